@@ -1,0 +1,32 @@
+package fitworthy.advice;
+
+import fitworthy.book.Book;
+import fitworthy.book.Severity;
+import fitworthy.figures.Loading;
+import fitworthy.sheet.Sheet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything the book has to say of a sheet.
+ *
+ * @param sheet the sheet
+ * @param book the book
+ * @param loadings the load cases, in the sheet's order
+ * @param findings what was found, worst first
+ * @param met what was assessed and is in order
+ * @param notAssessed what lacks a figure
+ */
+public record Advice(Sheet sheet, Book book, List<Loading> loadings, List<Outcome.Finding> findings,
+        List<Outcome.Met> met, List<Outcome.NotAssessed> notAssessed) {
+
+    /** The severity of the worst finding. */
+    public Optional<Severity> worst() {
+        return findings.stream().map(finding -> finding.judged().card().severity().value()).min(Severity::compareTo);
+    }
+
+    /** Whether a person has something to do: anything worse than a note, or a figure to bring. */
+    public boolean asksForAction() {
+        return !notAssessed.isEmpty() || worst().filter(worst -> worst.compareTo(Severity.NOTE) < 0).isPresent();
+    }
+}

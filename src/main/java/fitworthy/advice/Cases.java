@@ -1,0 +1,188 @@
+package fitworthy.advice;
+
+import fitworthy.book.Book;
+import fitworthy.sheet.Binder;
+import fitworthy.sheet.Field;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The tests of a rule book that its maintainers write. A case is the plain sheet, changed: fields given in the topic's
+ * {@code sheet} and in the case's own replace those of the plain sheet, lists of named things are merged by name, and what
+ * {@code without} names is taken out.
+ */
+public final class Cases {
+
+    /**
+     * One case.
+     *
+     * @param topic the topic folder it stands in
+     * @param text what it says
+     * @param place where it stands
+     * @param sheet the sheet it makes
+     */
+    public record Case(String topic, Text text, Place place, Sheet sheet) {
+        @Override
+        public String toString() {
+            return topic + ": " + text.name();
+        }
+    }
+
+    /** What a case says, without its sheet. */
+    public record Text(
+            @Field(value = "the situation in a sentence", needed = true, example = "One kilogram over the GVM") String name,
+            @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
+            @Field("every finding of this topic that must come up") List<Expected> expect,
+            @Field("checks that must not be assessed") List<Unassessed> notAssessed,
+            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met) {}
+
+    /** A finding that must come up. Figures are as printed. */
+    public record Expected(
+            @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
+            @Field(value = "what it is about; not looked at where left out", example = "front axle") String subject,
+            @Field(value = "the load case; not looked at where left out", example = "towing") String in,
+            @Field(value = "the value as printed", example = "3001 kg") String value,
+            @Field(value = "the limit as printed", example = "3000 kg") String limit,
+            @Field(value = "the margin as printed, negative where passed", example = "-1 kg") String margin) {}
+
+    /** A check that must lack a figure. */
+    public record Unassessed(
+            @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
+            @Field(value = "the field that is missing", needed = true, example = "vehicle.ratings.gvm") String field) {}
+
+    private final Book book;
+    private final Node.Mapping plain;
+    private final List<Fault> faults;
+
+    private Cases(Book book, Node.Mapping plain, List<Fault> faults) {
+        this.book = book;
+        this.plain = plain;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads the cases of every topic.
+     *
+     * @param folder the rules folder
+     * @throws FaultsException with every fault in them
+     */
+    public static List<Case> read(Path folder, Book book) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping plain = NodeReader.read(folder.resolve("plain-sheet.yaml"), faults);
+        List<Case> cases = new ArrayList<>();
+        if (plain != null) {
+            for (String topic : book.topics()) {
+                Path file = folder.resolve(topic).resolve("cases.yaml");
+                if (Files.exists(file)) {
+                    cases.addAll(new Cases(book, plain, faults).topic(topic, NodeReader.read(file, faults)));
+                }
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        return cases;
+    }
+
+    private List<Case> topic(String topic, Node.Mapping root) {
+        List<Case> cases = new ArrayList<>();
+        if (root == null) {
+            return cases;
+        }
+        Node.Mapping base = root.get("sheet") instanceof Node.Mapping changes ? merged(plain, changes) : plain;
+        if (!(root.get("cases") instanceof Node.Listing listing)) {
+            faults.add(new Fault(root.place(), "cases", "is missing", "cases: with a line '- name: ...' for each"));
+            return cases;
+        }
+        for (Node item : listing.items()) {
+            if (item instanceof Node.Mapping mapping) {
+                oneCase(topic, base, mapping, cases);
+            } else {
+                faults.add(new Fault(item.place(), "cases", "is " + item.described(), "- name: ..."));
+            }
+        }
+        return cases;
+    }
+
+    private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
+        Text text = new Binder(faults).bind(Text.class, mapping.without("sheet"));
+        Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? merged(base, changes) : base;
+        for (String path : text.without()) {
+            changed = (Node.Mapping) without(changed, path);
+        }
+        List<Fault> sheetFaults = new ArrayList<>();
+        try {
+            cases.add(new Case(topic, text, mapping.place(),
+                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults)));
+        } catch (FaultsException e) {
+            faults.addAll(e.faults());
+        }
+    }
+
+    private static Node.Mapping merged(Node.Mapping base, Node.Mapping changes) {
+        Map<String, Node.Entry> entries = new LinkedHashMap<>(base.entries());
+        changes.entries().forEach((key, entry) -> entries.merge(key, entry, (old, change) ->
+                new Node.Entry(change.place(), merged(old.value(), change.value()))));
+        return new Node.Mapping(base.place(), entries);
+    }
+
+    private static Node merged(Node base, Node change) {
+        if (base instanceof Node.Mapping old && change instanceof Node.Mapping changes) {
+            return merged(old, changes);
+        }
+        if (base instanceof Node.Listing old && change instanceof Node.Listing changes
+                && changes.items().stream().allMatch(each -> name(each) != null)) {
+            List<Node> items = new ArrayList<>(old.items());
+            for (Node item : changes.items()) {
+                int same = -1;
+                for (int i = 0; i < items.size(); i++) {
+                    same = name(item).equals(name(items.get(i))) ? i : same;
+                }
+                if (same < 0) {
+                    items.add(item);
+                } else {
+                    items.set(same, merged(items.get(same), item));
+                }
+            }
+            return new Node.Listing(change.place(), items);
+        }
+        return change;
+    }
+
+    private static Node without(Node node, String path) {
+        int dot = path.indexOf('.');
+        String step = dot < 0 ? path : path.substring(0, dot);
+        String rest = dot < 0 ? "" : path.substring(dot + 1);
+        if (node instanceof Node.Mapping mapping && mapping.get(step) != null) {
+            return rest.isEmpty() ? mapping.without(step) : mapping.with(step, without(mapping.get(step), rest));
+        }
+        if (node instanceof Node.Listing listing) {
+            List<Node> items = new ArrayList<>();
+            for (Node item : listing.items()) {
+                if (!step.equals(name(item))) {
+                    items.add(item);
+                } else if (!rest.isEmpty()) {
+                    items.add(without(item, rest));
+                }
+            }
+            return new Node.Listing(listing.place(), items);
+        }
+        return node;
+    }
+
+    private static String name(Node node) {
+        return node instanceof Node.Mapping mapping && mapping.get("name") instanceof Node.Scalar scalar
+                ? scalar.text() : null;
+    }
+}

@@ -1,0 +1,66 @@
+package fitworthy.advice;
+
+import fitworthy.book.Card;
+import fitworthy.book.Practice;
+import fitworthy.book.RuleText;
+import fitworthy.figures.Measure;
+import fitworthy.sheet.Missing;
+import java.util.List;
+import java.util.Optional;
+
+/** What became of one rule on one subject: it found something, it was met, or it could not be assessed. */
+public sealed interface Outcome {
+
+    /** Which rule, on what, in which loading. */
+    Judged judged();
+
+    /**
+     * A rule applied to a subject.
+     *
+     * @param id the rule
+     * @param card its card
+     * @param rule where it stands
+     * @param measure the measure it judges
+     * @param loadCase the load case, empty where the outcome does not depend on the loading
+     */
+    record Judged(String id, Card card, RuleText rule, Measure measure, String loadCase) {
+        public String subject() {
+            return measure.getSubject();
+        }
+    }
+
+    /** The rule's condition holds. @param comparison absent where the rule compares nothing with a limit */
+    record Finding(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison)
+            implements Outcome {}
+
+    /** The rule was assessed and its condition does not hold. */
+    record Met(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison)
+            implements Outcome {}
+
+    /** A figure or a practice value is missing. */
+    record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {}
+
+    /**
+     * A value held against a limit, in the measure's unit used inside.
+     *
+     * @param value the value
+     * @param limit what it is held against
+     * @param margin how much is left; negative by how much the limit is passed
+     * @param tolerance tolerance of the margin
+     */
+    record Comparison(double value, double limit, double margin, double tolerance) {
+
+        /** Whether the tolerance is large enough to turn the verdict. */
+        public boolean uncertain() {
+            return Math.abs(margin) < tolerance;
+        }
+
+        static Comparison of(Card card, Measure measure, List<Practice> practice) {
+            double limit = card.againstLimit() ? measure.getLimit() : practice.stream()
+                    .filter(each -> each.id().equals(card.against())).findFirst().orElseThrow().value();
+            double headroom = limit - measure.getValue();
+            return new Comparison(measure.getValue(), limit, card.atLeast() ? -headroom : headroom,
+                    measure.getTolerance());
+        }
+    }
+}

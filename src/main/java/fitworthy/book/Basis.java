@@ -1,0 +1,21 @@
+package fitworthy.book;
+
+/** How good the evidence for a value or a rule is, best first. */
+public enum Basis {
+    PUBLISHED("read in a published text"),
+    CALCULATION("follows by arithmetic from the figures shown"),
+    PUBLISHED_SECONDHAND("read in a page that quotes or sums up the published text"),
+    COMMON_PRACTICE("common practice of the trade, no published source"),
+    MEMORY("from memory, not checked against a published text");
+
+    private final String words;
+
+    Basis(String words) {
+        this.words = words;
+    }
+
+    /** The grade in words fit for a printout. */
+    public String words() {
+        return words;
+    }
+}

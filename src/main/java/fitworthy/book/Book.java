@@ -1,0 +1,81 @@
+package fitworthy.book;
+
+import fitworthy.figures.Tables;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.QuantityText;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.kie.api.KieBase;
+
+/**
+ * A rule book that has passed its contract.
+ *
+ * @param cover its name, edition and general words
+ * @param hash digest of every file it was read from
+ * @param regions regions by id
+ * @param cards cards by id
+ * @param rules what each rule mentions, by id
+ * @param practice practice values by id
+ * @param sources texts cited, by id
+ * @param tables published tables
+ * @param base the compiled rules
+ */
+public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
+        Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources, Tables tables,
+        KieBase base) {
+
+    /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
+    public sealed interface Lookup {
+        record Found(Practice practice) implements Lookup {}
+
+        record NoneApplies() implements Lookup {}
+
+        record NotRecorded() implements Lookup {}
+    }
+
+    /** The topics, each a folder of the book. */
+    public Set<String> topics() {
+        Set<String> topics = new TreeSet<>();
+        cards.keySet().forEach(id -> topics.add(id.substring(0, id.indexOf('.'))));
+        return topics;
+    }
+
+    /** A region and the regions whose values hold where it records none, nearest first. */
+    public List<String> lineage(String region) {
+        List<String> lineage = new ArrayList<>();
+        for (String each = region; each != null && !each.isEmpty(); each = regions.get(each).parent()) {
+            lineage.add(each);
+        }
+        return lineage;
+    }
+
+    /** A practice value in a region on a day; the latest that has begun there, else the parent region's. */
+    public Lookup lookup(String id, String region, LocalDate day) {
+        PracticeEntry entry = practice.get(id);
+        for (String each : lineage(region)) {
+            Optional<PracticeEntry.Value> value = entry.values().stream()
+                    .filter(candidate -> candidate.region().equals(each) && !candidate.from().isAfter(day))
+                    .max(Comparator.comparing(PracticeEntry.Value::from));
+            if (value.isPresent()) {
+                return value.get().none() ? new Lookup.NoneApplies()
+                        : new Lookup.Found(new Practice(id, number(entry, value.get()), entry.unit(), entry.meaning(),
+                                value.get()));
+            }
+        }
+        return new Lookup.NotRecorded();
+    }
+
+    static double number(PracticeEntry entry, PracticeEntry.Value value) {
+        try {
+            return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit())).value();
+        } catch (QuantityText.Unreadable e) {
+            throw new IllegalStateException("a practice value passed the contract but is unreadable", e);
+        }
+    }
+}

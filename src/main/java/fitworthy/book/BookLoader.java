@@ -1,0 +1,191 @@
+package fitworthy.book;
+
+import fitworthy.figures.Measures;
+import fitworthy.figures.Tables;
+import fitworthy.sheet.Binder;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
+public final class BookLoader {
+
+    private final Path folder;
+    private final RuleCache cache;
+    private final Consumer<String> progress;
+    private final List<Fault> faults = new ArrayList<>();
+    private final MessageDigest digest = RuleCache.sha256();
+
+    private BookLoader(Path folder, Path cacheFolder, Consumer<String> progress) {
+        this.folder = folder;
+        this.cache = new RuleCache(cacheFolder);
+        this.progress = progress;
+    }
+
+    /**
+     * Loads a book.
+     *
+     * @param folder the rules folder
+     * @param cacheFolder where compiled rules are kept between runs
+     * @param progress told, in a sentence, of work that takes seconds
+     * @throws FaultsException with every fault found; there is no half-loaded book
+     */
+    public static Book load(Path folder, Path cacheFolder, Consumer<String> progress) throws FaultsException {
+        return new BookLoader(folder, cacheFolder, progress).load();
+    }
+
+    private Book load() throws FaultsException {
+        if (!Files.isRegularFile(folder.resolve("book.yaml"))) {
+            faults.add(new Fault(Place.of(folder.toString()), "", "there is no book.yaml in this folder",
+                    "name the rules folder: --rules rules"));
+            throw new FaultsException(faults);
+        }
+        Node.Mapping root = read(folder.resolve("book.yaml"));
+        Map<String, Region> regions = root == null ? Map.of() : entries(root.get("regions"), Region.class);
+        Cover cover = root == null ? null : new Binder(faults).bind(Cover.class, root.without("regions"));
+        Contract.Parts parts = new Contract.Parts(folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(),
+                new TreeMap<>(), new TreeMap<>());
+        parts.sources().putAll(entries(read(folder.resolve("sources.yaml")), Source.class));
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (Path topic : topics()) {
+            topic(topic, parts, texts);
+        }
+        Tables tables = new Tables(
+                TableReader.loadIndex(table("load-index.csv"), folder.resolve("tables/load-index.csv").toString(), faults),
+                TableReader.speedSymbol(table("speed-symbol.csv"),
+                        folder.resolve("tables/speed-symbol.csv").toString(), faults));
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        RuleCache.Loaded rules = rules(texts);
+        rules.rules().forEach(rule -> {
+            RuleText earlier = parts.rules().put(rule.id(), rule);
+            if (earlier != null) {
+                faults.add(new Fault(new Place(rule.file(), rule.line(), 0), "", "a second rule is called '" + rule.id()
+                        + "'; the first is " + earlier.file() + ":" + earlier.line(), "one rule an id"));
+            }
+        });
+        new Contract(parts, faults).check();
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        return new Book(cover, HexFormat.of().formatHex(digest.digest()).substring(0, 12), regions, parts.cards(),
+                parts.rules(), parts.practice(), parts.sources(), tables, rules.base());
+    }
+
+    private List<Path> topics() {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(Files::isDirectory).filter(each -> !each.endsWith("tables")).sorted().toList();
+        } catch (IOException e) {
+            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read", "check its permissions"));
+            return List.of();
+        }
+    }
+
+    private void topic(Path topic, Contract.Parts parts, Map<String, String> texts) {
+        Path drl = topic.resolve(topic.getFileName() + ".drl");
+        String text = text(drl);
+        if (text != null) {
+            texts.put(name(drl), text);
+        }
+        collect(topic.resolve("cards.yaml"), Card.class, parts.cards(), parts.places());
+        if (Files.exists(topic.resolve("practice.yaml"))) {
+            collect(topic.resolve("practice.yaml"), PracticeEntry.class, parts.practice(), parts.places());
+        }
+    }
+
+    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, Map<String, Place> places) {
+        Node.Mapping root = read(file);
+        if (root == null) {
+            return;
+        }
+        String topic = file.getParent().getFileName().toString();
+        entries(root, type).forEach((id, record) -> {
+            Place place = root.entries().get(id).place();
+            if (!id.startsWith(topic + ".")) {
+                faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));
+            }
+            if (places.containsKey(id)) {
+                faults.add(new Fault(place, id, "stands in the book twice; first at " + places.get(id), "one id, one entry"));
+            }
+            into.put(id, record);
+            places.put(id, place);
+        });
+    }
+
+    private <R extends Record> Map<String, R> entries(Node node, Class<R> type) {
+        Map<String, R> entries = new LinkedHashMap<>();
+        if (node instanceof Node.Mapping mapping) {
+            mapping.entries().forEach((id, entry) -> {
+                if (entry.value() instanceof Node.Mapping fields) {
+                    entries.put(id, new Binder(faults).bind(type, fields));
+                } else {
+                    faults.add(new Fault(entry.place(), id, "is " + entry.value().described()
+                            + " where a group of fields belongs", id + ": with its fields indented below"));
+                }
+            });
+        }
+        return entries;
+    }
+
+    private RuleCache.Loaded rules(Map<String, String> texts) throws FaultsException {
+        String key = RuleCache.key(texts);
+        RuleCache.Loaded kept = cache.find(key).orElse(null);
+        if (kept != null) {
+            return kept;
+        }
+        List<RuleText> rules = new ArrayList<>();
+        texts.forEach((file, text) -> rules.addAll(
+                RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));
+        if (faults.isEmpty()) {
+            progress.accept("Compiling the rules; the next run will find them ready.");
+            byte[] archive = RuleCompiler.compile(texts, faults);
+            if (faults.isEmpty()) {
+                cache.keep(key, new RuleCache.Compiled(rules, archive));
+                try {
+                    return new RuleCache.Loaded(rules, RuleCompiler.load(archive));
+                } catch (IOException e) {
+                    throw new IllegalStateException("rules just compiled cannot be loaded", e);
+                }
+            }
+        }
+        throw new FaultsException(faults);
+    }
+
+    private String table(String fileName) {
+        return text(folder.resolve("tables").resolve(fileName));
+    }
+
+    private Node.Mapping read(Path file) {
+        String text = text(file);
+        return text == null ? null : NodeReader.read(name(file), text, faults);
+    }
+
+    /** A file's text, counted into the book's hash; null with a fault where it cannot be read. */
+    private String text(Path file) {
+        String text = NodeReader.text(file, faults);
+        if (text != null) {
+            digest.update((folder.relativize(file) + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
+        }
+        return text;
+    }
+
+    private String name(Path file) {
+        return folder.resolve(folder.relativize(file)).toString();
+    }
+}

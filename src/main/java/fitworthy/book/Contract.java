@@ -1,0 +1,181 @@
+package fitworthy.book;
+
+import fitworthy.figures.MeasureKind;
+import fitworthy.figures.Measures;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.QuantityText;
+import fitworthy.source.Fault;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** What must hold between the rules, cards, practice values and sources of a book. */
+final class Contract {
+
+    /** The pieces of a book before they are one. Maps are by id. */
+    record Parts(Path folder, Map<String, Region> regions, Map<String, Card> cards, Map<String, RuleText> rules,
+            Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places) {}
+
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
+    private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "limit", "margin", "case");
+
+    private final Parts parts;
+    private final List<Fault> faults;
+    private final Map<String, MeasureKind> kinds = Measures.kinds();
+
+    Contract(Parts parts, List<Fault> faults) {
+        this.parts = parts;
+        this.faults = faults;
+    }
+
+    void check() {
+        regions();
+        parts.rules().values().forEach(this::rule);
+        parts.cards().forEach(this::card);
+        parts.practice().forEach(this::practice);
+        Set<String> used = new HashSet<>();
+        parts.rules().values().forEach(rule -> used.addAll(rule.practice()));
+        parts.practice().keySet().stream().filter(id -> !used.contains(id))
+                .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
+    }
+
+    private void regions() {
+        parts.regions().forEach((id, region) -> {
+            if (!region.parent().isEmpty() && !parts.regions().containsKey(region.parent())) {
+                faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id,
+                        "its parent '" + region.parent() + "' is not a region", String.join(", ", parts.regions().keySet())));
+            }
+            String each = id;
+            for (int i = 0; each != null && parts.regions().containsKey(each); i++) {
+                if (i > parts.regions().size()) {
+                    faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id,
+                            "its parents form a circle", "a region's line of parents ends"));
+                    break;
+                }
+                each = parts.regions().get(each).parent();
+            }
+        });
+    }
+
+    private void rule(RuleText rule) {
+        Place place = new Place(rule.file(), rule.line(), 0);
+        Card card = parts.cards().get(rule.id());
+        if (card == null) {
+            faults.add(new Fault(place, rule.id(), "this rule has no card"
+                    + Words.suggestion(rule.id(), parts.cards().keySet()), "an entry '" + rule.id() + ":' in cards.yaml"));
+            return;
+        }
+        same(place, rule.id(), "measures", rule.measures(), card.about());
+        Set<String> practice = new TreeSet<>(card.practice());
+        if (card.againstPractice()) {
+            practice.add(card.against());
+        }
+        same(place, rule.id(), "practice values", rule.practice(), practice);
+        for (String id : rule.practice()) {
+            if (!parts.practice().containsKey(id)) {
+                faults.add(new Fault(place, rule.id(), "uses the practice value '" + id + "', which is not in the book"
+                        + Words.suggestion(id, parts.practice().keySet()), "an entry '" + id + ":' in practice.yaml"));
+            }
+        }
+        for (String id : rule.earlier()) {
+            if (!parts.cards().containsKey(id)) {
+                faults.add(new Fault(place, rule.id(), "builds on '" + id + "', which is not in the book"
+                        + Words.suggestion(id, parts.cards().keySet()), "the id of another rule"));
+            }
+        }
+    }
+
+    private void same(Place place, String id, String what, Collection<String> inRule, Collection<String> onCard) {
+        if (!new TreeSet<>(inRule).equals(new TreeSet<>(onCard))) {
+            faults.add(new Fault(place, id, "the rule matches the " + what + " " + new TreeSet<>(inRule)
+                    + ", its card names " + new TreeSet<>(onCard) + " (" + parts.places().get(id) + ")",
+                    "the same in both places"));
+        }
+    }
+
+    private void card(String id, Card card) {
+        if (!parts.rules().containsKey(id)) {
+            fault(id, "this card has no rule" + Words.suggestion(id, parts.rules().keySet()),
+                    "rule \"" + id + "\" in the topic's .drl");
+        }
+        MeasureKind judged = kinds.get(card.about().isEmpty() ? "" : card.judges());
+        if (judged == null) {
+            fault(id, "its first measure is not one there is", "about: [mass.loaded]");
+        } else if (card.againstLimit() && judged.limitMeaning().isEmpty()) {
+            fault(id, judged.name() + " has no limit of its own", "against: the id of a practice value");
+        } else if (card.againstPractice() && parts.practice().containsKey(card.against())
+                && Dimension.ofUnit(judged.unit()) != Dimension.ofUnit(parts.practice().get(card.against()).unit())) {
+            fault(id, judged.name() + " is in " + judged.unit() + " but " + card.against() + " in "
+                    + parts.practice().get(card.against()).unit(), "a practice value of the same kind");
+        }
+        sources(id, card.basis().value(), card.sources());
+        for (String text : List.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())) {
+            Matcher placeholder = PLACEHOLDER.matcher(text);
+            while (placeholder.find()) {
+                String name = placeholder.group(1);
+                if (!GENERAL_PLACEHOLDERS.contains(name) && !card.about().contains(name)
+                        && !card.practice().contains(name) && !card.against().equals(name)) {
+                    fault(id, "the placeholder {" + name + "} stands for nothing", "{" + String.join("}, {",
+                            Stream.concat(new TreeSet<>(GENERAL_PLACEHOLDERS).stream(), card.about().stream()).toList())
+                            + "} or one of its practice values");
+                }
+            }
+        }
+    }
+
+    private void practice(String id, PracticeEntry entry) {
+        Dimension dimension = Dimension.ofUnit(entry.unit());
+        if (dimension == null) {
+            fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg");
+            return;
+        }
+        if (entry.values().isEmpty()) {
+            fault(id, "has no value", "values: with a region, a date and a value");
+        }
+        Set<String> starts = new HashSet<>();
+        for (PracticeEntry.Value value : entry.values()) {
+            if (!parts.regions().containsKey(value.region())) {
+                fault(id, "'" + value.region() + "' is not a region"
+                        + Words.suggestion(value.region(), parts.regions().keySet()),
+                        String.join(", ", parts.regions().keySet()));
+            }
+            if (!starts.add(value.region() + value.from())) {
+                fault(id, "two values begin in " + value.region() + " on " + value.from(), "one value a region and day");
+            }
+            if (!value.none()) {
+                try {
+                    QuantityText.parse(value.value(), dimension);
+                } catch (QuantityText.Unreadable e) {
+                    fault(id, "the value " + e.getMessage(), "value: " + dimension.example());
+                }
+            }
+            sources(id, value.basis().value(), value.sources());
+        }
+    }
+
+    private void sources(String id, Basis basis, List<String> cited) {
+        if (cited.isEmpty() && (basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)) {
+            fault(id, "is called " + Words.hyphenated(basis.name()) + " but cites no source",
+                    "sources: [an id of sources.yaml], or another basis");
+        }
+        for (String source : cited) {
+            if (!parts.sources().containsKey(source)) {
+                fault(id, "cites '" + source + "', which sources.yaml does not list"
+                        + Words.suggestion(source, parts.sources().keySet()), "an entry '" + source + ":' in sources.yaml");
+            }
+        }
+    }
+
+    private void fault(String id, String problem, String mend) {
+        faults.add(new Fault(parts.places().get(id), id, problem, mend));
+    }
+}

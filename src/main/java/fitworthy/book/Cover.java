@@ -1,0 +1,10 @@
+package fitworthy.book;
+
+import fitworthy.sheet.Field;
+
+/** What stands on the cover of a rule book. */
+public record Cover(
+        @Field(value = "its name", needed = true, example = "Open Road") String name,
+        @Field(value = "its edition", needed = true, example = "2026.11") String edition,
+        @Field(value = "the caution printed with every piece of advice", needed = true, example = "Advice only.")
+        String caution) {}

@@ -1,0 +1,12 @@
+package fitworthy.book;
+
+/**
+ * A practice value as it holds in one region on one day. Rule files match on {@code id} and compare with {@code value}.
+ *
+ * @param id {@code topic.what}
+ * @param value in the unit used inside
+ * @param unit the unit it is printed in
+ * @param meaning what it is
+ * @param entry where it comes from
+ */
+public record Practice(String id, double value, String unit, String meaning, PracticeEntry.Value entry) {}

@@ -1,0 +1,115 @@
+package fitworthy.book;
+
+import fitworthy.source.Fault;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.drools.compiler.kie.builder.impl.InternalKieModule;
+import org.drools.model.Model;
+import org.drools.modelcompiler.CanonicalKieModule;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
+
+/** Turns rule text into classes, and classes into a rule base. */
+final class RuleCompiler {
+
+    /** Put before the first line of every rule file, on that line, so that line numbers stay the author's. */
+    private static final String PREAMBLE = "package fitworthy.rules; import fitworthy.figures.Measure;"
+            + " import fitworthy.book.Practice; import fitworthy.book.Advised;"
+            + " global fitworthy.book.Consequence advice; ";
+
+    private RuleCompiler() {}
+
+    /**
+     * Compiles rule files that {@link RuleParser} has passed.
+     *
+     * @param texts rule text by file name
+     * @param faults gets what the compiler finds wrong
+     * @return the bytes of an archive of classes
+     */
+    static byte[] compile(Map<String, String> texts, List<Fault> faults) {
+        KieServices services = KieServices.get();
+        KieFileSystem files = services.newKieFileSystem();
+        texts.forEach((file, text) -> files.write("src/main/resources/fitworthy/rules/" + baseName(file),
+                services.getResources().newByteArrayResource((PREAMBLE + text).getBytes(StandardCharsets.UTF_8))));
+        KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
+        for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
+            String file = texts.keySet().stream().filter(each -> String.valueOf(message.getPath()).endsWith(baseName(each)))
+                    .findFirst().orElse("rules");
+            faults.add(new Fault(new Place(file, Math.max(0, message.getLine()), 0), "",
+                    "does not compile: " + Words.shortened(message.getText(), 300), "see DEVELOPERS.md, how to add a rule"));
+        }
+        return faults.isEmpty() ? ((InternalKieModule) builder.getKieModule()).getBytes() : new byte[0];
+    }
+
+    private static String baseName(String file) {
+        return file.substring(file.lastIndexOf('/') + 1);
+    }
+
+    /**
+     * Loads compiled rules.
+     *
+     * @throws IOException where the archive is not one that {@link #compile} made
+     */
+    static KieBase load(byte[] archive) throws IOException {
+        Map<String, byte[]> classes = new HashMap<>();
+        String modelNames = null;
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                if (entry.getName().endsWith(".class")) {
+                    classes.put(entry.getName().replace('/', '.').replaceAll("\\.class$", ""), zip.readAllBytes());
+                } else if (entry.getName().endsWith(CanonicalKieModule.MODEL_FILE_NAME)) {
+                    modelNames = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
+                }
+            }
+        }
+        if (modelNames == null) {
+            throw new IOException("no rule model in the archive");
+        }
+        ClassLoader loader = new ArchiveLoader(classes);
+        List<Model> models = new ArrayList<>();
+        try {
+            for (String name : modelNames.lines().filter(classes::containsKey).toList()) {
+                models.add((Model) loader.loadClass(name).getDeclaredConstructor().newInstance());
+            }
+        } catch (ReflectiveOperationException | LinkageError | ClassCastException e) {
+            throw new IOException("the rule model cannot be loaded", e);
+        }
+        if (models.isEmpty()) {
+            throw new IOException("the archive names no rule model");
+        }
+        return KieBaseBuilder.createKieBaseFromModel(models);
+    }
+
+    /** Defines the classes of an archive held in memory. */
+    private static final class ArchiveLoader extends ClassLoader {
+        private final Map<String, byte[]> classes;
+
+        ArchiveLoader(Map<String, byte[]> classes) {
+            super("rules", RuleCompiler.class.getClassLoader());
+            this.classes = classes;
+        }
+
+        @Override
+        protected Class<?> findClass(String name) throws ClassNotFoundException {
+            byte[] bytes = classes.get(name);
+            if (bytes == null) {
+                throw new ClassNotFoundException(name);
+            }
+            return defineClass(name, bytes, 0, bytes.length);
+        }
+    }
+}

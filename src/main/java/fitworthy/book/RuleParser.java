@@ -1,0 +1,251 @@
+package fitworthy.book;
+
+import fitworthy.source.Fault;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.drools.drl.ast.descr.AndDescr;
+import org.drools.drl.ast.descr.BaseDescr;
+import org.drools.drl.ast.descr.ConditionalElementDescr;
+import org.drools.drl.ast.descr.ExistsDescr;
+import org.drools.drl.ast.descr.ExprConstraintDescr;
+import org.drools.drl.ast.descr.NotDescr;
+import org.drools.drl.ast.descr.OrDescr;
+import org.drools.drl.ast.descr.PackageDescr;
+import org.drools.drl.ast.descr.PatternDescr;
+import org.drools.drl.ast.descr.RuleDescr;
+import org.drools.drl.parser.DroolsError;
+import org.drools.drl.parser.DroolsParserException;
+import org.drools.drl.parser.DrlParser;
+
+/**
+ * Reads a rule file into its syntax tree and refuses everything that a condition over measures, practice values and
+ * earlier advice has no need of. A rule file is code: what passes here is compiled and run.
+ */
+final class RuleParser {
+
+    /** The facts a rule may match, and their properties. */
+    private static final Map<String, Set<String>> FACTS = Map.of(
+            "Measure", Set.of("name", "subject", "known", "word", "value", "limit", "headroom", "excess",
+                    "spare", "tolerance"),
+            "Practice", Set.of("id", "value"),
+            "Advised", Set.of("id", "subject"));
+    /** Properties whose text value is checked against what the book knows. */
+    private static final Map<String, String> KEY = Map.of("Measure", "name", "Practice", "id", "Advised", "id");
+
+    /** No arithmetic: it belongs in the figures, and the engine's code generator fails on some of it. */
+    private static final Pattern TOKEN = Pattern.compile(
+            "\\s*(\"[^\"]*\"|\\$\\w+\\.\\w+|\\$\\w+|[A-Za-z_]\\w*|\\d+(?:\\.\\d+)?|==|!=|<=|>=|<|>|&&|\\|\\||!|[()])");
+    private static final Pattern KEYED = Pattern.compile("^(\\w+)\\s*==\\s*\"([^\"]*)\"$");
+    private static final Pattern CONSEQUENCE =
+            Pattern.compile("advice\\s*\\.\\s*give\\s*\\(\\s*\"([^\"]*)\"((?:\\s*,\\s*\\$\\w+)+)\\s*\\)\\s*;");
+
+    private final Place file;
+    private final Set<String> measureNames;
+    private final List<Fault> faults;
+
+    private RuleParser(Place file, Set<String> measureNames, List<Fault> faults) {
+        this.file = file;
+        this.measureNames = measureNames;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads one rule file.
+     *
+     * @param fileName as it is to be named in messages
+     * @param measureNames the measures there are
+     * @param faults gets what is wrong
+     * @return what each of its rules mentions
+     */
+    static List<RuleText> parse(String fileName, String text, Set<String> measureNames, List<Fault> faults) {
+        return new RuleParser(Place.of(fileName), measureNames, faults).rules(text);
+    }
+
+    private List<RuleText> rules(String text) {
+        int escape = text.indexOf('\\');
+        if (escape >= 0) {
+            fault((int) text.substring(0, escape).lines().count(), "a backslash has no place in a rule file",
+                    "plain text; names are written as they are");
+            return List.of();
+        }
+        PackageDescr parsed;
+        DrlParser parser = new DrlParser();
+        try {
+            parsed = parser.parse(false, text);
+        } catch (DroolsParserException e) {
+            fault(0, "not readable: " + Words.shortened(String.valueOf(e.getMessage()), 200), EXAMPLE);
+            return List.of();
+        }
+        for (DroolsError error : parser.getErrors()) {
+            int line = error.getLines().length > 0 ? Math.max(0, error.getLines()[0]) : 0;
+            fault(line, "not readable: " + Words.shortened(error.getMessage(), 200), EXAMPLE);
+        }
+        if (!faults.isEmpty() && parser.hasErrors() || parsed == null) {
+            return List.of();
+        }
+        onlyRules(parsed);
+        List<RuleText> rules = new ArrayList<>();
+        for (RuleDescr rule : parsed.getRules()) {
+            rules.add(rule(rule));
+        }
+        return rules;
+    }
+
+    private static final String EXAMPLE =
+            "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", headroom < 0)"
+                    + " then advice.give(\"mass.gvm-over\", $m); end";
+
+    private void onlyRules(PackageDescr parsed) {
+        refuse("a package line", !parsed.getName().isEmpty());
+        refuse("an import", !parsed.getImports().isEmpty() || !parsed.getFunctionImports().isEmpty()
+                || !parsed.getAccumulateImports().isEmpty());
+        refuse("a global", !parsed.getGlobals().isEmpty());
+        refuse("a function", !parsed.getFunctions().isEmpty());
+        refuse("a type declaration", !parsed.getClassAndEnumDeclarationDescrs().isEmpty());
+        refuse("an entry point", !parsed.getEntryPointDeclarations().isEmpty());
+        refuse("a window", !parsed.getWindowDeclarations().isEmpty());
+        refuse("an attribute outside a rule", !parsed.getAttributes().isEmpty());
+        refuse("a unit", parsed.getUnit() != null);
+    }
+
+    private void refuse(String what, boolean present) {
+        if (present) {
+            fault(0, what + " has no place in a rule file", "rules only: " + EXAMPLE);
+        }
+    }
+
+    private RuleText rule(RuleDescr rule) {
+        RuleText text = new RuleText(rule.getName(), file.file(), rule.getLine(), new TreeSet<>(), new TreeSet<>(),
+                new TreeSet<>());
+        if (!rule.isRule() || rule.hasParent() || !rule.getAttributes().isEmpty() || !rule.getAnnotationNames().isEmpty()
+                || !rule.getNamedConsequences().isEmpty()) {
+            fault(rule.getLine(), "'" + rule.getName() + "' has more than a condition and its advice (a query, an"
+                    + " attribute, an annotation, a parent or a second consequence)", EXAMPLE);
+        }
+        Set<String> bound = new TreeSet<>();
+        element(rule.getLhs(), text, bound);
+        Matcher consequence = CONSEQUENCE.matcher(String.valueOf(rule.getConsequence()).strip());
+        if (!consequence.matches()) {
+            fault(rule.getConsequenceLine(), "'" + rule.getName() + "' does something else than give advice once",
+                    "then advice.give(\"" + rule.getName() + "\", $m); end");
+        } else {
+            if (!consequence.group(1).equals(rule.getName())) {
+                fault(rule.getConsequenceLine(), "'" + rule.getName() + "' gives the advice '" + consequence.group(1)
+                        + "'", "the same id in both places");
+            }
+            for (String evidence : consequence.group(2).replace(",", " ").strip().split("\\s+")) {
+                if (!bound.contains(evidence)) {
+                    fault(rule.getConsequenceLine(), "'" + evidence + "' is not bound in the condition",
+                            evidence + " : Measure(...)");
+                }
+            }
+        }
+        return text;
+    }
+
+    private void element(BaseDescr element, RuleText rule, Set<String> bound) {
+        if (element instanceof PatternDescr pattern) {
+            pattern(pattern, rule, bound);
+        } else if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
+                || element instanceof ExistsDescr) {
+            for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
+                element((BaseDescr) inner, rule, bound);
+            }
+        } else {
+            fault(element.getLine(), "this form of condition is not allowed",
+                    "patterns over Measure, Practice and Advised, joined by and, or, not, exists");
+        }
+    }
+
+    private void pattern(PatternDescr pattern, RuleText rule, Set<String> bound) {
+        Set<String> properties = FACTS.get(pattern.getObjectType());
+        if (properties == null) {
+            fault(pattern.getLine(), "there is no fact '" + pattern.getObjectType() + "'"
+                    + Words.suggestion(pattern.getObjectType(), FACTS.keySet()), "Measure, Practice or Advised");
+            return;
+        }
+        if (pattern.getSource() != null || !pattern.getBehaviors().isEmpty() || pattern.isUnification()
+                || pattern.isQuery() || !pattern.getAnnotationNames().isEmpty()) {
+            fault(pattern.getLine(), "'from', windows, annotations and the like are not allowed", EXAMPLE);
+        }
+        if (pattern.getIdentifier() != null) {
+            bound.add(pattern.getIdentifier());
+        }
+        boolean keyed = false;
+        for (BaseDescr constraint : pattern.getDescrs()) {
+            if (!(constraint instanceof ExprConstraintDescr expression)
+                    || expression.getType() != ExprConstraintDescr.Type.NAMED) {
+                fault(constraint.getLine(), "'" + constraint + "' is not a comparison", "headroom < 0");
+                continue;
+            }
+            Matcher key = KEYED.matcher(expression.getExpression().strip());
+            if (key.matches() && key.group(1).equals(KEY.get(pattern.getObjectType()))) {
+                keyed = true;
+                key(pattern, key.group(2), rule);
+            } else {
+                comparison(pattern.getLine(), expression.getExpression(), properties);
+            }
+        }
+        if (!keyed) {
+            fault(pattern.getLine(), "this pattern does not say which " + pattern.getObjectType() + " it means",
+                    pattern.getObjectType() + "(" + KEY.get(pattern.getObjectType()) + " == \"...\")");
+        }
+    }
+
+    private void key(PatternDescr pattern, String name, RuleText rule) {
+        switch (pattern.getObjectType()) {
+            case "Measure" -> {
+                rule.measures().add(name);
+                if (!measureNames.contains(name)) {
+                    fault(pattern.getLine(), "there is no measure '" + name + "'"
+                            + Words.suggestion(name, measureNames), "a name listed in docs/measures.md");
+                }
+            }
+            case "Practice" -> rule.practice().add(name);
+            default -> rule.earlier().add(name);
+        }
+    }
+
+    private void comparison(int line, String expression, Set<String> properties) {
+        Matcher token = TOKEN.matcher(expression);
+        int end = 0;
+        String before = "";
+        while (end < expression.length() && token.find(end) && token.start() == end) {
+            String word = token.group(1);
+            String fault = null;
+            if (word.startsWith("$") && word.contains(".")) {
+                String property = word.substring(word.indexOf('.') + 1);
+                fault = FACTS.values().stream().anyMatch(all -> all.contains(property)) ? null
+                        : "'" + word + "' is not a property";
+            } else if (Character.isDigit(word.charAt(0)) && !word.equals("0")) {
+                fault = "the number " + word + " stands in a rule; numbers belong in practice.yaml";
+            } else if (Character.isLetter(word.charAt(0)) && !properties.contains(word) && !word.equals("true")
+                    && !word.equals("false")) {
+                fault = "'" + word + "' is not a property here" + Words.suggestion(word, properties);
+            } else if (word.equals("(") && !before.isEmpty() && Character.isLetterOrDigit(before.charAt(before.length() - 1))) {
+                fault = "a call is not allowed";
+            }
+            if (fault != null) {
+                fault(line, fault, "one of " + String.join(", ", new TreeSet<>(properties))
+                        + ", compared with a property, a word in quotes or 0");
+                return;
+            }
+            before = word;
+            end = token.end();
+        }
+        if (!expression.substring(Math.min(end, expression.length())).isBlank()) {
+            fault(line, "'" + Words.shortened(expression.strip(), 80) + "' is not a plain comparison", "headroom < 0");
+        }
+    }
+
+    private void fault(int line, String problem, String mend) {
+        faults.add(new Fault(line > 0 ? file.onLine(line) : file, "", problem, mend));
+    }
+}

@@ -1,0 +1,80 @@
+package fitworthy.cli;
+
+import fitworthy.source.FaultsException;
+import java.io.PrintWriter;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The top command and what its exit codes mean. */
+@Command(name = "fitworthy", mixinStandardHelpOptions = true, versionProvider = Fitworthy.Version.class,
+        synopsisSubcommandLabel = "COMMAND", usageHelpWidth = 80,
+        description = "Advice on planned vehicle modifications, before anything is bought. It is advice, not"
+                + " certification.",
+        footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",
+            "  0  nothing worse than a note", "  1  something to act on, or a figure to bring",
+            "  2  the sheet or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours"})
+public final class Fitworthy implements Runnable {
+
+    static final int SOMETHING_TO_DO = 1;
+    static final int BAD_INPUT = 2;
+    static final int BAD_BOOK = 3;
+    static final int OUR_FAULT = 70;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say which command: check.");
+    }
+
+    /** A rule book that cannot be used. */
+    static final class BadBook extends Exception {
+        BadBook(FaultsException cause) {
+            super(cause.getMessage(), cause);
+        }
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param environment environment variables
+     * @return the exit code
+     */
+    public static int run(PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
+        CommandLine line = new CommandLine(new Fitworthy());
+        line.addSubcommand(new Check(out, err, environment));
+        line.setOut(out).setErr(err);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));
+        return line.execute(args);
+    }
+
+    private static int explained(Exception exception, PrintWriter err) {
+        if (exception instanceof FaultsException faults) {
+            err.println("The sheet cannot be used:");
+            faults.faults().forEach(err::println);
+            return BAD_INPUT;
+        }
+        if (exception instanceof BadBook) {
+            err.println("The rule book cannot be used, so no advice is given:");
+            err.println(exception.getMessage());
+            return BAD_BOOK;
+        }
+        err.println("A fault of ours, not of your sheet: " + exception);
+        err.println("Please report it with the sheet. No advice was given.");
+        return OUR_FAULT;
+    }
+
+    /** The version from the jar's manifest. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Fitworthy.class.getPackage().getImplementationVersion();
+            return new String[] {"fitworthy " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package fitworthy.figures;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Missing;
+import fitworthy.source.Words;
+import java.util.List;
+
+/**
+ * An answer, or what is missing to give one. Rule files match on its properties: {@code name}, {@code subject},
+ * {@code known}, {@code word}, {@code value}, {@code limit}, {@code headroom}, {@code excess}, {@code spare} and
+ * {@code tolerance}.
+ */
+public final class Measure {
+
+    private final MeasureKind kind;
+    private final String subject;
+    private final String loadCase;
+    private final Figure figure;
+    private final Figure limit;
+    private final String word;
+    private final List<Missing> missing;
+
+    private Measure(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit, String word,
+            List<Missing> missing) {
+        this.kind = kind;
+        this.subject = subject;
+        this.loadCase = loadCase;
+        this.figure = figure;
+        this.limit = limit;
+        this.word = word;
+        this.missing = missing;
+    }
+
+    /** A number; {@code loadCase} is empty where it does not depend on the loading. */
+    static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure) {
+        return new Measure(kind, subject, loadCase, figure, null, "", figure.missing());
+    }
+
+    /** A number and the limit it must not pass. */
+    static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
+        return new Measure(kind, subject, loadCase, figure, limit, "", figure.missingWith(limit, figure).missing());
+    }
+
+    /** An answer in a word. */
+    static Measure of(MeasureKind kind, String subject, String loadCase, Choice<?> choice) {
+        return new Measure(kind, subject, loadCase, null, null,
+                choice.known() ? Words.hyphenated(choice.value().name()) : "",
+                choice.known() ? List.of() : List.of(choice.missing()));
+    }
+
+    public MeasureKind kind() {
+        return kind;
+    }
+
+    public String getName() {
+        return kind.name();
+    }
+
+    /** What it is about: an axle, a part, a mirror. */
+    public String getSubject() {
+        return subject;
+    }
+
+    public String getLoadCase() {
+        return loadCase;
+    }
+
+    public boolean isKnown() {
+        return missing.isEmpty();
+    }
+
+    public List<Missing> missing() {
+        return missing;
+    }
+
+    /** The answer in a word; empty for a number. */
+    public String getWord() {
+        return word;
+    }
+
+    /** The number in the unit used inside; not a number where it is not known or is a word. */
+    public double getValue() {
+        return figure == null ? Double.NaN : figure.value();
+    }
+
+    public boolean hasLimit() {
+        return limit != null;
+    }
+
+    /** Its own limit in the unit used inside; not a number where it has none. */
+    public double getLimit() {
+        return limit == null ? Double.NaN : limit.value();
+    }
+
+    /** Limit less value: how much is left; negative by how much it is exceeded. */
+    public double getHeadroom() {
+        return getLimit() - getValue();
+    }
+
+    /** Value less limit: by how much the limit is passed; negative by how much is left. */
+    public double getExcess() {
+        return -getHeadroom();
+    }
+
+    /** Headroom as a share of the limit. */
+    public double getSpare() {
+        return getHeadroom() / getLimit();
+    }
+
+    /** Tolerance of the headroom, or of the value where there is no limit, in the unit used inside. */
+    public double getTolerance() {
+        if (figure == null || !isKnown()) {
+            return 0;
+        }
+        return limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance());
+    }
+
+    @Override
+    public String toString() {
+        return kind.name() + " [" + subject + (loadCase.isEmpty() ? "" : ", " + loadCase) + "] = "
+                + (figure == null ? word : figure) + (limit == null ? "" : " of " + limit);
+    }
+}

@@ -1,0 +1,74 @@
+package fitworthy.figures;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.YesNo;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned.
+ *
+ * @param sheet the sheet as read
+ * @param tables published tables
+ */
+public record Plan(Sheet sheet, Tables tables) {
+
+    public Vehicle vehicle() {
+        return sheet.vehicle();
+    }
+
+    public List<Fitment> fitments(Fitment.Kind kind) {
+        return sheet.fitments().stream().filter(fitment -> fitment.kind() == kind).toList();
+    }
+
+    /** The details of every planned part whose details are of this type. */
+    public <D extends Details> List<D> details(Class<D> type) {
+        return sheet.fitments().stream().map(Fitment::details).filter(type::isInstance).map(type::cast).toList();
+    }
+
+    /** The details of the first planned part of this type. */
+    public <D extends Details> Optional<D> planned(Class<D> type) {
+        return details(type).stream().findFirst();
+    }
+
+    public Figure wheelbase() {
+        Figure wheelbase = vehicle().size().wheelbase();
+        for (Details.ChassisExtension extension : details(Details.ChassisExtension.class)) {
+            wheelbase = wheelbase.plus(extension.wheelbaseAdded());
+        }
+        return wheelbase;
+    }
+
+    /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it. */
+    public Vehicle.Ratings ratings() {
+        Vehicle.Ratings made = vehicle().ratings();
+        Details.RatingUpgrade upgrade = planned(Details.RatingUpgrade.class).orElse(null);
+        return upgrade == null ? made : new Vehicle.Ratings(upgrade.gvm().or(made.gvm()), upgrade.gcm().or(made.gcm()),
+                upgrade.frontAxle().or(made.frontAxle()), upgrade.rearAxle().or(made.rearAxle()),
+                upgrade.towing().or(made.towing()), made.towingUnbraked(), made.ball(), made.roof());
+    }
+
+    public Vehicle.Tyres tyres() {
+        return planned(Vehicle.Tyres.class).orElse(vehicle().tyres());
+    }
+
+    public Vehicle.Wheels wheels() {
+        return planned(Vehicle.Wheels.class).orElse(vehicle().wheels());
+    }
+
+    /** The load cases; where the sheet lists none, one with everything aboard, towing where there is a trailer. */
+    public List<LoadCase> cases() {
+        if (!sheet.cases().isEmpty()) {
+            return sheet.cases();
+        }
+        return List.of(new LoadCase("everything aboard", Optional.empty(), Optional.empty(), List.of(), Map.of(),
+                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO), Optional.empty()));
+    }
+}

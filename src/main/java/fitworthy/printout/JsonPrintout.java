@@ -1,0 +1,178 @@
+package fitworthy.printout;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Practice;
+import fitworthy.book.Severity;
+import fitworthy.figures.Measure;
+import fitworthy.figures.MeasureKind;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.Missing;
+import fitworthy.source.Words;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+
+/** Advice as JSON, in the shape that docs/output.md describes. */
+public final class JsonPrintout {
+
+    /** Raised when a reader of the JSON would have to change. */
+    static final String SHAPE = "fitworthy-advice/1";
+
+    private final JsonGenerator json;
+
+    private JsonPrintout(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /** Prints advice whose findings are no milder than {@code mildest}. */
+    public static void print(PrintWriter out, Advice advice, Severity mildest) {
+        try (JsonGenerator json = new JsonFactory().createGenerator(out)
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter());
+            new JsonPrintout(json).advice(advice, mildest);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        out.println();
+        out.flush();
+    }
+
+    private void advice(Advice advice, Severity mildest) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("shape", SHAPE);
+        json.writeStringField("title", advice.sheet().title());
+        json.writeStringField("vehicle", advice.sheet().vehicle().name());
+        json.writeStringField("region", advice.sheet().region());
+        json.writeStringField("as-of", advice.sheet().asOf().toString());
+        json.writeObjectFieldStart("book");
+        json.writeStringField("name", advice.book().cover().name());
+        json.writeStringField("edition", advice.book().cover().edition());
+        json.writeStringField("content", advice.book().hash());
+        json.writeEndObject();
+        json.writeStringField("caution", advice.book().cover().caution());
+        texts("cases", advice.loadings().stream().map(each -> each.loadCase().name()).toList());
+        Optional<Severity> worst = advice.worst();
+        json.writeStringField("worst", worst.map(each -> Words.hyphenated(each.name())).orElse("none"));
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : advice.findings()) {
+            if (finding.judged().card().severity().value().compareTo(mildest) <= 0) {
+                finding(finding);
+            }
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("met");
+        for (Met met : advice.met()) {
+            json.writeStartObject();
+            head(met.judged(), met.comparison());
+            json.writeStringField("text", Wording.fill(met.judged().card().met(), met.judged(), met.comparison(),
+                    met.evidence(), met.practice()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("not-assessed");
+        for (NotAssessed each : advice.notAssessed()) {
+            json.writeStartObject();
+            head(each.judged(), Optional.empty());
+            json.writeArrayFieldStart("missing");
+            for (Missing missing : each.missing()) {
+                json.writeStartObject();
+                json.writeStringField("field", missing.path());
+                json.writeStringField("meaning", missing.meaning());
+                json.writeStringField("find", missing.find());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void finding(Finding finding) throws IOException {
+        Judged judged = finding.judged();
+        json.writeStartObject();
+        json.writeStringField("severity", Words.hyphenated(judged.card().severity().value().name()));
+        head(judged, finding.comparison());
+        for (String[] text : new String[][] {{"title", judged.card().title()}, {"remedy", judged.card().remedy()},
+            {"why", judged.card().why()}, {"ask", judged.card().ask()}}) {
+            json.writeStringField(text[0], Wording.fill(text[1], judged, finding.comparison(), finding.evidence(),
+                    finding.practice()));
+        }
+        json.writeArrayFieldStart("evidence");
+        for (Measure measure : finding.evidence()) {
+            json.writeStartObject();
+            json.writeStringField("measure", measure.getName());
+            json.writeStringField("subject", measure.getSubject());
+            if (measure.getWord().isEmpty()) {
+                number("value", measure.getValue(), measure.kind());
+                json.writeStringField("unit", measure.kind().unit());
+            } else {
+                json.writeStringField("word", measure.getWord());
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("practice");
+        for (Practice practice : finding.practice()) {
+            practice(practice);
+        }
+        json.writeEndArray();
+        json.writeStringField("basis", Words.hyphenated(judged.card().basis().value().name()));
+        texts("sources", judged.card().sources());
+        json.writeEndObject();
+    }
+
+    private void head(Judged judged, Optional<Comparison> comparison) throws IOException {
+        json.writeStringField("id", judged.id());
+        json.writeStringField("rule", judged.rule().file() + ":" + judged.rule().line());
+        json.writeStringField("subject", judged.subject());
+        json.writeStringField("case", judged.loadCase());
+        json.writeStringField("measure", judged.measure().getName());
+        if (comparison.isPresent()) {
+            Comparison compared = comparison.get();
+            MeasureKind kind = judged.measure().kind();
+            json.writeStringField("unit", kind.unit());
+            number("value", compared.value(), kind);
+            number("tolerance", compared.tolerance(), kind);
+            number("limit", compared.limit(), kind);
+            number("margin", compared.margin(), kind);
+            json.writeBooleanField("tolerance-could-turn-it", compared.uncertain());
+        }
+    }
+
+    private void practice(Practice practice) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", practice.id());
+        json.writeStringField("value", Wording.value(practice));
+        json.writeStringField("region", practice.entry().region());
+        json.writeStringField("from", practice.entry().from().toString());
+        json.writeStringField("basis", Words.hyphenated(practice.entry().basis().value().name()));
+        texts("sources", practice.entry().sources());
+        json.writeStringField("note", practice.entry().note());
+        json.writeEndObject();
+    }
+
+    /** A number in the measure's unit with two digits more than people are shown. */
+    private void number(String name, double value, MeasureKind kind) throws IOException {
+        double scale = Math.pow(10, kind.decimals() + 2);
+        json.writeNumberField(name, Math.round(value / Dimension.size(kind.unit()) * scale) / scale);
+    }
+
+    private void texts(String name, List<String> values) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (String value : values) {
+            json.writeString(value);
+        }
+        json.writeEndArray();
+    }
+}

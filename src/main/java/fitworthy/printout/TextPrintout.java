@@ -1,0 +1,263 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Practice;
+import fitworthy.book.PracticeEntry;
+import fitworthy.book.Severity;
+import fitworthy.sheet.Missing;
+import fitworthy.source.Words;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Advice as plain text, at most 80 columns wide. Colour only repeats what the words say. */
+public final class TextPrintout {
+
+    private static final int COLUMNS = 80;
+    private static final int INDENT = 9;
+
+    private final PrintWriter out;
+    private final boolean colour;
+    private final boolean everything;
+
+    /** @param everything whether to list each thing that was met, rather than count them */
+    public TextPrintout(PrintWriter out, boolean colour, boolean everything) {
+        this.out = out;
+        this.colour = colour;
+        this.everything = everything;
+    }
+
+    /** Prints advice whose findings are no milder than {@code mildest}. */
+    public void print(Advice advice, Severity mildest) {
+        title(advice);
+        groups(advice.findings().stream()
+                .filter(finding -> finding.judged().card().severity().value().compareTo(mildest) <= 0).toList())
+                .forEach(this::findings);
+        notAssessed(advice);
+        met(advice);
+        out.println(rule());
+        wrapped(0, advice.book().cover().caution());
+        out.flush();
+    }
+
+    private void title(Advice advice) {
+        wrapped(0, "Fitworthy: advice, not certification");
+        out.println(rule());
+        wrapped(0, advice.sheet().title());
+        field("Vehicle", advice.sheet().vehicle().name());
+        field("For", String.join(", ", List.of(advice.sheet().customer(), advice.sheet().quote()).stream()
+                .filter(each -> !each.isEmpty()).toList()));
+        field("Region", advice.book().regions().get(advice.sheet().region()).name() + ", practice as of "
+                + advice.sheet().asOf());
+        field("Book", advice.book().cover().name() + ", edition " + advice.book().cover().edition() + ", content "
+                + advice.book().hash());
+        field("Loadings", advice.loadings().stream().map(each -> each.loadCase().name())
+                .collect(Collectors.joining(", ")));
+        out.println();
+        wrapped(0, verdict(advice));
+        out.println();
+    }
+
+    private void field(String name, String value) {
+        if (!value.isEmpty()) {
+            hanging(String.format(Locale.ROOT, "%-9s", name), value);
+        }
+    }
+
+    /** The outcome in a sentence. */
+    static String verdict(Advice advice) {
+        Map<Severity, Long> counts = new TreeMap<>();
+        groups(advice.findings()).forEach(group ->
+                counts.merge(group.get(0).judged().card().severity().value(), 1L, Long::sum));
+        List<String> parts = new ArrayList<>();
+        counts.forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
+        int open = missing(advice.notAssessed()).size();
+        if (open > 0) {
+            parts.add(open + " not assessed for want of a figure");
+        }
+        String first = advice.worst().map(worst -> switch (worst) {
+            case STOP -> "Do not buy, fit or drive it so.";
+            case CHANGE -> "Something in the plan has to change.";
+            case CONFIRM -> "Somebody has to agree before it goes ahead.";
+            case NOTE -> "Nothing in the way, with something worth knowing.";
+        }).orElse("Nothing found in what was assessed.");
+        return first + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".");
+    }
+
+    /** Findings of the same rule on the same subject, over the load cases. */
+    static List<List<Finding>> groups(List<Finding> findings) {
+        return List.copyOf(grouped(findings).values());
+    }
+
+    private static <O extends Outcome> Map<String, List<O>> grouped(Collection<O> outcomes) {
+        return outcomes.stream().collect(Collectors.groupingBy(
+                each -> each.judged().id() + "|" + each.judged().subject(), LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private void findings(List<Finding> group) {
+        Finding worst = group.stream().min(Comparator.comparingDouble(each ->
+                each.comparison().map(Comparison::margin).orElse(0.0))).orElseThrow();
+        Judged judged = worst.judged();
+        Function<String, String> filled = text -> Wording.fill(text, judged, worst.comparison(), worst.evidence(),
+                worst.practice());
+        Severity severity = judged.card().severity().value();
+        hanging(painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
+                filled.apply(judged.card().title()));
+        wrapped(INDENT, judged.id() + " (" + judged.rule().file() + ":" + judged.rule().line() + ")");
+        cases(group, finding -> finding.comparison().map(each -> Wording.comparison(finding.judged(), each))
+                .orElse(finding.judged().measure().kind().meaning() + ": " + Wording.value(finding.judged().measure())));
+        wrapped(INDENT, "Do: " + filled.apply(judged.card().remedy()));
+        wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
+        wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
+        evidence(judged, worst.practice());
+        out.println();
+    }
+
+    private void cases(List<Finding> group, Function<Finding, String> figures) {
+        Map<String, List<String>> byFigures = new LinkedHashMap<>();
+        group.forEach(finding -> byFigures.computeIfAbsent(figures.apply(finding), key -> new ArrayList<>())
+                .add(finding.judged().loadCase()));
+        byFigures.forEach((text, cases) -> wrapped(INDENT,
+                cases.get(0).isEmpty() ? sentence(text) : String.join(", ", cases) + ": " + text));
+    }
+
+    private static String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private void evidence(Judged judged, List<Practice> practice) {
+        StringBuilder text = new StringBuilder("Rests on: ").append(judged.card().basis().value().words());
+        if (!judged.card().sources().isEmpty()) {
+            text.append(" [").append(String.join(", ", judged.card().sources())).append("]");
+        }
+        for (Practice each : practice) {
+            PracticeEntry.Value entry = each.entry();
+            text.append("; ").append(each.id()).append(" ").append(Wording.value(each)).append(" (")
+                    .append(entry.region()).append(" from ").append(entry.from()).append(", ")
+                    .append(entry.basis().value().words());
+            if (!entry.sources().isEmpty()) {
+                text.append(" [").append(String.join(", ", entry.sources())).append("]");
+            }
+            text.append(entry.note().isEmpty() ? ")" : "; " + entry.note() + ")");
+        }
+        wrapped(INDENT, text.toString());
+    }
+
+    /** What is missing, each with the rules that wait for it. */
+    static Map<Missing, Set<String>> missing(List<NotAssessed> notAssessed) {
+        Map<Missing, Set<String>> byMissing = new LinkedHashMap<>();
+        notAssessed.forEach(each -> each.missing().forEach(missing ->
+                byMissing.computeIfAbsent(missing, key -> new TreeSet<>()).add(each.judged().id())));
+        return byMissing;
+    }
+
+    private void notAssessed(Advice advice) {
+        Map<Missing, Set<String>> byMissing = missing(advice.notAssessed());
+        if (byMissing.isEmpty()) {
+            return;
+        }
+        wrapped(0, "NOT ASSESSED, because the sheet does not say:");
+        byMissing.forEach((missing, rules) -> {
+            hanging("  - ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find() + ".");
+            wrapped(4, "Waiting for it: " + String.join(", ", rules));
+        });
+        out.println();
+    }
+
+    private void met(Advice advice) {
+        Map<String, List<Met>> groups = grouped(advice.met());
+        if (groups.isEmpty()) {
+            return;
+        }
+        if (!everything) {
+            wrapped(0, "MET: " + groups.size() + " checks assessed and in order (--all lists them).");
+            return;
+        }
+        wrapped(0, "MET, assessed and in order:");
+        groups.values().forEach(group -> {
+            Met closest = group.stream().min(Comparator.comparingDouble(each ->
+                    each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE))).orElseThrow();
+            Judged judged = closest.judged();
+            Set<String> cases = new LinkedHashSet<>();
+            group.forEach(each -> cases.add(each.judged().loadCase()));
+            Optional<String> figures = closest.comparison().map(each -> Wording.comparison(judged, each));
+            hanging("  - ", Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
+                    closest.practice()) + " (" + judged.id() + ")");
+            figures.ifPresent(text -> wrapped(4, (judged.loadCase().isEmpty() ? "" : cases.size() > 1
+                    ? "closest in " + judged.loadCase() + ": " : judged.loadCase() + ": ") + text));
+        });
+    }
+
+    private String painted(Severity severity, String text) {
+        if (!colour) {
+            return text;
+        }
+        String code = switch (severity) {
+            case STOP -> "\u001B[1;31m";
+            case CHANGE -> "\u001B[1;35m";
+            case CONFIRM -> "\u001B[1;36m";
+            case NOTE -> "\u001B[1m";
+        };
+        return code + text + "\u001B[0m";
+    }
+
+    private static String rule() {
+        return "-".repeat(COLUMNS);
+    }
+
+    private void wrapped(int indent, String text) {
+        lines(text, COLUMNS - indent).forEach(line -> out.println(" ".repeat(indent) + line));
+    }
+
+    /** Text beside a label, its further lines under its first. */
+    private void hanging(String label, String text) {
+        int width = label.replaceAll("\u001B\\[[0-9;]*m", "").length();
+        String before = label;
+        for (String line : lines(text, COLUMNS - width)) {
+            out.println(before + line);
+            before = " ".repeat(width);
+        }
+    }
+
+    /** Words in lines of at most {@code width}; a longer word is cut. Control characters become spaces. */
+    static List<String> lines(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.replaceAll("\\p{Cntrl}+", " ").strip().split(" +")) {
+            String rest = word;
+            while (rest.length() > width) {
+                if (!line.isEmpty()) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                lines.add(rest.substring(0, width));
+                rest = rest.substring(width);
+            }
+            if (line.length() + 1 + rest.length() > width && !line.isEmpty()) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+}

@@ -1,0 +1,94 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.book.Practice;
+import fitworthy.figures.Measure;
+import fitworthy.figures.MeasureKind;
+import fitworthy.sheet.Dimension;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Figures as people write them, and cards with their placeholders filled. */
+public final class Wording {
+
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
+
+    private Wording() {}
+
+    /** A number from the unit used inside, in the unit given. */
+    public static String number(double value, String unit, int decimals) {
+        double shown = value / Dimension.size(unit);
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
+        // A rounded zero has no sign.
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    /** A number with its unit. */
+    public static String quantity(double value, MeasureKind kind) {
+        return withUnit(number(value, kind.unit(), kind.decimals()), kind.unit());
+    }
+
+    /** A measure's value with its unit, or its word. */
+    public static String value(Measure measure) {
+        return measure.kind().unit().isEmpty() && !measure.getWord().isEmpty() ? measure.getWord().replace('-', ' ')
+                : quantity(measure.getValue(), measure.kind());
+    }
+
+    /** A practice value with its unit, with as many digits as it needs and no more. */
+    public static String value(Practice practice) {
+        double shown = practice.value() / Dimension.size(practice.unit());
+        String digits = new java.math.BigDecimal(String.format(Locale.ROOT, "%.6g", shown)).stripTrailingZeros()
+                .toPlainString();
+        return withUnit(digits, practice.unit());
+    }
+
+    private static String withUnit(String number, String unit) {
+        return unit.isEmpty() ? number : number + " " + unit;
+    }
+
+    /** What was compared, in one line: value with tolerance, limit, and by how much. */
+    public static String comparison(Judged judged, Comparison comparison) {
+        MeasureKind kind = judged.measure().kind();
+        String tolerance = comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
+                ? " +/- " + quantity(comparison.tolerance(), kind) : "";
+        String limit = judged.card().againstLimit() ? kind.limitMeaning()
+                : judged.card().atLeast() ? "at least" : "at most";
+        String margin = quantity(Math.abs(comparison.margin()), kind);
+        return quantity(comparison.value(), kind) + tolerance + ", " + limit + " " + quantity(comparison.limit(), kind)
+                + ": " + margin + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
+                : judged.card().atLeast() ? " too little" : " too much")
+                + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+    }
+
+    /** A card's text with its placeholders filled from what was compared. */
+    public static String fill(String text, Judged judged, Optional<Comparison> comparison, List<Measure> evidence,
+            List<Practice> practice) {
+        Matcher matcher = PLACEHOLDER.matcher(text);
+        StringBuilder filled = new StringBuilder();
+        while (matcher.find()) {
+            matcher.appendReplacement(filled, Matcher.quoteReplacement(
+                    placeholder(matcher.group(1), judged, comparison, evidence, practice)));
+        }
+        matcher.appendTail(filled);
+        return filled.isEmpty() ? "" : filled.substring(0, 1).toUpperCase(Locale.ROOT) + filled.substring(1);
+    }
+
+    private static String placeholder(String name, Judged judged, Optional<Comparison> comparison,
+            List<Measure> evidence, List<Practice> practice) {
+        MeasureKind kind = judged.measure().kind();
+        return switch (name) {
+            case "subject" -> judged.subject();
+            case "case" -> judged.loadCase();
+            case "value" -> value(judged.measure());
+            case "limit" -> comparison.map(each -> quantity(each.limit(), kind)).orElse("the limit");
+            case "margin" -> comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
+            default -> evidence.stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)
+                    .or(() -> practice.stream().filter(each -> each.id().equals(name)).findFirst().map(Wording::value))
+                    .orElse(name);
+        };
+    }
+}

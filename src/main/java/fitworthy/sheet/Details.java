@@ -1,0 +1,73 @@
+package fitworthy.sheet;
+
+import java.util.List;
+
+/** What the checks need to know of a kind of part. */
+public interface Details {
+
+    /** A part that the checks know by its mass and place alone. */
+    record Plain() implements Details {}
+
+    record ChassisExtension(
+            @Field(value = "by how much the wheelbase grows", in = Dimension.LENGTH, needed = true, find = "the plan",
+                    example = "300 mm") Figure wheelbaseAdded) implements Details {}
+
+    /** Ratings raised by a certified kit. What is left out stays as the maker set it. */
+    record RatingUpgrade(
+            @Field(value = "gross vehicle mass after", in = Dimension.MASS, find = "the kit's approval papers",
+                    example = "3500 kg") Figure gvm,
+            @Field(value = "gross combination mass after", in = Dimension.MASS, find = "the kit's approval papers",
+                    example = "6300 kg") Figure gcm,
+            @Field(value = "limit of the front axle after", in = Dimension.MASS, find = "the kit's approval papers",
+                    example = "1650 kg") Figure frontAxle,
+            @Field(value = "limit of the rear axle after", in = Dimension.MASS, find = "the kit's approval papers",
+                    example = "2050 kg") Figure rearAxle,
+            @Field(value = "heaviest braked trailer after", in = Dimension.MASS, find = "the kit's approval papers",
+                    example = "3500 kg") Figure towing) implements Details {}
+
+    record Snorkel(
+            @Field(value = "height of the opening of its head", in = Dimension.LENGTH, find = "a tape",
+                    example = "1950 mm") Figure headHeight,
+            @Field(value = "inner diameter of its narrowest part", in = Dimension.LENGTH, find = "the maker",
+                    example = "90 mm") Figure bore,
+            @Field(value = "whether its head is a pre-cleaner that throws dust out", find = "the maker")
+            Choice<YesNo> preCleaner,
+            @Field("its joints from the head to the airbox") List<Joint> joints) implements Details {}
+
+    /** A joint of the air path. */
+    record Joint(
+            @Field(value = "which joint", needed = true, example = "pillar to guard") String name,
+            @Field(value = "whether it is clamped and sealed", find = "the fitter") Choice<YesNo> sealed) {}
+
+    record Airbox(
+            @Field(value = "inner diameter of its inlet", in = Dimension.LENGTH, find = "a calliper",
+                    example = "85 mm") Figure inletBore,
+            @Field(value = "whether its lid seals all round", find = "the fitter, with a smoke or light test")
+            Choice<YesNo> lidSealed,
+            @Field(value = "whether this type is known to let dust past its seal", find = "the workshop")
+            Choice<YesNo> knownDustLeak,
+            @Field(value = "its drain", find = "the fitter") Choice<Drain> drain,
+            @Field(value = "height of the drain", in = Dimension.LENGTH, find = "a tape", example = "780 mm")
+            Figure drainHeight,
+            @Field(value = "distance after which the maker of the filter wants it serviced in dust",
+                    in = Dimension.LENGTH, find = "the service book", example = "5000 km") Figure serviceDistance)
+            implements Details {}
+
+    enum Drain { NONE, OPEN, ONE_WAY }
+
+    record FuelSeparator(
+            @Field(value = "where it sits in the fuel line", find = "the fitter") Choice<FuelPlace> place)
+            implements Details {}
+
+    enum FuelPlace { BEFORE_PUMP, AFTER_PUMP }
+
+    record CrankcaseSeparator(
+            @Field(value = "whether it has a relief valve for a blocked element", find = "the maker")
+            Choice<YesNo> relief) implements Details {}
+
+    record Mirrors(
+            @Field(value = "from the centre line to the outer edge of the left glass", in = Dimension.LENGTH,
+                    find = "a tape", example = "1250 mm") Figure leftReach,
+            @Field(value = "from the centre line to the outer edge of the right glass", in = Dimension.LENGTH,
+                    find = "a tape", example = "1250 mm") Figure rightReach) implements Details {}
+}

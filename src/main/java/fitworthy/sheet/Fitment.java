@@ -1,0 +1,56 @@
+package fitworthy.sheet;
+
+import java.util.Optional;
+
+/** A planned part. Beside the fields here each kind has its own, see {@link Details}. */
+public record Fitment(
+        @Field(value = "a name that the load cases use", needed = true, example = "Alloy tray") String name,
+        @Field(value = "what kind of part it is", needed = true) Kind kind,
+        @Field(value = "its mass, everything bolted on included", in = Dimension.MASS, needed = true,
+                find = "a scale, or the maker's data sheet", example = "86 kg +/- 4 kg") Figure mass,
+        @Field("where its centre of mass sits; needed unless its mass is 0 kg") Optional<Point> at,
+        @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
+        @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
+        @Field(value = "whether it sits on the roof", find = "the plan") Choice<YesNo> roof,
+        @Field(value = "its price", example = "1450.00 AUD") Money price,
+        @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
+        Figure leadTime,
+        Details details) {
+
+    /** A part of the vehicle that is taken off and not put back. */
+    public record Removed(
+            @Field(value = "what is taken off", needed = true, example = "steel tub") String name,
+            @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "140 kg")
+            Figure mass,
+            @Field(value = "where it sat", needed = true) Point at) {}
+
+    /** The kinds of part. */
+    public enum Kind implements Variant {
+        TRAY, CANOPY, BAR, WINCH, ROOF_RACK, LAMPS, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, BRAKE_CONTROLLER, LOCKER,
+        BATTERY, TOW_BAR, OTHER,
+        CHASSIS_EXTENSION(Details.ChassisExtension.class),
+        RATING_UPGRADE(Details.RatingUpgrade.class),
+        TYRES(Vehicle.Tyres.class),
+        WHEELS(Vehicle.Wheels.class),
+        SNORKEL(Details.Snorkel.class),
+        AIRBOX(Details.Airbox.class),
+        FUEL_SEPARATOR(Details.FuelSeparator.class),
+        CRANKCASE_SEPARATOR(Details.CrankcaseSeparator.class),
+        MIRRORS(Details.Mirrors.class);
+
+        private final Class<? extends Record> details;
+
+        Kind() {
+            this(Details.Plain.class);
+        }
+
+        Kind(Class<? extends Record> details) {
+            this.details = details;
+        }
+
+        @Override
+        public Class<? extends Record> details() {
+            return details;
+        }
+    }
+}

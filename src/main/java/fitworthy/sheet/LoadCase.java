@@ -1,0 +1,24 @@
+package fitworthy.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One way of loading the vehicle. */
+public record LoadCase(
+        @Field(value = "what to call it", needed = true, example = "canopy on") String name,
+        @Field("names of the people aboard; everyone where left out") Optional<List<String>> aboard,
+        @Field("names of the cargo carried; all of it where left out") Optional<List<String>> carrying,
+        @Field("removable parts that are off") List<String> off,
+        @Field(value = "how full each tank is, by name; others as the tank says", in = Dimension.SHARE,
+                example = "50 %") Map<String, Figure> filled,
+        @Field(value = "whether the trailer is on; no where left out", find = "the plan") Choice<YesNo> towing,
+        @Field("what a weighbridge showed when it was loaded so") Optional<Weighed> weighed) {
+
+    /** A weighbridge reading, an axle at a time, with no trailer on. */
+    public record Weighed(
+            @Field(value = "front axle", in = Dimension.MASS, needed = true, find = "the weighbridge ticket",
+                    example = "1420 kg +/- 10 kg") Figure frontAxle,
+            @Field(value = "rear axle", in = Dimension.MASS, needed = true, find = "the weighbridge ticket",
+                    example = "1610 kg +/- 10 kg") Figure rearAxle) {}
+}

@@ -1,0 +1,63 @@
+package fitworthy.sheet;
+
+import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads quantities as the trade writes them: {@code 650 mm}, {@code 2.4 t}, {@code 85 kg +/- 4 kg}, {@code 90 %}. */
+public final class QuantityText {
+
+    /** A text that is no quantity of the kind wanted; the message says why. */
+    public static final class Unreadable extends Exception {
+        Unreadable(String message) {
+            super(message);
+        }
+    }
+
+    private static final String NUMBER = "[-+]?\\d{1,12}(?:\\.\\d{1,12})?";
+    private static final Pattern QUANTITY = Pattern.compile(
+            "(" + NUMBER + ")\\s*([^\\d\\s+\u00B1-][^+\u00B1]*?)?(?:\\s*(?:\\+/-|\u00B1)\\s*(" + NUMBER + ")\\s*(.*?))?");
+
+    private QuantityText() {}
+
+    /**
+     * Reads a quantity of the dimension wanted.
+     *
+     * @return its value and tolerance in the unit used inside
+     * @throws Unreadable with what is wrong, in words that follow a field's name
+     */
+    public static Figure parse(String text, Dimension dimension) throws Unreadable {
+        String shown = "'" + Words.shortened(text, 60) + "'";
+        if (text.length() > 100) {
+            throw new Unreadable(shown + " is too long for a quantity");
+        }
+        Matcher matcher = QUANTITY.matcher(text.strip());
+        if (!matcher.matches()) {
+            throw new Unreadable(shown + " is not a quantity");
+        }
+        double size = size(shown, matcher.group(2), dimension);
+        double value = new BigDecimal(matcher.group(1)).doubleValue();
+        if (matcher.group(3) == null) {
+            return Figure.of(value * size);
+        }
+        double tolerance = new BigDecimal(matcher.group(3)).doubleValue();
+        boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
+        return Figure.of(value * size, Math.abs(share ? value * size * tolerance / 100
+                : tolerance * size(shown, matcher.group(4), dimension)));
+    }
+
+    private static double size(String shown, String unit, Dimension dimension) throws Unreadable {
+        String given = unit == null ? "" : unit;
+        Double size = dimension.units().get(given);
+        if (size != null) {
+            return size;
+        }
+        if (given.isEmpty()) {
+            throw new Unreadable(shown + " has no unit");
+        }
+        throw new Unreadable(Dimension.ofUnit(given) == null
+                ? shown + " has a unit that is not known" + Words.suggestion(given, dimension.units().keySet())
+                : shown + " is not a " + Words.hyphenated(dimension.name()).replace('-', ' '));
+    }
+}

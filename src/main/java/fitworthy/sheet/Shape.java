@@ -1,0 +1,113 @@
+package fitworthy.sheet;
+
+import fitworthy.source.Words;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The fields of a record, read off its components and their {@link Field} annotations. The reader, the JSON Schema and the
+ * handbook page of the sheet all follow this one description.
+ *
+ * @param record the record described
+ * @param fields its fields in order
+ */
+public record Shape(Class<? extends Record> record, List<Part> fields) {
+
+    /** What a field holds. */
+    public enum Holds { TEXT, FIGURE, CHOICE, DATE, MONEY, GROUP, TEXTS, GROUPS, FIGURES, VARIANT }
+
+    /**
+     * One field.
+     *
+     * @param name as written in a sheet
+     * @param holds what it holds
+     * @param type the enum of a choice or the record of a group, else null
+     * @param optional whether its absence is an empty {@link Optional}
+     * @param field its annotation; null for the variant, whose fields are those of the kind
+     */
+    public record Part(String name, Holds holds, Class<?> type, boolean optional, Field field) {
+
+        /** A value for this field as a sheet would write it. */
+        public String example() {
+            if (!field.example().isEmpty()) {
+                return field.example();
+            }
+            return switch (holds) {
+                case FIGURE, FIGURES -> field.in().example();
+                case CHOICE -> String.join(" or ", words(type));
+                default -> "";
+            };
+        }
+    }
+
+    private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
+
+    public static Shape of(Class<? extends Record> record) {
+        Shape known = SHAPES.get(record);
+        if (known == null) {
+            known = new Shape(record,
+                    Arrays.stream(record.getRecordComponents()).map(Shape::part).toList());
+            SHAPES.put(record, known);
+        }
+        return known;
+    }
+
+    /** The words by which a sheet writes the constants of an enum. */
+    public static List<String> words(Class<?> enumType) {
+        List<String> words = new ArrayList<>();
+        for (Object constant : enumType.getEnumConstants()) {
+            words.add(Words.hyphenated(((Enum<?>) constant).name()));
+        }
+        return words;
+    }
+
+    private static Part part(RecordComponent component) {
+        Type type = component.getGenericType();
+        boolean optional = component.getType() == Optional.class;
+        if (optional) {
+            type = argument(type, 0);
+        }
+        Class<?> raw = type instanceof ParameterizedType generic ? (Class<?>) generic.getRawType() : (Class<?>) type;
+        Field field = component.getAnnotation(Field.class);
+        String name = Words.hyphenated(component.getName());
+        if (raw == Details.class) {
+            return new Part(name, Holds.VARIANT, null, false, null);
+        }
+        if (field == null) {
+            throw new IllegalStateException(component + " has no @Field");
+        }
+        if (raw == List.class) {
+            Class<?> item = (Class<?>) argument(type, 0);
+            return item == String.class ? new Part(name, Holds.TEXTS, null, optional, field)
+                    : new Part(name, Holds.GROUPS, item, optional, field);
+        }
+        if (raw == Choice.class) {
+            return new Part(name, Holds.CHOICE, (Class<?>) argument(type, 0), optional, field);
+        }
+        if (raw.isEnum()) {
+            return new Part(name, Holds.CHOICE, raw, optional, field);
+        }
+        if (raw.isRecord() && raw != Money.class) {
+            return new Part(name, Holds.GROUP, raw, optional, field);
+        }
+        Holds holds = raw == String.class ? Holds.TEXT : raw == Figure.class ? Holds.FIGURE
+                : raw == LocalDate.class ? Holds.DATE : raw == Money.class ? Holds.MONEY
+                : raw == Map.class ? Holds.FIGURES : null;
+        if (holds == null) {
+            throw new IllegalStateException(component + " is of a type that no sheet can hold");
+        }
+        return new Part(name, holds, null, optional, field);
+    }
+
+    private static Type argument(Type type, int index) {
+        return ((ParameterizedType) type).getActualTypeArguments()[index];
+    }
+}

@@ -1,0 +1,48 @@
+package fitworthy.sheet;
+
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Reads a build sheet whole, or says everything that is wrong with it. */
+public final class SheetReader {
+
+    private SheetReader() {}
+
+    /**
+     * Reads a sheet file, YAML or JSON.
+     *
+     * @param regions the regions the rule book knows
+     * @throws FaultsException with every fault found
+     */
+    public static Sheet read(Path file, Set<String> regions) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping root = NodeReader.read(file, faults);
+        return sheet(root, regions, faults);
+    }
+
+    /**
+     * Makes a sheet of a tree already read.
+     *
+     * @param root the tree, or null where reading it failed
+     * @param faults what was found wrong so far; gets what is found here
+     * @throws FaultsException where there is any fault
+     */
+    public static Sheet sheet(Node.Mapping root, Set<String> regions, List<Fault> faults) throws FaultsException {
+        if (root != null) {
+            Sheet sheet = new Binder(faults).bind(Sheet.class, root);
+            if (faults.isEmpty()) {
+                new SheetChecks(root, sheet, regions, faults).run();
+            }
+            if (faults.isEmpty()) {
+                return sheet;
+            }
+        }
+        throw new FaultsException(faults);
+    }
+}

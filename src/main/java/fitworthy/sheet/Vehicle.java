@@ -1,0 +1,148 @@
+package fitworthy.sheet;
+
+import java.time.LocalDate;
+
+/** The vehicle as its maker built it. */
+public record Vehicle(
+        @Field(value = "what to call it", needed = true, example = "Tarrangower GX wagon") String name,
+        @Field(value = "the class in the registration papers", example = "MC") String category,
+        @Field(value = "the day it was first registered; left out for a new one", example = "2024-05-01")
+        LocalDate registered,
+        @Field(value = "how many seats", find = "the registration papers", example = "5") Figure seats,
+        @Field(value = "whether it has electronic stability control", find = "the handbook")
+        Choice<YesNo> stabilityControl,
+        @Field("its dimensions") Size size,
+        @Field("its unladen masses") Masses mass,
+        @Field("what its maker allows") Ratings ratings,
+        @Field("the tyres it came with") Tyres tyres,
+        @Field("the wheels it came with") Wheels wheels,
+        @Field("the spare wheel and tyre") Spare spare,
+        @Field("the engine") Engine engine,
+        @Field("the intake and what water reaches first") Intake intake,
+        @Field("the driver's eye and the mirrors it came with") View view) {
+
+    /** Dimensions of the vehicle as made. */
+    public record Size(
+            @Field(value = "distance between the axles", in = Dimension.LENGTH, needed = true, find = "the handbook",
+                    example = "2850 mm") Figure wheelbase,
+            @Field(value = "from the rear axle to the rearmost point", in = Dimension.LENGTH, find = "a tape",
+                    example = "1050 mm") Figure rearOverhang,
+            @Field(value = "from the rear axle to the centre of the tow ball", in = Dimension.LENGTH, find = "a tape",
+                    example = "1180 mm") Figure ballOverhang,
+            @Field(value = "between the centres of the wheels of one axle", in = Dimension.LENGTH,
+                    find = "the handbook", example = "1600 mm") Figure track,
+            @Field(value = "width of the body without mirrors", in = Dimension.LENGTH, find = "the handbook",
+                    example = "1880 mm") Figure bodyWidth,
+            @Field(value = "height of the tow ball", in = Dimension.LENGTH, find = "a tape", example = "450 mm")
+            Figure ballHeight) {}
+
+    /** Unladen masses. */
+    public record Masses(
+            @Field(value = "mass ready to drive, without people and cargo", in = Dimension.MASS, needed = true,
+                    find = "a weighbridge, or the handbook", example = "2340 kg +/- 20 kg") Figure kerb,
+            @Field(value = "its share on the front axle", in = Dimension.MASS, needed = true,
+                    find = "a weighbridge, one axle at a time", example = "1290 kg") Figure frontAxle,
+            @Field(value = "its share on the rear axle", in = Dimension.MASS, needed = true,
+                    find = "a weighbridge, one axle at a time", example = "1050 kg") Figure rearAxle,
+            @Field(value = "how full the maker's tank is in the kerb mass", in = Dimension.SHARE, needed = true,
+                    find = "the handbook's definition of kerb mass", example = "90 %") Figure kerbFuel,
+            @Field(value = "the driver's mass that is counted in the kerb mass; 0 kg where none", in = Dimension.MASS,
+                    needed = true, find = "the handbook's definition of kerb mass", example = "0 kg")
+            Figure kerbDriver,
+            @Field(value = "height of the centre of gravity at kerb mass", in = Dimension.LENGTH,
+                    find = "the maker's body-builder manual", example = "700 mm") Figure cogHeight) {}
+
+    /** The maker's limits. */
+    public record Ratings(
+            @Field(value = "gross vehicle mass", in = Dimension.MASS, find = "the maker's plate",
+                    example = "3100 kg") Figure gvm,
+            @Field(value = "gross combination mass", in = Dimension.MASS, find = "the handbook, or the maker",
+                    example = "5900 kg") Figure gcm,
+            @Field(value = "limit of the front axle", in = Dimension.MASS, find = "the maker's plate, or the handbook",
+                    example = "1480 kg") Figure frontAxle,
+            @Field(value = "limit of the rear axle", in = Dimension.MASS, find = "the maker's plate, or the handbook",
+                    example = "1800 kg") Figure rearAxle,
+            @Field(value = "heaviest braked trailer", in = Dimension.MASS, find = "the handbook",
+                    example = "3000 kg") Figure towing,
+            @Field(value = "heaviest trailer without brakes", in = Dimension.MASS, find = "the handbook",
+                    example = "750 kg") Figure towingUnbraked,
+            @Field(value = "greatest load on the tow ball", in = Dimension.MASS, find = "the handbook, or the tow bar's plate",
+                    example = "300 kg") Figure ball,
+            @Field(value = "greatest load on the roof, rack included", in = Dimension.MASS, find = "the handbook",
+                    example = "100 kg") Figure roof) {}
+
+    /** A set of tyres. */
+    public record Tyres(
+            @Field(value = "the size on the sidewall", find = "the sidewall", example = "265/65R17") String size,
+            @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
+            @Field(value = "load index for dual fitting", find = "the sidewall", example = "121")
+            Figure dualLoadIndex,
+            @Field(value = "speed symbol", find = "the sidewall", example = "S") String speedSymbol,
+            @Field(value = "pressure at which the load index holds", in = Dimension.PRESSURE,
+                    find = "the tyre maker's load table", example = "250 kPa") Figure referencePressure,
+            @Field(value = "pressure planned for the front", in = Dimension.PRESSURE, find = "the plan",
+                    example = "36 psi") Figure frontPressure,
+            @Field(value = "pressure planned for the rear", in = Dimension.PRESSURE, find = "the plan",
+                    example = "42 psi") Figure rearPressure,
+            @Field(value = "least gap to body, suspension and brake at full lock and full bump", in = Dimension.LENGTH,
+                    find = "a trial fit", example = "20 mm") Figure clearance) implements Details {}
+
+    /** A set of wheels. */
+    public record Wheels(
+            @Field(value = "load rating of one wheel", in = Dimension.MASS, find = "the stamp behind the spokes",
+                    example = "1250 kg") Figure rating,
+            @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes",
+                    example = "7.5 in") Figure width,
+            @Field(value = "offset; positive moves the wheel inwards", in = Dimension.LENGTH, signed = true,
+                    find = "the stamp behind the spokes", example = "30 mm") Figure offset,
+            @Field(value = "whether two wheels stand on each side of the rear axle", find = "the vehicle")
+            Choice<YesNo> dualRear) implements Details {}
+
+    /** The spare. */
+    public record Spare(
+            @Field(value = "the size on its sidewall", find = "the sidewall", example = "265/65R17") String size,
+            @Field(value = "its load index", find = "the sidewall", example = "112") Figure loadIndex) {}
+
+    /** The engine and what feeds it. */
+    public record Engine(
+            @Field(value = "fuel", find = "the handbook") Choice<Fuel> fuel,
+            @Field(value = "swept volume", in = Dimension.VOLUME, find = "the handbook", example = "2.8 L")
+            Figure displacement,
+            @Field(value = "crankshaft speed at rated power", in = Dimension.ROTATION, find = "the handbook",
+                    example = "3400 rpm") Figure ratedSpeed,
+            @Field(value = "boost above the air outside at rated power; 0 kPa without a turbocharger",
+                    in = Dimension.PRESSURE, find = "the workshop manual", example = "130 kPa") Figure boost,
+            @Field(value = "air temperature in the manifold at rated power", in = Dimension.TEMPERATURE,
+                    find = "the workshop manual", example = "50 degC") Figure manifoldTemperature,
+            @Field(value = "volumetric efficiency at rated power", in = Dimension.SHARE, find = "the workshop manual",
+                    example = "88 %") Figure volumetricEfficiency,
+            @Field(value = "what it burns without a trailer, loaded", in = Dimension.CONSUMPTION,
+                    find = "a fuel log", example = "12.5 L/100km") Figure consumption,
+            @Field(value = "what it burns with the trailer", in = Dimension.CONSUMPTION, find = "a fuel log",
+                    example = "17.5 L/100km") Figure consumptionTowing,
+            @Field(value = "what the lift or feed pump moves, return flow included", in = Dimension.FLOW,
+                    find = "the workshop manual", example = "110 L/h") Figure pumpFlow,
+            @Field(value = "rating of the alternator", in = Dimension.CURRENT, find = "its plate", example = "130 A")
+            Figure alternator) {}
+
+    public enum Fuel { DIESEL, PETROL }
+
+    /** The maker's intake, and the heights that water reaches first. */
+    public record Intake(
+            @Field("the maker's airbox") Details.Airbox airbox,
+            @Field(value = "height of the lowest opening of the maker's intake", in = Dimension.LENGTH, find = "a tape",
+                    example = "850 mm") Figure height,
+            @Field(value = "height of the lowest axle or gearbox breather", in = Dimension.LENGTH, find = "a tape",
+                    example = "650 mm") Figure breathers,
+            @Field(value = "height of the lowest electrical part that water harms", in = Dimension.LENGTH,
+                    find = "a tape", example = "700 mm") Figure electrics,
+            @Field(value = "height of the fan's lowest blade tip", in = Dimension.LENGTH, find = "a tape",
+                    example = "620 mm") Figure fan,
+            @Field(value = "greatest wading depth the maker allows", in = Dimension.LENGTH, find = "the handbook",
+                    example = "700 mm") Figure wading) {}
+
+    /** The driver's eye and the mirrors the vehicle came with. */
+    public record View(
+            @Field("the driver's eye") Point eye,
+            @Field("the mirrors it came with") Details.Mirrors mirrors) {}
+}

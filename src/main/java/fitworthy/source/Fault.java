@@ -1,0 +1,26 @@
+package fitworthy.source;
+
+import java.util.Comparator;
+
+/**
+ * One thing wrong with an input file, told so that its author can mend it.
+ *
+ * @param place where it stands
+ * @param path the field path, such as {@code vehicle.ratings.gvm}; empty where the fault is not in one field
+ * @param problem what is wrong
+ * @param mend what would be right, with an example
+ */
+public record Fault(Place place, String path, String problem, String mend) {
+
+    /** Order of reading: by file, then line, then column. */
+    public static final Comparator<Fault> IN_READING_ORDER = Comparator
+            .comparing((Fault fault) -> fault.place().file())
+            .thenComparing(fault -> fault.place().line())
+            .thenComparing(fault -> fault.place().column());
+
+    @Override
+    public String toString() {
+        String field = path.isEmpty() ? "" : path + ": ";
+        return place + ": " + field + problem + "\n    right: " + mend;
+    }
+}

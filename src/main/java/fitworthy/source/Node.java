@@ -1,0 +1,84 @@
+package fitworthy.source;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A value read from YAML or JSON that remembers where it stood. */
+public sealed interface Node {
+
+    Place place();
+
+    /** What a person would call this kind of value. */
+    String described();
+
+    /**
+     * A single value, as written.
+     *
+     * @param text the characters between the quotes, if there were any
+     * @param number whether it was written as a bare number
+     */
+    record Scalar(Place place, String text, boolean number) implements Node {
+        @Override
+        public String described() {
+            return "'" + Words.shortened(text, 60) + "'";
+        }
+    }
+
+    /** Values in order. */
+    record Listing(Place place, List<Node> items) implements Node {
+        @Override
+        public String described() {
+            return "a list";
+        }
+    }
+
+    /** Named values in the order written. */
+    record Mapping(Place place, Map<String, Entry> entries) implements Node {
+        @Override
+        public String described() {
+            return "a group of fields";
+        }
+
+        public Node get(String key) {
+            Entry entry = entries.get(key);
+            return entry == null ? null : entry.value();
+        }
+
+        /** A copy in which {@code key} has another value. */
+        public Mapping with(String key, Node value) {
+            Map<String, Entry> copy = new LinkedHashMap<>(entries);
+            copy.put(key, new Entry(value.place(), value));
+            return new Mapping(place, copy);
+        }
+
+        /** A copy without {@code key}. */
+        public Mapping without(String key) {
+            Map<String, Entry> copy = new LinkedHashMap<>(entries);
+            copy.remove(key);
+            return new Mapping(place, copy);
+        }
+    }
+
+    /** A field of a {@link Mapping}: where its name stood, and its value. */
+    record Entry(Place place, Node value) {}
+
+    /** The node at a dotted path such as {@code fitments.2.mass}, or the nearest one above it. */
+    default Node nearest(String path) {
+        Node node = this;
+        for (String step : path.split("\\.")) {
+            Node next = null;
+            if (node instanceof Mapping mapping) {
+                next = mapping.get(step);
+            } else if (node instanceof Listing listing && step.matches("\\d{1,6}")) {
+                int index = Integer.parseInt(step) - 1;
+                next = index >= 0 && index < listing.items().size() ? listing.items().get(index) : null;
+            }
+            if (next == null) {
+                return node;
+            }
+            node = next;
+        }
+        return node;
+    }
+}

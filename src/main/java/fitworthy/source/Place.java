@@ -1,0 +1,27 @@
+package fitworthy.source;
+
+/**
+ * A place in a text file.
+ *
+ * @param file the name of the file as the user gave it
+ * @param line one-based line, 0 where only the file is known
+ * @param column one-based column, 0 where only the line is known
+ */
+public record Place(String file, int line, int column) {
+
+    public static Place of(String file) {
+        return new Place(file, 0, 0);
+    }
+
+    public Place onLine(int otherLine) {
+        return new Place(file, otherLine, 0);
+    }
+
+    @Override
+    public String toString() {
+        if (line == 0) {
+            return file;
+        }
+        return column == 0 ? file + ":" + line : file + ":" + line + ":" + column;
+    }
+}
