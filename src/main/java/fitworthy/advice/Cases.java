@@ -130,7 +130,8 @@ public final class Cases {
         }
     }
 
-    private static Node.Mapping merged(Node.Mapping base, Node.Mapping changes) {
+    /** The base with the changes' fields in place of its own; lists of named things are merged by name. */
+    static Node.Mapping merged(Node.Mapping base, Node.Mapping changes) {
         Map<String, Node.Entry> entries = new LinkedHashMap<>(base.entries());
         changes.entries().forEach((key, entry) -> entries.merge(key, entry, (old, change) ->
                 new Node.Entry(change.place(), merged(old.value(), change.value()))));
