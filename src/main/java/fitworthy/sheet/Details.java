@@ -55,6 +55,10 @@ public interface Details {
 
     enum Drain { NONE, OPEN, ONE_WAY }
 
+    record BreatherKit(
+            @Field(value = "height of the ends of the raised breathers", in = Dimension.LENGTH, find = "a tape",
+                    example = "1200 mm") Figure height) implements Details {}
+
     record FuelSeparator(
             @Field(value = "where it sits in the fuel line", find = "the fitter") Choice<FuelPlace> place)
             implements Details {}

@@ -27,13 +27,14 @@ public record Fitment(
     /** The kinds of part. */
     public enum Kind implements Variant {
         TRAY, CANOPY, BAR, WINCH, ROOF_RACK, LAMPS, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, BRAKE_CONTROLLER, LOCKER,
-        BATTERY, TOW_BAR, OTHER,
+        BATTERY, TOW_BAR, PRE_CLEANER, OTHER,
         CHASSIS_EXTENSION(Details.ChassisExtension.class),
         RATING_UPGRADE(Details.RatingUpgrade.class),
         TYRES(Vehicle.Tyres.class),
         WHEELS(Vehicle.Wheels.class),
         SNORKEL(Details.Snorkel.class),
         AIRBOX(Details.Airbox.class),
+        BREATHER_KIT(Details.BreatherKit.class),
         FUEL_SEPARATOR(Details.FuelSeparator.class),
         CRANKCASE_SEPARATOR(Details.CrankcaseSeparator.class),
         MIRRORS(Details.Mirrors.class);

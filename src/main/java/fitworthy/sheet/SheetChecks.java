@@ -35,6 +35,7 @@ final class SheetChecks {
         }
         vehicle();
         fitments();
+        joints();
         tanks();
         uniqueNames("fitments", sheet.fitments().stream().map(Fitment::name).toList());
         uniqueNames("tanks", tankNames());
@@ -81,6 +82,12 @@ final class SheetChecks {
                         "at: {x: 2950 mm, y: 0 mm, z: 900 mm}");
             }
         }
+    }
+
+    private void joints() {
+        uniqueNames("fitments", sheet.fitments().stream().map(Fitment::details)
+                .filter(Details.Snorkel.class::isInstance).map(Details.Snorkel.class::cast)
+                .flatMap(snorkel -> snorkel.joints().stream()).map(Details.Joint::name).toList());
     }
 
     private void tanks() {
