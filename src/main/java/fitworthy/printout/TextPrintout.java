@@ -74,6 +74,11 @@ public final class TextPrintout {
         out.println();
         wrapped(0, verdict(advice));
         out.println();
+        List<String> margins = MarginTable.of(advice).lines(COLUMNS);
+        margins.forEach(out::println);
+        if (!margins.isEmpty()) {
+            out.println();
+        }
     }
 
     private void field(String name, String value) {

@@ -58,7 +58,7 @@ public final class Wording {
         String limit = judged.card().againstLimit() ? kind.limitMeaning()
                 : judged.card().atLeast() ? "at least" : "at most";
         String margin = quantity(Math.abs(comparison.margin()), kind);
-        return quantity(comparison.value(), kind) + tolerance + ", " + limit + " " + quantity(comparison.limit(), kind)
+        return kind.meaning() + " " + quantity(comparison.value(), kind) + tolerance + ", " + limit + " " + quantity(comparison.limit(), kind)
                 + ": " + margin + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
                 : judged.card().atLeast() ? " too little" : " too much")
                 + (comparison.uncertain() ? "; the tolerance could turn this" : "");

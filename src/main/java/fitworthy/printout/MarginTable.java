@@ -1,0 +1,59 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.figures.Measure;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What is left of each limit of the vehicle, a load case a column.
+ *
+ * @param cases names of the load cases
+ * @param rows by the limit's name, what is left in each case; a case is absent where it was not assessed
+ */
+record MarginTable(List<String> cases, Map<String, Map<String, String>> rows) {
+
+    static MarginTable of(Advice advice) {
+        Map<String, Map<String, String>> rows = new TreeMap<>();
+        advice.findings().forEach(each -> add(rows, each.judged(), each.comparison()));
+        advice.met().forEach(each -> add(rows, each.judged(), each.comparison()));
+        return new MarginTable(advice.loadings().stream().map(each -> each.loadCase().name()).toList(),
+                new LinkedHashMap<>(rows));
+    }
+
+    private static void add(Map<String, Map<String, String>> rows, Judged judged, Optional<Comparison> comparison) {
+        Measure measure = judged.measure();
+        if (judged.card().againstLimit() && comparison.isPresent() && !measure.getLoadCase().isEmpty()) {
+            rows.computeIfAbsent(judged.subject() + ": " + measure.kind().limitMeaning(), key -> new LinkedHashMap<>())
+                    .putIfAbsent(judged.loadCase(), Wording.quantity(comparison.get().margin(), measure.kind()));
+        }
+    }
+
+    /** Its lines, heading first; none where the columns do not fit in {@code width}. */
+    List<String> lines(int width) {
+        int column = Math.max(9, cases.stream().mapToInt(String::length).max().orElse(0)) + 2;
+        int first = width - column * cases.size();
+        if (rows.isEmpty() || first < 30) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(line("LEFT OF EACH LIMIT", first, column, cases));
+        rows.forEach((name, byCase) -> lines.add(line(name, first, column,
+                cases.stream().map(each -> byCase.getOrDefault(each, "-")).toList())));
+        return lines;
+    }
+
+    private static String line(String name, int first, int column, List<String> cells) {
+        StringBuilder line = new StringBuilder(Words.shortened(name, first));
+        line.append(" ".repeat(first - line.length()));
+        cells.forEach(cell -> line.append(" ".repeat(Math.max(0, column - cell.length()))).append(cell));
+        return line.toString();
+    }
+}
