@@ -8,7 +8,7 @@ import java.util.TreeMap;
 /** Every question that can be asked of a plan. A new topic is added to the list here. */
 public final class Measures {
 
-    private static final List<Topic> TOPICS = List.of(new MassMeasures(), new IntakeMeasures());
+    private static final List<Topic> TOPICS = List.of(new MassMeasures(), new IntakeMeasures(), new WaterMeasures());
 
     private Measures() {}
 

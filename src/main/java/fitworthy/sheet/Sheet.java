@@ -44,6 +44,10 @@ public record Sheet(
             @Field(value = "how many people travel", find = "the owner", example = "2") Figure people,
             @Field(value = "days between places with supplies", in = Dimension.TIME, find = "the route",
                     example = "6 days") Figure days,
+            @Field(value = "what each person uses a day to drink, cook and wash", in = Dimension.VOLUME,
+                    find = "the owner", example = "6 L") Figure waterUse,
+            @Field(value = "the coldest night to be expected", in = Dimension.TEMPERATURE, signed = true,
+                    find = "the weather records of the route", example = "-4 degC") Figure coldest,
             @Field(value = "driving in dust between two services", in = Dimension.LENGTH, find = "the route",
                     example = "2500 km") Figure dustDistance) {}
 

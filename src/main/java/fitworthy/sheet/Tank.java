@@ -18,7 +18,18 @@ public record Tank(
         @Field(value = "density of what it holds, where it is not the usual one", in = Dimension.DENSITY,
                 find = "the supplier", example = "0.84 kg/L") Figure density,
         @Field("the part of the vehicle that it replaces") Optional<Fitment.Removed> removes,
+        @Field("what is asked of a water tank") Water water,
         @Field(value = "its price", example = "1450.00 AUD") Money price) {
+
+    /** What a tank for drinking water has to be. */
+    public record Water(
+            @Field(value = "whether tank, hose, pump and fittings are sold for drinking water", find = "their labels")
+            Choice<YesNo> potable,
+            @Field(value = "whether baffles divide it", find = "the tank's maker") Choice<YesNo> baffled,
+            @Field(value = "whether it and its pipes can be drained or are kept from freezing", find = "the fitter")
+            Choice<YesNo> frostGuarded,
+            @Field(value = "gap to the exhaust, a battery or a switchboard, whichever is nearest", in = Dimension.LENGTH,
+                    find = "a tape", example = "250 mm") Figure clearance) {}
 
     public enum Liquid { DIESEL, PETROL, WATER, UREA_SOLUTION }
 }
