@@ -8,7 +8,11 @@ import java.util.TreeMap;
 /** Every question that can be asked of a plan. A new topic is added to the list here. */
 public final class Measures {
 
-    private static final List<Topic> TOPICS = List.of(new MassMeasures(), new IntakeMeasures(), new WaterMeasures());
+    private static final List<Topic> TOPICS = List.of(
+            new MassMeasures(),
+            new IntakeMeasures(),
+            new WaterMeasures(),
+            new FrontMeasures());
 
     private Measures() {}
 

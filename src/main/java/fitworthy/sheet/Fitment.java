@@ -26,7 +26,7 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        TRAY, CANOPY, BAR, WINCH, ROOF_RACK, LAMPS, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, BRAKE_CONTROLLER, LOCKER,
+        TRAY, CANOPY, ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, BRAKE_CONTROLLER, LOCKER,
         BATTERY, TOW_BAR, PRE_CLEANER, OTHER,
         CHASSIS_EXTENSION(Details.ChassisExtension.class),
         RATING_UPGRADE(Details.RatingUpgrade.class),
@@ -37,7 +37,10 @@ public record Fitment(
         BREATHER_KIT(Details.BreatherKit.class),
         FUEL_SEPARATOR(Details.FuelSeparator.class),
         CRANKCASE_SEPARATOR(Details.CrankcaseSeparator.class),
-        MIRRORS(Details.Mirrors.class);
+        MIRRORS(Details.Mirrors.class),
+        BAR(Details.Bar.class),
+        WINCH(Details.Winch.class),
+        LAMPS(Details.Lamps.class);
 
         private final Class<? extends Record> details;
 

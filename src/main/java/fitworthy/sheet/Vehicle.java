@@ -11,6 +11,8 @@ public record Vehicle(
         @Field(value = "how many seats", find = "the registration papers", example = "5") Figure seats,
         @Field(value = "whether it has electronic stability control", find = "the handbook")
         Choice<YesNo> stabilityControl,
+        @Field(value = "whether it has front airbags; taken as yes where left out", find = "the handbook")
+        Choice<YesNo> airbags,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
@@ -34,7 +36,9 @@ public record Vehicle(
             @Field(value = "width of the body without mirrors", in = Dimension.LENGTH, find = "the handbook",
                     example = "1880 mm") Figure bodyWidth,
             @Field(value = "height of the tow ball", in = Dimension.LENGTH, find = "a tape", example = "450 mm")
-            Figure ballHeight) {}
+            Figure ballHeight,
+            @Field(value = "from the ground to the centre of a front wheel, on the planned tyres",
+                    in = Dimension.LENGTH, find = "a tape", example = "375 mm") Figure wheelCentre) {}
 
     /** Unladen masses. */
     public record Masses(

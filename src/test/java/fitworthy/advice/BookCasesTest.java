@@ -8,6 +8,8 @@ import fitworthy.advice.Cases.Case;
 import fitworthy.advice.Cases.Expected;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.figures.MeasureKind;
+import fitworthy.figures.Measures;
 import fitworthy.printout.Wording;
 import fitworthy.source.FaultsException;
 import java.util.ArrayList;
@@ -93,19 +95,21 @@ class BookCasesTest {
             } else if (met.isEmpty() && !card.against().isEmpty()) {
                 problems.add(id + ": no case meets it");
             } else if (fired.stream().allMatch(each -> each.comparison().filter(got -> got.margin() < 0).isPresent())) {
-                near(fired.stream().map(each -> each.comparison().orElseThrow())).ifPresent(gap ->
+                MeasureKind kind = Measures.kinds().get(card.judges());
+                near(kind, fired.stream().map(each -> each.comparison().orElseThrow())).ifPresent(gap ->
                         problems.add(id + ": the nearest case beyond its limit is " + gap + " away"));
-                near(met.stream().map(each -> each.comparison().orElseThrow())).ifPresent(gap ->
+                near(kind, met.stream().map(each -> each.comparison().orElseThrow())).ifPresent(gap ->
                         problems.add(id + ": the nearest case within its limit is " + gap + " away"));
             }
         });
         assertEquals(Set.of(), problems, () -> String.join("\n", problems));
     }
 
-    /** The gap to the limit where it is too wide for a case at the threshold. */
-    private static Optional<String> near(Stream<Comparison> comparisons) {
-        double gap = comparisons.mapToDouble(each -> Math.abs(each.margin())
-                / Math.max(Math.abs(each.limit()), 1e-9)).min().orElse(1);
+    /** The gap to the limit where it is too wide for a case at the threshold; what is counted comes no nearer than one. */
+    private static Optional<String> near(MeasureKind kind, Stream<Comparison> comparisons) {
+        boolean counted = kind.unit().isEmpty() && kind.decimals() == 0;
+        double gap = comparisons.mapToDouble(each -> counted && Math.abs(each.margin()) <= 1 ? 0
+                : Math.abs(each.margin()) / Math.max(Math.abs(each.limit()), 1e-9)).min().orElse(1);
         return gap <= NEAR ? Optional.empty() : Optional.of(Math.round(gap * 100) + " %");
     }
 }
