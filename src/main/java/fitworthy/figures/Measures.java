@@ -12,7 +12,8 @@ public final class Measures {
             new MassMeasures(),
             new IntakeMeasures(),
             new WaterMeasures(),
-            new FrontMeasures());
+            new FrontMeasures(),
+            new TyreMeasures());
 
     private Measures() {}
 

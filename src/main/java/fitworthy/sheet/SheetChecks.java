@@ -48,6 +48,8 @@ final class SheetChecks {
     }
 
     private void vehicle() {
+        tyres("vehicle.tyres", sheet.vehicle().tyres());
+        tyreSize("vehicle.spare.size", sheet.vehicle().spare().size());
         Vehicle.Masses mass = sheet.vehicle().mass();
         double sum = mass.frontAxle().value() + mass.rearAxle().value();
         double allowed = Math.max(WEIGHBRIDGE_STEP_KG, mass.kerb().tolerance());
@@ -81,6 +83,24 @@ final class SheetChecks {
                 fault("fitments." + (i + 1), "'" + fitment.name() + "' has a mass but no place",
                         "at: {x: 2950 mm, y: 0 mm, z: 900 mm}");
             }
+            if (fitment.details() instanceof Vehicle.Tyres tyres) {
+                tyres("fitments." + (i + 1), tyres);
+            }
+        }
+    }
+
+    private void tyres(String path, Vehicle.Tyres tyres) {
+        tyreSize(path + ".size", tyres.size());
+        double rim = TyreSize.read(tyres.size()).map(TyreSize::rim).orElse(0.0);
+        if (tyres.diameter().value() <= rim) {
+            fault(path + ".diameter", "is no larger than the rim", "diameter: 802 mm");
+        }
+    }
+
+    private void tyreSize(String path, String size) {
+        if (!size.isEmpty() && TyreSize.read(size).isEmpty()) {
+            fault(path, "'" + Words.shortened(size, 60) + "' is not a tyre size",
+                    "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol");
         }
     }
 

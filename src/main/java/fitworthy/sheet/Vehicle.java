@@ -18,7 +18,10 @@ public record Vehicle(
         @Field("what its maker allows") Ratings ratings,
         @Field("the tyres it came with") Tyres tyres,
         @Field("the wheels it came with") Wheels wheels,
-        @Field("the spare wheel and tyre") Spare spare,
+        @Field("the spare wheel and tyre as they will be carried") Spare spare,
+        @Field(value = "how far the speedometer reads above the true speed on the tyres it came with",
+                in = Dimension.SHARE, signed = true, find = "a satellite receiver's speed at a steady 100 km/h",
+                example = "4 %") Figure speedometerOver,
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
         @Field("the driver's eye and the mirrors it came with") View view) {
@@ -78,6 +81,8 @@ public record Vehicle(
     /** A set of tyres. */
     public record Tyres(
             @Field(value = "the size on the sidewall", find = "the sidewall", example = "265/65R17") String size,
+            @Field(value = "overall diameter, where it is not the one that the size gives", in = Dimension.LENGTH,
+                    find = "the tyre maker's data", example = "802 mm") Figure diameter,
             @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
             @Field(value = "load index for dual fitting", find = "the sidewall", example = "121")
             Figure dualLoadIndex,
@@ -89,17 +94,25 @@ public record Vehicle(
             @Field(value = "pressure planned for the rear", in = Dimension.PRESSURE, find = "the plan",
                     example = "42 psi") Figure rearPressure,
             @Field(value = "least gap to body, suspension and brake at full lock and full bump", in = Dimension.LENGTH,
-                    find = "a trial fit", example = "20 mm") Figure clearance) implements Details {}
+                    find = "a trial fit", example = "20 mm") Figure clearance,
+            @Field(value = "narrowest rim that its maker allows", in = Dimension.LENGTH,
+                    find = "the tyre maker's data", example = "7.5 in") Figure rimLeast,
+            @Field(value = "widest rim that its maker allows", in = Dimension.LENGTH,
+                    find = "the tyre maker's data", example = "9.5 in") Figure rimMost,
+            @Field(value = "whether the speedometer will be set to them; no where left out", find = "the plan")
+            Choice<YesNo> speedometerSet) implements Details {}
 
     /** A set of wheels. */
     public record Wheels(
             @Field(value = "load rating of one wheel", in = Dimension.MASS, find = "the stamp behind the spokes",
                     example = "1250 kg") Figure rating,
+            @Field(value = "rim diameter", in = Dimension.LENGTH, find = "the stamp behind the spokes",
+                    example = "17 in") Figure diameter,
             @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes",
                     example = "7.5 in") Figure width,
             @Field(value = "offset; positive moves the wheel inwards", in = Dimension.LENGTH, signed = true,
                     find = "the stamp behind the spokes", example = "30 mm") Figure offset,
-            @Field(value = "whether two wheels stand on each side of the rear axle", find = "the vehicle")
+            @Field(value = "whether two wheels stand on each side of the rear axle; no where left out", find = "the vehicle")
             Choice<YesNo> dualRear) implements Details {}
 
     /** The spare. */

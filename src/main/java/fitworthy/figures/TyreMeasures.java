@@ -1,0 +1,284 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Missing;
+import fitworthy.sheet.Shape;
+import fitworthy.sheet.TyreSize;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.YesNo;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Tyres and wheels: what they carry, how fast, and what a change of them does. The maker's own wheels under the maker's own
+ * axle limits raise no question of their rating; what a change does is asked only where tyres or wheels are planned.
+ */
+final class TyreMeasures implements Topic {
+
+    private static final MeasureKind LOAD = rated("tyres.load", "kg", 0, "load on the axle", "what its tyres carry");
+    private static final MeasureKind AXLE_LIMIT = rated("tyres.axle-limit", "kg", 0, "axle limit",
+            "what its tyres carry");
+    private static final MeasureKind WHEEL_LOAD = rated("tyres.wheel-load", "kg", 0, "load on the axle",
+            "what its wheels carry");
+    private static final MeasureKind WHEEL_AXLE_LIMIT = rated("tyres.wheel-axle-limit", "kg", 0, "axle limit",
+            "what its wheels carry");
+    private static final MeasureKind WHEEL_BELOW_TYRE = rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre",
+            "rating of one wheel");
+    private static final MeasureKind SPEED = rated("tyres.speed", "km/h", 0, "highest speed that will be driven",
+            "speed of the tyres' symbol");
+    private static final MeasureKind SPEED_RATING = number("tyres.speed-rating", "km/h", 0,
+            "speed of the symbol of tyres slower than the maker's");
+    private static final MeasureKind GROWTH = number("tyres.diameter-growth", "mm", 1, "growth of the nominal diameter");
+    private static final MeasureKind LOSS = number("tyres.diameter-loss", "mm", 1, "loss of nominal diameter");
+    private static final MeasureKind CHANGE = number("tyres.diameter-change", "%", 2,
+            "change of the nominal diameter either way");
+    private static final MeasureKind SPEEDOMETER = number("tyres.speedometer", "%", 1,
+            "speed shown as a share of the true speed");
+    private static final MeasureKind GEARING = number("tyres.gearing", "%", 1,
+            "by how much the larger tyres lengthen the gearing");
+    private static final MeasureKind LIFT = number("tyres.lift", "mm", 0, "lift from the larger tyres");
+    private static final MeasureKind RIM_NARROW = rated("tyres.rim-narrow", "in", 1, "rim width",
+            "narrowest rim for the tyre");
+    private static final MeasureKind RIM_WIDE = rated("tyres.rim-wide", "in", 1, "rim width", "widest rim for the tyre");
+    private static final MeasureKind RIM_SAME = MeasureKind.word("tyres.rim-same",
+            "whether tyres and wheels have the same rim diameter");
+    private static final MeasureKind WIDTH = number("tyres.width", "%", 0,
+            "section width as a share of that of the maker's tyres");
+    private static final MeasureKind TRACK = number("tyres.track", "mm", 0, "added track");
+    private static final MeasureKind TRACK_PASSENGER = number("tyres.track-passenger", "mm", 0,
+            "added track of a passenger car");
+    private static final MeasureKind PRESSURE = rated("tyres.pressure", "kPa", 0, "planned pressure",
+            "pressure for the load");
+    private static final MeasureKind SPARE_SAME = MeasureKind.word("tyres.spare-same",
+            "whether the spare is of the same size as the tyres on the road");
+    private static final MeasureKind SPARE_LOAD = rated("tyres.spare-load", "kg", 0, "load on one tyre of the axle",
+            "load of the spare");
+    private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
+
+    /** Growth in m below which two nominal sizes are the same. */
+    private static final double SAME_DIAMETER = 0.0005;
+    /** Where the sheet holds the tyres that the vehicle came with. */
+    private static final String STOCK = "vehicle.tyres";
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(LOAD, AXLE_LIMIT, WHEEL_LOAD, WHEEL_AXLE_LIMIT, WHEEL_BELOW_TYRE, SPEED, SPEED_RATING, GROWTH,
+                LOSS, CHANGE, SPEEDOMETER, GEARING, LIFT, RIM_NARROW, RIM_WIDE, RIM_SAME, WIDTH, TRACK, TRACK_PASSENGER,
+                PRESSURE, SPARE_SAME, SPARE_LOAD, CLEARANCE);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Vehicle.Tyres tyres = plan.tyres();
+        Vehicle.Ratings ratings = plan.ratings();
+        measures.add(Measure.of(AXLE_LIMIT, "front axle", "", ratings.frontAxle(), tyresCarry(plan, false)));
+        measures.add(Measure.of(AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), tyresCarry(plan, true)));
+        measures.add(Measure.of(SPEED, "tyres", "", plan.sheet().trip().topSpeed(),
+                symbolSpeed(plan, tyres, path(plan))));
+        measures.add(Measure.of(SPARE_SAME, "spare", "", spareSame(plan)));
+        if (wheelsInQuestion(plan)) {
+            Figure rating = plan.wheels().rating();
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "front axle", "", ratings.frontAxle(), wheelsCarry(plan, false)));
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), wheelsCarry(plan, true)));
+            measures.add(Measure.of(WHEEL_BELOW_TYRE, "wheels", "", plan.tables().tyreLoad(tyres.loadIndex()), rating));
+        }
+        boolean newTyres = planned(plan, Fitment.Kind.TYRES).isPresent();
+        boolean newWheels = planned(plan, Fitment.Kind.WHEELS).isPresent();
+        if (newTyres || newWheels) {
+            measures.add(Measure.of(RIM_NARROW, "wheels", "", plan.wheels().width(), tyres.rimLeast()));
+            measures.add(Measure.of(RIM_WIDE, "wheels", "", plan.wheels().width(), tyres.rimMost()));
+            measures.add(Measure.of(RIM_SAME, "wheels", "", rimSame(plan, newWheels)));
+            measures.add(Measure.of(CLEARANCE, "tyres", "", tyres.clearance()));
+        }
+        if (newTyres) {
+            newTyres(plan, measures);
+        }
+        if (newWheels) {
+            track(plan, measures);
+        }
+    }
+
+    private static void newTyres(Plan plan, List<Measure> measures) {
+        Vehicle.Tyres made = plan.vehicle().tyres();
+        Vehicle.Tyres tyres = plan.tyres();
+        Figure before = diameter(made, STOCK);
+        Figure after = diameter(tyres, path(plan));
+        Figure difference = after.minus(before);
+        Figure growth = Math.abs(difference.value()) < SAME_DIAMETER ? Figure.ZERO : difference;
+        measures.add(Measure.of(CHANGE, "tyres", "", size(TyreFigures.growth(before, after))));
+        if (growth.value() < 0) {
+            measures.add(Measure.of(LOSS, "tyres", "", growth.times(-1)));
+        } else {
+            measures.add(Measure.of(GROWTH, "tyres", "", growth));
+            measures.add(Measure.of(GEARING, "tyres", "", TyreFigures.growth(before, after)));
+            measures.add(Measure.of(LIFT, "tyres", "", growth.times(0.5)));
+            if (growth.value() != 0 && !tyres.speedometerSet().is(YesNo.YES)) {
+                measures.add(Measure.of(SPEEDOMETER, "speedometer", "", TyreFigures.speedShown(
+                        plan.vehicle().speedometerOver(), before, after)));
+            }
+        }
+        measures.add(Measure.of(WIDTH, "tyres", "", classed(plan, "the greatest width of tyres",
+                width(tyres, path(plan)).dividedBy(width(made, STOCK)))));
+        Figure madeSpeed = symbolSpeed(plan, made, STOCK);
+        Figure speed = symbolSpeed(plan, tyres, path(plan));
+        if (!(speed.value() >= madeSpeed.value())) {
+            measures.add(Measure.of(SPEED_RATING, "tyres", "", classed(plan, "the least speed symbol",
+                    speed.missingWith(madeSpeed, speed))));
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        axle(loading, "front axle", loading.axles().front(), false, measures);
+        axle(loading, "rear axle", loading.axles().rear(), true, measures);
+    }
+
+    private static void axle(Loading loading, String axle, Figure load, boolean rear, List<Measure> measures) {
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        Vehicle.Tyres tyres = plan.tyres();
+        Figure carried = tyresCarry(plan, rear);
+        measures.add(Measure.of(LOAD, axle, loadCase, load, carried));
+        if (wheelsInQuestion(plan)) {
+            measures.add(Measure.of(WHEEL_LOAD, axle, loadCase, load, wheelsCarry(plan, rear)));
+        }
+        // Overloaded tyres are a fault that no pressure mends.
+        if (!(load.value() > carried.value())) {
+            measures.add(Measure.of(PRESSURE, axle, loadCase, rear ? tyres.rearPressure() : tyres.frontPressure(),
+                    TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried)));
+        }
+        measures.add(Measure.of(SPARE_LOAD, axle, loadCase, load.times(1.0 / wheels(plan, rear)),
+                plan.tables().tyreLoad(plan.vehicle().spare().loadIndex())));
+    }
+
+    private static Figure tyresCarry(Plan plan, boolean rear) {
+        Vehicle.Tyres tyres = plan.tyres();
+        boolean dual = rear && dualRear(plan);
+        return plan.tables().tyreLoad(dual ? tyres.dualLoadIndex() : tyres.loadIndex()).times(wheels(plan, rear));
+    }
+
+    private static Figure wheelsCarry(Plan plan, boolean rear) {
+        return plan.wheels().rating().times(wheels(plan, rear));
+    }
+
+    private static int wheels(Plan plan, boolean rear) {
+        return rear && dualRear(plan) ? 4 : 2;
+    }
+
+    private static boolean dualRear(Plan plan) {
+        Choice<YesNo> planned = plan.wheels().dualRear();
+        return (planned.known() ? planned : plan.vehicle().wheels().dualRear()).is(YesNo.YES);
+    }
+
+    private static boolean wheelsInQuestion(Plan plan) {
+        Vehicle.Ratings made = plan.vehicle().ratings();
+        boolean raised = !plan.ratings().frontAxle().equals(made.frontAxle())
+                || !plan.ratings().rearAxle().equals(made.rearAxle());
+        return planned(plan, Fitment.Kind.WHEELS).isPresent() || raised || plan.wheels().rating().known();
+    }
+
+    private static Choice<YesNo> spareSame(Plan plan) {
+        Vehicle.Spare spare = plan.vehicle().spare();
+        if (spare.size().isEmpty()) {
+            return new Choice<>(null, missing(Vehicle.Spare.class, "vehicle.spare", "size"));
+        }
+        if (plan.tyres().size().isEmpty()) {
+            return new Choice<>(null, missing(Vehicle.Tyres.class, path(plan), "size"));
+        }
+        return yesNo(TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));
+    }
+
+    /** Wheels that stay have the rim diameter of the tyres that came on them. */
+    private static Choice<YesNo> rimSame(Plan plan, boolean newWheels) {
+        Figure tyre = rim(plan.tyres(), path(plan));
+        Figure wheel = newWheels ? plan.wheels().diameter() : plan.wheels().diameter().or(rim(plan.vehicle().tyres(), STOCK));
+        List<Missing> missing = tyre.missingWith(wheel, tyre).missing();
+        // Rims come in steps of half an inch, so a millimetre tells them apart.
+        return missing.isEmpty() ? yesNo(Math.abs(tyre.value() - wheel.value()) < 0.001)
+                : new Choice<>(null, missing.get(0));
+    }
+
+    private static Choice<YesNo> yesNo(boolean answer) {
+        return Choice.of(answer ? YesNo.YES : YesNo.NO);
+    }
+
+    private static void track(Plan plan, List<Measure> measures) {
+        Figure added = TyreFigures.trackAdded(plan.vehicle().wheels().offset(), plan.wheels().offset());
+        if (passenger(plan)) {
+            measures.add(Measure.of(TRACK_PASSENGER, "wheels", "", added));
+        } else {
+            measures.add(Measure.of(TRACK, "wheels", "", classed(plan, "the greatest added track", added)));
+        }
+    }
+
+    /** The figure where the vehicle is of an off-road or goods class, whose limits the book holds, else what is missing. */
+    private static Figure classed(Plan plan, String limit, Figure figure) {
+        if (passenger(plan)) {
+            return figure.missingWith(Figure.missing(new Missing("limit for passenger cars",
+                    limit + " of a passenger car, which the rule book does not hold", "the local authority")), figure);
+        }
+        String category = category(plan);
+        boolean offRoadOrGoods = category.equals("MC") || category.startsWith("MD") || category.equals("NA")
+                || category.startsWith("NB");
+        return offRoadOrGoods ? figure : figure.missingWith(
+                Figure.missing(missing(Vehicle.class, "vehicle", "category")), figure);
+    }
+
+    private static boolean passenger(Plan plan) {
+        return category(plan).equals("MA") || category(plan).equals("MB");
+    }
+
+    private static String category(Plan plan) {
+        return plan.vehicle().category().strip().toUpperCase(Locale.ROOT);
+    }
+
+    /** Where the sheet holds the tyres as planned. */
+    private static String path(Plan plan) {
+        return planned(plan, Fitment.Kind.TYRES).map(each -> "fitments." + each.name()).orElse(STOCK);
+    }
+
+    private static Optional<Fitment> planned(Plan plan, Fitment.Kind kind) {
+        return plan.fitments(kind).stream().findFirst();
+    }
+
+    private static Figure diameter(Vehicle.Tyres tyres, String path) {
+        Figure nominal = TyreSize.read(tyres.size()).map(size -> size.diameter().isPresent()
+                ? Figure.of(size.diameter().getAsDouble()) : tyres.diameter()).orElse(noSize(path));
+        return tyres.diameter().or(nominal);
+    }
+
+    private static Figure width(Vehicle.Tyres tyres, String path) {
+        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.width())).orElse(noSize(path));
+    }
+
+    private static Figure rim(Vehicle.Tyres tyres, String path) {
+        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.rim())).orElse(noSize(path));
+    }
+
+    private static Figure noSize(String path) {
+        return Figure.missing(missing(Vehicle.Tyres.class, path, "size"));
+    }
+
+    private static Figure symbolSpeed(Plan plan, Vehicle.Tyres tyres, String path) {
+        return plan.tables().tyreSpeed(tyres.speedSymbol(), tyres.speedSymbol().isEmpty()
+                ? missing(Vehicle.Tyres.class, path, "speed-symbol")
+                : new Missing("speed symbol " + tyres.speedSymbol(), "a speed for this symbol in the rule book's table",
+                        "rules/tables/speed-symbol.csv"));
+    }
+
+    private static Missing missing(Class<? extends Record> record, String path, String field) {
+        Shape.Part part = Shape.of(record).fields().stream().filter(each -> each.name().equals(field)).findFirst()
+                .orElseThrow();
+        return new Missing(path + "." + field, part.field().value(), part.field().find());
+    }
+
+    private static Figure size(Figure figure) {
+        return figure.value() < 0 ? figure.times(-1) : figure;
+    }
+}
