@@ -11,6 +11,7 @@ public final class Measures {
     private static final List<Topic> TOPICS = List.of(
             new MassMeasures(),
             new IntakeMeasures(),
+            new FuelMeasures(),
             new WaterMeasures(),
             new FrontMeasures(),
             new TyreMeasures());

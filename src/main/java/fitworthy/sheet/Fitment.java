@@ -36,6 +36,7 @@ public record Fitment(
         AIRBOX(Details.Airbox.class),
         BREATHER_KIT(Details.BreatherKit.class),
         FUEL_SEPARATOR(Details.FuelSeparator.class),
+        FUEL_FILTER(Details.FuelFilter.class),
         CRANKCASE_SEPARATOR(Details.CrankcaseSeparator.class),
         MIRRORS(Details.Mirrors.class),
         BAR(Details.Bar.class),

@@ -18,6 +18,7 @@ public record Tank(
         @Field(value = "density of what it holds, where it is not the usual one", in = Dimension.DENSITY,
                 find = "the supplier", example = "0.84 kg/L") Figure density,
         @Field("the part of the vehicle that it replaces") Optional<Fitment.Removed> removes,
+        @Field("how a planned fuel tank is built in") BuiltIn builtIn,
         @Field("what is asked of a water tank") Water water,
         @Field(value = "its price", example = "1450.00 AUD") Money price) {
 
@@ -30,6 +31,22 @@ public record Tank(
             Choice<YesNo> frostGuarded,
             @Field(value = "gap to the exhaust, a battery or a switchboard, whichever is nearest", in = Dimension.LENGTH,
                     find = "a tape", example = "250 mm") Figure clearance) {}
+
+    /** How a fuel tank is built into the vehicle. */
+    public record BuiltIn(
+            @Field(value = "whether the engine draws from it; no for a can or another appliance's tank",
+                    find = "the plan") Choice<YesNo> feedsEngine,
+            @Field(value = "whether it breathes to the outside of the body", find = "the tank's maker")
+            Choice<YesNo> breather,
+            @Field(value = "whether it is filled from outside the body", find = "the plan") Choice<YesNo> filler,
+            @Field(value = "whether tank and filler are joined to the body by an earth strap", find = "the fitter")
+            Choice<YesNo> earthed,
+            @Field(value = "whether it is approved for this vehicle where that is asked for",
+                    find = "the approval papers") Choice<YesNo> approved,
+            @Field(value = "least gap to the exhaust", in = Dimension.LENGTH, find = "a tape", example = "150 mm")
+            Figure exhaustGap,
+            @Field(value = "whether frame or body shields it from the ground and in a crash", find = "the fitter")
+            Choice<YesNo> shielded) {}
 
     public enum Liquid { DIESEL, PETROL, WATER, UREA_SOLUTION }
 }

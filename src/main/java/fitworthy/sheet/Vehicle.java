@@ -139,6 +139,12 @@ public record Vehicle(
                     example = "17.5 L/100km") Figure consumptionTowing,
             @Field(value = "what the lift or feed pump moves, return flow included", in = Dimension.FLOW,
                     find = "the workshop manual", example = "110 L/h") Figure pumpFlow,
+            @Field(value = "whether it came with a separator that takes water out of the fuel", find = "the handbook")
+            Choice<YesNo> waterSeparator,
+            @Field(value = "rating of its own fuel filter", in = Dimension.LENGTH, find = "the filter's maker",
+                    example = "5 um") Figure filterRating,
+            @Field(value = "gas that leaves the crankcase at rated power", in = Dimension.FLOW,
+                    find = "the workshop manual, or a blow-by meter", example = "80 L/min") Figure blowBy,
             @Field(value = "rating of the alternator", in = Dimension.CURRENT, find = "its plate", example = "130 A")
             Figure alternator) {}
 

@@ -1,0 +1,222 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.MeasureKind.word;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Missing;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.YesNo;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Fuel tanks and range, what cleans the fuel, and what cleans the gas of the crankcase. */
+final class FuelMeasures implements Topic {
+
+    private static final MeasureKind MATCH = word("fuel.match", "whether it holds what the engine burns");
+    private static final MeasureKind LEG = rated("fuel.leg", "km", 0, "longest way between two fuel stops",
+            "range in this loading");
+    private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
+    private static final MeasureKind SEPARATOR = word("fuel.separator", "whether a separator takes water out of the fuel");
+    private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works");
+    private static final MeasureKind STAGE = rated("fuel.stage", "um", 0, "rating of the element in front",
+            "rating of the one behind it");
+    private static final MeasureKind FLOW = rated("fuel.flow", "L/h", 0, "rated flow", "what the pump moves");
+    private static final MeasureKind ALARM = word("fuel.alarm", "whether a sensor warns of water");
+    private static final MeasureKind ALARM_NOTICED = word("fuel.alarm-noticed", "how the driver notices the alarm");
+    private static final MeasureKind DRAIN = word("fuel.drain", "whether the drain can be reached at the roadside");
+    private static final MeasureKind EXHAUST_GAP = number("fuel.exhaust-gap", "mm", 0, "gap to the exhaust");
+    private static final MeasureKind SHIELDED = word("fuel.shielded", "whether frame or body shields it");
+    private static final MeasureKind RELIEF = word("fuel.crankcase-relief",
+            "whether it has a relief valve for a blocked element");
+    private static final MeasureKind OIL = word("fuel.crankcase-oil", "where the caught oil goes");
+    private static final MeasureKind GAS = word("fuel.crankcase-gas", "where the gas goes");
+    private static final MeasureKind BLOW_BY = rated("fuel.blow-by", "L/min", 0, "rated gas flow",
+            "crankcase gas at rated power");
+    private static final MeasureKind BREATHER = word("fuel.tank-breather", "whether it breathes outside the body");
+    private static final MeasureKind FILLER = word("fuel.tank-filler", "whether it is filled from outside the body");
+    private static final MeasureKind EARTHED = word("fuel.tank-earthed", "whether tank and filler are earthed");
+    private static final MeasureKind UNAPPROVED = number("fuel.unapproved", "L", 0,
+            "volume of an added tank without approval");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(MATCH, LEG, WAY, SEPARATOR, SIDE, STAGE, FLOW, ALARM, ALARM_NOTICED, DRAIN, EXHAUST_GAP, SHIELDED,
+                RELIEF, OIL, GAS, BLOW_BY, BREATHER, FILLER, EARTHED, UNAPPROVED);
+    }
+
+    private enum Side { SUCTION, PRESSURE, PRESSURE_PROVEN }
+
+    private enum Noticed { SEEN_AND_HEARD, SEEN, HEARD, NEITHER }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Vehicle.Engine engine = plan.vehicle().engine();
+        for (Tank tank : plan.sheet().tanks()) {
+            if (isFuel(tank) && !tank.builtIn().feedsEngine().is(YesNo.NO)) {
+                measures.add(Measure.of(MATCH, tank.name(), "", match(engine, tank)));
+                if (tank.stock().is(YesNo.NO)) {
+                    addedTank(tank, measures);
+                }
+            }
+        }
+        if (!engine.fuel().is(Vehicle.Fuel.PETROL)) {
+            measures.add(Measure.of(WAY, "trip", "", plan.sheet().trip().longestLeg()));
+            measures.add(Measure.of(SEPARATOR, "trip", "", separator(plan)));
+        }
+        plan.fitments(Fitment.Kind.FUEL_SEPARATOR).forEach(each ->
+                separator(each.name(), (Details.FuelSeparator) each.details(), measures));
+        stages(plan, measures);
+        plan.fitments(Fitment.Kind.CRANKCASE_SEPARATOR).forEach(each ->
+                crankcase(each.name(), (Details.CrankcaseSeparator) each.details(), engine, measures));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
+        measures.add(Measure.of(LEG, "fuel aboard", loading.loadCase().name(),
+                loading.plan().sheet().trip().longestLeg(), FuelRange.metres(litres(loading), consumption)));
+    }
+
+    /** Fuel aboard that the engine can burn, L. */
+    private static Figure litres(Loading loading) {
+        Sheet sheet = loading.plan().sheet();
+        Choice<Vehicle.Fuel> fuel = sheet.vehicle().engine().fuel();
+        if (!fuel.known()) {
+            return Figure.missing(fuel.missing());
+        }
+        return sheet.tanks().stream()
+                .filter(tank -> holds(tank, fuel.value()) && !tank.builtIn().feedsEngine().is(YesNo.NO))
+                .map(tank -> Liquids.litres(tank, loading.fill(tank)))
+                .reduce(Figure::plus)
+                .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
+    }
+
+    private static boolean isFuel(Tank tank) {
+        return tank.liquid().is(Tank.Liquid.DIESEL) || tank.liquid().is(Tank.Liquid.PETROL);
+    }
+
+    private static boolean holds(Tank tank, Vehicle.Fuel fuel) {
+        return tank.liquid().is(fuel == Vehicle.Fuel.DIESEL ? Tank.Liquid.DIESEL : Tank.Liquid.PETROL);
+    }
+
+    /** A planned tank of another fuel may be meant for a stove: that is asked before it is called a mistake. */
+    private static Choice<YesNo> match(Vehicle.Engine engine, Tank tank) {
+        if (!engine.fuel().known()) {
+            return new Choice<>(null, engine.fuel().missing());
+        }
+        if (holds(tank, engine.fuel().value())) {
+            return Choice.of(YesNo.YES);
+        }
+        boolean feeds = tank.stock().is(YesNo.YES) || tank.builtIn().feedsEngine().known();
+        return feeds ? Choice.of(YesNo.NO) : tank.builtIn().feedsEngine();
+    }
+
+    private static void addedTank(Tank tank, List<Measure> measures) {
+        Tank.BuiltIn builtIn = tank.builtIn();
+        measures.add(Measure.of(BREATHER, tank.name(), "", builtIn.breather()));
+        measures.add(Measure.of(FILLER, tank.name(), "", builtIn.filler()));
+        measures.add(Measure.of(EARTHED, tank.name(), "", builtIn.earthed()));
+        measures.add(Measure.of(EXHAUST_GAP, tank.name(), "", builtIn.exhaustGap()));
+        measures.add(Measure.of(SHIELDED, tank.name(), "", builtIn.shielded()));
+        Figure unapproved = !builtIn.approved().known() ? Figure.missing(builtIn.approved().missing())
+                : builtIn.approved().is(YesNo.YES) ? Figure.of(0, 0) : tank.capacity();
+        measures.add(Measure.of(UNAPPROVED, tank.name(), "", unapproved));
+    }
+
+    private static Choice<YesNo> separator(Plan plan) {
+        Vehicle.Engine engine = plan.vehicle().engine();
+        if (!plan.fitments(Fitment.Kind.FUEL_SEPARATOR).isEmpty()) {
+            return Choice.of(YesNo.YES);
+        }
+        return engine.fuel().known() ? engine.waterSeparator() : new Choice<>(null, engine.fuel().missing());
+    }
+
+    private static void separator(String name, Details.FuelSeparator separator, List<Measure> measures) {
+        measures.add(Measure.of(SIDE, name, "", side(separator)));
+        measures.add(Measure.of(ALARM, name, "", separator.alarm()));
+        if (!separator.alarm().is(YesNo.NO)) {
+            measures.add(Measure.of(ALARM_NOTICED, name, "", noticed(separator)));
+        }
+        measures.add(Measure.of(DRAIN, name, "", separator.drainReachable()));
+        measures.add(Measure.of(EXHAUST_GAP, name, "", separator.exhaustGap()));
+        measures.add(Measure.of(SHIELDED, name, "", separator.shielded()));
+    }
+
+    private static Choice<Side> side(Details.FuelSeparator separator) {
+        if (!separator.place().known()) {
+            return new Choice<>(null, separator.place().missing());
+        }
+        if (separator.place().is(Details.FuelPlace.BEFORE_PUMP)) {
+            return Choice.of(Side.SUCTION);
+        }
+        Choice<YesNo> proven = separator.fineDroplets();
+        return !proven.known() ? new Choice<>(null, proven.missing())
+                : Choice.of(proven.is(YesNo.YES) ? Side.PRESSURE_PROVEN : Side.PRESSURE);
+    }
+
+    private static Choice<Noticed> noticed(Details.FuelSeparator separator) {
+        for (Choice<YesNo> each : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
+            if (!each.known()) {
+                return new Choice<>(null, each.missing());
+            }
+        }
+        boolean seen = separator.lamp().is(YesNo.YES);
+        boolean heard = separator.buzzer().is(YesNo.YES);
+        return Choice.of(seen ? heard ? Noticed.SEEN_AND_HEARD : Noticed.SEEN : heard ? Noticed.HEARD : Noticed.NEITHER);
+    }
+
+    /** An element in the fuel line. */
+    private record Stage(String name, Figure rating, Figure order, Figure ratedFlow) {
+
+        static Optional<Stage> of(Fitment fitment) {
+            if (fitment.details() instanceof Details.FuelSeparator separator) {
+                return Optional.of(new Stage(fitment.name(), separator.rating(), separator.order(),
+                        separator.ratedFlow()));
+            }
+            if (fitment.details() instanceof Details.FuelFilter filter) {
+                return Optional.of(new Stage(fitment.name(), filter.rating(), filter.order(), filter.ratedFlow()));
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** Each planned element against the pump and against the next one; the engine's own filter is the last. */
+    private static void stages(Plan plan, List<Measure> measures) {
+        Vehicle.Engine engine = plan.vehicle().engine();
+        List<Stage> planned = plan.sheet().fitments().stream().map(Stage::of).flatMap(Optional::stream).toList();
+        planned.forEach(each -> measures.add(Measure.of(FLOW, each.name(), "", each.ratedFlow(), engine.pumpFlow())));
+        if (planned.isEmpty()) {
+            return;
+        }
+        Figure orders = planned.stream().map(Stage::order).reduce(Figure::most).orElseThrow();
+        if (planned.size() > 1 && !orders.known()) {
+            measures.add(Measure.of(STAGE, "fuel elements", "", orders, engine.filterRating()));
+            return;
+        }
+        List<Stage> line = new ArrayList<>(planned);
+        line.sort(Comparator.comparingDouble(each -> each.order().value()));
+        line.add(new Stage("the engine's own filter", engine.filterRating(), null, null));
+        for (int i = 1; i < line.size(); i++) {
+            measures.add(Measure.of(STAGE, line.get(i - 1).name() + " ahead of " + line.get(i).name(), "",
+                    line.get(i - 1).rating(), line.get(i).rating()));
+        }
+    }
+
+    private static void crankcase(String name, Details.CrankcaseSeparator separator, Vehicle.Engine engine,
+            List<Measure> measures) {
+        measures.add(Measure.of(RELIEF, name, "", separator.relief()));
+        measures.add(Measure.of(OIL, name, "", separator.oil()));
+        measures.add(Measure.of(GAS, name, "", separator.gas()));
+        measures.add(Measure.of(BLOW_BY, name, "", separator.ratedFlow(), engine.blowBy()));
+    }
+}
