@@ -54,6 +54,14 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         return towing() ? plan.sheet().trailer() : Optional.empty();
     }
 
+    /** Mass of the vehicle, with the trailer where one is on, in kg. */
+    public Figure combined() {
+        // The trailer's whole mass already holds the load on the ball.
+        Figure uncoupled = AxleLoads.of(masses.stream().filter(each -> each.sort() != Sort.BALL).toList(),
+                plan.wheelbase()).total();
+        return trailer().map(trailer -> uncoupled.plus(trailer.mass())).orElse(uncoupled);
+    }
+
     public boolean carries(Fitment fitment) {
         return !loadCase.off().contains(fitment.name());
     }

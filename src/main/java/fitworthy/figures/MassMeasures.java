@@ -7,7 +7,6 @@ import fitworthy.figures.PointMass.Sort;
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
-import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
 import java.util.Optional;
@@ -100,18 +99,16 @@ final class MassMeasures implements Topic {
             residual(measures, "front axle", loadCase, residual.front());
             residual(measures, "rear axle", loadCase, residual.rear());
         });
-        loading.trailer().ifPresent(trailer -> towing(loading, trailer, measures));
+        if (loading.towing()) {
+            towing(loading, measures);
+        }
     }
 
-    private static void towing(Loading loading, Trailer trailer, List<Measure> measures) {
+    private static void towing(Loading loading, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         Plan plan = loading.plan();
         Figure ball = loading.masses().stream().filter(each -> each.sort() == Sort.BALL).findFirst().orElseThrow().mass();
-        // The trailer's whole mass already holds the load on the ball.
-        Figure uncoupled = AxleLoads.of(loading.masses().stream()
-                .filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase()).total();
-        measures.add(Measure.of(COMBINED, "vehicle and trailer", loadCase, uncoupled.plus(trailer.mass()),
-                plan.ratings().gcm()));
+        measures.add(Measure.of(COMBINED, "vehicle and trailer", loadCase, loading.combined(), plan.ratings().gcm()));
         measures.add(Measure.of(BALL, "tow ball", loadCase, ball));
         measures.add(Measure.of(BALL_LIFT, "front axle", loadCase,
                 ball.times(plan.vehicle().size().ballOverhang().dividedBy(plan.wheelbase()))));

@@ -14,7 +14,8 @@ public final class Measures {
             new FuelMeasures(),
             new WaterMeasures(),
             new FrontMeasures(),
-            new TyreMeasures());
+            new TyreMeasures(),
+            new RecoveryMeasures());
 
     private Measures() {}
 

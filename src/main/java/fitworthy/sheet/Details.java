@@ -133,6 +133,16 @@ public interface Details {
     enum Sensors { NONE_FITTED, MOVED, COVERED }
 
     record Winch(
+            @Field(value = "what it is rated to pull with a single line on the drum's first layer", in = Dimension.MASS,
+                    find = "its plate", example = "4500 kg") Figure pull,
+            @Field(value = "breaking strength of its line", in = Dimension.MASS, find = "the line's label",
+                    example = "7500 kg") Figure line,
+            @Field(value = "what it draws at the rated pull", in = Dimension.CURRENT, find = "its handbook",
+                    example = "400 A") Figure current,
+            @Field(value = "the most that battery, isolator and cable may give for the time of a pull",
+                    in = Dimension.CURRENT, find = "their makers", example = "450 A") Figure feed,
+            @Field(value = "capacity of the battery that feeds it", in = Dimension.CHARGE, find = "the battery's label",
+                    example = "90 Ah") Figure battery,
             @Field(value = "how much of the grille's open area it hides", in = Dimension.SHARE,
                     find = "a photograph from straight ahead", example = "5 %") Figure grilleHidden)
             implements Details {}
@@ -154,4 +164,28 @@ public interface Details {
     enum LampUse { DRIVING, FOG, WORK }
 
     enum LampPlace { BEHIND_BAR, AHEAD_OF_BAR, ON_TOP_OF_BAR, ROOF, ELSEWHERE }
+
+    /** A point for pulling the vehicle out. */
+    record RecoveryPoint(
+            @Field(value = "at which end", needed = true, find = "the plan") Choice<End> end,
+            @Field(value = "working load limit", in = Dimension.MASS, find = "the stamp on it, or the maker",
+                    example = "5000 kg") Figure limit) implements Details {}
+
+    enum End { FRONT, REAR }
+
+    /** A strap that stretches, for pulling a vehicle out with another. */
+    record KineticStrap(
+            @Field(value = "minimum breaking strength", in = Dimension.MASS, find = "the label sewn to it",
+                    example = "8000 kg") Figure strength) implements Details {}
+
+    record Shackles(
+            @Field(value = "working load limit of one", in = Dimension.MASS, find = "the stamp on it",
+                    example = "4750 kg") Figure limit) implements Details {}
+
+    /** What is carried for winching beside the winch. */
+    record RecoveryKit(
+            @Field(value = "whether it has a wide strap for a tree", find = "the list of its contents")
+            Choice<YesNo> treeStrap,
+            @Field(value = "whether it has a damper to lay over the line", find = "the list of its contents")
+            Choice<YesNo> lineDamper) implements Details {}
 }

@@ -27,7 +27,7 @@ public record Fitment(
     /** The kinds of part. */
     public enum Kind implements Variant {
         TRAY, CANOPY, ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, BRAKE_CONTROLLER, LOCKER,
-        BATTERY, TOW_BAR, PRE_CLEANER, OTHER,
+        BATTERY, TOW_BAR, PRE_CLEANER, PULLEY_BLOCK, OTHER,
         CHASSIS_EXTENSION(Details.ChassisExtension.class),
         RATING_UPGRADE(Details.RatingUpgrade.class),
         TYRES(Vehicle.Tyres.class),
@@ -41,7 +41,11 @@ public record Fitment(
         MIRRORS(Details.Mirrors.class),
         BAR(Details.Bar.class),
         WINCH(Details.Winch.class),
-        LAMPS(Details.Lamps.class);
+        LAMPS(Details.Lamps.class),
+        RECOVERY_POINT(Details.RecoveryPoint.class),
+        KINETIC_STRAP(Details.KineticStrap.class),
+        SHACKLES(Details.Shackles.class),
+        RECOVERY_KIT(Details.RecoveryKit.class);
 
         private final Class<? extends Record> details;
 

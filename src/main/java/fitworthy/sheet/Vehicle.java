@@ -24,6 +24,7 @@ public record Vehicle(
                 example = "4 %") Figure speedometerOver,
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
+        @Field("the points it came with for pulling it out") RecoveryPoints recovery,
         @Field("the driver's eye and the mirrors it came with") View view) {
 
     /** Dimensions of the vehicle as made. */
@@ -163,6 +164,20 @@ public record Vehicle(
                     example = "620 mm") Figure fan,
             @Field(value = "greatest wading depth the maker allows", in = Dimension.LENGTH, find = "the handbook",
                     example = "700 mm") Figure wading) {}
+
+    /** What the vehicle came with for pulling it out, at each end. */
+    public record RecoveryPoints(
+            @Field("at the front") RecoveryPoint front,
+            @Field("at the rear") RecoveryPoint rear) {}
+
+    /** An eye, hook or bracket. */
+    public record RecoveryPoint(
+            @Field(value = "what it was made for", find = "the handbook") Choice<MadeFor> madeFor,
+            @Field(value = "working load limit", in = Dimension.MASS, find = "the stamp on it, or the maker",
+                    example = "4000 kg") Figure limit) {}
+
+    /** What a point was made for; none where there is no point. */
+    public enum MadeFor { RECOVERY, TIE_DOWN, NONE }
 
     /** The driver's eye and the mirrors the vehicle came with. */
     public record View(

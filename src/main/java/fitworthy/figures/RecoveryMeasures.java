@@ -1,0 +1,121 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.MeasureKind.word;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details.End;
+import fitworthy.sheet.Details.KineticStrap;
+import fitworthy.sheet.Details.RecoveryKit;
+import fitworthy.sheet.Details.RecoveryPoint;
+import fitworthy.sheet.Details.Shackles;
+import fitworthy.sheet.Details.Winch;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.Vehicle.MadeFor;
+import fitworthy.sheet.YesNo;
+import java.util.List;
+import java.util.function.Function;
+
+/** What pulls a stuck vehicle out, and what it is fastened to. Asked only where something for it is planned. */
+final class RecoveryMeasures implements Topic {
+
+    private static final MeasureKind POINT = word("recovery.point", "what the point was made for");
+    private static final MeasureKind POINT_LIMIT = rated("recovery.point-limit", "kg", 0, "working load limit of the point",
+            "GVM as planned");
+    private static final MeasureKind PULL = number("recovery.winch-pull", "", 2,
+            "the winch's rated pull, doubled with a pulley block, over the mass to be moved");
+    private static final MeasureKind SINGLE = number("recovery.winch-single", "", 2,
+            "the winch's rated pull with a single line over the mass to be moved");
+    private static final MeasureKind LINE = rated("recovery.winch-line", "kg", 0, "breaking strength of the line",
+            "rated pull of the winch");
+    private static final MeasureKind CURRENT = rated("recovery.winch-current", "A", 0, "current at the rated pull",
+            "what the feed may give");
+    private static final MeasureKind RUN = number("recovery.winch-run", "min", 1,
+            "pulling at the rated load until the battery is half empty");
+    private static final MeasureKind STRAP = number("recovery.strap", "", 2,
+            "breaking strength of the strap over the GVM");
+    private static final MeasureKind SHACKLE = rated("recovery.shackle", "kg", 0, "working load limit of a shackle",
+            "what it may have to hold");
+    private static final MeasureKind KIT = word("recovery.kit", "whether it is on the plan");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(POINT, POINT_LIMIT, PULL, SINGLE, LINE, CURRENT, RUN, STRAP, SHACKLE, KIT);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        if (plan.sheet().fitments().stream().noneMatch(RecoveryMeasures::forRecovery)) {
+            return;
+        }
+        Vehicle.RecoveryPoints made = plan.vehicle().recovery();
+        point(plan, "front", End.FRONT, made.front(), measures);
+        point(plan, "rear", End.REAR, made.rear(), measures);
+        Figure gvm = plan.ratings().gvm();
+        for (Fitment fitment : plan.sheet().fitments()) {
+            String name = fitment.name();
+            if (fitment.details() instanceof Winch winch) {
+                winch(plan, name, winch, measures);
+            } else if (fitment.details() instanceof KineticStrap strap) {
+                measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm)));
+            } else if (fitment.details() instanceof Shackles shackles) {
+                Figure held = plan.planned(Winch.class).map(winch -> gvm.most(winch.pull())).orElse(gvm);
+                measures.add(Measure.of(SHACKLE, name, "", shackles.limit(), held));
+            }
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        boolean block = !loading.plan().fitments(Fitment.Kind.PULLEY_BLOCK).isEmpty();
+        for (Fitment fitment : loading.plan().fitments(Fitment.Kind.WINCH)) {
+            Figure single = ((Winch) fitment.details()).pull().dividedBy(loading.combined());
+            measures.add(Measure.of(PULL, fitment.name(), loading.loadCase().name(), block ? single.times(2) : single));
+            if (block) {
+                measures.add(Measure.of(SINGLE, fitment.name(), loading.loadCase().name(), single));
+            }
+        }
+    }
+
+    private static boolean forRecovery(Fitment fitment) {
+        return switch (fitment.kind()) {
+            case WINCH, PULLEY_BLOCK, RECOVERY_POINT, KINETIC_STRAP, SHACKLES, RECOVERY_KIT -> true;
+            default -> false;
+        };
+    }
+
+    /** The planned points of one end, or the one the vehicle came with. */
+    private static void point(Plan plan, String end, End at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+        List<RecoveryPoint> planned = plan.details(RecoveryPoint.class).stream()
+                .filter(point -> point.end().is(at)).toList();
+        Figure gvm = plan.ratings().gvm();
+        if (!planned.isEmpty()) {
+            measures.add(Measure.of(POINT, end, "", Choice.of(MadeFor.RECOVERY)));
+            planned.stream().map(RecoveryPoint::limit).reduce(Figure::least)
+                    .ifPresent(limit -> measures.add(Measure.of(POINT_LIMIT, end, "", limit, gvm)));
+            return;
+        }
+        measures.add(Measure.of(POINT, end, "", made.madeFor()));
+        if (made.madeFor().is(MadeFor.RECOVERY)) {
+            measures.add(Measure.of(POINT_LIMIT, end, "", made.limit(), gvm));
+        }
+    }
+
+    private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {
+        measures.add(Measure.of(LINE, name, "", winch.line(), winch.pull()));
+        measures.add(Measure.of(CURRENT, name, "", winch.current(), winch.feed()));
+        Figure run = WinchRun.hours(winch.battery(), winch.current(), plan.vehicle().engine().alternator());
+        if (!Double.isInfinite(run.value())) {
+            measures.add(Measure.of(RUN, name, "", run));
+        }
+        measures.add(Measure.of(KIT, "tree strap", "", carried(plan, RecoveryKit::treeStrap)));
+        measures.add(Measure.of(KIT, "line damper", "", carried(plan, RecoveryKit::lineDamper)));
+    }
+
+    private static Choice<YesNo> carried(Plan plan, Function<RecoveryKit, Choice<YesNo>> part) {
+        return plan.planned(RecoveryKit.class).map(part).orElse(Choice.of(YesNo.NO));
+    }
+}
