@@ -54,12 +54,15 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         return towing() ? plan.sheet().trailer() : Optional.empty();
     }
 
+    /** What the vehicle weighs without the load on the ball, in kg. */
+    public Figure uncoupled() {
+        return AxleLoads.of(masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase()).total();
+    }
+
     /** Mass of the vehicle, with the trailer where one is on, in kg. */
     public Figure combined() {
         // The trailer's whole mass already holds the load on the ball.
-        Figure uncoupled = AxleLoads.of(masses.stream().filter(each -> each.sort() != Sort.BALL).toList(),
-                plan.wheelbase()).total();
-        return trailer().map(trailer -> uncoupled.plus(trailer.mass())).orElse(uncoupled);
+        return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
     }
 
     public boolean carries(Fitment fitment) {
@@ -143,9 +146,8 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         loads(sheet.cargo(), loadCase.carrying(), Sort.CARGO, assumed, masses);
         if (loadCase.towing().is(YesNo.YES)) {
             Trailer trailer = sheet.trailer().orElseThrow();
-            Vehicle.Size size = plan.vehicle().size();
             masses.add(new PointMass("load on the ball", Sort.BALL, trailer.ball().orTolerance(assumed),
-                    new Point(plan.wheelbase().plus(size.ballOverhang()), Figure.of(0, 0), size.ballHeight()), false));
+                    new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()), false));
         }
         return masses;
     }

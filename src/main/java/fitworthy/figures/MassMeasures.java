@@ -111,7 +111,7 @@ final class MassMeasures implements Topic {
         measures.add(Measure.of(COMBINED, "vehicle and trailer", loadCase, loading.combined(), plan.ratings().gcm()));
         measures.add(Measure.of(BALL, "tow ball", loadCase, ball));
         measures.add(Measure.of(BALL_LIFT, "front axle", loadCase,
-                ball.times(plan.vehicle().size().ballOverhang().dividedBy(plan.wheelbase()))));
+                ball.times(plan.ballOverhang().dividedBy(plan.wheelbase()))));
     }
 
     /** {@code 2 |y| / track}: the difference between the two sides over the sum, from moments about the centre line. */

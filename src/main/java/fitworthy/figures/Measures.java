@@ -15,7 +15,8 @@ public final class Measures {
             new WaterMeasures(),
             new FrontMeasures(),
             new TyreMeasures(),
-            new RecoveryMeasures());
+            new RecoveryMeasures(),
+            new TowingMeasures());
 
     private Measures() {}
 

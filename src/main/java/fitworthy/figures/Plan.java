@@ -52,7 +52,22 @@ public record Plan(Sheet sheet, Tables tables) {
         Details.RatingUpgrade upgrade = planned(Details.RatingUpgrade.class).orElse(null);
         return upgrade == null ? made : new Vehicle.Ratings(upgrade.gvm().or(made.gvm()), upgrade.gcm().or(made.gcm()),
                 upgrade.frontAxle().or(made.frontAxle()), upgrade.rearAxle().or(made.rearAxle()),
-                upgrade.towing().or(made.towing()), made.towingUnbraked(), made.ball(), made.roof());
+                upgrade.towing().or(made.towing()), made.towingStated(), made.towingUnbraked(), made.ball(), made.roof(),
+                made.levelling());
+    }
+
+    public Details.TowBar towBar() {
+        return planned(Details.TowBar.class).orElse(vehicle().towBar());
+    }
+
+    /** From the rear axle to the ball, with the planned tow bar. */
+    public Figure ballOverhang() {
+        return towBar().ballOverhang().or(vehicle().size().ballOverhang());
+    }
+
+    /** Height of the ball, with the planned tow bar. */
+    public Figure ballHeight() {
+        return towBar().ballHeight().or(vehicle().size().ballHeight());
     }
 
     public Vehicle.Tyres tyres() {

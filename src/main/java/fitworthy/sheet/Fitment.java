@@ -26,8 +26,10 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        TRAY, CANOPY, ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, BRAKE_CONTROLLER, LOCKER,
-        BATTERY, TOW_BAR, PRE_CLEANER, PULLEY_BLOCK, OTHER,
+        TRAY, CANOPY, ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, LOCKER, BATTERY, PRE_CLEANER, PULLEY_BLOCK,
+        OTHER,
+        BRAKE_CONTROLLER(Details.BrakeController.class),
+        TOW_BAR(Details.TowBar.class),
         CHASSIS_EXTENSION(Details.ChassisExtension.class),
         RATING_UPGRADE(Details.RatingUpgrade.class),
         TYRES(Vehicle.Tyres.class),

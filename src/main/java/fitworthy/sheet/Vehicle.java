@@ -13,6 +13,9 @@ public record Vehicle(
         Choice<YesNo> stabilityControl,
         @Field(value = "whether it has front airbags; taken as yes where left out", find = "the handbook")
         Choice<YesNo> airbags,
+        @Field(value = "whether its rear axle rides on air springs", find = "the handbook") Choice<YesNo> rearAirSprings,
+        @Field(value = "whether it has a trailer brake controller that works", find = "a look")
+        Choice<YesNo> brakeController,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
@@ -25,7 +28,8 @@ public record Vehicle(
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
         @Field("the points it came with for pulling it out") RecoveryPoints recovery,
-        @Field("the driver's eye and the mirrors it came with") View view) {
+        @Field("the driver's eye and the mirrors it came with") View view,
+        @Field("the tow bar it has") Details.TowBar towBar) {
 
     /** Dimensions of the vehicle as made. */
     public record Size(
@@ -72,12 +76,16 @@ public record Vehicle(
                     example = "1800 kg") Figure rearAxle,
             @Field(value = "heaviest braked trailer", in = Dimension.MASS, find = "the handbook",
                     example = "3000 kg") Figure towing,
+            @Field(value = "whether the maker states a tow rating; yes where left out", find = "the maker")
+            Choice<YesNo> towingStated,
             @Field(value = "heaviest trailer without brakes", in = Dimension.MASS, find = "the handbook",
                     example = "750 kg") Figure towingUnbraked,
             @Field(value = "greatest load on the tow ball", in = Dimension.MASS, find = "the handbook, or the tow bar's plate",
                     example = "300 kg") Figure ball,
             @Field(value = "greatest load on the roof, rack included", in = Dimension.MASS, find = "the handbook",
-                    example = "100 kg") Figure roof) {}
+                    example = "100 kg") Figure roof,
+            @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
+            Choice<YesNo> levelling) {}
 
     /** A set of tyres. */
     public record Tyres(

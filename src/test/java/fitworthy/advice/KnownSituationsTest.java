@@ -1,6 +1,7 @@
 package fitworthy.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
@@ -84,5 +85,40 @@ class KnownSituationsTest {
         assertEquals(3350 - (2700 + 0.93 * 138 * 0.84 + 400 + 100), left, 1e-6);
         assertTrue(left / 3350 < 0.03, "less than 3 % of the GVM is left");
         assertTrue(found(advice).contains("mass.gvm-tight"));
+    }
+
+    /** Common practice: 350 kg on the ball of a 3.5 t trailer is 10 %, more than enough to be steady. */
+    @Test
+    void threeHundredAndFiftyKilogramsOfThreeAndAHalfTonnesAreTenPercent() throws FaultsException {
+        Comparison share = compared(advise("trailer: {name: Van, mass: 3.5 t, ball: 350 kg +/- 0 kg}"), "towing.ball-light");
+        assertEquals(0.10, share.value(), 1e-12);
+        assertTrue(share.margin() > 0);
+    }
+
+    /**
+     * South Australia's schedule (seen, superseded): where the maker states no towing mass, one and a half times the unladen
+     * mass. 2100 kg unladen allow 3150 kg, by our arithmetic.
+     */
+    @Test
+    void aVehicleWithoutATowRatingOfTwentyOneHundredKilogramsTowsThreeThousandOneHundredAndFifty() throws FaultsException {
+        String unrated = """
+                region: au-sa
+                vehicle: {mass: {kerb: 2100 kg, front-axle: 1100 kg, rear-axle: 1000 kg}, ratings: {towing: "", towing-stated: no}}
+                trailer: {name: Van, brakes: electric, mass: %s kg}
+                """;
+        assertEquals(0, compared(advise(unrated.formatted(3150)), "towing.unrated-over").margin(), 1e-9);
+        assertTrue(found(advise(unrated.formatted(3151))).contains("towing.unrated-over"));
+    }
+
+    /** A United Kingdom club's formula (seen): 100 times the greatest mass over the kerb mass; 1500 and 1800 kg make 83.3 %. */
+    @Test
+    void aVanOfFifteenHundredKilogramsBehindEighteenHundredIsWithinTheAdvice() throws FaultsException {
+        Advice advice = advise("""
+                region: uk
+                vehicle: {mass: {kerb: 1800 kg, front-axle: 950 kg, rear-axle: 850 kg}}
+                trailer: {name: Van, mass: 1400 kg, rated: 1500 kg}
+                """);
+        assertEquals(0.833, compared(advice, "towing.ratio-high").value(), 0.0005);
+        assertFalse(found(advice).contains("towing.ratio-high"));
     }
 }
