@@ -10,12 +10,11 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
+import fitworthy.source.Trees;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The tests of a rule book that its maintainers write. A case is the plain sheet, changed: fields given in the topic's
@@ -100,7 +99,7 @@ public final class Cases {
         if (root == null) {
             return cases;
         }
-        Node.Mapping base = root.get("sheet") instanceof Node.Mapping changes ? merged(plain, changes) : plain;
+        Node.Mapping base = root.get("sheet") instanceof Node.Mapping changes ? Trees.merged(plain, changes) : plain;
         if (!(root.get("cases") instanceof Node.Listing listing)) {
             faults.add(new Fault(root.place(), "cases", "is missing", "cases: with a line '- name: ...' for each"));
             return cases;
@@ -117,9 +116,9 @@ public final class Cases {
 
     private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
         Text text = new Binder(faults).bind(Text.class, mapping.without("sheet"));
-        Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? merged(base, changes) : base;
+        Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
         for (String path : text.without()) {
-            changed = (Node.Mapping) without(changed, path);
+            changed = Trees.without(changed, List.of(path.split("\\.")));
         }
         List<Fault> sheetFaults = new ArrayList<>();
         try {
@@ -128,62 +127,5 @@ public final class Cases {
         } catch (FaultsException e) {
             faults.addAll(e.faults());
         }
-    }
-
-    /** The base with the changes' fields in place of its own; lists of named things are merged by name. */
-    static Node.Mapping merged(Node.Mapping base, Node.Mapping changes) {
-        Map<String, Node.Entry> entries = new LinkedHashMap<>(base.entries());
-        changes.entries().forEach((key, entry) -> entries.merge(key, entry, (old, change) ->
-                new Node.Entry(change.place(), merged(old.value(), change.value()))));
-        return new Node.Mapping(base.place(), entries);
-    }
-
-    private static Node merged(Node base, Node change) {
-        if (base instanceof Node.Mapping old && change instanceof Node.Mapping changes) {
-            return merged(old, changes);
-        }
-        if (base instanceof Node.Listing old && change instanceof Node.Listing changes
-                && changes.items().stream().allMatch(each -> name(each) != null)) {
-            List<Node> items = new ArrayList<>(old.items());
-            for (Node item : changes.items()) {
-                int same = -1;
-                for (int i = 0; i < items.size(); i++) {
-                    same = name(item).equals(name(items.get(i))) ? i : same;
-                }
-                if (same < 0) {
-                    items.add(item);
-                } else {
-                    items.set(same, merged(items.get(same), item));
-                }
-            }
-            return new Node.Listing(change.place(), items);
-        }
-        return change;
-    }
-
-    private static Node without(Node node, String path) {
-        int dot = path.indexOf('.');
-        String step = dot < 0 ? path : path.substring(0, dot);
-        String rest = dot < 0 ? "" : path.substring(dot + 1);
-        if (node instanceof Node.Mapping mapping && mapping.get(step) != null) {
-            return rest.isEmpty() ? mapping.without(step) : mapping.with(step, without(mapping.get(step), rest));
-        }
-        if (node instanceof Node.Listing listing) {
-            List<Node> items = new ArrayList<>();
-            for (Node item : listing.items()) {
-                if (!step.equals(name(item))) {
-                    items.add(item);
-                } else if (!rest.isEmpty()) {
-                    items.add(without(item, rest));
-                }
-            }
-            return new Node.Listing(listing.place(), items);
-        }
-        return node;
-    }
-
-    private static String name(Node node) {
-        return node instanceof Node.Mapping mapping && mapping.get("name") instanceof Node.Scalar scalar
-                ? scalar.text() : null;
     }
 }

@@ -4,6 +4,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -49,6 +50,7 @@ final class RuleParser {
     private final Place file;
     private final Set<String> measureNames;
     private final List<Fault> faults;
+    private final Map<String, Condition> conditions = new HashMap<>();
 
     private RuleParser(Place file, Set<String> measureNames, List<Fault> faults) {
         this.file = file;
@@ -66,6 +68,13 @@ final class RuleParser {
      */
     static List<RuleText> parse(String fileName, String text, Set<String> measureNames, List<Fault> faults) {
         return new RuleParser(Place.of(fileName), measureNames, faults).rules(text);
+    }
+
+    /** The condition of one rule of a file that is already known to be right. */
+    static Condition condition(String text, String id) {
+        RuleParser parser = new RuleParser(Place.of(id), Set.of(), new ArrayList<>());
+        parser.rules(text);
+        return parser.conditions.get(id);
     }
 
     private List<RuleText> rules(String text) {
@@ -130,7 +139,7 @@ final class RuleParser {
                     + " attribute, an annotation, a parent or a second consequence)", EXAMPLE);
         }
         Set<String> bound = new TreeSet<>();
-        element(rule.getLhs(), text, bound);
+        conditions.put(rule.getName(), element(rule.getLhs(), text, bound));
         Matcher consequence = CONSEQUENCE.matcher(String.valueOf(rule.getConsequence()).strip());
         if (!consequence.matches()) {
             fault(rule.getConsequenceLine(), "'" + rule.getName() + "' does something else than give advice once",
@@ -150,26 +159,34 @@ final class RuleParser {
         return text;
     }
 
-    private void element(BaseDescr element, RuleText rule, Set<String> bound) {
+    private Condition element(BaseDescr element, RuleText rule, Set<String> bound) {
         if (element instanceof PatternDescr pattern) {
-            pattern(pattern, rule, bound);
-        } else if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
+            return pattern(pattern, rule, bound);
+        }
+        List<Condition> parts = new ArrayList<>();
+        if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
                 || element instanceof ExistsDescr) {
             for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
-                element((BaseDescr) inner, rule, bound);
+                parts.add(element((BaseDescr) inner, rule, bound));
             }
         } else {
             fault(element.getLine(), "this form of condition is not allowed",
                     "patterns over Measure, Practice and Advised, joined by and, or, not, exists");
         }
+        if (element instanceof OrDescr) {
+            return new Condition.Any(parts);
+        }
+        Condition all = new Condition.All(parts);
+        return element instanceof NotDescr ? new Condition.None(all)
+                : element instanceof ExistsDescr ? new Condition.Some(all) : all;
     }
 
-    private void pattern(PatternDescr pattern, RuleText rule, Set<String> bound) {
+    private Condition pattern(PatternDescr pattern, RuleText rule, Set<String> bound) {
         Set<String> properties = FACTS.get(pattern.getObjectType());
         if (properties == null) {
             fault(pattern.getLine(), "there is no fact '" + pattern.getObjectType() + "'"
                     + Words.suggestion(pattern.getObjectType(), FACTS.keySet()), "Measure, Practice or Advised");
-            return;
+            return new Condition.All(List.of());
         }
         if (pattern.getSource() != null || !pattern.getBehaviors().isEmpty() || pattern.isUnification()
                 || pattern.isQuery() || !pattern.getAnnotationNames().isEmpty()) {
@@ -178,7 +195,8 @@ final class RuleParser {
         if (pattern.getIdentifier() != null) {
             bound.add(pattern.getIdentifier());
         }
-        boolean keyed = false;
+        String fact = null;
+        List<String> comparisons = new ArrayList<>();
         for (BaseDescr constraint : pattern.getDescrs()) {
             if (!(constraint instanceof ExprConstraintDescr expression)
                     || expression.getType() != ExprConstraintDescr.Type.NAMED) {
@@ -187,16 +205,18 @@ final class RuleParser {
             }
             Matcher key = KEYED.matcher(expression.getExpression().strip());
             if (key.matches() && key.group(1).equals(KEY.get(pattern.getObjectType()))) {
-                keyed = true;
-                key(pattern, key.group(2), rule);
+                fact = key.group(2);
+                key(pattern, fact, rule);
             } else {
+                comparisons.add(expression.getExpression().strip());
                 comparison(pattern.getLine(), expression.getExpression(), properties);
             }
         }
-        if (!keyed) {
+        if (fact == null) {
             fault(pattern.getLine(), "this pattern does not say which " + pattern.getObjectType() + " it means",
                     pattern.getObjectType() + "(" + KEY.get(pattern.getObjectType()) + " == \"...\")");
         }
+        return new Condition.Match(pattern.getIdentifier(), pattern.getObjectType(), fact, comparisons);
     }
 
     private void key(PatternDescr pattern, String name, RuleText rule) {

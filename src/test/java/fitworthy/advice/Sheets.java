@@ -6,6 +6,7 @@ import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
+import fitworthy.source.Trees;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +17,7 @@ public final class Sheets {
 
     public static Sheet plainWith(String changes) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        return SheetReader.sheet(Cases.merged(NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
+        return SheetReader.sheet(Trees.merged(NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
                 NodeReader.read("changes", changes, faults)), Books.shipped().regions().keySet(), faults);
     }
 }

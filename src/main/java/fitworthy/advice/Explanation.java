@@ -1,0 +1,128 @@
+package fitworthy.advice;
+
+import fitworthy.book.Advised;
+import fitworthy.book.Condition;
+import fitworthy.book.Practice;
+import fitworthy.figures.Measure;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Why a rule fired on a subject, or why it did not.
+ *
+ * @param judged the measure it judges
+ * @param holds whether its condition holds
+ * @param steps what was looked at, in the order of the rule file, up to the first part that does not hold
+ */
+record Explanation(Measure judged, boolean holds, List<Step> steps) {
+
+    /**
+     * A fact that the condition asked for.
+     *
+     * @param wanted what the rule asks for
+     * @param fact the fact looked at, or null where there is none
+     * @param checks each comparison with whether it holds
+     */
+    record Step(Condition.Match wanted, Object fact, List<Check> checks) {
+        boolean holds() {
+            return fact != null && checks.stream().allMatch(Check::holds);
+        }
+    }
+
+    /** A comparison as written. */
+    record Check(String text, boolean holds) {}
+
+    /** Explains a condition for one judged measure, among the facts of its load case. */
+    static Explanation of(Condition condition, Measure judged, List<?> facts) {
+        List<Step> best = new ArrayList<>();
+        boolean holds = holds(condition, judged, facts, new HashMap<>(), new ArrayList<>(), best);
+        return new Explanation(judged, holds, List.copyOf(best));
+    }
+
+    private static boolean holds(Condition condition, Measure judged, List<?> facts, Map<String, Object> bound,
+            List<Step> path, List<Step> best) {
+        return all(flat(condition), 0, judged, facts, bound, path, best);
+    }
+
+    private static List<Condition> flat(Condition condition) {
+        return condition instanceof Condition.All all
+                ? all.parts().stream().flatMap(each -> flat(each).stream()).toList() : List.of(condition);
+    }
+
+    private static boolean all(List<Condition> parts, int from, Measure judged, List<?> facts,
+            Map<String, Object> bound, List<Step> path, List<Step> best) {
+        if (path.size() > best.size() || best.isEmpty()) {
+            best.clear();
+            best.addAll(path);
+        }
+        if (from == parts.size()) {
+            best.clear();
+            best.addAll(path);
+            return true;
+        }
+        Condition part = parts.get(from);
+        if (part instanceof Condition.Match match) {
+            return match(match, parts, from, judged, facts, bound, path, best);
+        }
+        boolean holds = holdsAlone(part, judged, facts, bound);
+        return holds && all(parts, from + 1, judged, facts, bound, path, best);
+    }
+
+    private static boolean holdsAlone(Condition part, Measure judged, List<?> facts, Map<String, Object> bound) {
+        if (part instanceof Condition.Any any) {
+            return any.parts().stream().anyMatch(each -> holds(each, judged, facts, new HashMap<>(bound),
+                    new ArrayList<>(), new ArrayList<>()));
+        }
+        Condition inner = part instanceof Condition.None none ? none.part() : ((Condition.Some) part).part();
+        // Inside not and exists any fact of the name counts, not only the judged one.
+        boolean some = holds(inner, null, facts, new HashMap<>(bound), new ArrayList<>(), new ArrayList<>());
+        return part instanceof Condition.None ? !some : some;
+    }
+
+    private static boolean match(Condition.Match match, List<Condition> parts, int from, Measure judged, List<?> facts,
+            Map<String, Object> bound, List<Step> path, List<Step> best) {
+        List<?> candidates = candidates(match, judged, facts);
+        Step closest = new Step(match, null, List.of());
+        for (Object candidate : candidates) {
+            List<Check> checks = match.comparisons().stream()
+                    .map(text -> new Check(text, Truth.of(text, candidate, bound))).toList();
+            Step step = new Step(match, candidate, checks);
+            if (step.holds()) {
+                if (match.binding() != null) {
+                    bound.put(match.binding(), candidate);
+                }
+                path.add(step);
+                if (all(parts, from + 1, judged, facts, bound, path, best)) {
+                    return true;
+                }
+                path.remove(path.size() - 1);
+            } else if (closest.fact() == null || passed(step) > passed(closest)) {
+                closest = step;
+            }
+        }
+        if (path.size() + 1 > best.size()) {
+            best.clear();
+            best.addAll(path);
+            best.add(closest);
+        }
+        return false;
+    }
+
+    private static long passed(Step step) {
+        return step.checks().stream().filter(Check::holds).count();
+    }
+
+    /** The facts a pattern may mean; of the judged measure's name only that measure. */
+    private static List<?> candidates(Condition.Match match, Measure judged, List<?> facts) {
+        if (judged != null && match.fact().equals("Measure") && match.key().equals(judged.getName())) {
+            return List.of(judged);
+        }
+        return facts.stream().filter(each -> switch (match.fact()) {
+            case "Measure" -> each instanceof Measure measure && measure.getName().equals(match.key());
+            case "Practice" -> each instanceof Practice practice && practice.id().equals(match.key());
+            default -> each instanceof Advised advised && advised.id().equals(match.key());
+        }).toList();
+    }
+}
