@@ -72,7 +72,7 @@ public final class Adviser {
                 practice.add(found.practice());
             }
         });
-        Plan plan = new Plan(sheet, book.tables());
+        Plan plan = new Plan(sheet.planned(), book.tables());
         List<Measure> always = Measures.of(plan);
         List<Loading> loadings = Loading.all(plan).stream()
                 .filter(each -> cases.isEmpty() || cases.contains(each.loadCase().name())).toList();

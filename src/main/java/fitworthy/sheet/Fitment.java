@@ -12,6 +12,9 @@ public record Fitment(
         @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
         @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
         @Field(value = "whether it sits on the roof", find = "the plan") Choice<YesNo> roof,
+        @Field(value = "whether the customer will not do without it", find = "the customer") Choice<YesNo> keep,
+        @Field(value = "how far it may be moved along the vehicle, either way", in = Dimension.LENGTH,
+                find = "the plan", example = "400 mm") Figure mayMove,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
         @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
         Figure leadTime,

@@ -1,8 +1,10 @@
 package fitworthy.sheet;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A build sheet: the vehicle, everything that is planned for it, and how it will be loaded and used. */
 public record Sheet(
@@ -21,7 +23,37 @@ public record Sheet(
         @Field("what is carried") List<Load> cargo,
         @Field("the trailer, where one is towed") Optional<Trailer> trailer,
         @Field("how the vehicle will be used") Trip trip,
-        @Field("ways of loading it; one with everything aboard where left out") List<LoadCase> cases) {
+        @Field("ways of loading it; one with everything aboard where left out") List<LoadCase> cases,
+        @Field("choices that are still open, to be compared") List<Option> options) {
+
+    /** This sheet with only the chosen parts in it. */
+    public Sheet planned() {
+        Set<String> open = new HashSet<>();
+        options.forEach(option -> option.choices().forEach(choice -> open.addAll(choice.parts())));
+        options.forEach(option -> open.removeAll(option.taken().parts()));
+        return open.isEmpty() ? this : new Sheet(title, customer, quote, region, asOf, assumedTolerance, vehicle,
+                fitments.stream().filter(each -> !open.contains(each.name())).toList(),
+                tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer, trip,
+                cases, options);
+    }
+
+    /** A choice that is still open. */
+    public record Option(
+            @Field(value = "what is to be chosen", needed = true, example = "Tray") String name,
+            @Field(value = "which choice is taken; the first where left out", example = "alloy") String take,
+            @Field(value = "what there is to choose from", needed = true) List<Alternative> choices) {
+
+        /** The choice that is taken. */
+        public Alternative taken() {
+            return choices.stream().filter(each -> each.name().equals(take)).findFirst().orElse(choices.get(0));
+        }
+    }
+
+    /** One of the choices of an option. */
+    public record Alternative(
+            @Field(value = "what to call it", needed = true, example = "alloy") String name,
+            @Field(value = "names of the fitments and tanks that belong to it; none where it is to do without",
+                    example = "[Alloy tray]") List<String> parts) {}
 
     /** A person or a piece of cargo. */
     public record Load(
@@ -29,7 +61,9 @@ public record Sheet(
             @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale",
                     example = "82 kg +/- 3 kg") Figure mass,
             @Field(value = "where it sits", needed = true) Point at,
-            @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof) {}
+            @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,
+            @Field(value = "how far it may be moved along the vehicle, either way", in = Dimension.LENGTH,
+                    find = "the plan", example = "400 mm") Figure mayMove) {}
 
     /** How the vehicle will be used. */
     public record Trip(

@@ -42,6 +42,10 @@ final class SheetChecks {
         uniqueNames("occupants", sheet.occupants().stream().map(Sheet.Load::name).toList());
         uniqueNames("cargo", sheet.cargo().stream().map(Sheet.Load::name).toList());
         uniqueNames("cases", sheet.cases().stream().map(LoadCase::name).toList());
+        uniqueNames("options", sheet.options().stream().map(Sheet.Option::name).toList());
+        for (int i = 0; i < sheet.options().size(); i++) {
+            option(sheet.options().get(i), "options." + (i + 1));
+        }
         for (int i = 0; i < sheet.cases().size(); i++) {
             loadCase(sheet.cases().get(i), "cases." + (i + 1));
         }
@@ -136,6 +140,21 @@ final class SheetChecks {
         if (loadCase.towing().is(YesNo.YES) && sheet.trailer().isEmpty()) {
             fault(path + ".towing", "tows, but the sheet has no trailer",
                     "trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}");
+        }
+    }
+
+    private void option(Sheet.Option option, String path) {
+        List<String> parts = new ArrayList<>(tankNames());
+        sheet.fitments().forEach(each -> parts.add(each.name()));
+        List<String> choices = option.choices().stream().map(Sheet.Alternative::name).toList();
+        if (choices.size() < 2) {
+            fault(path + ".choices", "there are fewer than two to choose from",
+                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]");
+        }
+        uniqueNames(path + ".choices", choices);
+        option.choices().forEach(choice -> known(choice.parts(), path + ".choices", "fitments and tanks", parts));
+        if (!option.take().isEmpty()) {
+            known(List.of(option.take()), path + ".take", "choices", choices);
         }
     }
 

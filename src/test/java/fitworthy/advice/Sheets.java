@@ -5,6 +5,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
 import java.util.ArrayList;
@@ -16,8 +17,17 @@ public final class Sheets {
     private Sheets() {}
 
     public static Sheet plainWith(String changes) throws FaultsException {
+        return read(treeWith(changes));
+    }
+
+    /** The tree that {@link #plainWith} reads. */
+    static Node.Mapping treeWith(String changes) {
         List<Fault> faults = new ArrayList<>();
-        return SheetReader.sheet(Trees.merged(NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
-                NodeReader.read("changes", changes, faults)), Books.shipped().regions().keySet(), faults);
+        return Trees.merged(NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
+                NodeReader.read("changes", changes, faults));
+    }
+
+    static Sheet read(Node.Mapping tree) throws FaultsException {
+        return SheetReader.sheet(tree, Books.shipped().regions().keySet(), new ArrayList<>());
     }
 }
