@@ -5,7 +5,7 @@ public enum Basis {
     PUBLISHED("read in a published text"),
     CALCULATION("follows by arithmetic from the figures shown"),
     PUBLISHED_SECONDHAND("read in a page that quotes or sums up the published text"),
-    COMMON_PRACTICE("common practice of the trade, no published source"),
+    COMMON_PRACTICE("common practice of the trade"),
     MEMORY("from memory, not checked against a published text");
 
     private final String words;
