@@ -15,6 +15,7 @@ import fitworthy.figures.Loading;
 import fitworthy.figures.Measure;
 import fitworthy.figures.Measures;
 import fitworthy.figures.Plan;
+import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import fitworthy.sheet.Sheet;
 import java.time.LocalDate;
@@ -72,7 +73,7 @@ public final class Adviser {
                 practice.add(found.practice());
             }
         });
-        Plan plan = new Plan(sheet.planned(), book.tables());
+        Plan plan = new Plan(sheet.planned(), book.tables(), this::practice);
         List<Measure> always = Measures.of(plan);
         List<Loading> loadings = Loading.all(plan).stream()
                 .filter(each -> cases.isEmpty() || cases.contains(each.loadCase().name())).toList();
@@ -204,10 +205,7 @@ public final class Adviser {
             if (lookup instanceof Book.Lookup.Found found) {
                 values.add(found.practice());
             } else {
-                missing.add(new Missing("practice value " + practiceId,
-                        book.practice().get(practiceId).meaning() + ", which the rule book does not record for "
-                                + book.regions().get(sheet.region()).name() + " on " + sheet.asOf(),
-                        "the local authority"));
+                missing.add(notRecorded(practiceId));
             }
         }
         Judged where = judged(id, card, judged, relevant);
@@ -216,6 +214,18 @@ public final class Adviser {
         } else if (!faulted) {
             add(new Met(where, relevant, values, comparison(card, judged, values)));
         }
+    }
+
+    /** A practice value as a figure; missing where none is recorded or applies. */
+    private Figure practice(String id) {
+        return lookups.get(id) instanceof Book.Lookup.Found found ? Figure.of(found.practice().value(), 0)
+                : Figure.missing(notRecorded(id));
+    }
+
+    private Missing notRecorded(String id) {
+        String meaning = book.practice().containsKey(id) ? book.practice().get(id).meaning() : "a practice value";
+        return new Missing("practice value " + id, meaning + ", which the rule book does not record for "
+                + book.regions().get(sheet.region()).name() + " on " + sheet.asOf(), "the local authority");
     }
 
     /** Adds an outcome once: what does not depend on the loading comes up in every case. */

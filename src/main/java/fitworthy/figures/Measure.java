@@ -4,6 +4,8 @@ import fitworthy.sheet.Choice;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 
 /**
@@ -12,6 +14,8 @@ import java.util.List;
  * {@code tolerance}.
  */
 public final class Measure {
+
+    private static final MathContext DIGITS = new MathContext(12);
 
     private final MeasureKind kind;
     private final String subject;
@@ -81,7 +85,7 @@ public final class Measure {
 
     /** The number in the unit used inside; not a number where it is not known or is a word. */
     public double getValue() {
-        return figure == null ? Double.NaN : figure.value();
+        return figure == null ? Double.NaN : rounded(figure.value());
     }
 
     public boolean hasLimit() {
@@ -90,7 +94,12 @@ public final class Measure {
 
     /** Its own limit in the unit used inside; not a number where it has none. */
     public double getLimit() {
-        return limit == null ? Double.NaN : limit.value();
+        return limit == null ? Double.NaN : rounded(limit.value());
+    }
+
+    /** To twelve digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
+    private static double rounded(double value) {
+        return Double.isFinite(value) ? new BigDecimal(value).round(DIGITS).doubleValue() : value;
     }
 
     /** Limit less value: how much is left; negative by how much it is exceeded. */
@@ -100,7 +109,8 @@ public final class Measure {
 
     /** Value less limit: by how much the limit is passed; negative by how much is left. */
     public double getExcess() {
-        return -getHeadroom();
+        // Not the headroom negated: the engine takes a negative zero for less than zero.
+        return getValue() - getLimit();
     }
 
     /** Headroom as a share of the limit. */

@@ -16,7 +16,8 @@ public final class Measures {
             new FrontMeasures(),
             new TyreMeasures(),
             new RecoveryMeasures(),
-            new TowingMeasures());
+            new TowingMeasures(),
+            new MirrorMeasures());
 
     private Measures() {}
 

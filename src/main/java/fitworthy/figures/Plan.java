@@ -11,14 +11,22 @@ import fitworthy.sheet.YesNo;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned.
  *
  * @param sheet the sheet as read
  * @param tables published tables
+ * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing where the
+ *     rule book records none
  */
-public record Plan(Sheet sheet, Tables tables) {
+public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice) {
+
+    /** A practice value of the sheet's region and day, in the unit used inside. */
+    Figure practice(String id) {
+        return practice.apply(id);
+    }
 
     public Vehicle vehicle() {
         return sheet.vehicle();

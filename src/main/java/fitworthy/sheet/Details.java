@@ -103,11 +103,53 @@ public interface Details {
 
     enum GasOutlet { INTAKE, OPEN_AIR }
 
+    /** A tray, or a canopy. */
+    record Body(
+            @Field(value = "greatest width", in = Dimension.LENGTH, find = "the maker's drawing", example = "1900 mm")
+            Figure width,
+            @Field(value = "from the front axle backwards to its front end", in = Dimension.LENGTH, signed = true,
+                    find = "the maker's drawing, or a tape", example = "2100 mm") Figure front,
+            @Field(value = "its length", in = Dimension.LENGTH, find = "the maker's drawing", example = "1800 mm")
+            Figure length,
+            @Field(value = "whether it hides the view through the rear window", find = "the maker, or a look")
+            Choice<YesNo> hidesRearWindow) implements Details {}
+
+    /** The outside mirrors, and what is built into them. */
     record Mirrors(
-            @Field(value = "from the centre line to the outer edge of the left glass", in = Dimension.LENGTH,
-                    find = "a tape", example = "1250 mm") Figure leftReach,
-            @Field(value = "from the centre line to the outer edge of the right glass", in = Dimension.LENGTH,
-                    find = "a tape", example = "1250 mm") Figure rightReach) implements Details {}
+            @Field("the left one, as it stands when towing") Mirror left,
+            @Field("the right one, as it stands when towing") Mirror right,
+            @Field(value = "what becomes of them without the trailer", find = "the maker") Choice<Stow> stow,
+            @Field(value = "whether they hold direction indicators", find = "a look") Choice<YesNo> indicators,
+            @Field(value = "whether they hold cameras", find = "a look") Choice<YesNo> cameras,
+            @Field(value = "whether they hold the lamps of a blind-spot warning", find = "a look")
+            Choice<YesNo> blindSpotLamps) implements Details {}
+
+    enum Stow { FIXED, RETRACTS, COMES_OFF }
+
+    /** One outside mirror. */
+    record Mirror(
+            @Field(value = "from the front axle backwards to its glass", in = Dimension.LENGTH, signed = true,
+                    find = "a tape", example = "800 mm") Figure x,
+            @Field(value = "from the centre line to the outer edge of its glass", in = Dimension.LENGTH,
+                    find = "a tape", example = "1250 mm") Figure reach,
+            @Field(value = "width of its glass", in = Dimension.LENGTH, find = "a tape", example = "180 mm")
+            Figure glass,
+            @Field(value = "whether its glass is flat or convex", find = "a straight edge, or the maker")
+            Choice<Curve> curve,
+            @Field(value = "radius of a convex glass", in = Dimension.LENGTH, find = "the mark on the glass, or the maker",
+                    example = "1400 mm") Figure radius,
+            @Field(value = "from the centre line to the outermost point of its housing", in = Dimension.LENGTH,
+                    find = "a tape", example = "1280 mm") Figure edge,
+            @Field(value = "the same when it is retracted, or as it stays where it is fixed", in = Dimension.LENGTH,
+                    find = "a tape", example = "1090 mm") Figure edgeStowed) {}
+
+    enum Curve { FLAT, CONVEX }
+
+    record RearCamera(
+            @Field(value = "whether it is meant to take the place of a mirror", find = "the plan")
+            Choice<YesNo> insteadOfMirror,
+            @Field(value = "whether it is approved to take the place of a mirror, monitor included",
+                    find = "the approval mark, or the maker") Choice<YesNo> approvedAsMirror) implements Details {}
 
     /** A frontal protection bar. */
     record Bar(

@@ -29,10 +29,12 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        TRAY, CANOPY, ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, LOCKER, BATTERY, PRE_CLEANER, PULLEY_BLOCK,
+        ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, LOCKER, BATTERY, PRE_CLEANER, PULLEY_BLOCK,
         OTHER,
         BRAKE_CONTROLLER(Details.BrakeController.class),
         TOW_BAR(Details.TowBar.class),
+        TRAY(Details.Body.class),
+        CANOPY(Details.Body.class),
         CHASSIS_EXTENSION(Details.ChassisExtension.class),
         RATING_UPGRADE(Details.RatingUpgrade.class),
         TYRES(Vehicle.Tyres.class),
@@ -50,7 +52,8 @@ public record Fitment(
         RECOVERY_POINT(Details.RecoveryPoint.class),
         KINETIC_STRAP(Details.KineticStrap.class),
         SHACKLES(Details.Shackles.class),
-        RECOVERY_KIT(Details.RecoveryKit.class);
+        RECOVERY_KIT(Details.RecoveryKit.class),
+        REAR_CAMERA(Details.RearCamera.class);
 
         private final Class<? extends Record> details;
 

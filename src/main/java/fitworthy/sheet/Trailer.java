@@ -34,7 +34,9 @@ public record Trailer(
         @Field(value = "from the coupling to the centre of its axles", in = Dimension.LENGTH, find = "a tape",
                 example = "3600 mm") Figure axle,
         @Field(value = "whether its body hides the view through the rear window", find = "a look")
-        Choice<YesNo> hidesRearWindow) {
+        Choice<YesNo> hidesRearWindow,
+        @Field(value = "whether it and its load stay so low that the mirrors show the road over it",
+                find = "a look from the driver's seat") Choice<YesNo> seenOver) {
 
     public enum Hitch { BALL, FIFTH_WHEEL }
 

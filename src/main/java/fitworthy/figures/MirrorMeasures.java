@@ -1,0 +1,217 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.MeasureKind.word;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Details.Curve;
+import fitworthy.sheet.Details.Mirror;
+import fitworthy.sheet.Details.Mirrors;
+import fitworthy.sheet.Details.Stow;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.YesNo;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What the outside mirrors show past a trailer, tray or canopy, how far they stand out, and what is built into them. */
+final class MirrorMeasures implements Topic {
+
+    private static final MeasureKind PAST_TRAILER = rated("mirrors.past-trailer", "mm", 0,
+            "outer edge of the glass from the centre line", "side of the trailer");
+    private static final MeasureKind PAST_LOAD = rated("mirrors.past-load", "mm", 0,
+            "outer edge of the glass from the centre line", "what it takes to see past the tray or canopy");
+    private static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2, "width of road it shows far behind");
+    private static final MeasureKind NEAR_FIELD = number("mirrors.near-field", "m", 2,
+            "width of road it shows near behind");
+    private static final MeasureKind REACH_NEEDED = number("mirrors.reach-needed", "mm", 0,
+            "outer edge of the glass from the centre line that shows the width asked");
+    private static final MeasureKind GLASS_NEEDED = number("mirrors.glass-needed", "mm", 0,
+            "width of such glass that has to be clear of the side");
+    private static final MeasureKind BEYOND_TRAILER = number("mirrors.beyond-trailer", "mm", 0,
+            "how far the mirror stands out beyond the widest part");
+    private static final MeasureKind BEYOND_VEHICLE = number("mirrors.beyond-vehicle", "mm", 0,
+            "how far the mirror stands out beyond the vehicle without a trailer");
+    private static final MeasureKind STOW = word("mirrors.stow", "what becomes of the towing mirrors without the trailer");
+    private static final MeasureKind INDICATORS = word("mirrors.indicators",
+            "whether the planned mirrors keep the direction indicators");
+    private static final MeasureKind CAMERAS = word("mirrors.cameras", "whether the planned mirrors keep the cameras");
+    private static final MeasureKind BLIND_SPOT = word("mirrors.blind-spot",
+            "whether the planned mirrors keep the blind-spot lamps");
+    private static final MeasureKind CAMERA_APPROVED = word("mirrors.camera-approved",
+            "whether the camera that is to take the place of a mirror is approved for that");
+    private static final MeasureKind INNER_VIEW = word("mirrors.inner-view", "view in the inside mirror");
+
+    private enum InnerView { HIDDEN, CLEAR }
+
+    /** A mirror and the direction it lies in: 1 to the left, -1 to the right. */
+    private record Side(String name, int sign, Mirror mirror) {}
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(PAST_TRAILER, PAST_LOAD, FAR_FIELD, NEAR_FIELD, REACH_NEEDED, GLASS_NEEDED, BEYOND_TRAILER,
+                BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED, INNER_VIEW);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Mirrors made = plan.vehicle().view().mirrors();
+        plan.planned(Mirrors.class).ifPresent(planned -> {
+            kept(INDICATORS, made.indicators(), planned.indicators(), measures);
+            kept(CAMERAS, made.cameras(), planned.cameras(), measures);
+            kept(BLIND_SPOT, made.blindSpotLamps(), planned.blindSpotLamps(), measures);
+        });
+        plan.sheet().fitments().forEach(fitment -> {
+            if (fitment.details() instanceof Details.RearCamera camera && !camera.insteadOfMirror().is(YesNo.NO)) {
+                measures.add(Measure.of(CAMERA_APPROVED, fitment.name(), "",
+                        camera.insteadOfMirror().known() ? camera.approvedAsMirror() : camera.insteadOfMirror()));
+            }
+        });
+    }
+
+    /** Only what the old mirrors hold can be lost with them. */
+    private static void kept(MeasureKind kind, Choice<YesNo> made, Choice<YesNo> planned, List<Measure> measures) {
+        if (!made.is(YesNo.NO)) {
+            measures.add(Measure.of(kind, "planned mirrors", "", made.known() ? planned : made));
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Optional<Mirrors> planned = plan.fitments(Fitment.Kind.MIRRORS).stream().filter(loading::carries)
+                .map(fitment -> (Mirrors) fitment.details()).findFirst();
+        Mirrors mirrors = planned.orElse(plan.vehicle().view().mirrors());
+        List<Details.Body> bodies = plan.sheet().fitments().stream().filter(loading::carries).map(Fitment::details)
+                .filter(Details.Body.class::isInstance).map(Details.Body.class::cast).toList();
+        boolean retracted = planned.isPresent() && !loading.towing() && !mirrors.stow().is(Stow.FIXED)
+                && !mirrors.stow().is(Stow.COMES_OFF);
+        Optional<Figure> load = bodies.stream().map(body -> body.width().times(0.5)).reduce(Figure::most);
+        Stream.of(new Side("left mirror", 1, mirrors.left()), new Side("right mirror", -1, mirrors.right()))
+                .forEach(side -> {
+                    bodies.stream().map(body -> toSeePast(body, side, loading)).flatMap(Optional::stream)
+                            .reduce(Figure::most).ifPresent(needed -> measures.add(Measure.of(PAST_LOAD, side.name(),
+                                    loading.loadCase().name(), reach(side.mirror(), retracted), needed)));
+                    loading.trailer().filter(trailer -> !trailer.seenOver().is(YesNo.YES))
+                            .ifPresent(trailer -> pastTrailer(loading, trailer, side, load, measures));
+                    planned.ifPresent(any -> standsOut(loading, side, measures));
+                });
+        if (planned.isPresent() && plan.sheet().trailer().isPresent() && !loading.towing()) {
+            measures.add(Measure.of(STOW, "towing mirrors", loading.loadCase().name(), mirrors.stow()));
+        }
+        innerView(loading, bodies, measures);
+    }
+
+    /** Outer edge of the glass; it comes in by as much as the housing does. */
+    private static Figure reach(Mirror mirror, boolean retracted) {
+        return retracted ? mirror.reach().minus(mirror.edge().minus(mirror.edgeStowed())) : mirror.reach();
+    }
+
+    /**
+     * Where the glass has to be for this tray or canopy not to hide the trailer's rear corner; without a trailer, or with
+     * one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more than
+     * the tray or canopy does, so that then there is no such question.
+     */
+    private static Optional<Figure> toSeePast(Details.Body body, Side side, Loading loading) {
+        Figure half = body.width().times(0.5);
+        Optional<Trailer> trailer = loading.trailer().filter(each -> !each.seenOver().is(YesNo.YES));
+        if (trailer.isEmpty()) {
+            return Optional.of(half);
+        }
+        Figure trailerHalf = trailer.get().width().times(0.5);
+        if (half.value() <= trailerHalf.value()) {
+            return Optional.empty();
+        }
+        Plan plan = loading.plan();
+        Figure coupling = plan.wheelbase().plus(plan.vehicle().size().ballOverhang());
+        return Optional.of(Derived.of(in -> SightLine.toSeePast(in[0], in[1], in[2], in[3], in[4]), side.mirror().x(),
+                body.front().plus(body.length()), half, coupling.plus(trailer.get().length()), trailerHalf));
+    }
+
+    /**
+     * The road beside and behind the trailer. What is seen near behind is asked only where the glass reaches past the side
+     * at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is farther out.
+     */
+    private static void pastTrailer(Loading loading, Trailer trailer, Side side, Optional<Figure> load,
+            List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
+        Plan plan = loading.plan();
+        Mirror mirror = side.mirror();
+        Figure trailerHalf = trailer.width().times(0.5);
+        measures.add(Measure.of(PAST_TRAILER, side.name(), loadCase, mirror.reach(), trailerHalf));
+        Figure widest = load.map(trailerHalf::most).orElse(trailerHalf);
+        Figure behind = plan.practice("mirrors.far-distance");
+        measures.add(Measure.of(FAR_FIELD, side.name(), loadCase, seen(plan, side, widest, behind)));
+        if (!(mirror.reach().value() <= widest.value())) {
+            measures.add(Measure.of(NEAR_FIELD, side.name(), loadCase,
+                    seen(plan, side, widest, plan.practice("mirrors.near-distance"))));
+        }
+        Figure width = plan.practice("mirrors.far-width");
+        measures.add(Measure.of(REACH_NEEDED, side.name(), loadCase, sighted(plan, side,
+                (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])), widest, width, behind)));
+        measures.add(Measure.of(GLASS_NEEDED, side.name(), loadCase, sighted(plan, side, (line, in) -> {
+            double reach = Math.max(in[3], line.reachNeeded(in[0], in[1], in[2]));
+            return wholeMillimetres(line.glass(line.acrossNeeded(in[1], reach, in[2]), reach));
+        }, widest, width, behind, mirror.reach())));
+    }
+
+    /** Upwards, so that the value as printed is enough. */
+    private static double wholeMillimetres(double metres) {
+        return Math.ceil(metres * 1000 - 1e-6) / 1000;
+    }
+
+    /** Road seen beyond a side, by the part of the glass that lies farther out. */
+    private static Figure seen(Plan plan, Side side, Figure widest, Figure behind) {
+        return sighted(plan, side, (line, in) -> line.seen(
+                Math.min(line.across(in[3], in[1]), in[1] - in[0]), in[1], in[2]),
+                widest, side.mirror().reach(), behind, side.mirror().glass());
+    }
+
+    /** A formula over a mirror's sight line and further figures. */
+    private interface Sighted {
+        double at(SightLine line, double[] further);
+    }
+
+    private static Figure sighted(Plan plan, Side side, Sighted formula, Figure... further) {
+        Figure[] inputs = Stream.concat(Stream.of(plan.vehicle().view().eye().x(),
+                plan.vehicle().view().eye().y().times(side.sign()), side.mirror().x(), radius(side.mirror())),
+                Stream.of(further)).toArray(Figure[]::new);
+        return Derived.of(in -> formula.at(new SightLine(in[0], in[1], in[2], in[3]),
+                Arrays.copyOfRange(in, 4, in.length)), inputs);
+    }
+
+    private static Figure radius(Mirror mirror) {
+        if (!mirror.curve().known()) {
+            return Figure.missing(mirror.curve().missing());
+        }
+        return mirror.curve().is(Curve.FLAT) ? Figure.of(Double.POSITIVE_INFINITY, 0) : mirror.radius();
+    }
+
+    private static void standsOut(Loading loading, Side side, List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
+        Figure body = loading.plan().vehicle().size().bodyWidth().times(0.5);
+        if (loading.trailer().isPresent()) {
+            Figure widest = loading.trailer().get().width().times(0.5).most(body);
+            measures.add(Measure.of(BEYOND_TRAILER, side.name(), loadCase, side.mirror().edge().minus(widest)));
+        } else {
+            measures.add(Measure.of(BEYOND_VEHICLE, side.name(), loadCase, side.mirror().edgeStowed().minus(body)));
+        }
+    }
+
+    private static void innerView(Loading loading, List<Details.Body> bodies, List<Measure> measures) {
+        List<Choice<YesNo>> hides = Stream.concat(bodies.stream().map(Details.Body::hidesRearWindow),
+                loading.trailer().stream().map(Trailer::hidesRearWindow)).toList();
+        if (hides.isEmpty()) {
+            return;
+        }
+        Optional<Choice<YesNo>> unknown = hides.stream().filter(each -> !each.known()).findFirst();
+        boolean hidden = hides.stream().anyMatch(each -> each.is(YesNo.YES));
+        measures.add(Measure.of(INNER_VIEW, "inside mirror", loading.loadCase().name(),
+                hidden ? Choice.of(InnerView.HIDDEN) : unknown.isPresent() ? unknown.get() : Choice.of(InnerView.CLEAR)));
+    }
+}
