@@ -18,7 +18,9 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -27,14 +29,25 @@ public final class BookLoader {
 
     private final Path folder;
     private final RuleCache cache;
-    private final Consumer<String> progress;
     private final List<Fault> faults = new ArrayList<>();
     private final MessageDigest digest = RuleCache.sha256();
+    private final CompletableFuture<Optional<RuleCache.Loaded>> kept;
 
-    private BookLoader(Path folder, Path cacheFolder, Consumer<String> progress) {
+    private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
         this.cache = new RuleCache(cacheFolder);
-        this.progress = progress;
+        this.kept = CompletableFuture.supplyAsync(this::kept);
+    }
+
+    /**
+     * Begins to load a book: another thread fetches its compiled rules, where they are kept, since that takes about as long
+     * as everything else that has to be done before they are needed.
+     *
+     * @param folder the rules folder
+     * @param cacheFolder where compiled rules are kept between runs
+     */
+    public static BookLoader begin(Path folder, Path cacheFolder) {
+        return new BookLoader(folder, cacheFolder);
     }
 
     /**
@@ -46,10 +59,16 @@ public final class BookLoader {
      * @throws FaultsException with every fault found; there is no half-loaded book
      */
     public static Book load(Path folder, Path cacheFolder, Consumer<String> progress) throws FaultsException {
-        return new BookLoader(folder, cacheFolder, progress).load();
+        return begin(folder, cacheFolder).finish(progress);
     }
 
-    private Book load() throws FaultsException {
+    /**
+     * Loads the rest; to be called once.
+     *
+     * @param progress told, in a sentence, of work that takes seconds
+     * @throws FaultsException with every fault found; there is no half-loaded book
+     */
+    public Book finish(Consumer<String> progress) throws FaultsException {
         if (!Files.isRegularFile(folder.resolve("book.yaml"))) {
             faults.add(new Fault(Place.of(folder.toString()), "", "there is no book.yaml in this folder",
                     "name the rules folder: --rules rules"));
@@ -62,7 +81,7 @@ public final class BookLoader {
                 new TreeMap<>(), new TreeMap<>());
         parts.sources().putAll(entries(read(folder.resolve("sources.yaml")), Source.class));
         Map<String, String> texts = new LinkedHashMap<>();
-        for (Path topic : topics()) {
+        for (Path topic : topics(faults)) {
             topic(topic, parts, texts);
         }
         Tables tables = new Tables(
@@ -72,7 +91,7 @@ public final class BookLoader {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-        RuleCache.Loaded rules = rules(texts);
+        RuleCache.Loaded rules = rules(texts, progress);
         rules.rules().forEach(rule -> {
             RuleText earlier = parts.rules().put(rule.id(), rule);
             if (earlier != null) {
@@ -88,7 +107,24 @@ public final class BookLoader {
                 parts.rules(), parts.practice(), parts.sources(), tables, rules.base());
     }
 
-    private List<Path> topics() {
+    /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */
+    private Optional<RuleCache.Loaded> kept() {
+        List<Fault> unheard = new ArrayList<>();
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (Path topic : topics(unheard)) {
+            String text = NodeReader.text(rulesOf(topic), unheard);
+            if (text != null) {
+                texts.put(name(rulesOf(topic)), text);
+            }
+        }
+        return unheard.isEmpty() ? cache.find(RuleCache.key(texts)) : Optional.empty();
+    }
+
+    private static Path rulesOf(Path topic) {
+        return topic.resolve(topic.getFileName() + ".drl");
+    }
+
+    private List<Path> topics(List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory).filter(each -> !each.endsWith("tables")).sorted().toList();
         } catch (IOException e) {
@@ -98,7 +134,7 @@ public final class BookLoader {
     }
 
     private void topic(Path topic, Contract.Parts parts, Map<String, String> texts) {
-        Path drl = topic.resolve(topic.getFileName() + ".drl");
+        Path drl = rulesOf(topic);
         String text = text(drl);
         if (text != null) {
             texts.put(name(drl), text);
@@ -143,22 +179,23 @@ public final class BookLoader {
         return entries;
     }
 
-    private RuleCache.Loaded rules(Map<String, String> texts) throws FaultsException {
+    private RuleCache.Loaded rules(Map<String, String> texts, Consumer<String> progress)
+            throws FaultsException {
         String key = RuleCache.key(texts);
-        RuleCache.Loaded kept = cache.find(key).orElse(null);
-        if (kept != null) {
-            return kept;
+        Optional<RuleCache.Loaded> loaded = kept.join().filter(each -> each.key().equals(key));
+        if (loaded.isPresent()) {
+            return loaded.get();
         }
         List<RuleText> rules = new ArrayList<>();
         texts.forEach((file, text) -> rules.addAll(
                 RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));
         if (faults.isEmpty()) {
             progress.accept("Compiling the rules; the next run will find them ready.");
-            byte[] archive = RuleCompiler.compile(texts, faults);
+            Map<String, byte[]> files = RuleCompiler.compile(texts, faults);
             if (faults.isEmpty()) {
-                cache.keep(key, new RuleCache.Compiled(rules, archive));
+                cache.keep(key, new RuleCache.Compiled(rules, files));
                 try {
-                    return new RuleCache.Loaded(rules, RuleCompiler.load(archive));
+                    return new RuleCache.Loaded(key, rules, RuleCompiler.load(files));
                 } catch (IOException e) {
                     throw new IllegalStateException("rules just compiled cannot be loaded", e);
                 }

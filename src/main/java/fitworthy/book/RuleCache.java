@@ -6,6 +6,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,29 +16,30 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.zip.CRC32;
 import org.kie.api.KieBase;
 
 /**
- * Keeps compiled rules between runs, in a folder that only its owner may write. A file whose key, digest or content is not
- * as it should be counts as absent. The digest finds a cut or damaged file; against somebody who may write the owner's
- * files nothing here helps, which is why a folder that others may write is not used at all.
+ * Keeps compiled rules between runs, in a folder that only its owner may write. A file whose key, checksum or content is
+ * not as it should be counts as absent. The checksum finds a cut or damaged file; against somebody who may write the
+ * owner's files nothing here helps, which is why a folder that others may write is not used at all.
  */
 final class RuleCache {
 
     /** Compiled rules and what they mention. */
-    record Compiled(List<RuleText> rules, byte[] archive) {}
+    record Compiled(List<RuleText> rules, Map<String, byte[]> files) {}
 
-    /** A rule base ready for sessions, with what its rules mention. */
-    record Loaded(List<RuleText> rules, KieBase base) {}
+    /** A rule base ready for sessions, with what its rules mention and the key of their text. */
+    record Loaded(String key, List<RuleText> rules, KieBase base) {}
 
-    private static final int DIGEST_BYTES = 32;
+    private static final int CHECKSUM_BYTES = Long.BYTES;
 
     private final Path folder;
 
@@ -72,31 +74,31 @@ final class RuleCache {
                 return Optional.empty();
             }
             byte[] bytes = Files.readAllBytes(file(key));
-            byte[] content = Arrays.copyOfRange(bytes, Math.min(bytes.length, DIGEST_BYTES), bytes.length);
-            if (!MessageDigest.isEqual(sha256().digest(content), Arrays.copyOf(bytes, DIGEST_BYTES))) {
+            DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
+            if (in.readLong() != checksum(bytes, CHECKSUM_BYTES)) {
                 return Optional.empty();
             }
-            Compiled compiled = read(content);
-            return Optional.of(new Loaded(compiled.rules(), RuleCompiler.load(compiled.archive())));
+            Compiled compiled = read(in);
+            return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }
     }
 
-    /** Keeps compiled rules; where the folder cannot be written the next run compiles again. */
+    /** Keeps compiled rules; where the folder cannot be written or trusted the next run compiles again. */
     void keep(String key, Compiled compiled) {
         Path unfinished = null;
         try {
-            Files.createDirectories(folder);
-            if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
-                Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+            if (!Files.exists(folder)) {
+                makeFolder();
+            }
+            if (!trusted()) {
+                return;
             }
             byte[] content = written(compiled);
             unfinished = Files.createTempFile(folder, "rules-", ".part");
-            ByteArrayOutputStream whole = new ByteArrayOutputStream();
-            whole.write(sha256().digest(content));
-            whole.write(content);
-            Files.write(unfinished, whole.toByteArray());
+            Files.write(unfinished, ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
+                    .putLong(checksum(content, 0)).put(content).array());
             Files.move(unfinished, file(key), StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             if (unfinished != null) {
@@ -109,8 +111,23 @@ final class RuleCache {
         return folder.resolve("rules-" + key + ".bin");
     }
 
+    private void makeFolder() throws IOException {
+        Path parent = Files.createDirectories(folder.toAbsolutePath().getParent());
+        if (hasPermissions(parent)) {
+            Files.createDirectory(folder,
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+        } else {
+            Files.createDirectory(folder);
+        }
+    }
+
+    private static boolean hasPermissions(Path folder) throws IOException {
+        return Files.getFileStore(folder).supportsFileAttributeView("posix");
+    }
+
+    /** Whether only its owner may write to the folder. One that others could write to may hold anything ever after. */
     private boolean trusted() throws IOException {
-        if (!Files.isDirectory(folder) || !Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+        if (!Files.isDirectory(folder) || !hasPermissions(folder)) {
             return Files.isDirectory(folder);
         }
         Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(folder);
@@ -131,27 +148,41 @@ final class RuleCache {
                 out.writeUTF(String.join(" ", rule.practice()));
                 out.writeUTF(String.join(" ", rule.earlier()));
             }
-            out.writeInt(compiled.archive().length);
-            out.write(compiled.archive());
+            out.writeInt(compiled.files().size());
+            for (Map.Entry<String, byte[]> file : compiled.files().entrySet()) {
+                out.writeUTF(file.getKey());
+                out.writeInt(file.getValue().length);
+                out.write(file.getValue());
+            }
         }
         return bytes.toByteArray();
     }
 
-    private static Compiled read(byte[] content) throws IOException {
-        DataInputStream in = new DataInputStream(new ByteArrayInputStream(content));
+    private static Compiled read(DataInputStream in) throws IOException {
         int count = in.readInt();
         List<RuleText> rules = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()), words(in.readUTF()),
                     words(in.readUTF())));
         }
-        byte[] archive = new byte[in.readInt()];
-        in.readFully(archive);
-        return new Compiled(rules, archive);
+        Map<String, byte[]> files = new TreeMap<>();
+        for (int left = in.readInt(); left > 0; left--) {
+            String name = in.readUTF();
+            byte[] bytes = new byte[in.readInt()];
+            in.readFully(bytes);
+            files.put(name, bytes);
+        }
+        return new Compiled(rules, files);
     }
 
     private static Set<String> words(String joined) {
         return joined.isEmpty() ? Set.of() : new TreeSet<>(List.of(joined.split(" ")));
+    }
+
+    private static long checksum(byte[] bytes, int from) {
+        CRC32 checksum = new CRC32();
+        checksum.update(bytes, from, bytes.length - from);
+        return checksum.getValue();
     }
 
     static MessageDigest sha256() {

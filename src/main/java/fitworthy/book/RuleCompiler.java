@@ -3,15 +3,13 @@ package fitworthy.book;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.TreeMap;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
 import org.drools.modelcompiler.CanonicalKieModule;
@@ -31,6 +29,9 @@ final class RuleCompiler {
             + " import fitworthy.book.Practice; import fitworthy.book.Advised;"
             + " global fitworthy.book.Consequence advice; ";
 
+    private static final String CLASS = ".class";
+    private static final String MODELS = CanonicalKieModule.MODEL_FILE_NAME;
+
     private RuleCompiler() {}
 
     /**
@@ -38,9 +39,9 @@ final class RuleCompiler {
      *
      * @param texts rule text by file name
      * @param faults gets what the compiler finds wrong
-     * @return the bytes of an archive of classes
+     * @return the classes and the list of models among them, by file name
      */
-    static byte[] compile(Map<String, String> texts, List<Fault> faults) {
+    static Map<String, byte[]> compile(Map<String, String> texts, List<Fault> faults) {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
         texts.forEach((file, text) -> files.write("src/main/resources/fitworthy/rules/" + baseName(file),
@@ -52,7 +53,13 @@ final class RuleCompiler {
             faults.add(new Fault(new Place(file, Math.max(0, message.getLine()), 0), "",
                     "does not compile: " + Words.shortened(message.getText(), 300), "see DEVELOPERS.md, how to add a rule"));
         }
-        return faults.isEmpty() ? ((InternalKieModule) builder.getKieModule()).getBytes() : new byte[0];
+        Map<String, byte[]> compiled = new TreeMap<>();
+        if (faults.isEmpty()) {
+            InternalKieModule module = (InternalKieModule) builder.getKieModule();
+            module.getFileNames().stream().filter(file -> file.endsWith(CLASS) || file.endsWith(MODELS))
+                    .forEach(file -> compiled.put(file, module.getBytes(file)));
+        }
+        return compiled;
     }
 
     private static String baseName(String file) {
@@ -62,24 +69,24 @@ final class RuleCompiler {
     /**
      * Loads compiled rules.
      *
-     * @throws IOException where the archive is not one that {@link #compile} made
+     * @param compiled files by name
+     * @throws IOException where they are not what {@link #compile} made
      */
-    static KieBase load(byte[] archive) throws IOException {
+    static KieBase load(Map<String, byte[]> compiled) throws IOException {
         Map<String, byte[]> classes = new HashMap<>();
         String modelNames = null;
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                if (entry.getName().endsWith(".class")) {
-                    classes.put(entry.getName().replace('/', '.').replaceAll("\\.class$", ""), zip.readAllBytes());
-                } else if (entry.getName().endsWith(CanonicalKieModule.MODEL_FILE_NAME)) {
-                    modelNames = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
-                }
+        for (Map.Entry<String, byte[]> file : compiled.entrySet()) {
+            String name = file.getKey();
+            if (name.endsWith(CLASS)) {
+                classes.put(name.substring(0, name.length() - CLASS.length()).replace('/', '.'), file.getValue());
+            } else {
+                modelNames = new String(file.getValue(), StandardCharsets.UTF_8);
             }
         }
         if (modelNames == null) {
-            throw new IOException("no rule model in the archive");
+            throw new IOException("there is no list of rule models");
         }
-        ClassLoader loader = new ArchiveLoader(classes);
+        ClassLoader loader = new MemoryLoader(classes);
         List<Model> models = new ArrayList<>();
         try {
             for (String name : modelNames.lines().filter(classes::containsKey).toList()) {
@@ -89,16 +96,16 @@ final class RuleCompiler {
             throw new IOException("the rule model cannot be loaded", e);
         }
         if (models.isEmpty()) {
-            throw new IOException("the archive names no rule model");
+            throw new IOException("no rule model is listed");
         }
         return KieBaseBuilder.createKieBaseFromModel(models);
     }
 
-    /** Defines the classes of an archive held in memory. */
-    private static final class ArchiveLoader extends ClassLoader {
+    /** Defines classes held in memory. */
+    private static final class MemoryLoader extends ClassLoader {
         private final Map<String, byte[]> classes;
 
-        ArchiveLoader(Map<String, byte[]> classes) {
+        MemoryLoader(Map<String, byte[]> classes) {
             super("rules", RuleCompiler.class.getClassLoader());
             this.classes = classes;
         }

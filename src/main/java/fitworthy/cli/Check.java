@@ -43,6 +43,7 @@ final class Check implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
     private final Map<String, String> environment;
+    private final BookLoader shipped;
 
     @Parameters(paramLabel = "SHEET", description = "The build sheet, YAML or JSON.")
     private Path sheetFile;
@@ -72,10 +73,11 @@ final class Check implements Callable<Integer> {
     @Option(names = "--as-of", paramLabel = "DATE", description = "Use the practice of this day in place of the sheet's.")
     private String asOf;
 
-    Check(PrintWriter out, PrintWriter err, Map<String, String> environment) {
+    Check(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
         this.out = out;
         this.err = err;
         this.environment = environment;
+        this.shipped = shipped;
     }
 
     @Override
@@ -95,11 +97,11 @@ final class Check implements Callable<Integer> {
 
     private Book book() throws Fitworthy.BadBook {
         try {
-            return BookLoader.load(rules != null ? rules : Folders.rules(environment), Folders.cache(environment),
-                    sentence -> {
-                        err.println(sentence);
-                        err.flush();
-                    });
+            BookLoader loader = rules == null ? shipped : BookLoader.begin(rules, Folders.cache(environment));
+            return loader.finish(sentence -> {
+                err.println(sentence);
+                err.flush();
+            });
         } catch (FaultsException e) {
             throw new Fitworthy.BadBook(e);
         }

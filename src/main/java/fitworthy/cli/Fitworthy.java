@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.book.BookLoader;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.util.Map;
@@ -45,8 +46,9 @@ public final class Fitworthy implements Runnable {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
+        BookLoader shipped = BookLoader.begin(Folders.rules(environment), Folders.cache(environment));
         CommandLine line = new CommandLine(new Fitworthy());
-        line.addSubcommand(new Check(out, err, environment));
+        line.addSubcommand(new Check(out, err, environment, shipped));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));
