@@ -1,6 +1,7 @@
 package fitworthy.figures;
 
 import fitworthy.figures.PointMass.Sort;
+import fitworthy.sheet.Choice;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
@@ -12,6 +13,7 @@ import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -37,6 +39,18 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         List<Loading> loadings = plan.cases().stream().map(loadCase -> summed(plan, loadCase)).toList();
         Optional<Loading> weighed = loadings.stream().filter(each -> each.loadCase.weighed().isPresent()).findFirst();
         return weighed.isEmpty() ? loadings : loadings.stream().map(each -> each.correctedTo(weighed.get())).toList();
+    }
+
+    /** What the parts that stay on all the time, and what they replace, add to the axles; empty tanks included. */
+    public static AxleLoads fixedParts(Plan plan) {
+        List<String> removable = plan.sheet().fitments().stream().filter(fitment -> fitment.removable().is(YesNo.YES))
+                .map(Fitment::name).toList();
+        LoadCase bare = new LoadCase("fixed parts", Optional.of(List.of()), Optional.of(List.of()), removable, Map.of(),
+                Choice.of(YesNo.NO), Optional.empty());
+        return AxleLoads.of(masses(plan, bare).stream().filter(each -> switch (each.sort()) {
+            case FITMENT, REMOVED, TANK -> true;
+            default -> false;
+        }).toList(), plan.wheelbase());
     }
 
     /** The parts alone, without any weighbridge correction. */

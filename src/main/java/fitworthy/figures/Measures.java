@@ -17,7 +17,8 @@ public final class Measures {
             new TyreMeasures(),
             new RecoveryMeasures(),
             new TowingMeasures(),
-            new MirrorMeasures());
+            new MirrorMeasures(),
+            new SuspensionMeasures());
 
     private Measures() {}
 

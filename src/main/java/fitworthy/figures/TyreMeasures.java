@@ -109,8 +109,7 @@ final class TyreMeasures implements Topic {
         Vehicle.Tyres tyres = plan.tyres();
         Figure before = diameter(made, STOCK);
         Figure after = diameter(tyres, path(plan));
-        Figure difference = after.minus(before);
-        Figure growth = Math.abs(difference.value()) < SAME_DIAMETER ? Figure.ZERO : difference;
+        Figure growth = growth(plan);
         measures.add(Measure.of(CHANGE, "tyres", "", size(TyreFigures.growth(before, after))));
         if (growth.value() < 0) {
             measures.add(Measure.of(LOSS, "tyres", "", growth.times(-1)));
@@ -245,6 +244,15 @@ final class TyreMeasures implements Topic {
 
     private static Optional<Fitment> planned(Plan plan, Fitment.Kind kind) {
         return plan.fitments(kind).stream().findFirst();
+    }
+
+    /** By how much the tyres as planned are larger than the vehicle's own, in m. */
+    static Figure growth(Plan plan) {
+        if (planned(plan, Fitment.Kind.TYRES).isEmpty()) {
+            return Figure.of(0, 0);
+        }
+        Figure difference = diameter(plan.tyres(), path(plan)).minus(diameter(plan.vehicle().tyres(), STOCK));
+        return Math.abs(difference.value()) < SAME_DIAMETER ? Figure.ZERO : difference;
     }
 
     private static Figure diameter(Vehicle.Tyres tyres, String path) {

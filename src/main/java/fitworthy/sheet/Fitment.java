@@ -29,7 +29,7 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK, AERIAL, RADIO, SPRINGS, SWITCH_PANEL, LOCKER, BATTERY, PRE_CLEANER, PULLEY_BLOCK,
+        ROOF_RACK, AERIAL, RADIO, SWITCH_PANEL, LOCKER, BATTERY, PRE_CLEANER, PULLEY_BLOCK,
         OTHER,
         BRAKE_CONTROLLER(Details.BrakeController.class),
         TOW_BAR(Details.TowBar.class),
@@ -49,6 +49,8 @@ public record Fitment(
         BAR(Details.Bar.class),
         WINCH(Details.Winch.class),
         LAMPS(Details.Lamps.class),
+        SPRINGS(Details.Springs.class),
+        BODY_LIFT(Details.BodyLift.class),
         RECOVERY_POINT(Details.RecoveryPoint.class),
         KINETIC_STRAP(Details.KineticStrap.class),
         SHACKLES(Details.Shackles.class),

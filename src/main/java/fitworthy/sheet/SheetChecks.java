@@ -65,6 +65,8 @@ final class SheetChecks {
         if (mass.kerb().known() && mass.kerb().value() <= 0) {
             fault("vehicle.mass.kerb", "is not above zero", "kerb: 2340 kg");
         }
+        unsprung("front", sheet.vehicle().suspension().front(), mass.frontAxle());
+        unsprung("rear", sheet.vehicle().suspension().rear(), mass.rearAxle());
         Figure wheelbase = sheet.vehicle().size().wheelbase();
         if (!(wheelbase.value() > 0.5 && wheelbase.value() < 12)) {
             fault("vehicle.size.wheelbase", "is not between 0.5 m and 12 m", "wheelbase: 2850 mm");
@@ -77,6 +79,13 @@ final class SheetChecks {
         if (mass.kerbDriver().value() > 0 && sheet.occupants().isEmpty()) {
             fault("vehicle.mass.kerb-driver", "counts a driver in the kerb mass, but no occupant says where he sits",
                     "list the driver first under occupants");
+        }
+    }
+
+    private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
+        if (suspension.unsprung().value() >= axle.value()) {
+            fault("vehicle.suspension." + end + ".unsprung", "leaves nothing of the axle's kerb mass for the springs",
+                    "unsprung: 180 kg");
         }
     }
 

@@ -27,6 +27,7 @@ public record Vehicle(
                 example = "4 %") Figure speedometerOver,
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
+        @Field("the suspension it came with") Suspension suspension,
         @Field("the points it came with for pulling it out") RecoveryPoints recovery,
         @Field("the driver's eye and the mirrors it came with") View view,
         @Field("the tow bar it has") Details.TowBar towBar) {
@@ -172,6 +173,20 @@ public record Vehicle(
                     example = "620 mm") Figure fan,
             @Field(value = "greatest wading depth the maker allows", in = Dimension.LENGTH, find = "the handbook",
                     example = "700 mm") Figure wading) {}
+
+    /** The suspension as made. */
+    public record Suspension(
+            @Field("at the front") AxleSuspension front,
+            @Field("at the rear") AxleSuspension rear) {}
+
+    /** The suspension of one axle as made. */
+    public record AxleSuspension(
+            @Field(value = "wheel travel from full droop to full bump", in = Dimension.LENGTH,
+                    find = "the workshop manual, or a jack and a tape", example = "220 mm") Figure travel,
+            @Field(value = "rate at one wheel", in = Dimension.STIFFNESS, find = "the spring maker's catalogue",
+                    example = "28 N/mm") Figure wheelRate,
+            @Field(value = "mass of wheels, brakes and axle that the springs do not carry", in = Dimension.MASS,
+                    find = "the workshop manual, or a scale", example = "180 kg") Figure unsprung) {}
 
     /** What the vehicle came with for pulling it out, at each end. */
     public record RecoveryPoints(

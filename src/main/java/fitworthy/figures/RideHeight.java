@@ -1,0 +1,26 @@
+package fitworthy.figures;
+
+import fitworthy.sheet.Figure;
+
+/** How much higher a vehicle stands. */
+public final class RideHeight {
+
+    private static final double PER_TENTH_OF_A_MILLIMETRE = 1e4;
+
+    private RideHeight() {}
+
+    /**
+     * Springs, body spacers and larger tyres together. A tyre raises the axle by half of what its diameter grows, as its
+     * middle rises by its radius. To a tenth of a millimetre, so that 50 and 25 mm make 75 mm and not a hair more.
+     *
+     * @param springs lift by the springs, m
+     * @param body lift by body spacers, m
+     * @param tyreGrowth growth of the tyres' diameter, m
+     * @return in m
+     */
+    public static Figure lift(Figure springs, Figure body, Figure tyreGrowth) {
+        Figure lift = springs.plus(body).plus(tyreGrowth.times(0.5));
+        return lift.known() ? Figure.of(Math.round(lift.value() * PER_TENTH_OF_A_MILLIMETRE) / PER_TENTH_OF_A_MILLIMETRE,
+                lift.tolerance()) : lift;
+    }
+}

@@ -1,0 +1,151 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.MeasureKind.word;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details.BodyLift;
+import fitworthy.sheet.Details.End;
+import fitworthy.sheet.Details.Springs;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.YesNo;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Ride height, and springs against the load they carry. Asked only where springs, a lift or a heavy front are planned. */
+final class SuspensionMeasures implements Topic {
+
+    private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
+    private static final MeasureKind STABILITY_LIFT = number("suspension.stability-lift", "mm", 0,
+            "lift in all, with stability control");
+    private static final MeasureKind HEIGHT_CHANGE = number("suspension.height-change", "mm", 0,
+            "change of ride height by the springs, up or down");
+    private static final MeasureKind TRAVEL = number("suspension.travel", "%", 1, "part of the wheel travel that is kept");
+    private static final MeasureKind LOAD_MOST = rated("suspension.load-most", "kg", 0, "fixed load on the axle",
+            "most that the springs are made for");
+    private static final MeasureKind LOAD_LEAST = rated("suspension.load-least", "kg", 0, "fixed load on the axle",
+            "least that the springs are made for");
+    private static final MeasureKind LOAD_ON_MADE = number("suspension.load-on-made", "kg", 0,
+            "fixed load on the maker's springs");
+    private static final MeasureKind FREQUENCY = number("suspension.frequency", "Hz", 2, "natural frequency");
+    private static final MeasureKind REAR_TO_FRONT = number("suspension.rear-to-front", "", 2,
+            "natural frequency of the rear over that of the front");
+    private static final MeasureKind SAG = number("suspension.sag", "%", 0,
+            "part of the travel to the bump stop that the load takes up");
+    private static final MeasureKind LINES = word("suspension.lines", "whether brake hoses and leads reach");
+    private static final MeasureKind JOINT = number("suspension.joint-angle", "deg", 1,
+            "largest angle of a universal joint");
+    private static final MeasureKind ALIGNMENT = word("suspension.alignment", "whether it is planned");
+    private static final MeasureKind LAMP_AIM = word("suspension.lamp-aim", "whether it is planned");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(LIFT, STABILITY_LIFT, HEIGHT_CHANGE, TRAVEL, LOAD_MOST, LOAD_LEAST, LOAD_ON_MADE, FREQUENCY,
+                REAR_TO_FRONT, SAG, LINES, JOINT, ALIGNMENT, LAMP_AIM);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        List<Springs> springs = plan.details(Springs.class);
+        List<BodyLift> bodyLifts = plan.details(BodyLift.class);
+        // Not known differs from zero too.
+        if (!springs.isEmpty() || !bodyLifts.isEmpty() || TyreMeasures.growth(plan).value() != 0) {
+            lift(plan, "front axle", End.FRONT, measures);
+            lift(plan, "rear axle", End.REAR, measures);
+        }
+        for (Fitment fitment : plan.fitments(Fitment.Kind.SPRINGS)) {
+            springs(plan, fitment.name(), (Springs) fitment.details(), measures);
+        }
+        Figure front = Loading.fixedParts(plan).front();
+        if (planned(plan, End.FRONT).isEmpty() && front.value() > 0) {
+            measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front));
+        }
+        anyYes(springs.stream().map(Springs::alignment))
+                .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", "", answer)));
+        anyYes(Stream.concat(springs.stream().map(Springs::lampAim), bodyLifts.stream().map(BodyLift::lampAim)))
+                .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", "", answer)));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        Vehicle.Suspension made = plan.vehicle().suspension();
+        Optional<Springs> front = planned(plan, End.FRONT);
+        Optional<Springs> rear = planned(plan, End.REAR);
+        if (front.isEmpty() && rear.isEmpty()) {
+            return;
+        }
+        Figure frontFrequency = frequency(front, made.front(), loading.axles().front());
+        Figure rearFrequency = frequency(rear, made.rear(), loading.axles().rear());
+        AxleLoads fixed = Loading.fixedParts(plan);
+        Vehicle.Masses mass = plan.vehicle().mass();
+        front.ifPresent(springs -> {
+            measures.add(Measure.of(FREQUENCY, "front axle", loadCase, frontFrequency));
+            measures.add(Measure.of(SAG, "front axle", loadCase, sag(springs,
+                    loading.axles().front().minus(mass.frontAxle()).minus(fixed.front()))));
+        });
+        rear.ifPresent(springs -> {
+            measures.add(Measure.of(FREQUENCY, "rear axle", loadCase, rearFrequency));
+            measures.add(Measure.of(SAG, "rear axle", loadCase, sag(springs,
+                    loading.axles().rear().minus(mass.rearAxle()).minus(fixed.rear()))));
+        });
+        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", loadCase, rearFrequency.dividedBy(frontFrequency)));
+    }
+
+    private static void lift(Plan plan, String axle, End end, List<Measure> measures) {
+        Figure body = plan.details(BodyLift.class).stream().map(BodyLift::lift).reduce(Figure.of(0, 0), Figure::plus);
+        Figure springs = planned(plan, end).map(Springs::lift).orElse(Figure.of(0, 0));
+        Figure lift = RideHeight.lift(springs, body, TyreMeasures.growth(plan));
+        measures.add(Measure.of(LIFT, axle, "", lift));
+        Choice<YesNo> stabilityControl = plan.vehicle().stabilityControl();
+        if (!stabilityControl.is(YesNo.NO)) {
+            measures.add(Measure.of(STABILITY_LIFT, axle, "",
+                    stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing())));
+        }
+    }
+
+    private static void springs(Plan plan, String name, Springs springs, List<Measure> measures) {
+        boolean atFront = springs.end().is(End.FRONT);
+        Vehicle.Suspension suspension = plan.vehicle().suspension();
+        AxleLoads fixed = Loading.fixedParts(plan);
+        Figure load = atFront ? fixed.front() : fixed.rear();
+        Figure lift = springs.lift();
+        measures.add(Measure.of(HEIGHT_CHANGE, name, "",
+                lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
+        measures.add(Measure.of(TRAVEL, name, "",
+                springs.travel().dividedBy((atFront ? suspension.front() : suspension.rear()).travel())));
+        measures.add(Measure.of(LOAD_MOST, name, "", load, springs.loadMost()));
+        measures.add(Measure.of(LOAD_LEAST, name, "", load, springs.loadLeast()));
+        if (!(lift.value() <= 0)) {
+            measures.add(Measure.of(LINES, name, "", springs.linesReach()));
+            measures.add(Measure.of(JOINT, name, "", springs.jointAngle()));
+        }
+    }
+
+    private static Optional<Springs> planned(Plan plan, End end) {
+        return plan.details(Springs.class).stream().filter(springs -> springs.end().is(end)).findFirst();
+    }
+
+    private static Figure frequency(Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
+        Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
+        return SpringRate.frequency(rate, axleLoad.minus(made.unsprung()).times(0.5));
+    }
+
+    private static Figure sag(Springs springs, Figure load) {
+        return SpringRate.deflection(load.times(0.5), wheelRate(springs)).dividedBy(springs.bumpTravel());
+    }
+
+    private static Figure wheelRate(Springs springs) {
+        return SpringRate.atWheel(springs.rate(), springs.motionRatio());
+    }
+
+    /** Yes where one answer is, else the first that is not known, else no; nothing where nobody was asked. */
+    private static Optional<Choice<YesNo>> anyYes(Stream<Choice<YesNo>> answers) {
+        return answers.reduce((one, other) -> one.is(YesNo.YES) || other.is(YesNo.NO) ? one : other);
+    }
+}
