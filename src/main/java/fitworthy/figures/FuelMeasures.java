@@ -81,6 +81,9 @@ final class FuelMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
+        if (!loading.setsOut()) {
+            return;
+        }
         Vehicle.Engine engine = loading.plan().vehicle().engine();
         Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
         measures.add(Measure.of(LEG, "fuel aboard", loading.loadCase().name(),

@@ -79,6 +79,11 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
     }
 
+    /** Whether the trip is set out on in this loading: not where the sheet says so, nor on a weighbridge. */
+    public boolean setsOut() {
+        return !loadCase.trip().is(YesNo.NO) && loadCase.weighed().isEmpty();
+    }
+
     public boolean carries(Fitment fitment) {
         return !loadCase.off().contains(fitment.name());
     }

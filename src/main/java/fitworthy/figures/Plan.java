@@ -92,6 +92,6 @@ public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice
             return sheet.cases();
         }
         return List.of(new LoadCase("everything aboard", Optional.empty(), Optional.empty(), List.of(), Map.of(),
-                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO), Optional.empty()));
+                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO), Choice.of(YesNo.YES), Optional.empty()));
     }
 }

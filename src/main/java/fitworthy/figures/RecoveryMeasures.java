@@ -26,9 +26,11 @@ final class RecoveryMeasures implements Topic {
     private static final MeasureKind POINT_LIMIT = rated("recovery.point-limit", "kg", 0, "working load limit of the point",
             "GVM as planned");
     private static final MeasureKind PULL = number("recovery.winch-pull", "", 2,
-            "the winch's rated pull, doubled with a pulley block, over the mass to be moved");
+            "the winch's rated pull, doubled with a pulley block, over the vehicle's mass");
     private static final MeasureKind SINGLE = number("recovery.winch-single", "", 2,
-            "the winch's rated pull with a single line over the mass to be moved");
+            "the winch's rated pull with a single line over the vehicle's mass");
+    private static final MeasureKind COUPLED = number("recovery.winch-coupled", "", 2,
+            "the winch's rated pull, doubled with a pulley block, over the mass of vehicle and trailer");
     private static final MeasureKind LINE = rated("recovery.winch-line", "kg", 0, "breaking strength of the line",
             "rated pull of the winch");
     private static final MeasureKind CURRENT = rated("recovery.winch-current", "A", 0, "current at the rated pull",
@@ -43,7 +45,7 @@ final class RecoveryMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(POINT, POINT_LIMIT, PULL, SINGLE, LINE, CURRENT, RUN, STRAP, SHACKLE, KIT);
+        return List.of(POINT, POINT_LIMIT, PULL, SINGLE, COUPLED, LINE, CURRENT, RUN, STRAP, SHACKLE, KIT);
     }
 
     @Override
@@ -72,10 +74,16 @@ final class RecoveryMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         boolean block = !loading.plan().fitments(Fitment.Kind.PULLEY_BLOCK).isEmpty();
         for (Fitment fitment : loading.plan().fitments(Fitment.Kind.WINCH)) {
-            Figure single = ((Winch) fitment.details()).pull().dividedBy(loading.combined());
-            measures.add(Measure.of(PULL, fitment.name(), loading.loadCase().name(), block ? single.times(2) : single));
+            String loadCase = loading.loadCase().name();
+            Figure pull = ((Winch) fitment.details()).pull();
+            Figure single = pull.dividedBy(loading.uncoupled());
+            measures.add(Measure.of(PULL, fitment.name(), loadCase, block ? single.times(2) : single));
             if (block) {
-                measures.add(Measure.of(SINGLE, fitment.name(), loading.loadCase().name(), single));
+                measures.add(Measure.of(SINGLE, fitment.name(), loadCase, single));
+            }
+            if (loading.towing()) {
+                Figure coupled = pull.dividedBy(loading.combined());
+                measures.add(Measure.of(COUPLED, fitment.name(), loadCase, block ? coupled.times(2) : coupled));
             }
         }
     }

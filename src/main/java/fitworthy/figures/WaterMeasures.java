@@ -68,7 +68,7 @@ final class WaterMeasures implements Topic {
         List<Figure> held = tanks.stream().map(tank -> Liquids.litres(tank, loading.fill(tank))).toList();
         Figure litres = held.stream().reduce(Figure::plus).orElse(Figure.missing(NOT_LISTED));
         boolean asked = trip.days().known() ? trip.days().value() > 0 : !tanks.isEmpty();
-        if (asked && isDeparture(loading.loadCase(), tanks, litres)) {
+        if (asked && loading.setsOut() && !isEmptied(loading.loadCase(), tanks, litres)) {
             Figure people = people(loading);
             measures.add(Measure.of(PERSON_DAY, SUPPLY, loadCase,
                     WaterSupply.perPersonAndDay(litres, people, trip.days())));
@@ -89,10 +89,8 @@ final class WaterMeasures implements Topic {
     }
 
     /** Nobody sets out on the trip from the weighbridge, nor in a case that itself says that every water tank is empty. */
-    private static boolean isDeparture(LoadCase loadCase, List<Tank> tanks, Figure litres) {
-        boolean emptied = litres.value() == 0
-                && tanks.stream().allMatch(tank -> loadCase.filled().containsKey(tank.name()));
-        return loadCase.weighed().isEmpty() && !emptied;
+    private static boolean isEmptied(LoadCase loadCase, List<Tank> tanks, Figure litres) {
+        return litres.value() == 0 && tanks.stream().allMatch(tank -> loadCase.filled().containsKey(tank.name()));
     }
 
     /** How many travel: as the trip says, else who is aboard in this case. */

@@ -30,7 +30,8 @@ record MarginTable(List<String> cases, Map<String, Map<String, String>> rows) {
 
     private static void add(Map<String, Map<String, String>> rows, Judged judged, Optional<Comparison> comparison) {
         Measure measure = judged.measure();
-        if (judged.card().againstLimit() && comparison.isPresent() && !measure.getLoadCase().isEmpty()) {
+        // Masses alone: what every loading is held against, in few enough rows to be read.
+        if (measure.getName().startsWith("mass.") && judged.card().againstLimit() && comparison.isPresent() && !measure.getLoadCase().isEmpty()) {
             rows.computeIfAbsent(judged.subject() + ": " + measure.kind().limitMeaning(), key -> new LinkedHashMap<>())
                     .putIfAbsent(judged.loadCase(), Wording.quantity(comparison.get().margin(), measure.kind()));
         }

@@ -13,6 +13,8 @@ public record LoadCase(
         @Field(value = "how full each tank is, by name; others as the tank says", in = Dimension.SHARE,
                 example = "50 %") Map<String, Figure> filled,
         @Field(value = "whether the trailer is on; no where left out", find = "the plan") Choice<YesNo> towing,
+        @Field(value = "whether the trip is set out on in this loading; yes where left out", find = "the owner")
+        Choice<YesNo> trip,
         @Field("what a weighbridge showed when it was loaded so") Optional<Weighed> weighed) {
 
     /** A weighbridge reading, an axle at a time, with no trailer on. */
