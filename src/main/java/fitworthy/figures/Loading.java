@@ -46,7 +46,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         List<String> removable = plan.sheet().fitments().stream().filter(fitment -> fitment.removable().is(YesNo.YES))
                 .map(Fitment::name).toList();
         LoadCase bare = new LoadCase("fixed parts", Optional.of(List.of()), Optional.of(List.of()), removable, Map.of(),
-                Choice.of(YesNo.NO), Optional.empty());
+                Choice.of(YesNo.NO), Choice.of(YesNo.NO), Optional.empty());
         return AxleLoads.of(masses(plan, bare).stream().filter(each -> switch (each.sort()) {
             case FITMENT, REMOVED, TANK -> true;
             default -> false;
