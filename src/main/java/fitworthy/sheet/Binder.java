@@ -11,6 +11,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,7 +25,11 @@ import java.util.Set;
  */
 public final class Binder {
 
+    static final String DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
+    static final String MONEY = "[0-9]{1,9}(\\.[0-9]{1,2})? [A-Z]{3}";
+
     private final List<Fault> faults;
+    private final Set<String> strays = new HashSet<>();
 
     public Binder(List<Fault> faults) {
         this.faults = faults;
@@ -36,14 +41,26 @@ public final class Binder {
      * @return the record; where faults were added its figures may be missing, and it must not be used
      */
     public <R extends Record> R bind(Class<R> type, Node.Mapping mapping) {
-        return record(type, mapping, "", "", true);
+        return bind(type, mapping, "");
+    }
+
+    /** The same for a mapping that stands at a path of its file. */
+    public <R extends Record> R bind(Class<R> type, Node.Mapping mapping, String path) {
+        return record(type, mapping, path, "", true);
+    }
+
+    /** Paths of the groups that hold a field of no known name: what they seem to lack may stand there misspelt. */
+    Set<String> strays() {
+        return strays;
     }
 
     private <R extends Record> R record(Class<R> type, Node node, String path, String label, boolean present) {
         Node.Mapping mapping = node instanceof Node.Mapping given ? given : new Node.Mapping(node.place(), Map.of());
         if (present && mapping != node) {
-            fault(node, path, "is " + node.described() + " where a group of fields belongs",
-                    "fields below it, such as '" + firstFields(type) + "'");
+            if (!silent(node)) {
+                fault(node, path, "is " + node.described() + " where a group of fields belongs",
+                        "fields below it, such as '" + firstFields(type) + "'");
+            }
             present = false;
         }
         Shape shape = Shape.of(type);
@@ -62,10 +79,11 @@ public final class Binder {
                     : field(part, mapping, path, label, present);
         }
         for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
-            if (!names.contains(entry.getKey()) && !unknownKind) {
-                faults.add(new Fault(entry.getValue().place(), join(path, entry.getKey()),
-                        "no field has this name" + Words.suggestion(entry.getKey(), names),
-                        "one of " + String.join(", ", names)));
+            String name = entry.getKey();
+            if (!names.contains(name) && !unknownKind) {
+                strays.add(path);
+                faults.add(new Fault(entry.getValue().place(), join(path, name), "no field has this name"
+                        + Words.suggestion(name, names) + kindsWith(shape, name), "one of " + String.join(", ", names)));
             }
         }
         return construct(type, values);
@@ -77,6 +95,21 @@ public final class Binder {
         Object[] values = Shape.of(type).fields().stream()
                 .map(part -> field(part, mapping, path, label, present)).toArray();
         return construct(type, values);
+    }
+
+    /** The kinds of part that do have a field, where this kind does not. */
+    private static String kindsWith(Shape shape, String name) {
+        List<String> kinds = new ArrayList<>();
+        for (Shape.Part part : shape.fields()) {
+            if (part.type() != null && Variant.class.isAssignableFrom(part.type())) {
+                for (Object kind : part.type().getEnumConstants()) {
+                    if (Shape.of(((Variant) kind).details()).fields().stream().anyMatch(each -> each.name().equals(name))) {
+                        kinds.add(Words.hyphenated(((Enum<?>) kind).name()));
+                    }
+                }
+            }
+        }
+        return kinds.isEmpty() ? "" : "; one of kind " + String.join(" or ", kinds) + " has it";
     }
 
     private Class<? extends Record> details(Shape shape, Node.Mapping mapping) {
@@ -92,20 +125,17 @@ public final class Binder {
 
     private Object field(Shape.Part part, Node.Mapping parent, String parentPath, String parentLabel,
             boolean present) {
-        Node node = parent.get(part.name());
-        if (node instanceof Node.Scalar scalar && scalar.text().isBlank()) {
-            node = null;
-        }
+        Node.Entry entry = parent.entries().get(part.name());
         String path = join(parentPath, part.name());
         String label = join(parentLabel, part.name());
-        if (node == null) {
-            if (part.field().needed() && present) {
-                faults.add(new Fault(parent.place(), path, "is missing: " + part.field().value(),
-                        part.name() + ": " + (part.holds() == Shape.Holds.GROUP ? "{" + firstFields(part.type()) + "}"
-                                : part.example())));
+        if (entry == null || entry.value() instanceof Node.Blank) {
+            if (part.field().needed() && present && !(entry != null && silent(entry.value()))) {
+                faults.add(new Fault(entry == null ? parent.place() : entry.place(), path,
+                        (entry == null ? "is missing: " : "is left empty: ") + part.field().value(), example(part)));
             }
             return absent(part, parent.place(), path, label);
         }
+        Node node = entry.value();
         Object value = switch (part.holds()) {
             case TEXT -> text(part, node, path);
             case FIGURE -> figure(part, node, path, label);
@@ -143,10 +173,11 @@ public final class Binder {
     }
 
     private String text(Shape.Part part, Node node, String path) {
-        if (node instanceof Node.Scalar scalar) {
+        if (node instanceof Node.Scalar scalar && !(part.field().needed() && scalar.text().isBlank())) {
             return scalar.text();
         }
-        fault(node, path, "is " + node.described() + " where words belong", part.name() + ": " + part.example());
+        fault(node, path, node instanceof Node.Scalar ? "is blank: " + part.field().value()
+                : "is " + node.described() + " where words belong", example(part));
         return "";
     }
 
@@ -157,11 +188,12 @@ public final class Binder {
                 throw new QuantityText.Unreadable("is " + node.described() + " where a figure belongs");
             }
             figure = QuantityText.parse(scalar.text(), part.field().in());
-            if (figure.value() < 0 && !part.field().signed()) {
-                throw new QuantityText.Unreadable("'" + scalar.text() + "' is negative");
+            if (!part.field().signed() && scalar.text().strip().matches(QuantityText.MINUS + ".*")) {
+                figure = null;
+                throw new QuantityText.Unreadable(scalar.described() + " is negative");
             }
         } catch (QuantityText.Unreadable e) {
-            fault(node, path, e.getMessage(), part.name() + ": " + part.example());
+            fault(node, path, e.getMessage(), example(part) + units(part.field().in()));
         }
         return figure == null ? Figure.missing(missing(part, label)) : figure;
     }
@@ -175,8 +207,8 @@ public final class Binder {
         int index = words.indexOf(word);
         boolean bare = Variant.class.isAssignableFrom(part.type());
         if (index < 0) {
-            fault(node, path, "is " + node.described() + Words.suggestion(word, words),
-                    part.name() + ": one of " + String.join(", ", words));
+            fault(node, path, "is " + node.described() + ", which is not one of the answers"
+                    + Words.suggestion(word, words), part.name() + ": one of " + String.join(", ", words));
             return bare ? null : new Choice<>(null, missing(part, label));
         }
         Object constant = part.type().getEnumConstants()[index];
@@ -190,19 +222,23 @@ public final class Binder {
 
     private LocalDate date(Shape.Part part, Node node, String path) {
         try {
-            return LocalDate.parse(node instanceof Node.Scalar scalar ? scalar.text() : "");
+            String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
+            if (!text.matches(DATE)) {
+                throw new DateTimeException("a year has four digits here");
+            }
+            return LocalDate.parse(text);
         } catch (DateTimeException e) {
             fault(node, path, "is " + node.described() + ", which is not a date",
-                    part.name() + ": " + part.example() + " (year-month-day)");
+                    example(part) + " (year-month-day)");
             return null;
         }
     }
 
     private Money money(Shape.Part part, Node node, String path) {
         String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
-        if (!text.matches("\\d{1,9}(\\.\\d{1,2})? [A-Z]{3}")) {
+        if (!text.matches(MONEY)) {
             fault(node, path, "is " + node.described() + ", which is not a price",
-                    part.name() + ": " + part.example() + " (amount and currency code)");
+                    example(part) + " (amount and currency code)");
             return null;
         }
         return new Money(new BigDecimal(text.substring(0, text.length() - 4)), text.substring(text.length() - 3));
@@ -211,7 +247,10 @@ public final class Binder {
     private List<String> texts(Shape.Part part, Node node, String path) {
         List<String> texts = new ArrayList<>();
         for (Node item : items(part, node, path)) {
-            texts.add(text(part, item, path));
+            texts.add(item instanceof Node.Scalar scalar ? scalar.text() : "");
+            if (!(item instanceof Node.Scalar)) {
+                fault(item, path + "." + texts.size(), "is " + item.described() + " where words belong", example(part));
+            }
         }
         return texts;
     }
@@ -232,7 +271,8 @@ public final class Binder {
             return listing.items();
         }
         fault(node, path, "is " + node.described() + " where a list belongs",
-                part.name() + ": with a line '- ...' for each");
+                node instanceof Node.Scalar scalar && part.holds() == Shape.Holds.TEXTS
+                        ? part.name() + ": [" + Words.shortened(scalar.text(), 60) + "]" : example(part));
         return List.of();
     }
 
@@ -242,14 +282,37 @@ public final class Binder {
             mapping.entries().forEach((key, entry) -> figures.put(key,
                     figure(part, entry.value(), join(path, key), join(label, key))));
         } else {
-            fault(node, path, "is " + node.described() + " where names with figures belong",
-                    part.name() + ": {Main tank: " + part.example() + "}");
+            fault(node, path, "is " + node.described() + " where names with figures belong", example(part));
         }
         return figures;
     }
 
     private void fault(Node node, String path, String problem, String mend) {
-        faults.add(new Fault(node.place(), path, problem, mend));
+        if (!silent(node)) {
+            faults.add(new Fault(node.place(), path, problem, mend));
+        }
+    }
+
+    /** Whether enough was said of it when it was read. */
+    private static boolean silent(Node node) {
+        return node instanceof Node.Blank blank && blank.faulted();
+    }
+
+    /** The field as a sheet would write it. */
+    private static String example(Shape.Part part) {
+        return part.name() + ": " + switch (part.holds()) {
+            case GROUP -> "{" + firstFields(part.type()) + "}";
+            case GROUPS -> "with a line '- {" + firstFields(part.type()) + "}' for each";
+            case TEXTS -> part.example().isEmpty() ? "with a line '- name' for each" : part.example();
+            case FIGURES -> "{Main tank: " + part.example() + "}";
+            default -> part.example();
+        };
+    }
+
+    /** The other units of a dimension, for a message. */
+    private static String units(Dimension dimension) {
+        List<String> units = dimension.units().keySet().stream().filter(each -> !each.isEmpty()).toList();
+        return units.size() < 2 ? "" : " (units: " + String.join(", ", units) + ")";
     }
 
     private static String firstFields(Class<?> record) {

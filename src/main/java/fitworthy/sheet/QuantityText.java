@@ -15,9 +15,15 @@ public final class QuantityText {
         }
     }
 
-    private static final String NUMBER = "[-+]?\\d{1,12}(?:\\.\\d{1,12})?";
-    private static final Pattern QUANTITY = Pattern.compile(
-            "(" + NUMBER + ")\\s*([^\\d\\s+\u00B1-][^+\u00B1]*?)?(?:\\s*(?:\\+/-|\u00B1)\\s*(" + NUMBER + ")\\s*(.*?))?");
+    static final int LONGEST = 100;
+    static final String NUMBER = "[0-9]{1,12}(?:\\.[0-9]{1,12})?";
+    /** Spaces and a minus sign that look like the plain ones, as they come with copied text. */
+    static final String SPACE = "[\\s\\u00A0\\u2007\\u2009\\u202F]";
+    static final String MINUS = "[-\\u2212]";
+    static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
+
+    private static final Pattern QUANTITY = Pattern.compile("([-+]?" + NUMBER + ")\\s*([^0-9\\s+\u00B1-][^+\u00B1]*?)?"
+            + "(?:\\s*" + TOLERANCE + "\\s*(" + NUMBER + ")\\s*(.*?))?");
 
     private QuantityText() {}
 
@@ -29,10 +35,10 @@ public final class QuantityText {
      */
     public static Figure parse(String text, Dimension dimension) throws Unreadable {
         String shown = "'" + Words.shortened(text, 60) + "'";
-        if (text.length() > 100) {
+        if (text.length() > LONGEST) {
             throw new Unreadable(shown + " is too long for a quantity");
         }
-        Matcher matcher = QUANTITY.matcher(text.strip());
+        Matcher matcher = QUANTITY.matcher(text.replaceAll(SPACE, " ").replaceAll(MINUS, "-").strip());
         if (!matcher.matches()) {
             throw new Unreadable(shown + " is not a quantity");
         }
@@ -43,8 +49,8 @@ public final class QuantityText {
         }
         double tolerance = new BigDecimal(matcher.group(3)).doubleValue();
         boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
-        return Figure.of(value * size, Math.abs(share ? value * size * tolerance / 100
-                : tolerance * size(shown, matcher.group(4), dimension)));
+        return Figure.of(value * size, share ? Math.abs(value) * size * tolerance / 100
+                : tolerance * size(shown + ", after +/-,", matcher.group(4), dimension));
     }
 
     private static double size(String shown, String unit, Dimension dimension) throws Unreadable {
@@ -58,6 +64,7 @@ public final class QuantityText {
         }
         throw new Unreadable(Dimension.ofUnit(given) == null
                 ? shown + " has a unit that is not known" + Words.suggestion(given, dimension.units().keySet())
-                : shown + " is not a " + Words.hyphenated(dimension.name()).replace('-', ' '));
+                : shown + " has a unit of " + Words.hyphenated(Dimension.ofUnit(given).name()) + " where one of "
+                        + Words.hyphenated(dimension.name()) + " belongs");
     }
 }

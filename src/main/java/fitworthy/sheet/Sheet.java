@@ -15,7 +15,7 @@ public record Sheet(
                 example = "au-nsw") String region,
         @Field(value = "the day whose practice values apply", needed = true, example = "2026-11-25") LocalDate asOf,
         @Field(value = "tolerance taken for a mass that is given none, as a share of it; 5 % where left out",
-                in = Dimension.SHARE, example = "5 %") Figure assumedTolerance,
+                in = Dimension.SHARE, find = "the workshop", example = "5 %") Figure assumedTolerance,
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
         @Field("every tank, the maker's own and the planned") List<Tank> tanks,

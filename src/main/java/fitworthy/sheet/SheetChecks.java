@@ -4,34 +4,48 @@ import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Words;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
-/** What must hold between the fields of a sheet before anything is computed from it. */
+/**
+ * What must hold between the fields of a sheet before anything is computed from it. A sheet with faults is checked too, so
+ * that its author hears of everything at once; a check whose own fields are among the faults is left out, since what it
+ * would say follows from them.
+ */
 final class SheetChecks {
 
     /** How far the two axle masses may be from the kerb mass: the step of a usual weighbridge, common practice. */
     private static final double WEIGHBRIDGE_STEP_KG = 20;
 
-    private final Node root;
+    private final Node.Mapping root;
     private final Sheet sheet;
     private final Set<String> regions;
+    private final Set<String> strays;
+    private final Set<String> told = new HashSet<>();
     private final List<Fault> faults;
 
-    SheetChecks(Node root, Sheet sheet, Set<String> regions, List<Fault> faults) {
+    /**
+     * @param root the tree the sheet was made of
+     * @param strays paths of groups in which a field has no known name
+     * @param faults what was found wrong so far; gets what is found here
+     */
+    SheetChecks(Node.Mapping root, Sheet sheet, Set<String> regions, Set<String> strays, List<Fault> faults) {
         this.root = root;
         this.sheet = sheet;
         this.regions = regions;
+        this.strays = strays;
         this.faults = faults;
+        faults.forEach(fault -> told.add(fault.path()));
     }
 
     void run() {
-        if (!regions.contains(sheet.region())) {
-            fault("region", "the rule book has no region '" + sheet.region() + "'"
-                    + Words.suggestion(sheet.region(), regions), "one of " + String.join(", ", regions));
+        if (!told.contains("region") && !regions.contains(sheet.region())) {
+            tell("the rule book has no region '" + sheet.region() + "'" + Words.suggestion(sheet.region(), regions),
+                    "region: one of " + String.join(", ", regions), "region");
         }
         vehicle();
         fitments();
@@ -43,43 +57,51 @@ final class SheetChecks {
         uniqueNames("cargo", sheet.cargo().stream().map(Sheet.Load::name).toList());
         uniqueNames("cases", sheet.cases().stream().map(LoadCase::name).toList());
         uniqueNames("options", sheet.options().stream().map(Sheet.Option::name).toList());
-        for (int i = 0; i < sheet.options().size(); i++) {
-            option(sheet.options().get(i), "options." + (i + 1));
+        for (int i = 1; i <= sheet.options().size(); i++) {
+            option(sheet.options().get(i - 1), i);
         }
-        for (int i = 0; i < sheet.cases().size(); i++) {
-            loadCase(sheet.cases().get(i), "cases." + (i + 1));
+        for (int i = 1; i <= sheet.cases().size(); i++) {
+            loadCase(sheet.cases().get(i - 1), i);
         }
     }
 
     private void vehicle() {
-        tyres("vehicle.tyres", sheet.vehicle().tyres());
-        tyreSize("vehicle.spare.size", sheet.vehicle().spare().size());
+        tyres(sheet.vehicle().tyres(), "vehicle", "tyres");
+        tyreSize(sheet.vehicle().spare().size(), "vehicle", "spare");
         Vehicle.Masses mass = sheet.vehicle().mass();
+        boolean above = aboveZero(mass.kerb(), "kerb", "2340 kg") & aboveZero(mass.frontAxle(), "front-axle", "1290 kg")
+                & aboveZero(mass.rearAxle(), "rear-axle", "1050 kg");
         double sum = mass.frontAxle().value() + mass.rearAxle().value();
         double allowed = Math.max(WEIGHBRIDGE_STEP_KG, mass.kerb().tolerance());
-        if (mass.kerb().known() && Math.abs(sum - mass.kerb().value()) > allowed) {
-            fault("vehicle.mass.kerb", String.format(Locale.ROOT,
-                    "front and rear axle sum to %.0f kg, but the kerb mass is %.0f kg", sum, mass.kerb().value()),
-                    String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it", sum));
-        }
-        if (mass.kerb().known() && mass.kerb().value() <= 0) {
-            fault("vehicle.mass.kerb", "is not above zero", "kerb: 2340 kg");
+        if (above && Math.abs(sum - mass.kerb().value()) > allowed) {
+            tell(String.format(Locale.ROOT, "front and rear axle sum to %.0f kg, but the kerb mass is %.0f kg", sum,
+                    mass.kerb().value()), String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it", sum),
+                    "vehicle", "mass", "kerb");
         }
         unsprung("front", sheet.vehicle().suspension().front(), mass.frontAxle());
         unsprung("rear", sheet.vehicle().suspension().rear(), mass.rearAxle());
         Figure wheelbase = sheet.vehicle().size().wheelbase();
-        if (!(wheelbase.value() > 0.5 && wheelbase.value() < 12)) {
-            fault("vehicle.size.wheelbase", "is not between 0.5 m and 12 m", "wheelbase: 2850 mm");
+        if (wheelbase.known() && !(wheelbase.value() > 0.5 && wheelbase.value() < 12)) {
+            tell("is not between 0.5 m and 12 m", "wheelbase: 2850 mm", "vehicle", "size", "wheelbase");
         }
         boolean stockTank = sheet.tanks().stream().anyMatch(tank -> tank.stock().is(YesNo.YES));
-        if (mass.kerbFuel().value() > 0 && !stockTank) {
-            fault("vehicle.mass.kerb-fuel", "counts fuel in the kerb mass, but no tank is marked 'stock: yes'",
-                    "list the maker's tank under tanks with 'stock: yes'");
+        if (mass.kerbFuel().value() > 0 && !stockTank && settled("tanks", "stock")) {
+            tell("counts fuel in the kerb mass, but no tank is marked 'stock: yes'",
+                    "list the maker's tank under tanks with 'stock: yes'", "vehicle", "mass", "kerb-fuel");
         }
-        if (mass.kerbDriver().value() > 0 && sheet.occupants().isEmpty()) {
-            fault("vehicle.mass.kerb-driver", "counts a driver in the kerb mass, but no occupant says where he sits",
-                    "list the driver first under occupants");
+        if (mass.kerbDriver().value() > 0 && sheet.occupants().isEmpty() && settled("occupants")) {
+            tell("counts a driver in the kerb mass, but no occupant says where he sits",
+                    "list the driver first under occupants", "vehicle", "mass", "kerb-driver");
         }
+        share(mass.kerbFuel(), "vehicle", "mass", "kerb-fuel");
+    }
+
+    /** Whether a mass of the bare vehicle is known and above zero; a fault where it is known and is not. */
+    private boolean aboveZero(Figure mass, String name, String example) {
+        if (mass.known() && mass.value() <= 0) {
+            tell("is not above zero", name + ": " + example, "vehicle", "mass", name);
+        }
+        return mass.value() > 0;
     }
 
     private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
@@ -90,80 +112,103 @@ final class SheetChecks {
     }
 
     private void fitments() {
-        for (int i = 0; i < sheet.fitments().size(); i++) {
-            Fitment fitment = sheet.fitments().get(i);
-            if (fitment.mass().value() > 0 && fitment.at().isEmpty()) {
-                fault("fitments." + (i + 1), "'" + fitment.name() + "' has a mass but no place",
-                        "at: {x: 2950 mm, y: 0 mm, z: 900 mm}");
+        for (int i = 1; i <= sheet.fitments().size(); i++) {
+            Fitment fitment = sheet.fitments().get(i - 1);
+            if (fitment.mass().value() > 0 && fitment.at().isEmpty() && complete("at", "fitments", i)) {
+                tell("has a mass but no place", "at: {x: 2950 mm, y: 0 mm, z: 900 mm}", "fitments", i, "at");
             }
             if (fitment.details() instanceof Vehicle.Tyres tyres) {
-                tyres("fitments." + (i + 1), tyres);
+                tyres(tyres, "fitments", i);
             }
         }
     }
 
-    private void tyres(String path, Vehicle.Tyres tyres) {
-        tyreSize(path + ".size", tyres.size());
+    private void tyres(Vehicle.Tyres tyres, Object... group) {
+        tyreSize(tyres.size(), group);
         double rim = TyreSize.read(tyres.size()).map(TyreSize::rim).orElse(0.0);
         if (tyres.diameter().value() <= rim) {
-            fault(path + ".diameter", "is no larger than the rim", "diameter: 802 mm");
+            tell("is no larger than the rim", "diameter: 802 mm", then(group, "diameter"));
         }
     }
 
-    private void tyreSize(String path, String size) {
+    private void tyreSize(String size, Object... group) {
         if (!size.isEmpty() && TyreSize.read(size).isEmpty()) {
-            fault(path, "'" + Words.shortened(size, 60) + "' is not a tyre size",
-                    "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol");
+            tell("'" + Words.shortened(size, 60) + "' is not a tyre size",
+                    "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol", then(group, "size"));
         }
     }
 
+    /** Joints of all snorkels together: the advice tells them apart by name. */
     private void joints() {
-        uniqueNames("fitments", sheet.fitments().stream().map(Fitment::details)
-                .filter(Details.Snorkel.class::isInstance).map(Details.Snorkel.class::cast)
-                .flatMap(snorkel -> snorkel.joints().stream()).map(Details.Joint::name).toList());
+        Set<String> seen = new HashSet<>();
+        for (int i = 1; i <= sheet.fitments().size(); i++) {
+            if (sheet.fitments().get(i - 1).details() instanceof Details.Snorkel snorkel) {
+                for (int j = 1; j <= snorkel.joints().size(); j++) {
+                    uniqueName(snorkel.joints().get(j - 1).name(), seen, "fitments", i, "joints", j);
+                }
+            }
+        }
     }
 
     private void tanks() {
-        for (int i = 0; i < sheet.tanks().size(); i++) {
-            share("tanks." + (i + 1) + ".fill", sheet.tanks().get(i).fill());
+        for (int i = 1; i <= sheet.tanks().size(); i++) {
+            share(sheet.tanks().get(i - 1).fill(), "tanks", i, "fill");
         }
-        share("vehicle.mass.kerb-fuel", sheet.vehicle().mass().kerbFuel());
     }
 
-    private void share(String path, Figure share) {
+    private void share(Figure share, Object... steps) {
         if (share.value() > 1) {
-            fault(path, "is more than full", "100 % or less");
+            tell("is more than full", steps[steps.length - 1] + ": 100 % or less", steps);
         }
     }
 
-    private void loadCase(LoadCase loadCase, String path) {
-        loadCase.aboard().ifPresent(names -> known(names, path + ".aboard", "occupants",
-                sheet.occupants().stream().map(Sheet.Load::name).toList()));
-        loadCase.carrying().ifPresent(names -> known(names, path + ".carrying", "cargo",
-                sheet.cargo().stream().map(Sheet.Load::name).toList()));
-        List<String> removable = sheet.fitments().stream()
-                .filter(fitment -> fitment.removable().is(YesNo.YES)).map(Fitment::name).toList();
-        known(loadCase.off(), path + ".off", "fitments with 'removable: yes'", removable);
-        known(loadCase.filled().keySet(), path + ".filled", "tanks", tankNames());
-        loadCase.filled().forEach((tank, share) -> share(path + ".filled." + tank, share));
-        if (loadCase.towing().is(YesNo.YES) && sheet.trailer().isEmpty()) {
-            fault(path + ".towing", "tows, but the sheet has no trailer",
-                    "trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}");
+    private void loadCase(LoadCase loadCase, int number) {
+        names(loadCase.aboard().orElse(List.of()), "occupants",
+                sheet.occupants().stream().map(Sheet.Load::name).toList(), "cases", number, "aboard");
+        names(loadCase.carrying().orElse(List.of()), "cargo", sheet.cargo().stream().map(Sheet.Load::name).toList(),
+                "cases", number, "carrying");
+        List<String> fitments = sheet.fitments().stream().map(Fitment::name).toList();
+        names(loadCase.off(), "fitments", fitments, "cases", number, "off");
+        for (int i = 1; i <= loadCase.off().size(); i++) {
+            int position = fitments.indexOf(loadCase.off().get(i - 1)) + 1;
+            if (position > 0 && !sheet.fitments().get(position - 1).removable().is(YesNo.YES)
+                    && complete("removable", "fitments", position)) {
+                tell("'" + fitments.get(position - 1) + "' is off here, but the part is not marked as removable",
+                        "removable: yes, in fitments." + position, "cases", number, "off", i);
+            }
+        }
+        loadCase.filled().forEach((tank, share) -> {
+            name(tank, "tanks", tankNames(), "cases", number, "filled", tank);
+            share(share, "cases", number, "filled", tank);
+        });
+        if (loadCase.towing().is(YesNo.YES) && sheet.trailer().isEmpty() && complete("trailer")) {
+            tell("tows, but the sheet has no trailer", "trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}", "cases",
+                    number, "towing");
         }
     }
 
-    private void option(Sheet.Option option, String path) {
+    private void option(Sheet.Option option, int number) {
+        List<Sheet.Alternative> choices = option.choices();
+        if (choices.size() < 2 && complete("choices", "options", number)) {
+            tell("there are fewer than two to choose from",
+                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]", "options", number,
+                    "choices");
+        }
         List<String> parts = new ArrayList<>(tankNames());
         sheet.fitments().forEach(each -> parts.add(each.name()));
-        List<String> choices = option.choices().stream().map(Sheet.Alternative::name).toList();
-        if (choices.size() < 2) {
-            fault(path + ".choices", "there are fewer than two to choose from",
-                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]");
+        boolean partsSettled = settled("fitments", "name") && settled("tanks", "name");
+        Set<String> seen = new HashSet<>();
+        for (int i = 1; i <= choices.size(); i++) {
+            uniqueName(choices.get(i - 1).name(), seen, "options", number, "choices", i);
+            for (int j = 1; partsSettled && j <= choices.get(i - 1).parts().size(); j++) {
+                listed(choices.get(i - 1).parts().get(j - 1), "fitments and tanks", parts, "options", number, "choices", i,
+                        "parts", j);
+            }
         }
-        uniqueNames(path + ".choices", choices);
-        option.choices().forEach(choice -> known(choice.parts(), path + ".choices", "fitments and tanks", parts));
-        if (!option.take().isEmpty()) {
-            known(List.of(option.take()), path + ".take", "choices", choices);
+        String beginning = path("options", number, "choices");
+        if (!option.take().isEmpty() && told.stream().noneMatch(each -> each.startsWith(beginning))) {
+            listed(option.take(), "choices", choices.stream().map(Sheet.Alternative::name).toList(), "options", number,
+                    "take");
         }
     }
 
@@ -171,30 +216,72 @@ final class SheetChecks {
         return sheet.tanks().stream().map(Tank::name).toList();
     }
 
-    private void known(Collection<String> names, String path, String where, Collection<String> knownNames) {
-        for (String name : names) {
-            if (!knownNames.contains(name)) {
-                fault(path, "'" + Words.shortened(name, 60) + "' is not among the " + where
-                        + Words.suggestion(name, knownNames),
-                        knownNames.isEmpty() ? "leave it out, or add it there" : "one of " + String.join(", ", knownNames));
-            }
+    private void names(List<String> used, String list, List<String> known, Object... steps) {
+        for (int i = 1; i <= used.size(); i++) {
+            name(used.get(i - 1), list, known, then(steps, i));
         }
     }
 
-    private void uniqueNames(String path, List<String> names) {
-        List<String> doubled = new ArrayList<>();
+    private void name(String name, String list, List<String> known, Object... steps) {
+        if (!known.contains(name) && settled(list, "name")) {
+            listed(name, list, known, steps);
+        }
+    }
+
+    /** A fault where a name is not among those known. */
+    private void listed(String name, String where, List<String> known, Object... steps) {
+        if (!known.contains(name) && !told.contains(path(steps))) {
+            tell("'" + Words.shortened(name, 60) + "' is not among the " + where + Words.suggestion(name, known),
+                    known.isEmpty() ? "leave it out, or add it there" : "one of " + String.join(", ", known), steps);
+        }
+    }
+
+    private void uniqueNames(String list, List<String> names) {
         Set<String> seen = new HashSet<>();
-        for (String name : names) {
-            if (!seen.add(name)) {
-                doubled.add(name);
-            }
-        }
-        for (String name : doubled) {
-            fault(path, "two of them are called '" + Words.shortened(name, 60) + "'", "a name of its own for each");
+        for (int i = 1; i <= names.size(); i++) {
+            uniqueName(names.get(i - 1), seen, list, i);
         }
     }
 
-    private void fault(String path, String problem, String mend) {
-        faults.add(new Fault(root.nearest(path).place(), path, problem, mend));
+    private void uniqueName(String name, Set<String> seen, Object... group) {
+        if (!name.isEmpty() && !seen.add(name)) {
+            tell("two of them are called '" + Words.shortened(name, 60) + "'", "a name of its own for each",
+                    then(group, "name"));
+        }
+    }
+
+    /** Whether nothing found so far puts in doubt which entries a list has, and what this field of them is. */
+    private boolean settled(String list, String... field) {
+        if (!complete(list)) {
+            return false;
+        }
+        int size = root.get(list) instanceof Node.Listing listing ? listing.items().size() : 0;
+        for (int i = 1; i <= size; i++) {
+            if (told.contains(path(list, i)) || field.length > 0 && !complete(field[0], list, i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a group says of a field what its author meant to say: not with a fault, nor perhaps under a wrong name. */
+    private boolean complete(String field, Object... group) {
+        boolean given = root.nearest(group) instanceof Node.Mapping mapping && mapping.get(field) != null;
+        return !told.contains(path(then(group, field))) && (given || !strays.contains(path(group)));
+    }
+
+    /** Adds a fault. @param steps the way to its field: names, and positions in lists counted from one */
+    private void tell(String problem, String mend, Object... steps) {
+        faults.add(new Fault(root.nearest(steps).place(), path(steps), problem, mend));
+    }
+
+    private static Object[] then(Object[] steps, Object next) {
+        Object[] longer = Arrays.copyOf(steps, steps.length + 1, Object[].class);
+        longer[steps.length] = next;
+        return longer;
+    }
+
+    private static String path(Object... steps) {
+        return Arrays.stream(steps).map(String::valueOf).collect(Collectors.joining("."));
     }
 }

@@ -35,10 +35,9 @@ public final class SheetReader {
      */
     public static Sheet sheet(Node.Mapping root, Set<String> regions, List<Fault> faults) throws FaultsException {
         if (root != null) {
-            Sheet sheet = new Binder(faults).bind(Sheet.class, root);
-            if (faults.isEmpty()) {
-                new SheetChecks(root, sheet, regions, faults).run();
-            }
+            Binder binder = new Binder(faults);
+            Sheet sheet = binder.bind(Sheet.class, root);
+            new SheetChecks(root, sheet, regions, binder.strays(), faults).run();
             if (faults.isEmpty()) {
                 return sheet;
             }

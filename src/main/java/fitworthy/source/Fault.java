@@ -18,6 +18,13 @@ public record Fault(Place place, String path, String problem, String mend) {
             .thenComparing(fault -> fault.place().line())
             .thenComparing(fault -> fault.place().column());
 
+    /** Puts each part on one line without control characters, whatever the file held. */
+    public Fault {
+        path = Words.shortened(path, 200);
+        problem = Words.shortened(problem, 1000);
+        mend = Words.shortened(mend, 1000);
+    }
+
     @Override
     public String toString() {
         String field = path.isEmpty() ? "" : path + ": ";

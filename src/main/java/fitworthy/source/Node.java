@@ -63,16 +63,32 @@ public sealed interface Node {
     /** A field of a {@link Mapping}: where its name stood, and its value. */
     record Entry(Place place, Node value) {}
 
-    /** The node at a dotted path such as {@code fitments.2.mass}, or the nearest one above it. */
-    default Node nearest(String path) {
+    /**
+     * No value.
+     *
+     * @param faulted whether something stood here that a fault was already found with, so that nothing more is to be said
+     */
+    record Blank(Place place, boolean faulted) implements Node {
+        @Override
+        public String described() {
+            return "left empty";
+        }
+    }
+
+    /**
+     * The node that a path leads to, or the nearest one above it.
+     *
+     * @param steps names of fields, and positions in lists counted from one
+     */
+    default Node nearest(Object... steps) {
         Node node = this;
-        for (String step : path.split("\\.")) {
+        for (Object step : steps) {
             Node next = null;
-            if (node instanceof Mapping mapping) {
-                next = mapping.get(step);
-            } else if (node instanceof Listing listing && step.matches("\\d{1,6}")) {
-                int index = Integer.parseInt(step) - 1;
-                next = index >= 0 && index < listing.items().size() ? listing.items().get(index) : null;
+            if (node instanceof Mapping mapping && step instanceof String name) {
+                next = mapping.get(name);
+            } else if (node instanceof Listing listing && step instanceof Integer position
+                    && position >= 1 && position <= listing.items().size()) {
+                next = listing.items().get(position - 1);
             }
             if (next == null) {
                 return node;

@@ -5,12 +5,15 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -18,7 +21,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * Reads YAML or JSON text into located {@link Node}s. Duplicate keys, aliases, tags, deep nesting and large files are
@@ -27,21 +32,32 @@ import java.util.Map;
 public final class NodeReader {
 
     static final int DEEPEST = 40;
-    static final long LARGEST_BYTES = 4L << 20;
+    static final int LARGEST_BYTES = 1 << 20;
+    static final int LONGEST_NAME = 200;
+    static final int LONGEST_TEXT = 10_000;
 
-    private static final JsonFactory JSON = new JsonFactory();
+    private static final StreamReadConstraints CONSTRAINTS =
+            StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build();
+    private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(CONSTRAINTS).build();
+
+    private static final String BEGIN = "begin with 'title: Touring wagon'";
+    private static final String NO_CONTROL_CHARACTERS = "leave it out; most often it came with a copied text";
 
     /** Made on first use: a JSON input never loads the YAML parser. */
     private static final class Yaml {
-        static final YAMLFactory FACTORY = new YAMLFactory();
+        static final YAMLFactory FACTORY = YAMLFactory.builder().streamReadConstraints(CONSTRAINTS)
+                .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL).build();
     }
 
     private final String file;
     private final List<Fault> faults;
+    /** Where reading has come to, for what the parser reports without a place. */
+    private Place reached;
 
     private NodeReader(String file, List<Fault> faults) {
         this.file = file;
         this.faults = faults;
+        this.reached = Place.of(file);
     }
 
     /**
@@ -64,23 +80,36 @@ public final class NodeReader {
                 faults.add(new Fault(place, "", "this is a folder", "name a file, such as scenarios/touring.yaml"));
                 return null;
             }
-            if (Files.size(path) > LARGEST_BYTES) {
+            byte[] bytes;
+            try (InputStream in = Files.newInputStream(path)) {
+                bytes = in.readNBytes(LARGEST_BYTES + 1);
+            }
+            if (bytes.length > LARGEST_BYTES) {
                 faults.add(new Fault(place, "", "the file is larger than " + (LARGEST_BYTES >> 20) + " MiB",
                         "split it, or remove what does not belong in it"));
                 return null;
             }
-            String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
-            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+            CharBuffer text = CharBuffer.allocate(bytes.length);
+            CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
+            String read = text.flip().toString();
+            if (result.isError()) {
+                faults.add(new Fault(placeAfter(read, path.toString()), "", "the file is not UTF-8 text from here on",
+                        "save it as UTF-8"));
+                return null;
+            }
+            return read.startsWith("\uFEFF") ? read.substring(1) : read;
         } catch (NoSuchFileException e) {
             faults.add(new Fault(place, "", "there is no such file", "check the spelling of the path"));
-        } catch (CharacterCodingException e) {
-            faults.add(new Fault(place, "", "the file is not UTF-8 text", "save it as UTF-8"));
         } catch (IOException e) {
             faults.add(new Fault(place, "", "the file cannot be read: " + e.getMessage(), "check its permissions"));
         }
         return null;
+    }
+
+    /** The place of the character that would follow a text. */
+    private static Place placeAfter(String text, String file) {
+        return new Place(file, (int) text.chars().filter(each -> each == '\n').count() + 1,
+                text.length() - text.lastIndexOf('\n'));
     }
 
     /**
@@ -89,86 +118,156 @@ public final class NodeReader {
      * @return the root mapping, or null where the text cannot be read as one
      */
     public static Node.Mapping read(String file, String text, List<Fault> faults) {
+        int control = controlCharacter(text);
+        if (control >= 0) {
+            faults.add(new Fault(placeAfter(text.substring(0, control), file), "",
+                    String.format(Locale.ROOT, "the control character U+%04X stands here", (int) text.charAt(control)),
+                    NO_CONTROL_CHARACTERS));
+            return null;
+        }
+        boolean json = text.stripLeading().startsWith("{");
         NodeReader reader = new NodeReader(file, faults);
-        JsonFactory factory = text.stripLeading().startsWith("{") ? JSON : Yaml.FACTORY;
-        try (JsonParser parser = factory.createParser(text)) {
-            if (parser.nextToken() == null) {
-                faults.add(new Fault(Place.of(file), "", "the file is empty", "begin with 'region: au'"));
-                return null;
-            }
-            Node root = reader.node(parser, "", 0);
-            if (root != null && parser.nextToken() != null) {
-                faults.add(new Fault(reader.place(parser.currentTokenLocation()), "",
-                        "more text follows the end of the document", "keep one document in a file"));
-            }
-            if (root instanceof Node.Mapping mapping) {
-                return mapping;
-            }
-            if (root != null) {
-                faults.add(new Fault(root.place(), "", "the file is " + root.described() + ", not a group of fields",
-                        "begin with 'region: au'"));
-            }
+        try (JsonParser parser = (json ? JSON : Yaml.FACTORY).createParser(text)) {
+            return reader.root(parser);
+        } catch (StreamConstraintsException e) {
+            boolean deep = e.getOriginalMessage().contains("nesting");
+            faults.add(new Fault(reader.reached, "", deep ? "nested deeper than " + DEEPEST + " levels"
+                    : "a name or number is far too long", "keep it like the sheets in scenarios/"));
         } catch (JsonProcessingException e) {
-            String problem = Words.shortened(String.valueOf(e.getOriginalMessage()), 160);
-            faults.add(new Fault(reader.place(e.getLocation()), "", "not readable: " + problem,
-                    "two spaces to indent, 'name: value' a line"));
+            faults.add(json ? reader.jsonFault(e) : reader.yamlFault(e));
         } catch (IOException e) {
             throw new IllegalStateException("reading from memory failed", e);
         }
         return null;
     }
 
-    private Node node(JsonParser parser, String path, int depth) throws IOException {
-        Place place = place(parser.currentTokenLocation());
-        if (depth > DEEPEST) {
-            faults.add(new Fault(place, path, "nested deeper than " + DEEPEST + " levels", "keep the sheet flat"));
-            parser.skipChildren();
-            return null;
+    private Node.Mapping root(JsonParser parser) throws IOException {
+        Node root = parser.nextToken() == null ? new Node.Blank(Place.of(file), false) : node(parser, "");
+        if (parser.currentToken() != null && parser.nextToken() != null) {
+            faults.add(new Fault(place(parser.currentTokenLocation()), "",
+                    "more text follows the end of the document", "keep one document in a file"));
         }
-        if (parser instanceof YAMLParser yaml && (yaml.isCurrentAlias() || yaml.getObjectId() != null)) {
-            faults.add(new Fault(place, path, "anchors and aliases (& and *) are not read here",
-                    "write the value out where it belongs"));
+        if (root instanceof Node.Mapping mapping) {
+            return mapping;
         }
-        return switch (parser.currentToken()) {
-            case START_OBJECT -> mapping(parser, path, depth, place);
-            case START_ARRAY -> listing(parser, path, depth, place);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node.Scalar(place, parser.getText(), true);
-            case VALUE_NULL -> new Node.Scalar(place, "", false);
-            default -> new Node.Scalar(place, parser.getText(), false);
-        };
+        if (root instanceof Node.Blank blank) {
+            if (!blank.faulted()) {
+                faults.add(new Fault(root.place(), "", "the file is empty", BEGIN));
+            }
+        } else {
+            faults.add(new Fault(root.place(), "", "the file is " + root.described() + ", not a group of fields", BEGIN));
+        }
+        return null;
     }
 
-    private Node mapping(JsonParser parser, String path, int depth, Place place) throws IOException {
+    private Fault jsonFault(JsonProcessingException e) {
+        String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s) \\(start marker.*|: enable `.*", "");
+        return new Fault(place(e.getLocation()), "", "not readable as JSON, which a file is that begins with '{': "
+                + Words.shortened(problem, 160),
+                "names and words in double quotes, a comma between two fields, none after the last");
+    }
+
+    private Fault yamlFault(JsonProcessingException e) {
+        Place place = place(e.getLocation());
+        String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s), got this instead.*", "");
+        if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+            place = new Place(file, marked.getProblemMark().getLine() + 1, marked.getProblemMark().getColumn() + 1);
+            problem = (marked.getContext() == null ? "" : marked.getContext() + ", ") + marked.getProblem();
+        }
+        String mend = problem.contains("(TAB)") ? "indent with two spaces a level, never with a tab"
+                : problem.contains("mapping values are not allowed")
+                        ? "one 'name: value' a line; put a value that holds ': ' in quotes"
+                        : "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! in quotes";
+        return new Fault(place, "", "not readable as YAML: " + Words.shortened(problem, 160), mend);
+    }
+
+    private Node node(JsonParser parser, String path) throws IOException {
+        Place place = place(parser.currentTokenLocation());
+        boolean faulted = false;
+        if (parser instanceof YAMLParser yaml) {
+            if (yaml.isCurrentAlias() || yaml.getObjectId() != null) {
+                faults.add(new Fault(place, path, "anchors and aliases (& and *) are not read here",
+                        "write the value out where it belongs"));
+                faulted = yaml.isCurrentAlias();
+            }
+            if (yaml.getTypeId() != null) {
+                faults.add(new Fault(place, path, "tags (! and what follows it) are not read here",
+                        "the value alone; in quotes where it begins with '!'"));
+                faulted = true;
+            }
+        }
+        Node node = switch (parser.currentToken()) {
+            case START_OBJECT -> mapping(parser, path, place);
+            case START_ARRAY -> listing(parser, path, place);
+            case VALUE_NULL -> new Node.Blank(place, false);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> scalar(place, path, parser.getText(), true);
+            default -> scalar(place, path, parser.getText(), false);
+        };
+        return faulted ? new Node.Blank(place, true) : node;
+    }
+
+    private Node scalar(Place place, String path, String text, boolean number) {
+        if (text.length() > LONGEST_TEXT) {
+            faults.add(new Fault(place, path, "is longer than " + LONGEST_TEXT + " characters", "a few words"));
+            return new Node.Blank(place, true);
+        }
+        if (controlCharacter(text) >= 0) {
+            faults.add(new Fault(place, path, String.format(Locale.ROOT, "holds the control character U+%04X",
+                    (int) text.charAt(controlCharacter(text))), NO_CONTROL_CHARACTERS));
+            return new Node.Blank(place, true);
+        }
+        return new Node.Scalar(place, text, number);
+    }
+
+    /** Where the first character stands that no person types, or -1. It could make a terminal do what it was not told. */
+    private static int controlCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char each = text.charAt(i);
+            if (Character.isISOControl(each) && each != '\n' && each != '\r' && each != '\t') {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private Node mapping(JsonParser parser, String path, Place place) throws IOException {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Place keyPlace = place(parser.currentTokenLocation());
             String key = parser.currentName();
+            String keyPath = join(path, key);
             parser.nextToken();
-            Node value = node(parser, path.isEmpty() ? key : path + "." + key, depth + 1);
+            Node value = node(parser, keyPath);
             Node.Entry earlier = entries.get(key);
             if (earlier != null) {
-                faults.add(new Fault(keyPlace, path.isEmpty() ? key : path + "." + key,
-                        "'" + Words.shortened(key, 60) + "' is given twice; first on line " + earlier.place().line(),
-                        "keep one of the two"));
-            } else if (value != null) {
+                faults.add(new Fault(keyPlace, keyPath, "'" + Words.shortened(key, 60)
+                        + "' is given twice; first on line " + earlier.place().line(), "keep one of the two"));
+            } else if (key.length() > LONGEST_NAME) {
+                faults.add(new Fault(keyPlace, keyPath, "a name longer than " + LONGEST_NAME + " characters",
+                        "the name of a field"));
+            } else {
                 entries.put(key, new Node.Entry(keyPlace, value));
             }
         }
         return new Node.Mapping(place, entries);
     }
 
-    private Node listing(JsonParser parser, String path, int depth, Place place) throws IOException {
+    private Node listing(JsonParser parser, String path, Place place) throws IOException {
         List<Node> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            Node item = node(parser, path + "." + (items.size() + 1), depth + 1);
-            if (item != null) {
-                items.add(item);
-            }
+            items.add(node(parser, join(path, String.valueOf(items.size() + 1))));
         }
         return new Node.Listing(place, items);
     }
 
+    private static String join(String path, String step) {
+        return path.isEmpty() ? step : path + "." + step;
+    }
+
     private Place place(JsonLocation location) {
-        return location == null ? Place.of(file) : new Place(file, location.getLineNr(), location.getColumnNr());
+        if (location != null) {
+            reached = new Place(file, location.getLineNr(), location.getColumnNr());
+        }
+        return reached;
     }
 }

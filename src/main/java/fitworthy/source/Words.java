@@ -8,6 +8,7 @@ public final class Words {
 
     private Words() {}
 
+    /** The text on one line, cut where it is longer than {@code most} characters. */
     public static String shortened(String text, int most) {
         String oneLine = text.replaceAll("\\p{Cntrl}+", " ");
         return oneLine.length() <= most ? oneLine : oneLine.substring(0, most - 3) + "...";
@@ -21,7 +22,7 @@ public final class Words {
         return javaName.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 
-    /** The candidate that takes the fewest single-letter edits to reach, or null where none is near. */
+    /** The candidate that takes the fewest edits to reach (a letter more, less or other, or two swapped), or null where none is near. */
     public static String nearest(String word, Collection<String> candidates) {
         String best = null;
         int bestDistance = Math.max(2, word.length() / 2);
@@ -45,19 +46,21 @@ public final class Words {
         if (Math.abs(a.length() - b.length()) > 20) {
             return Integer.MAX_VALUE;
         }
-        int[] previous = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            previous[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] current = new int[b.length() + 1];
-            current[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int swap = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                current[j] = Math.min(swap, Math.min(previous[j], current[j - 1]) + 1);
+        int[][] edits = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    edits[i][j] = i + j;
+                    continue;
+                }
+                boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+                edits[i][j] = Math.min(edits[i - 1][j - 1] + (same ? 0 : 1),
+                        Math.min(edits[i - 1][j], edits[i][j - 1]) + 1);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    edits[i][j] = Math.min(edits[i][j], edits[i - 2][j - 2] + 1);
+                }
             }
-            previous = current;
         }
-        return previous[b.length()];
+        return edits[a.length()][b.length()];
     }
 }

@@ -103,7 +103,7 @@ class KnownSituationsTest {
     void aVehicleWithoutATowRatingOfTwentyOneHundredKilogramsTowsThreeThousandOneHundredAndFifty() throws FaultsException {
         String unrated = """
                 region: au-sa
-                vehicle: {mass: {kerb: 2100 kg, front-axle: 1100 kg, rear-axle: 1000 kg}, ratings: {towing: "", towing-stated: no}}
+                vehicle: {mass: {kerb: 2100 kg, front-axle: 1100 kg, rear-axle: 1000 kg}, ratings: {towing: ~, towing-stated: no}}
                 trailer: {name: Van, brakes: electric, mass: %s kg}
                 """;
         assertEquals(0, compared(advise(unrated.formatted(3150)), "towing.unrated-over").margin(), 1e-9);

@@ -1,0 +1,215 @@
+package fitworthy.sheet;
+
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fitworthy.figures.MeasureKind;
+import fitworthy.figures.Measures;
+import fitworthy.source.Words;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What docs/ says of sheets and measures, made of the code that reads and computes them. */
+final class SheetDocs {
+
+    /** The command that writes the files anew. */
+    static final String REFRESH = "mvn -q -Dtest=SheetDocsTest -Dupdate.docs=true test";
+
+    static final Path SCHEMA = Path.of("docs/sheet.schema.json");
+    static final Path SHEET = Path.of("docs/sheet.md");
+    static final Path MEASURES = Path.of("docs/measures.md");
+
+    private static final String BEGIN = "<!-- Made from the code from here on. Do not edit; refresh with: " + REFRESH
+            + " -->\n";
+
+    private final StringBuilder page = new StringBuilder();
+
+    private SheetDocs() {}
+
+    /** The text that each file should have. The hand-written top of the sheet's page is kept. */
+    static Map<Path, String> files() throws IOException {
+        Map<Path, String> files = new LinkedHashMap<>();
+        files.put(SCHEMA, schema());
+        String page = Files.readString(SHEET);
+        int begin = page.indexOf(BEGIN);
+        if (begin < 0) {
+            throw new IllegalStateException(SHEET + " lacks the line: " + BEGIN);
+        }
+        files.put(SHEET, page.substring(0, begin) + new SheetDocs().sheet());
+        files.put(MEASURES, new SheetDocs().measures());
+        return files;
+    }
+
+    private static String schema() throws IOException {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
+        return new ObjectMapper().writer(printer).writeValueAsString(SheetSchema.make()) + "\n";
+    }
+
+    private String sheet() {
+        page.append(BEGIN).append("\n## Every field\n\n");
+        paragraph("A field is *needed* where the sheet is refused without it; one inside a group is needed once the group"
+                + " is given. `N` stands for a position in a list, counted from one, as in the messages. All others may be"
+                + " left out: what then cannot be assessed is listed in the advice, with where to find it.");
+        Map<Class<?>, List<String>> places = new LinkedHashMap<>();
+        places(Sheet.class, "", places);
+        places.forEach((type, paths) -> {
+            if (Details.class.isAssignableFrom(type) && paths.stream().allMatch(SheetDocs::ofKind)) {
+                return;
+            }
+            group(type.asSubclass(Record.class), paths);
+        });
+        kinds();
+        units();
+        return page.toString();
+    }
+
+    private static boolean ofKind(String path) {
+        return path.contains(" ");
+    }
+
+    /** Every record with the paths at which it stands, in the order of the sheet. */
+    private static void places(Class<? extends Record> type, String path, Map<Class<?>, List<String>> places) {
+        places.computeIfAbsent(type, key -> new ArrayList<>()).add(path);
+        for (Shape.Part part : Shape.of(type).fields()) {
+            String inner = path.isEmpty() ? part.name() : path + "." + part.name();
+            if (part.holds() == Shape.Holds.GROUP) {
+                places(part.type().asSubclass(Record.class), inner, places);
+            } else if (part.holds() == Shape.Holds.GROUPS) {
+                places(part.type().asSubclass(Record.class), inner + ".N", places);
+            } else if (part.type() != null && Variant.class.isAssignableFrom(part.type())) {
+                for (Object kind : part.type().getEnumConstants()) {
+                    Class<? extends Record> details = ((Variant) kind).details();
+                    if (!Shape.of(details).fields().isEmpty()) {
+                        places(details, path + " of kind " + Words.hyphenated(((Enum<?>) kind).name()), places);
+                    }
+                }
+            }
+        }
+    }
+
+    private void group(Class<? extends Record> type, List<String> paths) {
+        String first = paths.get(0);
+        page.append("### ").append(first.isEmpty() ? "The sheet" : "`" + first + "`").append("\n\n");
+        if (paths.size() > 1) {
+            paragraph("The same fields stand in " + paths.stream().skip(1).map(each -> "`" + each + "`")
+                    .collect(Collectors.joining(", ")) + ".");
+        }
+        table(type, first.isEmpty() ? "" : first + ".");
+    }
+
+    private void table(Class<? extends Record> type, String prefix) {
+        page.append("| Field | What it holds | Written as | Needed | Example | Where to find it |\n");
+        page.append("| --- | --- | --- | --- | --- | --- |\n");
+        for (Shape.Part part : Shape.of(type).fields()) {
+            if (part.holds() == Shape.Holds.VARIANT) {
+                continue;
+            }
+            boolean group = part.holds() == Shape.Holds.GROUP || part.holds() == Shape.Holds.GROUPS;
+            boolean found = part.holds() == Shape.Holds.FIGURE || part.holds() == Shape.Holds.CHOICE
+                    || !part.field().find().equals(anywhere());
+            String example = group || part.holds() == Shape.Holds.CHOICE || part.example().isEmpty() ? ""
+                    : "`" + part.name() + ": " + part.example() + "`";
+            page.append("| `").append(prefix).append(part.name()).append("` | ").append(part.field().value()).append(" | ")
+                    .append(writtenAs(part)).append(" | ").append(part.field().needed() ? "yes" : "").append(" | ")
+                    .append(example).append(" | ").append(found ? part.field().find() : "").append(" |\n");
+        }
+        page.append('\n');
+    }
+
+    /** What a field's {@code find} says where its record does not. */
+    private static String anywhere() {
+        try {
+            return (String) Field.class.getMethod("find").getDefaultValue();
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("@Field has lost its find", e);
+        }
+    }
+
+    private static String writtenAs(Shape.Part part) {
+        return switch (part.holds()) {
+            case TEXT -> "words";
+            case FIGURE -> dimension(part) + (part.field().signed() ? ", may be negative" : "");
+            case CHOICE -> Shape.words(part.type()).stream().map(each -> "`" + each + "`")
+                    .collect(Collectors.joining(", "));
+            case DATE -> "year-month-day";
+            case MONEY -> "amount and currency code";
+            case GROUP -> "group";
+            case TEXTS -> "list of names";
+            case GROUPS -> "list of groups";
+            case FIGURES -> "names, each with a " + dimension(part);
+            case VARIANT -> throw new IllegalStateException("a variant's fields stand beside the others");
+        };
+    }
+
+    private static String dimension(Shape.Part part) {
+        return part.field().in() == Dimension.COUNT ? "plain number" : Words.hyphenated(part.field().in().name());
+    }
+
+    private void kinds() {
+        page.append("## The kinds of fitment\n\n");
+        List<String> plain = new ArrayList<>();
+        for (Fitment.Kind kind : Fitment.Kind.values()) {
+            if (Shape.of(kind.details()).fields().isEmpty()) {
+                plain.add("`" + Words.hyphenated(kind.name()) + "`");
+            }
+        }
+        paragraph("Known by its mass and place alone: " + String.join(", ", plain)
+                + ". The others may have these fields beside the common ones.");
+        for (Fitment.Kind kind : Fitment.Kind.values()) {
+            if (!Shape.of(kind.details()).fields().isEmpty()) {
+                page.append("### `kind: ").append(Words.hyphenated(kind.name())).append("`\n\n");
+                table(kind.details(), "");
+            }
+        }
+    }
+
+    private void units() {
+        page.append("## Units\n\n| Quantity | Units | Example |\n| --- | --- | --- |\n");
+        for (Dimension dimension : Dimension.values()) {
+            String units = dimension.units().keySet().stream().filter(each -> !each.isEmpty())
+                    .map(each -> "`" + each + "`").collect(Collectors.joining(", "));
+            page.append("| ").append(dimension == Dimension.COUNT ? "plain number" : Words.hyphenated(dimension.name()))
+                    .append(" | ").append(units.isEmpty() ? "none" : units).append(" | `").append(dimension.example())
+                    .append("` |\n");
+        }
+    }
+
+    private String measures() {
+        page.append("# The measures\n\n<!-- Made from the code. Do not edit; refresh with: ").append(REFRESH)
+                .append(" -->\n\n");
+        paragraph("A measure is a question that the figures answer: a number in the unit given, or a word where the unit is"
+                + " empty. Rules match on its name, cards say which one they are about. Where a measure has a limit of its"
+                + " own, a card may hold it `against: limit`.");
+        String topic = "";
+        for (MeasureKind kind : Measures.kinds().values()) {
+            String own = kind.name().substring(0, kind.name().indexOf('.'));
+            if (!own.equals(topic)) {
+                page.append(topic.isEmpty() ? "" : "\n").append("## ").append(own)
+                        .append("\n\n| Measure | Unit | What it is | Its own limit |\n| --- | --- | --- | --- |\n");
+                topic = own;
+            }
+            page.append("| `").append(kind.name()).append("` | ").append(kind.unit()).append(" | ").append(kind.meaning())
+                    .append(" | ").append(kind.limitMeaning()).append(" |\n");
+        }
+        return page.toString();
+    }
+
+    private void paragraph(String text) {
+        page.append(text).append("\n\n");
+    }
+
+    /** Writes the files that differ from what the code says. */
+    static void refresh() throws IOException {
+        for (Map.Entry<Path, String> file : files().entrySet()) {
+            Files.write(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+}

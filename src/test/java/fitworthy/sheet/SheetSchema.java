@@ -1,0 +1,212 @@
+package fitworthy.sheet;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The JSON Schema (draft 2020-12) of a build sheet, made of the records that the reader binds. A field left empty (null)
+ * counts as left out, as it does for the reader.
+ */
+final class SheetSchema {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private final Map<String, Class<?>> records = new LinkedHashMap<>();
+    private final ObjectNode definitions = NODES.objectNode();
+
+    private SheetSchema() {}
+
+    static ObjectNode make() {
+        return new SheetSchema().root();
+    }
+
+    private ObjectNode root() {
+        ObjectNode root = NODES.objectNode();
+        root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        root.put("title", "Fitworthy build sheet");
+        root.put("description", "What a build sheet may hold, in YAML or JSON. docs/sheet.md explains it. What must hold"
+                + " between fields (names that load cases use, sums, regions) is checked by the program alone.");
+        record(Sheet.class, root);
+        root.put("type", "object");
+        root.set("$defs", definitions);
+        return root;
+    }
+
+    /** The fields of a record, written into {@code into}; those of its kinds follow by {@code if} and {@code then}. */
+    private void record(Class<? extends Record> type, ObjectNode into) {
+        into.set("type", texts("object", "null"));
+        Class<?> kinds = fields(type, into);
+        if (kinds == null) {
+            into.put("additionalProperties", false);
+            return;
+        }
+        ArrayNode all = into.putArray("allOf");
+        for (Object kind : kinds.getEnumConstants()) {
+            Class<? extends Record> details = ((Variant) kind).details();
+            if (!Shape.of(details).fields().isEmpty()) {
+                ObjectNode each = all.addObject();
+                ObjectNode condition = each.putObject("if");
+                condition.putObject("properties").putObject("kind").put("const", word(kind));
+                condition.set("required", texts("kind"));
+                fields(details, each.putObject("then"));
+            }
+        }
+        into.put("unevaluatedProperties", false);
+    }
+
+    /** Writes the fields of a record; returns the enum of its kinds, or null where it has none. */
+    private Class<?> fields(Class<? extends Record> type, ObjectNode into) {
+        Class<?> kinds = null;
+        ObjectNode properties = into.putObject("properties");
+        ArrayNode required = NODES.arrayNode();
+        for (Shape.Part part : Shape.of(type).fields()) {
+            if (part.holds() == Shape.Holds.VARIANT) {
+                continue;
+            }
+            kinds = part.type() != null && Variant.class.isAssignableFrom(part.type()) ? part.type() : kinds;
+            ObjectNode property = properties.putObject(part.name());
+            property.put("description", part.field().value());
+            value(part, property);
+            if (part.field().needed()) {
+                required.add(part.name());
+            }
+        }
+        if (!required.isEmpty()) {
+            into.set("required", required);
+        }
+        return kinds;
+    }
+
+    private void value(Shape.Part part, ObjectNode into) {
+        boolean needed = part.field().needed();
+        switch (part.holds()) {
+            case TEXT -> {
+                into.set("type", types(needed, "string", "number", "boolean"));
+                if (needed) {
+                    into.put("pattern", "\\S");
+                }
+            }
+            case FIGURE -> {
+                into.put("$ref", figure(part.field().in(), part.field().signed()));
+                if (needed) {
+                    into.set("type", part.field().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
+                }
+            }
+            case CHOICE -> choice(part, into);
+            case DATE -> {
+                into.set("type", types(needed, "string"));
+                into.put("format", "date");
+                into.put("pattern", "^" + Binder.DATE + "$");
+            }
+            case MONEY -> {
+                into.set("type", types(needed, "string"));
+                into.put("pattern", "^" + Binder.MONEY + "$");
+            }
+            case GROUP -> group(part, into, needed);
+            case TEXTS -> {
+                into.set("type", types(needed, "array"));
+                into.putObject("items").set("type", texts("string", "number", "boolean"));
+            }
+            case GROUPS -> {
+                into.set("type", types(needed, "array"));
+                group(part, into.putObject("items"), true);
+            }
+            case FIGURES -> {
+                into.set("type", types(needed, "object"));
+                ObjectNode values = into.putObject("additionalProperties");
+                values.put("$ref", figure(part.field().in(), part.field().signed()));
+                values.put("type", "string");
+            }
+            case VARIANT -> throw new IllegalStateException("a variant's fields stand beside the others");
+        }
+        if (!part.example().isEmpty() && part.holds() != Shape.Holds.CHOICE && part.holds() != Shape.Holds.FIGURES
+                && part.holds() != Shape.Holds.TEXTS) {
+            into.putArray("examples").add(part.example());
+        }
+    }
+
+    private static void choice(Shape.Part part, ObjectNode into) {
+        ArrayNode answers = into.putArray("enum");
+        Shape.words(part.type()).forEach(answers::add);
+        if (part.type() == YesNo.class) {
+            answers.add(true).add(false);
+        }
+        if (!part.field().needed()) {
+            answers.addNull();
+        }
+    }
+
+    private void group(Shape.Part part, ObjectNode into, boolean needed) {
+        Class<? extends Record> type = part.type().asSubclass(Record.class);
+        String name = Words.hyphenated(type.getSimpleName());
+        Class<?> earlier = records.putIfAbsent(name, type);
+        if (earlier == null) {
+            record(type, definitions.putObject(name));
+        } else if (earlier != type) {
+            throw new IllegalStateException("two records are called " + name + ": " + earlier + ", " + type);
+        }
+        into.put("$ref", "#/$defs/" + name);
+        if (needed) {
+            into.put("type", "object");
+        }
+    }
+
+    /** The definition of a figure of a dimension, made on first use. */
+    private String figure(Dimension dimension, boolean signed) {
+        String name = (signed ? "signed-" : "") + Words.hyphenated(dimension.name()) + "-figure";
+        if (!definitions.has(name)) {
+            ObjectNode figure = definitions.putObject(name);
+            figure.set("type", dimension == Dimension.COUNT ? texts("string", "number", "null") : texts("string", "null"));
+            figure.put("description", dimension == Dimension.COUNT ? "a plain number"
+                    : "a number and its unit, with a tolerance where known, such as '" + dimension.example() + "'");
+            figure.put("maxLength", QuantityText.LONGEST);
+            figure.put("pattern", pattern(dimension, signed));
+            if (dimension == Dimension.COUNT && !signed) {
+                figure.put("minimum", 0);
+            }
+        }
+        return "#/$defs/" + name;
+    }
+
+    private static String pattern(Dimension dimension, boolean signed) {
+        String space = QuantityText.SPACE + "*";
+        String sign = signed ? "(?:\\+|" + QuantityText.MINUS + ")?" : "\\+?";
+        String unit = units(List.copyOf(dimension.units().keySet()));
+        List<String> tolerances = new ArrayList<>(dimension.units().keySet());
+        if (!tolerances.contains("%")) {
+            tolerances.add("%");
+        }
+        return "^" + space + sign + QuantityText.NUMBER + space + unit + space + "(?:"
+                + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER + space
+                + units(tolerances) + ")?" + space + "$";
+    }
+
+    private static String units(List<String> units) {
+        return units.stream().map(each -> each.replace(" ", QuantityText.SPACE))
+                .collect(Collectors.joining("|", "(?:", ")"));
+    }
+
+    private static ArrayNode types(boolean needed, String... types) {
+        ArrayNode all = texts(types);
+        return needed ? all : all.add("null");
+    }
+
+    private static ArrayNode texts(String... texts) {
+        ArrayNode all = NODES.arrayNode();
+        for (String text : texts) {
+            all.add(text);
+        }
+        return all;
+    }
+
+    private static String word(Object constant) {
+        return Words.hyphenated(((Enum<?>) constant).name());
+    }
+}
