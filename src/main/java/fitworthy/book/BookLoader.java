@@ -75,6 +75,9 @@ public final class BookLoader {
             throw new FaultsException(faults);
         }
         Node.Mapping root = read(folder.resolve("book.yaml"));
+        if (root != null && !(root.get("regions") instanceof Node.Mapping)) {
+            faults.add(new Fault(root.place(), "regions", "is missing", "regions: {any: {name: Anywhere}}"));
+        }
         Map<String, Region> regions = root == null ? Map.of() : entries(root.get("regions"), Region.class);
         Cover cover = root == null ? null : new Binder(faults).bind(Cover.class, root.without("regions"));
         Contract.Parts parts = new Contract.Parts(folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(),
@@ -169,7 +172,7 @@ public final class BookLoader {
         if (node instanceof Node.Mapping mapping) {
             mapping.entries().forEach((id, entry) -> {
                 if (entry.value() instanceof Node.Mapping fields) {
-                    entries.put(id, new Binder(faults).bind(type, fields));
+                    entries.put(id, new Binder(faults).bind(type, fields, id));
                 } else {
                     faults.add(new Fault(entry.place(), id, "is " + entry.value().described()
                             + " where a group of fields belongs", id + ": with its fields indented below"));

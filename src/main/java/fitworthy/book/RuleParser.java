@@ -4,6 +4,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,22 +113,21 @@ final class RuleParser {
                     + " then advice.give(\"mass.gvm-over\", $m); end";
 
     private void onlyRules(PackageDescr parsed) {
-        refuse("a package line", !parsed.getName().isEmpty());
-        refuse("an import", !parsed.getImports().isEmpty() || !parsed.getFunctionImports().isEmpty()
-                || !parsed.getAccumulateImports().isEmpty());
-        refuse("a global", !parsed.getGlobals().isEmpty());
-        refuse("a function", !parsed.getFunctions().isEmpty());
-        refuse("a type declaration", !parsed.getClassAndEnumDeclarationDescrs().isEmpty());
-        refuse("an entry point", !parsed.getEntryPointDeclarations().isEmpty());
-        refuse("a window", !parsed.getWindowDeclarations().isEmpty());
-        refuse("an attribute outside a rule", !parsed.getAttributes().isEmpty());
-        refuse("a unit", parsed.getUnit() != null);
+        refuse("a package line", parsed.getName().isEmpty() ? List.of() : List.of(parsed));
+        refuse("an import", parsed.getImports());
+        refuse("an import", parsed.getFunctionImports());
+        refuse("an import", parsed.getAccumulateImports());
+        refuse("a global", parsed.getGlobals());
+        refuse("a function", parsed.getFunctions());
+        refuse("a type declaration", parsed.getClassAndEnumDeclarationDescrs());
+        refuse("an entry point", parsed.getEntryPointDeclarations());
+        refuse("a window", parsed.getWindowDeclarations());
+        refuse("an attribute outside a rule", parsed.getAttributes());
+        refuse("a unit", parsed.getUnit() == null ? List.of() : List.of(parsed.getUnit()));
     }
 
-    private void refuse(String what, boolean present) {
-        if (present) {
-            fault(0, what + " has no place in a rule file", "rules only: " + EXAMPLE);
-        }
+    private void refuse(String what, Collection<? extends BaseDescr> found) {
+        found.forEach(each -> fault(each.getLine(), what + " has no place in a rule file", "rules only: " + EXAMPLE));
     }
 
     private RuleText rule(RuleDescr rule) {

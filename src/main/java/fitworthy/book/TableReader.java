@@ -20,14 +20,18 @@ final class TableReader {
     /** Load of one tyre in kg by load index; every index from 60 to 150, rising. */
     static Map<Integer, Double> loadIndex(String text, String file, List<Fault> faults) {
         Map<Integer, Double> loads = new HashMap<>();
-        rows(text, file, "load_index,load,basis,source", faults, (cells, place) ->
-                loads.put(Integer.parseInt(cells[0]), mass(cells[1])));
+        Map<Integer, Place> places = new HashMap<>();
+        rows(text, file, "load_index,load,basis,source", faults, (cells, place) -> {
+            loads.put(Integer.parseInt(cells[0]), mass(cells[1]));
+            places.put(Integer.parseInt(cells[0]), place);
+        });
         for (int index = FIRST_INDEX; text != null && index <= LAST_INDEX; index++) {
             if (!loads.containsKey(index)) {
-                faults.add(new Fault(Place.of(file), "", "the row for load index " + index + " is missing",
+                Place before = places.getOrDefault(index - 1, new Place(file, 1, 1));
+                faults.add(new Fault(before.onLine(before.line() + 1), "", "the row for load index " + index + " is missing",
                         index + ",<load> kg,<basis>,<source>"));
             } else if (loads.containsKey(index - 1) && loads.get(index) <= loads.get(index - 1)) {
-                faults.add(new Fault(Place.of(file), "", "the load for index " + index + " is not above that for "
+                faults.add(new Fault(places.get(index), "", "the load for index " + index + " is not above that for "
                         + (index - 1), "loads rise with the index"));
             }
         }

@@ -25,7 +25,7 @@ public final class Words {
     /** The candidate that takes the fewest edits to reach (a letter more, less or other, or two swapped), or null where none is near. */
     public static String nearest(String word, Collection<String> candidates) {
         String best = null;
-        int bestDistance = Math.max(2, word.length() / 2);
+        int bestDistance = Math.min(word.length(), Math.max(2, word.length() / 2));
         for (String candidate : candidates) {
             int distance = distance(word.toLowerCase(Locale.ROOT), candidate.toLowerCase(Locale.ROOT));
             if (distance < bestDistance) {
