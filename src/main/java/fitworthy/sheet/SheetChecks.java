@@ -106,8 +106,8 @@ final class SheetChecks {
 
     private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
         if (suspension.unsprung().value() >= axle.value()) {
-            fault("vehicle.suspension." + end + ".unsprung", "leaves nothing of the axle's kerb mass for the springs",
-                    "unsprung: 180 kg");
+            tell("leaves nothing of the axle's kerb mass for the springs", "unsprung: 180 kg", "vehicle", "suspension", end,
+                    "unsprung");
         }
     }
 
