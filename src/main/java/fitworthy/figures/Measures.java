@@ -18,7 +18,8 @@ public final class Measures {
             new RecoveryMeasures(),
             new TowingMeasures(),
             new MirrorMeasures(),
-            new SuspensionMeasures());
+            new SuspensionMeasures(),
+            new BodyMeasures());
 
     private Measures() {}
 

@@ -55,7 +55,10 @@ public record Fitment(
         KINETIC_STRAP(Details.KineticStrap.class),
         SHACKLES(Details.Shackles.class),
         RECOVERY_KIT(Details.RecoveryKit.class),
-        REAR_CAMERA(Details.RearCamera.class);
+        REAR_CAMERA(Details.RearCamera.class),
+        GAS_BOTTLE(Details.GasBottle.class),
+        FIREARM_BOX(Details.FirearmBox.class),
+        SEAT_CHANGE(Details.SeatChange.class);
 
         private final Class<? extends Record> details;
 

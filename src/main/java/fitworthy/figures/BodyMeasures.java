@@ -1,0 +1,178 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.MeasureKind.word;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Details.AtRear;
+import fitworthy.sheet.Details.Body;
+import fitworthy.sheet.Details.ChassisExtension;
+import fitworthy.sheet.Details.FirearmBox;
+import fitworthy.sheet.Details.GasBottle;
+import fitworthy.sheet.Details.GasPlace;
+import fitworthy.sheet.Details.RearEnd;
+import fitworthy.sheet.Details.SeatChange;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.YesNo;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What chassis, tray and canopy do to the vehicle's rear, and what is kept in them; mass is a matter of the axles. */
+final class BodyMeasures implements Topic {
+
+    private static final MeasureKind OVERHANG = number("body.overhang", "%", 1,
+            "rear overhang as a share of the wheelbase");
+    private static final MeasureKind OVERHANG_GROWN = rated("body.overhang-grown", "mm", 0, "rear overhang",
+            "rear overhang as made");
+    private static final MeasureKind CHASSIS_APPROVED = word("body.chassis-approved",
+            "whether the longer wheelbase is agreed in writing");
+    private static final MeasureKind BEHIND_AXLE = number("body.behind-axle", "%", 0,
+            "part of its length behind the rear axle");
+    private static final MeasureKind LAMPS = word("body.lamps", "what is seen of the rear lamps");
+    private static final MeasureKind PLATE = word("body.plate", "what is seen of the number plate");
+    private static final MeasureKind HIGH_STOP_LAMP = word("body.high-stop-lamp",
+            "what is seen of the high-mounted stop lamp");
+    private static final MeasureKind HOLD_DOWN = number("body.hold-down", "", 2,
+            "working load of its hold-downs over the weight they hold");
+    private static final MeasureKind HOLD_DOWN_POINTS = number("body.hold-down-points", "", 0, "hold-down points");
+    private static final MeasureKind LEG = rated("body.leg", "kg", 0, "load on one leg when it stands on two",
+            "what the leg may carry");
+    private static final MeasureKind TIPPING = number("body.tipping", "deg", 1,
+            "slope on which it tips off its legs");
+    private static final MeasureKind DUST = word("body.dust-sealed", "whether it is sealed against dust");
+    private static final MeasureKind GAS_PLACE = word("body.gas-place", "where the gas bottle travels");
+    private static final MeasureKind GAS_VENT = word("body.gas-vent",
+            "whether the closed space of the gas bottle is open to the outside at its floor");
+    private static final MeasureKind GAS_MOUNT = number("body.gas-mount", "", 1,
+            "what the bottle's bracket withstands over the weight of the full bottle");
+    private static final MeasureKind FIREARMS = word("body.firearms-locked",
+            "whether firearms travel in a locked container fixed to the vehicle");
+    private static final MeasureKind AMMUNITION = word("body.ammunition-apart",
+            "whether ammunition has a locked place of its own");
+    private static final MeasureKind DOOR = rated("body.door", "mm", 0, "reach of what opens to the rear",
+            "gap to the trailer");
+    private static final MeasureKind SEATS = word("body.seats-changed", "whether seats are changed for good");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(OVERHANG, OVERHANG_GROWN, CHASSIS_APPROVED, BEHIND_AXLE, LAMPS, PLATE, HIGH_STOP_LAMP, HOLD_DOWN,
+                HOLD_DOWN_POINTS, LEG, TIPPING, DUST, GAS_PLACE, GAS_VENT, GAS_MOUNT, FIREARMS, AMMUNITION, DOOR,
+                SEATS);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Fitment fitment : plan.sheet().fitments()) {
+            String name = fitment.name();
+            if (fitment.details() instanceof ChassisExtension extension) {
+                measures.add(Measure.of(CHASSIS_APPROVED, name, "", extension.approved()));
+            } else if (fitment.details() instanceof Body body) {
+                body(plan, fitment, body, measures);
+            } else if (fitment.details() instanceof GasBottle bottle) {
+                gas(fitment, bottle, measures);
+            } else if (fitment.details() instanceof FirearmBox box) {
+                measures.add(Measure.of(FIREARMS, name, "", both(box.locks(), box.fixed())));
+                measures.add(Measure.of(AMMUNITION, name, "", box.ammunitionApart()));
+            } else if (fitment.details() instanceof SeatChange change) {
+                measures.add(Measure.of(SEATS, name, "", change.permanent()));
+            }
+        }
+    }
+
+    private static void body(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
+        String name = fitment.name();
+        measures.add(Measure.of(BEHIND_AXLE, name, "",
+                LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase())));
+        if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
+            measures.add(Measure.of(DUST, name, "", body.dustSealed()));
+        }
+        if (fitment.removable().is(YesNo.YES)) {
+            Details.HoldDown holdDown = body.holdDown();
+            measures.add(Measure.of(HOLD_DOWN, name, "", LoadBox.holdDown(holdDown.points(), holdDown.limit(),
+                    holdDown.loaded().most(fitment.mass()))));
+            measures.add(Measure.of(HOLD_DOWN_POINTS, name, "", holdDown.points()));
+            Details.Legs legs = body.legs();
+            measures.add(Measure.of(LEG, name, "", LoadBox.onOneLeg(legs.lifted().or(fitment.mass())), legs.limit()));
+            measures.add(Measure.of(TIPPING, name, "", LoadBox.tippingAngle(legs.spacing(), legs.cogHeight())));
+        }
+    }
+
+    private static void gas(Fitment fitment, GasBottle bottle, List<Measure> measures) {
+        measures.add(Measure.of(GAS_PLACE, fitment.name(), "", bottle.place()));
+        if (!bottle.place().is(GasPlace.OPEN_AIR)) {
+            measures.add(Measure.of(GAS_VENT, fitment.name(), "", bottle.dropVent()));
+        }
+        measures.add(Measure.of(GAS_MOUNT, fitment.name(), "", bottle.mount().dividedBy(fitment.mass())));
+    }
+
+    /** No where one answer is no, yes where both are, else what the open one lacks. */
+    private static Choice<YesNo> both(Choice<YesNo> one, Choice<YesNo> other) {
+        return one.is(YesNo.NO) || !one.known() && !other.is(YesNo.NO) ? one : other;
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        boolean bodies = !plan.details(Body.class).isEmpty();
+        if (bodies || !plan.details(ChassisExtension.class).isEmpty()) {
+            Figure overhang = overhang(loading);
+            measures.add(Measure.of(OVERHANG, "vehicle", loadCase, overhang.dividedBy(plan.wheelbase())));
+            measures.add(Measure.of(OVERHANG_GROWN, "vehicle", loadCase, overhang,
+                    plan.vehicle().size().rearOverhang()));
+        }
+        if (bodies) {
+            measures.add(Measure.of(LAMPS, "rear lamps", loadCase, seen(loading, RearEnd::lamps)));
+            measures.add(Measure.of(PLATE, "number plate", loadCase, seen(loading, RearEnd::plate)));
+            measures.add(Measure.of(HIGH_STOP_LAMP, "high-mounted stop lamp", loadCase,
+                    seen(loading, RearEnd::highStopLamp)));
+        }
+        loading.trailer().filter(trailer -> !trailer.hitch().is(Trailer.Hitch.FIFTH_WHEEL))
+                .ifPresent(trailer -> doors(loading, trailer, measures));
+    }
+
+    /** Where a tray is on it ends the vehicle; a canopy on the maker's own body may reach beyond that. */
+    private static Figure overhang(Loading loading) {
+        Plan plan = loading.plan();
+        List<Fitment> carried = carried(loading);
+        Optional<Figure> boxes = carried.stream().map(fitment -> (Body) fitment.details())
+                .map(body -> LoadBox.overhang(body.front(), body.length(), plan.wheelbase())).reduce(Figure::most);
+        Figure own = plan.planned(ChassisExtension.class).map(ChassisExtension::rearOverhang)
+                .orElse(plan.vehicle().size().rearOverhang());
+        boolean tray = carried.stream().anyMatch(fitment -> fitment.kind() == Fitment.Kind.TRAY);
+        return boxes.map(rear -> tray ? rear : rear.most(own)).orElse(own);
+    }
+
+    /** The trays and canopies that are on, trays first. */
+    private static List<Fitment> carried(Loading loading) {
+        return loading.plan().sheet().fitments().stream()
+                .filter(fitment -> fitment.details() instanceof Body && loading.carries(fitment))
+                .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY)).toList();
+    }
+
+    /** From behind the outermost part that carries or hides it decides; without one the vehicle's own shows. */
+    private static Choice<AtRear> seen(Loading loading, Function<RearEnd, Choice<AtRear>> what) {
+        return carried(loading).stream().map(fitment -> what.apply(((Body) fitment.details()).rear()))
+                .filter(answer -> !answer.is(AtRear.IN_VIEW)).reduce((inner, outer) -> outer)
+                .orElse(Choice.of(AtRear.IN_VIEW));
+    }
+
+    private static void doors(Loading loading, Trailer trailer, List<Measure> measures) {
+        Plan plan = loading.plan();
+        for (Fitment fitment : carried(loading)) {
+            Body body = (Body) fitment.details();
+            if (body.rearSwing().value() != 0) {
+                Figure gap = plan.ballOverhang().plus(trailer.drawbar())
+                        .minus(LoadBox.overhang(body.front(), body.length(), plan.wheelbase()));
+                measures.add(Measure.of(DOOR, fitment.name(), loading.loadCase().name(), body.rearSwing(), gap));
+            }
+        }
+    }
+}
