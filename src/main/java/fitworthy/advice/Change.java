@@ -1,5 +1,6 @@
 package fitworthy.advice;
 
+import fitworthy.sheet.Circuit;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
@@ -16,13 +17,18 @@ public sealed interface Change {
     /** The change in words that follow "to pass:". */
     String words();
 
-    /** A planned part is not fitted. */
+    /** A planned part is not fitted, and its circuits are not either. */
     record Drop(String fitment) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             Node.Mapping changed = Trees.without(root, List.of("fitments", fitment));
             for (LoadCase each : sheet.cases()) {
                 changed = Trees.without(changed, List.of("cases", each.name(), "off", fitment));
+            }
+            for (Circuit each : sheet.circuits()) {
+                if (each.part().equals(fitment)) {
+                    changed = Trees.without(changed, List.of("circuits", each.name()));
+                }
             }
             return changed;
         }

@@ -6,6 +6,8 @@ import fitworthy.source.Place;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.function.BiConsumer;
 
 /** Reads the published tables of a rule book and checks that no row is missing. */
@@ -13,6 +15,9 @@ final class TableReader {
 
     private static final int FIRST_INDEX = 60;
     private static final int LAST_INDEX = 150;
+    /** Sections in mm2 of the wire sizes 18 to 4/0. */
+    private static final List<Double> SECTIONS = List.of(0.8, 1.0, 2.0, 3.0, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0, 68.0,
+            107.0);
     private static final String SYMBOLS = "JKLMNPQRSTUHVWY";
 
     private TableReader() {}
@@ -50,6 +55,26 @@ final class TableReader {
             }
         }
         return speeds;
+    }
+
+    /** What a cable carries in A by its section in m2; every section of the wire sizes 18 to 4/0, rising. */
+    static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
+        NavigableMap<Double, Double> amperes = new TreeMap<>();
+        rows(text, file, "section,current,basis,source", faults, (cells, place) ->
+                amperes.put(Double.parseDouble(cells[0].replace(" mm2", "")) * Dimension.size("mm2"),
+                        Double.parseDouble(cells[1].replace(" A", ""))));
+        for (double section : SECTIONS) {
+            Double current = amperes.get(section * Dimension.size("mm2"));
+            Map.Entry<Double, Double> smaller = amperes.lowerEntry(section * Dimension.size("mm2"));
+            if (text != null && current == null) {
+                faults.add(new Fault(Place.of(file), "", "the row for " + section + " mm2 is missing",
+                        section + " mm2,<current> A,<basis>,<source>"));
+            } else if (text != null && smaller != null && current <= smaller.getValue()) {
+                faults.add(new Fault(Place.of(file), "", "the current for " + section
+                        + " mm2 is not above that of the row before it", "currents rise with the section"));
+            }
+        }
+        return amperes;
     }
 
     private static double mass(String cell) {

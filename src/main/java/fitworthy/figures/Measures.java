@@ -12,6 +12,7 @@ public final class Measures {
             new MassMeasures(),
             new IntakeMeasures(),
             new FuelMeasures(),
+            new ElectricalMeasures(),
             new WaterMeasures(),
             new FrontMeasures(),
             new TyreMeasures(),

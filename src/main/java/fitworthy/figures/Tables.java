@@ -3,14 +3,17 @@ package fitworthy.figures;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import java.util.Map;
+import java.util.NavigableMap;
 
 /**
  * Published tables that the figures read.
  *
  * @param loadIndexKg load of one tyre in kg by load index
  * @param speedSymbolMetresPerSecond highest speed by speed symbol
+ * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by its section in m2
  */
-public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speedSymbolMetresPerSecond) {
+public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speedSymbolMetresPerSecond,
+        NavigableMap<Double, Double> cableAmperes) {
 
     /** Load of one tyre, or missing where the table has no such index. */
     public Figure tyreLoad(Figure loadIndex) {
@@ -28,5 +31,37 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
     public Figure tyreSpeed(String symbol, Missing missing) {
         Double speed = speedSymbolMetresPerSecond.get(symbol);
         return speed == null ? Figure.missing(missing) : Figure.of(speed, 0);
+    }
+
+    /**
+     * What a cable carries for long, in A: that of the next smaller row where its section lies between two.
+     *
+     * @param section m2
+     * @param place what the warmth of its place leaves of the rating, 1 in air of 30 degC
+     */
+    public Figure cableRating(Figure section, Figure place) {
+        Map.Entry<Double, Double> row = section.known() ? cableAmperes.floorEntry(section.value()) : null;
+        Figure rating = !section.known() ? section : row != null ? Figure.of(row.getValue(), 0)
+                : Figure.missing(notInTable("a cable as thin as this"));
+        return rating.times(place);
+    }
+
+    /**
+     * The smallest section in the table that carries a current for long, in m2.
+     *
+     * @param current A
+     * @param place as above
+     */
+    public Figure cableFor(Figure current, Figure place) {
+        if (!current.known() || !place.known()) {
+            return current.missingWith(place, current);
+        }
+        return cableAmperes.entrySet().stream().filter(row -> row.getValue() * place.value() >= current.value())
+                .findFirst().map(row -> Figure.of(row.getKey(), 0))
+                .orElseGet(() -> Figure.missing(notInTable("a cable for such a current")));
+    }
+
+    private static Missing notInTable(String what) {
+        return new Missing("cable table", what + " in the rule book's table", "rules/tables/cable.csv");
     }
 }

@@ -29,7 +29,7 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK, AERIAL, RADIO, SWITCH_PANEL, LOCKER, BATTERY, PRE_CLEANER, PULLEY_BLOCK,
+        ROOF_RACK, AERIAL, RADIO, LOCKER, PRE_CLEANER, PULLEY_BLOCK,
         OTHER,
         BRAKE_CONTROLLER(Details.BrakeController.class),
         TOW_BAR(Details.TowBar.class),
@@ -58,7 +58,11 @@ public record Fitment(
         REAR_CAMERA(Details.RearCamera.class),
         GAS_BOTTLE(Details.GasBottle.class),
         FIREARM_BOX(Details.FirearmBox.class),
-        SEAT_CHANGE(Details.SeatChange.class);
+        SEAT_CHANGE(Details.SeatChange.class),
+        BATTERY(Details.Battery.class),
+        CHARGER(Details.Charger.class),
+        SOLAR_PANEL(Details.SolarPanel.class),
+        SWITCH_PANEL(Details.SwitchPanel.class);
 
         private final Class<? extends Record> details;
 

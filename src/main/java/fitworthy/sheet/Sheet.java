@@ -22,6 +22,7 @@ public record Sheet(
         @Field("the people") List<Load> occupants,
         @Field("what is carried") List<Load> cargo,
         @Field("the trailer, where one is towed") Optional<Trailer> trailer,
+        @Field("the electrical circuits that are planned") List<Circuit> circuits,
         @Field("how the vehicle will be used") Trip trip,
         @Field("ways of loading it; one with everything aboard where left out") List<LoadCase> cases,
         @Field("choices that are still open, to be compared") List<Option> options) {
@@ -33,8 +34,8 @@ public record Sheet(
         options.forEach(option -> open.removeAll(option.taken().parts()));
         return open.isEmpty() ? this : new Sheet(title, customer, quote, region, asOf, assumedTolerance, vehicle,
                 fitments.stream().filter(each -> !open.contains(each.name())).toList(),
-                tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer, trip,
-                cases, options);
+                tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer,
+                circuits.stream().filter(each -> !open.contains(each.part())).toList(), trip, cases, options);
     }
 
     /** A choice that is still open. */
@@ -82,6 +83,12 @@ public record Sheet(
                     find = "the owner", example = "6 L") Figure waterUse,
             @Field(value = "the coldest night to be expected", in = Dimension.TEMPERATURE, signed = true,
                     find = "the weather records of the route", example = "-4 degC") Figure coldest,
+            @Field(value = "hours driven on a usual day of the trip", in = Dimension.TIME, find = "the owner",
+                    example = "4 h") Figure driving,
+            @Field(value = "longest stay without starting the engine", in = Dimension.TIME, find = "the owner",
+                    example = "3 days") Figure parked,
+            @Field(value = "hours a day for which solar panels would give their rated power in the trip's worst month,"
+                    + " losses counted", in = Dimension.TIME, find = "a solar atlas", example = "2.2 h") Figure sun,
             @Field(value = "driving in dust between two services", in = Dimension.LENGTH, find = "the route",
                     example = "2500 km") Figure dustDistance) {}
 

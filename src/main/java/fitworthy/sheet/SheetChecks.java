@@ -55,6 +55,7 @@ final class SheetChecks {
         uniqueNames("tanks", tankNames());
         uniqueNames("occupants", sheet.occupants().stream().map(Sheet.Load::name).toList());
         uniqueNames("cargo", sheet.cargo().stream().map(Sheet.Load::name).toList());
+        uniqueNames("circuits", sheet.circuits().stream().map(Circuit::name).toList());
         uniqueNames("cases", sheet.cases().stream().map(LoadCase::name).toList());
         uniqueNames("options", sheet.options().stream().map(Sheet.Option::name).toList());
         for (int i = 1; i <= sheet.options().size(); i++) {
@@ -62,6 +63,9 @@ final class SheetChecks {
         }
         for (int i = 1; i <= sheet.cases().size(); i++) {
             loadCase(sheet.cases().get(i - 1), i);
+        }
+        for (int i = 1; i <= sheet.circuits().size(); i++) {
+            circuit(sheet.circuits().get(i - 1), i);
         }
     }
 
@@ -159,6 +163,19 @@ final class SheetChecks {
     private void share(Figure share, Object... steps) {
         if (share.value() > 1) {
             tell("is more than full", steps[steps.length - 1] + ": 100 % or less", steps);
+        }
+    }
+
+    private void circuit(Circuit circuit, int number) {
+        if (!circuit.part().isEmpty()) {
+            name(circuit.part(), "fitments", sheet.fitments().stream().map(Fitment::name).toList(), "circuits", number,
+                    "part");
+        }
+        if (circuit.voltage().value() <= 0) {
+            tell("is not above zero", "voltage: 12 V", "circuits", number, "voltage");
+        }
+        if (circuit.cable().section().value() <= 0) {
+            tell("is not above zero", "section: 6 mm2", "circuits", number, "cable", "section");
         }
     }
 

@@ -156,7 +156,13 @@ public record Vehicle(
             @Field(value = "gas that leaves the crankcase at rated power", in = Dimension.FLOW,
                     find = "the workshop manual, or a blow-by meter", example = "80 L/min") Figure blowBy,
             @Field(value = "rating of the alternator", in = Dimension.CURRENT, find = "its plate", example = "130 A")
-            Figure alternator) {}
+            Figure alternator,
+            @Field(value = "what the vehicle itself draws while driving, with lamps and fans on", in = Dimension.CURRENT,
+                    find = "a clamp meter", example = "45 A") Figure ownLoad,
+            @Field(value = "what the vehicle itself draws when locked", in = Dimension.CURRENT,
+                    find = "a meter in the battery lead, after half an hour", example = "30 mA") Figure ownStandby,
+            @Field(value = "capacity of the starter battery", in = Dimension.CHARGE, find = "its label",
+                    example = "80 Ah") Figure starterBattery) {}
 
     public enum Fuel { DIESEL, PETROL }
 

@@ -90,6 +90,28 @@ class MenderTest {
         assertEquals(0, mending.offers().get(0).kilograms(), 1e-9);
     }
 
+    /** A part that is left out takes its circuit with it; the circuit would otherwise feed nothing. */
+    @Test
+    void aPartIsLeftOutTogetherWithItsCircuit() throws FaultsException {
+        Mending mending = mend("""
+                fitments: [{name: Fridge box, kind: other, mass: 30 kg, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}]
+                circuits: [{name: Fridge, part: Fridge box, fuse: {rating: 0 A}}]
+                """);
+        assertEquals(List.of("do without 'Fridge box'"), words(mending));
+    }
+
+    @Test
+    void theCircuitOfAPartNotChosenIsNotJudged() throws FaultsException {
+        Mending mending = mend("""
+                fitments:
+                  - {name: Fridge box, kind: other, mass: 30 kg, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}
+                  - {name: Ice box, kind: other, mass: 20 kg, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}
+                circuits: [{name: Fridge, part: Fridge box, fuse: {rating: 0 A}}]
+                options: [{name: Cold, choices: [{name: ice, parts: [Ice box]}, {name: fridge, parts: [Fridge box]}]}]
+                """);
+        assertEquals(List.of(), mending.offers());
+    }
+
     @Test
     void noOfferLeavesAStop() throws FaultsException {
         Mending mending = mend("""

@@ -36,7 +36,8 @@ class RuleCacheTest {
         cache = home.resolve("cache");
         Files.createDirectories(rules.resolve("mass"));
         Files.createDirectories(rules.resolve("tables"));
-        for (String file : List.of("book.yaml", "sources.yaml", "tables/load-index.csv", "tables/speed-symbol.csv")) {
+        for (String file : List.of("book.yaml", "sources.yaml", "tables/load-index.csv", "tables/speed-symbol.csv",
+                "tables/cable.csv")) {
             Files.copy(Books.RULES.resolve(file), rules.resolve(file));
         }
         firstPart("mass/mass.drl", "\nrule ");

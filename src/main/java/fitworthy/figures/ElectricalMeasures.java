@@ -1,0 +1,234 @@
+package fitworthy.figures;
+
+import static fitworthy.figures.MeasureKind.number;
+import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.MeasureKind.word;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Details.BatteryPlace;
+import fitworthy.sheet.Details.Chemistry;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.YesNo;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/** Cables and fuses circuit by circuit, and the charge that all of them draw together. */
+final class ElectricalMeasures implements Topic {
+
+    private static final MeasureKind ALTERNATOR_LOAD = number("electrical.alternator-load", "A", 0,
+            "current drawn while driving");
+    private static final MeasureKind ALTERNATOR = number("electrical.alternator", "%", 1,
+            "current drawn while driving, as a share of the alternator's rating");
+    private static final MeasureKind DAILY = rated("electrical.daily", "Ah", 1, "charge drawn a day",
+            "charge put back on a day's drive");
+    private static final MeasureKind DEPTH_LEAD = number("electrical.depth-lead", "%", 1,
+            "capacity of the lead-acid battery that the longest stay takes");
+    private static final MeasureKind DEPTH_LITHIUM = number("electrical.depth-lithium", "%", 1,
+            "capacity of the lithium battery that the longest stay takes");
+    private static final MeasureKind STARTER_DRAIN = number("electrical.starter-drain", "%", 1,
+            "capacity of the starter battery that the longest stay takes");
+    private static final MeasureKind DROP_CRITICAL = number("electrical.drop-critical", "%", 2,
+            "voltage lost in the cable of a critical load");
+    private static final MeasureKind DROP_OTHER = number("electrical.drop-other", "%", 2, "voltage lost in the cable");
+    private static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
+    private static final MeasureKind CABLE = rated("electrical.cable", "mm2", 1, "section of the cable",
+            "least section in the table that carries the load");
+    private static final MeasureKind CABLE_MAKER = rated("electrical.cable-maker", "A", 1, "load",
+            "rating by the cable's maker");
+    private static final MeasureKind FUSED = word("electrical.fused", "whether the circuit has a fuse");
+    private static final MeasureKind FUSE_LOAD = rated("electrical.fuse-load", "A", 1, "load", "rating of the fuse");
+    private static final MeasureKind FUSE_SHARE = number("electrical.fuse-share", "%", 0,
+            "rating of the fuse, as a share of what the cable carries");
+    private static final MeasureKind CABLE_CARRIES = number("electrical.cable-carries", "A", 0, "what the cable carries");
+    private static final MeasureKind FUSE_WAY = number("electrical.fuse-way", "mm", 0,
+            "bare cable between the battery and the fuse");
+    private static final MeasureKind FUSE_WAY_ENCLOSED = number("electrical.fuse-way-enclosed", "mm", 0,
+            "enclosed cable between the battery and the fuse");
+    private static final MeasureKind EARTH = word("electrical.earth",
+            "whether it returns by a cable of its own or a cleaned chassis stud");
+    private static final MeasureKind PANEL_USED = number("electrical.panel-used", "", 0, "circuits switched by the panel");
+    private static final MeasureKind PANEL_WAYS = number("electrical.panel-ways", "", 0, "circuits the panel has");
+    private static final MeasureKind GAS_OUT = word("electrical.gas-out", "whether its box is vented to the outside");
+    private static final MeasureKind LITHIUM_PLACE = word("electrical.lithium-place", "where the lithium battery stands");
+    private static final MeasureKind LITHIUM_CURVE = word("electrical.lithium-curve",
+            "whether the lithium battery is charged by the curve it needs");
+
+    private static final String SECOND_BATTERY = "second battery";
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(ALTERNATOR_LOAD, ALTERNATOR, DAILY, DEPTH_LEAD, DEPTH_LITHIUM, STARTER_DRAIN, DROP_CRITICAL,
+                DROP_OTHER, SECTION, CABLE, CABLE_MAKER, FUSED, FUSE_LOAD, FUSE_SHARE, CABLE_CARRIES, FUSE_WAY,
+                FUSE_WAY_ENCLOSED, EARTH, PANEL_USED, PANEL_WAYS, GAS_OUT, LITHIUM_PLACE, LITHIUM_CURVE);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Circuit circuit : plan.sheet().circuits()) {
+            drop(circuit, measures);
+            fuse(circuit, measures);
+            measures.add(Measure.of(EARTH, circuit.name(), "", circuit.earth()));
+            if (!circuit.shortTime().is(YesNo.YES)) {
+                lasting(plan.tables(), circuit, measures);
+            }
+        }
+        panel(plan, measures);
+        plan.fitments(Fitment.Kind.BATTERY).forEach(battery -> battery(plan, battery, measures));
+    }
+
+    private static void drop(Circuit circuit, List<Measure> measures) {
+        Circuit.Cable cable = circuit.cable();
+        Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), Cable.temperature(cable.engineBay()))
+                .dividedBy(circuit.voltage());
+        boolean other = circuit.need().is(Circuit.Need.OTHER);
+        measures.add(Measure.of(other ? DROP_OTHER : DROP_CRITICAL, circuit.name(), "",
+                circuit.need().known() ? share : Figure.missing(circuit.need().missing())));
+        measures.add(Measure.of(SECTION, circuit.name(), "", cable.section()));
+    }
+
+    private static void fuse(Circuit circuit, List<Measure> measures) {
+        Circuit.Fuse fuse = circuit.fuse();
+        boolean fused = fuse.rating().value() > 0;
+        measures.add(Measure.of(FUSED, circuit.name(), "", fuse.rating().known() ? yesNo(fused)
+                : new Choice<YesNo>(null, fuse.rating().missing().get(0))));
+        if (fused || !fuse.rating().known()) {
+            measures.add(Measure.of(fuse.enclosed().is(YesNo.YES) ? FUSE_WAY_ENCLOSED : FUSE_WAY, circuit.name(), "",
+                    fuse.distance()));
+        }
+    }
+
+    /** What warms a cable only if it goes on for longer than a winch pull. */
+    private static void lasting(Tables tables, Circuit circuit, List<Measure> measures) {
+        Circuit.Cable cable = circuit.cable();
+        Figure place = Cable.ratingLeft(cable.engineBay());
+        Figure carries = cable.rating().or(tables.cableRating(cable.section(), place));
+        if (cable.rating().known()) {
+            measures.add(Measure.of(CABLE_MAKER, circuit.name(), "", circuit.current(), cable.rating()));
+        } else {
+            measures.add(Measure.of(CABLE, circuit.name(), "", cable.section(), tables.cableFor(circuit.current(), place)));
+        }
+        Figure fuse = circuit.fuse().rating();
+        if (fuse.value() > 0 || !fuse.known()) {
+            measures.add(Measure.of(FUSE_LOAD, circuit.name(), "", circuit.current(), fuse));
+            measures.add(Measure.of(FUSE_SHARE, circuit.name(), "", fuse.dividedBy(carries)));
+            measures.add(Measure.of(CABLE_CARRIES, circuit.name(), "", carries));
+        }
+    }
+
+    private static void panel(Plan plan, List<Measure> measures) {
+        plan.details(Details.SwitchPanel.class).stream().map(Details.SwitchPanel::ways).reduce(Figure::plus)
+                .ifPresent(ways -> {
+                    long used = plan.sheet().circuits().stream().filter(each -> each.switched().is(YesNo.YES)).count();
+                    measures.add(Measure.of(PANEL_USED, "switch panel", "", Figure.of(used, 0)));
+                    measures.add(Measure.of(PANEL_WAYS, "switch panel", "", ways));
+                });
+    }
+
+    private static void battery(Plan plan, Fitment fitment, List<Measure> measures) {
+        Details.Battery battery = (Details.Battery) fitment.details();
+        Choice<Chemistry> chemistry = battery.chemistry();
+        if (chemistry.is(Chemistry.LITHIUM)) {
+            measures.add(Measure.of(LITHIUM_PLACE, fitment.name(), "", battery.place()));
+            plan.fitments(Fitment.Kind.CHARGER).forEach(charger -> measures.add(Measure.of(LITHIUM_CURVE, charger.name(),
+                    "", ((Details.Charger) charger.details()).lithiumCurve())));
+        } else if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
+            Choice<?> answer = !battery.place().known() ? battery.place() : !chemistry.known() ? chemistry
+                    : battery.ventedOutside();
+            measures.add(Measure.of(GAS_OUT, fitment.name(), "", answer));
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        List<Circuit> circuits = circuits(loading);
+        if (circuits.isEmpty()) {
+            return;
+        }
+        String loadCase = loading.loadCase().name();
+        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        Figure load = engine.ownLoad().plus(sum(circuits, ElectricalMeasures::whileDriving))
+                .plus(sum(details(loading, Details.Charger.class), Details.Charger::input));
+        measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", loadCase, load));
+        measures.add(Measure.of(ALTERNATOR, "alternator", loadCase, load.dividedBy(engine.alternator())));
+        if (loading.setsOut()) {
+            stay(loading, circuits, measures);
+        }
+    }
+
+    /** What the trip's days and its longest stay take from the batteries. */
+    private static void stay(Loading loading, List<Circuit> circuits, List<Measure> measures) {
+        starter(loading, circuits, measures);
+        List<Details.Battery> batteries = details(loading, Details.Battery.class);
+        List<Circuit> second = circuits.stream().filter(each -> !each.battery().is(Circuit.Supply.STARTER)).toList();
+        if (!batteries.isEmpty() && !second.isEmpty()) {
+            second(loading, batteries, second, measures);
+        }
+    }
+
+    private static void starter(Loading loading, List<Circuit> circuits, List<Measure> measures) {
+        List<Circuit> starter = circuits.stream().filter(each -> each.battery().is(Circuit.Supply.STARTER)).toList();
+        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        if (!starter.isEmpty()) {
+            Figure idle = engine.ownStandby().plus(sum(starter, Circuit::standby));
+            measures.add(Measure.of(STARTER_DRAIN, "starter battery", loading.loadCase().name(),
+                    BatteryLife.depth(idle.times(24), trip(loading).parked(), engine.starterBattery())));
+        }
+    }
+
+    private static void second(Loading loading, List<Details.Battery> batteries, List<Circuit> circuits,
+            List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
+        Sheet.Trip trip = trip(loading);
+        List<Details.Charger> chargers = details(loading, Details.Charger.class);
+        Figure drawn = sum(circuits, ElectricalMeasures::daily);
+        Figure sun = sum(details(loading, Details.SolarPanel.class),
+                panel -> BatteryLife.solar(panel.power(), trip.sun(), batteries.get(0).voltage()));
+        Figure driven = sum(chargers, charger -> charger.output().times(trip.driving()));
+        measures.add(Measure.of(DAILY, SECOND_BATTERY, loadCase, drawn, sun.plus(driven)));
+        Choice<Chemistry> chemistry = batteries.get(0).chemistry();
+        Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), sum(batteries, Details.Battery::capacity));
+        measures.add(Measure.of(chemistry.is(Chemistry.LITHIUM) ? DEPTH_LITHIUM : DEPTH_LEAD, SECOND_BATTERY, loadCase,
+                chemistry.known() ? depth : Figure.missing(chemistry.missing())));
+    }
+
+    /** Charge drawn a day from the second battery, Ah; missing where nobody says which battery it hangs on. */
+    private static Figure daily(Circuit circuit) {
+        return circuit.battery().known() ? circuit.current().times(circuit.hours())
+                : Figure.missing(circuit.battery().missing());
+    }
+
+    private static Figure whileDriving(Circuit circuit) {
+        return !circuit.driving().known() ? Figure.missing(circuit.driving().missing())
+                : circuit.driving().is(YesNo.YES) ? circuit.current() : Figure.of(0, 0);
+    }
+
+    private static Sheet.Trip trip(Loading loading) {
+        return loading.plan().sheet().trip();
+    }
+
+    /** The circuits whose part is on in this case. */
+    private static List<Circuit> circuits(Loading loading) {
+        return loading.plan().sheet().circuits().stream()
+                .filter(each -> !loading.loadCase().off().contains(each.part())).toList();
+    }
+
+    private static <D extends Details> List<D> details(Loading loading, Class<D> type) {
+        Predicate<Fitment> on = loading::carries;
+        return loading.plan().sheet().fitments().stream().filter(on).map(Fitment::details).filter(type::isInstance)
+                .map(type::cast).toList();
+    }
+
+    private static <T> Figure sum(List<T> all, Function<T, Figure> part) {
+        return all.stream().map(part).reduce(Figure.of(0, 0), Figure::plus);
+    }
+
+    private static Choice<YesNo> yesNo(boolean yes) {
+        return Choice.of(yes ? YesNo.YES : YesNo.NO);
+    }
+}
