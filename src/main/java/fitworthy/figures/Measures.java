@@ -13,6 +13,7 @@ public final class Measures {
             new IntakeMeasures(),
             new FuelMeasures(),
             new ElectricalMeasures(),
+            new RadioMeasures(),
             new WaterMeasures(),
             new FrontMeasures(),
             new TyreMeasures(),

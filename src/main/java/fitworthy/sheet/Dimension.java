@@ -24,7 +24,7 @@ public enum Dimension {
     FORCE("20 kN", "N", 1, "kN", 1000, "kgf", 9.80665, "lbf", 4.4482216152605),
     STIFFNESS("45 N/mm", "N/m", 1, "N/mm", 1000, "kg/mm", 9806.65, "lb/in", 175.126835),
     CURRENT("120 A", "A", 1, "mA", 0.001),
-    VOLTAGE("12 V", "V", 1),
+    VOLTAGE("12 V", "V", 1, "uV", 1e-6),
     POWER("150 W", "W", 1, "kW", 1000, "hp", 745.6998715822702),
     ENERGY("600 Wh", "Wh", 1, "kWh", 1000),
     CHARGE("100 Ah", "Ah", 1),

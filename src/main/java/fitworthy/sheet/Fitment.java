@@ -29,8 +29,7 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK, AERIAL, RADIO, LOCKER, PRE_CLEANER, PULLEY_BLOCK,
-        OTHER,
+        ROOF_RACK, LOCKER, PRE_CLEANER, PULLEY_BLOCK, OTHER,
         BRAKE_CONTROLLER(Details.BrakeController.class),
         TOW_BAR(Details.TowBar.class),
         TRAY(Details.Body.class),
@@ -62,7 +61,9 @@ public record Fitment(
         BATTERY(Details.Battery.class),
         CHARGER(Details.Charger.class),
         SOLAR_PANEL(Details.SolarPanel.class),
-        SWITCH_PANEL(Details.SwitchPanel.class);
+        SWITCH_PANEL(Details.SwitchPanel.class),
+        AERIAL(Details.Aerial.class),
+        RADIO(Details.Radio.class);
 
         private final Class<? extends Record> details;
 

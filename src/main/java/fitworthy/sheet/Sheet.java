@@ -89,6 +89,10 @@ public record Sheet(
                     example = "3 days") Figure parked,
             @Field(value = "hours a day for which solar panels would give their rated power in the trip's worst month,"
                     + " losses counted", in = Dimension.TIME, find = "a solar atlas", example = "2.2 h") Figure sun,
+            @Field(value = "distance over which another vehicle must be heard on the radio", in = Dimension.LENGTH,
+                    find = "the owner", example = "8 km") Figure radioRange,
+            @Field(value = "the lowest door, bridge or ferry deck to be passed", in = Dimension.LENGTH,
+                    find = "the route, and the owner's garage", example = "2300 mm") Figure headroom,
             @Field(value = "driving in dust between two services", in = Dimension.LENGTH, find = "the route",
                     example = "2500 km") Figure dustDistance) {}
 
