@@ -5,6 +5,7 @@ import fitworthy.book.Severity;
 import fitworthy.figures.Loading;
 import fitworthy.sheet.Sheet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,9 +17,10 @@ import java.util.Optional;
  * @param findings what was found, worst first
  * @param met what was assessed and is in order
  * @param notAssessed what lacks a figure
+ * @param facts by load case, what the rules saw: practice values, measures, and advice that others built on
  */
 public record Advice(Sheet sheet, Book book, List<Loading> loadings, List<Outcome.Finding> findings,
-        List<Outcome.Met> met, List<Outcome.NotAssessed> notAssessed) {
+        List<Outcome.Met> met, List<Outcome.NotAssessed> notAssessed, Map<String, List<Object>> facts) {
 
     /** The severity of the worst finding. */
     public Optional<Severity> worst() {

@@ -44,6 +44,7 @@ public final class Adviser {
     private final List<Practice> practice = new ArrayList<>();
     private final Map<String, Book.Lookup> lookups = new HashMap<>();
     private final Map<String, Outcome> outcomes = new LinkedHashMap<>();
+    private final Map<String, List<Object>> facts = new LinkedHashMap<>();
 
     private Adviser(Book book, Sheet sheet) {
         this.book = book;
@@ -80,22 +81,26 @@ public final class Adviser {
         for (Loading loading : loadings) {
             List<Measure> measures = new ArrayList<>(always);
             measures.addAll(Measures.of(loading));
-            assess(measures);
+            facts.put(loading.loadCase().name(), assess(measures));
         }
         Comparator<Outcome> byPlace = Comparator.comparing(outcome -> outcome.judged().id());
         Comparator<Finding> worstFirst = Comparator.comparing(
                 (Finding finding) -> finding.judged().card().severity().value()).thenComparing(byPlace);
         return new Advice(sheet, book, loadings, of(Finding.class).stream().sorted(worstFirst).toList(),
                 of(Met.class).stream().sorted(byPlace).toList(),
-                of(NotAssessed.class).stream().sorted(byPlace).toList());
+                of(NotAssessed.class).stream().sorted(byPlace).toList(), facts);
     }
 
     private <O extends Outcome> List<O> of(Class<O> type) {
         return outcomes.values().stream().filter(type::isInstance).map(type::cast).toList();
     }
 
-    /** Fires the rules over the measures of one load case and settles what became of every card. */
-    private void assess(List<Measure> measures) {
+    /**
+     * Fires the rules over the measures of one load case and settles what became of every card.
+     *
+     * @return every fact that the rules saw
+     */
+    private List<Object> assess(List<Measure> measures) {
         Map<String, Finding> found = fire(measures);
         Map<Measure, Severity> worst = new HashMap<>();
         found.values().forEach(finding -> worst.merge(finding.judged().measure(),
@@ -112,6 +117,10 @@ public final class Adviser {
                 }
             }
         });
+        List<Object> seen = new ArrayList<>(practice);
+        seen.addAll(measures);
+        found.values().forEach(each -> seen.add(new Advised(each.judged().id(), each.judged().subject())));
+        return seen;
     }
 
     private Map<String, Finding> fire(List<Measure> measures) {

@@ -12,11 +12,12 @@ import java.util.Map;
 /**
  * Why a rule fired on a subject, or why it did not.
  *
+ * @param loadCase the load case
  * @param judged the measure it judges
  * @param holds whether its condition holds
  * @param steps what was looked at, in the order of the rule file, up to the first part that does not hold
  */
-record Explanation(Measure judged, boolean holds, List<Step> steps) {
+public record Explanation(String loadCase, Measure judged, boolean holds, List<Step> steps) {
 
     /**
      * A fact that the condition asked for.
@@ -25,20 +26,37 @@ record Explanation(Measure judged, boolean holds, List<Step> steps) {
      * @param fact the fact looked at, or null where there is none
      * @param checks each comparison with whether it holds
      */
-    record Step(Condition.Match wanted, Object fact, List<Check> checks) {
-        boolean holds() {
+    public record Step(Condition.Match wanted, Object fact, List<Check> checks) {
+        public boolean holds() {
             return fact != null && checks.stream().allMatch(Check::holds);
         }
     }
 
     /** A comparison as written. */
-    record Check(String text, boolean holds) {}
+    public record Check(String text, boolean holds) {}
 
-    /** Explains a condition for one judged measure, among the facts of its load case. */
-    static Explanation of(Condition condition, Measure judged, List<?> facts) {
+    /** Explains a rule for every subject and load case that it could have been about. */
+    public static List<Explanation> of(Advice advice, String id) {
+        Condition condition = advice.book().condition(id);
+        String judges = advice.book().cards().get(id).judges();
+        List<Explanation> explanations = new ArrayList<>();
+        advice.facts().forEach((loadCase, facts) -> facts.forEach(fact -> {
+            if (fact instanceof Measure measure && measure.getName().equals(judges)) {
+                explanations.add(of(loadCase, condition, measure, facts));
+            }
+        }));
+        return explanations;
+    }
+
+    private static Explanation of(String loadCase, Condition condition, Measure judged, List<?> facts) {
         List<Step> best = new ArrayList<>();
         boolean holds = holds(condition, judged, facts, new HashMap<>(), new ArrayList<>(), best);
-        return new Explanation(judged, holds, List.copyOf(best));
+        return new Explanation(loadCase, judged, holds, List.copyOf(best));
+    }
+
+    /** A property of a fact by the name rule files use, or null where it has none of this name. */
+    public static Object property(Object fact, String name) {
+        return Truth.property(fact, name);
     }
 
     private static boolean holds(Condition condition, Measure judged, List<?> facts, Map<String, Object> bound,

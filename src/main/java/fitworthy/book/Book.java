@@ -3,6 +3,10 @@ package fitworthy.book;
 import fitworthy.figures.Tables;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.QuantityText;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -44,6 +48,19 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
         Set<String> topics = new TreeSet<>();
         cards.keySet().forEach(id -> topics.add(id.substring(0, id.indexOf('.'))));
         return topics;
+    }
+
+    /**
+     * The condition of a rule, read again from its file.
+     *
+     * @throws UncheckedIOException where the file can no longer be read
+     */
+    public Condition condition(String id) {
+        try {
+            return RuleParser.condition(Files.readString(Path.of(rules.get(id).file())), id);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

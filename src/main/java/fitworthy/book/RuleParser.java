@@ -167,6 +167,11 @@ final class RuleParser {
         if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
                 || element instanceof ExistsDescr) {
             for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
+                if (element instanceof NotDescr && inner instanceof PatternDescr pattern
+                        && "Advised".equals(pattern.getObjectType())) {
+                    fault(pattern.getLine(), "advice that is not given yet may still come, so its absence proves nothing",
+                            "a Measure that says what the other rule looks at");
+                }
                 parts.add(element((BaseDescr) inner, rule, bound));
             }
         } else {

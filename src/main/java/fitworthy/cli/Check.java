@@ -8,25 +8,15 @@ import fitworthy.book.Severity;
 import fitworthy.printout.JsonPrintout;
 import fitworthy.printout.TextPrintout;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.SheetReader;
-import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
-import fitworthy.source.Place;
-import fitworthy.source.Words;
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Checks one sheet. */
 @Command(name = "check", mixinStandardHelpOptions = true, usageHelpWidth = 80,
@@ -45,11 +35,8 @@ final class Check implements Callable<Integer> {
     private final Map<String, String> environment;
     private final BookLoader shipped;
 
-    @Parameters(paramLabel = "SHEET", description = "The build sheet, YAML or JSON.")
-    private Path sheetFile;
-
-    @Option(names = "--rules", paramLabel = "FOLDER", description = "The rule book; by default the one shipped.")
-    private Path rules;
+    @Mixin
+    private SheetOptions options;
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
@@ -67,12 +54,6 @@ final class Check implements Callable<Integer> {
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
-    @Option(names = "--region", paramLabel = "REGION", description = "Use this region in place of the sheet's.")
-    private String region;
-
-    @Option(names = "--as-of", paramLabel = "DATE", description = "Use the practice of this day in place of the sheet's.")
-    private String asOf;
-
     Check(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
         this.out = out;
         this.err = err;
@@ -82,9 +63,9 @@ final class Check implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook {
-        Book book = book();
-        Sheet sheet = sheet(book);
-        Advice advice = Adviser.advise(book, sheet, chosenCases(sheet));
+        Book book = options.book(shipped, environment, err);
+        Sheet sheet = options.read(book).sheet();
+        Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
         Severity mildest = Severity.valueOf(least.name().toUpperCase(Locale.ROOT));
         if (format == Format.json) {
             JsonPrintout.print(out, advice, mildest);
@@ -93,46 +74,5 @@ final class Check implements Callable<Integer> {
                     .print(advice, mildest);
         }
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
-    }
-
-    private Book book() throws Fitworthy.BadBook {
-        try {
-            BookLoader loader = rules == null ? shipped : BookLoader.begin(rules, Folders.cache(environment));
-            return loader.finish(sentence -> {
-                err.println(sentence);
-                err.flush();
-            });
-        } catch (FaultsException e) {
-            throw new Fitworthy.BadBook(e);
-        }
-    }
-
-    private Sheet sheet(Book book) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        Node.Mapping root = NodeReader.read(sheetFile, faults);
-        if (root != null && region != null) {
-            root = root.with("region", new Node.Scalar(Place.of("--region"), region, false));
-        }
-        if (root != null && asOf != null) {
-            root = root.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
-        }
-        return SheetReader.sheet(root, book.regions().keySet(), faults);
-    }
-
-    /** The load cases asked for; all of them where none was. */
-    private Set<String> chosenCases(Sheet sheet) throws FaultsException {
-        Set<String> known = new LinkedHashSet<>();
-        sheet.cases().forEach(each -> known.add(each.name()));
-        List<Fault> faults = new ArrayList<>();
-        for (String name : cases) {
-            if (!known.contains(name)) {
-                faults.add(new Fault(Place.of("--case"), "", "the sheet has no load case '" + name + "'"
-                        + Words.suggestion(name, known), known.isEmpty() ? "leave --case out" : String.join(", ", known)));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
-        }
-        return Set.copyOf(cases);
     }
 }

@@ -1,0 +1,83 @@
+package fitworthy.cli;
+
+import fitworthy.book.Book;
+import fitworthy.book.BookLoader;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Which sheet, and which rule book, region and day it is held against. */
+final class SheetOptions {
+
+    @Parameters(index = "0", paramLabel = "SHEET", description = "The build sheet, YAML or JSON.")
+    private Path sheetFile;
+
+    @Option(names = "--rules", paramLabel = "FOLDER", description = "The rule book; by default the one shipped.")
+    private Path rules;
+
+    @Option(names = "--region", paramLabel = "REGION", description = "Use this region in place of the sheet's.")
+    private String region;
+
+    @Option(names = "--as-of", paramLabel = "DATE", description = "Use the practice of this day in place of the sheet's.")
+    private String asOf;
+
+    /** A sheet that has been read. @param tree the text it was read from */
+    record Read(Node.Mapping tree, Sheet sheet) {}
+
+    /** The rule book; says on {@code err} when it takes seconds. */
+    Book book(BookLoader shipped, Map<String, String> environment, PrintWriter err) throws Fitworthy.BadBook {
+        try {
+            BookLoader loader = rules == null ? shipped : BookLoader.begin(rules, Folders.cache(environment));
+            return loader.finish(sentence -> {
+                err.println(sentence);
+                err.flush();
+            });
+        } catch (FaultsException e) {
+            throw new Fitworthy.BadBook(e);
+        }
+    }
+
+    /** The sheet, with the region and day asked for. @throws FaultsException with everything that is wrong with it */
+    Read read(Book book) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping root = NodeReader.read(sheetFile, faults);
+        if (root != null && region != null) {
+            root = root.with("region", new Node.Scalar(Place.of("--region"), region, false));
+        }
+        if (root != null && asOf != null) {
+            root = root.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
+        }
+        return new Read(root, SheetReader.sheet(root, book.regions().keySet(), faults));
+    }
+
+    /** The load cases named, which the sheet has to have; an empty set stands for all of them. */
+    static Set<String> chosen(Sheet sheet, List<String> names) throws FaultsException {
+        Set<String> known = new LinkedHashSet<>();
+        sheet.cases().forEach(each -> known.add(each.name()));
+        List<Fault> faults = new ArrayList<>();
+        for (String name : names) {
+            if (!known.contains(name)) {
+                faults.add(new Fault(Place.of("--case"), "", "the sheet has no load case '" + name + "'"
+                        + Words.suggestion(name, known), known.isEmpty() ? "leave --case out" : String.join(", ", known)));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        return Set.copyOf(names);
+    }
+}
