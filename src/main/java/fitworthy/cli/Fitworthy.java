@@ -29,7 +29,7 @@ public final class Fitworthy implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say which command: check.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say which command: check, explain, mend or compare.");
     }
 
     /** A rule book that cannot be used. */
@@ -49,6 +49,9 @@ public final class Fitworthy implements Runnable {
         BookLoader shipped = BookLoader.begin(Folders.rules(environment), Folders.cache(environment));
         CommandLine line = new CommandLine(new Fitworthy());
         line.addSubcommand(new Check(out, err, environment, shipped));
+        line.addSubcommand(new Explain(out, err, environment, shipped));
+        line.addSubcommand(new Mend(out, err, environment, shipped));
+        line.addSubcommand(new Compare(out, err, environment, shipped));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));

@@ -4,8 +4,11 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.Measure;
+import fitworthy.figures.MeasureKind;
 import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,23 +20,36 @@ import java.util.TreeMap;
  *
  * @param cases names of the load cases
  * @param rows by the limit's name, what is left in each case; a case is absent where it was not assessed
+ * @param least by the limit's name, what is left in the case that leaves least
  */
-record MarginTable(List<String> cases, Map<String, Map<String, String>> rows) {
+record MarginTable(List<String> cases, Map<String, Map<String, String>> rows, Map<String, String> least) {
 
     static MarginTable of(Advice advice) {
-        Map<String, Map<String, String>> rows = new TreeMap<>();
-        advice.findings().forEach(each -> add(rows, each.judged(), each.comparison()));
-        advice.met().forEach(each -> add(rows, each.judged(), each.comparison()));
-        return new MarginTable(advice.loadings().stream().map(each -> each.loadCase().name()).toList(),
-                new LinkedHashMap<>(rows));
+        Map<String, Map<String, Double>> margins = new TreeMap<>();
+        Map<String, MeasureKind> kinds = new HashMap<>();
+        advice.findings().forEach(each -> add(margins, kinds, each.judged(), each.comparison()));
+        advice.met().forEach(each -> add(margins, kinds, each.judged(), each.comparison()));
+        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+        Map<String, String> least = new LinkedHashMap<>();
+        margins.forEach((name, byCase) -> {
+            Map<String, String> row = new LinkedHashMap<>();
+            byCase.forEach((loadCase, margin) -> row.put(loadCase, Wording.quantity(margin, kinds.get(name))));
+            rows.put(name, row);
+            least.put(name, Wording.quantity(Collections.min(byCase.values()), kinds.get(name)));
+        });
+        return new MarginTable(advice.loadings().stream().map(each -> each.loadCase().name()).toList(), rows, least);
     }
 
-    private static void add(Map<String, Map<String, String>> rows, Judged judged, Optional<Comparison> comparison) {
+    private static void add(Map<String, Map<String, Double>> margins, Map<String, MeasureKind> kinds, Judged judged,
+            Optional<Comparison> comparison) {
         Measure measure = judged.measure();
         // Masses alone: what every loading is held against, in few enough rows to be read.
-        if (measure.getName().startsWith("mass.") && judged.card().againstLimit() && comparison.isPresent() && !measure.getLoadCase().isEmpty()) {
-            rows.computeIfAbsent(judged.subject() + ": " + measure.kind().limitMeaning(), key -> new LinkedHashMap<>())
-                    .putIfAbsent(judged.loadCase(), Wording.quantity(comparison.get().margin(), measure.kind()));
+        if (measure.getName().startsWith("mass.") && judged.card().againstLimit() && comparison.isPresent()
+                && !measure.getLoadCase().isEmpty()) {
+            String name = judged.subject() + ": " + measure.kind().limitMeaning();
+            kinds.put(name, measure.kind());
+            margins.computeIfAbsent(name, key -> new LinkedHashMap<>()).putIfAbsent(judged.loadCase(),
+                    comparison.get().margin());
         }
     }
 

@@ -31,16 +31,15 @@ import java.util.stream.Collectors;
 /** Advice as plain text, at most 80 columns wide. Colour only repeats what the words say. */
 public final class TextPrintout {
 
-    private static final int COLUMNS = 80;
     private static final int INDENT = 9;
 
-    private final PrintWriter out;
+    private final Page page;
     private final boolean colour;
     private final boolean everything;
 
     /** @param everything whether to list each thing that was met, rather than count them */
     public TextPrintout(PrintWriter out, boolean colour, boolean everything) {
-        this.out = out;
+        this.page = new Page(out);
         this.colour = colour;
         this.everything = everything;
     }
@@ -53,15 +52,15 @@ public final class TextPrintout {
                 .forEach(this::findings);
         notAssessed(advice);
         met(advice);
-        out.println(rule());
-        wrapped(0, advice.book().cover().caution());
-        out.flush();
+        page.rule();
+        page.wrapped(0, advice.book().cover().caution());
+        page.flush();
     }
 
     private void title(Advice advice) {
-        wrapped(0, "Fitworthy: advice, not certification");
-        out.println(rule());
-        wrapped(0, advice.sheet().title());
+        page.wrapped(0, "Fitworthy: advice, not certification");
+        page.rule();
+        page.wrapped(0, advice.sheet().title());
         field("Vehicle", advice.sheet().vehicle().name());
         field("For", String.join(", ", List.of(advice.sheet().customer(), advice.sheet().quote()).stream()
                 .filter(each -> !each.isEmpty()).toList()));
@@ -71,19 +70,19 @@ public final class TextPrintout {
                 + advice.book().hash());
         field("Loadings", advice.loadings().stream().map(each -> each.loadCase().name())
                 .collect(Collectors.joining(", ")));
-        out.println();
-        wrapped(0, verdict(advice));
-        out.println();
-        List<String> margins = MarginTable.of(advice).lines(COLUMNS);
-        margins.forEach(out::println);
+        page.blank();
+        page.wrapped(0, verdict(advice));
+        page.blank();
+        List<String> margins = MarginTable.of(advice).lines(Page.COLUMNS);
+        margins.forEach(page::line);
         if (!margins.isEmpty()) {
-            out.println();
+            page.blank();
         }
     }
 
     private void field(String name, String value) {
         if (!value.isEmpty()) {
-            hanging(String.format(Locale.ROOT, "%-9s", name), value);
+            page.hanging(String.format(Locale.ROOT, "%-9s", name), value);
         }
     }
 
@@ -124,23 +123,23 @@ public final class TextPrintout {
         Function<String, String> filled = text -> Wording.fill(text, judged, worst.comparison(), worst.evidence(),
                 worst.practice());
         Severity severity = judged.card().severity().value();
-        hanging(painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
+        page.hanging(painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
                 filled.apply(judged.card().title()));
-        wrapped(INDENT, judged.id() + " (" + judged.rule().file() + ":" + judged.rule().line() + ")");
+        page.wrapped(INDENT, judged.id() + " (" + judged.rule().file() + ":" + judged.rule().line() + ")");
         cases(group, finding -> finding.comparison().map(each -> Wording.comparison(finding.judged(), each))
                 .orElse(finding.judged().measure().kind().meaning() + ": " + Wording.value(finding.judged().measure())));
-        wrapped(INDENT, "Do: " + filled.apply(judged.card().remedy()));
-        wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
-        wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
+        page.wrapped(INDENT, "Do: " + filled.apply(judged.card().remedy()));
+        page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
+        page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
         evidence(judged, worst.practice());
-        out.println();
+        page.blank();
     }
 
     private void cases(List<Finding> group, Function<Finding, String> figures) {
         Map<String, List<String>> byFigures = new LinkedHashMap<>();
         group.forEach(finding -> byFigures.computeIfAbsent(figures.apply(finding), key -> new ArrayList<>())
                 .add(finding.judged().loadCase()));
-        byFigures.forEach((text, cases) -> wrapped(INDENT,
+        byFigures.forEach((text, cases) -> page.wrapped(INDENT,
                 cases.get(0).isEmpty() ? sentence(text) : String.join(", ", cases) + ": " + text));
     }
 
@@ -163,7 +162,7 @@ public final class TextPrintout {
             }
             text.append(entry.note().isEmpty() ? ")" : "; " + entry.note() + ")");
         }
-        wrapped(INDENT, text.toString());
+        page.wrapped(INDENT, text.toString());
     }
 
     /** What is missing, each with the rules that wait for it. */
@@ -179,12 +178,12 @@ public final class TextPrintout {
         if (byMissing.isEmpty()) {
             return;
         }
-        wrapped(0, "NOT ASSESSED, because the sheet does not say:");
+        page.wrapped(0, "NOT ASSESSED, because the sheet does not say:");
         byMissing.forEach((missing, rules) -> {
-            hanging("  - ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find() + ".");
-            wrapped(4, "Waiting for it: " + String.join(", ", rules));
+            page.hanging("  - ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find() + ".");
+            page.wrapped(4, "Waiting for it: " + String.join(", ", rules));
         });
-        out.println();
+        page.blank();
     }
 
     private void met(Advice advice) {
@@ -193,10 +192,10 @@ public final class TextPrintout {
             return;
         }
         if (!everything) {
-            wrapped(0, "MET: " + groups.size() + " checks assessed and in order (--all lists them).");
+            page.wrapped(0, "MET: " + groups.size() + " checks assessed and in order (--all lists them).");
             return;
         }
-        wrapped(0, "MET, assessed and in order:");
+        page.wrapped(0, "MET, assessed and in order:");
         groups.values().forEach(group -> {
             Met closest = group.stream().min(Comparator.comparingDouble(each ->
                     each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE))).orElseThrow();
@@ -204,9 +203,9 @@ public final class TextPrintout {
             Set<String> cases = new LinkedHashSet<>();
             group.forEach(each -> cases.add(each.judged().loadCase()));
             Optional<String> figures = closest.comparison().map(each -> Wording.comparison(judged, each));
-            hanging("  - ", Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
+            page.hanging("  - ", Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
                     closest.practice()) + " (" + judged.id() + ")");
-            figures.ifPresent(text -> wrapped(4, (judged.loadCase().isEmpty() ? "" : cases.size() > 1
+            figures.ifPresent(text -> page.wrapped(4, (judged.loadCase().isEmpty() ? "" : cases.size() > 1
                     ? "closest in " + judged.loadCase() + ": " : judged.loadCase() + ": ") + text));
         });
     }
@@ -222,47 +221,5 @@ public final class TextPrintout {
             case NOTE -> "\u001B[1m";
         };
         return code + text + "\u001B[0m";
-    }
-
-    private static String rule() {
-        return "-".repeat(COLUMNS);
-    }
-
-    private void wrapped(int indent, String text) {
-        lines(text, COLUMNS - indent).forEach(line -> out.println(" ".repeat(indent) + line));
-    }
-
-    /** Text beside a label, its further lines under its first. */
-    private void hanging(String label, String text) {
-        int width = label.replaceAll("\u001B\\[[0-9;]*m", "").length();
-        String before = label;
-        for (String line : lines(text, COLUMNS - width)) {
-            out.println(before + line);
-            before = " ".repeat(width);
-        }
-    }
-
-    /** Words in lines of at most {@code width}; a longer word is cut. Control characters become spaces. */
-    static List<String> lines(String text, int width) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.replaceAll("\\p{Cntrl}+", " ").strip().split(" +")) {
-            String rest = word;
-            while (rest.length() > width) {
-                if (!line.isEmpty()) {
-                    lines.add(line.toString());
-                    line.setLength(0);
-                }
-                lines.add(rest.substring(0, width));
-                rest = rest.substring(width);
-            }
-            if (line.length() + 1 + rest.length() > width && !line.isEmpty()) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.isEmpty() ? "" : " ").append(rest);
-        }
-        lines.add(line.toString());
-        return lines;
     }
 }

@@ -1,0 +1,63 @@
+package fitworthy.advice;
+
+import fitworthy.book.Book;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
+
+/**
+ * Every combination of the choices that a sheet leaves open, each run through the whole book.
+ *
+ * @param plans the combinations looked at, the plan as written first
+ * @param all how many combinations there are
+ */
+public record Alternatives(List<Alternative> plans, long all) {
+
+    /** One combination. @param choices one change for each option asked for */
+    public record Alternative(List<Change.Choose> choices, Advice advice) {}
+
+    /**
+     * Runs the combinations.
+     *
+     * @param options names of the options to vary; the others stay as written
+     * @param stop asked before each run whether to give up
+     * @param progress told how many were run so far
+     * @throws FaultsException where a combination makes no sheet
+     */
+    public static Alternatives of(Book book, Node.Mapping root, Sheet sheet, List<String> options, BooleanSupplier stop,
+            IntConsumer progress) throws FaultsException {
+        List<Sheet.Option> varied = sheet.options().stream().filter(each -> options.contains(each.name())).toList();
+        long all = varied.stream().mapToLong(each -> each.choices().size()).reduce(1, Math::multiplyExact);
+        List<Alternative> plans = new ArrayList<>();
+        for (long number = 0; number < all && !stop.getAsBoolean(); number++) {
+            List<Change.Choose> choices = choices(varied, number);
+            Node.Mapping changed = root;
+            for (Change.Choose choice : choices) {
+                changed = choice.applied(changed, sheet);
+            }
+            plans.add(new Alternative(choices, Adviser.advise(book,
+                    SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>()))));
+            progress.accept(plans.size());
+        }
+        return new Alternatives(plans, all);
+    }
+
+    /** The combination of this number, counting the last option fastest and each from the choice that is taken. */
+    private static List<Change.Choose> choices(List<Sheet.Option> options, long number) {
+        List<Change.Choose> choices = new ArrayList<>();
+        long rest = number;
+        for (int i = options.size() - 1; i >= 0; i--) {
+            Sheet.Option option = options.get(i);
+            int taken = option.choices().indexOf(option.taken());
+            int index = (int) ((taken + rest % option.choices().size()) % option.choices().size());
+            choices.add(0, new Change.Choose(option.name(), option.choices().get(index).name()));
+            rest /= option.choices().size();
+        }
+        return choices;
+    }
+}

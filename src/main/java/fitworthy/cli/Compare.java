@@ -1,0 +1,78 @@
+package fitworthy.cli;
+
+import fitworthy.advice.Alternatives;
+import fitworthy.book.Book;
+import fitworthy.book.BookLoader;
+import fitworthy.printout.AlternativesPrintout;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Compares the choices that a sheet leaves open. */
+@Command(name = "compare", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+        description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
+                + " limit, and price.",
+        footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})
+final class Compare implements Callable<Integer> {
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Map<String, String> environment;
+    private final BookLoader shipped;
+
+    @Mixin
+    private SheetOptions options;
+
+    @Option(names = "--option", paramLabel = "NAME",
+            description = "Vary this option only; may be given several times. All are varied by default.")
+    private List<String> names = List.of();
+
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "10",
+            description = "Stop after this long; 10 by default.")
+    private double seconds;
+
+    Compare(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
+        this.out = out;
+        this.err = err;
+        this.environment = environment;
+        this.shipped = shipped;
+    }
+
+    @Override
+    public Integer call() throws FaultsException, Fitworthy.BadBook {
+        Book book = options.book(shipped, environment, err);
+        SheetOptions.Read read = options.read(book);
+        List<String> known = read.sheet().options().stream().map(Sheet.Option::name).toList();
+        List<Fault> faults = new ArrayList<>();
+        if (known.isEmpty()) {
+            faults.add(new Fault(Place.of("SHEET"), "options", "the sheet leaves no choice open",
+                    "options: [{name: Tray, choices: [{name: alloy, parts: [Alloy tray]}, {name: none}]}]"));
+        }
+        for (String name : names) {
+            if (!known.contains(name)) {
+                faults.add(new Fault(Place.of("--option"), "", "the sheet has no option '" + name + "'"
+                        + Words.suggestion(name, known), "one of " + String.join(", ", known)));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        try (Patience patience = new Patience(seconds, err, System.console() != null)) {
+            Alternatives alternatives = Alternatives.of(book, read.tree(), read.sheet(), names.isEmpty() ? known : names,
+                    patience, patience);
+            patience.close();
+            AlternativesPrintout.print(out, alternatives);
+        }
+        return 0;
+    }
+}

@@ -1,0 +1,183 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Explanation;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.book.Advised;
+import fitworthy.book.Book;
+import fitworthy.book.Card;
+import fitworthy.book.Practice;
+import fitworthy.book.PracticeEntry;
+import fitworthy.book.RuleText;
+import fitworthy.figures.Measure;
+import fitworthy.sheet.Missing;
+import fitworthy.source.Words;
+import java.io.PrintWriter;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Why a rule fired on a sheet, or why it did not, as plain text. */
+public final class ExplanationPrintout {
+
+    private static final Pattern PROPERTY = Pattern.compile("(\\$\\w+)\\.(\\w+)|(?<![\\w$.\"])([a-z]+)(?![\\w.\"])");
+    private static final Set<String> NUMBERS = Set.of("value", "limit", "headroom", "excess", "tolerance");
+
+    private final Page page;
+    private final Advice advice;
+
+    private ExplanationPrintout(PrintWriter out, Advice advice) {
+        this.page = new Page(out);
+        this.advice = advice;
+    }
+
+    /** Explains one rule of the book. */
+    public static void print(PrintWriter out, Advice advice, String id) {
+        new ExplanationPrintout(out, advice).rule(id);
+    }
+
+    private void rule(String id) {
+        Book book = advice.book();
+        Card card = book.cards().get(id);
+        RuleText rule = book.rules().get(id);
+        page.wrapped(0, id + ": " + card.title());
+        page.wrapped(0, Words.hyphenated(card.severity().value().name()) + ", " + rule.file() + ":" + rule.line()
+                + ", in the book since " + card.since());
+        page.rule();
+        page.hanging("Why      ", card.why());
+        page.hanging("Rests on ", card.basis().value().words() + sources(card.sources()));
+        for (String practice : rule.practice()) {
+            practice(practice);
+        }
+        page.blank();
+        Map<String, List<String>> seen = new LinkedHashMap<>();
+        List<Explanation> explanations = Explanation.of(advice, id);
+        for (Explanation each : explanations) {
+            // What does not depend on the loading reads the same in every case and is told once.
+            if (seen.putIfAbsent(each.judged().getSubject() + "|" + key(each), List.of()) == null) {
+                explanation(id, each);
+            }
+        }
+        if (explanations.isEmpty()) {
+            page.wrapped(0, "The question does not arise on this sheet: nothing on it gives the measure "
+                    + card.judges() + ".");
+        }
+        page.rule();
+        page.wrapped(0, book.cover().caution());
+        page.flush();
+    }
+
+    /** The load case where any fact looked at depends on it, else nothing. */
+    private static String key(Explanation each) {
+        return each.steps().stream().anyMatch(step -> step.fact() instanceof Measure measure
+                && !measure.getLoadCase().isEmpty()) ? each.loadCase() : "";
+    }
+
+    private String sources(List<String> ids) {
+        return ids.isEmpty() ? "" : ": " + String.join("; ", ids.stream()
+                .map(each -> advice.book().sources().get(each).title()).toList());
+    }
+
+    private void practice(String id) {
+        Book.Lookup lookup = advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
+        String text = "nothing recorded for this region and day";
+        if (lookup instanceof Book.Lookup.NoneApplies) {
+            text = "no such limit applies in this region";
+        } else if (lookup instanceof Book.Lookup.Found found) {
+            PracticeEntry.Value entry = found.practice().entry();
+            text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.from() + ", "
+                    + entry.basis().value().words() + sources(entry.sources())
+                    + (entry.note().isEmpty() ? "" : ". " + entry.note());
+        }
+        page.hanging("Practice ", id + ": " + text);
+    }
+
+    private void explanation(String id, Explanation each) {
+        String loading = key(each).isEmpty() ? "" : ", " + each.loadCase();
+        page.wrapped(0, Words.shortened(each.judged().getSubject() + loading, 60) + ": " + outcome(id, each));
+        Map<String, Object> bound = new LinkedHashMap<>();
+        for (Explanation.Step step : each.steps()) {
+            if (step.wanted().binding() != null && step.fact() != null) {
+                bound.put(step.wanted().binding(), step.fact());
+            }
+            page.hanging("    ", (step.wanted().binding() == null ? "" : step.wanted().binding() + " is ")
+                    + fact(step.fact(), step.wanted().fact() + " " + step.wanted().key()));
+            for (Explanation.Check check : step.checks()) {
+                page.hanging(check.holds() ? "      true   " : "      FALSE  ",
+                        check.text() + numbers(check.text(), step.fact(), bound));
+            }
+        }
+        for (Missing missing : missing(each)) {
+            page.hanging("      missing ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find());
+        }
+        page.blank();
+    }
+
+    private static Set<Missing> missing(Explanation each) {
+        Set<Missing> missing = new TreeSet<>(Comparator.comparing(Missing::path));
+        each.steps().forEach(step -> {
+            if (step.fact() instanceof Measure measure) {
+                missing.addAll(measure.missing());
+            }
+        });
+        return missing;
+    }
+
+    private String outcome(String id, Explanation each) {
+        if (each.holds()) {
+            return "it fires";
+        }
+        boolean open = advice.notAssessed().stream().map(got -> got.judged()).anyMatch(judged -> is(judged, id, each));
+        return open ? "not assessed" : "it does not fire";
+    }
+
+    private static boolean is(Judged judged, String id, Explanation each) {
+        return judged.id().equals(id) && judged.measure() == each.judged();
+    }
+
+    private static String fact(Object fact, String wanted) {
+        if (fact instanceof Measure measure) {
+            String limit = measure.hasLimit() && measure.isKnown()
+                    ? ", " + measure.kind().limitMeaning() + " " + Wording.quantity(measure.getLimit(), measure.kind()) : "";
+            return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
+                    + (measure.isKnown() ? Wording.value(measure) + limit : "not known");
+        }
+        if (fact instanceof Practice practice) {
+            return practice.meaning() + " = " + Wording.value(practice);
+        }
+        return fact instanceof Advised advised ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
+                : "nothing: there is no " + wanted;
+    }
+
+    /** The figures behind a comparison, put in. */
+    private static String numbers(String comparison, Object fact, Map<String, Object> bound) {
+        StringBuilder numbers = new StringBuilder();
+        Matcher matcher = PROPERTY.matcher(comparison.replaceAll("\"[^\"]*\"", "\"\""));
+        while (matcher.find()) {
+            Object owner = matcher.group(1) == null ? fact : bound.get(matcher.group(1));
+            String name = matcher.group(1) == null ? matcher.group(3) : matcher.group(2);
+            if (owner != null && !name.equals("known") && !name.equals("true") && !name.equals("false")) {
+                numbers.append(numbers.isEmpty() ? "   (" : ", ").append(matcher.group()).append(" is ")
+                        .append(shown(owner, name));
+            }
+        }
+        return numbers.isEmpty() ? "" : numbers.append(")").toString();
+    }
+
+    private static String shown(Object owner, String name) {
+        Object value = Explanation.property(owner, name);
+        if (value instanceof Double number) {
+            if (owner instanceof Practice practice) {
+                return Wording.value(practice);
+            }
+            return name.equals("spare") ? Wording.number(number, "%", 1) + " %"
+                    : NUMBERS.contains(name) ? Wording.quantity(number, ((Measure) owner).kind()) : String.valueOf(number);
+        }
+        return "'" + value + "'";
+    }
+}

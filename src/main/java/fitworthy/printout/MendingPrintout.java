@@ -1,0 +1,104 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Mender.Mending;
+import fitworthy.advice.Mender.Offer;
+import fitworthy.advice.Mender.Way;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Severity;
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Changes that would clear a plan's stops, as plain text. */
+public final class MendingPrintout {
+
+    private final Page page;
+    private final Advice planned;
+
+    private MendingPrintout(PrintWriter out, Advice planned) {
+        this.page = new Page(out);
+        this.planned = planned;
+    }
+
+    /** Prints what was found for a plan. */
+    public static void print(PrintWriter out, Advice planned, Mending mending) {
+        new MendingPrintout(out, planned).print(mending);
+    }
+
+    private void print(Mending mending) {
+        page.wrapped(0, "Fitworthy: changes that clear the stops; advice, not certification");
+        page.rule();
+        page.wrapped(0, planned.sheet().title());
+        page.wrapped(0, TextPrintout.verdict(planned));
+        page.blank();
+        offers(mending);
+        ways(mending);
+        page.wrapped(0, mending.tried() + " changed plans were run through the whole rule book."
+                + (mending.complete() ? "" : " Time ran out before all were tried; there may be smaller changes."));
+        page.rule();
+        page.wrapped(0, planned.book().cover().caution());
+        page.flush();
+    }
+
+    private void offers(Mending mending) {
+        boolean stops = planned.worst().filter(Severity.STOP::equals).isPresent();
+        if (!stops) {
+            page.wrapped(0, "The plan has no stop to clear.");
+        } else if (mending.offers().isEmpty()) {
+            page.wrapped(0, "No change of up to four clears every stop. Do what each finding says; see 'check'.");
+        }
+        for (int i = 0; i < mending.offers().size(); i++) {
+            Offer offer = mending.offers().get(i);
+            page.hanging(String.format(Locale.ROOT, "OFFER %d  ", i + 1),
+                    offer.changes().stream().map(each -> each.words()).collect(Collectors.joining("; ")));
+            page.wrapped(9, String.format(Locale.ROOT, "Gives up %.0f kg%s. Then: %s", offer.kilograms(),
+                    money(offer), TextPrintout.verdict(offer.advice())));
+            Set<String> more = ids(offer.advice());
+            more.removeAll(ids(planned));
+            if (!more.isEmpty()) {
+                page.wrapped(9, "New with it: " + String.join(", ", more));
+            }
+            page.blank();
+        }
+    }
+
+    private String money(Offer offer) {
+        Map<String, BigDecimal> before = Prices.of(planned.sheet());
+        Map<String, BigDecimal> change = new LinkedHashMap<>();
+        Prices.of(offer.advice().sheet()).forEach((currency, sum) ->
+                change.put(currency, sum.subtract(before.getOrDefault(currency, BigDecimal.ZERO))));
+        return change.entrySet().stream().filter(each -> each.getValue().signum() != 0)
+                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString() + " "
+                        + each.getKey()).collect(Collectors.joining());
+    }
+
+    private static Set<String> ids(Advice advice) {
+        return advice.findings().stream().map(each -> each.judged().id()).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private void ways(Mending mending) {
+        Map<String, List<Way>> byFinding = mending.ways().stream().collect(Collectors.groupingBy(way ->
+                heading(way.finding()), LinkedHashMap::new, Collectors.toList()));
+        if (byFinding.isEmpty()) {
+            return;
+        }
+        page.wrapped(0, "WHAT WOULD JUST PASS, one thing at a time:");
+        byFinding.forEach((heading, ways) -> {
+            page.hanging("  - ", heading);
+            ways.stream().map(way -> way.change().words()).distinct().forEach(each -> page.hanging("      or: ", each));
+        });
+        page.blank();
+    }
+
+    private static String heading(Finding finding) {
+        return finding.judged().id() + " [" + finding.judged().subject() + "], " + finding.judged().loadCase() + ": "
+                + Wording.comparison(finding.judged(), finding.comparison().orElseThrow());
+    }
+}

@@ -1,0 +1,73 @@
+package fitworthy.printout;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A page of plain text, 80 columns wide. */
+final class Page {
+
+    static final int COLUMNS = 80;
+
+    private final PrintWriter out;
+
+    Page(PrintWriter out) {
+        this.out = out;
+    }
+
+    void rule() {
+        out.println("-".repeat(COLUMNS));
+    }
+
+    void blank() {
+        out.println();
+    }
+
+    /** A line that is known to fit. */
+    void line(String text) {
+        out.println(text);
+    }
+
+    void flush() {
+        out.flush();
+    }
+
+    /** Text in as many lines as it takes. */
+    void wrapped(int indent, String text) {
+        lines(text, COLUMNS - indent).forEach(line -> out.println(" ".repeat(indent) + line));
+    }
+
+    /** Text beside a label, its further lines under its first. */
+    void hanging(String label, String text) {
+        int width = label.replaceAll("\u001B\\[[0-9;]*m", "").length();
+        String before = label;
+        for (String line : lines(text, COLUMNS - width)) {
+            out.println(before + line);
+            before = " ".repeat(width);
+        }
+    }
+
+    /** Words in lines of at most {@code width}; a longer word is cut. Control characters become spaces. */
+    static List<String> lines(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.replaceAll("\\p{Cntrl}+", " ").strip().split(" +")) {
+            String rest = word;
+            while (rest.length() > width) {
+                if (!line.isEmpty()) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                lines.add(rest.substring(0, width));
+                rest = rest.substring(width);
+            }
+            if (line.length() + 1 + rest.length() > width && !line.isEmpty()) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+}
