@@ -58,10 +58,8 @@ final class MassMeasures implements Topic {
         measures.add(Measure.of(GVM, "vehicle", "", ratings.gvm()));
         boolean raised = plan.planned(Details.RatingUpgrade.class).filter(upgrade -> upgrade.gvm().known()).isPresent();
         if (raised) {
-            boolean registered = plan.vehicle().registered() != null
-                    && !plan.vehicle().registered().isAfter(plan.sheet().asOf());
             measures.add(Measure.of(RAISED, "vehicle", "", Choice.of(
-                    registered ? Registration.AFTER : Registration.BEFORE)));
+                    plan.registered() ? Registration.AFTER : Registration.BEFORE)));
             measures.add(Measure.of(RATED_TRAILER, "vehicle", "", ratings.towing(),
                     ratings.gcm().minus(ratings.gvm())));
             measures.add(Measure.of(GVM_OVER_AXLES, "vehicle", "", ratings.gvm(),

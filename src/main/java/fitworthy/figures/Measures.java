@@ -21,7 +21,8 @@ public final class Measures {
             new TowingMeasures(),
             new MirrorMeasures(),
             new SuspensionMeasures(),
-            new BodyMeasures());
+            new BodyMeasures(),
+            new PaperworkMeasures());
 
     private Measures() {}
 

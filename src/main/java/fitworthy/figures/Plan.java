@@ -46,6 +46,11 @@ public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice
         return details(type).stream().findFirst();
     }
 
+    /** Whether the vehicle is registered by the day the sheet asks about. */
+    public boolean registered() {
+        return vehicle().registered() != null && !vehicle().registered().isAfter(sheet.asOf());
+    }
+
     public Figure wheelbase() {
         Figure wheelbase = vehicle().size().wheelbase();
         for (Details.ChassisExtension extension : details(Details.ChassisExtension.class)) {

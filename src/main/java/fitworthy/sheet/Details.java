@@ -27,7 +27,11 @@ public interface Details {
             @Field(value = "limit of the rear axle after", in = Dimension.MASS, find = "the kit's approval papers",
                     example = "2050 kg") Figure rearAxle,
             @Field(value = "heaviest braked trailer after", in = Dimension.MASS, find = "the kit's approval papers",
-                    example = "3500 kg") Figure towing) implements Details {}
+                    example = "3500 kg") Figure towing,
+            @Field(value = "its approval: as second stage of manufacture for a new vehicle, or for one in service",
+                    find = "the kit's approval papers") Choice<RatingApproval> approval) implements Details {}
+
+    enum RatingApproval { SECOND_STAGE, IN_SERVICE, NONE }
 
     record Snorkel(
             @Field(value = "height of the opening of its head", in = Dimension.LENGTH, find = "a tape",

@@ -15,6 +15,8 @@ public record Fitment(
         @Field(value = "whether the customer will not do without it", find = "the customer") Choice<YesNo> keep,
         @Field(value = "how far it may be moved along the vehicle, either way", in = Dimension.LENGTH,
                 find = "the plan", example = "400 mm") Figure mayMove,
+        @Field(value = "whether its maker states in writing that it suits this vehicle; asked of springs, body lifts,"
+                + " tow bars and rating kits", find = "the maker") Choice<YesNo> suits,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
         @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
         Figure leadTime,

@@ -23,6 +23,7 @@ public record Sheet(
         @Field("what is carried") List<Load> cargo,
         @Field("the trailer, where one is towed") Optional<Trailer> trailer,
         @Field("the electrical circuits that are planned") List<Circuit> circuits,
+        @Field("certificates, insurer and warranty") Papers papers,
         @Field("how the vehicle will be used") Trip trip,
         @Field("ways of loading it; one with everything aboard where left out") List<LoadCase> cases,
         @Field("choices that are still open, to be compared") List<Option> options) {
@@ -35,7 +36,8 @@ public record Sheet(
         return open.isEmpty() ? this : new Sheet(title, customer, quote, region, asOf, assumedTolerance, vehicle,
                 fitments.stream().filter(each -> !open.contains(each.name())).toList(),
                 tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer,
-                circuits.stream().filter(each -> !open.contains(each.part())).toList(), trip, cases, options);
+                circuits.stream().filter(each -> !open.contains(each.part())).toList(), papers, trip, cases,
+                options);
     }
 
     /** A choice that is still open. */
