@@ -7,8 +7,11 @@ import static fitworthy.figures.MeasureKind.word;
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Details.AtRear;
+import fitworthy.sheet.Details.Battery;
+import fitworthy.sheet.Details.BatteryPlace;
 import fitworthy.sheet.Details.Body;
 import fitworthy.sheet.Details.ChassisExtension;
+import fitworthy.sheet.Details.Chemistry;
 import fitworthy.sheet.Details.FirearmBox;
 import fitworthy.sheet.Details.GasBottle;
 import fitworthy.sheet.Details.GasPlace;
@@ -52,6 +55,8 @@ final class BodyMeasures implements Topic {
             "whether the closed space of the gas bottle is open to the outside at its floor");
     private static final MeasureKind GAS_MOUNT = number("body.gas-mount", "", 1,
             "what the bottle's bracket withstands over the weight of the full bottle");
+    private static final MeasureKind BATTERY_VENT = rated("body.battery-vent", "cm2", 1,
+            "free area of the smaller vent of the battery's box", "what its gas asks for");
     private static final MeasureKind FIREARMS = word("body.firearms-locked",
             "whether firearms travel in a locked container fixed to the vehicle");
     private static final MeasureKind AMMUNITION = word("body.ammunition-apart",
@@ -63,8 +68,8 @@ final class BodyMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(OVERHANG, OVERHANG_GROWN, CHASSIS_APPROVED, BEHIND_AXLE, LAMPS, PLATE, HIGH_STOP_LAMP, HOLD_DOWN,
-                HOLD_DOWN_POINTS, LEG, TIPPING, DUST, GAS_PLACE, GAS_VENT, GAS_MOUNT, FIREARMS, AMMUNITION, DOOR,
-                SEATS);
+                HOLD_DOWN_POINTS, LEG, TIPPING, DUST, GAS_PLACE, GAS_VENT, GAS_MOUNT, BATTERY_VENT, FIREARMS,
+                AMMUNITION, DOOR, SEATS);
     }
 
     @Override
@@ -77,6 +82,8 @@ final class BodyMeasures implements Topic {
                 body(plan, fitment, body, measures);
             } else if (fitment.details() instanceof GasBottle bottle) {
                 gas(fitment, bottle, measures);
+            } else if (fitment.details() instanceof Battery battery) {
+                battery(name, battery, measures);
             } else if (fitment.details() instanceof FirearmBox box) {
                 measures.add(Measure.of(FIREARMS, name, "", both(box.locks(), box.fixed())));
                 measures.add(Measure.of(AMMUNITION, name, "", box.ammunitionApart()));
@@ -110,6 +117,18 @@ final class BodyMeasures implements Topic {
             measures.add(Measure.of(GAS_VENT, fitment.name(), "", bottle.dropVent()));
         }
         measures.add(Measure.of(GAS_MOUNT, fitment.name(), "", bottle.mount().dividedBy(fitment.mass())));
+    }
+
+    /** Whether the box is vented at all is a matter of the electrics. */
+    private static void battery(String name, Battery battery, List<Measure> measures) {
+        boolean open = battery.place().is(BatteryPlace.ENGINE_BAY) || battery.place().is(BatteryPlace.OUTSIDE);
+        if (!open && !battery.chemistry().is(Chemistry.LITHIUM) && !battery.ventedOutside().is(YesNo.NO)) {
+            Figure needed = !battery.place().known() ? Figure.missing(battery.place().missing())
+                    : !battery.chemistry().known() ? Figure.missing(battery.chemistry().missing())
+                    : BatteryVent.area(battery.voltage(), battery.capacity(),
+                            battery.chemistry().is(Chemistry.LEAD_ACID));
+            measures.add(Measure.of(BATTERY_VENT, name, "", battery.vents(), needed));
+        }
     }
 
     /** No where one answer is no, yes where both are, else what the open one lacks. */

@@ -118,8 +118,9 @@ public interface Details {
             @Field(value = "its nominal capacity", in = Dimension.CHARGE, find = "its label", example = "100 Ah")
             Figure capacity,
             @Field(value = "where it stands", find = "the plan") Choice<BatteryPlace> place,
-            @Field(value = "whether its box is vented to the outside", find = "the fitter") Choice<YesNo> ventedOutside)
-            implements Details {}
+            @Field(value = "whether its box is vented to the outside", find = "the fitter") Choice<YesNo> ventedOutside,
+            @Field(value = "free area of its upper vent or of its lower one, whichever is smaller", in = Dimension.AREA,
+                    find = "the fitter", example = "20 cm2") Figure vents) implements Details {}
 
     /** Flooded, absorbed-mat and gelled lead-acid, and lithium iron phosphate. */
     enum Chemistry { LEAD_ACID, AGM, GEL, LITHIUM }
