@@ -68,7 +68,8 @@ class ScenariosTest {
         Set<String> traps = Set.of("front.airbag-unstated", "body.plate-gone", "front.plate-hidden",
                 "fuel.alarm-unnoticed", "intake.lid-open", "intake.known-leak-kept", "mirrors.indicator-lost",
                 "mass.raised-gvm-gcm-left", "mass.raised-after-registration", "tyres.wheel-weaker-than-tyre",
-                "body.chassis-unapproved", "suspension.lamp-aim-left-out");
+                "body.chassis-unapproved", "suspension.lamp-aim-left-out",
+                "paperwork.certificate-unpriced");
         Set<String> absent = new TreeSet<>(traps);
         absent.removeAll(all);
         assertEquals(Set.of(), absent);
