@@ -9,7 +9,6 @@ import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -23,6 +22,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.kie.api.KieBase;
 
 /** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
 public final class BookLoader {
@@ -30,12 +30,15 @@ public final class BookLoader {
     private final Path folder;
     private final RuleCache cache;
     private final List<Fault> faults = new ArrayList<>();
-    private final MessageDigest digest = RuleCache.sha256();
+    private final MessageDigest digest = CacheFolder.sha256();
+    private final PageCache pages;
     private final CompletableFuture<Optional<RuleCache.Loaded>> kept;
 
     private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
-        this.cache = new RuleCache(cacheFolder);
+        CacheFolder cached = new CacheFolder(cacheFolder);
+        this.cache = new RuleCache(cached);
+        this.pages = new PageCache(cached);
         this.kept = CompletableFuture.supplyAsync(this::kept);
     }
 
@@ -95,20 +98,26 @@ public final class BookLoader {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-        RuleCache.Loaded rules = rules(texts, progress);
-        rules.rules().forEach(rule -> {
+        String key = RuleCache.key(texts);
+        Optional<RuleCache.Loaded> loaded = kept.join().filter(each -> each.key().equals(key));
+        List<RuleText> rules = loaded.map(RuleCache.Loaded::rules).orElseGet(() -> parsed(texts));
+        rules.forEach(rule -> {
             RuleText earlier = parts.rules().put(rule.id(), rule);
             if (earlier != null) {
                 faults.add(new Fault(new Place(rule.file(), rule.line(), 0), "", "a second rule is called '" + rule.id()
                         + "'; the first is " + earlier.file() + ":" + earlier.line(), "one rule an id"));
             }
         });
-        new Contract(parts, faults).check();
+        if (faults.isEmpty()) {
+            new Contract(parts, faults).check();
+        }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
+        pages.keep();
+        KieBase base = loaded.isPresent() ? loaded.get().base() : compiled(key, rules, texts, progress);
         return new Book(cover, HexFormat.of().formatHex(digest.digest()).substring(0, 12), regions, parts.cards(),
-                parts.rules(), parts.practice(), parts.sources(), tables, rules.base());
+                parts.rules(), parts.practice(), parts.sources(), tables, base);
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */
@@ -139,9 +148,9 @@ public final class BookLoader {
 
     private void topic(Path topic, Contract.Parts parts, Map<String, String> texts) {
         Path drl = rulesOf(topic);
-        String text = text(drl);
+        Text text = text(drl);
         if (text != null) {
-            texts.put(name(drl), text);
+            texts.put(name(drl), text.text());
         }
         collect(topic.resolve("cards.yaml"), Card.class, parts.cards(), parts.places());
         if (Files.exists(topic.resolve("practice.yaml"))) {
@@ -183,47 +192,64 @@ public final class BookLoader {
         return entries;
     }
 
-    private RuleCache.Loaded rules(Map<String, String> texts, Consumer<String> progress)
-            throws FaultsException {
-        String key = RuleCache.key(texts);
-        Optional<RuleCache.Loaded> loaded = kept.join().filter(each -> each.key().equals(key));
-        if (loaded.isPresent()) {
-            return loaded.get();
-        }
+    private List<RuleText> parsed(Map<String, String> texts) {
         List<RuleText> rules = new ArrayList<>();
         texts.forEach((file, text) -> rules.addAll(
                 RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));
-        if (faults.isEmpty()) {
-            progress.accept("Compiling the rules; the next run will find them ready.");
-            Map<String, byte[]> files = RuleCompiler.compile(texts, faults);
-            if (faults.isEmpty()) {
-                cache.keep(key, new RuleCache.Compiled(rules, files));
-                try {
-                    return new RuleCache.Loaded(key, rules, RuleCompiler.load(files));
-                } catch (IOException e) {
-                    throw new IllegalStateException("rules just compiled cannot be loaded", e);
-                }
-            }
+        return rules;
+    }
+
+    private KieBase compiled(String key, List<RuleText> rules, Map<String, String> texts, Consumer<String> progress)
+            throws FaultsException {
+        progress.accept("Compiling the rules; the next run will find them ready.");
+        Map<String, byte[]> files = RuleCompiler.compile(texts, faults);
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
         }
-        throw new FaultsException(faults);
+        cache.keep(key, new RuleCache.Compiled(rules, files));
+        try {
+            return RuleCompiler.load(files);
+        } catch (IOException e) {
+            throw new IllegalStateException("rules just compiled cannot be loaded", e);
+        }
     }
 
     private String table(String fileName) {
-        return text(folder.resolve("tables").resolve(fileName));
+        Text text = text(folder.resolve("tables").resolve(fileName));
+        return text == null ? null : text.text();
     }
 
+    /** A page of the book, as kept by an earlier run where its text is still the same. */
     private Node.Mapping read(Path file) {
-        String text = text(file);
-        return text == null ? null : NodeReader.read(name(file), text, faults);
+        Text text = text(file);
+        if (text == null) {
+            return null;
+        }
+        Node.Mapping page = pages.find(name(file), text.digest());
+        if (page == null) {
+            int before = faults.size();
+            page = NodeReader.read(name(file), text.text(), faults);
+            if (page != null && faults.size() == before) {
+                pages.add(text.digest(), page);
+            }
+        }
+        return page;
     }
+
+    /** A file's text and its digest. */
+    private record Text(String text, String digest) {}
 
     /** A file's text, counted into the book's hash; null with a fault where it cannot be read. */
-    private String text(Path file) {
+    private Text text(Path file) {
         String text = NodeReader.text(file, faults);
-        if (text != null) {
-            digest.update((folder.relativize(file) + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
+        if (text == null) {
+            return null;
         }
-        return text;
+        MessageDigest own = CacheFolder.sha256();
+        CacheFolder.count(own, folder.relativize(file).toString(), text);
+        byte[] bytes = own.digest();
+        digest.update(bytes);
+        return new Text(text, HexFormat.of().formatHex(bytes));
     }
 
     private String name(Path file) {

@@ -5,16 +5,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -23,14 +15,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.zip.CRC32;
 import org.kie.api.KieBase;
 
-/**
- * Keeps compiled rules between runs, in a folder that only its owner may write. A file whose key, checksum or content is
- * not as it should be counts as absent. The checksum finds a cut or damaged file; against somebody who may write the
- * owner's files nothing here helps, which is why a folder that others may write is not used at all.
- */
+/** Keeps compiled rules between runs. What cannot be read back whole counts as absent. */
 final class RuleCache {
 
     /** Compiled rules and what they mention. */
@@ -39,101 +26,48 @@ final class RuleCache {
     /** A rule base ready for sessions, with what its rules mention and the key of their text. */
     record Loaded(String key, List<RuleText> rules, KieBase base) {}
 
-    private static final int CHECKSUM_BYTES = Long.BYTES;
+    private final CacheFolder folder;
 
-    private final Path folder;
-
-    RuleCache(Path folder) {
+    RuleCache(CacheFolder folder) {
         this.folder = folder;
     }
 
     /** The key of a set of rule files: their text, the engine, the Java level and the classes that rules see. */
     static String key(Map<String, String> texts) {
-        MessageDigest digest = sha256();
-        texts.forEach((file, text) -> {
-            digest.update((file + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
-        });
+        MessageDigest digest = CacheFolder.sha256();
+        texts.forEach((file, text) -> CacheFolder.count(digest, file, text));
         digest.update(String.valueOf(KieBase.class.getPackage().getImplementationVersion())
                 .getBytes(StandardCharsets.UTF_8));
         digest.update((byte) Runtime.version().feature());
-        for (String name : List.of("figures/Measure", "book/Practice", "book/Advised", "book/Consequence",
-                "book/RuleCompiler", "book/RuleParser", "book/RuleText")) {
-            try (InputStream in = RuleCache.class.getResourceAsStream("/fitworthy/" + name + ".class")) {
-                digest.update(in.readAllBytes());
-            } catch (IOException e) {
-                throw new IllegalStateException("cannot read the program's own class " + name, e);
-            }
-        }
+        CacheFolder.count(digest, List.of("figures/Measure", "book/Practice", "book/Advised", "book/Consequence",
+                "book/RuleCompiler", "book/RuleParser", "book/RuleText"));
         return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
     }
 
     /** The rule base kept under a key, or nothing where there is none that can be trusted. */
     Optional<Loaded> find(String key) {
-        try {
-            if (!trusted()) {
+        return folder.find(file(key)).flatMap(content -> {
+            try {
+                Compiled compiled = read(new DataInputStream(new ByteArrayInputStream(content.array(),
+                        content.arrayOffset(), content.remaining())));
+                return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
+            } catch (IOException | RuntimeException e) {
                 return Optional.empty();
             }
-            byte[] bytes = Files.readAllBytes(file(key));
-            DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
-            if (in.readLong() != checksum(bytes, CHECKSUM_BYTES)) {
-                return Optional.empty();
-            }
-            Compiled compiled = read(in);
-            return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
-        } catch (IOException | RuntimeException e) {
-            return Optional.empty();
-        }
+        });
     }
 
-    /** Keeps compiled rules; where the folder cannot be written or trusted the next run compiles again. */
+    /** Keeps compiled rules. */
     void keep(String key, Compiled compiled) {
-        Path unfinished = null;
         try {
-            if (!Files.exists(folder)) {
-                makeFolder();
-            }
-            if (!trusted()) {
-                return;
-            }
-            byte[] content = written(compiled);
-            unfinished = Files.createTempFile(folder, "rules-", ".part");
-            Files.write(unfinished, ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
-                    .putLong(checksum(content, 0)).put(content).array());
-            Files.move(unfinished, file(key), StandardCopyOption.ATOMIC_MOVE);
+            folder.keep(file(key), written(compiled));
         } catch (IOException e) {
-            if (unfinished != null) {
-                unfinished.toFile().delete();
-            }
+            throw new IllegalStateException("writing to memory failed", e);
         }
     }
 
-    private Path file(String key) {
-        return folder.resolve("rules-" + key + ".bin");
-    }
-
-    private void makeFolder() throws IOException {
-        Path parent = Files.createDirectories(folder.toAbsolutePath().getParent());
-        if (hasPermissions(parent)) {
-            Files.createDirectory(folder,
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
-        } else {
-            Files.createDirectory(folder);
-        }
-    }
-
-    private static boolean hasPermissions(Path folder) throws IOException {
-        return Files.getFileStore(folder).supportsFileAttributeView("posix");
-    }
-
-    /** Whether only its owner may write to the folder. One that others could write to may hold anything ever after. */
-    private boolean trusted() throws IOException {
-        if (!Files.isDirectory(folder) || !hasPermissions(folder)) {
-            return Files.isDirectory(folder);
-        }
-        Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(folder);
-        return !permissions.contains(PosixFilePermission.GROUP_WRITE)
-                && !permissions.contains(PosixFilePermission.OTHERS_WRITE)
-                && Files.getOwner(folder).getName().equals(System.getProperty("user.name"));
+    private static String file(String key) {
+        return "rules-" + key + ".bin";
     }
 
     private static byte[] written(Compiled compiled) throws IOException {
@@ -177,19 +111,5 @@ final class RuleCache {
 
     private static Set<String> words(String joined) {
         return joined.isEmpty() ? Set.of() : new TreeSet<>(List.of(joined.split(" ")));
-    }
-
-    private static long checksum(byte[] bytes, int from) {
-        CRC32 checksum = new CRC32();
-        checksum.update(bytes, from, bytes.length - from);
-        return checksum.getValue();
-    }
-
-    static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

@@ -1,7 +1,9 @@
 package fitworthy.book;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -120,9 +122,39 @@ class RuleCacheTest {
 
     private Path kept() throws IOException {
         try (Stream<Path> all = Files.list(cache)) {
-            List<Path> files = all.toList();
-            assertEquals(1, files.size(), "one file and nothing unfinished: " + files);
-            return files.get(0);
+            List<Path> files = all.sorted().toList();
+            assertEquals(2, files.size(), "pages, rules and nothing unfinished: " + files);
+            assertEquals("pages.bin", files.get(0).getFileName().toString());
+            return files.get(1);
         }
+    }
+
+    @Test
+    void damagedPagesAreReadAnew() throws Exception {
+        compiles();
+        Path pages = cache.resolve("pages.bin");
+        byte[] whole = Files.readAllBytes(pages);
+        for (int at : new int[] {0, 20, whole.length / 2, whole.length - 1}) {
+            byte[] damaged = whole.clone();
+            damaged[at] ^= 1;
+            Files.write(pages, damaged);
+            assertEquals("Loaded mass is above the GVM", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
+            assertArrayEquals(whole, Files.readAllBytes(pages), "kept whole again after byte " + at);
+        }
+        for (int length : new int[] {0, 5, whole.length - 1}) {
+            Files.write(pages, Arrays.copyOf(whole, length));
+            assertEquals("Loaded mass is above the GVM", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
+        }
+    }
+
+    @Test
+    void anEditedCardShowsInTheNextRunWithItsLine() throws Exception {
+        compiles();
+        Path cards = rules.resolve("mass/cards.yaml");
+        Files.writeString(cards, "# one line more\n" + Files.readString(cards).replace("Loaded mass is above the GVM", "Too heavy"));
+        assertEquals("Too heavy", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
+        Files.writeString(cards, Files.readString(cards).replace("severity: stop", "severity: halt"));
+        FaultsException refused = assertThrows(FaultsException.class, () -> load(new ArrayList<>()));
+        assertTrue(refused.getMessage().contains("cards.yaml:4:"), refused.getMessage());
     }
 }
