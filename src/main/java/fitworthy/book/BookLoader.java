@@ -94,7 +94,8 @@ public final class BookLoader {
                 TableReader.loadIndex(table("load-index.csv"), folder.resolve("tables/load-index.csv").toString(), faults),
                 TableReader.speedSymbol(table("speed-symbol.csv"),
                         folder.resolve("tables/speed-symbol.csv").toString(), faults),
-                TableReader.cable(table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults));
+                TableReader.cable(table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults),
+                TableReader.usualOrder(table("order.csv"), folder.resolve("tables/order.csv").toString(), faults));
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }

@@ -1,13 +1,22 @@
 package fitworthy.book;
 
+import fitworthy.figures.Tables;
 import fitworthy.sheet.Dimension;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Job;
+import fitworthy.sheet.Shape;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiConsumer;
 
 /** Reads the published tables of a rule book and checks that no row is missing. */
@@ -75,6 +84,40 @@ final class TableReader {
             }
         }
         return amperes;
+    }
+
+    /** Kinds of work, each with those usually done before it; written downwards, so that it cannot hold a circle. */
+    static Map<String, Set<String>> usualOrder(String text, String file, List<Fault> faults) {
+        Set<String> kinds = new TreeSet<>(Shape.words(Fitment.Kind.class));
+        kinds.addAll(Shape.words(Job.Kind.class));
+        kinds.add(Tables.TANK);
+        kinds.remove("other");
+        Map<String, Set<String>> order = new HashMap<>();
+        Set<String> namedBefore = new HashSet<>();
+        rows(text, file, "job,after,basis,source", faults, (cells, place) -> {
+            known(cells[0], kinds);
+            if (!cells[1].equals(Tables.ANY_PART)) {
+                known(cells[1], kinds);
+            }
+            if (namedBefore.contains(cells[0])) {
+                throw new IllegalArgumentException(cells[0] + " stands before another job above; put this row above that");
+            }
+            if (cells[0].equals(cells[1]) || !order.computeIfAbsent(cells[0], job -> new HashSet<>()).add(cells[1])) {
+                throw new IllegalArgumentException("it says nothing new");
+            }
+            known(cells[2], Shape.words(Basis.class));
+            if (cells[2].startsWith("published") && cells[3].isBlank()) {
+                throw new IllegalArgumentException("it names no source");
+            }
+            namedBefore.add(cells[1]);
+        });
+        return order;
+    }
+
+    private static void known(String word, Collection<String> words) {
+        if (!words.contains(word)) {
+            throw new IllegalArgumentException("'" + word + "' has no place there" + Words.suggestion(word, words));
+        }
     }
 
     private static double mass(String cell) {

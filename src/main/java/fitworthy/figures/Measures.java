@@ -22,7 +22,8 @@ public final class Measures {
             new MirrorMeasures(),
             new SuspensionMeasures(),
             new BodyMeasures(),
-            new PaperworkMeasures());
+            new PaperworkMeasures(),
+            new OrderMeasures());
 
     private Measures() {}
 

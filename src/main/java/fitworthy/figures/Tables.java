@@ -4,6 +4,7 @@ import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 
 /**
  * Published tables that the figures read.
@@ -11,9 +12,15 @@ import java.util.NavigableMap;
  * @param loadIndexKg load of one tyre in kg by load index
  * @param speedSymbolMetresPerSecond highest speed by speed symbol
  * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by its section in m2
+ * @param usualOrder kinds of part and job, each with the kinds that are usually done before it
  */
 public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speedSymbolMetresPerSecond,
-        NavigableMap<Double, Double> cableAmperes) {
+        NavigableMap<Double, Double> cableAmperes, Map<String, Set<String>> usualOrder) {
+
+    /** Stands in the order of work for the fitting of any part or tank. */
+    public static final String ANY_PART = "any-part";
+    /** The kind of a tank in the order of work. */
+    public static final String TANK = "tank";
 
     /** Load of one tyre, or missing where the table has no such index. */
     public Figure tyreLoad(Figure loadIndex) {

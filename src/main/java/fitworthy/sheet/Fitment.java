@@ -20,6 +20,7 @@ public record Fitment(
         @Field(value = "its price", example = "1450.00 AUD") Money price,
         @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
         Figure leadTime,
+        @Field("the fitting of it") Work work,
         Details details) {
 
     /** A part of the vehicle that is taken off and not put back. */

@@ -18,6 +18,8 @@ public record Sheet(
                 in = Dimension.SHARE, find = "the workshop", example = "5 %") Figure assumedTolerance,
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
+        @Field("work beside the fitting of the parts") List<Job> jobs,
+        @Field(value = "the day by which all of it is to be done", example = "2027-02-26") LocalDate readyBy,
         @Field("every tank, the maker's own and the planned") List<Tank> tanks,
         @Field("the people") List<Load> occupants,
         @Field("what is carried") List<Load> cargo,
@@ -34,7 +36,7 @@ public record Sheet(
         options.forEach(option -> option.choices().forEach(choice -> open.addAll(choice.parts())));
         options.forEach(option -> open.removeAll(option.taken().parts()));
         return open.isEmpty() ? this : new Sheet(title, customer, quote, region, asOf, assumedTolerance, vehicle,
-                fitments.stream().filter(each -> !open.contains(each.name())).toList(),
+                fitments.stream().filter(each -> !open.contains(each.name())).toList(), jobs, readyBy,
                 tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer,
                 circuits.stream().filter(each -> !open.contains(each.part())).toList(), papers, trip, cases,
                 options);

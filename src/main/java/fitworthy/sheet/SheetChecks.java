@@ -20,6 +20,8 @@ final class SheetChecks {
 
     /** How far the two axle masses may be from the kerb mass: the step of a usual weighbridge, common practice. */
     private static final double WEIGHBRIDGE_STEP_KG = 20;
+    /** Ten years: a time that no supplier or workshop means. */
+    private static final double MOST_DAYS = 3650;
 
     private final Node.Mapping root;
     private final Sheet sheet;
@@ -53,6 +55,8 @@ final class SheetChecks {
         tanks();
         uniqueNames("fitments", sheet.fitments().stream().map(Fitment::name).toList());
         uniqueNames("tanks", tankNames());
+        uniqueNames("jobs", sheet.jobs().stream().map(Job::name).toList());
+        work();
         uniqueNames("occupants", sheet.occupants().stream().map(Sheet.Load::name).toList());
         uniqueNames("cargo", sheet.cargo().stream().map(Sheet.Load::name).toList());
         uniqueNames("circuits", sheet.circuits().stream().map(Circuit::name).toList());
@@ -124,6 +128,47 @@ final class SheetChecks {
             if (fitment.details() instanceof Vehicle.Tyres tyres) {
                 tyres(tyres, "fitments", i);
             }
+        }
+    }
+
+    private void work() {
+        List<String> all = new ArrayList<>(tankNames());
+        sheet.fitments().forEach(each -> all.add(each.name()));
+        sheet.jobs().forEach(each -> all.add(each.name()));
+        for (int i = 1; i <= sheet.fitments().size(); i++) {
+            Fitment each = sheet.fitments().get(i - 1);
+            work(each.name(), each.work(), all, "fitments", i);
+            leadTime(each.leadTime(), "fitments", i);
+        }
+        for (int i = 1; i <= sheet.tanks().size(); i++) {
+            Tank each = sheet.tanks().get(i - 1);
+            work(each.name(), each.work(), all, "tanks", i);
+            leadTime(each.leadTime(), "tanks", i);
+        }
+        for (int i = 1; i <= sheet.jobs().size(); i++) {
+            Job each = sheet.jobs().get(i - 1);
+            work(each.name(), each.work(), all, "jobs", i);
+        }
+    }
+
+    private void work(String name, Work work, List<String> all, Object... group) {
+        Object[] steps = then(group, "work");
+        boolean settled = settled("fitments", "name") && settled("tanks", "name") && settled("jobs", "name");
+        for (int i = 1; settled && i <= work.after().size(); i++) {
+            Object[] after = then(then(steps, "after"), i);
+            listed(work.after().get(i - 1), "fitments, tanks and jobs", all, after);
+            if (work.after().get(i - 1).equals(name)) {
+                tell("'" + Words.shortened(name, 60) + "' cannot come after itself", "leave it out", after);
+            }
+        }
+        if (work.days().value() > MOST_DAYS) {
+            tell("is longer than ten years", "days: 1.5", then(steps, "days"));
+        }
+    }
+
+    private void leadTime(Figure leadTime, Object... group) {
+        if (leadTime.value() > MOST_DAYS * Dimension.size("days")) {
+            tell("is longer than ten years", "lead-time: 21 days", then(group, "lead-time"));
         }
     }
 

@@ -20,7 +20,10 @@ public record Tank(
         @Field("the part of the vehicle that it replaces") Optional<Fitment.Removed> removes,
         @Field("how a planned fuel tank is built in") BuiltIn builtIn,
         @Field("what is asked of a water tank") Water water,
-        @Field(value = "its price", example = "1450.00 AUD") Money price) {
+        @Field(value = "its price", example = "1450.00 AUD") Money price,
+        @Field(value = "time until a planned one can be had", in = Dimension.TIME, find = "the supplier",
+                example = "21 days") Figure leadTime,
+        @Field("the fitting of a planned one") Work work) {
 
     /** What a tank for drinking water has to be. */
     public record Water(

@@ -39,7 +39,7 @@ class RuleCacheTest {
         Files.createDirectories(rules.resolve("mass"));
         Files.createDirectories(rules.resolve("tables"));
         for (String file : List.of("book.yaml", "sources.yaml", "tables/load-index.csv", "tables/speed-symbol.csv",
-                "tables/cable.csv")) {
+                "tables/cable.csv", "tables/order.csv")) {
             Files.copy(Books.RULES.resolve(file), rules.resolve(file));
         }
         firstPart("mass/mass.drl", "\nrule ");

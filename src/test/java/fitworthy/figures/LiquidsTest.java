@@ -14,7 +14,7 @@ class LiquidsTest {
 
     private static Tank tank(Tank.Liquid liquid, double litres, Figure density) {
         return new Tank("tank", Choice.of(liquid), Figure.of(litres, 0), Figure.of(1, 0), null, Choice.of(YesNo.NO),
-                Figure.of(0), density, Optional.empty(), null, null, null);
+                Figure.of(0), density, Optional.empty(), null, null, null, null, null);
     }
 
     private static final Figure NOT_GIVEN = Figure.missing(new Missing("density", "density", "supplier"));

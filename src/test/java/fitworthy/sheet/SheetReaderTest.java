@@ -132,6 +132,14 @@ class SheetReaderTest {
                     + " -> one of Main v1.2, Canopy, Bar"),
             new Spoilt("cases:\n", "options: [{name: T, choices: [{name: a}, {name: a}]}]\ncases:\n",
                     "30:49 options.1.choices.2.name: two of them are called 'a' -> a name of its own for each"),
+            new Spoilt("name: Bar, kind: bar,", "name: Bar, kind: bar, work: {after: [Tray]},", "22:43"
+                    + " fitments.2.work.after.1: 'Tray' is not among the fitments, tanks and jobs -> one of Main v1.2, Canopy, Bar"),
+            new Spoilt("name: Bar, kind: bar,", "name: Bar, kind: bar, work: {after: [Bar]},",
+                    "22:43 fitments.2.work.after.1: 'Bar' cannot come after itself -> leave it out"),
+            new Spoilt("kind: bar,", "kind: bar, lead-time: 600 weeks,",
+                    "22:39 fitments.2.lead-time: is longer than ten years -> lead-time: 21 days"),
+            new Spoilt("cases:\n", "jobs: [{name: Paint, kind: paint, work: {days: 4000}}]\ncases:\n",
+                    "30:48 jobs.1.work.days: is longer than ten years -> days: 1.5"),
             new Spoilt("[Driver]", "[Diver]", "32:14 cases.1.aboard.1: 'Diver' is not among the occupants (did you mean"
                     + " 'Driver'?) -> one of Driver"),
             new Spoilt("[Fridge]", "[Fridge, Tent]",

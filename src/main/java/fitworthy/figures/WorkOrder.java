@@ -1,0 +1,210 @@
+package fitworthy.figures;
+
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.Figure;
+import fitworthy.sheet.Missing;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.SimpleDirectedGraph;
+
+/**
+ * The order in which a plan can be carried out, by its own {@code after} lists and the book's table of the usual order, and
+ * when. Times count the working days from the sheet's day on.
+ */
+public final class WorkOrder {
+
+    /** What is left of sums of fractions of a day. */
+    private static final double NOTHING = 1e-6;
+    /** Hours of a day of the calendar, the unit of lead times inside. */
+    static final double DAY = Dimension.size("days");
+
+    private static final Figure NO_ORDER = Figure.missing(
+            new Missing("fitments", "parts to be fitted, in an order of work without a loop", "the plan"));
+
+    /**
+     * One step of the work.
+     *
+     * @param name the part, tank or job
+     * @param start the earliest it can begin, in working days from the sheet's day on
+     * @param end the earliest it can be done
+     * @param firstDay the day of its start; null where that is not known
+     * @param lastDay the last day it takes; null where that is not known
+     * @param critical whether the whole is late by as much as this step is
+     */
+    public record Step(String name, Figure start, Figure end, LocalDate firstDay, LocalDate lastDay, boolean critical) {}
+
+    private final Plan plan;
+    private final LocalDate first;
+    private final Graph<Task, DefaultEdge> network = new SimpleDirectedGraph<>(DefaultEdge.class);
+    private final Map<Task, Figure> release = new HashMap<>();
+    private final List<String> reversed = new ArrayList<>();
+    private final List<List<String>> loops;
+    private final Map<Task, CriticalPath.Times> times;
+
+    private WorkOrder(Plan plan) {
+        this.plan = plan;
+        this.first = plan.sheet().asOf();
+        List<Task> tasks = Task.of(plan);
+        tasks.forEach(network::addVertex);
+        network.vertexSet().forEach(this::connect);
+        network.vertexSet().forEach(task -> release.put(task, released(task)));
+        loops = new KosarajuStrongConnectivityInspector<>(network).stronglyConnectedSets().stream()
+                .filter(set -> set.size() > 1)
+                .map(set -> tasks.stream().filter(set::contains).map(Task::name).toList()).toList();
+        times = loops.isEmpty() ? CriticalPath.of(network, release, network.vertexSet().stream()
+                .collect(Collectors.toMap(task -> task, task -> task.work().days()))) : Map.of();
+    }
+
+    public static WorkOrder of(Plan plan) {
+        return new WorkOrder(plan);
+    }
+
+    /** Every step in an order in which one pair of hands gets through soonest; none where there is a loop. */
+    public List<Step> steps() {
+        return turn().stream().map(Turn::task).map(task -> step(task, times.get(task))).toList();
+    }
+
+    /** Names of parts and jobs that wait for each other, a list a loop. */
+    public List<List<String>> loops() {
+        return loops;
+    }
+
+    /** When everything is done at the earliest, in working days from the sheet's day on. */
+    public Figure end() {
+        return times.values().stream().map(CriticalPath.Times::end).reduce(Figure::most).orElse(NO_ORDER);
+    }
+
+    /** The same where one job is done after the other. */
+    public Figure endInTurn() {
+        List<Turn> turn = turn();
+        return turn.isEmpty() ? NO_ORDER : turn.get(turn.size() - 1).end();
+    }
+
+    /** Working days between the first job and the last, one done after the other, on which nothing can be done. */
+    public Figure waiting() {
+        // What only has to be aboard does not bring the vehicle in.
+        return turn().stream().filter(each -> !(each.task().work().days().value() == 0)).findFirst()
+                .map(begun -> endInTurn().minus(begun.start()).minus(work())).orElse(times.isEmpty() ? NO_ORDER : Figure.ZERO);
+    }
+
+    /** The latest start at which all jobs, one after the other without a break, end no later than {@link #endInTurn}. */
+    public Figure startOnce() {
+        return endInTurn().minus(work());
+    }
+
+    /** All the work in working days. */
+    public Figure work() {
+        return network.vertexSet().stream().map(task -> task.work().days()).reduce(Figure.of(0, 0), Figure::plus);
+    }
+
+    /** The first day on which work that starts after so many working days can go on, in h from the sheet's day on. */
+    Figure firstDay(Figure start) {
+        return hours(start, WorkDays.after(first, (long) Math.floor(known(start) + NOTHING)));
+    }
+
+    /** The last day of work that ends after so many working days, in h from the sheet's day on. */
+    Figure lastDay(Figure end) {
+        return hours(end, WorkDays.after(first, Math.max(0, (long) Math.ceil(known(end) - NOTHING) - 1)));
+    }
+
+    /** A day of the calendar, in h from the sheet's day on. */
+    Figure hours(LocalDate day) {
+        return Figure.of(ChronoUnit.DAYS.between(first, day) * DAY, 0);
+    }
+
+    /** The earliest start that parts and earlier jobs allow, whatever it is booked for. */
+    Figure possible(Task task) {
+        if (times.isEmpty()) {
+            return NO_ORDER;
+        }
+        return network.incomingEdgesOf(task).stream().map(edge -> times.get(network.getEdgeSource(edge)).end())
+                .reduce(arrival(task), Figure::most);
+    }
+
+    /** How much later than said a part may come so that the whole still ends on a day, in working days. */
+    Figure slack(Task task, LocalDate wanted) {
+        Figure spare = Figure.of(WorkDays.before(first, wanted.plusDays(1)), 0).minus(end());
+        return times.isEmpty() ? NO_ORDER : spare.plus(times.get(task).latestStart()).minus(arrival(task));
+    }
+
+    /** What the sheet puts against the usual order, such as {@code Springs before Tray}. */
+    List<String> reversed() {
+        return reversed;
+    }
+
+    /** Draws the edges to a task. What its sheet says outright is stronger than the usual order. */
+    private void connect(Task task) {
+        Set<String> usual = plan.tables().usualOrder().getOrDefault(task.kind(), Set.of());
+        for (Task other : network.vertexSet()) {
+            boolean usually = !other.equals(task)
+                    && (usual.contains(other.kind()) || other.part() && usual.contains(Tables.ANY_PART));
+            boolean against = other.work().after().contains(task.name());
+            if (usually && against) {
+                reversed.add(task.name() + " before " + other.name());
+            }
+            if (task.work().after().contains(other.name()) || usually && !against) {
+                network.addEdge(other, task);
+            }
+        }
+    }
+
+    private Figure released(Task task) {
+        LocalDate booked = task.work().booked();
+        return booked == null ? arrival(task)
+                : arrival(task).most(Figure.of(WorkDays.before(first, booked), 0));
+    }
+
+    /** A part can be fitted on the day it arrives. */
+    private Figure arrival(Task task) {
+        double days = Math.ceil(known(task.lead()) / DAY - NOTHING);
+        return task.lead().missingWith(Figure.ZERO, Figure.of(WorkDays.before(first, first.plusDays((long) days)),
+                task.lead().tolerance() / DAY * WorkDays.SHARE));
+    }
+
+    private record Turn(Task task, Figure start, Figure end) {}
+
+    /**
+     * One job after the other, by earliest start. For one pair of hands this ends soonest (from memory: Lawler 1973, one
+     * machine with release times and precedence).
+     */
+    private List<Turn> turn() {
+        List<Turn> turn = new ArrayList<>();
+        Figure free = Figure.of(0, 0);
+        // The sort keeps the order of work among equals.
+        for (Task task : times.keySet().stream()
+                .sorted(Comparator.comparing(task -> times.get(task).start().value())).toList()) {
+            Figure start = free.most(times.get(task).start());
+            free = start.plus(task.work().days());
+            turn.add(new Turn(task, start, free));
+        }
+        return turn;
+    }
+
+    private Step step(Task task, CriticalPath.Times when) {
+        return new Step(task.name(), when.start(), when.end(), day(firstDay(when.start())), day(lastDay(when.end())),
+                when.critical());
+    }
+
+    private LocalDate day(Figure hours) {
+        return hours.known() ? first.plusDays(Math.round(hours.value() / DAY)) : null;
+    }
+
+    private Figure hours(Figure from, LocalDate day) {
+        return from.missingWith(Figure.ZERO,
+                Figure.of(hours(day).value(), from.tolerance() / WorkDays.SHARE * DAY));
+    }
+
+    private static double known(Figure figure) {
+        return figure.known() ? figure.value() : 0;
+    }
+}
