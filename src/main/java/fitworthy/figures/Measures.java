@@ -23,7 +23,8 @@ public final class Measures {
             new SuspensionMeasures(),
             new BodyMeasures(),
             new PaperworkMeasures(),
-            new OrderMeasures());
+            new OrderMeasures(),
+            new AcrossMeasures());
 
     private Measures() {}
 

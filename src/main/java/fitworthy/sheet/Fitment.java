@@ -21,6 +21,7 @@ public record Fitment(
         @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
         Figure leadTime,
         @Field("the fitting of it") Work work,
+        @Field("the space it takes up, where it is to be held against other parts") Optional<Space> space,
         Details details) {
 
     /** A part of the vehicle that is taken off and not put back. */
