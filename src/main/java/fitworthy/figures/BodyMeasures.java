@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
@@ -96,18 +97,26 @@ final class BodyMeasures implements Topic {
     private static void body(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
         String name = fitment.name();
         measures.add(Measure.of(BEHIND_AXLE, name, "",
-                LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase())));
+                LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase()))
+                .worked("part = min(1, max(0, (front + length - wheelbase) / length))", in("front", body.front(), "mm"),
+                        in("length", body.length(), "mm"), in("wheelbase", plan.wheelbase(), "mm")));
         if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, "", body.dustSealed()));
         }
         if (fitment.removable().is(YesNo.YES)) {
             Details.HoldDown holdDown = body.holdDown();
-            measures.add(Measure.of(HOLD_DOWN, name, "", LoadBox.holdDown(holdDown.points(), holdDown.limit(),
-                    holdDown.loaded().most(fitment.mass()))));
+            Figure held = holdDown.loaded().most(fitment.mass());
+            measures.add(Measure.of(HOLD_DOWN, name, "", LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
+                    .worked("ratio = points x limit / held", in("points", holdDown.points(), ""),
+                            in("limit", holdDown.limit(), "kg"), in("held", held, "kg")));
             measures.add(Measure.of(HOLD_DOWN_POINTS, name, "", holdDown.points()));
             Details.Legs legs = body.legs();
-            measures.add(Measure.of(LEG, name, "", LoadBox.onOneLeg(legs.lifted().or(fitment.mass())), legs.limit()));
-            measures.add(Measure.of(TIPPING, name, "", LoadBox.tippingAngle(legs.spacing(), legs.cogHeight())));
+            Figure lifted = legs.lifted().or(fitment.mass());
+            measures.add(Measure.of(LEG, name, "", LoadBox.onOneLeg(lifted), legs.limit())
+                    .worked("load = lifted / 2", in("lifted", lifted, "kg")));
+            measures.add(Measure.of(TIPPING, name, "", LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
+                    .worked("slope = atan(spacing / 2 / height)", in("spacing", legs.spacing(), "mm"),
+                            in("height", legs.cogHeight(), "mm")));
         }
     }
 
@@ -116,7 +125,9 @@ final class BodyMeasures implements Topic {
         if (!bottle.place().is(GasPlace.OPEN_AIR)) {
             measures.add(Measure.of(GAS_VENT, fitment.name(), "", bottle.dropVent()));
         }
-        measures.add(Measure.of(GAS_MOUNT, fitment.name(), "", bottle.mount().dividedBy(fitment.mass())));
+        measures.add(Measure.of(GAS_MOUNT, fitment.name(), "", bottle.mount().dividedBy(fitment.mass()))
+                .worked("ratio = bracket / bottle", in("bracket", bottle.mount(), "kg"),
+                        in("bottle", fitment.mass(), "kg")));
     }
 
     /** Whether the box is vented at all is a matter of the electrics. */
@@ -127,7 +138,11 @@ final class BodyMeasures implements Topic {
                     : !battery.chemistry().known() ? Figure.missing(battery.chemistry().missing())
                     : BatteryVent.area(battery.voltage(), battery.capacity(),
                             battery.chemistry().is(Chemistry.LEAD_ACID));
-            measures.add(Measure.of(BATTERY_VENT, name, "", battery.vents(), needed));
+            measures.add(Measure.of(BATTERY_VENT, name, "", battery.vents(), needed)
+                    .worked(battery.chemistry().is(Chemistry.LEAD_ACID)
+                            ? "needed = 28 x 0.05 x voltage / 2 x 0.02 x capacity"
+                            : "needed = 28 x 0.05 x voltage / 2 x 0.01 x capacity",
+                            in("voltage", battery.voltage(), "V"), in("capacity", battery.capacity(), "Ah")));
         }
     }
 
@@ -143,9 +158,12 @@ final class BodyMeasures implements Topic {
         boolean bodies = !plan.details(Body.class).isEmpty();
         if (bodies || !plan.details(ChassisExtension.class).isEmpty()) {
             Figure overhang = overhang(loading);
-            measures.add(Measure.of(OVERHANG, "vehicle", loadCase, overhang.dividedBy(plan.wheelbase())));
+            Working end = rearmost(loading, overhang);
+            measures.add(Measure.of(OVERHANG, "vehicle", loadCase, overhang.dividedBy(plan.wheelbase()))
+                    .worked("share = overhang / wheelbase", in("overhang", overhang, "mm"),
+                            in("wheelbase", plan.wheelbase(), "mm")).worked(end));
             measures.add(Measure.of(OVERHANG_GROWN, "vehicle", loadCase, overhang,
-                    plan.vehicle().size().rearOverhang()));
+                    plan.vehicle().size().rearOverhang()).worked(end));
         }
         if (bodies) {
             measures.add(Measure.of(LAMPS, "rear lamps", loadCase, seen(loading, RearEnd::lamps)));
@@ -169,6 +187,19 @@ final class BodyMeasures implements Topic {
         return boxes.map(rear -> tray ? rear : rear.most(own)).orElse(own);
     }
 
+    /** How the tray or canopy that ends the vehicle does so; nothing where the vehicle's own overhang counts. */
+    private static Working rearmost(Loading loading, Figure overhang) {
+        Figure wheelbase = loading.plan().wheelbase();
+        return () -> carried(loading).stream().map(fitment -> (Body) fitment.details())
+                .filter(body -> LoadBox.overhang(body.front(), body.length(), wheelbase).equals(overhang)).findFirst()
+                .map(body -> end("overhang", body, wheelbase).lines()).orElse(List.of());
+    }
+
+    private static Working end(String result, Body body, Figure wheelbase) {
+        return new Working.Formula(result + " = front + length - wheelbase", List.of(in("front", body.front(), "mm"),
+                in("length", body.length(), "mm"), in("wheelbase", wheelbase, "mm")));
+    }
+
     /** The trays and canopies that are on, trays first. */
     private static List<Fitment> carried(Loading loading) {
         return loading.plan().sheet().fitments().stream()
@@ -188,9 +219,12 @@ final class BodyMeasures implements Topic {
         for (Fitment fitment : carried(loading)) {
             Body body = (Body) fitment.details();
             if (body.rearSwing().value() != 0) {
-                Figure gap = plan.ballOverhang().plus(trailer.drawbar())
-                        .minus(LoadBox.overhang(body.front(), body.length(), plan.wheelbase()));
-                measures.add(Measure.of(DOOR, fitment.name(), loading.loadCase().name(), body.rearSwing(), gap));
+                Figure end = LoadBox.overhang(body.front(), body.length(), plan.wheelbase());
+                Figure gap = plan.ballOverhang().plus(trailer.drawbar()).minus(end);
+                measures.add(Measure.of(DOOR, fitment.name(), loading.loadCase().name(), body.rearSwing(), gap)
+                        .worked("gap = ball + drawbar - end", in("ball", plan.ballOverhang(), "mm"),
+                                in("drawbar", trailer.drawbar(), "mm"), in("end", end, "mm"))
+                        .worked(end("end", body, plan.wheelbase())));
             }
         }
     }

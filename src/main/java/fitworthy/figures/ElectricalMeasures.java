@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Circuit;
@@ -14,6 +15,7 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -84,11 +86,16 @@ final class ElectricalMeasures implements Topic {
 
     private static void drop(Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
-        Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), Cable.temperature(cable.engineBay()))
+        Figure temperature = Cable.temperature(cable.engineBay());
+        Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), temperature)
                 .dividedBy(circuit.voltage());
         boolean other = circuit.need().is(Circuit.Need.OTHER);
         measures.add(Measure.of(other ? DROP_OTHER : DROP_CRITICAL, circuit.name(), "",
-                circuit.need().known() ? share : Figure.missing(circuit.need().missing())));
+                circuit.need().known() ? share : Figure.missing(circuit.need().missing()))
+                .worked("lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
+                        in("length", cable.length(), "m"), in("current", circuit.current(), "A"),
+                        in("air", temperature, "degC"), in("section", cable.section(), "mm2"),
+                        in("voltage", circuit.voltage(), "V")));
         measures.add(Measure.of(SECTION, circuit.name(), "", cable.section()));
     }
 
@@ -111,23 +118,32 @@ final class ElectricalMeasures implements Topic {
         if (cable.rating().known()) {
             measures.add(Measure.of(CABLE_MAKER, circuit.name(), "", circuit.current(), cable.rating()));
         } else {
-            measures.add(Measure.of(CABLE, circuit.name(), "", cable.section(), tables.cableFor(circuit.current(), place)));
+            measures.add(Measure.of(CABLE, circuit.name(), "", cable.section(), tables.cableFor(circuit.current(), place))
+                    .worked("from the table of cables, the least that carries current / warmth",
+                            in("current", circuit.current(), "A"), in("warmth", place, "")));
         }
         Figure fuse = circuit.fuse().rating();
         if (fuse.value() > 0 || !fuse.known()) {
             measures.add(Measure.of(FUSE_LOAD, circuit.name(), "", circuit.current(), fuse));
-            measures.add(Measure.of(FUSE_SHARE, circuit.name(), "", fuse.dividedBy(carries)));
-            measures.add(Measure.of(CABLE_CARRIES, circuit.name(), "", carries));
+            Working[] rating = cable.rating().known() ? new Working[0] : new Working[] {
+                new Working.Formula("from the table of cables, times warmth",
+                        List.of(in("section", cable.section(), "mm2"), in("warmth", place, "")))};
+            measures.add(Measure.of(FUSE_SHARE, circuit.name(), "", fuse.dividedBy(carries))
+                    .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A")).worked(rating));
+            measures.add(Measure.of(CABLE_CARRIES, circuit.name(), "", carries).worked(rating));
         }
     }
 
     private static void panel(Plan plan, List<Measure> measures) {
-        plan.details(Details.SwitchPanel.class).stream().map(Details.SwitchPanel::ways).reduce(Figure::plus)
-                .ifPresent(ways -> {
-                    long used = plan.sheet().circuits().stream().filter(each -> each.switched().is(YesNo.YES)).count();
-                    measures.add(Measure.of(PANEL_USED, "switch panel", "", Figure.of(used, 0)));
-                    measures.add(Measure.of(PANEL_WAYS, "switch panel", "", ways));
-                });
+        List<Working.Input> panels = plan.fitments(Fitment.Kind.SWITCH_PANEL).stream()
+                .map(each -> in(each.name(), ((Details.SwitchPanel) each.details()).ways(), "")).toList();
+        panels.stream().map(Working.Input::figure).reduce(Figure::plus).ifPresent(ways -> {
+            List<Working.Input> used = plan.sheet().circuits().stream().filter(each -> each.switched().is(YesNo.YES))
+                    .map(each -> in(each.name(), Figure.of(1, 0), "")).toList();
+            measures.add(Measure.of(PANEL_USED, "switch panel", "", Figure.of(used.size(), 0))
+                    .worked(new Working.Sum("used", used)));
+            measures.add(Measure.of(PANEL_WAYS, "switch panel", "", ways).worked(new Working.Sum("ways", panels)));
+        });
     }
 
     private static void battery(Plan plan, Fitment fitment, List<Measure> measures) {
@@ -152,10 +168,16 @@ final class ElectricalMeasures implements Topic {
         }
         String loadCase = loading.loadCase().name();
         Vehicle.Engine engine = loading.plan().vehicle().engine();
-        Figure load = engine.ownLoad().plus(sum(circuits, ElectricalMeasures::whileDriving))
-                .plus(sum(details(loading, Details.Charger.class), Details.Charger::input));
-        measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", loadCase, load));
-        measures.add(Measure.of(ALTERNATOR, "alternator", loadCase, load.dividedBy(engine.alternator())));
+        List<Working.Input> drawn = new ArrayList<>(List.of(in("the vehicle itself", engine.ownLoad(), "A")));
+        circuits.stream().filter(each -> !each.driving().is(YesNo.NO))
+                .forEach(each -> drawn.add(in(each.name(), whileDriving(each), "A")));
+        drawn.addAll(parts(loading, Details.Charger.class, Details.Charger::input, "A"));
+        Figure load = sum(drawn);
+        Working sum = new Working.Sum("drawn", drawn);
+        measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", loadCase, load).worked(sum));
+        measures.add(Measure.of(ALTERNATOR, "alternator", loadCase, load.dividedBy(engine.alternator()))
+                .worked("share = drawn / rating", in("drawn", load, "A"), in("rating", engine.alternator(), "A"))
+                .worked(sum));
         if (loading.setsOut()) {
             stay(loading, circuits, measures);
         }
@@ -175,9 +197,15 @@ final class ElectricalMeasures implements Topic {
         List<Circuit> starter = circuits.stream().filter(each -> each.battery().is(Circuit.Supply.STARTER)).toList();
         Vehicle.Engine engine = loading.plan().vehicle().engine();
         if (!starter.isEmpty()) {
-            Figure idle = engine.ownStandby().plus(sum(starter, Circuit::standby));
+            List<Working.Input> parts = new ArrayList<>(List.of(in("the vehicle itself", engine.ownStandby(), "A")));
+            starter.forEach(each -> parts.add(in(each.name(), each.standby(), "A")));
+            Figure idle = sum(parts);
+            Figure parked = trip(loading).parked();
             measures.add(Measure.of(STARTER_DRAIN, "starter battery", loading.loadCase().name(),
-                    BatteryLife.depth(idle.times(24), trip(loading).parked(), engine.starterBattery())));
+                    BatteryLife.depth(idle.times(24), parked, engine.starterBattery()))
+                    .worked("taken = idle x stay / capacity", in("idle", idle, "A"), in("stay", parked, "h"),
+                            in("capacity", engine.starterBattery(), "Ah"))
+                    .worked(new Working.Sum("idle", parts)));
         }
     }
 
@@ -185,16 +213,32 @@ final class ElectricalMeasures implements Topic {
             List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         Sheet.Trip trip = trip(loading);
-        List<Details.Charger> chargers = details(loading, Details.Charger.class);
-        Figure drawn = sum(circuits, ElectricalMeasures::daily);
-        Figure sun = sum(details(loading, Details.SolarPanel.class),
-                panel -> BatteryLife.solar(panel.power(), trip.sun(), batteries.get(0).voltage()));
-        Figure driven = sum(chargers, charger -> charger.output().times(trip.driving()));
-        measures.add(Measure.of(DAILY, SECOND_BATTERY, loadCase, drawn, sun.plus(driven)));
+        List<Working.Input> drains = circuits.stream().map(each -> in(each.name(), daily(each), "Ah")).toList();
+        List<Working.Input> panels = parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
+        List<Working.Input> chargers = parts(loading, Details.Charger.class, Details.Charger::output, "A");
+        List<Working.Input> capacities = parts(loading, Details.Battery.class, Details.Battery::capacity, "Ah");
+        Figure voltage = batteries.get(0).voltage();
+        Figure drawn = sum(drains);
+        Figure sun = panels.isEmpty() ? Figure.of(0, 0) : BatteryLife.solar(sum(panels), trip.sun(), voltage);
+        Figure driven = chargers.isEmpty() ? Figure.of(0, 0) : sum(chargers).times(trip.driving());
+        Working[] shone = panels.isEmpty() ? new Working[0] : new Working[] {
+            new Working.Formula("sun = power x hours / voltage", List.of(in("power", sum(panels), "W"),
+                    in("hours", trip.sun(), "h"), in("voltage", voltage, "V"))), new Working.Sum("power", panels)};
+        Working[] charged = chargers.isEmpty() ? new Working[0] : new Working[] {
+            new Working.Formula("driven = output x driving", List.of(in("output", sum(chargers), "A"),
+                    in("driving", trip.driving(), "h"))), new Working.Sum("output", chargers)};
+        Working taken = new Working.Sum("drawn", drains);
+        measures.add(Measure.of(DAILY, SECOND_BATTERY, loadCase, drawn, sun.plus(driven)).worked(taken)
+                .worked("put back = sun + driven", in("sun", sun, "Ah"), in("driven", driven, "Ah"))
+                .worked(shone).worked(charged));
         Choice<Chemistry> chemistry = batteries.get(0).chemistry();
-        Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), sum(batteries, Details.Battery::capacity));
+        Figure capacity = sum(capacities);
+        Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), capacity);
         measures.add(Measure.of(chemistry.is(Chemistry.LITHIUM) ? DEPTH_LITHIUM : DEPTH_LEAD, SECOND_BATTERY, loadCase,
-                chemistry.known() ? depth : Figure.missing(chemistry.missing())));
+                chemistry.known() ? depth : Figure.missing(chemistry.missing()))
+                .worked("taken = max(0, drawn - sun) x stay / 24 / capacity", in("drawn", drawn, "Ah"),
+                        in("sun", sun, "Ah"), in("stay", trip.parked(), "h"), in("capacity", capacity, "Ah"))
+                .worked(taken).worked(shone).worked(new Working.Sum("capacity", capacities)));
     }
 
     /** Charge drawn a day from the second battery, Ah; missing where nobody says which battery it hangs on. */
@@ -224,8 +268,16 @@ final class ElectricalMeasures implements Topic {
                 .map(type::cast).toList();
     }
 
-    private static <T> Figure sum(List<T> all, Function<T, Figure> part) {
-        return all.stream().map(part).reduce(Figure.of(0, 0), Figure::plus);
+    /** A figure of each part of this type that is on in this case. */
+    private static <D extends Details> List<Working.Input> parts(Loading loading, Class<D> type,
+            Function<D, Figure> figure, String unit) {
+        return loading.plan().sheet().fitments().stream()
+                .filter(each -> loading.carries(each) && type.isInstance(each.details()))
+                .map(each -> in(each.name(), figure.apply(type.cast(each.details())), unit)).toList();
+    }
+
+    private static Figure sum(List<Working.Input> parts) {
+        return parts.stream().map(Working.Input::figure).reduce(Figure.of(0, 0), Figure::plus);
     }
 
     private static Choice<YesNo> yesNo(boolean yes) {

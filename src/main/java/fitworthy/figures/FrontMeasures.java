@@ -2,6 +2,7 @@ package fitworthy.figures;
 
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details.Bar;
@@ -52,11 +53,16 @@ final class FrontMeasures implements Topic {
                 lamps(fitment.name(), lamps, measures);
             }
         }
-        plan.details(Lamps.class).stream().filter(lamps -> mayBe(lamps.use(), LampUse.DRIVING))
-                .map(FrontMeasures::driving).reduce(Figure::plus)
-                .ifPresent(count -> measures.add(Measure.of(DRIVING_LAMPS, "driving lamps", "", count)));
-        hidden(plan).stream().reduce(Figure::plus)
-                .ifPresent(share -> measures.add(Measure.of(GRILLE, "grille", "", share)));
+        added(DRIVING_LAMPS, "driving lamps", plan.sheet().fitments().stream()
+                .filter(each -> each.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
+                .map(each -> in(each.name(), driving((Lamps) each.details()), "")).toList(), measures);
+        added(GRILLE, "grille", hidden(plan), measures);
+    }
+
+    /** The sum of what each part adds, where there is a part. */
+    private static void added(MeasureKind kind, String subject, List<Working.Input> parts, List<Measure> measures) {
+        parts.stream().map(Working.Input::figure).reduce(Figure::plus).ifPresent(sum ->
+                measures.add(Measure.of(kind, subject, "", sum).worked(new Working.Sum("together", parts))));
     }
 
     private static void bar(Plan plan, String name, Bar bar, List<Measure> measures) {
@@ -68,8 +74,10 @@ final class FrontMeasures implements Topic {
         measures.add(Measure.of(PLATE, name, "", bar.plateVisible()));
         measures.add(Measure.of(LAMPS_VISIBLE, name, "", bar.lampsVisible()));
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
-            measures.add(Measure.of(APPROACH, name, "", ApproachAngle.of(bar.lowest(), bar.ahead(),
-                    plan.vehicle().size().wheelCentre())));
+            Figure radius = plan.vehicle().size().wheelCentre();
+            measures.add(Measure.of(APPROACH, name, "", ApproachAngle.of(bar.lowest(), bar.ahead(), radius))
+                    .worked("angle = atan((lowest - centre) / ahead) + asin(centre / sqrt((lowest - centre)^2 + ahead^2))",
+                            in("lowest", bar.lowest(), "mm"), in("centre", radius, "mm"), in("ahead", bar.ahead(), "mm")));
         }
     }
 
@@ -94,12 +102,18 @@ final class FrontMeasures implements Topic {
     }
 
     /** What bar, winch and lamps each hide of the grille; lamps on the roof and work lamps hide nothing. */
-    private static List<Figure> hidden(Plan plan) {
-        List<Figure> hidden = new ArrayList<>();
-        plan.details(Bar.class).forEach(bar -> hidden.add(bar.grilleHidden()));
-        plan.details(Winch.class).forEach(winch -> hidden.add(winch.grilleHidden()));
-        plan.details(Lamps.class).stream().filter(lamps -> !lamps.use().is(LampUse.WORK))
-                .filter(lamps -> !lamps.place().is(LampPlace.ROOF)).forEach(lamps -> hidden.add(lamps.grilleHidden()));
+    private static List<Working.Input> hidden(Plan plan) {
+        List<Working.Input> hidden = new ArrayList<>();
+        for (Fitment fitment : plan.sheet().fitments()) {
+            if (fitment.details() instanceof Bar bar) {
+                hidden.add(in(fitment.name(), bar.grilleHidden(), "%"));
+            } else if (fitment.details() instanceof Winch winch) {
+                hidden.add(in(fitment.name(), winch.grilleHidden(), "%"));
+            } else if (fitment.details() instanceof Lamps lamps && !lamps.use().is(LampUse.WORK)
+                    && !lamps.place().is(LampPlace.ROOF)) {
+                hidden.add(in(fitment.name(), lamps.grilleHidden(), "%"));
+            }
+        }
         return hidden;
     }
 

@@ -3,13 +3,13 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Missing;
-import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
@@ -86,22 +86,20 @@ final class FuelMeasures implements Topic {
         }
         Vehicle.Engine engine = loading.plan().vehicle().engine();
         Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
+        List<Tank> tanks = loading.plan().sheet().tanks().stream().filter(tank -> feeds(tank, engine)).toList();
+        Figure litres = !engine.fuel().known() ? Figure.missing(engine.fuel().missing())
+                : tanks.stream().map(tank -> Liquids.litres(tank, loading.fill(tank))).reduce(Figure::plus)
+                .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
         measures.add(Measure.of(LEG, "fuel aboard", loading.loadCase().name(),
-                loading.plan().sheet().trip().longestLeg(), FuelRange.metres(litres(loading), consumption)));
+                loading.plan().sheet().trip().longestLeg(), FuelRange.metres(litres, consumption))
+                .worked("range = 100 x fuel / consumption", in("fuel", litres, "L"),
+                        in("consumption", consumption, "L/100km"))
+                .worked(Liquids.aboard("fuel", tanks, loading)));
     }
 
-    /** Fuel aboard that the engine can burn, L. */
-    private static Figure litres(Loading loading) {
-        Sheet sheet = loading.plan().sheet();
-        Choice<Vehicle.Fuel> fuel = sheet.vehicle().engine().fuel();
-        if (!fuel.known()) {
-            return Figure.missing(fuel.missing());
-        }
-        return sheet.tanks().stream()
-                .filter(tank -> holds(tank, fuel.value()) && !tank.builtIn().feedsEngine().is(YesNo.NO))
-                .map(tank -> Liquids.litres(tank, loading.fill(tank)))
-                .reduce(Figure::plus)
-                .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
+    /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
+    private static boolean feeds(Tank tank, Vehicle.Engine engine) {
+        return engine.fuel().known() && holds(tank, engine.fuel().value()) && !tank.builtIn().feedsEngine().is(YesNo.NO);
     }
 
     private static boolean isFuel(Tank tank) {

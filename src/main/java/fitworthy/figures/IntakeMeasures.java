@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
@@ -68,8 +69,7 @@ final class IntakeMeasures implements Topic {
             snorkel(plan, snorkel, airbox, measures);
         }
         if (airbox.planned()) {
-            measures.add(Measure.of(VELOCITY, airbox.name() + " inlet", "",
-                    AirFlow.velocity(drawn(plan), airbox.details().inletBore())));
+            measures.add(velocity(plan, airbox.name() + " inlet", airbox.details().inletBore()));
         }
         if (dusty) {
             measures.add(Measure.of(PRE_CLEANER, "air intake", "", preCleaner(plan)));
@@ -120,9 +120,10 @@ final class IntakeMeasures implements Topic {
         Figure step = snorkel.bore().minus(inlet);
         measures.add(Measure.of(BORE, fitment.name(), "", snorkel.bore(), inlet));
         if (!step.known() || step.value() >= 0) {
-            measures.add(Measure.of(STEP, fitment.name(), "", step));
+            measures.add(Measure.of(STEP, fitment.name(), "", step)
+                    .worked("step = bore - inlet", in("bore", snorkel.bore(), "mm"), in("inlet", inlet, "mm")));
         }
-        measures.add(Measure.of(VELOCITY, fitment.name(), "", AirFlow.velocity(drawn(plan), snorkel.bore())));
+        measures.add(velocity(plan, fitment.name(), snorkel.bore()));
     }
 
     private static void water(Plan plan, Airbox airbox, Figure depth, List<Measure> measures) {
@@ -192,9 +193,16 @@ final class IntakeMeasures implements Topic {
                 .orElse(Choice.of(YesNo.NO));
     }
 
-    private static Figure drawn(Plan plan) {
+    private static Measure velocity(Plan plan, String subject, Figure bore) {
         Vehicle.Engine engine = plan.vehicle().engine();
-        return AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(),
-                AirFlow.densityRatio(engine.boost(), engine.manifoldTemperature()));
+        Figure density = AirFlow.densityRatio(engine.boost(), engine.manifoldTemperature());
+        Figure drawn = AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(), density);
+        return Measure.of(VELOCITY, subject, "", AirFlow.velocity(drawn, bore))
+                .worked("velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x bore^2)",
+                        in("displacement", engine.displacement(), "L"), in("speed", engine.ratedSpeed(), "rpm"),
+                        in("efficiency", engine.volumetricEfficiency(), "%"), in("density", density, ""),
+                        in("bore", bore, "m"))
+                .worked("density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15)",
+                        in("boost", engine.boost(), "kPa"), in("manifold", engine.manifoldTemperature(), "degC"));
     }
 }

@@ -2,6 +2,7 @@ package fitworthy.figures;
 
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Tank;
+import java.util.List;
 
 /** Masses of what tanks hold. */
 public final class Liquids {
@@ -30,5 +31,11 @@ public final class Liquids {
     /** Volume in L of a tank's liquid at a fill from 0 to 1. */
     public static Figure litres(Tank tank, Figure fill) {
         return tank.capacity().times(fill);
+    }
+
+    /** What several tanks hold together in a loading, tank by tank. */
+    static Working aboard(String result, List<Tank> tanks, Loading loading) {
+        return new Working.Sum(result, tanks.stream()
+                .map(tank -> Working.in(tank.name(), litres(tank, loading.fill(tank)), "L")).toList());
     }
 }

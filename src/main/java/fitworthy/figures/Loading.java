@@ -43,14 +43,19 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** What the parts that stay on all the time, and what they replace, add to the axles; empty tanks included. */
     public static AxleLoads fixedParts(Plan plan) {
+        return AxleLoads.of(fixedMasses(plan), plan.wheelbase());
+    }
+
+    /** The masses that {@link #fixedParts} adds up. */
+    static List<PointMass> fixedMasses(Plan plan) {
         List<String> removable = plan.sheet().fitments().stream().filter(fitment -> fitment.removable().is(YesNo.YES))
                 .map(Fitment::name).toList();
         LoadCase bare = new LoadCase("fixed parts", Optional.of(List.of()), Optional.of(List.of()), removable, Map.of(),
                 Choice.of(YesNo.NO), Choice.of(YesNo.NO), Optional.empty());
-        return AxleLoads.of(masses(plan, bare).stream().filter(each -> switch (each.sort()) {
+        return masses(plan, bare).stream().filter(each -> switch (each.sort()) {
             case FITMENT, REMOVED, TANK -> true;
             default -> false;
-        }).toList(), plan.wheelbase());
+        }).toList();
     }
 
     /** The parts alone, without any weighbridge correction. */
@@ -102,10 +107,15 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     /** Reading less sum for this case's own weighbridge reading, without the trailer. */
     public Optional<Residual> residual() {
         return loadCase.weighed().map(reading -> {
-            AxleLoads sum = AxleLoads.of(masses(plan, loadCase).stream()
-                    .filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase());
+            AxleLoads sum = parts();
             return new Residual(reading.frontAxle().minus(sum.front()), reading.rearAxle().minus(sum.rear()));
         });
+    }
+
+    /** The loads of the summed parts without the trailer and without the correction to a weighbridge reading. */
+    AxleLoads parts() {
+        return AxleLoads.of(masses(plan, loadCase).stream().filter(each -> each.sort() != Sort.BALL).toList(),
+                plan.wheelbase());
     }
 
     /**

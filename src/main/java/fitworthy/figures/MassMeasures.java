@@ -2,14 +2,16 @@ package fitworthy.figures;
 
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.figures.PointMass.Sort;
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
-import java.util.Optional;
 
 /** Masses, axle loads and the balance of the vehicle. */
 final class MassMeasures implements Topic {
@@ -61,15 +63,22 @@ final class MassMeasures implements Topic {
             measures.add(Measure.of(RAISED, "vehicle", "", Choice.of(
                     plan.registered() ? Registration.AFTER : Registration.BEFORE)));
             measures.add(Measure.of(RATED_TRAILER, "vehicle", "", ratings.towing(),
-                    ratings.gcm().minus(ratings.gvm())));
+                    ratings.gcm().minus(ratings.gvm()))
+                    .worked("left = GCM - GVM", in("GCM", ratings.gcm(), "kg"), in("GVM", ratings.gvm(), "kg")));
             measures.add(Measure.of(GVM_OVER_AXLES, "vehicle", "", ratings.gvm(),
-                    ratings.frontAxle().plus(ratings.rearAxle())));
+                    ratings.frontAxle().plus(ratings.rearAxle()))
+                    .worked("limits = front + rear", in("front", ratings.frontAxle(), "kg"),
+                            in("rear", ratings.rearAxle(), "kg")));
             plan.sheet().trailer().ifPresent(trailer -> measures.add(Measure.of(FULL_COMBINED, "vehicle and trailer", "",
-                    ratings.gvm().plus(trailer.mass()), ratings.gcm())));
+                    ratings.gvm().plus(trailer.mass()), ratings.gcm())
+                    .worked("combined = GVM + trailer", in("GVM", ratings.gvm(), "kg"),
+                            in("trailer", trailer.mass(), "kg"))));
         }
-        Figure added = plan.wheelbase().minus(plan.vehicle().size().wheelbase());
+        Figure wheelbase = plan.vehicle().size().wheelbase();
+        Figure added = plan.wheelbase().minus(wheelbase);
         if (added.value() > 0) {
-            measures.add(Measure.of(WHEELBASE_ADDED, "vehicle", "", added));
+            measures.add(Measure.of(WHEELBASE_ADDED, "vehicle", "", added).worked("added = planned - made",
+                    in("planned", plan.wheelbase(), "mm"), in("made", wheelbase, "mm")));
         }
     }
 
@@ -79,23 +88,37 @@ final class MassMeasures implements Topic {
         Plan plan = loading.plan();
         Vehicle.Ratings ratings = plan.ratings();
         AxleLoads axles = loading.axles();
-        measures.add(Measure.of(LOADED, "vehicle", loadCase, axles.total(), ratings.gvm()));
-        measures.add(Measure.of(AXLE, "front axle", loadCase, axles.front(), ratings.frontAxle()));
-        measures.add(Measure.of(AXLE, "rear axle", loadCase, axles.rear(), ratings.rearAxle()));
+        Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
+        measures.add(Measure.of(LOADED, "vehicle", loadCase, axles.total(), ratings.gvm()).worked(sheet));
+        measures.add(Measure.of(AXLE, "front axle", loadCase, axles.front(), ratings.frontAxle()).worked(sheet));
+        measures.add(Measure.of(AXLE, "rear axle", loadCase, axles.rear(), ratings.rearAxle()).worked(sheet));
         Figure bareFront = plan.vehicle().mass().frontAxle();
         measures.add(Measure.of(FRONT_LIFT, "front axle", loadCase,
-                Figure.of(1, 0).minus(axles.front().dividedBy(bareFront))));
-        measures.add(Measure.of(SIDE, "vehicle", loadCase, sideShare(axles.cogY(), plan.vehicle().size().track())));
+                Figure.of(1, 0).minus(axles.front().dividedBy(bareFront)))
+                .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
+        Figure track = plan.vehicle().size().track();
+        measures.add(Measure.of(SIDE, "vehicle", loadCase, sideShare(axles.cogY(), track))
+                .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
+                .worked(MassSheet.centre(loading.masses(), "left", Point::y)));
         Figure bareHeight = plan.vehicle().mass().cogHeight();
         measures.add(Measure.of(COG_RISE, "vehicle", loadCase,
-                axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0))));
+                axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
+                .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
+                .worked(MassSheet.centre(loading.masses(), "height", Point::z)));
         loading.masses().stream().filter(each -> isCarried(each) && behindRearAxle(each, plan))
                 .forEach(each -> measures.add(Measure.of(BEHIND_AXLE, each.name(), loadCase,
-                        each.onFront(plan.wheelbase()).times(-1))));
-        roofLoad(loading).ifPresent(roof -> measures.add(Measure.of(ROOF, "roof", loadCase, roof, ratings.roof())));
+                        each.onFront(plan.wheelbase()).times(-1)).worked("lifted = mass x (at / wheelbase - 1)",
+                        in("mass", each.mass(), "kg"), in("at", each.at().x(), "mm"),
+                        in("wheelbase", plan.wheelbase(), "mm"))));
+        List<PointMass> roof = loading.masses().stream().filter(PointMass::roof).toList();
+        roof.stream().map(PointMass::mass).reduce(Figure::plus).ifPresent(load -> measures.add(
+                Measure.of(ROOF, "roof", loadCase, load, ratings.roof()).worked(new Working.Sum("load", roof.stream()
+                        .map(each -> in(each.name(), each.mass(), "kg")).toList()))));
         loading.residual().ifPresent(residual -> {
-            residual(measures, "front axle", loadCase, residual.front());
-            residual(measures, "rear axle", loadCase, residual.rear());
+            LoadCase.Weighed reading = loading.loadCase().weighed().orElseThrow();
+            AxleLoads parts = loading.parts();
+            measures.add(residual("front axle", loadCase, residual.front(), reading.frontAxle(), parts.front()));
+            measures.add(residual("rear axle", loadCase, residual.rear(), reading.rearAxle(), parts.rear()));
         });
         if (loading.towing()) {
             towing(loading, measures);
@@ -106,10 +129,16 @@ final class MassMeasures implements Topic {
         String loadCase = loading.loadCase().name();
         Plan plan = loading.plan();
         Figure ball = loading.masses().stream().filter(each -> each.sort() == Sort.BALL).findFirst().orElseThrow().mass();
-        measures.add(Measure.of(COMBINED, "vehicle and trailer", loadCase, loading.combined(), plan.ratings().gcm()));
+        Figure trailer = loading.trailer().orElseThrow().mass();
+        measures.add(Measure.of(COMBINED, "vehicle and trailer", loadCase, loading.combined(), plan.ratings().gcm())
+                .worked("combined = loaded - ball + trailer", in("loaded", loading.axles().total(), "kg"),
+                        in("ball", ball, "kg"), in("trailer", trailer, "kg"))
+                .worked(MassSheet.axles(loading.masses(), plan.wheelbase())));
         measures.add(Measure.of(BALL, "tow ball", loadCase, ball));
         measures.add(Measure.of(BALL_LIFT, "front axle", loadCase,
-                ball.times(plan.ballOverhang().dividedBy(plan.wheelbase()))));
+                ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))
+                .worked("lifted = ball x overhang / wheelbase", in("ball", ball, "kg"),
+                        in("overhang", plan.ballOverhang(), "mm"), in("wheelbase", plan.wheelbase(), "mm")));
     }
 
     /** {@code 2 |y| / track}: the difference between the two sides over the sum, from moments about the centre line. */
@@ -129,13 +158,15 @@ final class MassMeasures implements Topic {
         return each.at().x().value() > plan.wheelbase().value();
     }
 
-    private static Optional<Figure> roofLoad(Loading loading) {
-        return loading.masses().stream().filter(PointMass::roof).map(PointMass::mass).reduce(Figure::plus);
+    private static Measure residual(String axle, String loadCase, Figure residual, Figure reading, Figure parts) {
+        Figure size = residual.known() ? Figure.of(Math.abs(residual.value()), 0) : residual;
+        return Measure.of(RESIDUAL, axle, loadCase, size, tolerance(residual))
+                .worked("difference = |reading - parts|", in("reading", reading, "kg"), in("parts", parts, "kg"))
+                .worked("tolerance = sqrt(of reading^2 + of parts^2)", in("of reading", tolerance(reading), "kg"),
+                        in("of parts", tolerance(parts), "kg"));
     }
 
-    private static void residual(List<Measure> measures, String axle, String loadCase, Figure residual) {
-        Figure size = residual.known() ? Figure.of(Math.abs(residual.value()), 0) : residual;
-        measures.add(Measure.of(RESIDUAL, axle, loadCase, size,
-                residual.known() ? Figure.of(residual.tolerance(), 0) : residual));
+    private static Figure tolerance(Figure figure) {
+        return figure.known() ? Figure.of(figure.tolerance(), 0) : figure;
     }
 }

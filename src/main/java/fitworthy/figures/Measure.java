@@ -6,6 +6,7 @@ import fitworthy.sheet.Missing;
 import fitworthy.source.Words;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,9 +25,10 @@ public final class Measure {
     private final Figure limit;
     private final String word;
     private final List<Missing> missing;
+    private final List<Working> workings;
 
     private Measure(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit, String word,
-            List<Missing> missing) {
+            List<Missing> missing, List<Working> workings) {
         this.kind = kind;
         this.subject = subject;
         this.loadCase = loadCase;
@@ -34,23 +36,36 @@ public final class Measure {
         this.limit = limit;
         this.word = word;
         this.missing = missing;
+        this.workings = workings;
     }
 
     /** A number; {@code loadCase} is empty where it does not depend on the loading. */
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure) {
-        return new Measure(kind, subject, loadCase, figure, null, "", figure.missing());
+        return new Measure(kind, subject, loadCase, figure, null, "", figure.missing(), List.of());
     }
 
     /** A number and the limit it must not pass. */
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
-        return new Measure(kind, subject, loadCase, figure, limit, "", figure.missingWith(limit, figure).missing());
+        return new Measure(kind, subject, loadCase, figure, limit, "", figure.missingWith(limit, figure).missing(),
+                List.of());
     }
 
     /** An answer in a word. */
     static Measure of(MeasureKind kind, String subject, String loadCase, Choice<?> choice) {
         return new Measure(kind, subject, loadCase, null, null,
                 choice.known() ? Words.hyphenated(choice.value().name()) : "",
-                choice.known() ? List.of() : List.of(choice.missing()));
+                choice.known() ? List.of() : List.of(choice.missing()), List.of());
+    }
+
+    /** The same measure, with a formula that its number, its limit or a figure named in an earlier formula comes from. */
+    Measure worked(String formula, Working.Input... inputs) {
+        return worked(new Working.Formula(formula, List.of(inputs)));
+    }
+
+    Measure worked(Working... further) {
+        List<Working> all = new ArrayList<>(workings);
+        all.addAll(List.of(further));
+        return new Measure(kind, subject, loadCase, figure, limit, word, missing, List.copyOf(all));
     }
 
     public MeasureKind kind() {
@@ -76,6 +91,11 @@ public final class Measure {
 
     public List<Missing> missing() {
         return missing;
+    }
+
+    /** How its number and its limit were worked out; empty where the sheet gives them. Not for rules. */
+    public List<Working> workings() {
+        return workings;
     }
 
     /** The answer in a word; empty for a number. */

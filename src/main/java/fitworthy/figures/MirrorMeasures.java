@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
@@ -17,6 +18,7 @@ import fitworthy.sheet.YesNo;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What the outside mirrors show past a trailer, tray or canopy, how far they stand out, and what is built into them. */
@@ -95,8 +97,9 @@ final class MirrorMeasures implements Topic {
         Stream.of(new Side("left mirror", 1, mirrors.left()), new Side("right mirror", -1, mirrors.right()))
                 .forEach(side -> {
                     bodies.stream().map(body -> toSeePast(body, side, loading)).flatMap(Optional::stream)
-                            .reduce(Figure::most).ifPresent(needed -> measures.add(Measure.of(PAST_LOAD, side.name(),
-                                    loading.loadCase().name(), reach(side.mirror(), retracted), needed)));
+                            .reduce(Past::farther).ifPresent(past -> measures.add(Measure.of(PAST_LOAD, side.name(),
+                                    loading.loadCase().name(), reach(side.mirror(), retracted), past.needed())
+                                    .worked(past.working()).worked(drawnIn(side.mirror(), retracted))));
                     loading.trailer().filter(trailer -> !trailer.seenOver().is(YesNo.YES))
                             .ifPresent(trailer -> pastTrailer(loading, trailer, side, load, measures));
                     planned.ifPresent(any -> standsOut(loading, side, measures));
@@ -112,16 +115,31 @@ final class MirrorMeasures implements Topic {
         return retracted ? mirror.reach().minus(mirror.edge().minus(mirror.edgeStowed())) : mirror.reach();
     }
 
+    private static Working[] drawnIn(Mirror mirror, boolean retracted) {
+        return !retracted ? new Working[0] : new Working[] {new Working.Formula("drawn in = reach - (edge - stowed)",
+                List.of(in("reach", mirror.reach(), "mm"), in("edge", mirror.edge(), "mm"),
+                        in("stowed", mirror.edgeStowed(), "mm")))};
+    }
+
+    /** Where a glass has to be to see past a tray or canopy. */
+    private record Past(Figure needed, Working working) {
+        static Past farther(Past one, Past other) {
+            Figure needed = one.needed.most(other.needed);
+            return new Past(needed, needed == other.needed ? other.working : one.working);
+        }
+    }
+
     /**
      * Where the glass has to be for this tray or canopy not to hide the trailer's rear corner; without a trailer, or with
      * one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more than
      * the tray or canopy does, so that then there is no such question.
      */
-    private static Optional<Figure> toSeePast(Details.Body body, Side side, Loading loading) {
+    private static Optional<Past> toSeePast(Details.Body body, Side side, Loading loading) {
         Figure half = body.width().times(0.5);
         Optional<Trailer> trailer = loading.trailer().filter(each -> !each.seenOver().is(YesNo.YES));
         if (trailer.isEmpty()) {
-            return Optional.of(half);
+            return Optional.of(new Past(half, new Working.Formula("needed = width / 2",
+                    List.of(in("width", body.width(), "mm")))));
         }
         Figure trailerHalf = trailer.get().width().times(0.5);
         if (half.value() <= trailerHalf.value()) {
@@ -129,8 +147,14 @@ final class MirrorMeasures implements Topic {
         }
         Plan plan = loading.plan();
         Figure coupling = plan.wheelbase().plus(plan.vehicle().size().ballOverhang());
-        return Optional.of(Derived.of(in -> SightLine.toSeePast(in[0], in[1], in[2], in[3], in[4]), side.mirror().x(),
-                body.front().plus(body.length()), half, coupling.plus(trailer.get().length()), trailerHalf));
+        Figure glass = side.mirror().x();
+        Figure corner = body.front().plus(body.length());
+        Figure end = coupling.plus(trailer.get().length());
+        return Optional.of(new Past(Derived.of(at -> SightLine.toSeePast(at[0], at[1], at[2], at[3], at[4]), glass, corner,
+                half, end, trailerHalf),
+                new Working.Formula("needed = half + (half - trailer) x (corner - glass) / (end - corner)", List.of(
+                        in("half", half, "mm"), in("trailer", trailerHalf, "mm"), in("corner", corner, "mm"),
+                        in("glass", glass, "mm"), in("end", end, "mm")))));
     }
 
     /**
@@ -143,21 +167,34 @@ final class MirrorMeasures implements Topic {
         Plan plan = loading.plan();
         Mirror mirror = side.mirror();
         Figure trailerHalf = trailer.width().times(0.5);
-        measures.add(Measure.of(PAST_TRAILER, side.name(), loadCase, mirror.reach(), trailerHalf));
+        measures.add(Measure.of(PAST_TRAILER, side.name(), loadCase, mirror.reach(), trailerHalf)
+                .worked("side = width / 2", in("width", trailer.width(), "mm")));
         Figure widest = load.map(trailerHalf::most).orElse(trailerHalf);
         Figure behind = plan.practice("mirrors.far-distance");
-        measures.add(Measure.of(FAR_FIELD, side.name(), loadCase, seen(plan, side, widest, behind)));
+        measures.add(seen(FAR_FIELD, loading, side, widest, behind));
         if (!(mirror.reach().value() <= widest.value())) {
-            measures.add(Measure.of(NEAR_FIELD, side.name(), loadCase,
-                    seen(plan, side, widest, plan.practice("mirrors.near-distance"))));
+            measures.add(seen(NEAR_FIELD, loading, side, widest, plan.practice("mirrors.near-distance")));
         }
         Figure width = plan.practice("mirrors.far-width");
-        measures.add(Measure.of(REACH_NEEDED, side.name(), loadCase, sighted(plan, side,
-                (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])), widest, width, behind)));
-        measures.add(Measure.of(GLASS_NEEDED, side.name(), loadCase, sighted(plan, side, (line, in) -> {
+        Figure needed = sighted(plan, side,
+                (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])), widest, width, behind);
+        measures.add(Measure.of(REACH_NEEDED, side.name(), loadCase, needed).worked(steps(needed, plan, side, line ->
+                new SightSteps(line, widest.value(), line.reachNeeded(widest.value(), width.value(), behind.value()),
+                        behind.value()).reachNeeded(width.value()))));
+        Figure glass = sighted(plan, side, (line, in) -> {
             double reach = Math.max(in[3], line.reachNeeded(in[0], in[1], in[2]));
             return wholeMillimetres(line.glass(line.acrossNeeded(in[1], reach, in[2]), reach));
-        }, widest, width, behind, mirror.reach())));
+        }, widest, width, behind, mirror.reach());
+        measures.add(Measure.of(GLASS_NEEDED, side.name(), loadCase, glass).worked(steps(glass, plan, side, line ->
+                new SightSteps(line, widest.value(), Math.max(mirror.reach().value(),
+                        line.reachNeeded(widest.value(), width.value(), behind.value())), behind.value())
+                        .glassNeeded(width.value()))));
+    }
+
+    private static Working steps(Figure result, Plan plan, Side side, Function<SightLine, List<String>> steps) {
+        return () -> result.known() ? steps.apply(new SightLine(plan.vehicle().view().eye().x().value(),
+                plan.vehicle().view().eye().y().value() * side.sign(), side.mirror().x().value(),
+                radius(side.mirror()).value())) : List.of();
     }
 
     /** Upwards, so that the value as printed is enough. */
@@ -166,10 +203,14 @@ final class MirrorMeasures implements Topic {
     }
 
     /** Road seen beyond a side, by the part of the glass that lies farther out. */
-    private static Figure seen(Plan plan, Side side, Figure widest, Figure behind) {
-        return sighted(plan, side, (line, in) -> line.seen(
+    private static Measure seen(MeasureKind kind, Loading loading, Side side, Figure widest, Figure behind) {
+        Mirror mirror = side.mirror();
+        Figure seen = sighted(loading.plan(), side, (line, in) -> line.seen(
                 Math.min(line.across(in[3], in[1]), in[1] - in[0]), in[1], in[2]),
-                widest, side.mirror().reach(), behind, side.mirror().glass());
+                widest, mirror.reach(), behind, mirror.glass());
+        return Measure.of(kind, side.name(), loading.loadCase().name(), seen).worked(steps(seen, loading.plan(), side,
+                line -> new SightSteps(line, widest.value(), mirror.reach().value(), behind.value())
+                        .seen(mirror.glass().value())));
     }
 
     /** A formula over a mirror's sight line and further figures. */
@@ -197,9 +238,13 @@ final class MirrorMeasures implements Topic {
         Figure body = loading.plan().vehicle().size().bodyWidth().times(0.5);
         if (loading.trailer().isPresent()) {
             Figure widest = loading.trailer().get().width().times(0.5).most(body);
-            measures.add(Measure.of(BEYOND_TRAILER, side.name(), loadCase, side.mirror().edge().minus(widest)));
+            measures.add(Measure.of(BEYOND_TRAILER, side.name(), loadCase, side.mirror().edge().minus(widest))
+                    .worked("beyond = edge - widest", in("edge", side.mirror().edge(), "mm"),
+                            in("widest", widest, "mm")));
         } else {
-            measures.add(Measure.of(BEYOND_VEHICLE, side.name(), loadCase, side.mirror().edgeStowed().minus(body)));
+            measures.add(Measure.of(BEYOND_VEHICLE, side.name(), loadCase, side.mirror().edgeStowed().minus(body))
+                    .worked("beyond = edge - body / 2", in("edge", side.mirror().edgeStowed(), "mm"),
+                            in("body", loading.plan().vehicle().size().bodyWidth(), "mm")));
         }
     }
 

@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
@@ -75,7 +76,10 @@ final class RadioMeasures implements Topic {
         }
         Point eye = plan.vehicle().view().eye();
         fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at ->
-                measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))));
+                measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
+                        .worked("angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
+                                in("aerial aside", at.y(), "mm"), in("eye aside", eye.y(), "mm"),
+                                in("eye back", eye.x(), "mm"), in("aerial back", at.x(), "mm"))));
         boolean roof = aerial.place().is(Details.AerialPlace.ROOF);
         if (roof && !aerial.folds().is(YesNo.YES)) {
             Figure tip = aerial.folds().known() ? aerial.tip() : Figure.missing(aerial.folds().missing());
@@ -88,10 +92,15 @@ final class RadioMeasures implements Topic {
 
     private static void separation(Fitment one, Fitment other, List<Measure> measures) {
         Figure lower = ((Details.Aerial) one.details()).frequency().least(((Details.Aerial) other.details()).frequency());
-        Figure separation = RadioRange.wavelengths(place(one), place(other), lower);
+        Point from = place(one);
+        Point to = place(other);
+        Figure separation = RadioRange.wavelengths(from, to, lower);
         // Two on the very same foot are changed for each other and never stand together.
         if (separation.value() != 0) {
-            measures.add(Measure.of(SEPARATION, one.name() + " and " + other.name(), "", separation));
+            measures.add(Measure.of(SEPARATION, one.name() + " and " + other.name(), "", separation)
+                    .worked("apart = sqrt(along^2 + across^2 + up^2) x frequency / 299.792458",
+                            in("along", from.x().minus(to.x()), "m"), in("across", from.y().minus(to.y()), "m"),
+                            in("up", from.z().minus(to.z()), "m"), in("frequency", lower, "MHz")));
         }
     }
 
@@ -112,7 +121,7 @@ final class RadioMeasures implements Topic {
                     radio.service().known() ? radio.power() : Figure.missing(radio.service().missing())));
         }
         plan.details(Details.Aerial.class).stream().min(fittest(radio)).ifPresent(aerial ->
-                measures.add(Measure.of(RANGE, fitment.name(), "", plan.sheet().trip().radioRange(), reach(radio, aerial))));
+                measures.add(range(fitment.name(), plan.sheet().trip().radioRange(), radio, aerial)));
     }
 
     /** The aerial nearest to the radio's frequency first, of several the tallest. */
@@ -123,8 +132,15 @@ final class RadioMeasures implements Topic {
     }
 
     /** The smaller of what the signal and what the horizon allows, to a vehicle with the same radio and aerial. */
-    private static Figure reach(Details.Radio radio, Details.Aerial aerial) {
-        return RadioRange.freeSpace(radio.power(), aerial.gain(), radio.sensitivity(), radio.frequency())
-                .least(RadioRange.horizon(aerial.tip(), aerial.tip()));
+    private static Measure range(String name, Figure wanted, Details.Radio radio, Details.Aerial aerial) {
+        Figure free = RadioRange.freeSpace(radio.power(), aerial.gain(), radio.sensitivity(), radio.frequency());
+        Figure horizon = RadioRange.horizon(aerial.tip(), aerial.tip());
+        return Measure.of(RANGE, name, "", wanted, free.least(horizon))
+                .worked("reach = min(free, horizon)", in("free", free, "km"), in("horizon", horizon, "km"))
+                .worked("free = 10^((10 x log(power / (signal / 1000000)^2 x 50) + 2 x gain - 32.4"
+                        + " - 20 x log(frequency)) / 20)", in("power", radio.power(), "W"),
+                        in("signal", radio.sensitivity(), "uV"), in("gain", aerial.gain(), "dBi"),
+                        in("frequency", radio.frequency(), "MHz"))
+                .worked("horizon = 2 x sqrt(2 x 4 / 3 x 6371 x tip / 1000)", in("tip", aerial.tip(), "m"));
     }
 }

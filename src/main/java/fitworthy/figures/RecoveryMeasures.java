@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details.End;
@@ -62,10 +63,13 @@ final class RecoveryMeasures implements Topic {
             if (fitment.details() instanceof Winch winch) {
                 winch(plan, name, winch, measures);
             } else if (fitment.details() instanceof KineticStrap strap) {
-                measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm)));
+                measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm)).worked("ratio = strap / GVM",
+                        in("strap", strap.strength(), "kg"), in("GVM", gvm, "kg")));
             } else if (fitment.details() instanceof Shackles shackles) {
-                Figure held = plan.planned(Winch.class).map(winch -> gvm.most(winch.pull())).orElse(gvm);
-                measures.add(Measure.of(SHACKLE, name, "", shackles.limit(), held));
+                measures.add(plan.planned(Winch.class).map(winch ->
+                        Measure.of(SHACKLE, name, "", shackles.limit(), gvm.most(winch.pull()))
+                                .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", winch.pull(), "kg")))
+                        .orElse(Measure.of(SHACKLE, name, "", shackles.limit(), gvm)));
             }
         }
     }
@@ -76,16 +80,22 @@ final class RecoveryMeasures implements Topic {
         for (Fitment fitment : loading.plan().fitments(Fitment.Kind.WINCH)) {
             String loadCase = loading.loadCase().name();
             Figure pull = ((Winch) fitment.details()).pull();
-            Figure single = pull.dividedBy(loading.uncoupled());
-            measures.add(Measure.of(PULL, fitment.name(), loadCase, block ? single.times(2) : single));
+            Figure vehicle = loading.uncoupled();
+            measures.add(pull(PULL, fitment.name(), loadCase, pull, vehicle, block));
             if (block) {
-                measures.add(Measure.of(SINGLE, fitment.name(), loadCase, single));
+                measures.add(pull(SINGLE, fitment.name(), loadCase, pull, vehicle, false));
             }
             if (loading.towing()) {
-                Figure coupled = pull.dividedBy(loading.combined());
-                measures.add(Measure.of(COUPLED, fitment.name(), loadCase, block ? coupled.times(2) : coupled));
+                measures.add(pull(COUPLED, fitment.name(), loadCase, pull, loading.combined(), block));
             }
         }
+    }
+
+    private static Measure pull(MeasureKind kind, String winch, String loadCase, Figure pull, Figure mass, boolean block) {
+        Figure single = pull.dividedBy(mass);
+        return Measure.of(kind, winch, loadCase, block ? single.times(2) : single)
+                .worked(block ? "ratio = 2 x pull / mass" : "ratio = pull / mass", in("pull", pull, "kg"),
+                        in("mass", mass, "kg"));
     }
 
     private static boolean forRecovery(Fitment fitment) {
@@ -115,9 +125,12 @@ final class RecoveryMeasures implements Topic {
     private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {
         measures.add(Measure.of(LINE, name, "", winch.line(), winch.pull()));
         measures.add(Measure.of(CURRENT, name, "", winch.current(), winch.feed()));
-        Figure run = WinchRun.hours(winch.battery(), winch.current(), plan.vehicle().engine().alternator());
+        Figure alternator = plan.vehicle().engine().alternator();
+        Figure run = WinchRun.hours(winch.battery(), winch.current(), alternator);
         if (!Double.isInfinite(run.value())) {
-            measures.add(Measure.of(RUN, name, "", run));
+            measures.add(Measure.of(RUN, name, "", run)
+                    .worked("time = 60 x 0.5 x battery / (winch - 0.75 x alternator)", in("battery", winch.battery(), "Ah"),
+                            in("winch", winch.current(), "A"), in("alternator", alternator, "A")));
         }
         measures.add(Measure.of(KIT, "tree strap", "", carried(plan, RecoveryKit::treeStrap)));
         measures.add(Measure.of(KIT, "line damper", "", carried(plan, RecoveryKit::lineDamper)));

@@ -92,12 +92,12 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
         return reach;
     }
 
-    private double distance(double y) {
+    double distance(double y) {
         return Math.hypot(eyeX - glassX, y - eyeY);
     }
 
     /** Half the angle between straight back and the eye, which is also the angle at which the glass is looked at. */
-    private double turn(double y) {
+    double turn(double y) {
         return Math.atan2(y - eyeY, eyeX - glassX) / 2;
     }
 
@@ -110,12 +110,12 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
     }
 
     /** The eyes stand side by side across the vehicle, so a mirror far to the side sees them closer together. */
-    private double displaced(double y, double behind) {
+    double displaced(double y, double behind) {
         double apart = EYES * Math.max(0, (eyeX - glassX) / distance(y));
         return apart * wayBack(behind) / distance(y);
     }
 
-    private double wayBack(double behind) {
+    double wayBack(double behind) {
         return eyeX + behind - glassX;
     }
 }

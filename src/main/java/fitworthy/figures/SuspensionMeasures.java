@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details.BodyLift;
@@ -62,7 +63,7 @@ final class SuspensionMeasures implements Topic {
         }
         Figure front = Loading.fixedParts(plan).front();
         if (planned(plan, End.FRONT).isEmpty() && front.value() > 0) {
-            measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front));
+            measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front).worked(fixedSheet(plan)));
         }
         anyYes(springs.stream().map(Springs::alignment))
                 .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", "", answer)));
@@ -80,32 +81,39 @@ final class SuspensionMeasures implements Topic {
         if (front.isEmpty() && rear.isEmpty()) {
             return;
         }
-        Figure frontFrequency = frequency(front, made.front(), loading.axles().front());
-        Figure rearFrequency = frequency(rear, made.rear(), loading.axles().rear());
+        AxleLoads axles = loading.axles();
+        Figure frontFrequency = frequency(front, made.front(), axles.front());
+        Figure rearFrequency = frequency(rear, made.rear(), axles.rear());
         AxleLoads fixed = Loading.fixedParts(plan);
         Vehicle.Masses mass = plan.vehicle().mass();
         front.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "front axle", loadCase, frontFrequency));
-            measures.add(Measure.of(SAG, "front axle", loadCase, sag(springs,
-                    loading.axles().front().minus(mass.frontAxle()).minus(fixed.front()))));
+            measures.add(Measure.of(FREQUENCY, "front axle", loadCase, frontFrequency)
+                    .worked(oscillation("frequency", "rate", front, made.front(), axles.front())));
+            measures.add(sag("front axle", loadCase, springs, axles.front(), mass.frontAxle(), fixed.front()));
         });
         rear.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "rear axle", loadCase, rearFrequency));
-            measures.add(Measure.of(SAG, "rear axle", loadCase, sag(springs,
-                    loading.axles().rear().minus(mass.rearAxle()).minus(fixed.rear()))));
+            measures.add(Measure.of(FREQUENCY, "rear axle", loadCase, rearFrequency)
+                    .worked(oscillation("frequency", "rate", rear, made.rear(), axles.rear())));
+            measures.add(sag("rear axle", loadCase, springs, axles.rear(), mass.rearAxle(), fixed.rear()));
         });
-        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", loadCase, rearFrequency.dividedBy(frontFrequency)));
+        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", loadCase, rearFrequency.dividedBy(frontFrequency))
+                .worked("ratio = rear / front", in("rear", rearFrequency, "Hz"), in("front", frontFrequency, "Hz"))
+                .worked(oscillation("front", "front rate", front, made.front(), axles.front()))
+                .worked(oscillation("rear", "rear rate", rear, made.rear(), axles.rear())));
     }
 
     private static void lift(Plan plan, String axle, End end, List<Measure> measures) {
         Figure body = plan.details(BodyLift.class).stream().map(BodyLift::lift).reduce(Figure.of(0, 0), Figure::plus);
         Figure springs = planned(plan, end).map(Springs::lift).orElse(Figure.of(0, 0));
-        Figure lift = RideHeight.lift(springs, body, TyreMeasures.growth(plan));
-        measures.add(Measure.of(LIFT, axle, "", lift));
+        Figure growth = TyreMeasures.growth(plan);
+        Figure lift = RideHeight.lift(springs, body, growth);
+        Working sum = new Working.Formula("lift = springs + body + growth / 2", List.of(in("springs", springs, "mm"),
+                in("body", body, "mm"), in("growth", growth, "mm")));
+        measures.add(Measure.of(LIFT, axle, "", lift).worked(sum));
         Choice<YesNo> stabilityControl = plan.vehicle().stabilityControl();
         if (!stabilityControl.is(YesNo.NO)) {
             measures.add(Measure.of(STABILITY_LIFT, axle, "",
-                    stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing())));
+                    stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing())).worked(sum));
         }
     }
 
@@ -117,10 +125,11 @@ final class SuspensionMeasures implements Topic {
         Figure lift = springs.lift();
         measures.add(Measure.of(HEIGHT_CHANGE, name, "",
                 lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
-        measures.add(Measure.of(TRAVEL, name, "",
-                springs.travel().dividedBy((atFront ? suspension.front() : suspension.rear()).travel())));
-        measures.add(Measure.of(LOAD_MOST, name, "", load, springs.loadMost()));
-        measures.add(Measure.of(LOAD_LEAST, name, "", load, springs.loadLeast()));
+        Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
+        measures.add(Measure.of(TRAVEL, name, "", springs.travel().dividedBy(made))
+                .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
+        measures.add(Measure.of(LOAD_MOST, name, "", load, springs.loadMost()).worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_LEAST, name, "", load, springs.loadLeast()).worked(fixedSheet(plan)));
         if (!(lift.value() <= 0)) {
             measures.add(Measure.of(LINES, name, "", springs.linesReach()));
             measures.add(Measure.of(JOINT, name, "", springs.jointAngle()));
@@ -136,8 +145,33 @@ final class SuspensionMeasures implements Topic {
         return SpringRate.frequency(rate, axleLoad.minus(made.unsprung()).times(0.5));
     }
 
-    private static Figure sag(Springs springs, Figure load) {
-        return SpringRate.deflection(load.times(0.5), wheelRate(springs)).dividedBy(springs.bumpTravel());
+    private static Working[] oscillation(String result, String rateName, Optional<Springs> springs,
+            Vehicle.AxleSuspension made, Figure axleLoad) {
+        Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
+        Working frequency = new Working.Formula(result + " = sqrt(2 x " + rateName + " / (load - unsprung)) / (2 x pi)",
+                List.of(in(rateName, rate, "N/m"), in("load", axleLoad, "kg"), in("unsprung", made.unsprung(), "kg")));
+        return springs.map(planned -> new Working[] {frequency, atWheel(rateName, planned)})
+                .orElse(new Working[] {frequency});
+    }
+
+    private static Working atWheel(String result, Springs springs) {
+        return new Working.Formula(result + " = spring x lever^2",
+                List.of(in("spring", springs.rate(), "N/m"), in("lever", springs.motionRatio(), "")));
+    }
+
+    private static Measure sag(String axle, String loadCase, Springs springs, Figure load, Figure bare, Figure fixed) {
+        Figure rate = wheelRate(springs);
+        Figure added = load.minus(bare).minus(fixed);
+        return Measure.of(SAG, axle, loadCase, SpringRate.deflection(added.times(0.5), rate)
+                .dividedBy(springs.bumpTravel()))
+                .worked("taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel", in("load", load, "kg"),
+                        in("bare", bare, "kg"), in("fixed", fixed, "kg"), in("rate", rate, "N/m"),
+                        in("travel", springs.bumpTravel(), "m"))
+                .worked(atWheel("rate", springs));
+    }
+
+    private static Working fixedSheet(Plan plan) {
+        return MassSheet.axles(Loading.fixedMasses(plan), plan.wheelbase());
     }
 
     private static Figure wheelRate(Springs springs) {

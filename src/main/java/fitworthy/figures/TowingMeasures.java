@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Details;
@@ -72,7 +73,9 @@ final class TowingMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         loading.trailer().ifPresent(trailer -> measures.add(Measure.of(OUTWEIGHED, "trailer", loading.loadCase().name(),
-                trailer.mass(), loading.uncoupled())));
+                trailer.mass(), loading.uncoupled()).worked("vehicle = loaded - ball",
+                        in("loaded", loading.axles().total(), "kg"), in("ball", trailer.ball(), "kg"))
+                .worked(MassSheet.axles(loading.masses(), loading.plan().wheelbase()))));
     }
 
     /** A vehicle and the trailer planned for it. */
@@ -84,13 +87,19 @@ final class TowingMeasures implements Topic {
             ball();
             brakes();
             number(RATED, "trailer", trailer.rated());
-            number(AXLES, "trailer", axles());
+            axles(AXLES, axles());
             number(CHAINS, "trailer", trailer.chains());
             connections();
-            number(RATIO, "trailer", trailer.rated().dividedBy(plan.vehicle().mass().kerb()));
+            Figure kerb = plan.vehicle().mass().kerb();
+            measures.add(Measure.of(RATIO, "trailer", "", trailer.rated().dividedBy(kerb))
+                    .worked("share = greatest / kerb", in("greatest", trailer.rated(), "kg"), in("kerb", kerb, "kg")));
             if (!fifthWheel()) {
-                number(OVERHANG, "tow ball", plan.ballOverhang().dividedBy(plan.wheelbase()));
-                number(NOSE_UP, "trailer", plan.ballHeight().minus(trailer.couplingHeight()));
+                measures.add(Measure.of(OVERHANG, "tow ball", "", plan.ballOverhang().dividedBy(plan.wheelbase()))
+                        .worked("share = distance / wheelbase", in("distance", plan.ballOverhang(), "mm"),
+                                in("wheelbase", plan.wheelbase(), "mm")));
+                measures.add(Measure.of(NOSE_UP, "trailer", "", plan.ballHeight().minus(trailer.couplingHeight()))
+                        .worked("above = ball - coupling", in("ball", plan.ballHeight(), "mm"),
+                                in("coupling", trailer.couplingHeight(), "mm")));
             }
             if (towBar.levelling().is(YesNo.YES)) {
                 measures.add(Measure.of(LEVELLING, "load-levelling hitch", "", plan.ratings().levelling()));
@@ -106,7 +115,9 @@ final class TowingMeasures implements Topic {
             } else if (brakes.is(Brakes.NONE)) {
                 rated(TRAILER, "unbraked trailer", trailer.mass(), ratings.towingUnbraked());
             } else if (unrated) {
-                number(UNRATED, "braked trailer", trailer.mass().dividedBy(plan.vehicle().mass().kerb()));
+                Figure kerb = plan.vehicle().mass().kerb();
+                measures.add(Measure.of(UNRATED, "braked trailer", "", trailer.mass().dividedBy(kerb))
+                        .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg")));
             } else {
                 rated(TRAILER, "braked trailer", trailer.mass(), ratings.towing());
             }
@@ -125,17 +136,30 @@ final class TowingMeasures implements Topic {
             }
             Figure vehicle = plan.ratings().gvm();
             if (plate.d().known()) {
-                rated(FORCE, subject + ", D", fifthWheel() ? Coupling.fifthWheel(vehicle, trailer.rated(), trailer.ball())
-                        : Coupling.d(vehicle, trailer.rated()), plate.d());
+                Working.Input t = in("T", vehicle, "t");
+                Working.Input r = in("R", trailer.rated(), "t");
+                String name = subject + ", D";
+                measures.add(fifthWheel()
+                        ? Measure.of(FORCE, name, "", Coupling.fifthWheel(vehicle, trailer.rated(), trailer.ball()), plate.d())
+                                .worked("D = 0.6 x 9.81 x T x R / (T + R - U)", t, r, in("U", trailer.ball(), "t"))
+                        : Measure.of(FORCE, name, "", Coupling.d(vehicle, trailer.rated()), plate.d())
+                                .worked("D = 9.81 x T x R / (T + R)", t, r));
             }
             if (plate.dc().known()) {
-                rated(FORCE, subject + ", Dc", Coupling.d(vehicle, axles()), plate.dc());
+                measures.add(Measure.of(FORCE, subject + ", Dc", "", Coupling.d(vehicle, axles()), plate.dc())
+                        .worked("Dc = 9.81 x T x C / (T + C)", in("T", vehicle, "t"), in("C", axles(), "t"))
+                        .worked(lessBall("C")));
             }
             if (plate.v().known()) {
                 Choice<YesNo> air = plan.vehicle().rearAirSprings();
-                Figure force = Coupling.v(axles(), trailer.length().minus(trailer.drawbar()), trailer.axle(),
-                        air.is(YesNo.YES));
-                rated(FORCE, subject + ", V", air.known() ? force : Figure.missing(air.missing()), plate.v());
+                Figure body = trailer.length().minus(trailer.drawbar());
+                Figure force = Coupling.v(axles(), body, trailer.axle(), air.is(YesNo.YES));
+                measures.add(Measure.of(FORCE, subject + ", V", "", given(air, force), plate.v())
+                        .worked(air.is(YesNo.YES) ? "V = 1.8 x C x max(1, X^2 / l^2)" : "V = 2.4 x C x max(1, X^2 / l^2)",
+                                in("C", axles(), "t"), in("X", body, "m"), in("l", trailer.axle(), "m"))
+                        .worked("X = length - drawbar", in("length", trailer.length(), "m"),
+                                in("drawbar", trailer.drawbar(), "m"))
+                        .worked(lessBall("C")));
             }
         }
 
@@ -147,22 +171,24 @@ final class TowingMeasures implements Topic {
             }
             if (!fifthWheel()) {
                 number(BALL_LOAD, "tow ball", trailer.ball());
-                number(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()));
+                measures.add(Measure.of(BALL_SHARE, "tow ball", "", trailer.ball().dividedBy(trailer.mass()))
+                        .worked("share = ball / trailer", in("ball", trailer.ball(), "kg"),
+                                in("trailer", trailer.mass(), "kg")));
             }
         }
 
         private void brakes() {
             Choice<Brakes> brakes = trailer.brakes();
             if (!brakes.known() || brakes.is(Brakes.NONE)) {
-                number(UNBRAKED_AXLES, "trailer", given(brakes, axles()));
+                axles(UNBRAKED_AXLES, given(brakes, axles()));
                 number(UNBRAKED, "trailer", given(brakes, trailer.rated()));
             }
             if (!brakes.known() || brakes.is(Brakes.OVER_RUN) || braked() && !trailer.everyWheelBraked().is(YesNo.YES)) {
-                number(PLAIN_BRAKES, "trailer", brakes.is(Brakes.OVER_RUN) ? axles()
+                axles(PLAIN_BRAKES, brakes.is(Brakes.OVER_RUN) ? axles()
                         : given(brakes, given(trailer.everyWheelBraked(), axles())));
             }
             if (!brakes.known() || braked() && !trailer.breakaway().is(YesNo.YES)) {
-                number(NO_BREAKAWAY, "trailer", given(brakes, given(trailer.breakaway(), axles())));
+                axles(NO_BREAKAWAY, given(brakes, given(trailer.breakaway(), axles())));
             }
             boolean controlled = brakes.known() && brakes.value().controlled();
             if (controlled && trailer.breakaway().is(YesNo.YES)) {
@@ -204,6 +230,18 @@ final class TowingMeasures implements Topic {
 
         private Figure axles() {
             return trailer.gtm().or(trailer.rated().minus(trailer.ball()));
+        }
+
+        /** How {@link #axles} came about in the units of the coupling; nothing where the sheet gives it. */
+        private Working[] lessBall(String result) {
+            return trailer.gtm().known() ? new Working[0] : new Working[] {new Working.Formula(result + " = rated - ball",
+                    List.of(in("rated", trailer.rated(), "t"), in("ball", trailer.ball(), "t")))};
+        }
+
+        private void axles(MeasureKind kind, Figure load) {
+            Measure measure = Measure.of(kind, "trailer", "", load);
+            measures.add(trailer.gtm().known() ? measure : measure.worked("axles = rated - ball",
+                    in("rated", trailer.rated(), "kg"), in("ball", trailer.ball(), "kg")));
         }
 
         private void number(MeasureKind kind, String subject, Figure figure) {

@@ -2,6 +2,7 @@ package fitworthy.figures;
 
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Figure;
@@ -77,16 +78,21 @@ final class TyreMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Vehicle.Tyres tyres = plan.tyres();
         Vehicle.Ratings ratings = plan.ratings();
-        measures.add(Measure.of(AXLE_LIMIT, "front axle", "", ratings.frontAxle(), tyresCarry(plan, false)));
-        measures.add(Measure.of(AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), tyresCarry(plan, true)));
+        measures.add(Measure.of(AXLE_LIMIT, "front axle", "", ratings.frontAxle(), tyresCarry(plan, false))
+                .worked(carried(plan, false)));
+        measures.add(Measure.of(AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), tyresCarry(plan, true))
+                .worked(carried(plan, true)));
         measures.add(Measure.of(SPEED, "tyres", "", plan.sheet().trip().topSpeed(),
-                symbolSpeed(plan, tyres, path(plan))));
+                symbolSpeed(plan, tyres, path(plan))).worked(symbol(tyres)));
         measures.add(Measure.of(SPARE_SAME, "spare", "", spareSame(plan)));
         if (wheelsInQuestion(plan)) {
             Figure rating = plan.wheels().rating();
-            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "front axle", "", ratings.frontAxle(), wheelsCarry(plan, false)));
-            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), wheelsCarry(plan, true)));
-            measures.add(Measure.of(WHEEL_BELOW_TYRE, "wheels", "", plan.tables().tyreLoad(tyres.loadIndex()), rating));
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "front axle", "", ratings.frontAxle(), wheelsCarry(plan, false))
+                    .worked(wheelsCarried(plan, false)));
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), wheelsCarry(plan, true))
+                    .worked(wheelsCarried(plan, true)));
+            measures.add(Measure.of(WHEEL_BELOW_TYRE, "wheels", "", plan.tables().tyreLoad(tyres.loadIndex()), rating)
+                    .worked(index(tyres.loadIndex())));
         }
         boolean newTyres = planned(plan, Fitment.Kind.TYRES).isPresent();
         boolean newWheels = planned(plan, Fitment.Kind.WHEELS).isPresent();
@@ -110,25 +116,37 @@ final class TyreMeasures implements Topic {
         Figure before = diameter(made, STOCK);
         Figure after = diameter(tyres, path(plan));
         Figure growth = growth(plan);
-        measures.add(Measure.of(CHANGE, "tyres", "", size(TyreFigures.growth(before, after))));
+        Working.Input[] diameters = {in("after", after, "mm"), in("before", before, "mm")};
+        Working[] sizes = {nominal("after", tyres), nominal("before", made)};
+        measures.add(Measure.of(CHANGE, "tyres", "", size(TyreFigures.growth(before, after)))
+                .worked("change = |after / before - 1|", diameters).worked(sizes));
         if (growth.value() < 0) {
-            measures.add(Measure.of(LOSS, "tyres", "", growth.times(-1)));
+            measures.add(Measure.of(LOSS, "tyres", "", growth.times(-1))
+                    .worked("loss = before - after", diameters).worked(sizes));
         } else {
-            measures.add(Measure.of(GROWTH, "tyres", "", growth));
-            measures.add(Measure.of(GEARING, "tyres", "", TyreFigures.growth(before, after)));
-            measures.add(Measure.of(LIFT, "tyres", "", growth.times(0.5)));
+            measures.add(Measure.of(GROWTH, "tyres", "", growth)
+                    .worked("growth = after - before", diameters).worked(sizes));
+            measures.add(Measure.of(GEARING, "tyres", "", TyreFigures.growth(before, after))
+                    .worked("growth = after / before - 1", diameters).worked(sizes));
+            measures.add(Measure.of(LIFT, "tyres", "", growth.times(0.5))
+                    .worked("lift = (after - before) / 2", diameters).worked(sizes));
             if (growth.value() != 0 && !tyres.speedometerSet().is(YesNo.YES)) {
-                measures.add(Measure.of(SPEEDOMETER, "speedometer", "", TyreFigures.speedShown(
-                        plan.vehicle().speedometerOver(), before, after)));
+                Figure over = plan.vehicle().speedometerOver();
+                measures.add(Measure.of(SPEEDOMETER, "speedometer", "", TyreFigures.speedShown(over, before, after))
+                        .worked("shown = (1 + over) x before / after", in("over", over, "%"), diameters[0], diameters[1])
+                        .worked(sizes));
             }
         }
+        Figure width = width(tyres, path(plan));
+        Figure madeWidth = width(made, STOCK);
         measures.add(Measure.of(WIDTH, "tyres", "", classed(plan, "the greatest width of tyres",
-                width(tyres, path(plan)).dividedBy(width(made, STOCK)))));
+                width.dividedBy(madeWidth))).worked("width = after / before", in("after", width, "mm"),
+                        in("before", madeWidth, "mm")));
         Figure madeSpeed = symbolSpeed(plan, made, STOCK);
         Figure speed = symbolSpeed(plan, tyres, path(plan));
         if (!(speed.value() >= madeSpeed.value())) {
             measures.add(Measure.of(SPEED_RATING, "tyres", "", classed(plan, "the least speed symbol",
-                    speed.missingWith(madeSpeed, speed))));
+                    speed.missingWith(madeSpeed, speed))).worked(symbol(tyres)));
         }
     }
 
@@ -143,23 +161,63 @@ final class TyreMeasures implements Topic {
         String loadCase = loading.loadCase().name();
         Vehicle.Tyres tyres = plan.tyres();
         Figure carried = tyresCarry(plan, rear);
-        measures.add(Measure.of(LOAD, axle, loadCase, load, carried));
+        Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
+        measures.add(Measure.of(LOAD, axle, loadCase, load, carried).worked(carried(plan, rear)).worked(sheet));
         if (wheelsInQuestion(plan)) {
-            measures.add(Measure.of(WHEEL_LOAD, axle, loadCase, load, wheelsCarry(plan, rear)));
+            measures.add(Measure.of(WHEEL_LOAD, axle, loadCase, load, wheelsCarry(plan, rear))
+                    .worked(wheelsCarried(plan, rear), sheet));
         }
         // Overloaded tyres are a fault that no pressure mends.
         if (!(load.value() > carried.value())) {
             measures.add(Measure.of(PRESSURE, axle, loadCase, rear ? tyres.rearPressure() : tyres.frontPressure(),
-                    TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried)));
+                    TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried))
+                    .worked("needed = reference x load / carried", in("reference", tyres.referencePressure(), "kPa"),
+                            in("load", load, "kg"), in("carried", carried, "kg"))
+                    .worked(carried(plan, rear)));
         }
+        Figure spare = plan.vehicle().spare().loadIndex();
         measures.add(Measure.of(SPARE_LOAD, axle, loadCase, load.times(1.0 / wheels(plan, rear)),
-                plan.tables().tyreLoad(plan.vehicle().spare().loadIndex())));
+                plan.tables().tyreLoad(spare)).worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
+                .worked(index(spare)));
+    }
+
+    private static Working[] carried(Plan plan, boolean rear) {
+        Figure index = index(plan, rear);
+        return new Working[] {new Working.Formula("carried = tyres x load of one", List.of(tyreCount(plan, rear),
+                in("load of one", plan.tables().tyreLoad(index), "kg"))), index(index)};
+    }
+
+    private static Working wheelsCarried(Plan plan, boolean rear) {
+        return new Working.Formula("carried = wheels x rating", List.of(
+                in("wheels", Figure.of(wheels(plan, rear)), ""), in("rating", plan.wheels().rating(), "kg")));
+    }
+
+    private static Working.Input tyreCount(Plan plan, boolean rear) {
+        return in("tyres", Figure.of(wheels(plan, rear)), "");
+    }
+
+    private static Working index(Figure index) {
+        return new Working.Formula("from the table of load indices", List.of(in("index", index, "")));
+    }
+
+    private static Working symbol(Vehicle.Tyres tyres) {
+        return () -> List.of("from the table of speed symbols, symbol = " + tyres.speedSymbol());
+    }
+
+    /** What a size says of the diameter; nothing where the sheet or the size itself gives it. */
+    private static Working nominal(String name, Vehicle.Tyres tyres) {
+        return () -> TyreSize.read(tyres.size()).filter(size -> !tyres.diameter().known() && size.height().isPresent())
+                .map(size -> new Working.Formula(name + " = rim + 2 x width x height", List.of(
+                        in("rim", Figure.of(size.rim()), "mm"), in("width", Figure.of(size.width()), "mm"),
+                        in("height", Figure.of(size.height().getAsDouble()), "%"))).lines()).orElse(List.of());
     }
 
     private static Figure tyresCarry(Plan plan, boolean rear) {
-        Vehicle.Tyres tyres = plan.tyres();
-        boolean dual = rear && dualRear(plan);
-        return plan.tables().tyreLoad(dual ? tyres.dualLoadIndex() : tyres.loadIndex()).times(wheels(plan, rear));
+        return plan.tables().tyreLoad(index(plan, rear)).times(wheels(plan, rear));
+    }
+
+    private static Figure index(Plan plan, boolean rear) {
+        return rear && dualRear(plan) ? plan.tyres().dualLoadIndex() : plan.tyres().loadIndex();
     }
 
     private static Figure wheelsCarry(Plan plan, boolean rear) {
@@ -208,12 +266,12 @@ final class TyreMeasures implements Topic {
     }
 
     private static void track(Plan plan, List<Measure> measures) {
-        Figure added = TyreFigures.trackAdded(plan.vehicle().wheels().offset(), plan.wheels().offset());
-        if (passenger(plan)) {
-            measures.add(Measure.of(TRACK_PASSENGER, "wheels", "", added));
-        } else {
-            measures.add(Measure.of(TRACK, "wheels", "", classed(plan, "the greatest added track", added)));
-        }
+        Figure before = plan.vehicle().wheels().offset();
+        Figure after = plan.wheels().offset();
+        Figure added = TyreFigures.trackAdded(before, after);
+        measures.add((passenger(plan) ? Measure.of(TRACK_PASSENGER, "wheels", "", added)
+                : Measure.of(TRACK, "wheels", "", classed(plan, "the greatest added track", added)))
+                .worked("added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")));
     }
 
     /** The figure where the vehicle is of an off-road or goods class, whose limits the book holds, else what is missing. */

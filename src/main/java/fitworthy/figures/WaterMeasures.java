@@ -2,6 +2,7 @@ package fitworthy.figures;
 
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.LoadCase;
@@ -63,20 +64,30 @@ final class WaterMeasures implements Topic {
         String loadCase = loading.loadCase().name();
         List<Tank> tanks = tanks(loading.plan());
         tanks.forEach(tank -> measures.add(Measure.of(SURGE, tank.name(), loadCase,
-                WaterSupply.surge(tank.capacity(), loading.fill(tank)))));
+                WaterSupply.surge(tank.capacity(), loading.fill(tank)))
+                .worked("surge = capacity x min(fill, 1 - fill)", in("capacity", tank.capacity(), "L"),
+                        in("fill", loading.fill(tank), "%"))));
         Sheet.Trip trip = loading.plan().sheet().trip();
         List<Figure> held = tanks.stream().map(tank -> Liquids.litres(tank, loading.fill(tank))).toList();
         Figure litres = held.stream().reduce(Figure::plus).orElse(Figure.missing(NOT_LISTED));
         boolean asked = trip.days().known() ? trip.days().value() > 0 : !tanks.isEmpty();
         if (asked && loading.setsOut() && !isEmptied(loading.loadCase(), tanks, litres)) {
             Figure people = people(loading);
+            Working.Input water = in("water", litres, "L");
+            Working.Input persons = in("people", people, "");
+            Working.Input days = in("days", trip.days(), "days");
+            Working aboard = Liquids.aboard("water", tanks, loading);
             measures.add(Measure.of(PERSON_DAY, SUPPLY, loadCase,
-                    WaterSupply.perPersonAndDay(litres, people, trip.days())));
+                    WaterSupply.perPersonAndDay(litres, people, trip.days()))
+                    .worked("each = water / people / days", water, persons, days).worked(aboard));
             measures.add(Measure.of(RESERVE, SUPPLY, loadCase,
-                    WaterSupply.reserve(litres, people, trip.waterUse(), trip.days())));
+                    WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
+                    .worked("left = water / people / use - days", water, persons, in("use", trip.waterUse(), "L"), days)
+                    .worked(aboard));
             if (litres.value() > 0) {
-                measures.add(Measure.of(LARGEST, SUPPLY, loadCase,
-                        held.stream().reduce(Figure::most).orElseThrow().dividedBy(litres)));
+                Figure largest = held.stream().reduce(Figure::most).orElseThrow();
+                measures.add(Measure.of(LARGEST, SUPPLY, loadCase, largest.dividedBy(litres))
+                        .worked("share = largest / water", in("largest", largest, "L"), water).worked(aboard));
             }
         }
     }

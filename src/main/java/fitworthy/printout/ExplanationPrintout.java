@@ -10,10 +10,12 @@ import fitworthy.book.Practice;
 import fitworthy.book.PracticeEntry;
 import fitworthy.book.RuleText;
 import fitworthy.figures.Measure;
+import fitworthy.figures.Working;
 import fitworthy.sheet.Missing;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,9 @@ public final class ExplanationPrintout {
     private static final Pattern PROPERTY = Pattern.compile("(\\$\\w+)\\.(\\w+)|(?<![\\w$.\"])([a-z]+)(?![\\w.\"])");
     private static final Set<String> NUMBERS = Set.of("value", "limit", "headroom", "excess", "tolerance");
 
+    private static final int MANY = 6;
+
+    private final Set<List<String>> told = new HashSet<>();
     private final Page page;
     private final Advice advice;
 
@@ -107,6 +112,9 @@ public final class ExplanationPrintout {
             }
             page.hanging("    ", (step.wanted().binding() == null ? "" : step.wanted().binding() + " is ")
                     + fact(step.fact(), step.wanted().fact() + " " + step.wanted().key()));
+            if (step.fact() instanceof Measure measure) {
+                workings(measure);
+            }
             for (Explanation.Check check : step.checks()) {
                 page.hanging(check.holds() ? "      true   " : "      FALSE  ",
                         check.text() + numbers(check.text(), step.fact(), bound));
@@ -116,6 +124,19 @@ public final class ExplanationPrintout {
             page.hanging("      missing ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find());
         }
         page.blank();
+    }
+
+    private void workings(Measure measure) {
+        String label = "      worked out: ";
+        for (Working working : measure.workings()) {
+            List<String> lines = working.lines();
+            // The masses of one loading stand behind several figures.
+            boolean again = lines.size() > MANY && !told.add(lines);
+            for (String line : again ? List.of("as above: " + lines.get(0)) : lines) {
+                page.row(label, line);
+                label = "        ";
+            }
+        }
     }
 
     private static Set<Missing> missing(Explanation each) {

@@ -47,6 +47,15 @@ final class Page {
         }
     }
 
+    /** Text beside a label with its spaces kept, as the row of a table has them, where it fits in one line. */
+    void row(String label, String text) {
+        if (label.length() + text.length() <= COLUMNS) {
+            out.println(label + text.replaceAll("\\p{Cntrl}", " "));
+        } else {
+            hanging(label, text);
+        }
+    }
+
     /** Words in lines of at most {@code width}; a longer word is cut. Control characters become spaces. */
     static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();

@@ -6,6 +6,7 @@ import fitworthy.book.Practice;
 import fitworthy.figures.Measure;
 import fitworthy.figures.MeasureKind;
 import fitworthy.sheet.Dimension;
+import fitworthy.sheet.QuantityText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,7 +30,8 @@ public final class Wording {
 
     /** A number with its unit. */
     public static String quantity(double value, MeasureKind kind) {
-        return withUnit(number(value, kind.unit(), kind.decimals()), kind.unit());
+        String number = number(value, kind.unit(), kind.decimals());
+        return kind.unit().isEmpty() ? number : number + " " + kind.unit();
     }
 
     /** A measure's value with its unit, or its word. */
@@ -40,14 +42,7 @@ public final class Wording {
 
     /** A practice value with its unit, with as many digits as it needs and no more. */
     public static String value(Practice practice) {
-        double shown = practice.value() / Dimension.size(practice.unit());
-        String digits = new java.math.BigDecimal(String.format(Locale.ROOT, "%.6g", shown)).stripTrailingZeros()
-                .toPlainString();
-        return withUnit(digits, practice.unit());
-    }
-
-    private static String withUnit(String number, String unit) {
-        return unit.isEmpty() ? number : number + " " + unit;
+        return QuantityText.shown(practice.value(), practice.unit());
     }
 
     /** What was compared, in one line: value with tolerance, limit, and by how much. */

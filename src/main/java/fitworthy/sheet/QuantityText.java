@@ -2,10 +2,11 @@ package fitworthy.sheet;
 
 import fitworthy.source.Words;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads quantities as the trade writes them: {@code 650 mm}, {@code 2.4 t}, {@code 85 kg +/- 4 kg}, {@code 90 %}. */
+/** Reads and writes quantities as the trade does: {@code 650 mm}, {@code 2.4 t}, {@code 85 kg +/- 4 kg}, {@code 90 %}. */
 public final class QuantityText {
 
     /** A text that is no quantity of the kind wanted; the message says why. */
@@ -51,6 +52,13 @@ public final class QuantityText {
         boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
         return Figure.of(value * size, share ? Math.abs(value) * size * tolerance / 100
                 : tolerance * size(shown + ", after +/-,", matcher.group(4), dimension));
+    }
+
+    /** A value from the unit used inside, written in the unit given with up to six digits and no more than it needs. */
+    public static String shown(double value, String unit) {
+        String digits = new BigDecimal(String.format(Locale.ROOT, "%.6g", value / Dimension.size(unit)))
+                .stripTrailingZeros().toPlainString();
+        return unit.isEmpty() ? digits : digits + " " + unit;
     }
 
     private static double size(String shown, String unit, Dimension dimension) throws Unreadable {

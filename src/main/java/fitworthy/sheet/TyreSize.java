@@ -11,9 +11,10 @@ import java.util.regex.Pattern;
  *
  * @param width section width, m
  * @param rim rim diameter, m
+ * @param height section height as a share of the width; absent where the size gives the diameter or neither
  * @param diameter overall diameter, m; absent for a numeric size such as 7.50R16, which does not name its height
  */
-public record TyreSize(double width, double rim, OptionalDouble diameter) {
+public record TyreSize(double width, double rim, OptionalDouble height, OptionalDouble diameter) {
 
     private static final double INCH = 0.0254;
     private static final String RIM = "\\s*(?:ZR|R|D|B|-)\\s*([12]\\d(?:\\.5)?)\\s*(?:C|LT)?";
@@ -37,18 +38,22 @@ public record TyreSize(double width, double rim, OptionalDouble diameter) {
         if (metric.matches()) {
             double width = number(metric, 1) / 1000;
             double rim = number(metric, 3) * INCH;
-            return Optional.of(new TyreSize(width, rim, OptionalDouble.of(rim + 2 * width * number(metric, 2) / 100)));
+            double height = number(metric, 2) / 100;
+            return Optional.of(new TyreSize(width, rim, OptionalDouble.of(height),
+                    OptionalDouble.of(rim + 2 * width * height)));
         }
         Matcher inches = INCHES.matcher(size);
         if (inches.matches()) {
             double rim = number(inches, 3) * INCH;
             double diameter = number(inches, 1) * INCH;
             return diameter <= rim ? Optional.empty()
-                    : Optional.of(new TyreSize(number(inches, 2) * INCH, rim, OptionalDouble.of(diameter)));
+                    : Optional.of(new TyreSize(number(inches, 2) * INCH, rim, OptionalDouble.empty(),
+                            OptionalDouble.of(diameter)));
         }
         Matcher numeric = NUMERIC.matcher(size);
         return numeric.matches()
-                ? Optional.of(new TyreSize(number(numeric, 1) * INCH, number(numeric, 2) * INCH, OptionalDouble.empty()))
+                ? Optional.of(new TyreSize(number(numeric, 1) * INCH, number(numeric, 2) * INCH, OptionalDouble.empty(),
+                        OptionalDouble.empty()))
                 : Optional.empty();
     }
 
