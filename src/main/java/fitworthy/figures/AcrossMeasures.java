@@ -2,22 +2,28 @@ package fitworthy.figures;
 
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.figures.PointMass.Sort;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.Space;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
 import fitworthy.source.Words;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What follows only from parts and topics taken together. */
 final class AcrossMeasures implements Topic {
@@ -49,35 +55,49 @@ final class AcrossMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         twins(plan, measures);
-        long approvals = plan.sheet().fitments().stream().map(Fitment::kind).filter(CERTIFIED::contains).distinct().count()
-                + (added(plan).stream().anyMatch(tank -> !tank.liquid().is(Tank.Liquid.WATER)) ? 1 : 0);
-        if (approvals > 0) {
-            measures.add(Measure.of(APPROVALS, "certificates", "", Figure.of(approvals, 0)));
+        Stream<String> tanks = added(plan).stream().anyMatch(tank -> !tank.liquid().is(Tank.Liquid.WATER))
+                ? Stream.of("fuel tank") : Stream.empty();
+        List<String> certified = Stream.concat(plan.sheet().fitments().stream().map(Fitment::kind)
+                .filter(CERTIFIED::contains).distinct().map(AcrossMeasures::words), tanks).toList();
+        if (!certified.isEmpty()) {
+            measures.add(counted(APPROVALS, "certificates", certified));
         }
         Optional<Trailer> trailer = plan.sheet().trailer();
         if (trailer.isPresent() && plan.details(Details.RatingUpgrade.class).stream().anyMatch(kit -> kit.gvm().known())) {
-            measures.add(Measure.of(KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(),
-                    plan.ratings().gcm().minus(trailer.get().mass())));
+            Figure gcm = plan.ratings().gcm();
+            Figure towed = trailer.get().mass();
+            measures.add(Measure.of(KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(), gcm.minus(towed))
+                    .worked("left = GCM - trailer", in("GCM", gcm, "kg"), in("trailer", towed, "kg")));
         }
     }
 
     /** How many there are of every kind planned more than once, or that there is none such. */
     private static void twins(Plan plan, List<Measure> measures) {
-        Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
-        plan.sheet().fitments().stream().map(Fitment::kind).filter(ONE_IS_ENOUGH::contains)
-                .forEach(kind -> counts.merge(kind, 1, Integer::sum));
+        Map<Kind, List<String>> planned = new EnumMap<>(Kind.class);
+        plan.sheet().fitments().stream().filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
+                .forEach(each -> planned.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each.name()));
         if (plan.vehicle().brakeController().is(YesNo.YES)) {
-            counts.computeIfPresent(Kind.BRAKE_CONTROLLER, (kind, count) -> count + 1);
+            planned.computeIfPresent(Kind.BRAKE_CONTROLLER, (kind, names) -> {
+                names.add("the vehicle's own");
+                return names;
+            });
         }
-        boolean single = counts.values().stream().allMatch(count -> count == 1);
-        if (single && !counts.isEmpty()) {
-            measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0)));
+        boolean single = planned.values().stream().allMatch(names -> names.size() == 1);
+        if (single && !planned.isEmpty()) {
+            measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0)).worked(() -> List.of("one each of "
+                    + planned.keySet().stream().map(AcrossMeasures::words).collect(Collectors.joining(", ")))));
         }
-        counts.forEach((kind, count) -> {
-            if (count > 1) {
-                measures.add(Measure.of(TWINS, words(kind), "", Figure.of(count, 0)));
+        planned.forEach((kind, names) -> {
+            if (names.size() > 1) {
+                measures.add(counted(TWINS, words(kind), names));
             }
         });
+    }
+
+    private static Measure counted(MeasureKind kind, String subject, List<String> names) {
+        Figure one = Figure.of(1, 0);
+        return Measure.of(kind, subject, "", Figure.of(names.size(), 0))
+                .worked(new Working.Sum("count", names.stream().map(name -> in(name, one, "")).toList()));
     }
 
     private static String words(Kind kind) {
@@ -96,7 +116,9 @@ final class AcrossMeasures implements Topic {
         tanks(loading, added(plan), measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
                 .filter(each -> each.sort() == Sort.FITMENT && each.name().equals(bar.name()))
-                .forEach(mass -> measures.add(Measure.of(BAR_LOAD, bar.name(), loadCase, mass.onFront(plan.wheelbase())))));
+                .forEach(mass -> measures.add(Measure.of(BAR_LOAD, bar.name(), loadCase, mass.onFront(plan.wheelbase()))
+                        .worked("load = mass x (1 - at / wheelbase)", in("mass", mass.mass(), "kg"),
+                                in("at", mass.at().x(), "mm"), in("wheelbase", plan.wheelbase(), "mm")))));
     }
 
     private static void overlaps(Loading loading, List<Measure> measures) {
@@ -106,14 +128,21 @@ final class AcrossMeasures implements Topic {
         int before = measures.size();
         for (int i = 0; i < placed.size(); i++) {
             for (Fitment other : placed.subList(i + 1, placed.size())) {
-                Figure overlap = Boxes.overlap(placed.get(i).space().get(), other.space().get());
+                Space one = placed.get(i).space().get();
+                Space two = other.space().get();
+                Figure overlap = Boxes.overlap(one, two);
                 if (overlap.value() != 0) {
-                    measures.add(Measure.of(OVERLAP, placed.get(i).name() + " and " + other.name(), loadCase, overlap));
+                    List<Figure> depths = Boxes.depths(one, two);
+                    measures.add(Measure.of(OVERLAP, placed.get(i).name() + " and " + other.name(), loadCase, overlap)
+                            .worked("depth = min(min(lengthwise, sideways), upright)", in("lengthwise", depths.get(0), "mm"),
+                                    in("sideways", depths.get(1), "mm"), in("upright", depths.get(2), "mm")));
                 }
             }
         }
         if (placed.size() > 1 && measures.size() == before) {
-            measures.add(Measure.of(OVERLAP, "parts with a given space", loadCase, Figure.of(0, 0)));
+            measures.add(Measure.of(OVERLAP, "parts with a given space", loadCase, Figure.of(0, 0))
+                    .worked(() -> List.of("no two reach into each other of "
+                            + placed.stream().map(Fitment::name).collect(Collectors.joining(", ")))));
         }
     }
 
@@ -123,33 +152,37 @@ final class AcrossMeasures implements Topic {
         }
         Plan plan = loading.plan();
         String loadCase = loading.loadCase().name();
-        Figure held = Figure.of(0, 0);
-        AxleLoads now = loading.axles();
-        Figure total = now.total();
-        Figure front = now.front();
-        Figure rear = now.rear();
+        List<Working.Input> held = new ArrayList<>();
+        List<PointMass> more = new ArrayList<>();
         for (Tank tank : added) {
             Figure fill = loading.fill(tank);
-            held = held.plus(Liquids.mass(tank, fill));
-            Figure more = Liquids.mass(tank, Figure.of(1, 0).minus(fill));
-            Figure onRear = more.times(tank.at().x().dividedBy(plan.wheelbase()));
-            total = total.plus(more);
-            front = front.plus(more.minus(onRear));
-            rear = rear.plus(onRear);
+            held.add(in(tank.name(), Liquids.mass(tank, fill), "kg"));
+            more.add(new PointMass(tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(), false));
         }
-        measures.add(Measure.of(ADDED_LIQUID, "added tanks", loadCase, held));
+        measures.add(Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held)).worked(new Working.Sum("liquid", held)));
         // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
         if (loading.loadCase().weighed().isEmpty()) {
+            Figure wheelbase = plan.wheelbase();
             Vehicle.Ratings ratings = plan.ratings();
-            full(measures, "vehicle", loadCase, now.total(), total, ratings.gvm());
-            full(measures, "front axle", loadCase, now.front(), front, ratings.frontAxle());
-            full(measures, "rear axle", loadCase, now.rear(), rear, ratings.rearAxle());
+            AxleLoads now = loading.axles();
+            full(measures, "vehicle", loadCase, now.total(), ratings.gvm(), more, PointMass::mass);
+            full(measures, "front axle", loadCase, now.front(), ratings.frontAxle(), more, each -> each.onFront(wheelbase));
+            full(measures, "rear axle", loadCase, now.rear(), ratings.rearAxle(), more,
+                    each -> each.mass().minus(each.onFront(wheelbase)));
         }
     }
 
-    private static void full(List<Measure> measures, String subject, String loadCase, Figure now, Figure full, Figure limit) {
+    private static void full(List<Measure> measures, String subject, String loadCase, Figure now, Figure limit,
+            List<PointMass> more, Function<PointMass, Figure> share) {
         if (!(now.value() > limit.value())) {
-            measures.add(Measure.of(FULL_TANKS, subject, loadCase, full, limit));
+            List<Working.Input> parts = Stream.concat(Stream.of(in("as planned", now, "kg")),
+                    more.stream().map(each -> in("filling " + each.name(), share.apply(each), "kg"))).toList();
+            measures.add(Measure.of(FULL_TANKS, subject, loadCase, sum(parts), limit)
+                    .worked(new Working.Sum("load", parts)));
         }
+    }
+
+    private static Figure sum(List<Working.Input> parts) {
+        return parts.stream().map(Working.Input::figure).reduce(Figure.of(0, 0), Figure::plus);
     }
 }

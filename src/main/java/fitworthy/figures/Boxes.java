@@ -18,18 +18,26 @@ public final class Boxes {
      * clear; 0 where they stand clear, and where one holds the other whole, as a canopy holds a battery. Plain geometry.
      */
     public static Figure overlap(Space one, Space other) {
-        Figure least = Figure.of(Double.POSITIVE_INFINITY, 0);
-        boolean holds = true;
-        boolean held = true;
-        for (Function<Point, Figure> axis : AXES) {
-            Figure oneLow = axis.apply(one.from()).least(axis.apply(one.to()));
-            Figure oneHigh = axis.apply(one.from()).most(axis.apply(one.to()));
-            Figure otherLow = axis.apply(other.from()).least(axis.apply(other.to()));
-            Figure otherHigh = axis.apply(other.from()).most(axis.apply(other.to()));
-            holds &= oneLow.value() <= otherLow.value() && otherHigh.value() <= oneHigh.value();
-            held &= otherLow.value() <= oneLow.value() && oneHigh.value() <= otherHigh.value();
-            least = least.least(oneHigh.minus(otherLow).least(otherHigh.minus(oneLow)));
-        }
-        return least.known() && (holds || held || least.value() < 0) ? Figure.of(0, 0) : least;
+        Figure least = depths(one, other).stream().reduce(Figure::least).orElseThrow();
+        return least.known() && (holds(one, other) || holds(other, one) || least.value() < 0) ? Figure.of(0, 0) : least;
+    }
+
+    /** The same along each axis, in m, in the order of x, y, z; negative where they stand clear along it. */
+    static List<Figure> depths(Space one, Space other) {
+        return AXES.stream().map(axis -> high(one, axis).minus(low(other, axis))
+                .least(high(other, axis).minus(low(one, axis)))).toList();
+    }
+
+    private static boolean holds(Space outer, Space inner) {
+        return AXES.stream().allMatch(axis -> low(outer, axis).value() <= low(inner, axis).value()
+                && high(inner, axis).value() <= high(outer, axis).value());
+    }
+
+    private static Figure low(Space space, Function<Point, Figure> axis) {
+        return axis.apply(space.from()).least(axis.apply(space.to()));
+    }
+
+    private static Figure high(Space space, Function<Point, Figure> axis) {
+        return axis.apply(space.from()).most(axis.apply(space.to()));
     }
 }

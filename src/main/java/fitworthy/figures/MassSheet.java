@@ -1,8 +1,9 @@
 package fitworthy.figures;
 
+import static fitworthy.figures.Working.row;
+
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Point;
-import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,8 +11,6 @@ import java.util.function.Function;
 
 /** The masses one by one, with what each does to a sum, as lines of a table. */
 final class MassSheet {
-
-    private static final int NAME = 30;
 
     private MassSheet() {}
 
@@ -56,18 +55,6 @@ final class MassSheet {
             lines.add(row("sum", tenths(mass), "", tenths(moment)));
             return lines;
         };
-    }
-
-    private static String row(String name, String... columns) {
-        StringBuilder row = new StringBuilder(padded(Words.shortened(name, NAME)));
-        for (String column : columns) {
-            row.append(" ".repeat(Math.max(1, 8 - column.length()))).append(column);
-        }
-        return row.toString();
-    }
-
-    private static String padded(String name) {
-        return name + " ".repeat(NAME - name.length());
     }
 
     private static String tenths(Figure figure) {

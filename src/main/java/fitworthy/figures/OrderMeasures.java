@@ -3,6 +3,7 @@ package fitworthy.figures;
 import static fitworthy.figures.MeasureKind.number;
 import static fitworthy.figures.MeasureKind.rated;
 import static fitworthy.figures.MeasureKind.word;
+import static fitworthy.figures.Working.in;
 
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Figure;
@@ -51,10 +52,16 @@ final class OrderMeasures implements Topic {
             order(order, measures);
             tasks.stream().filter(task -> task.work().booked() != null)
                     .forEach(task -> measures.add(Measure.of(BOOKED, task.name(), "",
-                            order.firstDay(order.possible(task)), order.hours(task.work().booked()))));
+                            order.firstDay(order.possible(task)), order.hours(task.work().booked()))
+                            .worked(order::table)));
             if (wanted != null || tasks.stream().anyMatch(task -> task.work().days().known())) {
-                measures.add(Measure.of(WAIT, WHOLE, "", days(order.waiting())));
-                measures.add(Measure.of(ONCE, WHOLE, "", order.firstDay(order.startOnce())));
+                measures.add(Measure.of(WAIT, WHOLE, "", days(order.waiting()))
+                        .worked("wait = end - begin - work", in("end", days(order.endInTurn()), "days"),
+                                in("begin", days(order.begin()), "days"), in("work", days(order.work()), "days"))
+                        .worked(order::tableInTurn));
+                measures.add(Measure.of(ONCE, WHOLE, "", order.firstDay(order.startOnce()))
+                        .worked(() -> List.of("as many working days before the last end as all the work takes"))
+                        .worked(order::tableInTurn));
             }
             if (wanted != null) {
                 wanted(wanted, order, tasks, measures);
@@ -78,11 +85,17 @@ final class OrderMeasures implements Topic {
     private static void wanted(LocalDate wanted, WorkOrder order, List<Task> tasks, List<Measure> measures) {
         Figure limit = order.hours(wanted);
         Figure ready = order.lastDay(order.end());
-        measures.add(Measure.of(READY, WHOLE, "", ready, limit));
-        measures.add(Measure.of(READY_IN_TURN, WHOLE, "", order.lastDay(order.endInTurn()), limit));
+        measures.add(Measure.of(READY, WHOLE, "", ready, limit).worked(order::table));
+        measures.add(Measure.of(READY_IN_TURN, WHOLE, "", order.lastDay(order.endInTurn()), limit)
+                .worked(order::tableInTurn));
         if (ready.value() <= limit.value()) {
             tasks.stream().filter(task -> task.lead().value() > 0).forEach(task ->
-                    measures.add(Measure.of(SLACK, task.name(), "", days(order.slack(task, wanted)))));
+                    measures.add(Measure.of(SLACK, task.name(), "", days(order.slack(task, wanted)))
+                            .worked("slack = wanted - end + latest - arrival",
+                                    in("wanted", days(order.workingDays(wanted)), "days"),
+                                    in("end", days(order.end()), "days"),
+                                    in("latest", days(order.latestStart(task)), "days"),
+                                    in("arrival", days(order.arrival(task)), "days"))));
         }
     }
 

@@ -1,5 +1,7 @@
 package fitworthy.figures;
 
+import static fitworthy.figures.Working.row;
+
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
@@ -9,8 +11,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
@@ -79,6 +83,30 @@ public final class WorkOrder {
         return loops;
     }
 
+    /** The jobs one by one with their earliest days, as lines of a table. */
+    List<String> table() {
+        return table(task -> times.get(task).start(), task -> times.get(task).end());
+    }
+
+    /** The same where one job is done after the other. */
+    List<String> tableInTurn() {
+        Map<Task, Turn> turn = turn().stream().collect(Collectors.toMap(Turn::task, each -> each));
+        return table(task -> turn.get(task).start(), task -> turn.get(task).end());
+    }
+
+    private List<String> table(Function<Task, Figure> start, Function<Task, Figure> end) {
+        List<String> lines = new ArrayList<>();
+        lines.add("a job begins when its part has come and the jobs before it are done, in working days from " + first);
+        lines.add(row("", "part", "begins", "takes", "ends"));
+        turn().stream().map(Turn::task).forEach(task -> lines.add(row(task.name(), tenths(arrival(task)),
+                tenths(start.apply(task)), tenths(task.work().days()), tenths(end.apply(task)))));
+        return lines;
+    }
+
+    private static String tenths(Figure days) {
+        return days.known() ? String.format(Locale.ROOT, "%.1f", days.value()) : "?";
+    }
+
     /** When everything is done at the earliest, in working days from the sheet's day on. */
     public Figure end() {
         return times.values().stream().map(CriticalPath.Times::end).reduce(Figure::most).orElse(NO_ORDER);
@@ -92,9 +120,13 @@ public final class WorkOrder {
 
     /** Working days between the first job and the last, one done after the other, on which nothing can be done. */
     public Figure waiting() {
-        // What only has to be aboard does not bring the vehicle in.
-        return turn().stream().filter(each -> !(each.task().work().days().value() == 0)).findFirst()
-                .map(begun -> endInTurn().minus(begun.start()).minus(work())).orElse(times.isEmpty() ? NO_ORDER : Figure.ZERO);
+        return times.isEmpty() ? NO_ORDER : endInTurn().minus(begin()).minus(work());
+    }
+
+    /** When the first job begins that brings the vehicle in, which what only has to be aboard does not. */
+    Figure begin() {
+        return turn().stream().filter(each -> !(each.task().work().days().value() == 0)).findFirst().map(Turn::start)
+                .orElseGet(this::endInTurn);
     }
 
     /** The latest start at which all jobs, one after the other without a break, end no later than {@link #endInTurn}. */
@@ -133,8 +165,16 @@ public final class WorkOrder {
 
     /** How much later than said a part may come so that the whole still ends on a day, in working days. */
     Figure slack(Task task, LocalDate wanted) {
-        Figure spare = Figure.of(WorkDays.before(first, wanted.plusDays(1)), 0).minus(end());
-        return times.isEmpty() ? NO_ORDER : spare.plus(times.get(task).latestStart()).minus(arrival(task));
+        return workingDays(wanted).minus(end()).plus(latestStart(task)).minus(arrival(task));
+    }
+
+    /** Working days from the sheet's day on to the end of a day. */
+    Figure workingDays(LocalDate day) {
+        return Figure.of(WorkDays.before(first, day.plusDays(1)), 0);
+    }
+
+    Figure latestStart(Task task) {
+        return times.isEmpty() ? NO_ORDER : times.get(task).latestStart();
     }
 
     /** What the sheet puts against the usual order, such as {@code Springs before Tray}. */
@@ -165,7 +205,7 @@ public final class WorkOrder {
     }
 
     /** A part can be fitted on the day it arrives. */
-    private Figure arrival(Task task) {
+    Figure arrival(Task task) {
         double days = Math.ceil(known(task.lead()) / DAY - NOTHING);
         return task.lead().missingWith(Figure.ZERO, Figure.of(WorkDays.before(first, first.plusDays((long) days)),
                 task.lead().tolerance() / DAY * WorkDays.SHARE));

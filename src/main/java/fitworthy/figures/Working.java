@@ -2,6 +2,7 @@ package fitworthy.figures;
 
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.QuantityText;
+import fitworthy.source.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -41,6 +42,15 @@ public interface Working {
             return !figure.known() ? "not known" : Double.isFinite(figure.value())
                     ? QuantityText.shown(figure.value(), unit) : "without bound";
         }
+    }
+
+    /** A line of a table: a name in 30 columns and what is told of it in 8 each, shortened and set to the right. */
+    static String row(String name, String... columns) {
+        StringBuilder row = new StringBuilder(String.format("%-30s", Words.shortened(name, 30)));
+        for (String column : columns) {
+            row.append(" ".repeat(Math.max(1, 8 - column.length()))).append(column);
+        }
+        return row.toString();
     }
 
     /** A figure put into a formula. */

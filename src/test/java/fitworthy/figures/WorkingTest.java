@@ -77,7 +77,7 @@ class WorkingTest {
         Cases.read(Books.RULES, Books.shipped()).forEach(each -> sheets.add(each.sheet()));
         for (Sheet sheet : sheets) {
             for (Measure measure : measures(sheet)) {
-                if (!WorkedOut.results(lines(measure)).isEmpty()) {
+                if (measure.isKnown() && !WorkedOut.results(lines(measure)).isEmpty()) {
                     worked.add(measure.getName());
                 }
                 if (check(measure)) {
