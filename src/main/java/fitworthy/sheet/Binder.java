@@ -4,6 +4,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
+import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -18,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /**
  * Turns located nodes into records by their {@link Shape}, collecting every fault instead of stopping at the first. A
@@ -27,6 +30,10 @@ public final class Binder {
 
     static final String DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
     static final String MONEY = "[0-9]{1,9}(\\.[0-9]{1,2})? [A-Z]{3}";
+
+    private static final Pattern NEGATIVE = Pattern.compile(QuantityText.SPACE + "*" + QuantityText.MINUS);
+    private static final Pattern PRICE = Pattern.compile(MONEY);
+    private static final Map<Class<?>, Constructor<?>> CONSTRUCTORS = new ConcurrentHashMap<>();
 
     private final List<Fault> faults;
     private final Set<String> strays = new HashSet<>();
@@ -188,7 +195,7 @@ public final class Binder {
                 throw new QuantityText.Unreadable("is " + node.described() + " where a figure belongs");
             }
             figure = QuantityText.parse(scalar.text(), part.field().in());
-            if (!part.field().signed() && scalar.text().strip().matches(QuantityText.MINUS + ".*")) {
+            if (!part.field().signed() && NEGATIVE.matcher(scalar.text()).lookingAt()) {
                 figure = null;
                 throw new QuantityText.Unreadable(scalar.described() + " is negative");
             }
@@ -236,7 +243,7 @@ public final class Binder {
 
     private Money money(Shape.Part part, Node node, String path) {
         String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
-        if (!text.matches(MONEY)) {
+        if (!PRICE.matcher(text).matches()) {
             fault(node, path, "is " + node.described() + ", which is not a price",
                     example(part) + " (amount and currency code)");
             return null;
@@ -326,12 +333,18 @@ public final class Binder {
     }
 
     private static <R extends Record> R construct(Class<R> type, Object[] values) {
-        Class<?>[] types = Arrays.stream(type.getRecordComponents()).map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
         try {
-            return type.getDeclaredConstructor(types).newInstance(values);
-        } catch (InvocationTargetException | InstantiationException | IllegalAccessException
-                | NoSuchMethodException e) {
+            return type.cast(CONSTRUCTORS.computeIfAbsent(type, Binder::constructor).newInstance(values));
+        } catch (InvocationTargetException | InstantiationException | IllegalAccessException e) {
+            throw new IllegalStateException("cannot make a " + type.getName(), e);
+        }
+    }
+
+    private static Constructor<?> constructor(Class<?> type) {
+        try {
+            return type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents()).map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new));
+        } catch (NoSuchMethodException e) {
             throw new IllegalStateException("cannot make a " + type.getName(), e);
         }
     }

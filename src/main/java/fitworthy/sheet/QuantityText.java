@@ -23,6 +23,8 @@ public final class QuantityText {
     static final String MINUS = "[-\\u2212]";
     static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
 
+    private static final Pattern SPACES = Pattern.compile(SPACE);
+    private static final Pattern MINUSES = Pattern.compile(MINUS);
     private static final Pattern QUANTITY = Pattern.compile("([-+]?" + NUMBER + ")\\s*([^0-9\\s+\u00B1-][^+\u00B1]*?)?"
             + "(?:\\s*" + TOLERANCE + "\\s*(" + NUMBER + ")\\s*(.*?))?");
 
@@ -35,15 +37,15 @@ public final class QuantityText {
      * @throws Unreadable with what is wrong, in words that follow a field's name
      */
     public static Figure parse(String text, Dimension dimension) throws Unreadable {
-        String shown = "'" + Words.shortened(text, 60) + "'";
         if (text.length() > LONGEST) {
-            throw new Unreadable(shown + " is too long for a quantity");
+            throw new Unreadable(quoted(text) + " is too long for a quantity");
         }
-        Matcher matcher = QUANTITY.matcher(text.replaceAll(SPACE, " ").replaceAll(MINUS, "-").strip());
+        Matcher matcher = QUANTITY.matcher(
+                MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-").strip());
         if (!matcher.matches()) {
-            throw new Unreadable(shown + " is not a quantity");
+            throw new Unreadable(quoted(text) + " is not a quantity");
         }
-        double size = size(shown, matcher.group(2), dimension);
+        double size = size(text, "", matcher.group(2), dimension);
         double value = new BigDecimal(matcher.group(1)).doubleValue();
         if (matcher.group(3) == null) {
             return Figure.of(value * size);
@@ -51,7 +53,7 @@ public final class QuantityText {
         double tolerance = new BigDecimal(matcher.group(3)).doubleValue();
         boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
         return Figure.of(value * size, share ? Math.abs(value) * size * tolerance / 100
-                : tolerance * size(shown + ", after +/-,", matcher.group(4), dimension));
+                : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
     }
 
     /** A value from the unit used inside, written in the unit given with up to six digits and no more than it needs. */
@@ -61,12 +63,17 @@ public final class QuantityText {
         return unit.isEmpty() ? digits : digits + " " + unit;
     }
 
-    private static double size(String shown, String unit, Dimension dimension) throws Unreadable {
+    private static String quoted(String text) {
+        return "'" + Words.shortened(text, 60) + "'";
+    }
+
+    private static double size(String text, String where, String unit, Dimension dimension) throws Unreadable {
         String given = unit == null ? "" : unit;
         Double size = dimension.units().get(given);
         if (size != null) {
             return size;
         }
+        String shown = quoted(text) + where;
         if (given.isEmpty()) {
             throw new Unreadable(shown + " has no unit");
         }
