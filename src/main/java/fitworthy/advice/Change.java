@@ -125,6 +125,26 @@ public sealed interface Change {
         }
     }
 
+    /**
+     * What a finding asks for is done, so that one field of the sheet has another answer.
+     *
+     * @param subject what the finding is about
+     * @param path steps to the field
+     * @param answer the field's answer once it is done
+     * @param by what is done
+     */
+    record PutRight(String subject, List<String> path, String answer, String by) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            return Trees.with(root, path, answer);
+        }
+
+        @Override
+        public String words() {
+            return by + " (" + subject + ")";
+        }
+    }
+
     /** Another of an option's choices is taken. */
     record Choose(String option, String choice) implements Change {
         @Override

@@ -1,13 +1,21 @@
 package fitworthy.advice;
 
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.Liquids;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.YesNo;
+import fitworthy.source.Node;
+import fitworthy.source.Trees;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 
 /**
@@ -25,9 +33,12 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
     /** A trailer is not offered at less than this share of its planned mass where its least is not known. */
     private static final double LIGHTEST_TRAILER = 0.5;
 
-    /** Every lever that the sheet leaves open. */
-    static List<Lever> of(Sheet sheet) {
+    /** Every lever that the sheet leaves open, and what the cards of these findings say would put them right. */
+    static List<Lever> of(Node.Mapping root, Sheet sheet, Collection<Finding> findings) {
+        Set<Change.PutRight> right = new LinkedHashSet<>();
+        findings.forEach(each -> putRight(root, each.judged()).ifPresent(right::add));
         List<Lever> levers = new ArrayList<>();
+        right.forEach(each -> levers.add(new Lever(String.join(".", each.path()), 1, strength -> each, 0)));
         Sheet planned = sheet.planned();
         for (Fitment fitment : planned.fitments()) {
             boolean chosen = sheet.options().stream().flatMap(option -> option.choices().stream())
@@ -63,6 +74,12 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
             }
         }
         return levers;
+    }
+
+    private static Optional<Change.PutRight> putRight(Node.Mapping root, Judged judged) {
+        return judged.card().mendedBy().stream()
+                .map(each -> new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
+                .filter(each -> Trees.at(root, each.path()) != null).findFirst();
     }
 
     private static Lever tank(Sheet sheet, Tank tank) {

@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Field;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 
 /** The words of a rule, and what it is about. Its id is the key it stands under. */
@@ -23,9 +24,32 @@ public record Card(
                 example = "Leave out at least {margin}.") String remedy,
         @Field(value = "whom to ask and what to bring", needed = true, example = "The maker, with the weighbridge ticket.")
         String ask,
+        @Field("what would put it right where another answer on the sheet says that it was done; the first whose field the"
+                + " sheet gives is tried") List<Mended> mendedBy,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,
         @Field(value = "ids of rules/sources.yaml", example = "[sa-mass-rerating]") List<String> sources,
         @Field(value = "the day it came into the book", needed = true, example = "2026-11-25") LocalDate since) {
+
+    /**
+     * A way to put a fault right that the sheet would show as another answer in one field.
+     *
+     * @param field the path of that field; {@code {subject}} stands for the name of what the finding is about
+     */
+    public record Mended(
+            @Field(value = "the path of the field in a sheet", needed = true,
+                    example = "fitments.{subject}.lamps-visible") String field,
+            @Field(value = "its answer once that is done", needed = true, example = "yes") String answer,
+            @Field(value = "what is done, as an order to the workshop", needed = true,
+                    example = "move the lamps into view") String by) {
+
+        /** The steps to the field for one subject. */
+        public List<String> path(String subject) {
+            return Arrays.stream(field.split("\\.")).map(step -> step.equals(SUBJECT) ? subject : step).toList();
+        }
+    }
+
+    /** In the path of a field the name of what a finding is about. */
+    static final String SUBJECT = "{subject}";
 
     /** Which side of a value is allowed. */
     public enum Sense { AT_MOST, AT_LEAST }

@@ -4,6 +4,8 @@ import fitworthy.figures.MeasureKind;
 import fitworthy.figures.Measures;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.QuantityText;
+import fitworthy.sheet.Shape;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -118,6 +120,7 @@ final class Contract {
                     + parts.practice().get(card.against()).unit(), "a practice value of the same kind");
         }
         sources(id, card.basis().value(), card.sources());
+        card.mendedBy().forEach(each -> mended(id, each));
         for (String text : List.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())) {
             Matcher placeholder = PLACEHOLDER.matcher(text);
             while (placeholder.find()) {
@@ -129,6 +132,20 @@ final class Contract {
                             + "} or one of its practice values");
                 }
             }
+        }
+    }
+
+    private void mended(String id, Card.Mended mended) {
+        List<Shape.Part> fields = Shape.at(Sheet.class, mended.path("{name}"));
+        Set<String> answers = new TreeSet<>();
+        fields.stream().filter(each -> each.holds() == Shape.Holds.CHOICE)
+                .forEach(each -> answers.addAll(Shape.words(each.type())));
+        if (fields.isEmpty() || answers.isEmpty()) {
+            fault(id, "no field of a sheet that answers in a word stands at '" + mended.field() + "'",
+                    "field: fitments.{subject}.lamps-visible");
+        } else if (!answers.contains(mended.answer())) {
+            fault(id, "'" + mended.answer() + "' is no answer to " + mended.field()
+                    + Words.suggestion(mended.answer(), answers), "answer: one of " + String.join(", ", answers));
         }
     }
 

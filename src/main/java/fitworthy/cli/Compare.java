@@ -2,17 +2,14 @@ package fitworthy.cli;
 
 import fitworthy.advice.Alternatives;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
 import fitworthy.printout.AlternativesPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,10 +22,7 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})
 final class Compare implements Callable<Integer> {
 
-    private final PrintWriter out;
-    private final PrintWriter err;
-    private final Map<String, String> environment;
-    private final BookLoader shipped;
+    private final Surroundings around;
 
     @Mixin
     private SheetOptions options;
@@ -41,16 +35,13 @@ final class Compare implements Callable<Integer> {
             description = "Stop after this long; 10 by default.")
     private double seconds;
 
-    Compare(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
-        this.out = out;
-        this.err = err;
-        this.environment = environment;
-        this.shipped = shipped;
+    Compare(Surroundings around) {
+        this.around = around;
     }
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook {
-        Book book = options.book(shipped, environment, err);
+        Book book = options.book(around);
         SheetOptions.Read read = options.read(book);
         List<String> known = read.sheet().options().stream().map(Sheet.Option::name).toList();
         List<Fault> faults = new ArrayList<>();
@@ -67,12 +58,12 @@ final class Compare implements Callable<Integer> {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-        try (Patience patience = new Patience(seconds, err, System.console() != null)) {
-            Alternatives alternatives = Alternatives.of(book, read.tree(), read.sheet(), names.isEmpty() ? known : names,
-                    patience, patience);
-            patience.close();
-            AlternativesPrintout.print(out, alternatives);
+        Alternatives alternatives;
+        try (Patience patience = Patience.of(seconds, around.err())) {
+            alternatives = Alternatives.of(book, read.tree(), read.sheet(), names.isEmpty() ? known : names, patience,
+                    patience);
         }
+        AlternativesPrintout.print(around.out(), alternatives);
         return 0;
     }
 }

@@ -4,12 +4,9 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Mender;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
 import fitworthy.book.Severity;
 import fitworthy.printout.MendingPrintout;
 import fitworthy.source.FaultsException;
-import java.io.PrintWriter;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,10 +19,7 @@ import picocli.CommandLine.Option;
             "Exit code 0 where the plan has no stop or a change clears them, else 1."})
 final class Mend implements Callable<Integer> {
 
-    private final PrintWriter out;
-    private final PrintWriter err;
-    private final Map<String, String> environment;
-    private final BookLoader shipped;
+    private final Surroundings around;
 
     @Mixin
     private SheetOptions options;
@@ -34,23 +28,20 @@ final class Mend implements Callable<Integer> {
             description = "Stop searching after this long; 10 by default.")
     private double seconds;
 
-    Mend(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
-        this.out = out;
-        this.err = err;
-        this.environment = environment;
-        this.shipped = shipped;
+    Mend(Surroundings around) {
+        this.around = around;
     }
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook {
-        Book book = options.book(shipped, environment, err);
+        Book book = options.book(around);
         SheetOptions.Read read = options.read(book);
         Advice planned = Adviser.advise(book, read.sheet());
         Mender.Mending mending;
-        try (Patience patience = new Patience(seconds, err, System.console() != null)) {
+        try (Patience patience = Patience.of(seconds, around.err())) {
             mending = Mender.mend(book, read.tree(), read.sheet(), patience, patience);
         }
-        MendingPrintout.print(out, planned, mending);
+        MendingPrintout.print(around.out(), planned, mending);
         boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent() && mending.offers().isEmpty();
         return stuck ? Fitworthy.SOMETHING_TO_DO : 0;
     }

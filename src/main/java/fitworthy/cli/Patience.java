@@ -22,14 +22,21 @@ final class Patience implements BooleanSupplier, IntConsumer, AutoCloseable {
         this.watched = watched;
     }
 
+    /** Patience that shows its progress where a person is watching. */
+    static Patience of(double seconds, PrintWriter err) {
+        // Without this Java 22 to 24 have a console even where nobody is watching.
+        System.setProperty("jdk.console", "java.base");
+        return new Patience(seconds, err, System.console() != null);
+    }
+
     /** Whether the time is used up. */
     @Override
     public boolean getAsBoolean() {
-        return elapsed() > seconds;
+        return elapsed() >= seconds;
     }
 
     @Override
-    public void accept(int tried) {
+    public synchronized void accept(int tried) {
         if (watched && System.nanoTime() - shown > LINE_EVERY_NANOS) {
             shown = System.nanoTime();
             int filled = (int) Math.min(30, 30 * elapsed() / seconds);

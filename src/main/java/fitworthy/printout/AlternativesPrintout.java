@@ -4,22 +4,62 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Alternatives;
 import fitworthy.advice.Alternatives.Alternative;
 import fitworthy.book.Severity;
+import fitworthy.sheet.Prices;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Combinations of open choices beside each other, as plain text. */
 public final class AlternativesPrintout {
 
-    private static final int NAME = 26;
-    private static final int CELL = 13;
+    private static final int NAME = 32;
+    private static final int CELL = 12;
     private static final int PLANS_A_BLOCK = (Page.COLUMNS - NAME) / CELL;
+
+    /** Plans named as the best; more of them say only that the choice does not decide. */
+    private static final int MOST_NAMED = 8;
+
+    /**
+     * What is shown of a combination.
+     *
+     * @param faults its stops and changes, by rule
+     * @param left what is left of each limit in the load case that leaves least
+     * @param counts by severity, how many things were found
+     */
+    private record Plan(Advice advice, Map<String, Severity> faults, Map<String, String> left, Map<Severity, Long> counts) {
+
+        static Plan of(Alternative alternative) {
+            Advice advice = alternative.advice();
+            Map<String, Severity> faults = new TreeMap<>();
+            Map<Severity, Long> counts = new EnumMap<>(Severity.class);
+            TextPrintout.groups(advice.findings()).forEach(group -> {
+                Severity severity = group.get(0).judged().card().severity().value();
+                counts.merge(severity, 1L, Long::sum);
+                if (severity.compareTo(Severity.CHANGE) <= 0) {
+                    faults.put(group.get(0).judged().id(), severity);
+                }
+            });
+            return new Plan(advice, faults, MarginTable.of(advice).least(), counts);
+        }
+
+        long count(Severity severity) {
+            return counts.getOrDefault(severity, 0L);
+        }
+    }
 
     private final Page page;
 
@@ -33,45 +73,69 @@ public final class AlternativesPrintout {
     }
 
     private void print(Alternatives alternatives) {
-        List<Alternative> plans = alternatives.plans();
+        List<Plan> plans = alternatives.plans().stream().map(Plan::of).toList();
         Advice first = plans.get(0).advice();
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
         page.wrapped(0, first.sheet().title());
         page.blank();
         for (int i = 0; i < plans.size(); i++) {
-            page.hanging(String.format(Locale.ROOT, "%-4d", i + 1), plans.get(i).choices().stream()
+            page.hanging(String.format(Locale.ROOT, "%-4d", i + 1), alternatives.plans().get(i).choices().stream()
                     .map(each -> each.option() + ": " + each.choice()).collect(Collectors.joining("; "))
                     + (i == 0 ? " (as written)" : ""));
         }
         page.blank();
+        best(plans);
+        Map<String, Severity> deciding = deciding(plans);
         Set<String> limits = new LinkedHashSet<>();
-        List<MarginTable> margins = plans.stream().map(each -> MarginTable.of(each.advice())).toList();
-        margins.forEach(each -> limits.addAll(each.least().keySet()));
+        plans.forEach(each -> limits.addAll(each.left().keySet()));
         for (int from = 0; from < plans.size(); from += PLANS_A_BLOCK) {
-            block(plans, margins, limits, from, Math.min(plans.size(), from + PLANS_A_BLOCK));
+            block(plans.subList(from, Math.min(plans.size(), from + PLANS_A_BLOCK)), from, deciding, limits);
         }
         if (plans.size() < alternatives.all()) {
-            page.wrapped(0, "Time ran out: " + plans.size() + " of " + alternatives.all() + " combinations are shown.");
+            page.wrapped(0, "Time ran out: " + plans.size() + " of " + alternatives.all() + " combinations are shown."
+                    + " Vary fewer with --option, or give more --seconds.");
         }
         page.rule();
         page.wrapped(0, first.book().cover().caution());
         page.flush();
     }
 
-    private void block(List<Alternative> plans, List<MarginTable> margins, Set<String> limits, int from, int to) {
-        row("PLAN", from, to, i -> String.valueOf(i + 1));
+    private void best(List<Plan> plans) {
+        Comparator<Plan> better = Comparator.comparing((Plan plan) -> plan.count(Severity.STOP))
+                .thenComparing(plan -> plan.count(Severity.CHANGE));
+        Plan best = Collections.min(plans, better);
+        List<String> all = IntStream.range(0, plans.size()).filter(i -> better.compare(plans.get(i), best) == 0)
+                .mapToObj(i -> String.valueOf(i + 1)).toList();
+        page.wrapped(0, "Fewest stops, and of those the fewest changes: plan " + String.join(", ",
+                all.subList(0, Math.min(all.size(), MOST_NAMED)))
+                + (all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "") + ".");
+        page.blank();
+    }
+
+    /** The stops and changes that some plans have and others do not, worst first. */
+    private static Map<String, Severity> deciding(List<Plan> plans) {
+        Map<String, Severity> any = new TreeMap<>();
+        plans.forEach(each -> any.putAll(each.faults()));
+        Map<String, Severity> deciding = new LinkedHashMap<>();
+        any.entrySet().stream().filter(each -> !plans.stream().allMatch(plan -> plan.faults().containsKey(each.getKey())))
+                .sorted(Map.Entry.comparingByValue()).forEach(each -> deciding.put(each.getKey(), each.getValue()));
+        return deciding;
+    }
+
+    private void block(List<Plan> plans, int from, Map<String, Severity> deciding, Set<String> limits) {
+        row("PLAN", IntStream.rangeClosed(from + 1, from + plans.size()).boxed(), String::valueOf);
         for (Severity severity : Severity.values()) {
-            row(Words.hyphenated(severity.name()), from, to, i -> String.valueOf(TextPrintout.groups(
-                    plans.get(i).advice().findings()).stream()
-                    .filter(group -> group.get(0).judged().card().severity().is(severity)).count()));
+            row(Words.hyphenated(severity.name()), plans.stream(), plan -> String.valueOf(plan.count(severity)));
         }
-        row("figures missing", from, to, i ->
-                String.valueOf(TextPrintout.missing(plans.get(i).advice().notAssessed()).size()));
+        row("figures missing", plans.stream(), plan ->
+                String.valueOf(TextPrintout.missing(plan.advice().notAssessed()).size()));
+        deciding.forEach((id, severity) -> row(id, plans.stream(), plan ->
+                plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {
-            row("left, " + limit, from, to, i -> margins.get(i).least().getOrDefault(limit, "-"));
+            row("left, " + limit, plans.stream(), plan -> plan.left().getOrDefault(limit, "-"));
         }
-        row("price", from, to, i -> price(plans.get(i).advice()));
+        row("price", plans.stream(), plan -> price(plan.advice()));
         page.blank();
     }
 
@@ -81,11 +145,9 @@ public final class AlternativesPrintout {
         return sums.isEmpty() ? "-" : String.join("+", sums);
     }
 
-    private void row(String name, int from, int to, Function<Integer, String> cell) {
-        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%-" + NAME + "s", Words.shortened(name, NAME)));
-        for (int i = from; i < to; i++) {
-            line.append(String.format(Locale.ROOT, "%" + CELL + "s", Words.shortened(cell.apply(i), CELL - 1)));
-        }
-        page.line(line.toString());
+    private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {
+        page.line(String.format(Locale.ROOT, "%-" + NAME + "s", Words.shortened(name, NAME))
+                + columns.map(each -> String.format(Locale.ROOT, "%" + CELL + "s", Words.shortened(cell.apply(each), CELL - 1)))
+                        .collect(Collectors.joining()));
     }
 }

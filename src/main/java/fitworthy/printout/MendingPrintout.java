@@ -1,11 +1,14 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Change;
+import fitworthy.advice.Mender;
 import fitworthy.advice.Mender.Mending;
 import fitworthy.advice.Mender.Offer;
 import fitworthy.advice.Mender.Way;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Severity;
+import fitworthy.sheet.Prices;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -41,7 +44,8 @@ public final class MendingPrintout {
         offers(mending);
         ways(mending);
         page.wrapped(0, mending.tried() + " changed plans were run through the whole rule book."
-                + (mending.complete() ? "" : " Time ran out before all were tried; there may be smaller changes."));
+                + (mending.complete() ? "" : " Time ran out, or there were too many combinations, before all were tried;"
+                        + " there may be smaller changes."));
         page.rule();
         page.wrapped(0, planned.book().cover().caution());
         page.flush();
@@ -58,8 +62,11 @@ public final class MendingPrintout {
             Offer offer = mending.offers().get(i);
             page.hanging(String.format(Locale.ROOT, "OFFER %d  ", i + 1),
                     offer.changes().stream().map(each -> each.words()).collect(Collectors.joining("; ")));
-            page.wrapped(9, String.format(Locale.ROOT, "Gives up %.0f kg%s. Then: %s", offer.kilograms(),
-                    money(offer), TextPrintout.verdict(offer.advice())));
+            page.wrapped(9, String.format(Locale.ROOT, "Gives up %.0f kg%s%s. Then: %s", offer.kilograms(),
+                    money(offer), days(offer), TextPrintout.verdict(offer.advice())));
+            if (offer.changes().stream().anyMatch(Change.PutRight.class::isInstance)) {
+                page.wrapped(9, "What is put right may cost mass, money and time that the sheet does not say.");
+            }
             Set<String> more = ids(offer.advice());
             more.removeAll(ids(planned));
             if (!more.isEmpty()) {
@@ -70,13 +77,14 @@ public final class MendingPrintout {
     }
 
     private String money(Offer offer) {
-        Map<String, BigDecimal> before = Prices.of(planned.sheet());
-        Map<String, BigDecimal> change = new LinkedHashMap<>();
-        Prices.of(offer.advice().sheet()).forEach((currency, sum) ->
-                change.put(currency, sum.subtract(before.getOrDefault(currency, BigDecimal.ZERO))));
-        return change.entrySet().stream().filter(each -> each.getValue().signum() != 0)
+        return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream().filter(each -> each.getValue().signum() != 0)
                 .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString() + " "
                         + each.getKey()).collect(Collectors.joining());
+    }
+
+    private String days(Offer offer) {
+        double change = offer.days() - Mender.days(planned.sheet());
+        return change == 0 ? "" : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(), change);
     }
 
     private static Set<String> ids(Advice advice) {

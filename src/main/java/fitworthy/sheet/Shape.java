@@ -5,11 +5,12 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -49,6 +50,7 @@ public record Shape(Class<? extends Record> record, List<Part> fields) {
     }
 
     private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
+    private static final Map<Class<?>, List<String>> WORDS = new ConcurrentHashMap<>();
 
     public static Shape of(Class<? extends Record> record) {
         Shape known = SHAPES.get(record);
@@ -60,13 +62,40 @@ public record Shape(Class<? extends Record> record, List<Part> fields) {
         return known;
     }
 
+    /**
+     * The fields that a path may lead to, none where it leads to none; several where kinds of part have a field of one name.
+     *
+     * @param path names of fields, and after a list the name of one of its items
+     */
+    public static List<Part> at(Class<? extends Record> record, List<String> path) {
+        List<Part> found = named(record, path.get(0));
+        if (path.size() == 1) {
+            return found;
+        }
+        return found.stream().filter(part -> part.holds() == Holds.GROUP || part.holds() == Holds.GROUPS && path.size() > 2)
+                .flatMap(part -> at(part.type().asSubclass(Record.class),
+                        path.subList(part.holds() == Holds.GROUPS ? 2 : 1, path.size())).stream()).toList();
+    }
+
+    private static List<Part> named(Class<? extends Record> record, String name) {
+        Set<Class<? extends Record>> all = new LinkedHashSet<>(Set.of(record));
+        for (Part part : of(record).fields()) {
+            if (part.type() != null && Variant.class.isAssignableFrom(part.type())) {
+                Arrays.stream(part.type().getEnumConstants()).forEach(kind -> all.add(((Variant) kind).details()));
+            }
+        }
+        return all.stream().flatMap(each -> of(each).fields().stream()).filter(part -> part.name().equals(name)).toList();
+    }
+
     /** The words by which a sheet writes the constants of an enum. */
     public static List<String> words(Class<?> enumType) {
-        List<String> words = new ArrayList<>();
-        for (Object constant : enumType.getEnumConstants()) {
-            words.add(Words.hyphenated(((Enum<?>) constant).name()));
+        List<String> known = WORDS.get(enumType);
+        if (known == null) {
+            known = Arrays.stream(enumType.getEnumConstants())
+                    .map(constant -> Words.hyphenated(((Enum<?>) constant).name())).toList();
+            WORDS.put(enumType, known);
         }
-        return words;
+        return known;
     }
 
     private static Part part(RecordComponent component) {

@@ -41,6 +41,20 @@ public final class Trees {
         return change;
     }
 
+    /** What the path leads to, or null. */
+    public static Node at(Node root, List<String> path) {
+        Node node = root;
+        for (String step : path) {
+            if (node instanceof Node.Listing listing) {
+                int index = indexOf(listing.items(), step);
+                node = index < 0 ? null : listing.items().get(index);
+            } else {
+                node = node instanceof Node.Mapping mapping ? mapping.get(step) : null;
+            }
+        }
+        return node;
+    }
+
     /** A copy without what the path leads to. */
     public static Node.Mapping without(Node.Mapping root, List<String> path) {
         return (Node.Mapping) changed(root, path, null);

@@ -1,7 +1,5 @@
-package fitworthy.printout;
+package fitworthy.sheet;
 
-import fitworthy.sheet.Money;
-import fitworthy.sheet.Sheet;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Objects;
@@ -9,12 +7,12 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Sums of the prices on a sheet. */
-final class Prices {
+public final class Prices {
 
     private Prices() {}
 
     /** The price of everything planned, by currency; parts without a price are not in it. */
-    static Map<String, BigDecimal> of(Sheet sheet) {
+    public static Map<String, BigDecimal> of(Sheet sheet) {
         Map<String, BigDecimal> sums = new TreeMap<>();
         Sheet planned = sheet.planned();
         Stream.concat(planned.fitments().stream().map(each -> each.price()),
@@ -23,8 +21,15 @@ final class Prices {
         return sums;
     }
 
+    /** By how much the price of everything planned grows from one sheet to the next, by currency. */
+    public static Map<String, BigDecimal> added(Sheet from, Sheet to) {
+        Map<String, BigDecimal> added = of(to);
+        of(from).forEach((currency, sum) -> added.merge(currency, sum.negate(), BigDecimal::add));
+        return added;
+    }
+
     /** How many planned parts have no price. */
-    static long withoutPrice(Sheet sheet) {
+    public static long withoutPrice(Sheet sheet) {
         return sheet.planned().fitments().stream().filter(each -> each.price() == null).count();
     }
 }
