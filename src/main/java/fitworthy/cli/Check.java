@@ -3,16 +3,13 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
 import fitworthy.book.Severity;
 import fitworthy.printout.JsonPrintout;
 import fitworthy.printout.TextPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,10 +27,7 @@ final class Check implements Callable<Integer> {
     /** Severities as typed. */
     enum Least { stop, change, confirm, note }
 
-    private final PrintWriter out;
-    private final PrintWriter err;
-    private final Map<String, String> environment;
-    private final BookLoader shipped;
+    private final Surroundings around;
 
     @Mixin
     private SheetOptions options;
@@ -54,23 +48,20 @@ final class Check implements Callable<Integer> {
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
-    Check(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
-        this.out = out;
-        this.err = err;
-        this.environment = environment;
-        this.shipped = shipped;
+    Check(Surroundings around) {
+        this.around = around;
     }
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook {
-        Book book = options.book(shipped, environment, err);
+        Book book = options.book(around);
         Sheet sheet = options.read(book).sheet();
         Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
         Severity mildest = Severity.valueOf(least.name().toUpperCase(Locale.ROOT));
         if (format == Format.json) {
-            JsonPrintout.print(out, advice, mildest);
+            JsonPrintout.print(around.out(), advice, mildest);
         } else {
-            new TextPrintout(out, System.console() != null && !environment.containsKey("NO_COLOR"), all)
+            new TextPrintout(around.out(), System.console() != null && !around.environment().containsKey("NO_COLOR"), all)
                     .print(advice, mildest);
         }
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;

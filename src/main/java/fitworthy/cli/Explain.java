@@ -3,16 +3,13 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.io.PrintWriter;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,10 +22,7 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example:", "  fitworthy explain scenarios/touring.yaml mass.gvm-over"})
 final class Explain implements Callable<Integer> {
 
-    private final PrintWriter out;
-    private final PrintWriter err;
-    private final Map<String, String> environment;
-    private final BookLoader shipped;
+    private final Surroundings around;
 
     @Mixin
     private SheetOptions options;
@@ -40,23 +34,20 @@ final class Explain implements Callable<Integer> {
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
-    Explain(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {
-        this.out = out;
-        this.err = err;
-        this.environment = environment;
-        this.shipped = shipped;
+    Explain(Surroundings around) {
+        this.around = around;
     }
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook {
-        Book book = options.book(shipped, environment, err);
+        Book book = options.book(around);
         Sheet sheet = options.read(book).sheet();
         if (!book.cards().containsKey(id)) {
             throw new FaultsException(List.of(new Fault(Place.of("RULE"), "", "the rule book has no rule '" + id + "'"
                     + Words.suggestion(id, book.cards().keySet()), "an id as printed under a finding, such as mass.gvm-over")));
         }
         Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
-        ExplanationPrintout.print(out, advice, id);
+        ExplanationPrintout.print(around.out(), advice, id);
         return 0;
     }
 }

@@ -3,6 +3,7 @@ package fitworthy.cli;
 import fitworthy.book.BookLoader;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -46,12 +47,10 @@ public final class Fitworthy implements Runnable {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
-        BookLoader shipped = BookLoader.begin(Folders.rules(environment), Folders.cache(environment));
+        Surroundings around = new Surroundings(out, err, environment,
+                BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
         CommandLine line = new CommandLine(new Fitworthy());
-        line.addSubcommand(new Check(out, err, environment, shipped));
-        line.addSubcommand(new Explain(out, err, environment, shipped));
-        line.addSubcommand(new Mend(out, err, environment, shipped));
-        line.addSubcommand(new Compare(out, err, environment, shipped));
+        List.of(new Check(around), new Explain(around), new Mend(around), new Compare(around)).forEach(line::addSubcommand);
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));

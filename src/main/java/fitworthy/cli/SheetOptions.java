@@ -10,12 +10,10 @@ import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,13 +36,14 @@ final class SheetOptions {
     /** A sheet that has been read. @param tree the text it was read from */
     record Read(Node.Mapping tree, Sheet sheet) {}
 
-    /** The rule book; says on {@code err} when it takes seconds. */
-    Book book(BookLoader shipped, Map<String, String> environment, PrintWriter err) throws Fitworthy.BadBook {
+    /** The rule book; says on the error stream when it takes seconds. */
+    Book book(Surroundings around) throws Fitworthy.BadBook {
         try {
-            BookLoader loader = rules == null ? shipped : BookLoader.begin(rules, Folders.cache(environment));
+            BookLoader loader = rules == null ? around.shipped()
+                    : BookLoader.begin(rules, Folders.cache(around.environment()));
             return loader.finish(sentence -> {
-                err.println(sentence);
-                err.flush();
+                around.err().println(sentence);
+                around.err().flush();
             });
         } catch (FaultsException e) {
             throw new Fitworthy.BadBook(e);

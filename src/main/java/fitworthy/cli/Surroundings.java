@@ -1,0 +1,13 @@
+package fitworthy.cli;
+
+import fitworthy.book.BookLoader;
+import java.io.PrintWriter;
+import java.util.Map;
+
+/**
+ * What a command finds around it.
+ *
+ * @param environment environment variables
+ * @param shipped the rule book that is used where the command line names none
+ */
+record Surroundings(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {}

@@ -1,0 +1,47 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Map;
+
+/** One run of the program, in process. */
+record Ran(int code, String out, String err) {
+
+    static Ran of(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Fitworthy.run(new PrintWriter(out), new PrintWriter(err),
+                Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()), args);
+        return new Ran(code, out.toString(), err.toString());
+    }
+
+    /** Ends with this code and a message, and with neither output nor a stack trace. */
+    void refused(int expected, String message) {
+        assertEquals(expected, code, err);
+        assertEquals("", out);
+        assertTrue(err.contains(message), err);
+        assertFalse(err.contains("\tat ") || err.contains("Exception"), err);
+    }
+
+    /** Ends with this code and a text of at most eighty columns without colour, and says nothing beside it. */
+    Ran printed(int expected) {
+        assertEquals(expected, code, out + err);
+        assertEquals("", err);
+        assertFalse(out.isEmpty());
+        List<String> wide = out.lines().filter(line -> line.length() > 80).toList();
+        assertEquals(List.of(), wide);
+        assertFalse(out.contains("\u001b"), "an escape sequence");
+        return this;
+    }
+
+    Ran says(String text) {
+        assertTrue(out.replaceAll("\\s+", " ").contains(text), () -> "'" + text + "' is not in\n" + out);
+        return this;
+    }
+}
