@@ -1,16 +1,24 @@
 package fitworthy.book;
 
+import java.nio.file.Path;
 import java.util.Set;
 
 /**
  * What a rule's condition mentions, and where it stands.
  *
  * @param id the rule's name
- * @param file its file, relative to the rules folder
+ * @param file its file, as it was opened
  * @param line the line of its name
  * @param measures names of the measures it matches
  * @param practice ids of the practice values it matches
  * @param earlier ids of the advice it builds on
  */
 public record RuleText(String id, String file, int line, Set<String> measures, Set<String> practice,
-        Set<String> earlier) {}
+        Set<String> earlier) {
+
+    /** Topic folder, file and line, which are the same wherever the book lies. */
+    public String place() {
+        Path path = Path.of(file);
+        return path.getParent().getFileName() + "/" + path.getFileName() + ":" + line;
+    }
+}

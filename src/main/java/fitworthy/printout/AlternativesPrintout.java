@@ -129,7 +129,7 @@ public final class AlternativesPrintout {
             row(Words.hyphenated(severity.name()), plans.stream(), plan -> String.valueOf(plan.count(severity)));
         }
         row("figures missing", plans.stream(), plan ->
-                String.valueOf(TextPrintout.missing(plan.advice().notAssessed()).size()));
+                String.valueOf(Wanted.rules(plan.advice().notAssessed()).size()));
         deciding.forEach((id, severity) -> row(id, plans.stream(), plan ->
                 plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {

@@ -134,7 +134,7 @@ public final class JsonPrintout {
 
     private void head(Judged judged, Optional<Comparison> comparison) throws IOException {
         json.writeStringField("id", judged.id());
-        json.writeStringField("rule", judged.rule().file() + ":" + judged.rule().line());
+        json.writeStringField("rule", judged.rule().place());
         json.writeStringField("subject", judged.subject());
         json.writeStringField("case", judged.loadCase());
         json.writeStringField("measure", judged.measure().getName());

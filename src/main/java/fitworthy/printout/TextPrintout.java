@@ -10,7 +10,6 @@ import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Practice;
 import fitworthy.book.PracticeEntry;
 import fitworthy.book.Severity;
-import fitworthy.sheet.Missing;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -24,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -93,7 +91,7 @@ public final class TextPrintout {
                 counts.merge(group.get(0).judged().card().severity().value(), 1L, Long::sum));
         List<String> parts = new ArrayList<>();
         counts.forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
-        int open = missing(advice.notAssessed()).size();
+        int open = Wanted.rules(advice.notAssessed()).size();
         if (open > 0) {
             parts.add(open + " not assessed for want of a figure");
         }
@@ -125,7 +123,7 @@ public final class TextPrintout {
         Severity severity = judged.card().severity().value();
         page.hanging(painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
                 filled.apply(judged.card().title()));
-        page.wrapped(INDENT, judged.id() + " (" + judged.rule().file() + ":" + judged.rule().line() + ")");
+        page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
         cases(group, finding -> finding.comparison().map(each -> Wording.comparison(finding.judged(), each))
                 .orElse(finding.judged().measure().kind().meaning() + ": " + Wording.value(finding.judged().measure())));
         page.wrapped(INDENT, "Do: " + filled.apply(judged.card().remedy()));
@@ -165,23 +163,15 @@ public final class TextPrintout {
         page.wrapped(INDENT, text.toString());
     }
 
-    /** What is missing, each with the rules that wait for it. */
-    static Map<Missing, Set<String>> missing(List<NotAssessed> notAssessed) {
-        Map<Missing, Set<String>> byMissing = new LinkedHashMap<>();
-        notAssessed.forEach(each -> each.missing().forEach(missing ->
-                byMissing.computeIfAbsent(missing, key -> new TreeSet<>()).add(each.judged().id())));
-        return byMissing;
-    }
-
     private void notAssessed(Advice advice) {
-        Map<Missing, Set<String>> byMissing = missing(advice.notAssessed());
-        if (byMissing.isEmpty()) {
+        List<Wanted> wanted = Wanted.of(advice.notAssessed());
+        if (wanted.isEmpty()) {
             return;
         }
-        page.wrapped(0, "NOT ASSESSED, because the sheet does not say:");
-        byMissing.forEach((missing, rules) -> {
-            page.hanging("  - ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find() + ".");
-            page.wrapped(4, "Waiting for it: " + String.join(", ", rules));
+        page.wrapped(0, "NOT ASSESSED for want of a figure; bring:");
+        wanted.forEach(each -> {
+            page.hanging("  - ", each.what() + ": " + each.missing().meaning() + ". Find it: " + each.missing().find() + ".");
+            page.wrapped(4, "Waiting for it: " + String.join(", ", each.rules()));
         });
         page.blank();
     }

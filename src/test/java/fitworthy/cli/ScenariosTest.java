@@ -69,9 +69,13 @@ class ScenariosTest {
                 "fuel.alarm-unnoticed", "intake.lid-open", "intake.known-leak-kept", "mirrors.indicator-lost",
                 "mass.raised-gvm-gcm-left", "mass.raised-after-registration", "tyres.wheel-weaker-than-tyre",
                 "body.chassis-unapproved", "suspension.lamp-aim-left-out",
-                "paperwork.certificate-unpriced");
+                "paperwork.certificate-unpriced",
+                "towing.nose-up", "order.booked-early", "order.certified-unweighed", "across.no-plate");
         Set<String> absent = new TreeSet<>(traps);
         absent.removeAll(all);
         assertEquals(Set.of(), absent);
+        Set<String> topics = new TreeSet<>();
+        all.forEach(id -> topics.add(id.substring(0, id.indexOf('.'))));
+        assertEquals(Books.shipped().topics(), topics);
     }
 }
