@@ -17,14 +17,17 @@ import java.util.Optional;
  * @param findings what was found, worst first
  * @param met what was assessed and is in order
  * @param notAssessed what lacks a figure
+ * @param waivers what became of each waiver of the sheet
  * @param facts by load case, what the rules saw: practice values, measures, and advice that others built on
  */
 public record Advice(Sheet sheet, Book book, List<Loading> loadings, List<Outcome.Finding> findings,
-        List<Outcome.Met> met, List<Outcome.NotAssessed> notAssessed, Map<String, List<Object>> facts) {
+        List<Outcome.Met> met, List<Outcome.NotAssessed> notAssessed, List<Waiving> waivers,
+        Map<String, List<Object>> facts) {
 
-    /** The severity of the worst finding. */
+    /** The severity of the worst finding that is not waived. */
     public Optional<Severity> worst() {
-        return findings.stream().map(finding -> finding.judged().card().severity().value()).min(Severity::compareTo);
+        return findings.stream().filter(finding -> finding.waiver().isEmpty())
+                .map(finding -> finding.judged().card().severity().value()).min(Severity::compareTo);
     }
 
     /** Whether a person has something to do: anything worse than a note, or a figure to bring. */

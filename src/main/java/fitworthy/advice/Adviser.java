@@ -86,9 +86,11 @@ public final class Adviser {
         Comparator<Outcome> byPlace = Comparator.comparing(outcome -> outcome.judged().id());
         Comparator<Finding> worstFirst = Comparator.comparing(
                 (Finding finding) -> finding.judged().card().severity().value()).thenComparing(byPlace);
-        return new Advice(sheet, book, loadings, of(Finding.class).stream().sorted(worstFirst).toList(),
-                of(Met.class).stream().sorted(byPlace).toList(),
-                of(NotAssessed.class).stream().sorted(byPlace).toList(), facts);
+        List<Finding> findings = of(Finding.class).stream().sorted(worstFirst).toList();
+        List<NotAssessed> notAssessed = of(NotAssessed.class).stream().sorted(byPlace).toList();
+        return new Advice(sheet, book, loadings, findings, of(Met.class).stream().sorted(byPlace).toList(), notAssessed,
+                Waiving.all(sheet, loadings.stream().map(each -> each.loadCase().name()).toList(), findings, notAssessed),
+                facts);
     }
 
     private <O extends Outcome> List<O> of(Class<O> type) {
@@ -163,7 +165,8 @@ public final class Adviser {
         Measure judged = measures.stream().filter(each -> each.getName().equals(card.judges())).findFirst()
                 .orElseThrow(() -> new IllegalStateException(id + " fired without the measure it judges"));
         List<Practice> all = withAgainst(card, values);
-        return new Finding(judged(id, card, judged, measures), measures, all, comparison(card, judged, all));
+        Judged where = judged(id, card, judged, measures);
+        return new Finding(where, measures, all, comparison(card, judged, all), Waiving.of(sheet, where));
     }
 
     /** The practice values of the evidence, with the one the card compares against where the rule did not pass it on. */

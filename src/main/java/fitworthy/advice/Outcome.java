@@ -5,6 +5,7 @@ import fitworthy.book.Practice;
 import fitworthy.book.RuleText;
 import fitworthy.figures.Measure;
 import fitworthy.sheet.Missing;
+import fitworthy.sheet.Waiver;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,9 +30,14 @@ public sealed interface Outcome {
         }
     }
 
-    /** The rule's condition holds. @param comparison absent where the rule compares nothing with a limit */
-    record Finding(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison)
-            implements Outcome {}
+    /**
+     * The rule's condition holds.
+     *
+     * @param comparison absent where the rule compares nothing with a limit
+     * @param waiver what a person wrote who stands for it
+     */
+    record Finding(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison,
+            Optional<Waiver> waiver) implements Outcome {}
 
     /** The rule was assessed and its condition does not hold. */
     record Met(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison)
@@ -47,8 +53,9 @@ public sealed interface Outcome {
      * @param limit what it is held against
      * @param margin how much is left; negative by how much the limit is passed
      * @param tolerance tolerance of the margin
+     * @param house whether a shop set the limit
      */
-    record Comparison(double value, double limit, double margin, double tolerance) {
+    record Comparison(double value, double limit, double margin, double tolerance, boolean house) {
 
         /** Whether the tolerance is large enough to turn the verdict. */
         public boolean uncertain() {
@@ -56,11 +63,11 @@ public sealed interface Outcome {
         }
 
         static Comparison of(Card card, Measure measure, List<Practice> practice) {
-            double limit = card.againstLimit() ? measure.getLimit() : practice.stream()
-                    .filter(each -> each.id().equals(card.against())).findFirst().orElseThrow().value();
+            Optional<Practice> against = practice.stream().filter(each -> each.id().equals(card.against())).findFirst();
+            double limit = card.againstLimit() ? measure.getLimit() : against.orElseThrow().value();
             double headroom = limit - measure.getValue();
             return new Comparison(measure.getValue(), limit, card.atLeast() ? -headroom : headroom,
-                    measure.getTolerance());
+                    measure.getTolerance(), against.filter(each -> each.house().isPresent()).isPresent());
         }
     }
 }

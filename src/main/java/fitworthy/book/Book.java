@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.kie.api.KieBase;
 
@@ -29,10 +30,11 @@ import org.kie.api.KieBase;
  * @param sources texts cited, by id
  * @param tables published tables
  * @param base the compiled rules
+ * @param house what a shop sets over it
  */
 public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
         Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources, Tables tables,
-        KieBase base) {
+        KieBase base, House house) {
 
     /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
     public sealed interface Lookup {
@@ -63,6 +65,13 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
         }
     }
 
+    /** This book with what a shop sets over it. Its values stay; the cards carry the shop's severities. */
+    public Book with(House shop) {
+        Map<String, Card> rated = new TreeMap<>(cards);
+        shop.severities().forEach((id, set) -> rated.put(id, cards.get(id).with(set.set().severity().value())));
+        return new Book(cover, hash, regions, rated, rules, practice, sources, tables, base, shop);
+    }
+
     /** A region and the regions whose values hold where it records none, nearest first. */
     public List<String> lineage(String region) {
         List<String> lineage = new ArrayList<>();
@@ -72,8 +81,15 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
         return lineage;
     }
 
-    /** A practice value in a region on a day; the latest that has begun there, else the parent region's. */
+    /** A practice value in a region on a day: the shop's where it sets one, else what the book records. */
     public Lookup lookup(String id, String region, LocalDate day) {
+        Lookup recorded = recorded(id, region, day);
+        return house.value(id, lineage(region), day).map(set -> house.over(recorded, set, practice.get(id)))
+                .orElse(recorded);
+    }
+
+    /** The latest value that has begun in a region, else the parent region's. */
+    private Lookup recorded(String id, String region, LocalDate day) {
         PracticeEntry entry = practice.get(id);
         for (String each : lineage(region)) {
             Optional<PracticeEntry.Value> value = entry.values().stream()
@@ -82,7 +98,7 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
             if (value.isPresent()) {
                 return value.get().none() ? new Lookup.NoneApplies()
                         : new Lookup.Found(new Practice(id, number(entry, value.get()), entry.unit(), entry.meaning(),
-                                value.get()));
+                                value.get(), Optional.empty()));
             }
         }
         return new Lookup.NotRecorded();

@@ -118,7 +118,7 @@ public final class BookLoader {
         pages.keep();
         KieBase base = loaded.isPresent() ? loaded.get().base() : compiled(key, rules, texts, progress);
         return new Book(cover, HexFormat.of().formatHex(digest.digest()).substring(0, 12), regions, parts.cards(),
-                parts.rules(), parts.practice(), parts.sources(), tables, base);
+                parts.rules(), parts.practice(), parts.sources(), tables, base, House.NONE);
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */

@@ -51,6 +51,12 @@ public record Card(
     /** In the path of a field the name of what a finding is about. */
     static final String SUBJECT = "{subject}";
 
+    /** The same card with another severity. */
+    Card with(Severity other) {
+        return new Card(title, Choice.of(other), about, against, allowed, practice, met, why, remedy, ask, mendedBy, basis,
+                sources, since);
+    }
+
     /** Which side of a value is allowed. */
     public enum Sense { AT_MOST, AT_LEAST }
 

@@ -180,6 +180,9 @@ final class Contract {
     }
 
     private void sources(String id, Basis basis, List<String> cited) {
+        if (basis == Basis.HOUSE) {
+            fault(id, "rests on the word of a shop", "another basis; a shop sets its values in a file of its own");
+        }
         if (cited.isEmpty() && (basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)) {
             fault(id, "is called " + Words.hyphenated(basis.name()) + " but cites no source",
                     "sources: [an id of sources.yaml], or another basis");

@@ -1,5 +1,7 @@
 package fitworthy.book;
 
+import java.util.Optional;
+
 /**
  * A practice value as it holds in one region on one day. Rule files match on {@code id} and compare with {@code value}.
  *
@@ -8,5 +10,7 @@ package fitworthy.book;
  * @param unit the unit it is printed in
  * @param meaning what it is
  * @param entry where it comes from
+ * @param house where a shop set it, what it stands in place of
  */
-public record Practice(String id, double value, String unit, String meaning, PracticeEntry.Value entry) {}
+public record Practice(String id, double value, String unit, String meaning, PracticeEntry.Value entry,
+        Optional<House.Use> house) {}

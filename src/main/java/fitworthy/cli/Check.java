@@ -53,7 +53,7 @@ final class Check implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook {
+    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
         Sheet sheet = options.read(book).sheet();
         Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));

@@ -40,7 +40,7 @@ final class Compare implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook {
+    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
         SheetOptions.Read read = options.read(book);
         List<String> known = read.sheet().options().stream().map(Sheet.Option::name).toList();

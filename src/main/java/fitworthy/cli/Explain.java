@@ -39,7 +39,7 @@ final class Explain implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook {
+    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
         Sheet sheet = options.read(book).sheet();
         if (!book.cards().containsKey(id)) {

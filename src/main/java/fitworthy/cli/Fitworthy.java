@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.book.BookLoader;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.util.List;
@@ -17,7 +18,7 @@ import picocli.CommandLine.Spec;
                 + " certification.",
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",
             "  0  nothing worse than a note", "  1  something to act on, or a figure to bring",
-            "  2  the sheet or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours"})
+            "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours"})
 public final class Fitworthy implements Runnable {
 
     static final int SOMETHING_TO_DO = 1;
@@ -37,6 +38,16 @@ public final class Fitworthy implements Runnable {
     static final class BadBook extends Exception {
         BadBook(FaultsException cause) {
             super(cause.getMessage(), cause);
+        }
+    }
+
+    /** What a shop sets over the book cannot be used. */
+    static final class BadHouse extends Exception {
+        private final transient List<Fault> faults;
+
+        BadHouse(FaultsException cause) {
+            super(cause);
+            this.faults = cause.faults();
         }
     }
 
@@ -67,6 +78,11 @@ public final class Fitworthy implements Runnable {
             err.println("The rule book cannot be used, so no advice is given:");
             err.println(exception.getMessage());
             return BAD_BOOK;
+        }
+        if (exception instanceof BadHouse house) {
+            err.println("The house file cannot be used, so no advice is given:");
+            house.faults.forEach(err::println);
+            return BAD_INPUT;
         }
         err.println("A fault of ours, not of your sheet: " + exception);
         err.println("Please report it with the sheet. No advice was given.");

@@ -33,7 +33,7 @@ final class Mend implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook {
+    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
         SheetOptions.Read read = options.read(book);
         Advice planned = Adviser.advise(book, read.sheet());

@@ -1,7 +1,9 @@
 package fitworthy.cli;
 
+import fitworthy.advice.Waiving;
 import fitworthy.book.Book;
 import fitworthy.book.BookLoader;
+import fitworthy.book.HouseReader;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
@@ -33,20 +35,30 @@ final class SheetOptions {
     @Option(names = "--as-of", paramLabel = "DATE", description = "Use the practice of this day in place of the sheet's.")
     private String asOf;
 
+    @Option(names = "--practice", paramLabel = "FILE",
+            description = "Values and severities that your shop sets over the rule book.")
+    private Path practice;
+
     /** A sheet that has been read. @param tree the text it was read from */
     record Read(Node.Mapping tree, Sheet sheet) {}
 
-    /** The rule book; says on the error stream when it takes seconds. */
-    Book book(Surroundings around) throws Fitworthy.BadBook {
+    /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
+    Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
+        Book book;
         try {
             BookLoader loader = rules == null ? around.shipped()
                     : BookLoader.begin(rules, Folders.cache(around.environment()));
-            return loader.finish(sentence -> {
+            book = loader.finish(sentence -> {
                 around.err().println(sentence);
                 around.err().flush();
             });
         } catch (FaultsException e) {
             throw new Fitworthy.BadBook(e);
+        }
+        try {
+            return practice == null ? book : book.with(HouseReader.read(practice, book));
+        } catch (FaultsException e) {
+            throw new Fitworthy.BadHouse(e);
         }
     }
 
@@ -59,6 +71,9 @@ final class SheetOptions {
         }
         if (root != null && asOf != null) {
             root = root.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
+        }
+        if (root != null) {
+            Waiving.check(root, book, faults);
         }
         return new Read(root, SheetReader.sheet(root, book.regions().keySet(), faults));
     }

@@ -36,24 +36,27 @@ public final class AlternativesPrintout {
     /**
      * What is shown of a combination.
      *
-     * @param faults its stops and changes, by rule
+     * @param faults its stops and changes that are not waived, by rule
      * @param left what is left of each limit in the load case that leaves least
-     * @param counts by severity, how many things were found
+     * @param counts by severity, how many things were found that are not waived
+     * @param waived how many are
      */
-    private record Plan(Advice advice, Map<String, Severity> faults, Map<String, String> left, Map<Severity, Long> counts) {
+    private record Plan(Advice advice, Map<String, Severity> faults, Map<String, String> left, Map<Severity, Long> counts,
+            long waived) {
 
         static Plan of(Alternative alternative) {
             Advice advice = alternative.advice();
             Map<String, Severity> faults = new TreeMap<>();
             Map<Severity, Long> counts = new EnumMap<>(Severity.class);
-            TextPrintout.groups(advice.findings()).forEach(group -> {
+            TextPrintout.groups(advice.findings().stream().filter(each -> each.waiver().isEmpty()).toList()).forEach(group -> {
                 Severity severity = group.get(0).judged().card().severity().value();
                 counts.merge(severity, 1L, Long::sum);
                 if (severity.compareTo(Severity.CHANGE) <= 0) {
                     faults.put(group.get(0).judged().id(), severity);
                 }
             });
-            return new Plan(advice, faults, MarginTable.of(advice).least(), counts);
+            return new Plan(advice, faults, MarginTable.of(advice).least(), counts, TextPrintout.groups(
+                    advice.findings().stream().filter(each -> each.waiver().isPresent()).toList()).size());
         }
 
         long count(Severity severity) {
@@ -78,6 +81,7 @@ public final class AlternativesPrintout {
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
         page.wrapped(0, first.sheet().title());
+        ShopWords.looser(first).forEach(each -> page.hanging("Looser than the book: ", each));
         page.blank();
         for (int i = 0; i < plans.size(); i++) {
             page.hanging(String.format(Locale.ROOT, "%-4d", i + 1), alternatives.plans().get(i).choices().stream()
@@ -127,6 +131,9 @@ public final class AlternativesPrintout {
         row("PLAN", IntStream.rangeClosed(from + 1, from + plans.size()).boxed(), String::valueOf);
         for (Severity severity : Severity.values()) {
             row(Words.hyphenated(severity.name()), plans.stream(), plan -> String.valueOf(plan.count(severity)));
+        }
+        if (plans.stream().anyMatch(plan -> plan.waived() > 0)) {
+            row("waived", plans.stream(), plan -> String.valueOf(plan.waived()));
         }
         row("figures missing", plans.stream(), plan ->
                 String.valueOf(Wanted.rules(plan.advice().notAssessed()).size()));

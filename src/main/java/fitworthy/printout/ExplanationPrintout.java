@@ -54,6 +54,7 @@ public final class ExplanationPrintout {
         page.wrapped(0, Words.hyphenated(card.severity().value().name()) + ", " + rule.file() + ":" + rule.line()
                 + ", in the book since " + card.since());
         page.rule();
+        ShopWords.severity(advice, id).ifPresent(each -> page.hanging("Severity ", each));
         page.hanging("Why      ", card.why());
         page.hanging("Rests on ", card.basis().value().words() + sources(card.sources()));
         for (String practice : rule.practice()) {
@@ -151,7 +152,9 @@ public final class ExplanationPrintout {
 
     private String outcome(String id, Explanation each) {
         if (each.holds()) {
-            return "it fires";
+            return "it fires" + advice.findings().stream().filter(found -> is(found.judged(), id, each))
+                    .flatMap(found -> found.waiver().stream()).findFirst()
+                    .map(waiver -> "; waived " + ShopWords.waiver(waiver)).orElse("");
         }
         boolean open = advice.notAssessed().stream().map(got -> got.judged()).anyMatch(judged -> is(judged, id, each));
         return open ? "not assessed" : "it does not fire";
@@ -169,7 +172,7 @@ public final class ExplanationPrintout {
                     + (measure.isKnown() ? Wording.value(measure) + limit : "not known");
         }
         if (fact instanceof Practice practice) {
-            return practice.meaning() + " = " + Wording.value(practice);
+            return practice.meaning() + " = " + Wording.marked(practice);
         }
         return fact instanceof Advised advised ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
                 : "nothing: there is no " + wanted;
@@ -194,7 +197,7 @@ public final class ExplanationPrintout {
         Object value = Explanation.property(owner, name);
         if (value instanceof Double number) {
             if (owner instanceof Practice practice) {
-                return Wording.value(practice);
+                return Wording.marked(practice);
             }
             return name.equals("spare") ? Wording.number(number, "%", 1) + " %"
                     : NUMBERS.contains(name) ? Wording.quantity(number, ((Measure) owner).kind()) : String.valueOf(number);

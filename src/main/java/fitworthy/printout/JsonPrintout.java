@@ -4,17 +4,22 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import fitworthy.advice.Advice;
+import fitworthy.advice.HouseUse;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Waiving;
+import fitworthy.book.Book;
+import fitworthy.book.House;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
 import fitworthy.figures.Measure;
 import fitworthy.figures.MeasureKind;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.Missing;
+import fitworthy.sheet.Waiver;
 import fitworthy.source.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -59,6 +64,7 @@ public final class JsonPrintout {
         json.writeStringField("edition", advice.book().cover().edition());
         json.writeStringField("content", advice.book().hash());
         json.writeEndObject();
+        house(advice);
         json.writeStringField("caution", advice.book().cover().caution());
         texts("cases", advice.loadings().stream().map(each -> each.loadCase().name()).toList());
         Optional<Severity> worst = advice.worst();
@@ -66,7 +72,7 @@ public final class JsonPrintout {
         json.writeArrayFieldStart("findings");
         for (Finding finding : advice.findings()) {
             if (finding.judged().card().severity().value().compareTo(mildest) <= 0) {
-                finding(finding);
+                finding(advice, finding);
             }
         }
         json.writeEndArray();
@@ -76,6 +82,11 @@ public final class JsonPrintout {
             head(met.judged(), met.comparison());
             json.writeStringField("text", Wording.fill(met.judged().card().met(), met.judged(), met.comparison(),
                     met.evidence(), met.practice()));
+            json.writeArrayFieldStart("practice");
+            for (Practice practice : met.practice()) {
+                practice(practice);
+            }
+            json.writeEndArray();
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -95,13 +106,81 @@ public final class JsonPrintout {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("waivers");
+        for (Waiving each : advice.waivers()) {
+            json.writeStartObject();
+            json.writeStringField("rule", each.waiver().rule());
+            json.writeStringField("subject", each.waiver().subject());
+            json.writeStringField("case", each.waiver().in());
+            waiver(each.waiver());
+            json.writeStringField("state", Words.hyphenated(each.state().name()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 
-    private void finding(Finding finding) throws IOException {
+    private void waiver(Waiver waiver) throws IOException {
+        json.writeStringField("reason", waiver.reason());
+        json.writeStringField("by", waiver.by());
+        json.writeStringField("until", waiver.until().toString());
+    }
+
+    private void house(Advice advice) throws IOException {
+        if (advice.book().house().isNone()) {
+            return;
+        }
+        HouseUse use = HouseUse.of(advice);
+        json.writeObjectFieldStart("house");
+        json.writeStringField("shop", advice.book().house().page().shop());
+        json.writeStringField("file", advice.book().house().file());
+        json.writeStringField("content", advice.book().house().content());
+        json.writeArrayFieldStart("values");
+        for (Practice each : use.values()) {
+            practice(each);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("severities");
+        for (House.SetSeverity each : use.severities()) {
+            json.writeStartObject();
+            json.writeStringField("rule", each.set().rule());
+            severity(each);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("without-effect");
+        for (HouseUse.Idle each : use.idle()) {
+            json.writeStartObject();
+            json.writeStringField("entry", each.entry());
+            json.writeStringField("why", Words.hyphenated(each.why().name()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void severity(House.SetSeverity set) throws IOException {
+        json.writeStringField("severity", Words.hyphenated(set.set().severity().value().name()));
+        json.writeStringField("in-place-of", Words.hyphenated(set.recorded().name()));
+        json.writeBooleanField("milder", set.milder());
+        json.writeStringField("reason", set.set().reason());
+        json.writeStringField("name", set.set().name());
+    }
+
+    private void finding(Advice advice, Finding finding) throws IOException {
         Judged judged = finding.judged();
         json.writeStartObject();
         json.writeStringField("severity", Words.hyphenated(judged.card().severity().value().name()));
+        if (advice.book().house().severities().containsKey(judged.id())) {
+            json.writeObjectFieldStart("house-severity");
+            severity(advice.book().house().severities().get(judged.id()));
+            json.writeEndObject();
+        }
+        if (finding.waiver().isPresent()) {
+            json.writeObjectFieldStart("waiver");
+            waiver(finding.waiver().get());
+            json.writeEndObject();
+        }
         head(judged, finding.comparison());
         for (String[] text : new String[][] {{"title", judged.card().title()}, {"remedy", judged.card().remedy()},
             {"why", judged.card().why()}, {"ask", judged.card().ask()}}) {
@@ -159,6 +238,21 @@ public final class JsonPrintout {
         json.writeStringField("basis", Words.hyphenated(practice.entry().basis().value().name()));
         texts("sources", practice.entry().sources());
         json.writeStringField("note", practice.entry().note());
+        if (practice.house().isPresent()) {
+            House.Use use = practice.house().get();
+            json.writeObjectFieldStart("house");
+            json.writeBooleanField("looser", use.looser());
+            json.writeStringField("reason", use.set().reason());
+            json.writeStringField("name", use.set().name());
+            if (use.recorded() instanceof Book.Lookup.Found found) {
+                json.writeFieldName("in-place-of");
+                practice(found.practice());
+            } else {
+                json.writeStringField("in-place-of", use.recorded() instanceof Book.Lookup.NoneApplies ? "none"
+                        : "not-recorded");
+            }
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 

@@ -40,6 +40,7 @@ public final class MendingPrintout {
         page.rule();
         page.wrapped(0, planned.sheet().title());
         page.wrapped(0, TextPrintout.verdict(planned));
+        ShopWords.looser(planned).forEach(each -> page.hanging("Looser than the book: ", each));
         page.blank();
         offers(mending);
         ways(mending);
@@ -52,7 +53,8 @@ public final class MendingPrintout {
     }
 
     private void offers(Mending mending) {
-        boolean stops = planned.worst().filter(Severity.STOP::equals).isPresent();
+        // A waiver lets a plan go ahead; the stop is still there, and a way without it is still worth knowing.
+        boolean stops = planned.findings().stream().anyMatch(each -> each.judged().card().severity().is(Severity.STOP));
         if (!stops) {
             page.wrapped(0, "The plan has no stop to clear.");
         } else if (mending.offers().isEmpty()) {
@@ -107,6 +109,7 @@ public final class MendingPrintout {
 
     private static String heading(Finding finding) {
         return finding.judged().id() + " [" + finding.judged().subject() + "], " + finding.judged().loadCase() + ": "
-                + Wording.comparison(finding.judged(), finding.comparison().orElseThrow());
+                + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
+                + finding.waiver().map(each -> "; waived " + ShopWords.waiver(each)).orElse("");
     }
 }

@@ -45,14 +45,29 @@ public final class TextPrintout {
     /** Prints advice whose findings are no milder than {@code mildest}. */
     public void print(Advice advice, Severity mildest) {
         title(advice);
+        section("LOOSER THAN THE BOOK, on the word of " + advice.book().house().page().shop() + ":", ShopWords.looser(advice));
         groups(advice.findings().stream()
                 .filter(finding -> finding.judged().card().severity().value().compareTo(mildest) <= 0).toList())
-                .forEach(this::findings);
+                .forEach(group -> findings(advice, group));
         notAssessed(advice);
+        section("WAIVERS THAT DO NOT COUNT:", ShopWords.idle(advice));
         met(advice);
+        if (!ShopWords.house(advice).isEmpty()) {
+            page.blank();
+            section("OTHERWISE SET by " + advice.book().house().page().shop() + ":", ShopWords.others(advice));
+        }
         page.rule();
         page.wrapped(0, advice.book().cover().caution());
         page.flush();
+    }
+
+    /** A heading with a line for each entry; nothing where there is none. */
+    private void section(String heading, List<String> entries) {
+        if (!entries.isEmpty()) {
+            page.wrapped(0, heading);
+            entries.forEach(each -> page.hanging("  - ", each));
+            page.blank();
+        }
     }
 
     private void title(Advice advice) {
@@ -66,6 +81,7 @@ public final class TextPrintout {
                 + advice.sheet().asOf());
         field("Book", advice.book().cover().name() + ", edition " + advice.book().cover().edition() + ", content "
                 + advice.book().hash());
+        field("House", ShopWords.house(advice));
         field("Loadings", advice.loadings().stream().map(each -> each.loadCase().name())
                 .collect(Collectors.joining(", ")));
         page.blank();
@@ -87,7 +103,7 @@ public final class TextPrintout {
     /** The outcome in a sentence. */
     static String verdict(Advice advice) {
         Map<Severity, Long> counts = new TreeMap<>();
-        groups(advice.findings()).forEach(group ->
+        groups(advice.findings().stream().filter(each -> each.waiver().isEmpty()).toList()).forEach(group ->
                 counts.merge(group.get(0).judged().card().severity().value(), 1L, Long::sum));
         List<String> parts = new ArrayList<>();
         counts.forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
@@ -95,13 +111,15 @@ public final class TextPrintout {
         if (open > 0) {
             parts.add(open + " not assessed for want of a figure");
         }
+        String waived = ShopWords.waived(advice);
         String first = advice.worst().map(worst -> switch (worst) {
             case STOP -> "Do not buy, fit or drive it so.";
             case CHANGE -> "Something in the plan has to change.";
             case CONFIRM -> "Somebody has to agree before it goes ahead.";
             case NOTE -> "Nothing in the way, with something worth knowing.";
-        }).orElse("Nothing found in what was assessed.");
-        return first + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".");
+        }).orElse(waived.isEmpty() ? "Nothing found in what was assessed." : "Nothing found but what is waived.");
+        return first + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
+                + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
     }
 
     /** Findings of the same rule on the same subject, over the load cases. */
@@ -114,7 +132,7 @@ public final class TextPrintout {
                 each -> each.judged().id() + "|" + each.judged().subject(), LinkedHashMap::new, Collectors.toList()));
     }
 
-    private void findings(List<Finding> group) {
+    private void findings(Advice advice, List<Finding> group) {
         Finding worst = group.stream().min(Comparator.comparingDouble(each ->
                 each.comparison().map(Comparison::margin).orElse(0.0))).orElseThrow();
         Judged judged = worst.judged();
@@ -122,10 +140,13 @@ public final class TextPrintout {
                 worst.practice());
         Severity severity = judged.card().severity().value();
         page.hanging(painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
-                filled.apply(judged.card().title()));
+                (group.stream().allMatch(each -> each.waiver().isPresent()) ? "Waived: " : "")
+                        + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
         cases(group, finding -> finding.comparison().map(each -> Wording.comparison(finding.judged(), each))
                 .orElse(finding.judged().measure().kind().meaning() + ": " + Wording.value(finding.judged().measure())));
+        ShopWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
+        ShopWords.severity(advice, judged.id()).ifPresent(each -> page.wrapped(INDENT, "Severity: " + each));
         page.wrapped(INDENT, "Do: " + filled.apply(judged.card().remedy()));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
@@ -197,6 +218,8 @@ public final class TextPrintout {
                     closest.practice()) + " (" + judged.id() + ")");
             figures.ifPresent(text -> page.wrapped(4, (judged.loadCase().isEmpty() ? "" : cases.size() > 1
                     ? "closest in " + judged.loadCase() + ": " : judged.loadCase() + ": ") + text));
+            closest.practice().stream().filter(each -> each.house().isPresent()).forEach(each ->
+                    page.wrapped(4, each.id() + " " + Wording.value(each) + ", set by the shop. " + each.entry().note()));
         });
     }
 

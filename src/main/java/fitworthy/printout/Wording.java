@@ -18,6 +18,8 @@ public final class Wording {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
 
+    private static final String HOUSE = " (house value)";
+
     private Wording() {}
 
     /** A number from the unit used inside, in the unit given. */
@@ -45,6 +47,11 @@ public final class Wording {
         return QuantityText.shown(practice.value(), practice.unit());
     }
 
+    /** The same, marked where a shop set it. */
+    static String marked(Practice practice) {
+        return value(practice) + (practice.house().isPresent() ? HOUSE : "");
+    }
+
     /** What was compared, in one line: value with tolerance, limit, and by how much. */
     public static String comparison(Judged judged, Comparison comparison) {
         MeasureKind kind = judged.measure().kind();
@@ -54,7 +61,7 @@ public final class Wording {
                 : judged.card().atLeast() ? "at least" : "at most";
         String margin = quantity(Math.abs(comparison.margin()), kind);
         return kind.meaning() + " " + quantity(comparison.value(), kind) + tolerance + ", " + limit + " " + quantity(comparison.limit(), kind)
-                + ": " + margin + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
+                + (comparison.house() ? HOUSE : "") + ": " + margin + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
                 : judged.card().atLeast() ? " too little" : " too much")
                 + (comparison.uncertain() ? "; the tolerance could turn this" : "");
     }
@@ -79,10 +86,10 @@ public final class Wording {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
             case "value" -> value(judged.measure());
-            case "limit" -> comparison.map(each -> quantity(each.limit(), kind)).orElse("the limit");
+            case "limit" -> comparison.map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : "")).orElse("the limit");
             case "margin" -> comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
             default -> evidence.stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)
-                    .or(() -> practice.stream().filter(each -> each.id().equals(name)).findFirst().map(Wording::value))
+                    .or(() -> practice.stream().filter(each -> each.id().equals(name)).findFirst().map(Wording::marked))
                     .orElse(name);
         };
     }

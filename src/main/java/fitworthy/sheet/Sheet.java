@@ -28,7 +28,8 @@ public record Sheet(
         @Field("certificates, insurer and warranty") Papers papers,
         @Field("how the vehicle will be used") Trip trip,
         @Field("ways of loading it; one with everything aboard where left out") List<LoadCase> cases,
-        @Field("choices that are still open, to be compared") List<Option> options) {
+        @Field("choices that are still open, to be compared") List<Option> options,
+        @Field("findings that a person stands for although they remain") List<Waiver> waivers) {
 
     /** This sheet with only the chosen parts in it. */
     public Sheet planned() {
@@ -39,7 +40,7 @@ public record Sheet(
                 fitments.stream().filter(each -> !open.contains(each.name())).toList(), jobs, readyBy,
                 tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer,
                 circuits.stream().filter(each -> !open.contains(each.part())).toList(), papers, trip, cases,
-                options);
+                options, waivers);
     }
 
     /** A choice that is still open. */

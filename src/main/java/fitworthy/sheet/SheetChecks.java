@@ -71,6 +71,17 @@ final class SheetChecks {
         for (int i = 1; i <= sheet.circuits().size(); i++) {
             circuit(sheet.circuits().get(i - 1), i);
         }
+        waivers();
+    }
+
+    /** A load case that a waiver names; without any there is one, which is not named in the sheet. */
+    private void waivers() {
+        for (int i = 1; i <= sheet.waivers().size(); i++) {
+            String in = sheet.waivers().get(i - 1).in();
+            if (!in.isEmpty() && !sheet.cases().isEmpty()) {
+                name(in, "cases", sheet.cases().stream().map(LoadCase::name).toList(), "waivers", i, "in");
+            }
+        }
     }
 
     private void vehicle() {

@@ -1,0 +1,82 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Book;
+import fitworthy.book.Severity;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Waiver;
+import fitworthy.source.Fault;
+import fitworthy.source.Node;
+import fitworthy.source.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** A waiver of the sheet and what became of it. */
+public record Waiving(Waiver waiver, State state) {
+
+    /** What became of a waiver. */
+    public enum State {
+        ACTIVE,
+        /** Its last day is past. */
+        EXPIRED,
+        /** It would waive a stop, but leaves open on what subject or in which loading. */
+        TOO_WIDE,
+        /** What was not assessed cannot be waived. */
+        NOT_ASSESSED,
+        NOTHING_FOUND
+    }
+
+    /** Adds a fault for each waiver, in the tree of a sheet, of a rule that the book does not have. */
+    public static void check(Node.Mapping root, Book book, List<Fault> faults) {
+        int count = root.get("waivers") instanceof Node.Listing listing ? listing.items().size() : 0;
+        for (int i = 1; i <= count; i++) {
+            if (root.nearest("waivers", i, "rule") instanceof Node.Scalar rule && !book.cards().containsKey(rule.text())) {
+                faults.add(new Fault(rule.place(), "waivers." + i + ".rule", "the rule book has no rule "
+                        + rule.described() + Words.suggestion(rule.text(), book.cards().keySet()),
+                        "an id as printed under a finding, such as mass.gvm-over"));
+            }
+        }
+    }
+
+    /** The waiver that counts for a finding. A stop is waived only where the waiver names its subject and its loading. */
+    static Optional<Waiver> of(Sheet sheet, Judged judged) {
+        return sheet.waivers().stream().filter(each -> !expired(each, sheet) && matches(each, judged)
+                && !tooWide(each, judged)).findFirst();
+    }
+
+    /** What became of each waiver whose load case was looked at. */
+    static List<Waiving> all(Sheet sheet, List<String> cases, List<Finding> findings, List<NotAssessed> notAssessed) {
+        return sheet.waivers().stream().filter(each -> each.in().isEmpty() || cases.contains(each.in()))
+                .map(each -> new Waiving(each, state(each, sheet, findings, notAssessed))).toList();
+    }
+
+    private static State state(Waiver waiver, Sheet sheet, List<Finding> findings, List<NotAssessed> notAssessed) {
+        if (expired(waiver, sheet)) {
+            return State.EXPIRED;
+        }
+        if (findings.stream().anyMatch(each -> each.waiver().filter(waiver::equals).isPresent())) {
+            return State.ACTIVE;
+        }
+        if (findings.stream().anyMatch(each -> matches(waiver, each.judged()) && tooWide(waiver, each.judged()))) {
+            return State.TOO_WIDE;
+        }
+        return notAssessed.stream().anyMatch(each -> matches(waiver, each.judged())) ? State.NOT_ASSESSED
+                : State.NOTHING_FOUND;
+    }
+
+    private static boolean expired(Waiver waiver, Sheet sheet) {
+        return sheet.asOf().isAfter(waiver.until());
+    }
+
+    private static boolean matches(Waiver waiver, Judged judged) {
+        return waiver.rule().equals(judged.id()) && (waiver.subject().isEmpty() || waiver.subject().equals(judged.subject()))
+                && (waiver.in().isEmpty() || waiver.in().equals(judged.loadCase()));
+    }
+
+    private static boolean tooWide(Waiver waiver, Judged judged) {
+        return judged.card().severity().is(Severity.STOP) && (waiver.subject().isEmpty()
+                || waiver.in().isEmpty() && !judged.loadCase().isEmpty());
+    }
+}

@@ -1,0 +1,139 @@
+package fitworthy.book;
+
+import fitworthy.sheet.Choice;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.Field;
+import fitworthy.sheet.QuantityText;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a shop sets for itself over a rule book. The book's own values and severities stay as they are; each use of one of the
+ * shop's carries what it stands in place of.
+ *
+ * @param page what the file says
+ * @param file its name
+ * @param content a digest of its text
+ * @param stricter by practice value, which way is stricter
+ * @param severities by rule, the severities that differ from the book's
+ */
+public record House(Page page, String file, String content, Map<String, Stricter> stricter,
+        Map<String, SetSeverity> severities) {
+
+    /** A book as it stands. */
+    public static final House NONE = new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of());
+
+    /** What the file says. */
+    public record Page(
+            @Field(value = "the shop that sets it", needed = true, example = "Saltbush Fit-out") String shop,
+            @Field("practice values in place of the book's") List<Value> values,
+            @Field("severities in place of the book's") List<Rating> severities) {}
+
+    /** One value. It holds in its region and those below it, from its first day until the shop's next one there. */
+    public record Value(
+            @Field(value = "the id of the practice value", needed = true, example = "mass.side-most") String practice,
+            @Field(value = "a region of the rule book", needed = true, example = "au") String region,
+            @Field(value = "the first day on which it holds", needed = true, example = "2026-07-01") LocalDate from,
+            @Field(value = "the value with its unit", needed = true, example = "5 %") String value,
+            @Field(value = "why the shop may be looser than the book",
+                    example = "Our weighbridge reads each wheel.") String reason,
+            @Field(value = "who stands for a looser value", example = "Workshop manager") String name) {}
+
+    /** The severity of one rule. */
+    public record Rating(
+            @Field(value = "the id of the rule", needed = true, example = "mass.gvm-tight") String rule,
+            @Field(value = "how much its finding asks for", needed = true) Choice<Severity> severity,
+            @Field(value = "why the shop may be milder than the book",
+                    example = "Every vehicle of ours is weighed.") String reason,
+            @Field(value = "who stands for a milder severity", example = "Workshop manager") String name) {}
+
+    /**
+     * A value of the shop's in use.
+     *
+     * @param set what the shop says
+     * @param recorded what the book says
+     * @param looser whether it lets more through than the book, or may do so
+     */
+    public record Use(Value set, Book.Lookup recorded, boolean looser) {
+
+        /** What it stands in place of, in a sentence. */
+        public String inPlaceOf() {
+            if (recorded instanceof Book.Lookup.Found found) {
+                PracticeEntry.Value entry = found.practice().entry();
+                return "In place of " + QuantityText.shown(found.practice().value(), found.practice().unit()) + ", "
+                        + entry.region() + " from " + entry.from() + ", " + entry.basis().value().words() + ".";
+            }
+            return recorded instanceof Book.Lookup.NoneApplies ? "The book says that no such limit applies here."
+                    : "The book records nothing here.";
+        }
+    }
+
+    /** A severity of the shop's. */
+    public record SetSeverity(Rating set, Severity recorded) {
+
+        public boolean milder() {
+            return set.severity().value().compareTo(recorded) > 0;
+        }
+    }
+
+    public boolean isNone() {
+        return this == NONE;
+    }
+
+    /** What a looser value or milder severity rests on, in a sentence. */
+    public static String onWhoseWord(String reason, String name) {
+        String ended = reason.strip();
+        return ended + (ended.matches(".*[.!?]") ? "" : ".") + " (" + name.strip() + ")";
+    }
+
+    /** The value the shop sets, nearest region first; nothing where it sets none there or it has not begun. */
+    Optional<Value> value(String id, List<String> lineage, LocalDate day) {
+        for (String region : lineage) {
+            Optional<Value> value = page.values().stream().filter(each -> each.practice().equals(id)
+                    && each.region().equals(region) && !each.from().isAfter(day)).max(Comparator.comparing(Value::from));
+            if (value.isPresent()) {
+                return value;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A practice value with the shop's in place of what the book records; the book's where they say the same. */
+    Book.Lookup over(Book.Lookup recorded, Value set, PracticeEntry entry) {
+        double number = number(set, entry);
+        if (recorded instanceof Book.Lookup.Found found && found.practice().value() == number) {
+            return recorded;
+        }
+        Use use = new Use(set, recorded, looser(recorded, number, stricter.get(set.practice())));
+        String note = use.inPlaceOf() + (use.looser() ? " Looser: " + onWhoseWord(set.reason(), set.name()) : "");
+        return new Book.Lookup.Found(new Practice(set.practice(), number, entry.unit(), entry.meaning(),
+                new PracticeEntry.Value(set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), note),
+                Optional.of(use)));
+    }
+
+    /**
+     * Whether a number lets more through than what is recorded. A number where nothing was recorded does: a check that was
+     * not assessed may now be met. So does any change where it cannot be told which way is stricter.
+     */
+    private static boolean looser(Book.Lookup recorded, double number, Stricter stricter) {
+        if (recorded instanceof Book.Lookup.Found found) {
+            return switch (stricter) {
+                case HIGHER -> number < found.practice().value();
+                case LOWER -> number > found.practice().value();
+                case UNTOLD -> true;
+            };
+        }
+        return recorded instanceof Book.Lookup.NotRecorded || stricter == Stricter.UNTOLD;
+    }
+
+    private static double number(Value set, PracticeEntry entry) {
+        try {
+            return QuantityText.parse(set.value(), Dimension.ofUnit(entry.unit())).value();
+        } catch (QuantityText.Unreadable e) {
+            throw new IllegalStateException("a house value was checked but is unreadable", e);
+        }
+    }
+}

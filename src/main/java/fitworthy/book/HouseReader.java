@@ -1,0 +1,182 @@
+package fitworthy.book;
+
+import fitworthy.sheet.Binder;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.QuantityText;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Words;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Reads what a shop sets over a book, and holds it against the book: being looser takes a reason and somebody's name. */
+public final class HouseReader {
+
+    private static final String WORD = "reason: why the shop may, and name: who stands for it, such as Workshop manager";
+
+    private final Book book;
+    private final Node.Mapping root;
+    private final House.Page page;
+    private final Map<String, Stricter> stricter = new HashMap<>();
+    private final List<Fault> faults;
+
+    private HouseReader(Book book, Node.Mapping root, House.Page page, List<Fault> faults) {
+        this.book = book;
+        this.root = root;
+        this.page = page;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a house file over a book.
+     *
+     * @throws FaultsException with every fault found
+     */
+    public static House read(Path file, Book book) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        String text = NodeReader.text(file, faults);
+        Node.Mapping root = text == null ? null : NodeReader.read(file.toString(), text, faults);
+        if (root == null) {
+            throw new FaultsException(faults);
+        }
+        House.Page page = new Binder(faults).bind(House.Page.class, root);
+        HouseReader reader = new HouseReader(book, root, page, faults);
+        Map<String, House.SetSeverity> severities = reader.severities();
+        reader.ids();
+        if (faults.isEmpty()) {
+            page.values().forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
+            byte[] digest = CacheFolder.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
+            House house = new House(page, file.toString(), HexFormat.of().formatHex(digest).substring(0, 12),
+                    reader.stricter, severities);
+            reader.looser(house);
+            if (faults.isEmpty()) {
+                return house;
+            }
+        }
+        throw new FaultsException(faults);
+    }
+
+    private void ids() {
+        Set<String> starts = new HashSet<>();
+        for (int i = 1; i <= page.values().size(); i++) {
+            House.Value value = page.values().get(i - 1);
+            known(value.practice(), book.practice().keySet(), "practice value", "values", i, "practice");
+            known(value.region(), book.regions().keySet(), "region", "values", i, "region");
+            if (!starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
+                tell("two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
+                        "one value a region and day", "values", i, "practice");
+            }
+            if (!value.value().isEmpty() && book.practice().containsKey(value.practice())) {
+                number(value, i);
+            }
+        }
+    }
+
+    private void number(House.Value value, int number) {
+        Dimension dimension = Dimension.ofUnit(book.practice().get(value.practice()).unit());
+        if (value.value().equals("none")) {
+            tell("a shop cannot do away with a limit", "value: " + dimension.example()
+                    + ", or a milder severity for its rule", "values", number, "value");
+            return;
+        }
+        try {
+            QuantityText.parse(value.value(), dimension);
+        } catch (QuantityText.Unreadable e) {
+            tell(e.getMessage(), "value: " + dimension.example(), "values", number, "value");
+        }
+    }
+
+    private Map<String, House.SetSeverity> severities() {
+        Map<String, House.SetSeverity> severities = new TreeMap<>();
+        Set<String> seen = new HashSet<>();
+        for (int i = 1; i <= page.severities().size(); i++) {
+            House.Rating rating = page.severities().get(i - 1);
+            known(rating.rule(), book.cards().keySet(), "rule", "severities", i, "rule");
+            if (!seen.add(rating.rule())) {
+                tell(rating.rule() + " is given a severity twice", "one a rule", "severities", i, "rule");
+            }
+            Card card = book.cards().get(rating.rule());
+            if (card == null || !rating.severity().known()) {
+                continue;
+            }
+            House.SetSeverity set = new House.SetSeverity(rating, card.severity().value());
+            if (set.milder() && unsigned(rating.reason(), rating.name())) {
+                tell(Words.hyphenated(rating.severity().value().name()) + " is milder than the book's "
+                        + Words.hyphenated(set.recorded().name()) + ", which takes a reason and a name", WORD,
+                        "severities", i, "severity");
+            }
+            if (set.recorded() != rating.severity().value()) {
+                severities.put(rating.rule(), set);
+            }
+        }
+        return severities;
+    }
+
+    /** Wherever and whenever a value holds it is held against what the book records there and then. */
+    private void looser(House house) {
+        Book over = book.with(house);
+        for (int i = 1; i <= page.values().size(); i++) {
+            House.Value value = page.values().get(i - 1);
+            if (unsigned(value.reason(), value.name())) {
+                Optional<House.Use> looser = looser(over, value);
+                if (looser.isPresent()) {
+                    tell(why(looser.get()), WORD, "values", i, "value");
+                }
+            }
+        }
+    }
+
+    private Optional<House.Use> looser(Book over, House.Value value) {
+        Set<LocalDate> days = new TreeSet<>(List.of(value.from()));
+        book.practice().get(value.practice()).values().forEach(each -> days.add(each.from()));
+        for (String region : book.regions().keySet()) {
+            for (LocalDate day : days) {
+                if (over.lookup(value.practice(), region, day) instanceof Book.Lookup.Found found) {
+                    Optional<House.Use> use = found.practice().house()
+                            .filter(each -> each.set().equals(value) && each.looser());
+                    if (use.isPresent()) {
+                        return use;
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private String why(House.Use use) {
+        String looser = use.set().value() + (stricter.get(use.set().practice()) == Stricter.UNTOLD
+                ? " changes a value of which the rules do not tell which way is stricter"
+                : use.recorded() instanceof Book.Lookup.Found ? " is looser than the book's"
+                : " would let a check be met that is not assessed now");
+        return looser + ", which takes a reason and a name. " + use.inPlaceOf();
+    }
+
+    private static boolean unsigned(String reason, String name) {
+        return reason.isBlank() || name.isBlank();
+    }
+
+    private void known(String id, Collection<String> ids, String what, Object... steps) {
+        if (!id.isEmpty() && !ids.contains(id)) {
+            tell("the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
+                    ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding", steps);
+        }
+    }
+
+    private void tell(String problem, String mend, Object... steps) {
+        faults.add(new Fault(root.nearest(steps).place(), steps[0] + "." + steps[1] + "." + steps[2], problem, mend));
+    }
+}
