@@ -23,7 +23,6 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.YesNo;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -176,9 +175,9 @@ final class BodyMeasures implements Topic {
     }
 
     /** Where a tray is on it ends the vehicle; a canopy on the maker's own body may reach beyond that. */
-    private static Figure overhang(Loading loading) {
+    static Figure overhang(Loading loading) {
         Plan plan = loading.plan();
-        List<Fitment> carried = carried(loading);
+        List<Fitment> carried = loading.bodies();
         Optional<Figure> boxes = carried.stream().map(fitment -> (Body) fitment.details())
                 .map(body -> LoadBox.overhang(body.front(), body.length(), plan.wheelbase())).reduce(Figure::most);
         Figure own = plan.planned(ChassisExtension.class).map(ChassisExtension::rearOverhang)
@@ -190,7 +189,7 @@ final class BodyMeasures implements Topic {
     /** How the tray or canopy that ends the vehicle does so; nothing where the vehicle's own overhang counts. */
     private static Working rearmost(Loading loading, Figure overhang) {
         Figure wheelbase = loading.plan().wheelbase();
-        return () -> carried(loading).stream().map(fitment -> (Body) fitment.details())
+        return () -> loading.bodies().stream().map(fitment -> (Body) fitment.details())
                 .filter(body -> LoadBox.overhang(body.front(), body.length(), wheelbase).equals(overhang)).findFirst()
                 .map(body -> end("overhang", body, wheelbase).lines()).orElse(List.of());
     }
@@ -200,23 +199,16 @@ final class BodyMeasures implements Topic {
                 in("length", body.length(), "mm"), in("wheelbase", wheelbase, "mm")));
     }
 
-    /** The trays and canopies that are on, trays first. */
-    private static List<Fitment> carried(Loading loading) {
-        return loading.plan().sheet().fitments().stream()
-                .filter(fitment -> fitment.details() instanceof Body && loading.carries(fitment))
-                .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY)).toList();
-    }
-
     /** From behind the outermost part that carries or hides it decides; without one the vehicle's own shows. */
     private static Choice<AtRear> seen(Loading loading, Function<RearEnd, Choice<AtRear>> what) {
-        return carried(loading).stream().map(fitment -> what.apply(((Body) fitment.details()).rear()))
+        return loading.bodies().stream().map(fitment -> what.apply(((Body) fitment.details()).rear()))
                 .filter(answer -> !answer.is(AtRear.IN_VIEW)).reduce((inner, outer) -> outer)
                 .orElse(Choice.of(AtRear.IN_VIEW));
     }
 
     private static void doors(Loading loading, Trailer trailer, List<Measure> measures) {
         Plan plan = loading.plan();
-        for (Fitment fitment : carried(loading)) {
+        for (Fitment fitment : loading.bodies()) {
             Body body = (Body) fitment.details();
             if (body.rearSwing().value() != 0) {
                 Figure end = LoadBox.overhang(body.front(), body.length(), plan.wheelbase());

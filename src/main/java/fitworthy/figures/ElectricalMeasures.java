@@ -8,6 +8,7 @@ import static fitworthy.figures.Working.in;
 import fitworthy.sheet.Choice;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.Details;
+import fitworthy.sheet.Details.Battery;
 import fitworthy.sheet.Details.BatteryPlace;
 import fitworthy.sheet.Details.Chemistry;
 import fitworthy.sheet.Figure;
@@ -147,7 +148,7 @@ final class ElectricalMeasures implements Topic {
     }
 
     private static void battery(Plan plan, Fitment fitment, List<Measure> measures) {
-        Details.Battery battery = (Details.Battery) fitment.details();
+        Battery battery = (Battery) fitment.details();
         Choice<Chemistry> chemistry = battery.chemistry();
         if (chemistry.is(Chemistry.LITHIUM)) {
             measures.add(Measure.of(LITHIUM_PLACE, fitment.name(), "", battery.place()));
@@ -179,18 +180,9 @@ final class ElectricalMeasures implements Topic {
                 .worked("share = drawn / rating", in("drawn", load, "A"), in("rating", engine.alternator(), "A"))
                 .worked(sum));
         if (loading.setsOut()) {
-            stay(loading, circuits, measures);
+            starter(loading, circuits, measures);
         }
-    }
-
-    /** What the trip's days and its longest stay take from the batteries. */
-    private static void stay(Loading loading, List<Circuit> circuits, List<Measure> measures) {
-        starter(loading, circuits, measures);
-        List<Details.Battery> batteries = details(loading, Details.Battery.class);
-        List<Circuit> second = circuits.stream().filter(each -> !each.battery().is(Circuit.Supply.STARTER)).toList();
-        if (!batteries.isEmpty() && !second.isEmpty()) {
-            second(loading, batteries, second, measures);
-        }
+        SecondBattery.of(loading).ifPresent(battery -> second(loading, battery, measures));
     }
 
     private static void starter(Loading loading, List<Circuit> circuits, List<Measure> measures) {
@@ -209,42 +201,33 @@ final class ElectricalMeasures implements Topic {
         }
     }
 
-    private static void second(Loading loading, List<Details.Battery> batteries, List<Circuit> circuits,
-            List<Measure> measures) {
+    private static void second(Loading loading, SecondBattery battery, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         Sheet.Trip trip = trip(loading);
-        List<Working.Input> drains = circuits.stream().map(each -> in(each.name(), daily(each), "Ah")).toList();
-        List<Working.Input> panels = parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
-        List<Working.Input> chargers = parts(loading, Details.Charger.class, Details.Charger::output, "A");
-        List<Working.Input> capacities = parts(loading, Details.Battery.class, Details.Battery::capacity, "Ah");
-        Figure voltage = batteries.get(0).voltage();
-        Figure drawn = sum(drains);
-        Figure sun = panels.isEmpty() ? Figure.of(0, 0) : BatteryLife.solar(sum(panels), trip.sun(), voltage);
-        Figure driven = chargers.isEmpty() ? Figure.of(0, 0) : sum(chargers).times(trip.driving());
-        Working[] shone = panels.isEmpty() ? new Working[0] : new Working[] {
-            new Working.Formula("sun = power x hours / voltage", List.of(in("power", sum(panels), "W"),
-                    in("hours", trip.sun(), "h"), in("voltage", voltage, "V"))), new Working.Sum("power", panels)};
-        Working[] charged = chargers.isEmpty() ? new Working[0] : new Working[] {
-            new Working.Formula("driven = output x driving", List.of(in("output", sum(chargers), "A"),
-                    in("driving", trip.driving(), "h"))), new Working.Sum("output", chargers)};
-        Working taken = new Working.Sum("drawn", drains);
+        Figure drawn = battery.drawn();
+        Figure sun = battery.sun();
+        Figure driven = battery.driven();
+        Figure power = sum(battery.panels());
+        Figure output = sum(battery.chargers());
+        Battery first = battery.batteries().get(0);
+        Working[] shone = battery.panels().isEmpty() ? new Working[0] : new Working[] {
+            new Working.Formula("sun = power x hours / voltage", List.of(in("power", power, "W"),
+                    in("hours", trip.sun(), "h"), in("voltage", first.voltage(), "V"))),
+            new Working.Sum("power", battery.panels())};
+        Working[] charged = battery.chargers().isEmpty() ? new Working[0] : new Working[] {
+            new Working.Formula("driven = output x driving", List.of(in("output", output, "A"),
+                    in("driving", trip.driving(), "h"))), new Working.Sum("output", battery.chargers())};
+        Working taken = new Working.Sum("drawn", battery.drains());
         measures.add(Measure.of(DAILY, SECOND_BATTERY, loadCase, drawn, sun.plus(driven)).worked(taken)
                 .worked("put back = sun + driven", in("sun", sun, "Ah"), in("driven", driven, "Ah"))
                 .worked(shone).worked(charged));
-        Choice<Chemistry> chemistry = batteries.get(0).chemistry();
-        Figure capacity = sum(capacities);
-        Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), capacity);
+        Choice<Chemistry> chemistry = first.chemistry();
+        Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), battery.capacity());
         measures.add(Measure.of(chemistry.is(Chemistry.LITHIUM) ? DEPTH_LITHIUM : DEPTH_LEAD, SECOND_BATTERY, loadCase,
                 chemistry.known() ? depth : Figure.missing(chemistry.missing()))
                 .worked("taken = max(0, drawn - sun) x stay / 24 / capacity", in("drawn", drawn, "Ah"),
-                        in("sun", sun, "Ah"), in("stay", trip.parked(), "h"), in("capacity", capacity, "Ah"))
-                .worked(taken).worked(shone).worked(new Working.Sum("capacity", capacities)));
-    }
-
-    /** Charge drawn a day from the second battery, Ah; missing where nobody says which battery it hangs on. */
-    private static Figure daily(Circuit circuit) {
-        return circuit.battery().known() ? circuit.current().times(circuit.hours())
-                : Figure.missing(circuit.battery().missing());
+                        in("sun", sun, "Ah"), in("stay", trip.parked(), "h"), in("capacity", battery.capacity(), "Ah"))
+                .worked(taken).worked(shone).worked(new Working.Sum("capacity", battery.capacities())));
     }
 
     private static Figure whileDriving(Circuit circuit) {
@@ -257,26 +240,26 @@ final class ElectricalMeasures implements Topic {
     }
 
     /** The circuits whose part is on in this case. */
-    private static List<Circuit> circuits(Loading loading) {
+    static List<Circuit> circuits(Loading loading) {
         return loading.plan().sheet().circuits().stream()
                 .filter(each -> !loading.loadCase().off().contains(each.part())).toList();
     }
 
-    private static <D extends Details> List<D> details(Loading loading, Class<D> type) {
+    static <D extends Details> List<D> details(Loading loading, Class<D> type) {
         Predicate<Fitment> on = loading::carries;
         return loading.plan().sheet().fitments().stream().filter(on).map(Fitment::details).filter(type::isInstance)
                 .map(type::cast).toList();
     }
 
     /** A figure of each part of this type that is on in this case. */
-    private static <D extends Details> List<Working.Input> parts(Loading loading, Class<D> type,
+    static <D extends Details> List<Working.Input> parts(Loading loading, Class<D> type,
             Function<D, Figure> figure, String unit) {
         return loading.plan().sheet().fitments().stream()
                 .filter(each -> loading.carries(each) && type.isInstance(each.details()))
                 .map(each -> in(each.name(), figure.apply(type.cast(each.details())), unit)).toList();
     }
 
-    private static Figure sum(List<Working.Input> parts) {
+    static Figure sum(List<Working.Input> parts) {
         return parts.stream().map(Working.Input::figure).reduce(Figure.of(0, 0), Figure::plus);
     }
 

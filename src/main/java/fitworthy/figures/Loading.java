@@ -2,6 +2,7 @@ package fitworthy.figures;
 
 import fitworthy.figures.PointMass.Sort;
 import fitworthy.sheet.Choice;
+import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
@@ -12,6 +13,7 @@ import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -91,6 +93,28 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     public boolean carries(Fitment fitment) {
         return !loadCase.off().contains(fitment.name());
+    }
+
+    /** The trays and canopies that are on, trays first. */
+    public List<Fitment> bodies() {
+        return plan.sheet().fitments().stream().filter(fitment -> fitment.details() instanceof Details.Body && carries(fitment))
+                .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY)).toList();
+    }
+
+    /** From the rear axle to the rearmost point of the vehicle, tray and canopy included, in m. */
+    public Figure rearOverhang() {
+        return BodyMeasures.overhang(this);
+    }
+
+    /** The outside mirrors: the planned ones where they are on. */
+    public Details.Mirrors mirrors() {
+        return MirrorMeasures.planned(this).orElse(plan.vehicle().view().mirrors());
+    }
+
+    /** From the centre line to the side that a mirror has to show the road beyond: of trailer, tray and canopy the widest, in m. */
+    public Figure widestBehind(Trailer towed) {
+        return bodies().stream().map(fitment -> ((Details.Body) fitment.details()).width().times(0.5))
+                .reduce(towed.width().times(0.5), Figure::most);
     }
 
     /** How full a tank is, 0 to 1; a stock tank that another replaces is empty. */

@@ -86,14 +86,11 @@ final class MirrorMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        Optional<Mirrors> planned = plan.fitments(Fitment.Kind.MIRRORS).stream().filter(loading::carries)
-                .map(fitment -> (Mirrors) fitment.details()).findFirst();
-        Mirrors mirrors = planned.orElse(plan.vehicle().view().mirrors());
-        List<Details.Body> bodies = plan.sheet().fitments().stream().filter(loading::carries).map(Fitment::details)
-                .filter(Details.Body.class::isInstance).map(Details.Body.class::cast).toList();
+        Optional<Mirrors> planned = planned(loading);
+        Mirrors mirrors = loading.mirrors();
+        List<Details.Body> bodies = loading.bodies().stream().map(fitment -> (Details.Body) fitment.details()).toList();
         boolean retracted = planned.isPresent() && !loading.towing() && !mirrors.stow().is(Stow.FIXED)
                 && !mirrors.stow().is(Stow.COMES_OFF);
-        Optional<Figure> load = bodies.stream().map(body -> body.width().times(0.5)).reduce(Figure::most);
         Stream.of(new Side("left mirror", 1, mirrors.left()), new Side("right mirror", -1, mirrors.right()))
                 .forEach(side -> {
                     bodies.stream().map(body -> toSeePast(body, side, loading)).flatMap(Optional::stream)
@@ -101,13 +98,19 @@ final class MirrorMeasures implements Topic {
                                     loading.loadCase().name(), reach(side.mirror(), retracted), past.needed())
                                     .worked(past.working()).worked(drawnIn(side.mirror(), retracted))));
                     loading.trailer().filter(trailer -> !trailer.seenOver().is(YesNo.YES))
-                            .ifPresent(trailer -> pastTrailer(loading, trailer, side, load, measures));
+                            .ifPresent(trailer -> pastTrailer(loading, trailer, side, measures));
                     planned.ifPresent(any -> standsOut(loading, side, measures));
                 });
         if (planned.isPresent() && plan.sheet().trailer().isPresent() && !loading.towing()) {
             measures.add(Measure.of(STOW, "towing mirrors", loading.loadCase().name(), mirrors.stow()));
         }
         innerView(loading, bodies, measures);
+    }
+
+    /** The planned mirrors where they are on. */
+    static Optional<Mirrors> planned(Loading loading) {
+        return loading.plan().fitments(Fitment.Kind.MIRRORS).stream().filter(loading::carries)
+                .map(fitment -> (Mirrors) fitment.details()).findFirst();
     }
 
     /** Outer edge of the glass; it comes in by as much as the housing does. */
@@ -161,15 +164,14 @@ final class MirrorMeasures implements Topic {
      * The road beside and behind the trailer. What is seen near behind is asked only where the glass reaches past the side
      * at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is farther out.
      */
-    private static void pastTrailer(Loading loading, Trailer trailer, Side side, Optional<Figure> load,
-            List<Measure> measures) {
+    private static void pastTrailer(Loading loading, Trailer trailer, Side side, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         Plan plan = loading.plan();
         Mirror mirror = side.mirror();
         Figure trailerHalf = trailer.width().times(0.5);
         measures.add(Measure.of(PAST_TRAILER, side.name(), loadCase, mirror.reach(), trailerHalf)
                 .worked("side = width / 2", in("width", trailer.width(), "mm")));
-        Figure widest = load.map(trailerHalf::most).orElse(trailerHalf);
+        Figure widest = loading.widestBehind(trailer);
         Figure behind = plan.practice("mirrors.far-distance");
         measures.add(seen(FAR_FIELD, loading, side, widest, behind));
         if (!(mirror.reach().value() <= widest.value())) {

@@ -87,6 +87,11 @@ public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice
         return planned(Vehicle.Tyres.class).orElse(vehicle().tyres());
     }
 
+    /** Overall diameter of the tyres, in m. */
+    public Figure tyreDiameter() {
+        return TyreMeasures.diameter(this);
+    }
+
     public Vehicle.Wheels wheels() {
         return planned(Vehicle.Wheels.class).orElse(vehicle().wheels());
     }

@@ -309,8 +309,13 @@ final class TyreMeasures implements Topic {
         if (planned(plan, Fitment.Kind.TYRES).isEmpty()) {
             return Figure.of(0, 0);
         }
-        Figure difference = diameter(plan.tyres(), path(plan)).minus(diameter(plan.vehicle().tyres(), STOCK));
+        Figure difference = diameter(plan).minus(diameter(plan.vehicle().tyres(), STOCK));
         return Math.abs(difference.value()) < SAME_DIAMETER ? Figure.ZERO : difference;
+    }
+
+    /** Overall diameter of the tyres as planned, in m. */
+    static Figure diameter(Plan plan) {
+        return diameter(plan.tyres(), path(plan));
     }
 
     private static Figure diameter(Vehicle.Tyres tyres, String path) {

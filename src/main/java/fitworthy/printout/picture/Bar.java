@@ -1,0 +1,68 @@
+package fitworthy.printout.picture;
+
+import fitworthy.figures.Measure;
+import fitworthy.printout.Wording;
+import fitworthy.printout.picture.Svg.Pen;
+import java.util.Optional;
+
+/** A bar that shows how much of its limit a measure uses. */
+final class Bar {
+
+    private Bar() {}
+
+    /**
+     * Draws it: grey up to the limit, hatched beyond, a dashed empty frame where it is not known.
+     *
+     * @param most the share of the limit that the whole width stands for; what is larger ends there in a broken edge
+     */
+    static void draw(Svg svg, String part, Measure measure, double x, double y, double width, double height, double most) {
+        double limit = x + width / most;
+        Optional<Double> used = Facts.used(measure);
+        if (used.isEmpty()) {
+            svg.box(part, Pen.DASHED, "none", x, y, limit - x, height);
+            svg.text(Svg.SMALL, Svg.Anchor.MIDDLE, (x + limit) / 2, y + height / 2 + 2.7, "?");
+        } else {
+            double end = x + width / most * Math.min(Math.max(used.get(), 0), most);
+            svg.box("", Pen.NONE, Svg.GREY, x, y, Math.min(end, limit) - x, height);
+            if (end > limit) {
+                svg.box("", Pen.NONE, Svg.WHITE, limit, y, end - limit, height);
+                svg.hatch(Pen.LINE, limit, y, end - limit, height, 3);
+            }
+            svg.box(part, Pen.LINE, "none", x, y, end - x, height);
+            if (used.get() > most) {
+                svg.lines("", Pen.LINE, Svg.WHITE, end - 5, y - 1, end - 2, y + height / 2, end - 5, y + height + 1);
+            }
+            double tolerance = width / most * measure.getTolerance() / measure.getLimit();
+            if (tolerance >= 0.5 && used.get() + tolerance / width * most < most) {
+                svg.line(Pen.LINE, end - tolerance, y + height / 2, end + tolerance, y + height / 2);
+                svg.line(Pen.LINE, end - tolerance, y + height / 2 - 2, end - tolerance, y + height / 2 + 2);
+                svg.line(Pen.LINE, end + tolerance, y + height / 2 - 2, end + tolerance, y + height / 2 + 2);
+            }
+        }
+        svg.line(part.isEmpty() ? "" : part + "-limit", Pen.BOLD, limit, y - 2, limit, y + height + 2);
+    }
+
+    /** What is left of the limit, or by how much it is passed. */
+    static String left(Measure measure) {
+        if (!measure.isKnown()) {
+            return "not assessed";
+        }
+        String amount = Wording.quantity(Math.abs(measure.getHeadroom()), measure.kind());
+        return amount + (measure.getHeadroom() < 0 ? " over" : " left");
+    }
+
+    /** Whether the tolerance is large enough to turn the verdict. */
+    static boolean uncertain(Measure measure) {
+        return measure.isKnown() && Math.abs(measure.getHeadroom()) < measure.getTolerance();
+    }
+
+    /** The same in words: value, limit and what is left. */
+    static String words(Measure measure) {
+        return known(measure, measure.getValue()) + " of " + known(measure, measure.getLimit()) + ", " + left(measure) + (uncertain(measure)
+                ? " with a tolerance of " + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
+    }
+
+    private static String known(Measure measure, double value) {
+        return Double.isNaN(value) ? "an amount not known" : Wording.quantity(value, measure.kind());
+    }
+}

@@ -1,0 +1,47 @@
+package fitworthy.printout.picture;
+
+import fitworthy.advice.Advice;
+import fitworthy.book.Practice;
+import fitworthy.figures.Loading;
+import fitworthy.figures.Measure;
+import java.util.List;
+import java.util.Optional;
+
+/** What the rules saw in one load case. */
+record Facts(Loading loading, List<Measure> measures, List<Practice> practice) {
+
+    /** The facts of each load case, in the sheet's order. */
+    static List<Facts> of(Advice advice) {
+        return advice.loadings().stream().map(loading -> {
+            List<Object> facts = advice.facts().get(loading.loadCase().name());
+            return new Facts(loading, only(Measure.class, facts), only(Practice.class, facts));
+        }).toList();
+    }
+
+    private static <T> List<T> only(Class<T> type, List<Object> facts) {
+        return facts.stream().filter(type::isInstance).map(type::cast).toList();
+    }
+
+    String loadCase() {
+        return loading.loadCase().name();
+    }
+
+    /** Every measure of a name, in the order in which the figures gave them. */
+    List<Measure> all(String name) {
+        return measures.stream().filter(each -> each.getName().equals(name)).toList();
+    }
+
+    Optional<Measure> one(String name, String subject) {
+        return all(name).stream().filter(each -> each.getSubject().equals(subject)).findFirst();
+    }
+
+    Optional<Practice> practice(String id) {
+        return practice.stream().filter(each -> each.id().equals(id)).findFirst();
+    }
+
+    /** How much of its limit a measure uses, 1 for all of it; nothing where either is not known. */
+    static Optional<Double> used(Measure measure) {
+        return measure.isKnown() && measure.hasLimit() ? Optional.of(measure.getValue() / measure.getLimit())
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,153 @@
+package fitworthy.printout.picture;
+
+import fitworthy.figures.Measure;
+import fitworthy.printout.Wording;
+import fitworthy.printout.picture.Svg.Anchor;
+import fitworthy.printout.picture.Svg.Pen;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** How much of each limit every load case uses. */
+final class Headroom {
+
+    private static final String ID = "picture-headroom";
+    private static final double MARGIN = 4;
+    private static final double CASES = 134;
+    private static final double BARS = 212;
+    private static final double BARS_WIDTH = 176;
+    private static final double SHARES = 418;
+    private static final double BAR = 8;
+    private static final double ROW = 12;
+    private static final double MOST = 2;
+    private static final int MOST_CASES = 6;
+
+    /** The limits shown, in their order, each with what it is called before its subject. */
+    private static final Map<String, String> LIMITS = new LinkedHashMap<>();
+
+    static {
+        LIMITS.put("mass.loaded", "Loaded mass (GVM)");
+        LIMITS.put("mass.axle", "");
+        LIMITS.put("mass.combined", "With trailer (GCM)");
+        LIMITS.put("mass.roof", "Roof load");
+        LIMITS.put("tyres.load", "Tyres, ");
+        LIMITS.put("tyres.wheel-load", "Wheels, ");
+        LIMITS.put("towing.trailer", "Tow rating, ");
+        LIMITS.put("towing.plate", "Plate, ");
+        LIMITS.put("towing.coupling", "Coupling, ");
+        LIMITS.put("towing.force", "Force, ");
+        LIMITS.put("towing.ball", "Ball load, ");
+    }
+
+    /** A limit with the measures that are held against it. */
+    private record Limit(String name, List<Measure> measures) {}
+
+    private final Svg svg = new Svg(ID);
+    private final List<Limit> limits = new ArrayList<>();
+    private final boolean severalCases;
+    private final double most;
+
+    static Optional<Picture> of(List<Facts> cases) {
+        Headroom headroom = new Headroom(cases);
+        return headroom.limits.isEmpty() ? Optional.empty() : Optional.of(headroom.picture());
+    }
+
+    private Headroom(List<Facts> cases) {
+        severalCases = cases.size() > 1;
+        LIMITS.forEach((name, words) -> {
+            Map<String, List<Measure>> bySubject = new LinkedHashMap<>();
+            cases.forEach(facts -> facts.all(name).forEach(measure -> bySubject
+                    .computeIfAbsent(measure.getSubject(), subject -> new ArrayList<>()).add(measure)));
+            bySubject.forEach((subject, measures) -> limits.add(new Limit(
+                    words.isEmpty() ? capital(subject) : words.endsWith(", ") ? words + subject : words, shown(measures))));
+        });
+        double largest = limits.stream().flatMap(limit -> limit.measures.stream())
+                .flatMap(measure -> Facts.used(measure).stream()).mapToDouble(Double::doubleValue).max().orElse(1);
+        most = Math.min(MOST, Math.max(1.2, Math.ceil(largest * 10 + 0.5) / 10));
+    }
+
+    /** What does not depend on the loading comes with every case but is shown once; of very many cases the fullest. */
+    private static List<Measure> shown(List<Measure> measures) {
+        Map<String, Measure> byCase = new LinkedHashMap<>();
+        measures.forEach(measure -> byCase.putIfAbsent(measure.getLoadCase(), measure));
+        if (byCase.size() <= MOST_CASES) {
+            return List.copyOf(byCase.values());
+        }
+        return byCase.values().stream().sorted(Comparator.comparingDouble((Measure measure) ->
+                -Facts.used(measure).orElse(Double.MAX_VALUE))).limit(MOST_CASES).toList();
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private Picture picture() {
+        double y = 22;
+        for (int i = 0; i < limits.size(); i++) {
+            y = limit(i + 1, limits.get(i), y);
+            if (i < limits.size() - 1) {
+                svg.line(Pen.HAIR, MARGIN, y - 1, Svg.WIDTH - MARGIN, y - 1);
+            }
+            y += 5;
+        }
+        svg.text(Svg.SMALL, Anchor.MIDDLE, at(1), 9, "limit");
+        svg.line("limit", Pen.HAIR, at(1), 11, at(1), y - 5);
+        svg.text(Svg.SMALL, Anchor.START, BARS, 9, "0 %");
+        return svg.picture("What is used of each limit", description(), y);
+    }
+
+    private double at(double share) {
+        return BARS + BARS_WIDTH * share / most;
+    }
+
+    private double limit(int number, Limit limit, double top) {
+        Measure first = limit.measures.get(0);
+        boolean alone = limit.measures.size() == 1 && (!severalCases || first.getLoadCase().isEmpty());
+        double height = Math.max(limit.measures.size() * ROW, alone ? ROW : 23);
+        String rating = Double.isNaN(first.getLimit()) ? "limit not known"
+                : "limit " + Wording.quantity(first.getLimit(), first.kind());
+        double room = alone ? BARS - 12 - Lettering.width(rating, Svg.SMALL) : CASES - 4;
+        svg.bold(Svg.NORMAL, Anchor.START, MARGIN, top + 9, Lettering.fitted(limit.name, Svg.NORMAL, room - MARGIN));
+        if (alone) {
+            svg.text(Svg.SMALL, Anchor.END, BARS - 4, top + 9, rating);
+        } else {
+            svg.text(Svg.SMALL, Anchor.START, MARGIN, top + 19, rating);
+        }
+        double y = top + (height - limit.measures.size() * ROW) / 2;
+        for (int i = 0; i < limit.measures.size(); i++) {
+            Measure measure = limit.measures.get(i);
+            if (severalCases && !measure.getLoadCase().isEmpty()) {
+                svg.text(Svg.SMALL, Anchor.END, BARS - 4, y + BAR, Lettering.fitted(measure.getLoadCase(), Svg.SMALL,
+                        BARS - 4 - CASES));
+            }
+            String part = "limit-" + number + "-" + (i + 1);
+            Bar.draw(svg, part, measure, BARS, y + 1, BARS_WIDTH, BAR, most);
+            boolean over = measure.isKnown() && measure.getHeadroom() < 0;
+            String share = Facts.used(measure).map(used -> Wording.number(used, "%", 0) + " %").orElse("?");
+            svg.text(part + "-share", Svg.SMALL, Anchor.END, over, Svg.BLACK, SHARES, y + BAR, share);
+            svg.text(part + "-left", Svg.SMALL, Anchor.END, over, Svg.BLACK, Svg.WIDTH - MARGIN, y + BAR, Bar.left(measure));
+            y += ROW;
+        }
+        return top + height + 4;
+    }
+
+    private String description() {
+        StringBuilder text = new StringBuilder("How much of each limit is used.");
+        for (Limit limit : limits) {
+            text.append(' ').append(Lettering.named(limit.name)).append(": ");
+            for (int i = 0; i < limit.measures.size(); i++) {
+                Measure measure = limit.measures.get(i);
+                text.append(i == 0 ? "" : "; ")
+                        .append(measure.getLoadCase().isEmpty() ? "" : Lettering.named(measure.getLoadCase()) + " ")
+                        .append(Facts.used(measure).map(used -> Wording.number(used, "%", 0) + " %, ").orElse(""))
+                        .append(Bar.words(measure));
+            }
+            text.append('.');
+        }
+        return text.toString();
+    }
+}
