@@ -48,7 +48,7 @@ final class Headroom {
 
     private final Svg svg = new Svg(ID);
     private final List<Limit> limits = new ArrayList<>();
-    private final boolean severalCases;
+    private final int cases;
     private final double most;
 
     static Optional<Picture> of(List<Facts> cases) {
@@ -57,7 +57,7 @@ final class Headroom {
     }
 
     private Headroom(List<Facts> cases) {
-        severalCases = cases.size() > 1;
+        this.cases = cases.size();
         LIMITS.forEach((name, words) -> {
             Map<String, List<Measure>> bySubject = new LinkedHashMap<>();
             cases.forEach(facts -> facts.all(name).forEach(measure -> bySubject
@@ -96,6 +96,11 @@ final class Headroom {
         }
         svg.text(Svg.SMALL, Anchor.MIDDLE, at(1), 9, "limit");
         svg.line("limit", Pen.HAIR, at(1), 11, at(1), y - 5);
+        if (cases > MOST_CASES) {
+            svg.text(Svg.SMALL, Anchor.START, MARGIN, y + 5, "Of " + cases + " load cases, for each limit the "
+                    + MOST_CASES + " that use most of it.");
+            y += 10;
+        }
         svg.text(Svg.SMALL, Anchor.START, BARS, 9, "0 %");
         return svg.picture("What is used of each limit", description(), y);
     }
@@ -106,7 +111,7 @@ final class Headroom {
 
     private double limit(int number, Limit limit, double top) {
         Measure first = limit.measures.get(0);
-        boolean alone = limit.measures.size() == 1 && (!severalCases || first.getLoadCase().isEmpty());
+        boolean alone = limit.measures.size() == 1 && (cases == 1 || first.getLoadCase().isEmpty());
         double height = Math.max(limit.measures.size() * ROW, alone ? ROW : 23);
         String rating = Double.isNaN(first.getLimit()) ? "limit not known"
                 : "limit " + Wording.quantity(first.getLimit(), first.kind());
@@ -120,7 +125,7 @@ final class Headroom {
         double y = top + (height - limit.measures.size() * ROW) / 2;
         for (int i = 0; i < limit.measures.size(); i++) {
             Measure measure = limit.measures.get(i);
-            if (severalCases && !measure.getLoadCase().isEmpty()) {
+            if (cases > 1 && !measure.getLoadCase().isEmpty()) {
                 svg.text(Svg.SMALL, Anchor.END, BARS - 4, y + BAR, Lettering.fitted(measure.getLoadCase(), Svg.SMALL,
                         BARS - 4 - CASES));
             }
@@ -136,7 +141,8 @@ final class Headroom {
     }
 
     private String description() {
-        StringBuilder text = new StringBuilder("How much of each limit is used.");
+        StringBuilder text = new StringBuilder(cases <= MOST_CASES ? "How much of each limit is used."
+                : "How much of each limit is used, in the " + MOST_CASES + " of " + cases + " load cases that use most of it.");
         for (Limit limit : limits) {
             text.append(' ').append(Lettering.named(limit.name)).append(": ");
             for (int i = 0; i < limit.measures.size(); i++) {

@@ -2,6 +2,7 @@ package fitworthy.printout.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds places for small labels near their marks, where they cover neither each other nor another mark. */
 final class LabelPlaces {
@@ -57,32 +58,40 @@ final class LabelPlaces {
     }
 
     /**
-     * A place for a label of a round mark: the nearest that is free, so that it needs no line to the mark or a short one that
-     * crosses no other.
+     * A place for a label of a round mark: the nearest that is free, so that it needs no line to the mark or a short one. The
+     * line crosses no other unless there is no such place.
      */
     Box place(double x, double y, double radius, double width, double height) {
-        Box found = null;
-        for (double away = radius + height / 2 + GAP; found == null && away < radius + FARTHEST; away += STEP) {
-            for (int i = 0; found == null && i < DIRECTIONS; i++) {
-                // Up first, then alternately to both sides.
-                double turn = Math.PI * 2 / DIRECTIONS * ((i + 1) / 2) * (i % 2 == 0 ? 1 : -1);
-                Box box = new Box(x + Math.sin(turn) * (away + width / 4) - width / 2, y - Math.cos(turn) * away - height / 2,
-                        width, height);
-                if (free(box, new Leader(x, y, box.middleX(), box.middleY()))) {
-                    found = box;
-                }
-            }
-        }
-        Box box = found != null ? found : new Box(x - width / 2, y - height / 2, width, height);
+        Box box = nearest(x, y, radius, width, height, true)
+                .or(() -> nearest(x, y, radius, width, height, false))
+                .orElse(new Box(x - width / 2, y - height / 2, width, height));
         taken.add(box);
         leaders.add(new Leader(x, y, box.middleX(), box.middleY()));
         return box;
     }
 
-    private boolean free(Box box, Leader leader) {
+    private Optional<Box> nearest(double x, double y, double radius, double width, double height, boolean uncrossed) {
+        for (double away = radius + height / 2 + GAP; away < radius + FARTHEST; away += STEP) {
+            for (int i = 0; i < DIRECTIONS; i++) {
+                // Up first, then alternately to both sides.
+                double turn = Math.PI * 2 / DIRECTIONS * ((i + 1) / 2) * (i % 2 == 0 ? 1 : -1);
+                Box box = new Box(x + Math.sin(turn) * (away + width / 4) - width / 2,
+                        y - Math.cos(turn) * away - height / 2, width, height);
+                if (free(box) && (!uncrossed || clear(new Leader(x, y, box.middleX(), box.middleY()), box))) {
+                    return Optional.of(box);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean free(Box box) {
         return box.x >= page.x && box.y >= page.y && box.x + box.width <= page.x + page.width
                 && box.y + box.height <= page.y + page.height
-                && taken.stream().noneMatch(each -> each.overlaps(box, GAP))
-                && leaders.stream().noneMatch(each -> each.crosses(leader) || each.passes(box));
+                && taken.stream().noneMatch(each -> each.overlaps(box, GAP));
+    }
+
+    private boolean clear(Leader leader, Box box) {
+        return leaders.stream().noneMatch(each -> each.crosses(leader) || each.passes(box));
     }
 }
