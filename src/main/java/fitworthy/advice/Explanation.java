@@ -5,6 +5,7 @@ import fitworthy.book.Condition;
 import fitworthy.book.Practice;
 import fitworthy.figures.Measure;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,19 +85,38 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         if (part instanceof Condition.Match match) {
             return match(match, parts, from, judged, facts, bound, path, best);
         }
-        boolean holds = holdsAlone(part, judged, facts, bound);
-        return holds && all(parts, from + 1, judged, facts, bound, path, best);
+        Tried tried = tried(part, judged, facts, bound);
+        int before = path.size();
+        path.addAll(tried.steps());
+        if (tried.holds() && all(parts, from + 1, judged, facts, bound, path, best)) {
+            return true;
+        }
+        if (path.size() > best.size()) {
+            best.clear();
+            best.addAll(path);
+        }
+        path.subList(before, path.size()).clear();
+        return false;
     }
 
-    private static boolean holdsAlone(Condition part, Measure judged, List<?> facts, Map<String, Object> bound) {
+    /** What became of a part that binds nothing. @param steps what it was found in, or how far it came */
+    private record Tried(boolean holds, List<Step> steps) {}
+
+    private static Tried tried(Condition part, Measure judged, List<?> facts, Map<String, Object> bound) {
         if (part instanceof Condition.Any any) {
-            return any.parts().stream().anyMatch(each -> holds(each, judged, facts, new HashMap<>(bound),
-                    new ArrayList<>(), new ArrayList<>()));
+            List<Tried> each = any.parts().stream().map(one -> tried(one, judged, facts, bound)).toList();
+            return each.stream().filter(Tried::holds).findFirst()
+                    .orElseGet(() -> each.stream().max(Comparator.comparingInt(one -> one.steps().size())).orElseThrow());
         }
-        Condition inner = part instanceof Condition.None none ? none.part() : ((Condition.Some) part).part();
-        // Inside not and exists any fact of the name counts, not only the judged one.
-        boolean some = holds(inner, null, facts, new HashMap<>(bound), new ArrayList<>(), new ArrayList<>());
-        return part instanceof Condition.None ? !some : some;
+        if (part instanceof Condition.None none) {
+            return new Tried(!tried(none.part(), null, facts, bound).holds(), List.of());
+        }
+        // Inside exists any fact of the name counts, not only the judged one.
+        boolean some = part instanceof Condition.Some;
+        List<Step> steps = new ArrayList<>();
+        boolean holds = holds(some ? ((Condition.Some) part).part() : part, some ? null : judged, facts, new HashMap<>(bound),
+                new ArrayList<>(), steps);
+        return new Tried(holds, steps);
     }
 
     private static boolean match(Condition.Match match, List<Condition> parts, int from, Measure judged, List<?> facts,

@@ -116,6 +116,9 @@ public final class ExplanationPrintout {
             if (step.fact() instanceof Measure measure) {
                 workings(measure);
             }
+            if (step.fact() instanceof Advised advised) {
+                found(advised, each.loadCase());
+            }
             for (Explanation.Check check : step.checks()) {
                 page.hanging(check.holds() ? "      true   " : "      FALSE  ",
                         check.text() + numbers(check.text(), step.fact(), bound));
@@ -125,6 +128,16 @@ public final class ExplanationPrintout {
             page.hanging("      missing ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find());
         }
         page.blank();
+    }
+
+    /** What the finding that another builds on says itself. */
+    private void found(Advised advised, String loadCase) {
+        advice.findings().stream().filter(each -> each.judged().id().equals(advised.id())
+                && each.judged().subject().equals(advised.subject())
+                && List.of("", loadCase).contains(each.judged().loadCase())).findFirst()
+                .ifPresent(each -> page.hanging("      found  ", Wording.fill(each.judged().card().title(), each.judged(),
+                        each.comparison(), each.evidence(), each.practice()) + each.comparison()
+                        .map(comparison -> ": " + Wording.comparison(each.judged(), comparison)).orElse("")));
     }
 
     private void workings(Measure measure) {

@@ -16,7 +16,6 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The explain command. */
@@ -26,12 +25,8 @@ class ExplainTest {
 
     @Test
     void showsTheFormulaWithItsNumbers() {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Fitworthy.run(new PrintWriter(out), new PrintWriter(err), Map.of("FITWORTHY_CACHE",
-                Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()), "explain", TOURING, "fuel.range-short");
-        assertEquals(0, code, err.toString());
-        assertTrue(out.toString().contains("      worked out: range = 100 x fuel / consumption, fuel = "), out.toString());
+        Ran.of("explain", TOURING, "fuel.range-short").printed(0)
+                .says(" worked out: range = 100 x fuel / consumption, fuel = ");
     }
 
     @Test

@@ -208,6 +208,15 @@ class MendCompareExplainTest {
         Ran.of("explain", PLAIN, "towing.trailer-over").printed(0).says("The question does not arise on this sheet");
     }
 
+    /** One rule asks for two findings by name, the other for any of several. */
+    @Test
+    void explainShowsTheFindingsThatAnotherBuildsOn() {
+        Ran.of("explain", TOURING, "across.no-plate").printed(0)
+                .says("the advice front.plate-hidden [Front bar], given found Front bar hides the number plate");
+        Ran.of("explain", TOURING, "across.one-engineer").printed(0)
+                .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: nobody has agreed");
+    }
+
     @Test
     void progressIsShownOnlyWhereAPersonIsWatching() {
         for (boolean watched : new boolean[] {true, false}) {
