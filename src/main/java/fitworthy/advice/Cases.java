@@ -29,9 +29,10 @@ public final class Cases {
      * @param topic the topic folder it stands in
      * @param text what it says
      * @param place where it stands
+     * @param tree what its sheet was read from
      * @param sheet the sheet it makes
      */
-    public record Case(String topic, Text text, Place place, Sheet sheet) {
+    public record Case(String topic, Text text, Place place, Node.Mapping tree, Sheet sheet) {
         @Override
         public String toString() {
             return topic + ": " + text.name();
@@ -122,7 +123,7 @@ public final class Cases {
         }
         List<Fault> sheetFaults = new ArrayList<>();
         try {
-            cases.add(new Case(topic, text, mapping.place(),
+            cases.add(new Case(topic, text, mapping.place(), changed,
                     SheetReader.sheet(changed, book.regions().keySet(), sheetFaults)));
         } catch (FaultsException e) {
             faults.addAll(e.faults());

@@ -54,4 +54,9 @@ public final class AirFlow {
                 Math.PI / 2 * bore.value() * bore.tolerance()) : bore;
         return flow.times(0.001).dividedBy(area);
     }
+
+    /** The bore in m of a round duct in which a flow in L/s has a velocity in m/s: {@link #velocity} the other way round. */
+    public static Figure boreNeeded(Figure flow, Figure velocity) {
+        return Derived.of(v -> Math.sqrt(v[0] * 0.001 / v[1] * 4 / Math.PI), flow, velocity);
+    }
 }

@@ -32,6 +32,8 @@ final class BodyMeasures implements Topic {
 
     private static final MeasureKind OVERHANG = number("body.overhang", "%", 1,
             "rear overhang as a share of the wheelbase");
+    private static final MeasureKind OVERHANG_LONGEST = number("body.overhang-longest", "mm", 0,
+            "longest rear overhang for the wheelbase");
     private static final MeasureKind OVERHANG_GROWN = rated("body.overhang-grown", "mm", 0, "rear overhang",
             "rear overhang as made");
     private static final MeasureKind CHASSIS_APPROVED = word("body.chassis-approved",
@@ -44,17 +46,23 @@ final class BodyMeasures implements Topic {
             "what is seen of the high-mounted stop lamp");
     private static final MeasureKind HOLD_DOWN = number("body.hold-down", "", 2,
             "working load of its hold-downs over the weight they hold");
+    private static final MeasureKind HOLD_DOWN_NEEDED = number("body.hold-down-needed", "kg", 0,
+            "working load that its hold-downs need together");
     private static final MeasureKind HOLD_DOWN_POINTS = number("body.hold-down-points", "", 0, "hold-down points");
     private static final MeasureKind LEG = rated("body.leg", "kg", 0, "load on one leg when it stands on two",
             "what the leg may carry");
     private static final MeasureKind TIPPING = number("body.tipping", "deg", 1,
             "slope on which it tips off its legs");
+    private static final MeasureKind FEET_NEEDED = number("body.feet-needed", "mm", 0,
+            "spacing of the feet that stands on the slope asked");
     private static final MeasureKind DUST = word("body.dust-sealed", "whether it is sealed against dust");
     private static final MeasureKind GAS_PLACE = word("body.gas-place", "where the gas bottle travels");
     private static final MeasureKind GAS_VENT = word("body.gas-vent",
             "whether the closed space of the gas bottle is open to the outside at its floor");
     private static final MeasureKind GAS_MOUNT = number("body.gas-mount", "", 1,
             "what the bottle's bracket withstands over the weight of the full bottle");
+    private static final MeasureKind GAS_MOUNT_NEEDED = number("body.gas-mount-needed", "kg", 0,
+            "what the bottle's bracket has to withstand");
     private static final MeasureKind BATTERY_VENT = rated("body.battery-vent", "cm2", 1,
             "free area of the smaller vent of the battery's box", "what its gas asks for");
     private static final MeasureKind FIREARMS = word("body.firearms-locked",
@@ -67,9 +75,9 @@ final class BodyMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(OVERHANG, OVERHANG_GROWN, CHASSIS_APPROVED, BEHIND_AXLE, LAMPS, PLATE, HIGH_STOP_LAMP, HOLD_DOWN,
-                HOLD_DOWN_POINTS, LEG, TIPPING, DUST, GAS_PLACE, GAS_VENT, GAS_MOUNT, BATTERY_VENT, FIREARMS,
-                AMMUNITION, DOOR, SEATS);
+        return List.of(OVERHANG, OVERHANG_GROWN, CHASSIS_APPROVED, BEHIND_AXLE, LAMPS, PLATE, HIGH_STOP_LAMP,
+                HOLD_DOWN, HOLD_DOWN_POINTS, LEG, TIPPING, DUST, GAS_PLACE, GAS_VENT, GAS_MOUNT, BATTERY_VENT,
+                FIREARMS, AMMUNITION, DOOR, SEATS, OVERHANG_LONGEST, HOLD_DOWN_NEEDED, FEET_NEEDED, GAS_MOUNT_NEEDED);
     }
 
     @Override
@@ -81,7 +89,7 @@ final class BodyMeasures implements Topic {
             } else if (fitment.details() instanceof Body body) {
                 body(plan, fitment, body, measures);
             } else if (fitment.details() instanceof GasBottle bottle) {
-                gas(fitment, bottle, measures);
+                gas(plan, fitment, bottle, measures);
             } else if (fitment.details() instanceof Battery battery) {
                 battery(name, battery, measures);
             } else if (fitment.details() instanceof FirearmBox box) {
@@ -108,6 +116,9 @@ final class BodyMeasures implements Topic {
             measures.add(Measure.of(HOLD_DOWN, name, "", LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
                     .worked("ratio = points x limit / held", in("points", holdDown.points(), ""),
                             in("limit", holdDown.limit(), "kg"), in("held", held, "kg")));
+            Figure least = plan.practice("body.hold-down-least");
+            measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, "", least.times(held))
+                    .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
             measures.add(Measure.of(HOLD_DOWN_POINTS, name, "", holdDown.points()));
             Details.Legs legs = body.legs();
             Figure lifted = legs.lifted().or(fitment.mass());
@@ -116,10 +127,14 @@ final class BodyMeasures implements Topic {
             measures.add(Measure.of(TIPPING, name, "", LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
                     .worked("slope = atan(spacing / 2 / height)", in("spacing", legs.spacing(), "mm"),
                             in("height", legs.cogHeight(), "mm")));
+            Figure slope = plan.practice("body.tipping-least");
+            measures.add(Measure.enough(FEET_NEEDED, name, "", LoadBox.feetNeeded(slope, legs.cogHeight()))
+                    .worked("spacing = 2 x height x tan(slope)", in("height", legs.cogHeight(), "mm"),
+                            in("slope", slope, "deg")));
         }
     }
 
-    private static void gas(Fitment fitment, GasBottle bottle, List<Measure> measures) {
+    private static void gas(Plan plan, Fitment fitment, GasBottle bottle, List<Measure> measures) {
         measures.add(Measure.of(GAS_PLACE, fitment.name(), "", bottle.place()));
         if (!bottle.place().is(GasPlace.OPEN_AIR)) {
             measures.add(Measure.of(GAS_VENT, fitment.name(), "", bottle.dropVent()));
@@ -127,6 +142,9 @@ final class BodyMeasures implements Topic {
         measures.add(Measure.of(GAS_MOUNT, fitment.name(), "", bottle.mount().dividedBy(fitment.mass()))
                 .worked("ratio = bracket / bottle", in("bracket", bottle.mount(), "kg"),
                         in("bottle", fitment.mass(), "kg")));
+        Figure least = plan.practice("body.gas-mount-least");
+        measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), "", least.times(fitment.mass()))
+                .worked("needed = least x bottle", in("least", least, ""), in("bottle", fitment.mass(), "kg")));
     }
 
     /** Whether the box is vented at all is a matter of the electrics. */
@@ -161,6 +179,9 @@ final class BodyMeasures implements Topic {
             measures.add(Measure.of(OVERHANG, "vehicle", loadCase, overhang.dividedBy(plan.wheelbase()))
                     .worked("share = overhang / wheelbase", in("overhang", overhang, "mm"),
                             in("wheelbase", plan.wheelbase(), "mm")).worked(end));
+            Figure most = plan.practice("body.overhang-most");
+            measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", loadCase, most.times(plan.wheelbase()))
+                    .worked("longest = most x wheelbase", in("most", most, "%"), in("wheelbase", plan.wheelbase(), "mm")));
             measures.add(Measure.of(OVERHANG_GROWN, "vehicle", loadCase, overhang,
                     plan.vehicle().size().rearOverhang()).worked(end));
         }

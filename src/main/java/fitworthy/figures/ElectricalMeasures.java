@@ -28,18 +28,26 @@ final class ElectricalMeasures implements Topic {
             "current drawn while driving");
     private static final MeasureKind ALTERNATOR = number("electrical.alternator", "%", 1,
             "current drawn while driving, as a share of the alternator's rating");
+    private static final MeasureKind ALTERNATOR_NEEDED = number("electrical.alternator-needed", "A", 0,
+            "rating of an alternator that can be counted on for it");
     private static final MeasureKind DAILY = rated("electrical.daily", "Ah", 1, "charge drawn a day",
             "charge put back on a day's drive");
     private static final MeasureKind DEPTH_LEAD = number("electrical.depth-lead", "%", 1,
             "capacity of the lead-acid battery that the longest stay takes");
     private static final MeasureKind DEPTH_LITHIUM = number("electrical.depth-lithium", "%", 1,
             "capacity of the lithium battery that the longest stay takes");
+    private static final MeasureKind CAPACITY_NEEDED = number("electrical.capacity-needed", "Ah", 0,
+            "capacity that lasts the longest stay");
+    private static final MeasureKind STANDBY_MOST = number("electrical.standby-most", "mA", 0,
+            "standing draw that the starter battery bears for the longest stay");
     private static final MeasureKind STARTER_DRAIN = number("electrical.starter-drain", "%", 1,
             "capacity of the starter battery that the longest stay takes");
     private static final MeasureKind DROP_CRITICAL = number("electrical.drop-critical", "%", 2,
             "voltage lost in the cable of a critical load");
     private static final MeasureKind DROP_OTHER = number("electrical.drop-other", "%", 2, "voltage lost in the cable");
     private static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
+    private static final MeasureKind SECTION_NEEDED = number("electrical.section-needed", "mm2", 1,
+            "section that loses no more voltage than is allowed");
     private static final MeasureKind CABLE = rated("electrical.cable", "mm2", 1, "section of the cable",
             "least section in the table that carries the load");
     private static final MeasureKind CABLE_MAKER = rated("electrical.cable-maker", "A", 1, "load",
@@ -68,13 +76,14 @@ final class ElectricalMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(ALTERNATOR_LOAD, ALTERNATOR, DAILY, DEPTH_LEAD, DEPTH_LITHIUM, STARTER_DRAIN, DROP_CRITICAL,
                 DROP_OTHER, SECTION, CABLE, CABLE_MAKER, FUSED, FUSE_LOAD, FUSE_SHARE, CABLE_CARRIES, FUSE_WAY,
-                FUSE_WAY_ENCLOSED, EARTH, PANEL_USED, PANEL_WAYS, GAS_OUT, LITHIUM_PLACE, LITHIUM_CURVE);
+                FUSE_WAY_ENCLOSED, EARTH, PANEL_USED, PANEL_WAYS, GAS_OUT, LITHIUM_PLACE, LITHIUM_CURVE,
+                SECTION_NEEDED, ALTERNATOR_NEEDED, CAPACITY_NEEDED, STANDBY_MOST);
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         for (Circuit circuit : plan.sheet().circuits()) {
-            drop(circuit, measures);
+            drop(plan, circuit, measures);
             fuse(circuit, measures);
             measures.add(Measure.of(EARTH, circuit.name(), "", circuit.earth()));
             if (!circuit.shortTime().is(YesNo.YES)) {
@@ -85,7 +94,7 @@ final class ElectricalMeasures implements Topic {
         plan.fitments(Fitment.Kind.BATTERY).forEach(battery -> battery(plan, battery, measures));
     }
 
-    private static void drop(Circuit circuit, List<Measure> measures) {
+    private static void drop(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
         Figure temperature = Cable.temperature(cable.engineBay());
         Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), temperature)
@@ -98,6 +107,11 @@ final class ElectricalMeasures implements Topic {
                         in("air", temperature, "degC"), in("section", cable.section(), "mm2"),
                         in("voltage", circuit.voltage(), "V")));
         measures.add(Measure.of(SECTION, circuit.name(), "", cable.section()));
+        Figure most = plan.practice(other ? "electrical.drop-other-most" : "electrical.drop-critical-most");
+        measures.add(Measure.enough(SECTION_NEEDED, circuit.name(), "", circuit.need().known()
+                ? cable.section().times(share).dividedBy(most) : Figure.missing(circuit.need().missing()))
+                .worked("needed = section x lost / most", in("section", cable.section(), "mm2"), in("lost", share, "%"),
+                        in("most", most, "%")));
     }
 
     private static void fuse(Circuit circuit, List<Measure> measures) {
@@ -179,6 +193,9 @@ final class ElectricalMeasures implements Topic {
         measures.add(Measure.of(ALTERNATOR, "alternator", loadCase, load.dividedBy(engine.alternator()))
                 .worked("share = drawn / rating", in("drawn", load, "A"), in("rating", engine.alternator(), "A"))
                 .worked(sum));
+        Figure most = loading.plan().practice("electrical.alternator-most");
+        measures.add(Measure.enough(ALTERNATOR_NEEDED, "alternator", loadCase, load.dividedBy(most))
+                .worked("needed = drawn / most", in("drawn", load, "A"), in("most", most, "%")).worked(sum));
         if (loading.setsOut()) {
             starter(loading, circuits, measures);
         }
@@ -198,6 +215,11 @@ final class ElectricalMeasures implements Topic {
                     .worked("taken = idle x stay / capacity", in("idle", idle, "A"), in("stay", parked, "h"),
                             in("capacity", engine.starterBattery(), "Ah"))
                     .worked(new Working.Sum("idle", parts)));
+            Figure most = loading.plan().practice("electrical.starter-drain-most");
+            measures.add(Measure.most(STANDBY_MOST, "starter battery", loading.loadCase().name(),
+                    most.times(engine.starterBattery()).dividedBy(parked))
+                    .worked("draw = 1000 x most x capacity / stay", in("most", most, "%"),
+                            in("capacity", engine.starterBattery(), "Ah"), in("stay", parked, "h")));
         }
     }
 
@@ -228,6 +250,12 @@ final class ElectricalMeasures implements Topic {
                 .worked("taken = max(0, drawn - sun) x stay / 24 / capacity", in("drawn", drawn, "Ah"),
                         in("sun", sun, "Ah"), in("stay", trip.parked(), "h"), in("capacity", battery.capacity(), "Ah"))
                 .worked(taken).worked(shone).worked(new Working.Sum("capacity", battery.capacities())));
+        Figure most = loading.plan().practice(chemistry.is(Chemistry.LITHIUM) ? "electrical.depth-lithium-most"
+                : "electrical.depth-lead-most");
+        measures.add(Measure.enough(CAPACITY_NEEDED, SECOND_BATTERY, loadCase,
+                chemistry.known() ? depth.times(battery.capacity()).dividedBy(most) : Figure.missing(chemistry.missing()))
+                .worked("needed = taken x capacity / most", in("taken", depth, "%"), in("capacity", battery.capacity(), "Ah"),
+                        in("most", most, "%")));
     }
 
     private static Figure whileDriving(Circuit circuit) {

@@ -24,6 +24,7 @@ final class FuelMeasures implements Topic {
     private static final MeasureKind MATCH = word("fuel.match", "whether it holds what the engine burns");
     private static final MeasureKind LEG = rated("fuel.leg", "km", 0, "longest way between two fuel stops",
             "range in this loading");
+    private static final MeasureKind NEEDED = number("fuel.needed", "L", 0, "fuel for the longest way between two stops");
     private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
     private static final MeasureKind SEPARATOR = word("fuel.separator", "whether a separator takes water out of the fuel");
     private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works");
@@ -49,8 +50,8 @@ final class FuelMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(MATCH, LEG, WAY, SEPARATOR, SIDE, STAGE, FLOW, ALARM, ALARM_NOTICED, DRAIN, EXHAUST_GAP, SHIELDED,
-                RELIEF, OIL, GAS, BLOW_BY, BREATHER, FILLER, EARTHED, UNAPPROVED);
+        return List.of(MATCH, LEG, WAY, SEPARATOR, SIDE, STAGE, FLOW, ALARM, ALARM_NOTICED, DRAIN, EXHAUST_GAP,
+                SHIELDED, RELIEF, OIL, GAS, BLOW_BY, BREATHER, FILLER, EARTHED, UNAPPROVED, NEEDED);
     }
 
     private enum Side { SUCTION, PRESSURE, PRESSURE_PROVEN }
@@ -95,6 +96,10 @@ final class FuelMeasures implements Topic {
                 .worked("range = 100 x fuel / consumption", in("fuel", litres, "L"),
                         in("consumption", consumption, "L/100km"))
                 .worked(Liquids.aboard("fuel", tanks, loading)));
+        Figure leg = loading.plan().sheet().trip().longestLeg();
+        measures.add(Measure.enough(NEEDED, "fuel aboard", loading.loadCase().name(), FuelRange.litres(leg, consumption))
+                .worked("needed = way x consumption / 100", in("way", leg, "km"),
+                        in("consumption", consumption, "L/100km")));
     }
 
     /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */

@@ -20,4 +20,9 @@ public final class FuelRange {
     public static Figure metres(Figure litres, Figure consumption) {
         return litres.dividedBy(consumption).times(PER_100_KM);
     }
+
+    /** Fuel in L for a distance in m: {@link #metres} the other way round. */
+    public static Figure litres(Figure metres, Figure consumption) {
+        return metres.times(consumption).times(1 / PER_100_KM);
+    }
 }

@@ -36,6 +36,8 @@ final class IntakeMeasures implements Topic {
             "step from the snorkel down to the airbox inlet");
     private static final MeasureKind VELOCITY = number("intake.velocity", "m/s", 1,
             "mean air velocity at rated power");
+    private static final MeasureKind BORE_NEEDED = number("intake.bore-needed", "mm", 1,
+            "bore that keeps the air to the highest velocity published");
     private static final MeasureKind PRE_CLEANER = word("intake.pre-cleaner", "whether there is a pre-cleaner");
     private static final MeasureKind DUST_RUN = rated("intake.dust-run", "km", 0,
             "driving in dust between two services", "filter service distance in dust");
@@ -45,6 +47,8 @@ final class IntakeMeasures implements Topic {
             "maker's wading depth");
     private static final MeasureKind BREATHERS = rated("intake.breathers", "mm", 0, "planned water depth",
             "height of the lowest breather");
+    private static final MeasureKind BREATHERS_NEEDED = number("intake.breathers-needed", "mm", 0,
+            "height of breathers that leaves what is usual above still water");
     private static final MeasureKind BREATHERS_RAISED = word("intake.breathers-raised",
             "whether the breathers are raised together with the snorkel");
     private static final MeasureKind FAN = rated("intake.fan", "mm", 0, "planned water depth",
@@ -53,7 +57,8 @@ final class IntakeMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(JOINT, LID, KNOWN_LEAK, SNORKEL_END, DUST, DRAIN, DRAIN_WATER, BORE, STEP, VELOCITY,
-                PRE_CLEANER, DUST_RUN, WATER, MAKER_DEPTH, BREATHERS, BREATHERS_RAISED, FAN);
+                PRE_CLEANER, DUST_RUN, WATER, MAKER_DEPTH, BREATHERS, BREATHERS_RAISED, FAN, BORE_NEEDED,
+                BREATHERS_NEEDED);
     }
 
     @Override
@@ -69,7 +74,7 @@ final class IntakeMeasures implements Topic {
             snorkel(plan, snorkel, airbox, measures);
         }
         if (airbox.planned()) {
-            measures.add(velocity(plan, airbox.name() + " inlet", airbox.details().inletBore()));
+            velocity(plan, airbox.name() + " inlet", airbox.details().inletBore(), measures);
         }
         if (dusty) {
             measures.add(Measure.of(PRE_CLEANER, "air intake", "", preCleaner(plan)));
@@ -123,7 +128,7 @@ final class IntakeMeasures implements Topic {
             measures.add(Measure.of(STEP, fitment.name(), "", step)
                     .worked("step = bore - inlet", in("bore", snorkel.bore(), "mm"), in("inlet", inlet, "mm")));
         }
-        measures.add(velocity(plan, fitment.name(), snorkel.bore()));
+        velocity(plan, fitment.name(), snorkel.bore(), measures);
     }
 
     private static void water(Plan plan, Airbox airbox, Figure depth, List<Measure> measures) {
@@ -136,6 +141,9 @@ final class IntakeMeasures implements Topic {
         measures.add(Measure.of(FAN, "fan", "", depth, intake.fan()));
         measures.add(Measure.of(BREATHERS, "breathers", "", depth,
                 kits.isEmpty() ? intake.breathers() : kits.get(0).height()));
+        Figure above = plan.practice("intake.freeboard-least");
+        measures.add(Measure.enough(BREATHERS_NEEDED, "breathers", "", depth.plus(above))
+                .worked("height = depth + above", in("depth", depth, "mm"), in("above", above, "mm")));
         if (snorkel) {
             measures.add(Measure.of(BREATHERS_RAISED, "breathers", "",
                     Choice.of(kits.isEmpty() ? YesNo.NO : YesNo.YES)));
@@ -193,16 +201,21 @@ final class IntakeMeasures implements Topic {
                 .orElse(Choice.of(YesNo.NO));
     }
 
-    private static Measure velocity(Plan plan, String subject, Figure bore) {
+    private static void velocity(Plan plan, String subject, Figure bore, List<Measure> measures) {
         Vehicle.Engine engine = plan.vehicle().engine();
         Figure density = AirFlow.densityRatio(engine.boost(), engine.manifoldTemperature());
         Figure drawn = AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(), density);
-        return Measure.of(VELOCITY, subject, "", AirFlow.velocity(drawn, bore))
+        Figure velocity = AirFlow.velocity(drawn, bore);
+        measures.add(Measure.of(VELOCITY, subject, "", velocity)
                 .worked("velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x bore^2)",
                         in("displacement", engine.displacement(), "L"), in("speed", engine.ratedSpeed(), "rpm"),
                         in("efficiency", engine.volumetricEfficiency(), "%"), in("density", density, ""),
                         in("bore", bore, "m"))
                 .worked("density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15)",
-                        in("boost", engine.boost(), "kPa"), in("manifold", engine.manifoldTemperature(), "degC"));
+                        in("boost", engine.boost(), "kPa"), in("manifold", engine.manifoldTemperature(), "degC")));
+        Figure most = plan.practice("intake.velocity-most");
+        measures.add(Measure.enough(BORE_NEEDED, subject, "", AirFlow.boreNeeded(drawn, most))
+                .worked("needed = bore x sqrt(velocity / most)", in("bore", bore, "mm"), in("velocity", velocity, "m/s"),
+                        in("most", most, "m/s")));
     }
 }

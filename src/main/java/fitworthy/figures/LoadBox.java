@@ -37,4 +37,9 @@ public final class LoadBox {
     public static Figure tippingAngle(Figure spacing, Figure height) {
         return Derived.of(v -> Math.toDegrees(Math.atan2(v[0] / 2, v[1])), spacing, height);
     }
+
+    /** The spacing of the feet that stands on a slope in degrees: {@link #tippingAngle} the other way round. */
+    public static Figure feetNeeded(Figure slope, Figure height) {
+        return Derived.of(v -> 2 * v[1] * Math.tan(Math.toRadians(v[0])), slope, height);
+    }
 }

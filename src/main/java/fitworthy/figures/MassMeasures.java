@@ -23,12 +23,16 @@ final class MassMeasures implements Topic {
     private static final MeasureKind BALL = number("mass.ball", "kg", 0, "load on the tow ball");
     private static final MeasureKind FRONT_LIFT = number("mass.front-lift", "%", 1,
             "front axle load lost against the bare vehicle");
+    private static final MeasureKind FRONT_LEAST = number("mass.front-least", "kg", 0,
+            "load that the front axle has to keep");
     private static final MeasureKind BEHIND_AXLE = number("mass.behind-axle", "kg", 1,
             "load it lifts off the front axle");
     private static final MeasureKind BALL_LIFT = number("mass.ball-lift", "kg", 0,
             "load that the ball lifts off the front axle");
     private static final MeasureKind SIDE = number("mass.side", "%", 1,
             "difference between left and right, as a share of the loaded mass");
+    private static final MeasureKind ACROSS = number("mass.across", "kg", 0,
+            "what has to move from above one wheel to above the other side's");
     private static final MeasureKind ROOF = rated("mass.roof", "kg", 0, "load on the roof", "roof limit");
     private static final MeasureKind COG_RISE = number("mass.cog-rise", "%", 1,
             "rise of the centre of gravity over the bare vehicle");
@@ -48,7 +52,8 @@ final class MassMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(LOADED, AXLE, COMBINED, BALL, FRONT_LIFT, BEHIND_AXLE, BALL_LIFT, SIDE, ROOF, COG_RISE,
-                RATED_TRAILER, FULL_COMBINED, GVM, GVM_OVER_AXLES, RAISED, WHEELBASE_ADDED, RESIDUAL);
+                RATED_TRAILER, FULL_COMBINED, GVM, GVM_OVER_AXLES, RAISED, WHEELBASE_ADDED, RESIDUAL, FRONT_LEAST,
+                ACROSS);
     }
 
     private enum Registration { BEFORE, AFTER }
@@ -96,10 +101,19 @@ final class MassMeasures implements Topic {
         measures.add(Measure.of(FRONT_LIFT, "front axle", loadCase,
                 Figure.of(1, 0).minus(axles.front().dividedBy(bareFront)))
                 .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
+        Figure mostLost = plan.practice("mass.front-lift-most");
+        measures.add(Measure.enough(FRONT_LEAST, "front axle", loadCase, Figure.of(1, 0).minus(mostLost).times(bareFront))
+                .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
         Figure track = plan.vehicle().size().track();
         measures.add(Measure.of(SIDE, "vehicle", loadCase, sideShare(axles.cogY(), track))
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
                 .worked(MassSheet.centre(loading.masses(), "left", Point::y)));
+        Figure mostAside = plan.practice("mass.side-most");
+        Figure difference = sideShare(axles.cogY(), track);
+        measures.add(Measure.enough(ACROSS, "vehicle", loadCase,
+                difference.minus(mostAside).times(axles.total()).times(0.5).most(Figure.of(0, 0)))
+                .worked("across = max(0, (difference - most) x loaded / 2)", in("difference", difference, "%"),
+                        in("most", mostAside, "%"), in("loaded", axles.total(), "kg")));
         Figure bareHeight = plan.vehicle().mass().cogHeight();
         measures.add(Measure.of(COG_RISE, "vehicle", loadCase,
                 axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))

@@ -1,6 +1,7 @@
 package fitworthy.figures;
 
 import fitworthy.sheet.Choice;
+import fitworthy.sheet.Dimension;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import fitworthy.source.Words;
@@ -48,6 +49,23 @@ public final class Measure {
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
         return new Measure(kind, subject, loadCase, figure, limit, "", figure.missingWith(limit, figure).missing(),
                 List.of());
+    }
+
+    /** The least number that would pass: rounded up to the digits it is printed with, so that what is printed passes. */
+    static Measure enough(MeasureKind kind, String subject, String loadCase, Figure figure) {
+        return of(kind, subject, loadCase, toPrintedDigit(kind, figure, 1));
+    }
+
+    /** The greatest number that would pass, rounded down. */
+    static Measure most(MeasureKind kind, String subject, String loadCase, Figure figure) {
+        return of(kind, subject, loadCase, toPrintedDigit(kind, figure, -1));
+    }
+
+    private static Figure toPrintedDigit(MeasureKind kind, Figure figure, int way) {
+        double digit = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals());
+        // A millionth of a digit is the binary fraction's, not the figure's.
+        return figure.known() ? Figure.of(way * digit * Math.ceil(way * figure.value() / digit - 1e-6), figure.tolerance())
+                : figure;
     }
 
     /** An answer in a word. */

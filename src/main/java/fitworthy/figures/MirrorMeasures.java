@@ -35,6 +35,10 @@ final class MirrorMeasures implements Topic {
             "outer edge of the glass from the centre line that shows the width asked");
     private static final MeasureKind GLASS_NEEDED = number("mirrors.glass-needed", "mm", 0,
             "width of such glass that has to be clear of the side");
+    private static final MeasureKind NEAR_REACH_NEEDED = number("mirrors.near-reach-needed", "mm", 0,
+            "outer edge of the glass from the centre line that shows the width asked near behind");
+    private static final MeasureKind NEAR_GLASS_NEEDED = number("mirrors.near-glass-needed", "mm", 0,
+            "width of such glass that has to be clear of the side");
     private static final MeasureKind BEYOND_TRAILER = number("mirrors.beyond-trailer", "mm", 0,
             "how far the mirror stands out beyond the widest part");
     private static final MeasureKind BEYOND_VEHICLE = number("mirrors.beyond-vehicle", "mm", 0,
@@ -57,7 +61,8 @@ final class MirrorMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(PAST_TRAILER, PAST_LOAD, FAR_FIELD, NEAR_FIELD, REACH_NEEDED, GLASS_NEEDED, BEYOND_TRAILER,
-                BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED, INNER_VIEW);
+                BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED, INNER_VIEW, NEAR_REACH_NEEDED,
+                NEAR_GLASS_NEEDED);
     }
 
     @Override
@@ -175,19 +180,30 @@ final class MirrorMeasures implements Topic {
         Figure behind = plan.practice("mirrors.far-distance");
         measures.add(seen(FAR_FIELD, loading, side, widest, behind));
         if (!(mirror.reach().value() <= widest.value())) {
-            measures.add(seen(NEAR_FIELD, loading, side, widest, plan.practice("mirrors.near-distance")));
+            Figure near = plan.practice("mirrors.near-distance");
+            measures.add(seen(NEAR_FIELD, loading, side, widest, near));
+            needed(NEAR_REACH_NEEDED, NEAR_GLASS_NEEDED, loading, side, widest, plan.practice("mirrors.near-width"), near,
+                    measures);
         }
-        Figure width = plan.practice("mirrors.far-width");
+        needed(REACH_NEEDED, GLASS_NEEDED, loading, side, widest, plan.practice("mirrors.far-width"), behind, measures);
+    }
+
+    /** Where the glass has to stand, and how much of it be clear, to show a width of road so far behind. */
+    private static void needed(MeasureKind reachKind, MeasureKind glassKind, Loading loading, Side side, Figure widest,
+            Figure width, Figure behind, List<Measure> measures) {
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        Mirror mirror = side.mirror();
         Figure needed = sighted(plan, side,
                 (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])), widest, width, behind);
-        measures.add(Measure.of(REACH_NEEDED, side.name(), loadCase, needed).worked(steps(needed, plan, side, line ->
+        measures.add(Measure.of(reachKind, side.name(), loadCase, needed).worked(steps(needed, plan, side, line ->
                 new SightSteps(line, widest.value(), line.reachNeeded(widest.value(), width.value(), behind.value()),
                         behind.value()).reachNeeded(width.value()))));
         Figure glass = sighted(plan, side, (line, in) -> {
             double reach = Math.max(in[3], line.reachNeeded(in[0], in[1], in[2]));
             return wholeMillimetres(line.glass(line.acrossNeeded(in[1], reach, in[2]), reach));
         }, widest, width, behind, mirror.reach());
-        measures.add(Measure.of(GLASS_NEEDED, side.name(), loadCase, glass).worked(steps(glass, plan, side, line ->
+        measures.add(Measure.of(glassKind, side.name(), loadCase, glass).worked(steps(glass, plan, side, line ->
                 new SightSteps(line, widest.value(), Math.max(mirror.reach().value(),
                         line.reachNeeded(widest.value(), width.value(), behind.value())), behind.value())
                         .glassNeeded(width.value()))));

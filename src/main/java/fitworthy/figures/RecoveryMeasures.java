@@ -28,6 +28,8 @@ final class RecoveryMeasures implements Topic {
             "GVM as planned");
     private static final MeasureKind PULL = number("recovery.winch-pull", "", 2,
             "the winch's rated pull, doubled with a pulley block, over the vehicle's mass");
+    private static final MeasureKind WINCH_NEEDED = number("recovery.winch-needed", "kg", 0,
+            "rated pull that is enough for the vehicle");
     private static final MeasureKind SINGLE = number("recovery.winch-single", "", 2,
             "the winch's rated pull with a single line over the vehicle's mass");
     private static final MeasureKind COUPLED = number("recovery.winch-coupled", "", 2,
@@ -40,13 +42,18 @@ final class RecoveryMeasures implements Topic {
             "pulling at the rated load until the battery is half empty");
     private static final MeasureKind STRAP = number("recovery.strap", "", 2,
             "breaking strength of the strap over the GVM");
+    private static final MeasureKind STRAP_NEEDED = number("recovery.strap-needed", "kg", 0,
+            "least breaking strength of a strap for this GVM");
+    private static final MeasureKind STRAP_HIGHEST = number("recovery.strap-highest", "kg", 0,
+            "greatest breaking strength of a strap for this GVM");
     private static final MeasureKind SHACKLE = rated("recovery.shackle", "kg", 0, "working load limit of a shackle",
             "what it may have to hold");
     private static final MeasureKind KIT = word("recovery.kit", "whether it is on the plan");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(POINT, POINT_LIMIT, PULL, SINGLE, COUPLED, LINE, CURRENT, RUN, STRAP, SHACKLE, KIT);
+        return List.of(POINT, POINT_LIMIT, PULL, SINGLE, COUPLED, LINE, CURRENT, RUN, STRAP, SHACKLE, KIT,
+                WINCH_NEEDED, STRAP_NEEDED, STRAP_HIGHEST);
     }
 
     @Override
@@ -65,6 +72,12 @@ final class RecoveryMeasures implements Topic {
             } else if (fitment.details() instanceof KineticStrap strap) {
                 measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm)).worked("ratio = strap / GVM",
                         in("strap", strap.strength(), "kg"), in("GVM", gvm, "kg")));
+                Figure least = plan.practice("recovery.strap-least");
+                Figure most = plan.practice("recovery.strap-most");
+                measures.add(Measure.enough(STRAP_NEEDED, name, "", least.times(gvm))
+                        .worked("needed = least x GVM", in("least", least, ""), in("GVM", gvm, "kg")));
+                measures.add(Measure.most(STRAP_HIGHEST, name, "", most.times(gvm))
+                        .worked("highest = most x GVM", in("most", most, ""), in("GVM", gvm, "kg")));
             } else if (fitment.details() instanceof Shackles shackles) {
                 measures.add(plan.planned(Winch.class).map(winch ->
                         Measure.of(SHACKLE, name, "", shackles.limit(), gvm.most(winch.pull()))
@@ -82,6 +95,10 @@ final class RecoveryMeasures implements Topic {
             Figure pull = ((Winch) fitment.details()).pull();
             Figure vehicle = loading.uncoupled();
             measures.add(pull(PULL, fitment.name(), loadCase, pull, vehicle, block));
+            Figure least = loading.plan().practice("recovery.winch-factor");
+            measures.add(Measure.enough(WINCH_NEEDED, fitment.name(), loadCase, least.times(vehicle).times(block ? 0.5 : 1))
+                    .worked(block ? "needed = least x mass / 2" : "needed = least x mass", in("least", least, ""),
+                            in("mass", vehicle, "kg")));
             if (block) {
                 measures.add(pull(SINGLE, fitment.name(), loadCase, pull, vehicle, false));
             }

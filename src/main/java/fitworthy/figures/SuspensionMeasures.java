@@ -37,6 +37,10 @@ final class SuspensionMeasures implements Topic {
             "natural frequency of the rear over that of the front");
     private static final MeasureKind SAG = number("suspension.sag", "%", 0,
             "part of the travel to the bump stop that the load takes up");
+    private static final MeasureKind RATE_NEEDED = number("suspension.rate-needed", "N/mm", 1,
+            "rate of a spring that is stiff enough");
+    private static final MeasureKind SAG_RATE_NEEDED = number("suspension.sag-rate-needed", "N/mm", 1,
+            "rate of a spring that keeps enough of its travel");
     private static final MeasureKind LINES = word("suspension.lines", "whether brake hoses and leads reach");
     private static final MeasureKind JOINT = number("suspension.joint-angle", "deg", 1,
             "largest angle of a universal joint");
@@ -46,7 +50,7 @@ final class SuspensionMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(LIFT, STABILITY_LIFT, HEIGHT_CHANGE, TRAVEL, LOAD_MOST, LOAD_LEAST, LOAD_ON_MADE, FREQUENCY,
-                REAR_TO_FRONT, SAG, LINES, JOINT, ALIGNMENT, LAMP_AIM);
+                REAR_TO_FRONT, SAG, LINES, JOINT, ALIGNMENT, LAMP_AIM, RATE_NEEDED, SAG_RATE_NEEDED);
     }
 
     @Override
@@ -89,12 +93,14 @@ final class SuspensionMeasures implements Topic {
         front.ifPresent(springs -> {
             measures.add(Measure.of(FREQUENCY, "front axle", loadCase, frontFrequency)
                     .worked(oscillation("frequency", "rate", front, made.front(), axles.front())));
-            measures.add(sag("front axle", loadCase, springs, axles.front(), mass.frontAxle(), fixed.front()));
+            stiffness("front axle", loading, springs, frontFrequency, measures);
+            sag("front axle", loading, springs, axles.front(), mass.frontAxle(), fixed.front(), measures);
         });
         rear.ifPresent(springs -> {
             measures.add(Measure.of(FREQUENCY, "rear axle", loadCase, rearFrequency)
                     .worked(oscillation("frequency", "rate", rear, made.rear(), axles.rear())));
-            measures.add(sag("rear axle", loadCase, springs, axles.rear(), mass.rearAxle(), fixed.rear()));
+            stiffness("rear axle", loading, springs, rearFrequency, measures);
+            sag("rear axle", loading, springs, axles.rear(), mass.rearAxle(), fixed.rear(), measures);
         });
         measures.add(Measure.of(REAR_TO_FRONT, "vehicle", loadCase, rearFrequency.dividedBy(frontFrequency))
                 .worked("ratio = rear / front", in("rear", rearFrequency, "Hz"), in("front", frontFrequency, "Hz"))
@@ -159,15 +165,31 @@ final class SuspensionMeasures implements Topic {
                 List.of(in("spring", springs.rate(), "N/m"), in("lever", springs.motionRatio(), "")));
     }
 
-    private static Measure sag(String axle, String loadCase, Springs springs, Figure load, Figure bare, Figure fixed) {
+    /** The rate that the least frequency asks for; a rate goes with the square of the frequency. */
+    private static void stiffness(String axle, Loading loading, Springs springs, Figure frequency, List<Measure> measures) {
+        Figure least = loading.plan().practice("suspension.frequency-least");
+        measures.add(Measure.enough(RATE_NEEDED, axle, loading.loadCase().name(),
+                Derived.of(v -> v[0] * Math.pow(v[1] / v[2], 2), springs.rate(), least, frequency))
+                .worked("needed = spring x (least / frequency)^2", in("spring", springs.rate(), "N/mm"),
+                        in("least", least, "Hz"), in("frequency", frequency, "Hz")));
+    }
+
+    private static void sag(String axle, Loading loading, Springs springs, Figure load, Figure bare, Figure fixed,
+            List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
         Figure rate = wheelRate(springs);
         Figure added = load.minus(bare).minus(fixed);
-        return Measure.of(SAG, axle, loadCase, SpringRate.deflection(added.times(0.5), rate)
-                .dividedBy(springs.bumpTravel()))
+        Figure sag = SpringRate.deflection(added.times(0.5), rate).dividedBy(springs.bumpTravel());
+        measures.add(Measure.of(SAG, axle, loadCase, sag)
                 .worked("taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel", in("load", load, "kg"),
                         in("bare", bare, "kg"), in("fixed", fixed, "kg"), in("rate", rate, "N/m"),
                         in("travel", springs.bumpTravel(), "m"))
-                .worked(atWheel("rate", springs));
+                .worked(atWheel("rate", springs)));
+        Figure most = loading.plan().practice("suspension.sag-most");
+        measures.add(Measure.enough(SAG_RATE_NEEDED, axle, loadCase,
+                springs.rate().times(sag.most(Figure.of(0, 0))).dividedBy(most))
+                .worked("needed = spring x max(0, taken) / most", in("spring", springs.rate(), "N/mm"),
+                        in("taken", sag, "%"), in("most", most, "%")));
     }
 
     private static Working fixedSheet(Plan plan) {

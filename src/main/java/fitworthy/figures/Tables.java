@@ -34,6 +34,14 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
                 : Figure.of(load, 0);
     }
 
+    /** The least load index in the table whose tyre carries a load in kg. */
+    public Figure tyreIndex(Figure load) {
+        return !load.known() ? load : loadIndexKg.entrySet().stream().filter(row -> row.getValue() >= load.value())
+                .map(Map.Entry::getKey).min(Integer::compare).map(index -> Figure.of(index, 0))
+                .orElse(Figure.missing(new Missing("load index", "an index for such a load in the rule book's table",
+                        "rules/tables/load-index.csv")));
+    }
+
     /** Highest speed of a tyre with this symbol, or missing where there is none such. */
     public Figure tyreSpeed(String symbol, Missing missing) {
         Double speed = speedSymbolMetresPerSecond.get(symbol);

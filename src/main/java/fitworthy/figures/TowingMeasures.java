@@ -31,6 +31,10 @@ final class TowingMeasures implements Topic {
     private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
     private static final MeasureKind BALL_SHARE = number("towing.ball-share", "%", 1,
             "load on the ball as a share of the loaded trailer");
+    private static final MeasureKind BALL_NEEDED = number("towing.ball-needed", "kg", 0,
+            "least load on the ball for the loaded trailer");
+    private static final MeasureKind UNRATED_HEAVIEST = number("towing.unrated-heaviest", "kg", 0,
+            "heaviest loaded trailer for the vehicle's kerb mass");
     private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");
     private static final MeasureKind AXLES = number("towing.axles", "kg", 0, "greatest load on the trailer's axles");
     private static final MeasureKind UNBRAKED_AXLES = number("towing.unbraked-axles", "kg", 0,
@@ -61,8 +65,8 @@ final class TowingMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(TRAILER, UNRATED, PLATE, COUPLING, FORCE, BALL, BALL_LOAD, BALL_SHARE, RATED, AXLES,
-                UNBRAKED_AXLES, UNBRAKED, PLAIN_BRAKES, NO_BREAKAWAY, BREAKAWAY_HOLD, CHAINS, BRAKE_CONTROL, CONNECTION,
-                RATIO, OUTWEIGHED, OVERHANG, LEVELLING, NOSE_UP);
+                UNBRAKED_AXLES, UNBRAKED, PLAIN_BRAKES, NO_BREAKAWAY, BREAKAWAY_HOLD, CHAINS, BRAKE_CONTROL,
+                CONNECTION, RATIO, OUTWEIGHED, OVERHANG, LEVELLING, NOSE_UP, BALL_NEEDED, UNRATED_HEAVIEST);
     }
 
     @Override
@@ -118,6 +122,9 @@ final class TowingMeasures implements Topic {
                 Figure kerb = plan.vehicle().mass().kerb();
                 measures.add(Measure.of(UNRATED, "braked trailer", "", trailer.mass().dividedBy(kerb))
                         .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg")));
+                Figure most = plan.practice("towing.unrated-most");
+                measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", "", most.times(kerb))
+                        .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
             } else {
                 rated(TRAILER, "braked trailer", trailer.mass(), ratings.towing());
             }
@@ -174,6 +181,9 @@ final class TowingMeasures implements Topic {
                 measures.add(Measure.of(BALL_SHARE, "tow ball", "", trailer.ball().dividedBy(trailer.mass()))
                         .worked("share = ball / trailer", in("ball", trailer.ball(), "kg"),
                                 in("trailer", trailer.mass(), "kg")));
+                Figure least = plan.practice("towing.ball-share-least");
+                measures.add(Measure.enough(BALL_NEEDED, "tow ball", "", least.times(trailer.mass()))
+                        .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));
             }
         }
 

@@ -25,6 +25,13 @@ final class TyreMeasures implements Topic {
     private static final MeasureKind LOAD = rated("tyres.load", "kg", 0, "load on the axle", "what its tyres carry");
     private static final MeasureKind AXLE_LIMIT = rated("tyres.axle-limit", "kg", 0, "axle limit",
             "what its tyres carry");
+    private static final MeasureKind INDEX_NEEDED = number("tyres.index-needed", "", 0, "load index for this load");
+    private static final MeasureKind AXLE_INDEX_NEEDED = number("tyres.axle-index-needed", "", 0,
+            "load index for the axle limit");
+    private static final MeasureKind WHEEL_NEEDED = number("tyres.wheel-needed", "kg", 0,
+            "rating of a wheel for this load");
+    private static final MeasureKind AXLE_WHEEL_NEEDED = number("tyres.axle-wheel-needed", "kg", 0,
+            "rating of a wheel for the axle limit");
     private static final MeasureKind WHEEL_LOAD = rated("tyres.wheel-load", "kg", 0, "load on the axle",
             "what its wheels carry");
     private static final MeasureKind WHEEL_AXLE_LIMIT = rated("tyres.wheel-axle-limit", "kg", 0, "axle limit",
@@ -70,27 +77,22 @@ final class TyreMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(LOAD, AXLE_LIMIT, WHEEL_LOAD, WHEEL_AXLE_LIMIT, WHEEL_BELOW_TYRE, SPEED, SPEED_RATING, GROWTH,
-                LOSS, CHANGE, SPEEDOMETER, GEARING, LIFT, RIM_NARROW, RIM_WIDE, RIM_SAME, WIDTH, TRACK, TRACK_PASSENGER,
-                PRESSURE, SPARE_SAME, SPARE_LOAD, CLEARANCE);
+                LOSS, CHANGE, SPEEDOMETER, GEARING, LIFT, RIM_NARROW, RIM_WIDE, RIM_SAME, WIDTH, TRACK,
+                TRACK_PASSENGER, PRESSURE, SPARE_SAME, SPARE_LOAD, CLEARANCE, INDEX_NEEDED, AXLE_INDEX_NEEDED,
+                WHEEL_NEEDED, AXLE_WHEEL_NEEDED);
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         Vehicle.Tyres tyres = plan.tyres();
         Vehicle.Ratings ratings = plan.ratings();
-        measures.add(Measure.of(AXLE_LIMIT, "front axle", "", ratings.frontAxle(), tyresCarry(plan, false))
-                .worked(carried(plan, false)));
-        measures.add(Measure.of(AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), tyresCarry(plan, true))
-                .worked(carried(plan, true)));
+        axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
+        axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
         measures.add(Measure.of(SPEED, "tyres", "", plan.sheet().trip().topSpeed(),
                 symbolSpeed(plan, tyres, path(plan))).worked(symbol(tyres)));
         measures.add(Measure.of(SPARE_SAME, "spare", "", spareSame(plan)));
         if (wheelsInQuestion(plan)) {
             Figure rating = plan.wheels().rating();
-            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "front axle", "", ratings.frontAxle(), wheelsCarry(plan, false))
-                    .worked(wheelsCarried(plan, false)));
-            measures.add(Measure.of(WHEEL_AXLE_LIMIT, "rear axle", "", ratings.rearAxle(), wheelsCarry(plan, true))
-                    .worked(wheelsCarried(plan, true)));
             measures.add(Measure.of(WHEEL_BELOW_TYRE, "wheels", "", plan.tables().tyreLoad(tyres.loadIndex()), rating)
                     .worked(index(tyres.loadIndex())));
         }
@@ -108,6 +110,28 @@ final class TyreMeasures implements Topic {
         if (newWheels) {
             track(plan, measures);
         }
+    }
+
+    private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {
+        measures.add(Measure.of(AXLE_LIMIT, axle, "", limit, tyresCarry(plan, rear)).worked(carried(plan, rear)));
+        measures.add(indexNeeded(AXLE_INDEX_NEEDED, plan, axle, "", limit, rear));
+        if (wheelsInQuestion(plan)) {
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, "", limit, wheelsCarry(plan, rear))
+                    .worked(wheelsCarried(plan, rear)));
+            measures.add(wheelNeeded(AXLE_WHEEL_NEEDED, plan, axle, "", limit, rear));
+        }
+    }
+
+    private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {
+        Figure each = load.times(1.0 / wheels(plan, rear));
+        return Measure.of(kind, axle, loadCase, plan.tables().tyreIndex(each)).worked(() ->
+                List.of("from the table of load indices, the first that carries "
+                        + in("load", each, "kg").shown()));
+    }
+
+    private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {
+        return Measure.enough(kind, axle, loadCase, load.times(1.0 / wheels(plan, rear))).worked("needed = load / wheels",
+                in("load", load, "kg"), in("wheels", Figure.of(wheels(plan, rear)), ""));
     }
 
     private static void newTyres(Plan plan, List<Measure> measures) {
@@ -163,7 +187,9 @@ final class TyreMeasures implements Topic {
         Figure carried = tyresCarry(plan, rear);
         Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOAD, axle, loadCase, load, carried).worked(carried(plan, rear)).worked(sheet));
+        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, loadCase, load, rear));
         if (wheelsInQuestion(plan)) {
+            measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, loadCase, load, rear));
             measures.add(Measure.of(WHEEL_LOAD, axle, loadCase, load, wheelsCarry(plan, rear))
                     .worked(wheelsCarried(plan, rear), sheet));
         }

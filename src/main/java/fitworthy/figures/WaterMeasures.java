@@ -22,6 +22,9 @@ final class WaterMeasures implements Topic {
     private static final MeasureKind DAYS = number("water.days", "days", 1, "days between supplies");
     private static final MeasureKind LARGEST = number("water.largest", "%", 1,
             "share of all the water that is in the largest tank");
+    private static final MeasureKind NEEDED = number("water.needed", "L", 0, "water that is enough for the way");
+    private static final MeasureKind RESERVE_NEEDED = number("water.reserve-needed", "L", 0,
+            "water that is enough for the way and the days in reserve");
     private static final MeasureKind SURGE = number("water.surge", "L", 1, "water that can run from side to side");
     private static final MeasureKind BAFFLED = word("water.baffled", "whether baffles divide the tank");
     private static final MeasureKind POTABLE = word("water.potable",
@@ -37,7 +40,7 @@ final class WaterMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(PERSON_DAY, RESERVE, USE, DAYS, LARGEST, SURGE, BAFFLED, POTABLE, COLDEST, FROST_GUARDED,
-                CLEARANCE);
+                CLEARANCE, NEEDED, RESERVE_NEEDED);
     }
 
     @Override
@@ -84,6 +87,14 @@ final class WaterMeasures implements Topic {
                     WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
                     .worked("left = water / people / use - days", water, persons, in("use", trip.waterUse(), "L"), days)
                     .worked(aboard));
+            Figure least = loading.plan().practice("water.person-day-least");
+            Figure more = loading.plan().practice("water.reserve-least");
+            measures.add(Measure.enough(NEEDED, SUPPLY, loadCase, WaterSupply.needed(people, least, trip.days()))
+                    .worked("needed = people x least x days", persons, in("least", least, "L"), days));
+            measures.add(Measure.enough(RESERVE_NEEDED, SUPPLY, loadCase,
+                    WaterSupply.needed(people, trip.waterUse(), trip.days().plus(more)))
+                    .worked("needed = people x use x (days + more)", persons, in("use", trip.waterUse(), "L"), days,
+                            in("more", more, "days")));
             if (litres.value() > 0) {
                 Figure largest = held.stream().reduce(Figure::most).orElseThrow();
                 measures.add(Measure.of(LARGEST, SUPPLY, loadCase, largest.dividedBy(litres))

@@ -29,6 +29,11 @@ public final class WaterSupply {
         return litres.dividedBy(people).dividedBy(use).times(HOURS_A_DAY).minus(hours);
     }
 
+    /** Water in L for people who each use so much a day, over a time in h. */
+    public static Figure needed(Figure people, Figure use, Figure hours) {
+        return people.times(use).times(hours).times(1 / HOURS_A_DAY);
+    }
+
     /**
      * The liquid that can run from one side of a tank without baffles to the other, in L: no more than there is, and no
      * more than the empty space takes up. It is greatest half full and nothing in a full tank. An own measure.

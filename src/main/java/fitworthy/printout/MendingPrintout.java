@@ -79,7 +79,8 @@ public final class MendingPrintout {
     }
 
     private String money(Offer offer) {
-        return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream().filter(each -> each.getValue().signum() != 0)
+        return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
+                .filter(each -> each.getValue().signum() != 0)
                 .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString() + " "
                         + each.getKey()).collect(Collectors.joining());
     }

@@ -72,4 +72,10 @@ class AirFlowTest {
                 AirFlow.densityRatio(QuantityText.parse("130 kPa", Dimension.PRESSURE), Figure.of(50)));
         assertEquals(32.25, AirFlow.velocity(flow, bore).value(), 0.01);
     }
+
+    /** By hand: pi / 4 x 0.1^2 m2 x 20 m/s is 157.08 L/s. */
+    @Test
+    void boreForAVelocity() {
+        assertEquals(0.1, AirFlow.boreNeeded(Figure.of(157.08, 0), Figure.of(20, 0)).value(), 1e-5);
+    }
 }

@@ -33,4 +33,10 @@ class FuelRangeTest {
         Missing log = new Missing("vehicle.engine.consumption", "what it burns", "a fuel log");
         assertEquals(List.of(log), FuelRange.metres(Figure.of(100), Figure.missing(log)).missing());
     }
+
+    /** By hand: 625 km at 16 L/100km take 100 L. */
+    @Test
+    void fuelForAWay() {
+        assertEquals(100, FuelRange.litres(Figure.of(625_000, 0), Figure.of(16, 0)).value(), 1e-9);
+    }
 }

@@ -74,4 +74,10 @@ class LoadBoxTest {
         Figure angle = LoadBox.tippingAngle(Figure.missing(new Missing("spacing", "", "")), of(1));
         assertEquals("spacing", angle.missing().get(0).path());
     }
+
+    /** By hand: feet 2 m apart tip at 45 deg with the weight 1 m up. */
+    @Test
+    void feetThatStandOnASlope() {
+        assertEquals(2, LoadBox.feetNeeded(of(45), of(1)).value(), 1e-9);
+    }
 }

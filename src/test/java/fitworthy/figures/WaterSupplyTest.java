@@ -48,4 +48,10 @@ class WaterSupplyTest {
         Figure use = Figure.missing(new Missing("trip.water-use", "use", "the owner"));
         assertFalse(WaterSupply.reserve(Figure.of(72, 0), TWO, use, WEEK).known());
     }
+
+    /** By hand: two people, 6 L each, ten days: 120 L. */
+    @Test
+    void waterForAWay() {
+        assertEquals(120, WaterSupply.needed(TWO, Figure.of(6, 0), Figure.of(240, 0)).value(), 1e-9);
+    }
 }

@@ -135,6 +135,7 @@ final class WorkedOut {
             case "sqrt" -> Math.sqrt(first);
             case "log" -> Math.log10(first);
             case "cos" -> Math.cos(Math.toRadians(first));
+            case "tan" -> Math.tan(Math.toRadians(first));
             case "atan" -> Math.toDegrees(Math.atan(first));
             case "asin" -> Math.toDegrees(Math.asin(first));
             case "min" -> Math.min(first, second());

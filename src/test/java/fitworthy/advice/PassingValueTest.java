@@ -1,0 +1,124 @@
+package fitworthy.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.figures.Measure;
+import fitworthy.printout.Wording;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.YesNo;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.Trees;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import org.junit.jupiter.api.Test;
+
+/** What a remedy says would just pass does, and a digit less does not: it is put into the sheet as printed, and judged anew. */
+class PassingValueTest {
+
+    /** A measure that says what would pass, and the path of the field that it is said of. */
+    private record Passing(String measure, BiFunction<Sheet, String, String> path) {}
+
+    private static Passing part(String measure, String field) {
+        return new Passing(measure, (sheet, subject) -> "fitments." + subject + "." + field);
+    }
+
+    private static Passing field(String measure, String path) {
+        return new Passing(measure, (sheet, subject) -> path);
+    }
+
+    private static Passing planned(String measure, Fitment.Kind kind, String made, String field) {
+        return new Passing(measure, (sheet, subject) -> sheet.planned().fitments().stream()
+                .filter(each -> each.kind() == kind).findFirst().map(each -> "fitments." + each.name()).orElse(made) + field);
+    }
+
+    private static Passing tyres(String measure) {
+        BiFunction<Sheet, String, String> tyres = planned(measure, Fitment.Kind.TYRES, "vehicle.tyres", ".").path();
+        return new Passing(measure, (sheet, subject) -> tyres.apply(sheet, subject) + (subject.equals("rear axle")
+                && sheet.vehicle().wheels().dualRear().is(YesNo.YES) ? "dual-load-index" : "load-index"));
+    }
+
+    private static Passing springs(String measure) {
+        return new Passing(measure, (sheet, subject) -> "fitments." + sheet.planned().fitments().stream()
+                .filter(each -> each.details() instanceof Details.Springs springs
+                        && subject.startsWith(springs.end().is(Details.End.FRONT) ? "front" : "rear"))
+                .findFirst().orElseThrow().name() + ".rate");
+    }
+
+    private static final Passing CAPACITY = planned("electrical.capacity-needed", Fitment.Kind.BATTERY, "", ".capacity");
+    private static final Map<String, Passing> PASSING = Map.ofEntries(
+            Map.entry("electrical.drop-critical", new Passing("electrical.section-needed",
+                    (sheet, subject) -> "circuits." + subject + ".cable.section")),
+            Map.entry("electrical.drop-other", new Passing("electrical.section-needed",
+                    (sheet, subject) -> "circuits." + subject + ".cable.section")),
+            Map.entry("electrical.alternator-over", field("electrical.alternator-needed", "vehicle.engine.alternator")),
+            Map.entry("electrical.lead-too-deep", CAPACITY),
+            Map.entry("electrical.lithium-too-deep", CAPACITY),
+            Map.entry("body.legs-tip", part("body.feet-needed", "legs.spacing")),
+            Map.entry("body.gas-mount-weak", part("body.gas-mount-needed", "mount")),
+            Map.entry("intake.duct-fast", planned("intake.bore-needed", Fitment.Kind.SNORKEL, "", ".bore")),
+            Map.entry("intake.breathers-left-low", field("intake.breathers-needed", "vehicle.intake.breathers")),
+            Map.entry("recovery.winch-small", part("recovery.winch-needed", "pull")),
+            Map.entry("recovery.strap-weak", part("recovery.strap-needed", "strength")),
+            Map.entry("recovery.strap-stiff", part("recovery.strap-highest", "strength")),
+            Map.entry("suspension.too-soft", springs("suspension.rate-needed")),
+            Map.entry("suspension.sags", springs("suspension.sag-rate-needed")),
+            Map.entry("towing.unrated-over", field("towing.unrated-heaviest", "trailer.mass")),
+            Map.entry("towing.ball-light", field("towing.ball-needed", "trailer.ball")),
+            Map.entry("tyres.load-over", tyres("tyres.index-needed")),
+            Map.entry("tyres.weaker-than-axle", tyres("tyres.axle-index-needed")),
+            Map.entry("tyres.wheel-over", planned("tyres.wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels", ".rating")),
+            Map.entry("tyres.wheel-weaker-than-axle",
+                    planned("tyres.axle-wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels", ".rating")));
+
+    @Test
+    void whatWouldJustPassDoesAndADigitLessDoesNot() throws FaultsException {
+        Set<String> tried = new TreeSet<>();
+        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            if (each.text().expect().stream().noneMatch(expected -> PASSING.containsKey(expected.id()))) {
+                continue;
+            }
+            for (Finding finding : Adviser.advise(Books.shipped(), each.sheet()).findings()) {
+                Passing passing = PASSING.get(finding.judged().id());
+                if (passing != null && each.topic().equals(finding.judged().id().split("\\.")[0])) {
+                    justPasses(each, finding, passing);
+                    tried.add(finding.judged().id());
+                }
+            }
+        }
+        assertEquals(new TreeSet<>(PASSING.keySet()), tried);
+    }
+
+    private static void justPasses(Cases.Case each, Finding finding, Passing passing) throws FaultsException {
+        Measure needed = finding.evidence().stream().filter(measure -> measure.getName().equals(passing.measure()))
+                .findFirst().orElseThrow();
+        String remedy = Wording.fill(finding.judged().card().remedy(), finding.judged(), finding.comparison(),
+                finding.evidence(), finding.practice());
+        assertTrue(remedy.contains(Wording.value(needed)), remedy);
+        List<String> path = List.of(passing.path().apply(each.sheet(), finding.judged().subject()).split("\\."));
+        double digit = Dimension.size(needed.kind().unit()) * Math.pow(10, -needed.kind().decimals());
+        assertFalse(fires(each, finding, path, needed, 0), () -> each + ": " + remedy);
+        assertTrue(fires(each, finding, path, needed, -digit) || fires(each, finding, path, needed, digit),
+                () -> each + ": less would pass too: " + remedy);
+    }
+
+    private static boolean fires(Cases.Case each, Finding finding, List<String> path, Measure needed, double more)
+            throws FaultsException {
+        Node.Mapping changed = Trees.with(each.tree(), path, Wording.quantity(needed.getValue() + more, needed.kind())
+                + (needed.kind().unit().isEmpty() ? "" : " +/- 0 " + needed.kind().unit()));
+        return Adviser.advise(Books.shipped(), Sheets.read(changed)).findings().stream().map(Finding::judged)
+                .anyMatch(judged -> judged.id().equals(finding.judged().id())
+                        && judged.subject().equals(finding.judged().subject())
+                        && judged.loadCase().equals(finding.judged().loadCase()));
+    }
+}
