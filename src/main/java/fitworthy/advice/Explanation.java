@@ -38,7 +38,11 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
 
     /** Explains a rule for every subject and load case that it could have been about. */
     public static List<Explanation> of(Advice advice, String id) {
-        Condition condition = advice.book().condition(id);
+        return of(advice, id, advice.book().condition(id));
+    }
+
+    /** The same, for a condition read before. */
+    public static List<Explanation> of(Advice advice, String id, Condition condition) {
         String judges = advice.book().cards().get(id).judges();
         List<Explanation> explanations = new ArrayList<>();
         advice.facts().forEach((loadCase, facts) -> facts.forEach(fact -> {

@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.figures.Tables;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.QuantityText;
+import fitworthy.source.Place;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -28,13 +29,14 @@ import org.kie.api.KieBase;
  * @param rules what each rule mentions, by id
  * @param practice practice values by id
  * @param sources texts cited, by id
+ * @param places where cards and practice values stand, by id
  * @param tables published tables
  * @param base the compiled rules
  * @param house what a shop sets over it
  */
 public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
-        Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources, Tables tables,
-        KieBase base, House house) {
+        Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources,
+        Map<String, Place> places, Tables tables, KieBase base, House house) {
 
     /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
     public sealed interface Lookup {
@@ -69,7 +71,7 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
     public Book with(House shop) {
         Map<String, Card> rated = new TreeMap<>(cards);
         shop.severities().forEach((id, set) -> rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, tables, base, shop);
+        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, base, shop);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

@@ -97,6 +97,8 @@ public final class BookLoader {
                 TableReader.cable(table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults),
                 TableReader.usualOrder(table("order.csv"), folder.resolve("tables/order.csv").toString(), faults));
         if (!faults.isEmpty()) {
+            // Told together with what is wrong in the rule files, so that both are mended at once.
+            parsed(texts);
             throw new FaultsException(faults);
         }
         String key = RuleCache.key(texts);
@@ -118,7 +120,7 @@ public final class BookLoader {
         pages.keep();
         KieBase base = loaded.isPresent() ? loaded.get().base() : compiled(key, rules, texts, progress);
         return new Book(cover, HexFormat.of().formatHex(digest.digest()).substring(0, 12), regions, parts.cards(),
-                parts.rules(), parts.practice(), parts.sources(), tables, base, House.NONE);
+                parts.rules(), parts.practice(), parts.sources(), parts.places(), tables, base, House.NONE);
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */

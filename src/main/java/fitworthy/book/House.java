@@ -110,7 +110,7 @@ public record House(Page page, String file, String content, Map<String, Stricter
         Use use = new Use(set, recorded, looser(recorded, number, stricter.get(set.practice())));
         String note = use.inPlaceOf() + (use.looser() ? " Looser: " + onWhoseWord(set.reason(), set.name()) : "");
         return new Book.Lookup.Found(new Practice(set.practice(), number, entry.unit(), entry.meaning(),
-                new PracticeEntry.Value(set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), note),
+                new PracticeEntry.Value(set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
                 Optional.of(use)));
     }
 

@@ -20,6 +20,7 @@ public record PracticeEntry(
             @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,
             @Field(value = "ids of rules/sources.yaml; needed for published grades", example = "[sa-mass-rerating]")
             List<String> sources,
+            @Field(value = "the day by which it should be looked at again", example = "2027-11-25") LocalDate review,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 
         public boolean none() {

@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.book.BookLoader;
+import fitworthy.printout.FaultPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
@@ -31,13 +32,20 @@ public final class Fitworthy implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say which command: check, explain, mend or compare.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say which command: check, explain, mend, compare, prove or cases.");
     }
 
     /** A rule book that cannot be used. */
     static final class BadBook extends Exception {
+        private final transient List<Fault> faults;
+
         BadBook(FaultsException cause) {
             super(cause.getMessage(), cause);
+            this.faults = cause.faults();
+        }
+
+        List<Fault> faults() {
+            return faults;
         }
     }
 
@@ -61,7 +69,8 @@ public final class Fitworthy implements Runnable {
         Surroundings around = new Surroundings(out, err, environment,
                 BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
         CommandLine line = new CommandLine(new Fitworthy());
-        List.of(new Check(around), new Explain(around), new Mend(around), new Compare(around)).forEach(line::addSubcommand);
+        List.of(new Check(around), new Explain(around), new Mend(around), new Compare(around), new Prove(around),
+                new RunCases(around)).forEach(line::addSubcommand);
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));
@@ -71,17 +80,17 @@ public final class Fitworthy implements Runnable {
     private static int explained(Exception exception, PrintWriter err) {
         if (exception instanceof FaultsException faults) {
             err.println("The sheet cannot be used:");
-            faults.faults().forEach(err::println);
+            FaultPrintout.print(err, faults.faults());
             return BAD_INPUT;
         }
-        if (exception instanceof BadBook) {
+        if (exception instanceof BadBook book) {
             err.println("The rule book cannot be used, so no advice is given:");
-            err.println(exception.getMessage());
+            FaultPrintout.print(err, book.faults());
             return BAD_BOOK;
         }
         if (exception instanceof BadHouse house) {
             err.println("The house file cannot be used, so no advice is given:");
-            house.faults.forEach(err::println);
+            FaultPrintout.print(err, house.faults);
             return BAD_INPUT;
         }
         err.println("A fault of ours, not of your sheet: " + exception);

@@ -8,25 +8,18 @@ import java.util.function.IntConsumer;
 /** A time limit for a search, with a line of progress where a person is watching. */
 final class Patience implements BooleanSupplier, IntConsumer, AutoCloseable {
 
-    private static final long LINE_EVERY_NANOS = 200_000_000L;
-
     private final long start = System.nanoTime();
     private final double seconds;
-    private final PrintWriter err;
-    private final boolean watched;
-    private long shown;
+    private final StatusLine line;
 
-    Patience(double seconds, PrintWriter err, boolean watched) {
+    Patience(double seconds, StatusLine line) {
         this.seconds = seconds;
-        this.err = err;
-        this.watched = watched;
+        this.line = line;
     }
 
     /** Patience that shows its progress where a person is watching. */
     static Patience of(double seconds, PrintWriter err) {
-        // Without this Java 22 to 24 have a console even where nobody is watching.
-        System.setProperty("jdk.console", "java.base");
-        return new Patience(seconds, err, System.console() != null);
+        return new Patience(seconds, StatusLine.of(err));
     }
 
     /** Whether the time is used up. */
@@ -36,26 +29,18 @@ final class Patience implements BooleanSupplier, IntConsumer, AutoCloseable {
     }
 
     @Override
-    public synchronized void accept(int tried) {
-        if (watched && System.nanoTime() - shown > LINE_EVERY_NANOS) {
-            shown = System.nanoTime();
-            int filled = (int) Math.min(30, 30 * elapsed() / seconds);
-            err.print(String.format(Locale.ROOT, "\r[%s%s] %d plans tried, %.0f of at most %.0f s", "#".repeat(filled),
-                    ".".repeat(30 - filled), tried, elapsed(), seconds));
-            err.flush();
-        }
+    public void accept(int tried) {
+        int filled = (int) Math.min(30, 30 * elapsed() / seconds);
+        line.show(String.format(Locale.ROOT, "[%s%s] %d plans tried, %.0f of at most %.0f s", "#".repeat(filled),
+                ".".repeat(30 - filled), tried, elapsed(), seconds));
     }
 
     private double elapsed() {
         return (System.nanoTime() - start) / 1e9;
     }
 
-    /** Takes the line of progress away. */
     @Override
     public void close() {
-        if (shown != 0) {
-            err.print("\r" + " ".repeat(79) + "\r");
-            err.flush();
-        }
+        line.close();
     }
 }

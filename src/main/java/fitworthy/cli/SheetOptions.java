@@ -2,7 +2,6 @@ package fitworthy.cli;
 
 import fitworthy.advice.Waiving;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
 import fitworthy.book.HouseReader;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
@@ -17,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -26,8 +26,8 @@ final class SheetOptions {
     @Parameters(index = "0", paramLabel = "SHEET", description = "The build sheet, YAML or JSON.")
     private Path sheetFile;
 
-    @Option(names = "--rules", paramLabel = "FOLDER", description = "The rule book; by default the one shipped.")
-    private Path rules;
+    @Mixin
+    private BookOptions book;
 
     @Option(names = "--region", paramLabel = "REGION", description = "Use this region in place of the sheet's.")
     private String region;
@@ -44,19 +44,9 @@ final class SheetOptions {
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
     Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
-        Book book;
+        Book shipped = book.book(around);
         try {
-            BookLoader loader = rules == null ? around.shipped()
-                    : BookLoader.begin(rules, Folders.cache(around.environment()));
-            book = loader.finish(sentence -> {
-                around.err().println(sentence);
-                around.err().flush();
-            });
-        } catch (FaultsException e) {
-            throw new Fitworthy.BadBook(e);
-        }
-        try {
-            return practice == null ? book : book.with(HouseReader.read(practice, book));
+            return practice == null ? shipped : shipped.with(HouseReader.read(practice, shipped));
         } catch (FaultsException e) {
             throw new Fitworthy.BadHouse(e);
         }

@@ -82,9 +82,10 @@ class CheckTest {
         Run run = run("check", bad);
         refused(2, run);
         assertTrue(run.err().startsWith("The sheet cannot be used:\n" + bad + ":3:9: region: the rule book has no region"
-                + " 'atlantis'\n    right: region: one of any, au, "), run.err());
+                + " 'atlantis'\n    | region: atlantis\n    |         ^\n    right: region: one of any, au, "), run.err());
         assertTrue(run.err().contains("vehicle.seets: no field has this name (did you mean 'seats'?)"), run.err());
-        assertTrue(run.err().contains("vehicle.ratings.gvm: '3000' has no unit\n    right: gvm: 3100 kg (units: "), run.err());
+        assertTrue(run.err().contains("vehicle.ratings.gvm: '3000' has no unit\n    |     gvm: 3000\n    |          ^\n"
+                + "    right: gvm: 3100 kg (units: "), run.err());
     }
 
     @TestFactory
@@ -247,7 +248,9 @@ class CheckTest {
                 && line.contains(broken.problem())), () -> broken.place() + ": " + broken.problem() + " is not in\n" + run.err());
         for (int i = 0; i < lines.length; i++) {
             if (lines[i].contains(broken.problem())) {
-                assertTrue(lines[i + 1].startsWith("    right: ") && lines[i + 1].contains(broken.mend()), lines[i + 1]);
+                String right = Arrays.stream(lines).skip(i).filter(line -> line.startsWith("    right: ")).findFirst()
+                        .orElse("");
+                assertTrue(right.contains(broken.mend()), right);
             }
         }
     }

@@ -221,7 +221,7 @@ class MendCompareExplainTest {
     void progressIsShownOnlyWhereAPersonIsWatching() {
         for (boolean watched : new boolean[] {true, false}) {
             StringWriter err = new StringWriter();
-            try (Patience patience = new Patience(10, new PrintWriter(err), watched)) {
+            try (Patience patience = new Patience(10, new StatusLine(new PrintWriter(err), watched))) {
                 patience.accept(7);
             }
             assertEquals(watched, err.toString().contains("7 plans tried"));

@@ -1,0 +1,33 @@
+package fitworthy.cli;
+
+import fitworthy.book.Book;
+import fitworthy.book.BookLoader;
+import fitworthy.source.FaultsException;
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+
+/** Which rule book. */
+final class BookOptions {
+
+    @Option(names = "--rules", paramLabel = "FOLDER", description = "The rule book; by default the one shipped.")
+    private Path rules;
+
+    /** Its folder. */
+    Path folder(Surroundings around) {
+        return rules == null ? Folders.rules(around.environment()) : rules;
+    }
+
+    /** The rule book; says on the error stream when it takes seconds. */
+    Book book(Surroundings around) throws Fitworthy.BadBook {
+        try {
+            BookLoader loader = rules == null ? around.shipped()
+                    : BookLoader.begin(rules, Folders.cache(around.environment()));
+            return loader.finish(sentence -> {
+                around.err().println(sentence);
+                around.err().flush();
+            });
+        } catch (FaultsException e) {
+            throw new Fitworthy.BadBook(e);
+        }
+    }
+}

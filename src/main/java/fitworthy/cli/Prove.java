@@ -1,0 +1,61 @@
+package fitworthy.cli;
+
+import fitworthy.printout.FaultPrintout;
+import fitworthy.proof.Proof;
+import fitworthy.proof.ProofPrintout;
+import fitworthy.source.FaultsException;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Proves a rule book. */
+@Command(name = "prove", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+        description = "Proves the rule book: that it can be used, that every case comes out as it says, and that cases"
+                + " stand on both sides of every limit. Reminds of what is past its review date.",
+        footer = {"", "Example:", "  fitworthy prove --rules rules"})
+final class Prove implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Mixin
+    private BookOptions options;
+
+    @Option(names = "--as-of", paramLabel = "DATE",
+            description = "The day on which review dates are looked at; today where left out.")
+    private LocalDate day;
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES}; text by default.")
+    private Check.Format format;
+
+    Prove(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws Fitworthy.BadBook {
+        boolean json = format == Check.Format.json;
+        try (StatusLine line = StatusLine.of(around.err())) {
+            Proof proof = Proof.of(options.folder(around), options.book(around), day == null ? LocalDate.now() : day,
+                    run -> line.show(run + " cases run"));
+            line.close();
+            if (json) {
+                ProofPrintout.json(around.out(), proof);
+            } else {
+                ProofPrintout.text(around.out(), proof);
+            }
+            return !proof.faults().isEmpty() ? Fitworthy.BAD_BOOK
+                    : proof.reminders().isEmpty() ? 0 : Fitworthy.SOMETHING_TO_DO;
+        } catch (FaultsException e) {
+            throw new Fitworthy.BadBook(e);
+        } catch (Fitworthy.BadBook bad) {
+            if (!json) {
+                throw bad;
+            }
+            ProofPrintout.json(around.out(), bad.faults());
+            return Fitworthy.BAD_BOOK;
+        }
+    }
+}

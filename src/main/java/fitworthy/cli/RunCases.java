@@ -1,0 +1,89 @@
+package fitworthy.cli;
+
+import fitworthy.advice.Cases;
+import fitworthy.advice.Cases.Case;
+import fitworthy.book.Book;
+import fitworthy.proof.Proof;
+import fitworthy.proof.ProofPrintout;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.util.Collection;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Runs cases of a rule book. */
+@Command(name = "cases", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+        description = "Runs the cases of the rule book, all or some, and names every comparison of their topics' rules"
+                + " that none of them turns.",
+        footer = {"", "Example:", "  fitworthy cases --topic mass --region au-nsw"})
+final class RunCases implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Mixin
+    private BookOptions options;
+
+    @Option(names = "--topic", paramLabel = "TOPIC", description = "Run the cases of this topic; may be given several"
+            + " times.")
+    private List<String> topics = List.of();
+
+    @Option(names = "--rule", paramLabel = "ID", description = "Run the cases that name this rule; may be given several"
+            + " times.")
+    private List<String> rules = List.of();
+
+    @Option(names = "--region", paramLabel = "REGION", description = "Run the cases of this region; may be given several"
+            + " times.")
+    private List<String> regions = List.of();
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES}; text by default.")
+    private Check.Format format;
+
+    RunCases(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws FaultsException, Fitworthy.BadBook {
+        Book book = options.book(around);
+        known("--topic", topics, book.topics());
+        known("--rule", rules, book.cards().keySet());
+        known("--region", regions, book.regions().keySet());
+        try (StatusLine line = StatusLine.of(around.err())) {
+            Proof proof = Proof.of(options.folder(around), book, this::chosen, run -> line.show(run + " cases run"));
+            line.close();
+            if (format == Check.Format.json) {
+                ProofPrintout.json(around.out(), proof);
+            } else {
+                ProofPrintout.text(around.out(), proof);
+            }
+            return proof.faults().isEmpty() ? 0 : Fitworthy.BAD_BOOK;
+        } catch (FaultsException e) {
+            throw new Fitworthy.BadBook(e);
+        }
+    }
+
+    private boolean chosen(Case each) {
+        Cases.Text text = each.text();
+        return (topics.isEmpty() || topics.contains(each.topic()))
+                && (regions.isEmpty() || regions.contains(each.sheet().region()))
+                && (rules.isEmpty() || Stream.of(text.expect().stream().map(Cases.Expected::id),
+                        text.notAssessed().stream().map(Cases.Unassessed::id), text.met().stream())
+                .flatMap(ids -> ids).anyMatch(rules::contains));
+    }
+
+    private static void known(String option, List<String> given, Collection<String> all) throws FaultsException {
+        List<Fault> faults = given.stream().filter(each -> !all.contains(each)).map(each -> new Fault(Place.of(option), "",
+                "the rule book has no '" + each + "'" + Words.suggestion(each, all),
+                all.size() > 20 ? "an id as printed under a finding, such as mass.gvm-over" : String.join(", ", all))).toList();
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package fitworthy.proof;
+
+import fitworthy.advice.Cases;
+import fitworthy.advice.Cases.Case;
+import fitworthy.book.Book;
+import fitworthy.book.PracticeEntry;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Place;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntConsumer;
+import java.util.function.Predicate;
+
+/**
+ * Whether a book that can be used also does what its cases say, and what its maintainer should look at.
+ *
+ * @param book the book
+ * @param trials the cases, run
+ * @param faults cases that fail and rules that no case holds in place; with any of them the book must not go out
+ * @param reminders what does no harm yet: comparisons that no case turns, values past their review date
+ */
+public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Fault> reminders) {
+
+    /**
+     * Proves a whole book.
+     *
+     * @param folder its folder
+     * @param day the day on which review dates are looked at
+     * @param progress told how many cases have been run
+     * @throws FaultsException where a file of cases cannot be read
+     */
+    public static Proof of(Path folder, Book book, LocalDate day, IntConsumer progress) throws FaultsException {
+        Proof proof = of(folder, book, each -> true, progress);
+        book.rules().forEach((id, rule) -> proof.coverage(id).gap().ifPresent(gap -> proof.faults.add(new Fault(
+                place(book, id), id, gap, "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
+        book.practice().forEach((id, entry) -> entry.values().forEach(value -> {
+            if (value.review() != null && !value.review().isAfter(day)) {
+                proof.reminders.add(due(book, id, value));
+            }
+        }));
+        proof.faults.sort(Fault.IN_READING_ORDER);
+        proof.reminders.sort(Fault.IN_READING_ORDER);
+        return proof;
+    }
+
+    /**
+     * Runs some cases, and looks only at the rules of their topics.
+     *
+     * @param chosen which cases to run
+     */
+    public static Proof of(Path folder, Book book, Predicate<Case> chosen, IntConsumer progress) throws FaultsException {
+        Proof proof = new Proof(book, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        for (Case each : Cases.read(folder, book)) {
+            if (chosen.test(each)) {
+                Trial trial = Trial.of(book, each);
+                proof.trials.add(trial);
+                trial.problems().forEach(problem -> proof.faults.add(new Fault(each.place(), each.text().name(), problem,
+                        "change the rule, or the case where the new outcome is right")));
+                progress.accept(proof.trials.size());
+            }
+        }
+        Set<String> topics = new TreeSet<>();
+        proof.trials.forEach(trial -> topics.add(trial.text().topic()));
+        book.rules().keySet().stream().filter(id -> topics.contains(topic(id))).forEach(id ->
+                proof.coverage(id).oneSided().ifPresent(text -> proof.reminders.add(new Fault(place(book, id), id, text,
+                        "cases that turn it the other way, or a condition without it"))));
+        return proof;
+    }
+
+    private Coverage coverage(String id) {
+        return new Coverage(book, id, trials.stream().filter(trial -> trial.text().topic().equals(topic(id))).toList());
+    }
+
+    private static String topic(String id) {
+        return id.substring(0, id.indexOf('.'));
+    }
+
+    private static Place place(Book book, String id) {
+        return new Place(book.rules().get(id).file(), book.rules().get(id).line(), 0);
+    }
+
+    private static Fault due(Book book, String id, PracticeEntry.Value value) {
+        return new Fault(book.places().get(id), id, "the value " + value.value() + " of " + value.region() + " from "
+                + value.from() + " was to be looked at again by " + value.review(),
+                "a later 'review', or a new value with the day it begins");
+    }
+
+    /** How many of the cases came out other than they say. */
+    public long failed() {
+        return trials.stream().filter(trial -> !trial.problems().isEmpty()).count();
+    }
+}

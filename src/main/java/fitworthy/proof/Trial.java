@@ -1,0 +1,111 @@
+package fitworthy.proof;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Cases.Case;
+import fitworthy.advice.Cases.Expected;
+import fitworthy.advice.Cases.Unassessed;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Book;
+import fitworthy.printout.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A case of the book and what came of it.
+ *
+ * @param text the case
+ * @param advice what the book has to say of its sheet
+ * @param problems in a line each, where that is other than the case says; figures are as printed
+ */
+public record Trial(Case text, Advice advice, List<String> problems) {
+
+    /** Runs a case; every finding of its topic has to be one that it names. */
+    public static Trial of(Book book, Case text) {
+        Advice advice = Adviser.advise(book, text.sheet());
+        List<Finding> open = new ArrayList<>(advice.findings().stream()
+                .filter(finding -> finding.judged().id().startsWith(text.topic() + ".")).toList());
+        List<Expected> unmet = new ArrayList<>();
+        for (Expected expected : text.text().expect()) {
+            Optional<Finding> match = open.stream().filter(finding -> differences(expected, finding).isEmpty()).findFirst();
+            match.ifPresentOrElse(open::remove, () -> unmet.add(expected));
+        }
+        List<String> problems = new ArrayList<>();
+        for (Expected expected : unmet) {
+            Optional<Finding> nearest = open.stream().filter(finding -> finding.judged().id().equals(expected.id()))
+                    .min((a, b) -> differences(expected, a).size() - differences(expected, b).size());
+            nearest.ifPresent(open::remove);
+            problems.add(nearest.map(finding -> expected.id() + ": " + String.join("; ", differences(expected, finding)))
+                    .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
+        }
+        open.forEach(finding -> problems.add(finding.judged().id() + ": not expected, but found: " + shown(finding)));
+        for (Unassessed wanted : text.text().notAssessed()) {
+            if (advice.notAssessed().stream().noneMatch(got -> got.judged().id().equals(wanted.id())
+                    && got.missing().stream().anyMatch(missing -> missing.path().equals(wanted.field())))) {
+                problems.add(wanted.id() + ": expected not assessed for want of " + wanted.field() + ", but "
+                        + instead(advice, wanted.id()));
+            }
+        }
+        for (String id : text.text().met()) {
+            if (advice.met().stream().noneMatch(met -> met.judged().id().equals(id))) {
+                problems.add(id + ": expected to be met, but " + instead(advice, id));
+            }
+        }
+        return new Trial(text, advice, problems);
+    }
+
+    /** Each part in which a finding is other than expected. */
+    private static List<String> differences(Expected expected, Finding finding) {
+        Judged judged = finding.judged();
+        List<String> differences = new ArrayList<>();
+        differ("rule", expected.id(), judged.id(), differences);
+        differ("subject", expected.subject(), judged.subject(), differences);
+        differ("load case", expected.in(), judged.loadCase(), differences);
+        differ("value", expected.value(), Wording.quantity(finding.comparison().map(Comparison::value)
+                .orElse(judged.measure().getValue()), judged.measure().kind()), differences);
+        finding.comparison().ifPresent(got -> {
+            differ("limit", expected.limit(), Wording.quantity(got.limit(), judged.measure().kind()), differences);
+            differ("margin", expected.margin(), Wording.quantity(got.margin(), judged.measure().kind()), differences);
+        });
+        if (finding.comparison().isEmpty()) {
+            differ("limit", expected.limit(), "none", differences);
+            differ("margin", expected.margin(), "none", differences);
+        }
+        return differences;
+    }
+
+    private static void differ(String what, String expected, String got, List<String> differences) {
+        if (!expected.isEmpty() && !expected.equals(got)) {
+            differences.add(what + " expected " + expected + ", got " + got);
+        }
+    }
+
+    /** What became of a rule where something else was expected. */
+    private static String instead(Advice advice, String id) {
+        Optional<Finding> found = advice.findings().stream().filter(each -> each.judged().id().equals(id)).findFirst();
+        if (found.isPresent()) {
+            return "it was found: " + shown(found.get());
+        }
+        Optional<NotAssessed> open = advice.notAssessed().stream().filter(each -> each.judged().id().equals(id)).findFirst();
+        if (open.isPresent()) {
+            return "it was not assessed for want of " + open.get().missing().get(0).path();
+        }
+        return advice.met().stream().filter(each -> each.judged().id().equals(id)).findFirst()
+                .map(met -> "it was met: " + shown(met.judged(), met.comparison()))
+                .orElse("the question did not arise");
+    }
+
+    private static String shown(Finding finding) {
+        return shown(finding.judged(), finding.comparison());
+    }
+
+    private static String shown(Judged judged, Optional<Comparison> comparison) {
+        String where = judged.loadCase().isEmpty() ? judged.subject() : judged.subject() + ", " + judged.loadCase();
+        return "[" + where + "] " + comparison.map(each -> Wording.comparison(judged, each))
+                .orElse(Wording.value(judged.measure()));
+    }
+}

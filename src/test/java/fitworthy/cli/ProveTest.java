@@ -1,0 +1,161 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fitworthy.Books;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands prove and cases, on a copy of the shipped book that only keeps its water topic, and on worse ones. */
+class ProveTest {
+
+    @TempDir
+    private static Path folder;
+    private static Path rules;
+
+    @BeforeAll
+    static void copyOneTopic() throws IOException {
+        rules = folder.resolve("rules");
+        try (Stream<Path> all = Files.walk(Books.RULES)) {
+            for (Path each : all.toList()) {
+                Path inside = Books.RULES.relativize(each);
+                String first = inside.getName(0).toString();
+                if (Files.isRegularFile(each) && (first.contains(".") || first.equals("tables") || first.equals("water"))) {
+                    Files.createDirectories(rules.resolve(inside).getParent());
+                    Files.copy(each, rules.resolve(inside));
+                }
+            }
+        }
+        // The plain sheet and sources of the whole book serve the one topic as well.
+        Ran.of("cases", "--rules", rules.toString());
+    }
+
+    /** Runs a command on the copy with one text in one file put in place of another. */
+    private static Ran with(String file, String old, String now, String... args) throws IOException {
+        Path path = rules.resolve(file);
+        String before = Files.readString(path);
+        assertTrue(before.contains(old), () -> file + " has no " + old);
+        Files.writeString(path, before.replace(old, now));
+        try {
+            return Ran.of(args);
+        } finally {
+            Files.writeString(path, before);
+        }
+    }
+
+    private static String[] prove(String... more) {
+        return Stream.concat(Stream.of("prove", "--rules", rules.toString(), "--as-of", "2026-11-25"), Stream.of(more))
+                .toArray(String[]::new);
+    }
+
+    @Test
+    void theTopicAsShippedHasNoFault() throws IOException {
+        Ran ran = Ran.of(prove("--format", "json"));
+        JsonNode proof = new ObjectMapper().readTree(ran.out());
+        assertEquals("fitworthy-proof/1", proof.get("shape").asText());
+        assertEquals(0, proof.get("failed").asInt());
+        assertEquals(0, proof.get("faults").size(), ran.out());
+        assertTrue(proof.get("cases").asInt() > 20, ran.out());
+        assertEquals(proof.get("reminders").isEmpty() ? 0 : 1, ran.code());
+    }
+
+    @Test
+    void aCaseThatComesOutOtherwiseIsShownFigureForFigure() throws IOException {
+        Ran ran = with("water/cases.yaml", "aboard, value: 5.9 L", "aboard, value: 5.8 L", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(ran.out().contains("1 come out other than they say; 1 faults"), ran.out());
+        assertTrue(ran.out().lines().anyMatch(line -> line.startsWith(rules.resolve("water/cases.yaml") + ":")
+                && line.endsWith("A little less than 6 L for each person and day: water.short: value expected 5.8 L, got 5.9 L")),
+                ran.out());
+        assertTrue(ran.out().contains("    |   - name: A little less than 6 L for each person and day\n"), ran.out());
+    }
+
+    @Test
+    void aFindingTooManyAndOneTooFewAreSaid() throws IOException {
+        Ran ran = with("water/cases.yaml", "- {id: water.short, limit: 6.0 L}", "- {id: water.surges}", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says("water.surges: expected, but it was met:");
+        ran.says("water.short: not expected, but found: [drinking water, everything aboard]");
+    }
+
+    @Test
+    void aRuleThatNoCaseFiresIsAFault() throws IOException {
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        String none = cases.substring(0, cases.indexOf("  # Litres a person and day"));
+        Ran ran = with("water/cases.yaml", cases, none, prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says("water.short: no case fires it");
+        ran.says("right: a case in cases.yaml whose 'expect' or 'met' names it");
+    }
+
+    @Test
+    void aLimitWithoutACaseNearItIsAFault() throws IOException {
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        Ran ran = with("water/cases.yaml", cases, """
+                sheet: {region: au-sa, trip: {people: 2, days: 7 days, water-use: 6 L, coldest: 5 degC}}
+                cases:
+                  - name: Far too little water
+                    sheet:
+                      tanks:
+                        - {name: Water tank, liquid: water, capacity: 20 L, fill: 100 %, stock: yes,
+                          at: {x: 2400 mm, y: 0 mm, z: 700 mm}}
+                """, prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says("water.short: no case meets it");
+    }
+
+    @Test
+    void aValueIsRemindedOfFromItsReviewDayOn() throws IOException {
+        String value = "      value: 7.5 L\n";
+        String reviewed = "the value 7.5 L of any from 2011-01-01 was to be looked at again by 2026-11-2";
+        assertTrue(with("water/practice.yaml", value, value + "      review: 2026-11-25\n", prove()).says(reviewed + "5")
+                .code() == 1);
+        Ran before = with("water/practice.yaml", value, value + "      review: 2026-11-26\n", prove());
+        assertTrue(!before.out().contains("looked at again"), before.out());
+    }
+
+    @Test
+    void faultsOfPagesAndOfRuleFilesAreToldTogether() throws IOException {
+        Path drl = rules.resolve("water/water.drl");
+        String before = Files.readString(drl);
+        Files.writeString(drl, before.replaceFirst("value < \\$least.value", "value < 6"));
+        try {
+            Ran ran = with("water/cards.yaml", "severity: change", "severity: chnage", prove("--format", "json"));
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            JsonNode faults = new ObjectMapper().readTree(ran.out()).get("faults");
+            assertTrue(faults.toString().contains("chnage"), faults.toString());
+            assertTrue(faults.findValuesAsText("file").contains(drl.toString()), faults.toString());
+        } finally {
+            Files.writeString(drl, before);
+        }
+    }
+
+    @Test
+    void casesAreChosenByTopicRuleAndRegion() throws IOException {
+        int all = run();
+        int british = run("--region", "uk");
+        int american = run("--region", "us");
+        int both = run("--region", "uk", "--region", "us");
+        assertTrue(0 < british && british < all, british + " of " + all);
+        assertEquals(british + american, both);
+        assertEquals(all, run("--topic", "water"));
+        int named = run("--rule", "water.freezes");
+        assertTrue(0 < named && named < all, named + " of " + all);
+        Ran.of("cases", "--rules", rules.toString(), "--topic", "watr").refused(2, "no 'watr' (did you mean 'water'?)");
+    }
+
+    private static int run(String... more) throws IOException {
+        Ran ran = Ran.of(Stream.concat(Stream.of("cases", "--rules", rules.toString(), "--format", "json"), Stream.of(more))
+                .toArray(String[]::new));
+        assertEquals(0, ran.code(), ran.out() + ran.err());
+        return new ObjectMapper().readTree(ran.out()).get("cases").asInt();
+    }
+}

@@ -1,0 +1,32 @@
+package fitworthy.proof;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.advice.Cases;
+import fitworthy.source.FaultsException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Runs every case of the shipped rule book as a test of its own, and checks that they reach every rule. */
+class BookCasesTest {
+
+    @TestFactory
+    Stream<DynamicTest> everyCaseGivesTheAdviceItNames() throws FaultsException {
+        return Cases.read(Books.RULES, Books.shipped()).stream().map(each -> DynamicTest.dynamicTest(each.toString(), () -> {
+            List<String> problems = Trial.of(Books.shipped(), each).problems();
+            assertTrue(problems.isEmpty(), () -> each.place() + "\n  " + String.join("\n  ", problems));
+        }));
+    }
+
+    @Test
+    void everyRuleFiresInACaseAndIsMetInAnotherNearItsLimit() throws FaultsException {
+        Proof proof = Proof.of(Books.RULES, Books.shipped(), LocalDate.of(2026, 11, 25), run -> { });
+        assertEquals(List.of(), proof.faults());
+    }
+}
