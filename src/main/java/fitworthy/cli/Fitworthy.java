@@ -4,9 +4,15 @@ import fitworthy.book.BookLoader;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,20 +25,23 @@ import picocli.CommandLine.Spec;
                 + " certification.",
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",
             "  0  nothing worse than a note", "  1  something to act on, or a figure to bring",
-            "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours"})
+            "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours",
+            "  74 a file could not be written"})
 public final class Fitworthy implements Runnable {
 
     static final int SOMETHING_TO_DO = 1;
     static final int BAD_INPUT = 2;
     static final int BAD_BOOK = 3;
     static final int OUR_FAULT = 70;
+    static final int NOT_WRITTEN = 74;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say which command: check, explain, mend, compare, prove or cases.");
+        throw new CommandLine.ParameterException(spec.commandLine(),
+                "Say which command: check, explain, mend, compare, print, prove or cases.");
     }
 
     /** A rule book that cannot be used. */
@@ -59,6 +68,16 @@ public final class Fitworthy implements Runnable {
         }
     }
 
+    /** A file that could not be written. */
+    static final class NotWritten extends Exception {
+        NotWritten(Path file, IOException cause) {
+            super(file + ": " + (cause instanceof NoSuchFileException ? "there is no such folder"
+                    : cause instanceof AccessDeniedException ? "the folder may not be written to"
+                    : Objects.requireNonNullElse(cause instanceof FileSystemException named ? named.getReason() : null,
+                            String.valueOf(cause.getMessage()))), cause);
+        }
+    }
+
     /**
      * Runs one command.
      *
@@ -69,8 +88,8 @@ public final class Fitworthy implements Runnable {
         Surroundings around = new Surroundings(out, err, environment,
                 BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
         CommandLine line = new CommandLine(new Fitworthy());
-        List.of(new Check(around), new Explain(around), new Mend(around), new Compare(around), new Prove(around),
-                new RunCases(around)).forEach(line::addSubcommand);
+        List.of(new Check(around), new Explain(around), new Mend(around), new Compare(around), new Print(around),
+                new Prove(around), new RunCases(around)).forEach(line::addSubcommand);
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));
@@ -92,6 +111,11 @@ public final class Fitworthy implements Runnable {
             err.println("The house file cannot be used, so no advice is given:");
             FaultPrintout.print(err, house.faults);
             return BAD_INPUT;
+        }
+        if (exception instanceof NotWritten) {
+            err.println("The printout cannot be written; what stood there before is untouched:");
+            err.println(exception.getMessage());
+            return NOT_WRITTEN;
         }
         err.println("A fault of ours, not of your sheet: " + exception);
         err.println("Please report it with the sheet. No advice was given.");

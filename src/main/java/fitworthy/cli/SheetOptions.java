@@ -11,8 +11,13 @@ import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -66,6 +71,23 @@ final class SheetOptions {
             Waiving.check(root, book, faults);
         }
         return new Read(root, SheetReader.sheet(root, book.regions().keySet(), faults));
+    }
+
+    /** The name of the sheet's file. */
+    String fileName() {
+        return sheetFile.getFileName().toString();
+    }
+
+    /** SHA-256 of the sheet's file, in hexadecimal. @throws FaultsException where it can no longer be read */
+    String hash() throws FaultsException {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(sheetFile)));
+        } catch (IOException e) {
+            throw new FaultsException(List.of(new Fault(Place.of(sheetFile.toString()), "", "the file is gone again",
+                    "leave it where it is until the command is done")));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */

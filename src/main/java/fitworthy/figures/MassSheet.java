@@ -8,15 +8,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** The masses one by one, with what each does to a sum, as lines of a table. */
 final class MassSheet {
 
     private MassSheet() {}
 
+    private record Masses(Supplier<List<String>> table) implements Working {
+        @Override
+        public List<String> lines() {
+            return table.get();
+        }
+
+        @Override
+        public boolean listsMasses() {
+            return true;
+        }
+    }
+
     /** What each mass puts on the two axles. */
     static Working axles(List<PointMass> masses, Figure wheelbase) {
-        return () -> {
+        return new Masses(() -> {
             AxleLoads sum = AxleLoads.of(masses, wheelbase);
             List<String> lines = new ArrayList<>();
             lines.addAll(new Working.Formula("front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase",
@@ -32,12 +45,12 @@ final class MassSheet {
                     tenths(sum.rear())));
             lines.add(row("its tolerance", "", "", "", tolerance(sum.front()), tolerance(sum.rear())));
             return lines;
-        };
+        });
     }
 
     /** What each mass adds to the moment that places the centre of gravity along one coordinate. */
     static Working centre(List<PointMass> masses, String result, Function<Point, Figure> coordinate) {
-        return () -> {
+        return new Masses(() -> {
             Figure mass = Figure.ZERO;
             Figure moment = Figure.ZERO;
             List<String> rows = new ArrayList<>();
@@ -54,7 +67,7 @@ final class MassSheet {
             lines.addAll(rows);
             lines.add(row("sum", tenths(mass), "", tenths(moment)));
             return lines;
-        };
+        });
     }
 
     private static String tenths(Figure figure) {

@@ -13,6 +13,11 @@ public interface Working {
     /** What a person needs to do the sum again. */
     List<String> lines();
 
+    /** Whether the lines list the masses of a loading one by one, which a mass sheet shows better. */
+    default boolean listsMasses() {
+        return false;
+    }
+
     /**
      * A formula and what is put into it. It holds for the numbers as printed, in the units printed with them and in the
      * one its result is printed in, so that nobody has to convert; {@code %} stands for a hundredth, angles are in degrees.

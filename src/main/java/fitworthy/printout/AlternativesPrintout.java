@@ -146,7 +146,8 @@ public final class AlternativesPrintout {
         page.blank();
     }
 
-    private static String price(Advice advice) {
+    /** What everything planned costs, whole units of each currency. */
+    static String price(Advice advice) {
         List<String> sums = new ArrayList<>();
         Prices.of(advice.sheet()).forEach((currency, sum) -> sums.add(sum.toBigInteger() + " " + currency));
         return sums.isEmpty() ? "-" : String.join("+", sums);

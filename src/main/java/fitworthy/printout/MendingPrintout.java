@@ -11,6 +11,7 @@ import fitworthy.book.Severity;
 import fitworthy.sheet.Prices;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -44,9 +45,7 @@ public final class MendingPrintout {
         page.blank();
         offers(mending);
         ways(mending);
-        page.wrapped(0, mending.tried() + " changed plans were run through the whole rule book."
-                + (mending.complete() ? "" : " Time ran out, or there were too many combinations, before all were tried;"
-                        + " there may be smaller changes."));
+        page.wrapped(0, effort(mending));
         page.rule();
         page.wrapped(0, planned.book().cover().caution());
         page.flush();
@@ -64,28 +63,41 @@ public final class MendingPrintout {
             Offer offer = mending.offers().get(i);
             page.hanging(String.format(Locale.ROOT, "OFFER %d  ", i + 1),
                     offer.changes().stream().map(each -> each.words()).collect(Collectors.joining("; ")));
-            page.wrapped(9, String.format(Locale.ROOT, "Gives up %.0f kg%s%s. Then: %s", offer.kilograms(),
-                    money(offer), days(offer), TextPrintout.verdict(offer.advice())));
-            if (offer.changes().stream().anyMatch(Change.PutRight.class::isInstance)) {
-                page.wrapped(9, "What is put right may cost mass, money and time that the sheet does not say.");
-            }
-            Set<String> more = ids(offer.advice());
-            more.removeAll(ids(planned));
-            if (!more.isEmpty()) {
-                page.wrapped(9, "New with it: " + String.join(", ", more));
-            }
+            terms(planned, offer).forEach(each -> page.wrapped(9, each));
             page.blank();
         }
     }
 
-    private String money(Offer offer) {
+    /** How far the search went. */
+    static String effort(Mending mending) {
+        return mending.tried() + " changed plans were run through the whole rule book." + (mending.complete() ? ""
+                : " Time ran out, or there were too many combinations, before all were tried; there may be smaller changes.");
+    }
+
+    /** What an offer costs, and what the book says of the plan then. */
+    static List<String> terms(Advice planned, Offer offer) {
+        List<String> terms = new ArrayList<>();
+        terms.add(String.format(Locale.ROOT, "Gives up %.0f kg%s%s. Then: %s", offer.kilograms(), money(planned, offer),
+                days(planned, offer), TextPrintout.verdict(offer.advice())));
+        if (offer.changes().stream().anyMatch(Change.PutRight.class::isInstance)) {
+            terms.add("What is put right may cost mass, money and time that the sheet does not say.");
+        }
+        Set<String> more = ids(offer.advice());
+        more.removeAll(ids(planned));
+        if (!more.isEmpty()) {
+            terms.add("New with it: " + String.join(", ", more));
+        }
+        return terms;
+    }
+
+    private static String money(Advice planned, Offer offer) {
         return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
                 .filter(each -> each.getValue().signum() != 0)
                 .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString() + " "
                         + each.getKey()).collect(Collectors.joining());
     }
 
-    private String days(Offer offer) {
+    private static String days(Advice planned, Offer offer) {
         double change = offer.days() - Mender.days(planned.sheet());
         return change == 0 ? "" : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(), change);
     }
@@ -108,7 +120,8 @@ public final class MendingPrintout {
         page.blank();
     }
 
-    private static String heading(Finding finding) {
+    /** A finding in one line. */
+    static String heading(Finding finding) {
         return finding.judged().id() + " [" + finding.judged().subject() + "], " + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver().map(each -> "; waived " + ShopWords.waiver(each)).orElse("");

@@ -54,16 +54,30 @@ public final class Wording {
 
     /** What was compared, in one line: value with tolerance, limit, and by how much. */
     public static String comparison(Judged judged, Comparison comparison) {
+        return judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison) + ": "
+                + margin(judged, comparison) + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+    }
+
+    /** The value that was compared, with its tolerance. */
+    static String value(Judged judged, Comparison comparison) {
         MeasureKind kind = judged.measure().kind();
-        String tolerance = comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
-                ? " +/- " + quantity(comparison.tolerance(), kind) : "";
-        String limit = judged.card().againstLimit() ? kind.limitMeaning()
-                : judged.card().atLeast() ? "at least" : "at most";
-        String margin = quantity(Math.abs(comparison.margin()), kind);
-        return kind.meaning() + " " + quantity(comparison.value(), kind) + tolerance + ", " + limit + " " + quantity(comparison.limit(), kind)
-                + (comparison.house() ? HOUSE : "") + ": " + margin + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
-                : judged.card().atLeast() ? " too little" : " too much")
-                + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+        return quantity(comparison.value(), kind)
+                + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
+                        ? " +/- " + quantity(comparison.tolerance(), kind) : "");
+    }
+
+    /** What it was held against. */
+    static String limit(Judged judged, Comparison comparison) {
+        return (judged.card().againstLimit() ? judged.measure().kind().limitMeaning()
+                : judged.card().atLeast() ? "at least" : "at most") + " "
+                + quantity(comparison.limit(), judged.measure().kind()) + (comparison.house() ? HOUSE : "");
+    }
+
+    /** How much is left, or by how much the limit is passed. */
+    static String margin(Judged judged, Comparison comparison) {
+        return quantity(Math.abs(comparison.margin()), judged.measure().kind())
+                + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
+                : judged.card().atLeast() ? " too little" : " too much");
     }
 
     /** A card's text with its placeholders filled from what was compared. */

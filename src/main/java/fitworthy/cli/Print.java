@@ -1,0 +1,122 @@
+package fitworthy.cli;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Alternatives;
+import fitworthy.advice.Mender;
+import fitworthy.advice.Mender.Mending;
+import fitworthy.book.Book;
+import fitworthy.printout.Arrangement;
+import fitworthy.printout.HtmlPrintout;
+import fitworthy.printout.Imprint;
+import fitworthy.printout.Report;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Place;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Prints the advice on a sheet as a document that can be stapled to a quote. */
+@Command(name = "print", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+        description = "Prints everything there is to say of a plan, to be stapled to its quote, as a file for browsers.",
+        footer = {"", "Example:", "  fitworthy print scenarios/touring.yaml --html touring.html", "",
+            "Exit codes as for 'check'; 74 where a file cannot be written."})
+final class Print implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Mixin
+    private SheetOptions options;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write one HTML file that needs nothing beside it.")
+    private Path html;
+
+    @Option(names = "--as-printed-at", paramLabel = "TIME",
+            description = "Print this time in place of now, such as 2026-11-25T10:00Z: the same sheet and rule book then"
+                    + " give the same bytes.")
+    private String printedAt;
+
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "60",
+            description = "Stop looking for changes and choices after this long; 60 by default.")
+    private double seconds;
+
+    Print(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
+        if (html == null) {
+            throw fault("print", "no file to print to", "--html FILE");
+        }
+        Instant time = time();
+        Book book = options.book(around);
+        SheetOptions.Read read = options.read(book);
+        Advice advice = Adviser.advise(book, read.sheet());
+        Report report = Arrangement.report(advice, mending(book, read), alternatives(book, read),
+                new Imprint(options.fileName(), options.hash(), new Fitworthy.Version().getVersion()[0], time));
+        // All is made before anything is written, so that two files on a desk are of one printing.
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        if (html != null) {
+            files.put(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
+        }
+        for (Map.Entry<Path, byte[]> each : files.entrySet()) {
+            write(each.getKey(), each.getValue());
+        }
+        around.out().println(report.verdict());
+        around.out().println("Printed to " + files.keySet().stream().map(Path::toString)
+                .collect(Collectors.joining(" and ")) + ".");
+        around.out().flush();
+        return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
+    }
+
+    private static void write(Path file, byte[] content) throws Fitworthy.NotWritten {
+        try {
+            WholeFile.write(file, content);
+        } catch (IOException e) {
+            throw new Fitworthy.NotWritten(file, e);
+        }
+    }
+
+    private Instant time() throws FaultsException {
+        try {
+            return printedAt == null ? Instant.now() : OffsetDateTime.parse(printedAt).toInstant();
+        } catch (DateTimeParseException e) {
+            throw fault("--as-printed-at", "'" + printedAt + "' is not a time", "2026-11-25T10:00Z, or +10:30 in place of Z");
+        }
+    }
+
+    private static FaultsException fault(String place, String problem, String mend) {
+        return new FaultsException(List.of(new Fault(Place.of(place), "", problem, mend)));
+    }
+
+    private Mending mending(Book book, SheetOptions.Read read) {
+        try (Patience patience = Patience.of(seconds, around.err())) {
+            return Mender.mend(book, read.tree(), read.sheet(), patience, patience);
+        }
+    }
+
+    private Optional<Alternatives> alternatives(Book book, SheetOptions.Read read) throws FaultsException {
+        List<String> names = read.sheet().options().stream().map(Sheet.Option::name).toList();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        try (Patience patience = Patience.of(seconds, around.err())) {
+            return Optional.of(Alternatives.of(book, read.tree(), read.sheet(), names, patience, patience));
+        }
+    }
+}

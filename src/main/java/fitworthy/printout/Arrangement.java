@@ -1,0 +1,217 @@
+package fitworthy.printout;
+
+import static fitworthy.printout.Report.Column.figure;
+import static fitworthy.printout.Report.Column.text;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Alternatives;
+import fitworthy.advice.Mender.Mending;
+import fitworthy.advice.Outcome;
+import fitworthy.book.Basis;
+import fitworthy.book.Severity;
+import fitworthy.book.Source;
+import fitworthy.figures.Loading;
+import fitworthy.printout.Report.Block;
+import fitworthy.printout.Report.Cited;
+import fitworthy.printout.Report.Column;
+import fitworthy.printout.Report.Drawing;
+import fitworthy.printout.Report.Notice;
+import fitworthy.printout.Report.Paragraph;
+import fitworthy.printout.Report.Particular;
+import fitworthy.printout.Report.Points;
+import fitworthy.printout.Report.Row;
+import fitworthy.printout.Report.Section;
+import fitworthy.printout.Report.Signatures;
+import fitworthy.printout.Report.Subheading;
+import fitworthy.printout.Report.Table;
+import fitworthy.printout.picture.Pictures;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Arranges advice, and what was looked for beside it, as a report. */
+public final class Arrangement {
+
+    /** Load cases beside each other in one table; more of them make further tables. */
+    private static final int CASES_A_TABLE = 5;
+
+    private final Advice advice;
+    private final Findings findings;
+    private final List<Section> sections = new ArrayList<>();
+
+    private Arrangement(Advice advice) {
+        this.advice = advice;
+        this.findings = new Findings(advice);
+    }
+
+    /** @param alternatives the open choices side by side; absent where the sheet leaves none open */
+    public static Report report(Advice advice, Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
+        return new Arrangement(advice).report(mending, alternatives, imprint);
+    }
+
+    private Report report(Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
+        add("result", "Result", result());
+        add("pictures", "Pictures", Pictures.of(advice).stream().map(each -> new Drawing(each.title(), each.description(),
+                each.svg())).toList());
+        add("findings", "Findings", findings.blocks());
+        add("open", "Not assessed", findings.notAssessed());
+        add("met", "In order", findings.met());
+        add("changes", "Changes that would clear the stops", Changes.offered(advice, mending));
+        alternatives.ifPresent(each -> add("choices", "Open choices side by side", Changes.compared(each)));
+        add("work", "Order of work", WorkTable.blocks(advice.loadings().get(0).plan()));
+        add("masses", "Mass sheets", advice.loadings().stream().flatMap(each -> MassTable.blocks(each).stream()).toList());
+        add("workings", "How the figures were worked out", findings.workings());
+        add("sources", "Sources", sources());
+        add("limits", "What this advice is not", limits());
+        add("signatures", "Signatures", List.of(
+                new Paragraph("Read and talked through by those who sign. A signature does not turn advice into a"
+                        + " certificate."), new Signatures(List.of("Builder", "Customer", "Engineer"))));
+        String quote = advice.sheet().quote();
+        return new Report(advice.sheet().title(), quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote,
+                "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before you buy,"
+                        + " fit or drive.", TextPrintout.verdict(advice), particulars(imprint), sections);
+    }
+
+    private void add(String id, String heading, List<? extends Block> blocks) {
+        if (!blocks.isEmpty()) {
+            sections.add(new Section(id, heading, List.copyOf(blocks)));
+        }
+    }
+
+    private List<Particular> particulars(Imprint imprint) {
+        List<Particular> particulars = new ArrayList<>(List.of(new Particular("Customer", given(advice.sheet().customer())),
+                new Particular("Quote", given(advice.sheet().quote())),
+                new Particular("Vehicle", advice.sheet().vehicle().name()),
+                new Particular("Region", advice.book().regions().get(advice.sheet().region()).name()),
+                new Particular("Practice as of", advice.sheet().asOf().toString()),
+                new Particular("Loadings", cases(each -> true).collect(Collectors.joining(", "))),
+                new Particular("Rule book", advice.book().cover().name() + ", edition " + advice.book().cover().edition()
+                        + ", content " + advice.book().hash())));
+        if (!ShopWords.house(advice).isEmpty()) {
+            particulars.add(new Particular("House values", ShopWords.house(advice)));
+        }
+        particulars.addAll(List.of(new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
+                new Particular("Made by", imprint.software() + ", " + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'",
+                        Locale.ROOT).withZone(ZoneOffset.UTC).format(imprint.printedAt()))));
+        return particulars;
+    }
+
+    private static String given(String text) {
+        return text.isEmpty() ? "not given" : text;
+    }
+
+    private Stream<String> cases(Predicate<Loading> wanted) {
+        return advice.loadings().stream().filter(wanted).map(each -> each.loadCase().name());
+    }
+
+    private List<Block> result() {
+        List<Block> blocks = new ArrayList<>();
+        points("Looser than the book, on the word of " + advice.book().house().page().shop(), ShopWords.looser(advice), blocks);
+        blocks.add(counts());
+        blocks.addAll(margins());
+        blocks.addAll(findings.glance().unlessEmpty());
+        points("Waivers that do not count", ShopWords.idle(advice), blocks);
+        if (!advice.book().house().isNone()) {
+            points("Otherwise set by " + advice.book().house().page().shop(), ShopWords.others(advice), blocks);
+        }
+        return blocks;
+    }
+
+    private static void points(String heading, List<String> texts, List<Block> blocks) {
+        if (!texts.isEmpty()) {
+            blocks.add(new Subheading(3, heading, ""));
+            blocks.add(new Points(texts));
+        }
+    }
+
+    /** How many checks ended in which way, by load case. */
+    private Table counts() {
+        boolean waived = advice.findings().stream().anyMatch(each -> each.waiver().isPresent());
+        List<Column> columns = new ArrayList<>(List.of(text("Loading", 28)));
+        for (Severity severity : Severity.values()) {
+            columns.add(figure(Findings.word(severity), waived ? 10 : 12));
+        }
+        if (waived) {
+            columns.add(figure("Waived", 10));
+        }
+        columns.add(figure("Not assessed", waived ? 11 : 12));
+        columns.add(figure("In order", waived ? 11 : 12));
+        List<Row> rows = new ArrayList<>();
+        cases(each -> true).forEach(name -> rows.add(new Row(counts(name, waived,
+                each -> each.judged().loadCase().equals(name)), "", false)));
+        rows.add(new Row(counts("in any loading", waived, each -> each.judged().loadCase().isEmpty()), "", false));
+        rows.add(new Row(counts("in all, each counted once", waived, each -> true), "", true));
+        return new Table("Checks by what they ask for and by loading", columns, rows);
+    }
+
+    private List<String> counts(String name, boolean waived, Predicate<Outcome> wanted) {
+        List<String> cells = new ArrayList<>(List.of(name));
+        for (Severity severity : Severity.values()) {
+            cells.add(count(advice.findings(), each -> wanted.test(each) && each.waiver().isEmpty()
+                    && each.judged().card().severity().is(severity)));
+        }
+        if (waived) {
+            cells.add(count(advice.findings(), each -> wanted.test(each) && each.waiver().isPresent()));
+        }
+        cells.add(count(advice.notAssessed(), wanted));
+        cells.add(count(advice.met(), wanted));
+        return cells;
+    }
+
+    private static <O extends Outcome> String count(List<O> outcomes, Predicate<? super O> wanted) {
+        return String.valueOf(outcomes.stream().filter(wanted)
+                .map(each -> each.judged().id() + "|" + each.judged().subject()).distinct().count());
+    }
+
+    private List<Table> margins() {
+        MarginTable margins = MarginTable.of(advice);
+        List<Table> tables = new ArrayList<>();
+        for (int from = 0; from < margins.cases().size() && !margins.rows().isEmpty(); from += CASES_A_TABLE) {
+            List<String> cases = margins.cases().subList(from, Math.min(margins.cases().size(), from + CASES_A_TABLE));
+            List<Column> columns = new ArrayList<>(List.of(text("Limit", 34)));
+            cases.forEach(each -> columns.add(figure(each, 66 / cases.size())));
+            List<Row> rows = new ArrayList<>();
+            margins.rows().forEach((limit, byCase) -> rows.add(Row.of(Stream.concat(Stream.of(limit),
+                    cases.stream().map(each -> byCase.getOrDefault(each, "-"))).toArray(String[]::new))));
+            tables.add(new Table("Left of each limit; below zero it is passed", columns, rows));
+        }
+        return tables;
+    }
+
+    /** The texts that findings rest on, and those of the practice values they were held against. */
+    private List<Cited> sources() {
+        Set<String> ids = new TreeSet<>();
+        advice.findings().forEach(each -> {
+            ids.addAll(each.judged().card().sources());
+            each.practice().forEach(value -> ids.addAll(value.entry().sources()));
+        });
+        List<Cited> cited = new ArrayList<>();
+        ids.forEach(id -> {
+            Source source = advice.book().sources().get(id);
+            cited.add(new Cited(id, source.title(), source.link(), source.seen()));
+        });
+        return cited;
+    }
+
+    private List<Block> limits() {
+        List<String> points = new ArrayList<>(List.of(
+                "It rests on the figures of the build sheet named above. Nothing was measured, weighed or seen.",
+                "It answers the questions of the rule book and no others. What is not named here was not looked at.",
+                "Not assessed means not known. It is never a pass.",
+                "A check in order was held against the practice values of the region and day named above, and against"
+                        + " nothing else. No regulation was read in full for this book.",
+                "Dates of the order of work are the earliest; holidays are not known."));
+        points.add("How good the evidence is stands with every finding, from best to weakest: " + Arrays.stream(Basis.values())
+                .map(Basis::words).collect(Collectors.joining("; ")) + ".");
+        return List.of(new Points(points), new Notice(advice.book().cover().caution()));
+    }
+}

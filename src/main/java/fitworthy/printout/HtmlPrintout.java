@@ -1,0 +1,38 @@
+package fitworthy.printout;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/** A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made of it. */
+public final class HtmlPrintout {
+
+    private HtmlPrintout() {}
+
+    /** For a browser, and for paper from there. */
+    public static String html(Report report) {
+        return html(report, resource("screen.css"));
+    }
+
+    /** @param more style beside the common one */
+    static String html(Report report, String more) {
+        StringOutput html = new StringOutput();
+        TemplateEngine.createPrecompiled(null, ContentType.Html, HtmlPrintout.class.getClassLoader(),
+                "fitworthy.printout.template").render("report.jte", Map.of("report", report, "style",
+                resource("report.css") + more), html);
+        return html.toString();
+    }
+
+    static String resource(String name) {
+        try (InputStream in = HtmlPrintout.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The print command: its files, its exit codes, and what it leaves alone. */
+class PrintTest {
+
+    private static final String PLAIN = Books.RULES.resolve("plain-sheet.yaml").toString();
+    private static final String TIME = "--as-printed-at=2026-11-25T10:00Z";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void sameSheetAndTimeGiveTheSameBytes() throws IOException {
+        Path one = folder.resolve("one.html");
+        Path other = folder.resolve("other.html");
+        assertEquals(0, Ran.of("print", PLAIN, "--html", one.toString(), TIME).code());
+        assertEquals(0, Ran.of("print", PLAIN, "--html", other.toString(), TIME).code());
+        assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(other));
+        assertTrue(Files.readString(one).contains("2026-11-25 10:00 UTC"));
+    }
+
+    @Test
+    void exitCodeSaysWhetherThereIsSomethingToDo() {
+        Ran ran = Ran.of("print", "scenarios/overloaded.yaml", "--html", folder.resolve("page.html").toString(),
+                "--seconds", "0");
+        assertEquals(1, ran.code(), ran.err());
+    }
+
+    @Test
+    void withoutAFileToPrintToItIsRefused() {
+        Ran.of("print", PLAIN).refused(2, "no file to print to");
+        Ran.of("print", PLAIN, "--html", "x.html", "--as-printed-at", "yesterday").refused(2, "'yesterday' is not a time");
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsTold() {
+        Ran.of("print", PLAIN, "--html", folder.resolve("none/page.html").toString()).refused(74, "there is no such folder");
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFolderThatMayNotBeWrittenToIsTold() {
+        // Nobody makes files in there, not even the superuser that a build may run as.
+        Ran.of("print", PLAIN, "--html", "/sys/kernel/page.html").refused(74, "/sys/kernel/page.html: the folder may not be");
+    }
+
+    /** A limit on the size of files fails a write half-way, as a full disk does. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void whereTheDiskIsFullTheOldFileStaysWhole() throws Exception {
+        Path page = Files.writeString(folder.resolve("page.html"), "old");
+        ProcessBuilder run = new ProcessBuilder("sh", "-c", "ulimit -f 8; exec \"$@\"", "sh",
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:-UsePerfData", "-cp",
+                System.getProperty("java.class.path"), "fitworthy.cli.Main", "print", PLAIN, "--html", page.toString())
+                .redirectErrorStream(true);
+        run.environment().put("FITWORTHY_CACHE", Books.CACHE.toAbsolutePath().toString());
+        Process process = run.start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(74, process.waitFor(), said);
+        assertTrue(said.contains("untouched:\n" + page + ": "), said);
+        assertEquals("old", Files.readString(page));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(page), left.toList());
+        }
+    }
+
+    @Test
+    void aFolderInThePlaceOfTheFileStaysWhole() throws IOException {
+        Path old = Files.createDirectory(folder.resolve("page.html"));
+        Files.writeString(old.resolve("kept"), "kept");
+        Ran.of("print", PLAIN, "--html", old.toString()).refused(74, "what stood there before is untouched");
+        assertEquals("kept", Files.readString(old.resolve("kept")));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(old), left.toList());
+        }
+    }
+}

@@ -1,0 +1,152 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.printout.Report.Block;
+import fitworthy.printout.Report.Found;
+import fitworthy.printout.Report.Section;
+import fitworthy.printout.Report.Subheading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** The report says what the advice says, figure for figure, and whatever text a sheet holds it stays a page. */
+class ReportTest {
+
+    /** Text as nobody should write it, each kind of it once. */
+    private static final List<String> HOSTILE = List.of("<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>",
+            "</style></title><b>bold", "${report} $unsafe{x} @if(true)", "{{7*7}} &lt; &amp; &#0;", "W".repeat(190),
+            "\u202Eright to left\u202C \u0645\u0631\u062D\u0628\u0627 \u05E9\u05DC\u05D5\u05DD", "\uD83D\uDE9C\uD83D\uDE00 \u4E2D\u6587",
+            "javascript:alert(1)", "]]><!--", "'' \" ` \\");
+
+    /** The plain sheet with hostile text wherever it takes text. */
+    static String hostileSheet() throws IOException {
+        String sheet = Files.readString(Books.RULES.resolve("plain-sheet.yaml"));
+        String all = String.join(" ", HOSTILE).replace("'", "''");
+        StringBuilder parts = new StringBuilder("fitments:\n");
+        for (int i = 0; i < HOSTILE.size(); i++) {
+            parts.append("  - {name: '").append(HOSTILE.get(i).replace("'", "''")).append("', kind: other, mass: 90 kg,"
+                    + " at: {x: 9000 mm, y: 0 mm, z: 900 mm}}\n");
+        }
+        return sheet.replaceFirst("(?m)^title: .*$", Matcher.quoteReplacement("title: '" + all + "'\ncustomer: '" + all
+                + "'\nquote: '" + all + "'\ncases: [{name: '" + HOSTILE.get(0) + "'}, {name: '" + HOSTILE.get(5) + "'}]"))
+                .replace("name: Plain wagon", "name: '" + HOSTILE.get(1) + "'") + parts;
+    }
+
+    @TestFactory
+    Stream<DynamicTest> pageSaysEverythingTheAdviceSays() {
+        return Printed.SCENARIOS.stream().map(name -> DynamicTest.dynamicTest(name, () -> {
+            Printed printed = Printed.scenario(name);
+            says(printed, Printed.words(HtmlPrintout.html(printed.report())));
+        }));
+    }
+
+    /** Holds text pulled out of a printout against the advice. */
+    static void says(Printed printed, String words) {
+        List<String> absent = Expected.of(printed.advice()).stream().filter(each -> !words.contains(Printed.dense(each)))
+                .toList();
+        assertEquals(List.of(), absent);
+    }
+
+    @Test
+    void worstComesFirstAndTopicsStandTogether() throws Exception {
+        List<String> marks = new ArrayList<>();
+        List<String> places = new ArrayList<>();
+        String topic = "";
+        int number = 0;
+        for (Block block : section(Printed.scenario("touring").report(), "findings").blocks()) {
+            if (block instanceof Subheading heading && heading.level() == 3) {
+                marks.add(heading.mark());
+            } else if (block instanceof Subheading heading) {
+                topic = heading.text();
+                places.add(marks.get(marks.size() - 1) + topic);
+            } else if (block instanceof Found found) {
+                assertEquals(++number, found.number());
+                assertEquals(marks.get(marks.size() - 1), found.mark());
+                assertEquals(topic.toLowerCase(), found.id().substring(0, found.id().indexOf('.')));
+            }
+        }
+        assertEquals(List.of("stop", "change", "confirm", "note"), marks);
+        assertEquals(places.stream().distinct().toList(), places);
+        assertTrue(number > 30, "found " + number);
+    }
+
+    private static Section section(Report report, String id) {
+        return report.sections().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void hostileTextIsShownAndDoesNothing() throws Exception {
+        Printed printed = Printed.plain(hostileSheet());
+        String html = HtmlPrintout.html(printed.report());
+        Document page = Printed.xml(html);
+        assertTrue(printed.advice().findings().stream().anyMatch(each -> HOSTILE.contains(each.judged().subject())),
+                "no finding is about a hostile name");
+        says(printed, Printed.words(html));
+        for (String each : HOSTILE) {
+            assertTrue(page.getDocumentElement().getTextContent().contains(each), each);
+        }
+        assertEquals(0, page.getElementsByTagName("script").getLength());
+        assertEquals(0, page.getElementsByTagName("img").getLength());
+        for (int i = 0; i < page.getElementsByTagName("*").getLength(); i++) {
+            Element element = (Element) page.getElementsByTagName("*").item(i);
+            for (int j = 0; j < element.getAttributes().getLength(); j++) {
+                String name = element.getAttributes().item(j).getNodeName();
+                assertTrue(!name.startsWith("on"), name);
+                assertTrue(!name.equals("href") || element.getAttribute(name).matches("(#|https?://).*"), element.getAttribute(name));
+            }
+        }
+        assertEquals(List.of(), NuChecker.faults(html));
+    }
+
+    @Test
+    void pageNeedsNothingBesideIt() throws Exception {
+        String html = HtmlPrintout.html(Printed.scenario("touring").report());
+        assertTrue(!html.contains("<link") && !html.contains("<script") && !html.contains("src=") && !html.contains("url(")
+                && !html.contains("@import"), "something is fetched");
+    }
+
+    @TestFactory
+    Stream<DynamicTest> pageIsValid() {
+        return Printed.SCENARIOS.stream().map(name -> DynamicTest.dynamicTest(name, () ->
+                assertEquals(List.of(), NuChecker.faults(HtmlPrintout.html(Printed.scenario(name).report())))));
+    }
+
+    @Test
+    void emptyPlanMakesAPage() throws Exception {
+        String html = HtmlPrintout.html(Printed.plain(Files.readString(Books.RULES.resolve("plain-sheet.yaml"))).report());
+        assertTrue(Printed.words(html).contains(Printed.dense("Nothing found in what was assessed.")));
+        assertEquals(List.of(), NuChecker.faults(html));
+    }
+
+    @Test
+    void tenThousandFindingsMakeAPage() throws Exception {
+        Report report = tenThousand();
+        Document page = Printed.xml(HtmlPrintout.html(report));
+        assertEquals(10_000, page.getElementsByTagName("article").getLength());
+    }
+
+    /** The overloaded plan's report with its findings over and over. */
+    static Report tenThousand() throws Exception {
+        Report report = Printed.scenario("overloaded").report();
+        List<Found> some = section(report, "findings").blocks().stream().filter(Found.class::isInstance).map(Found.class::cast)
+                .toList();
+        List<Block> many = new ArrayList<>();
+        for (int i = 0; i < 10_000; i++) {
+            Found each = some.get(i % some.size());
+            many.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
+        }
+        return new Report(report.title(), report.reference(), report.caution(), report.verdict(), report.particulars(),
+                List.of(new Section("findings", "Findings", many)));
+    }
+}
