@@ -41,7 +41,7 @@ public final class Fitworthy implements Runnable {
     @Override
     public void run() {
         throw new CommandLine.ParameterException(spec.commandLine(),
-                "Say which command: check, explain, mend, compare, print, prove or cases.");
+                "Say which command: " + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 
     /** A rule book that cannot be used. */
@@ -88,8 +88,16 @@ public final class Fitworthy implements Runnable {
         Surroundings around = new Surroundings(out, err, environment,
                 BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
         CommandLine line = new CommandLine(new Fitworthy());
-        List.of(new Check(around), new Explain(around), new Mend(around), new Compare(around), new Print(around),
-                new Prove(around), new RunCases(around)).forEach(line::addSubcommand);
+        List.of(
+                new Check(around),
+                new Explain(around),
+                new Mend(around),
+                new Compare(around),
+                new Print(around),
+                new Prove(around),
+                new RunCases(around)).forEach(line::addSubcommand);
+        line.addSubcommand(new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
+                .addSubcommand(new Begin.Region(around)));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));

@@ -23,19 +23,7 @@ class ProveTest {
 
     @BeforeAll
     static void copyOneTopic() throws IOException {
-        rules = folder.resolve("rules");
-        try (Stream<Path> all = Files.walk(Books.RULES)) {
-            for (Path each : all.toList()) {
-                Path inside = Books.RULES.relativize(each);
-                String first = inside.getName(0).toString();
-                if (Files.isRegularFile(each) && (first.contains(".") || first.equals("tables") || first.equals("water"))) {
-                    Files.createDirectories(rules.resolve(inside).getParent());
-                    Files.copy(each, rules.resolve(inside));
-                }
-            }
-        }
-        // The plain sheet and sources of the whole book serve the one topic as well.
-        Ran.of("cases", "--rules", rules.toString());
+        rules = Books.copyOf("water", folder.resolve("rules"));
     }
 
     /** Runs a command on the copy with one text in one file put in place of another. */

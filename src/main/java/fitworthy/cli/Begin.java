@@ -1,0 +1,113 @@
+package fitworthy.cli;
+
+import fitworthy.book.Book;
+import fitworthy.proof.Skeleton;
+import fitworthy.source.FaultsException;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Begins a rule or a region of a rule book. */
+@Command(name = "begin", mixinStandardHelpOptions = true, usageHelpWidth = 80, synopsisSubcommandLabel = "rule|region",
+        description = "Adds the skeleton of a new rule or region to the rule book, so that the book still proves.")
+final class Begin implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to begin: a rule or a region.");
+    }
+
+    private abstract static class Beginning implements Callable<Integer> {
+        final Surroundings around;
+
+        @Mixin
+        private BookOptions options;
+
+        @Parameters(index = "0", paramLabel = "ID", description = "Its id.")
+        String id;
+
+        Beginning(Surroundings around) {
+            this.around = around;
+        }
+
+        abstract Map<Path, String> added(Path folder, Book book) throws FaultsException;
+
+        @Override
+        public Integer call() throws FaultsException, Fitworthy.BadBook, IOException {
+            Path folder = options.folder(around);
+            Map<Path, String> added = added(folder, options.book(around));
+            for (Map.Entry<Path, String> each : added.entrySet()) {
+                String before = Files.readString(each.getKey());
+                String ended = before.endsWith("\n") ? before : before + "\n";
+                WholeFile.write(each.getKey(), (ended + each.getValue()).getBytes(StandardCharsets.UTF_8));
+                around.out().println(each.getKey() + ":" + (ended.lines().count() + 1) + ": begins here");
+            }
+            around.out().println("Write what it says there, then run 'fitworthy prove'.");
+            around.out().flush();
+            return 0;
+        }
+    }
+
+    /** Begins a rule. */
+    @Command(name = "rule", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, with a"
+                    + " limit between two cases that the topic has.",
+            footer = {"", "Example:", "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01"})
+    static final class Rule extends Beginning {
+        @Option(names = "--about", paramLabel = "MEASURE", required = true,
+                description = "The measure it judges, one of docs/measures.md.")
+        private String about;
+
+        @Option(names = "--from", paramLabel = "DATE", required = true, description = "The day from which it holds.")
+        private LocalDate from;
+
+        @Option(names = "--region", paramLabel = "REGION", defaultValue = "any", description = "The region it holds in;"
+                + " any where left out.")
+        private String region;
+
+        Rule(Surroundings around) {
+            super(around);
+        }
+
+        @Override
+        Map<Path, String> added(Path folder, Book book) throws FaultsException {
+            return Skeleton.rule(folder, book, id, about, region, from);
+        }
+    }
+
+    /** Begins a region. */
+    @Command(name = "region", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+            description = "Begins a region that goes by its parent's values until it has its own.",
+            footer = {"", "Example:", "  fitworthy begin region au-tas --name Tasmania --parent au"})
+    static final class Region extends Beginning {
+        @Option(names = "--name", paramLabel = "NAME", required = true, description = "What printouts call it.")
+        private String name;
+
+        @Option(names = "--parent", paramLabel = "REGION", required = true, description = "Whose values hold where it has"
+                + " none.")
+        private String parent;
+
+        Region(Surroundings around) {
+            super(around);
+        }
+
+        @Override
+        Map<Path, String> added(Path folder, Book book) throws FaultsException {
+            return Skeleton.region(folder, book, id, name, parent);
+        }
+    }
+}
