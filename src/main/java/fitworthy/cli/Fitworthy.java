@@ -95,7 +95,8 @@ public final class Fitworthy implements Runnable {
                 new Compare(around),
                 new Print(around),
                 new Prove(around),
-                new RunCases(around)).forEach(line::addSubcommand);
+                new RunCases(around),
+                new WriteHandbook(around)).forEach(line::addSubcommand);
         line.addSubcommand(new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
                 .addSubcommand(new Begin.Region(around)));
         line.setOut(out).setErr(err);

@@ -84,7 +84,7 @@ final class Print implements Callable<Integer> {
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
     }
 
-    private static void write(Path file, byte[] content) throws Fitworthy.NotWritten {
+    static void write(Path file, byte[] content) throws Fitworthy.NotWritten {
         try {
             WholeFile.write(file, content);
         } catch (IOException e) {

@@ -76,7 +76,8 @@ public final class Arrangement {
                 new Paragraph("Read and talked through by those who sign. A signature does not turn advice into a"
                         + " certificate."), new Signatures(List.of("Builder", "Customer", "Engineer"))));
         String quote = advice.sheet().quote();
-        return new Report(advice.sheet().title(), quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote,
+        return new Report("Advice on a planned vehicle modification", advice.sheet().title(),
+                quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote,
                 "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before you buy,"
                         + " fit or drive.", TextPrintout.verdict(advice), particulars(imprint), sections);
     }

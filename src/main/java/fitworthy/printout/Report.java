@@ -6,6 +6,7 @@ import java.util.List;
  * Advice arranged for paper: every word and figure as it is printed, in the order in which it is printed. How it looks is the
  * template's.
  *
+ * @param kind what kind of paper it is
  * @param title the sheet's title
  * @param reference the customer's quote, or the vehicle where no quote is named; stands on every page
  * @param caution the caution in a sentence; stands on every page
@@ -13,8 +14,8 @@ import java.util.List;
  * @param particulars whom and what it is for, and what it was made from
  * @param sections the sections, in order
  */
-public record Report(String title, String reference, String caution, String verdict, List<Particular> particulars,
-        List<Section> sections) {
+public record Report(String kind, String title, String reference, String caution, String verdict,
+        List<Particular> particulars, List<Section> sections) {
 
     /** A line of the title block. */
     public record Particular(String name, String value) {}
@@ -49,11 +50,11 @@ public record Report(String title, String reference, String caution, String verd
     /** A column. @param share its share of the width, in percent @param figure whether it holds figures, set to the right */
     public record Column(String heading, int share, boolean figure) {
 
-        static Column text(String heading, int share) {
+        public static Column text(String heading, int share) {
             return new Column(heading, share, false);
         }
 
-        static Column figure(String heading, int share) {
+        public static Column figure(String heading, int share) {
             return new Column(heading, share, true);
         }
     }
@@ -61,7 +62,7 @@ public record Report(String title, String reference, String caution, String verd
     /** A row. @param link what its first cell leads to, else empty @param sum whether it adds up those above */
     public record Row(List<String> cells, String link, boolean sum) {
 
-        static Row of(String... cells) {
+        public static Row of(String... cells) {
             return new Row(List.of(cells), "", false);
         }
 

@@ -8,11 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,22 +41,12 @@ class HouseTest {
         house = Files.writeString(folder.resolve("house.yaml"), HOUSE).toString();
     }
 
-    private record Run(int code, String out, String err) {
-        /** The printout as running text. */
-        String text() {
-            return out.replaceAll("\\s+", " ");
+    private static Ran run(String... args) {
+        Ran run = Ran.of(args);
+        if (!run.out().startsWith("{")) {
+            run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         }
-    }
-
-    private static Run run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Fitworthy.run(new PrintWriter(out), new PrintWriter(err), Map.of("FITWORTHY_CACHE",
-                Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()), args);
-        if (!out.toString().startsWith("{")) {
-            out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
-        }
-        return new Run(code, out.toString(), err.toString());
+        return run;
     }
 
     /** The plain wagon of 2520 kg with another GVM, and what is put at its end. */
@@ -68,14 +55,14 @@ class HouseTest {
                 .replace("gvm: 3000 kg", "gvm: " + gvm) + end).toString();
     }
 
-    private static void says(Run run, String text) {
-        assertTrue(run.text().contains(text), () -> "no '" + text + "' in\n" + run.out());
+    private static void says(Ran run, String text) {
+        assertTrue(run.out().replaceAll("\\s+", " ").contains(text), () -> "no '" + text + "' in\n" + run.out());
     }
 
     /** 50 kg are 1.9 % of 2570 kg, 77 kg are 3.0 % of 2597 kg. */
     @Test
     void aFindingShowsTheHouseValueAndWhatItReplaced() throws IOException {
-        Run run = run("check", sheet("2570 kg", ""), "--practice", house);
+        Ran run = run("check", sheet("2570 kg", ""), "--practice", house);
         assertEquals(1, run.code(), run.err());
         says(run, "House Saltbush Fit-out, ");
         says(run, "LOOSER THAN THE BOOK, on the word of Saltbush Fit-out: - mass.gvm-reserve 2 %, any from 2026-01-01. " + REPLACED);
@@ -89,14 +76,14 @@ class HouseTest {
 
     @Test
     void whatIsMetIsMarkedToo() throws IOException {
-        Run run = run("check", sheet("3000 kg", ""), "--all", "--practice", house);
+        Ran run = run("check", sheet("3000 kg", ""), "--all", "--practice", house);
         says(run, "at most 5.0 % (house value)");
         says(run, "mass.side-most 5 %, set by the shop. In place of 6 %, any from 2000-01-01, common practice of the trade.");
     }
 
     @Test
     void entriesWithoutEffectAreReported() throws IOException {
-        Run run = run("check", sheet("3000 kg", ""), "--practice", house);
+        Ran run = run("check", sheet("3000 kg", ""), "--practice", house);
         says(run, "Changing nothing in this region on this day: mass.cog-rise-most of us from 2026-01-01");
         says(run, "Not asked for by this sheet: mass.ball-lift-most of au from 2026-01-01; mass.gcm-over");
         says(run, "OTHERWISE SET by Saltbush Fit-out: - mass.side-most 5 %, au from 2026-01-01.");
@@ -127,7 +114,7 @@ class HouseTest {
 
     @Test
     void explainMendAndCompareShowIt() throws IOException {
-        Run explained = run("explain", sheet("2570 kg", ""), "mass.gvm-tight", "--practice", house);
+        Ran explained = run("explain", sheet("2570 kg", ""), "mass.gvm-tight", "--practice", house);
         says(explained, "Practice mass.gvm-reserve: 2 %, any from 2026-01-01, set by the shop. " + REPLACED);
         says(explained, "Severity change, set by the shop in place of note.");
         says(explained, "$reserve.value is 2 % (house value)");
@@ -141,12 +128,12 @@ class HouseTest {
     void aBadHouseFileEndsWithTwoAndAllItsFaults() throws IOException {
         String bad = Files.writeString(folder.resolve("bad.yaml"), HOUSE.replace("value: 2 %, reason: All are weighed, name:"
                 + " Foreman", "value: 2 %").replace("mass.side-most", "mass.sides-most")).toString();
-        Run run = run("check", sheet("3000 kg", ""), "--practice", bad);
+        Ran run = run("check", sheet("3000 kg", ""), "--practice", bad);
         assertEquals(2, run.code());
         assertEquals("", run.out());
         assertTrue(run.err().startsWith("The house file cannot be used, so no advice is given:\n" + bad
                 + ":4:16: values.2.practice: the rule book has no practice value 'mass.sides-most' (did you mean"), run.err());
-        Run none = run("check", sheet("3000 kg", ""), "--practice", folder.resolve("none.yaml").toString());
+        Ran none = run("check", sheet("3000 kg", ""), "--practice", folder.resolve("none.yaml").toString());
         assertEquals(2, none.code());
         assertTrue(none.err().contains("there is no such file"), none.err());
     }
@@ -157,7 +144,7 @@ class HouseTest {
     @Test
     void aWaivedStopIsSeenButDoesNotDecide() throws IOException {
         String sheet = sheet("2500 kg", String.format(WAIVER, "2026-12-31"));
-        Run run = run("check", sheet);
+        Ran run = run("check", sheet);
         assertEquals(0, run.code(), run.out());
         says(run, "Nothing found but what is waived. Not counted: 1 stop waived by workshop manager until 2026-12-31.");
         says(run, "STOP Waived: Loaded mass is above the GVM mass.gvm-over");
@@ -168,7 +155,7 @@ class HouseTest {
         assertEquals("workshop manager", json.at("/findings/0/waiver/by").asText());
         assertEquals("active", json.at("/waivers/0/state").asText());
         says(run("explain", sheet, "mass.gvm-over"), "it fires; waived by workshop manager until 2026-12-31: It is weighed again");
-        Run mended = run("mend", sheet);
+        Ran mended = run("mend", sheet);
         says(mended, "1 stop waived by workshop manager");
         says(mended, "OFFER 1");
         assertFalse(mended.out().contains("no stop to clear"));
@@ -176,20 +163,20 @@ class HouseTest {
 
     @Test
     void aWaiverThatDoesNotCountIsReported() throws IOException {
-        Run expired = run("check", sheet("2500 kg", String.format(WAIVER, "2026-11-24")));
+        Ran expired = run("check", sheet("2500 kg", String.format(WAIVER, "2026-11-24")));
         assertEquals(1, expired.code());
         says(expired, "Do not buy, fit or drive it so. Found: 1 stop.");
         says(expired, "WAIVERS THAT DO NOT COUNT: - mass.gvm-over [vehicle], everything aboard, waived by workshop manager until"
                 + " 2026-11-24: It is weighed again - its last day is past");
         says(run("check", sheet("3000 kg", String.format(WAIVER, "2026-12-31"))), "- there is no such finding");
-        Run wide = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("subject: vehicle, ", "")));
+        Ran wide = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("subject: vehicle, ", "")));
         assertEquals(1, wide.code());
         says(wide, "- a stop is waived only with its subject and load case named ('subject:' and 'in:')");
     }
 
     @Test
     void aWaiverOfAnUnknownRuleIsAFaultOfTheSheet() throws IOException {
-        Run run = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
+        Ran run = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
         assertEquals(2, run.code());
         assertTrue(run.err().contains("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean"
                 + " 'mass.gvm-over'?)"), run.err());

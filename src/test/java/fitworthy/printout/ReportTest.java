@@ -146,7 +146,7 @@ class ReportTest {
             Found each = some.get(i % some.size());
             many.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
         }
-        return new Report(report.title(), report.reference(), report.caution(), report.verdict(), report.particulars(),
+        return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(), report.particulars(),
                 List.of(new Section("findings", "Findings", many)));
     }
 }
