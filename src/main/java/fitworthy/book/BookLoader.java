@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.figures.Measures;
 import fitworthy.figures.Tables;
 import fitworthy.sheet.Binder;
+import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -30,7 +31,7 @@ public final class BookLoader {
     private final Path folder;
     private final RuleCache cache;
     private final List<Fault> faults = new ArrayList<>();
-    private final MessageDigest digest = CacheFolder.sha256();
+    private final MessageDigest digest = Digests.sha256();
     private final PageCache pages;
     private final CompletableFuture<Optional<RuleCache.Loaded>> kept;
 
@@ -248,7 +249,7 @@ public final class BookLoader {
         if (text == null) {
             return null;
         }
-        MessageDigest own = CacheFolder.sha256();
+        MessageDigest own = Digests.sha256();
         CacheFolder.count(own, folder.relativize(file).toString(), text);
         byte[] bytes = own.digest();
         digest.update(bytes);

@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.sheet.Binder;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.QuantityText;
+import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -59,7 +60,7 @@ public final class HouseReader {
         reader.ids();
         if (faults.isEmpty()) {
             page.values().forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
-            byte[] digest = CacheFolder.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
+            byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(page, file.toString(), HexFormat.of().formatHex(digest).substring(0, 12),
                     reader.stricter, severities);
             reader.looser(house);

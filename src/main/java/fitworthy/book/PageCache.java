@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.source.Digests;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
 import java.io.ByteArrayOutputStream;
@@ -32,7 +33,7 @@ final class PageCache {
 
     PageCache(CacheFolder folder) {
         this.folder = folder;
-        MessageDigest digest = CacheFolder.sha256();
+        MessageDigest digest = Digests.sha256();
         CacheFolder.count(digest, List.of("source/Node", "source/NodeReader", "book/PageCache"));
         this.reader = HexFormat.of().formatHex(digest.digest());
         folder.find(FILE).ifPresent(this::pages);

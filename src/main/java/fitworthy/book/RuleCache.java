@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.source.Digests;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -34,7 +35,7 @@ final class RuleCache {
 
     /** The key of a set of rule files: their text, the engine, the Java level and the classes that rules see. */
     static String key(Map<String, String> texts) {
-        MessageDigest digest = CacheFolder.sha256();
+        MessageDigest digest = Digests.sha256();
         texts.forEach((file, text) -> CacheFolder.count(digest, file, text));
         digest.update(String.valueOf(KieBase.class.getPackage().getImplementationVersion())
                 .getBytes(StandardCharsets.UTF_8));

@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.advice.Alternatives;
+import fitworthy.batch.View;
 import fitworthy.book.Book;
 import fitworthy.printout.AlternativesPrintout;
 import fitworthy.sheet.Sheet;
@@ -42,7 +43,7 @@ final class Compare implements Callable<Integer> {
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
-        SheetOptions.Read read = options.read(book);
+        View.Read read = options.read(book);
         List<String> known = read.sheet().options().stream().map(Sheet.Option::name).toList();
         List<Fault> faults = new ArrayList<>();
         if (known.isEmpty()) {

@@ -5,7 +5,9 @@ import fitworthy.printout.FaultPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
@@ -78,14 +80,20 @@ public final class Fitworthy implements Runnable {
         }
     }
 
+    /** Runs one command that has nothing on its standard input. @return the exit code */
+    public static int run(PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
+        return run(InputStream.nullInputStream(), out, err, environment, args);
+    }
+
     /**
      * Runs one command.
      *
      * @param environment environment variables
      * @return the exit code
      */
-    public static int run(PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
-        Surroundings around = new Surroundings(out, err, environment,
+    public static int run(InputStream in, PrintWriter out, PrintWriter err, Map<String, String> environment,
+            String... args) {
+        Surroundings around = new Surroundings(in, out, err, environment,
                 BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
         CommandLine line = new CommandLine(new Fitworthy());
         List.of(
@@ -94,6 +102,7 @@ public final class Fitworthy implements Runnable {
                 new Mend(around),
                 new Compare(around),
                 new Print(around),
+                new Batch(around),
                 new Prove(around),
                 new RunCases(around),
                 new WriteHandbook(around)).forEach(line::addSubcommand);
@@ -107,7 +116,8 @@ public final class Fitworthy implements Runnable {
 
     private static int explained(Exception exception, PrintWriter err) {
         if (exception instanceof FaultsException faults) {
-            err.println("The sheet cannot be used:");
+            boolean option = faults.faults().stream().allMatch(each -> each.place().file().startsWith("--"));
+            err.println(option ? "The command line cannot be used:" : "The sheet cannot be used:");
             FaultPrintout.print(err, faults.faults());
             return BAD_INPUT;
         }
@@ -125,6 +135,10 @@ public final class Fitworthy implements Runnable {
             err.println("The printout cannot be written; what stood there before is untouched:");
             err.println(exception.getMessage());
             return NOT_WRITTEN;
+        }
+        if (exception instanceof UncheckedIOException io) {
+            err.println("A file cannot be read: " + io.getCause().getMessage());
+            return BAD_INPUT;
         }
         err.println("A fault of ours, not of your sheet: " + exception);
         err.println("Please report it with the sheet. No advice was given.");

@@ -12,7 +12,7 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8));
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8));
-        int code = Fitworthy.run(out, err, System.getenv(), args);
+        int code = Fitworthy.run(System.in, out, err, System.getenv(), args);
         out.flush();
         err.flush();
         System.exit(code);

@@ -3,6 +3,7 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Mender;
+import fitworthy.batch.View;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.printout.MendingPrintout;
@@ -35,7 +36,7 @@ final class Mend implements Callable<Integer> {
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
-        SheetOptions.Read read = options.read(book);
+        View.Read read = options.read(book);
         Advice planned = Adviser.advise(book, read.sheet());
         Mender.Mending mending;
         try (Patience patience = Patience.of(seconds, around.err())) {

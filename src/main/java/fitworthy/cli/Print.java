@@ -5,6 +5,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Alternatives;
 import fitworthy.advice.Mender;
 import fitworthy.advice.Mender.Mending;
+import fitworthy.batch.View;
 import fitworthy.book.Book;
 import fitworthy.printout.Arrangement;
 import fitworthy.printout.HtmlPrintout;
@@ -65,7 +66,7 @@ final class Print implements Callable<Integer> {
         }
         Instant time = time();
         Book book = options.book(around);
-        SheetOptions.Read read = options.read(book);
+        View.Read read = options.read(book);
         Advice advice = Adviser.advise(book, read.sheet());
         Report report = Arrangement.report(advice, mending(book, read), alternatives(book, read),
                 new Imprint(options.fileName(), options.hash(), new Fitworthy.Version().getVersion()[0], time));
@@ -104,13 +105,13 @@ final class Print implements Callable<Integer> {
         return new FaultsException(List.of(new Fault(Place.of(place), "", problem, mend)));
     }
 
-    private Mending mending(Book book, SheetOptions.Read read) {
+    private Mending mending(Book book, View.Read read) {
         try (Patience patience = Patience.of(seconds, around.err())) {
             return Mender.mend(book, read.tree(), read.sheet(), patience, patience);
         }
     }
 
-    private Optional<Alternatives> alternatives(Book book, SheetOptions.Read read) throws FaultsException {
+    private Optional<Alternatives> alternatives(Book book, View.Read read) throws FaultsException {
         List<String> names = read.sheet().options().stream().map(Sheet.Option::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();

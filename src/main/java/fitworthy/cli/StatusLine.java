@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import java.io.PrintWriter;
+import java.util.OptionalInt;
 
 /** One line on the error stream that says how far a long run has come, where a person is watching. */
 final class StatusLine implements AutoCloseable {
@@ -29,6 +30,16 @@ final class StatusLine implements AutoCloseable {
             shown = System.nanoTime();
             err.print(String.format("\r%-79s", text));
             err.flush();
+        }
+    }
+
+    /** Shows how many of all sheets are done; with a bar where it is known how many there are. */
+    void show(long done, OptionalInt all) {
+        if (all.isEmpty()) {
+            show(done + " sheets");
+        } else {
+            int filled = (int) (40 * done / Math.max(1, all.getAsInt()));
+            show("[" + "#".repeat(filled) + ".".repeat(40 - filled) + "] " + done + " of " + all.getAsInt() + " sheets");
         }
     }
 

@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.book.BookLoader;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Map;
 
@@ -10,4 +11,5 @@ import java.util.Map;
  * @param environment environment variables
  * @param shipped the rule book that is used where the command line names none
  */
-record Surroundings(PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {}
+record Surroundings(InputStream in, PrintWriter out, PrintWriter err, Map<String, String> environment,
+        BookLoader shipped) {}

@@ -1,17 +1,33 @@
 package fitworthy.cli;
 
+import java.io.BufferedOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** Writes a file whole or not at all: whatever goes wrong, what stood there before still stands. */
-final class WholeFile {
+/** A file that is written whole or not at all: whatever goes wrong, what stood there before still stands. */
+final class WholeFile implements Closeable {
 
-    private WholeFile() {}
+    private final Path target;
+    private final Path unfinished;
+    private final FileChannel channel;
+    private final OutputStream stream;
+
+    /** Begins the file beside what it is to replace; until it is finished that stands. */
+    WholeFile(Path file) throws IOException {
+        // The file a link leads to, so that the link stays one.
+        target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        unfinished = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        unfinished.toFile().deleteOnExit();
+        stream = new BufferedOutputStream(Channels.newOutputStream(channel));
+    }
 
     /**
      * Puts content in place of what a file holds now, once all of it is safely on the disk.
@@ -19,21 +35,28 @@ final class WholeFile {
      * @throws IOException where that fails; the file is as it was, and nothing is left beside it
      */
     static void write(Path file, byte[] content) throws IOException {
-        // The file a link leads to, so that the link stays one.
-        Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-        Path unfinished = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-        try {
-            try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                ByteBuffer rest = ByteBuffer.wrap(content);
-                while (rest.hasRemaining()) {
-                    channel.write(rest);
-                }
-                channel.force(true);
-            }
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            Files.deleteIfExists(unfinished);
-            throw e;
+        try (WholeFile whole = new WholeFile(file)) {
+            whole.write(content);
+            whole.finish();
         }
+    }
+
+    void write(byte[] content) throws IOException {
+        stream.write(content);
+    }
+
+    /** Puts it in place of what the file holds now, once all of it is safely on the disk. */
+    void finish() throws IOException {
+        stream.flush();
+        channel.force(true);
+        channel.close();
+        Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /** Leaves nothing beside the file. */
+    @Override
+    public void close() throws IOException {
+        channel.close();
+        Files.deleteIfExists(unfinished);
     }
 }

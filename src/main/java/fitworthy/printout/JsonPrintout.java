@@ -17,7 +17,6 @@ import fitworthy.book.Practice;
 import fitworthy.book.Severity;
 import fitworthy.figures.Measure;
 import fitworthy.figures.MeasureKind;
-import fitworthy.sheet.Dimension;
 import fitworthy.sheet.Missing;
 import fitworthy.sheet.Waiver;
 import fitworthy.source.Words;
@@ -256,10 +255,8 @@ public final class JsonPrintout {
         json.writeEndObject();
     }
 
-    /** A number in the measure's unit with two digits more than people are shown. */
     private void number(String name, double value, MeasureKind kind) throws IOException {
-        double scale = Math.pow(10, kind.decimals() + 2);
-        json.writeNumberField(name, Math.round(value / Dimension.size(kind.unit()) * scale) / scale);
+        json.writeNumberField(name, Wording.exact(value, kind));
     }
 
     private void texts(String name, List<String> values) throws IOException {

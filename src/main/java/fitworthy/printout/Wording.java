@@ -30,6 +30,12 @@ public final class Wording {
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 
+    /** A number in the measure's unit with two digits more than people are shown, for programs. */
+    public static double exact(double value, MeasureKind kind) {
+        double scale = Math.pow(10, kind.decimals() + 2);
+        return Math.round(value / Dimension.size(kind.unit()) * scale) / scale;
+    }
+
     /** A number with its unit. */
     public static String quantity(double value, MeasureKind kind) {
         String number = number(value, kind.unit(), kind.decimals());

@@ -32,7 +32,7 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
 public final class NodeReader {
 
     static final int DEEPEST = 40;
-    static final int LARGEST_BYTES = 1 << 20;
+    public static final int LARGEST_BYTES = 1 << 20;
     static final int LONGEST_NAME = 200;
     static final int LONGEST_TEXT = 10_000;
 
@@ -50,14 +50,17 @@ public final class NodeReader {
     }
 
     private final String file;
+    /** How many lines of the file stand before the text. */
+    private final int before;
     private final List<Fault> faults;
     /** Where reading has come to, for what the parser reports without a place. */
     private Place reached;
 
-    private NodeReader(String file, List<Fault> faults) {
-        this.file = file;
+    private NodeReader(Place place, List<Fault> faults) {
+        this.file = place.file();
+        this.before = Math.max(0, place.line() - 1);
         this.faults = faults;
-        this.reached = Place.of(file);
+        this.reached = place;
     }
 
     /**
@@ -80,24 +83,9 @@ public final class NodeReader {
                 faults.add(new Fault(place, "", "this is a folder", "name a file, such as scenarios/touring.yaml"));
                 return null;
             }
-            byte[] bytes;
             try (InputStream in = Files.newInputStream(path)) {
-                bytes = in.readNBytes(LARGEST_BYTES + 1);
+                return text(in.readNBytes(LARGEST_BYTES + 1), place, faults);
             }
-            if (bytes.length > LARGEST_BYTES) {
-                faults.add(new Fault(place, "", "the file is larger than " + (LARGEST_BYTES >> 20) + " MiB",
-                        "split it, or remove what does not belong in it"));
-                return null;
-            }
-            CharBuffer text = CharBuffer.allocate(bytes.length);
-            CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
-            String read = text.flip().toString();
-            if (result.isError()) {
-                faults.add(new Fault(placeAfter(read, path.toString()), "", "the file is not UTF-8 text from here on",
-                        "save it as UTF-8"));
-                return null;
-            }
-            return read.startsWith("\uFEFF") ? read.substring(1) : read;
         } catch (NoSuchFileException e) {
             faults.add(new Fault(place, "", "there is no such file", "check the spelling of the path"));
         } catch (IOException e) {
@@ -106,9 +94,31 @@ public final class NodeReader {
         return null;
     }
 
-    /** The place of the character that would follow a text. */
-    private static Place placeAfter(String text, String file) {
-        return new Place(file, (int) text.chars().filter(each -> each == '\n').count() + 1,
+    /**
+     * Bytes as UTF-8 text, or null with a fault where they are too many or are none.
+     *
+     * @param place the file, with the line where they are one of its lines
+     */
+    public static String text(byte[] bytes, Place place, List<Fault> faults) {
+        if (bytes.length > LARGEST_BYTES) {
+            faults.add(new Fault(place, "", "the " + (place.line() == 0 ? "file" : "line") + " is larger than "
+                    + (LARGEST_BYTES >> 20) + " MiB", "split it, or remove what does not belong in it"));
+            return null;
+        }
+        CharBuffer text = CharBuffer.allocate(bytes.length);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
+        String read = text.flip().toString();
+        if (result.isError()) {
+            faults.add(new Fault(placeAfter(read, place), "", "the file is not UTF-8 text from here on",
+                    "save it as UTF-8"));
+            return null;
+        }
+        return read.startsWith("\uFEFF") ? read.substring(1) : read;
+    }
+
+    /** The place of the character that would follow a text. @param place where the text begins */
+    private static Place placeAfter(String text, Place place) {
+        return new Place(place.file(), (int) text.chars().filter(each -> each == '\n').count() + Math.max(1, place.line()),
                 text.length() - text.lastIndexOf('\n'));
     }
 
@@ -118,15 +128,24 @@ public final class NodeReader {
      * @return the root mapping, or null where the text cannot be read as one
      */
     public static Node.Mapping read(String file, String text, List<Fault> faults) {
+        return read(Place.of(file), text, faults);
+    }
+
+    /**
+     * The same for a text within a file.
+     *
+     * @param place the file, with the line that the text begins on
+     */
+    public static Node.Mapping read(Place place, String text, List<Fault> faults) {
         int control = controlCharacter(text);
         if (control >= 0) {
-            faults.add(new Fault(placeAfter(text.substring(0, control), file), "",
+            faults.add(new Fault(placeAfter(text.substring(0, control), place), "",
                     String.format(Locale.ROOT, "the control character U+%04X stands here", (int) text.charAt(control)),
                     NO_CONTROL_CHARACTERS));
             return null;
         }
         boolean json = text.stripLeading().startsWith("{");
-        NodeReader reader = new NodeReader(file, faults);
+        NodeReader reader = new NodeReader(place, faults);
         try (JsonParser parser = (json ? JSON : Yaml.FACTORY).createParser(text)) {
             return reader.root(parser);
         } catch (StreamConstraintsException e) {
@@ -171,7 +190,7 @@ public final class NodeReader {
         Place place = place(e.getLocation());
         String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s), got this instead.*", "");
         if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-            place = new Place(file, marked.getProblemMark().getLine() + 1, marked.getProblemMark().getColumn() + 1);
+            place = new Place(file, marked.getProblemMark().getLine() + 1 + before, marked.getProblemMark().getColumn() + 1);
             problem = (marked.getContext() == null ? "" : marked.getContext() + ", ") + marked.getProblem();
         }
         String mend = problem.contains("(TAB)") ? "indent with two spaces a level, never with a tab"
@@ -266,7 +285,7 @@ public final class NodeReader {
 
     private Place place(JsonLocation location) {
         if (location != null) {
-            reached = new Place(file, location.getLineNr(), location.getColumnNr());
+            reached = new Place(file, location.getLineNr() + before, location.getColumnNr());
         }
         return reached;
     }

@@ -1,0 +1,61 @@
+package fitworthy.batch;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is said of one sheet of many, in short: what was found, or what is wrong with it. The shape of a line is in
+ * docs/output.md.
+ *
+ * @param sheet its file, or the number of its line
+ */
+public record Answer(Object sheet, String title, String worst, List<Found> findings, Integer notAssessed, Integer met,
+        List<Refusal> faults, String caution, @JsonIgnore State state) {
+
+    /** What a sheet comes to, best first. */
+    public enum State { IN_ORDER, ASKS_FOR_ACTION, CANNOT_BE_USED, FAULT_OF_OURS }
+
+    /** A finding in short. @param waived true or null */
+    public record Found(String id, String subject, @JsonProperty("case") String in, String severity, Boolean waived,
+            @JsonUnwrapped Figures figures) {
+
+        static Found of(Finding finding) {
+            Judged judged = finding.judged();
+            return new Found(judged.id(), judged.subject(), judged.loadCase(), word(judged.card().severity().value()),
+                    finding.waiver().isPresent() ? true : null, Figures.of(judged, finding.comparison()));
+        }
+    }
+
+    /** Looks at a sheet; never fails, so that one sheet cannot take the others with it. */
+    public static Answer of(View view, Input input) {
+        Object name = input.place().line() == 0 ? input.place().file() : (Object) input.place().line();
+        try {
+            List<Fault> faults = new ArrayList<>();
+            Advice advice = view.advise(input.tree(input.text(faults), faults), faults);
+            return new Answer(name, advice.sheet().title(), advice.worst().map(Answer::word).orElse("none"),
+                    advice.findings().stream().map(Found::of).toList(), advice.notAssessed().size(), advice.met().size(), null,
+                    view.book().cover().caution(), advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
+        } catch (FaultsException e) {
+            return refused(name, Refusal.of(e), State.CANNOT_BE_USED);
+        } catch (RuntimeException e) {
+            return refused(name, List.of(Refusal.ours(input, e)), State.FAULT_OF_OURS);
+        }
+    }
+
+    private static Answer refused(Object name, List<Refusal> faults, State state) {
+        return new Answer(name, null, null, null, null, null, faults, null, state);
+    }
+
+    private static String word(Enum<?> word) {
+        return Words.hyphenated(word.name());
+    }
+}

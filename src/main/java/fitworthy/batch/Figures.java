@@ -1,0 +1,19 @@
+package fitworthy.batch;
+
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.figures.MeasureKind;
+import fitworthy.printout.Wording;
+import java.util.Optional;
+
+/** What was compared, in the measure's unit; all null where nothing was. */
+public record Figures(String unit, Double value, Double limit, Double margin) {
+
+    static final Figures NONE = new Figures(null, null, null, null);
+
+    static Figures of(Judged judged, Optional<Comparison> comparison) {
+        MeasureKind kind = judged.measure().kind();
+        return comparison.map(each -> new Figures(kind.unit(), Wording.exact(each.value(), kind),
+                Wording.exact(each.limit(), kind), Wording.exact(each.margin(), kind))).orElse(NONE);
+    }
+}

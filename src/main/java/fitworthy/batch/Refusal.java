@@ -1,0 +1,30 @@
+package fitworthy.batch;
+
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import java.util.List;
+
+/**
+ * One thing for which a sheet of many cannot be used, as it is written.
+ *
+ * @param place file, line and column
+ * @param about the field; empty where it is not in one
+ * @param problem what is wrong
+ * @param right what would be right
+ */
+public record Refusal(String place, String about, String problem, String right) {
+
+    static List<Refusal> of(FaultsException faults) {
+        return faults.faults().stream().map(Refusal::of).toList();
+    }
+
+    private static Refusal of(Fault fault) {
+        return new Refusal(fault.place().toString(), fault.path(), fault.problem(), fault.mend());
+    }
+
+    /** What a sheet meets that brings a fault of ours to light; the others go on. */
+    static Refusal ours(Input input, RuntimeException fault) {
+        return new Refusal(input.place().toString(), "", "a fault of ours, not of the sheet: " + fault,
+                "please report it with the sheet");
+    }
+}
