@@ -62,7 +62,8 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
             double least = trailer.lightest().or(Figure.of(now * LIGHTEST_TRAILER)).value();
             if (least < now) {
                 levers.add(new Lever("trailer", steps(now - least, TRAILER_STEP_KG),
-                        strength -> new Change.LightenTrailer(now - strength * (now - least)), now - least));
+                        strength -> new Change.LightenTrailer(Math.floor(now - strength * (now - least) + 1e-6)),
+                        now - least));
             }
         });
         for (Sheet.Option option : sheet.options()) {

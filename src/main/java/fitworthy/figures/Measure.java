@@ -1,7 +1,6 @@
 package fitworthy.figures;
 
 import fitworthy.sheet.Choice;
-import fitworthy.sheet.Dimension;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import fitworthy.source.Words;
@@ -62,10 +61,7 @@ public final class Measure {
     }
 
     private static Figure toPrintedDigit(MeasureKind kind, Figure figure, int way) {
-        double digit = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals());
-        // A millionth of a digit is the binary fraction's, not the figure's.
-        return figure.known() ? Figure.of(way * digit * Math.ceil(way * figure.value() / digit - 1e-6), figure.tolerance())
-                : figure;
+        return figure.known() ? Figure.of(kind.printed(figure.value(), way), figure.tolerance()) : figure;
     }
 
     /** An answer in a word. */
@@ -73,6 +69,11 @@ public final class Measure {
         return new Measure(kind, subject, loadCase, null, null,
                 choice.known() ? Words.hyphenated(choice.value().name()) : "",
                 choice.known() ? List.of() : List.of(choice.missing()), List.of());
+    }
+
+    /** An answer in a word of a table, or what is missing to look it up. */
+    static Measure of(MeasureKind kind, String subject, String loadCase, String word, List<Missing> missing) {
+        return new Measure(kind, subject, loadCase, null, null, word, missing, List.of());
     }
 
     /** The same measure, with a formula that its number, its limit or a figure named in an earlier formula comes from. */

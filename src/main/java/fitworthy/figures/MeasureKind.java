@@ -1,5 +1,7 @@
 package fitworthy.figures;
 
+import fitworthy.sheet.Dimension;
+
 /**
  * A question that the figures answer.
  *
@@ -17,6 +19,17 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
 
     public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
         return new MeasureKind(name, unit, decimals, meaning, limitMeaning);
+    }
+
+    /**
+     * The nearest value that can be printed in full and is on the safe side.
+     *
+     * @param way 1 for one that is not below the value, -1 for one that is not above it
+     */
+    public double printed(double value, int way) {
+        double digit = Dimension.size(unit) * Math.pow(10, -decimals);
+        // A millionth of a digit is the binary fraction's, not the figure's.
+        return way * digit * Math.ceil(way * value / digit - 1e-6);
     }
 
     /** A question answered by a word: yes, no, or the name of a choice. */

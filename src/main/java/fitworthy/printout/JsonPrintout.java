@@ -25,6 +25,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Advice as JSON, in the shape that docs/output.md describes. */
 public final class JsonPrintout {
@@ -181,11 +182,12 @@ public final class JsonPrintout {
             json.writeEndObject();
         }
         head(judged, finding.comparison());
-        for (String[] text : new String[][] {{"title", judged.card().title()}, {"remedy", judged.card().remedy()},
-            {"why", judged.card().why()}, {"ask", judged.card().ask()}}) {
-            json.writeStringField(text[0], Wording.fill(text[1], judged, finding.comparison(), finding.evidence(),
-                    finding.practice()));
-        }
+        UnaryOperator<String> filled = text -> Wording.fill(text, judged, finding.comparison(), finding.evidence(),
+                finding.practice());
+        json.writeStringField("title", filled.apply(judged.card().title()));
+        json.writeStringField("remedy", Wording.remedy(judged, finding.comparison(), finding.evidence(), finding.practice()));
+        json.writeStringField("why", filled.apply(judged.card().why()));
+        json.writeStringField("ask", filled.apply(judged.card().ask()));
         json.writeArrayFieldStart("evidence");
         for (Measure measure : finding.evidence()) {
             json.writeStartObject();

@@ -44,7 +44,7 @@ public final class Wording {
 
     /** A measure's value with its unit, or its word. */
     public static String value(Measure measure) {
-        return measure.kind().unit().isEmpty() && !measure.getWord().isEmpty() ? measure.getWord().replace('-', ' ')
+        return !measure.isKnown() ? "not known" : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty() ? measure.getWord().replace('-', ' ')
                 : quantity(measure.getValue(), measure.kind());
     }
 
@@ -86,6 +86,19 @@ public final class Wording {
                 : judged.card().atLeast() ? " too little" : " too much");
     }
 
+    /** A card's remedy, in which what is too much is rounded up and what is allowed down, so that doing as it says is enough. */
+    public static String remedy(Judged judged, Optional<Comparison> comparison, List<Measure> evidence,
+            List<Practice> practice) {
+        return fill(judged.card().remedy(), judged, comparison.map(each -> toTheSafeSide(judged, each)), evidence, practice);
+    }
+
+    private static Comparison toTheSafeSide(Judged judged, Comparison each) {
+        MeasureKind kind = judged.measure().kind();
+        int worse = judged.card().atLeast() ? -1 : 1;
+        return new Comparison(kind.printed(each.value(), worse), kind.printed(each.limit(), -worse),
+                kind.printed(each.margin(), -1), each.tolerance(), each.house());
+    }
+
     /** A card's text with its placeholders filled from what was compared. */
     public static String fill(String text, Judged judged, Optional<Comparison> comparison, List<Measure> evidence,
             List<Practice> practice) {
@@ -105,7 +118,7 @@ public final class Wording {
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
-            case "value" -> value(judged.measure());
+            case "value" -> comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
             case "limit" -> comparison.map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : "")).orElse("the limit");
             case "margin" -> comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
             default -> evidence.stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)

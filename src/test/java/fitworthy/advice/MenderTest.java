@@ -60,6 +60,19 @@ class MenderTest {
                 && way.change().words().startsWith("load the trailer to 3480 kg")));
     }
 
+    /** What is printed is what was tried, so that a step that ends on a fraction is not rounded up past the limit. */
+    @Test
+    void aTrailerIsLoadedToWholeKilograms() throws FaultsException {
+        Mending mending = mend("trailer: {name: Van, mass: 3500.7 kg, ball: 0 kg, lightest: 3000 kg}");
+        Mender.Offer offer = mending.offers().stream().filter(each -> each.changes().stream()
+                .anyMatch(change -> change instanceof Change.LightenTrailer)).findFirst().orElseThrow();
+        double tried = offer.advice().sheet().trailer().orElseThrow().mass().value();
+        assertEquals(Math.rint(tried), tried);
+        assertTrue(tried <= 3480, () -> "loaded to " + tried);
+        assertTrue(words(mending).contains("load the trailer to " + Math.round(tried) + " kg at most, its ball in proportion"),
+                () -> words(mending).toString());
+    }
+
     /** The rear axle is 10 kg over; a box of 100 kg moved forward by a tenth of the wheelbase, 290 mm in steps of 10, clears it. */
     @Test
     void aPartIsMovedNoFurtherThanNeeded() throws FaultsException {
