@@ -1,6 +1,8 @@
 package fitworthy.advice;
 
 import fitworthy.book.Book;
+import fitworthy.book.House;
+import fitworthy.book.HouseReader;
 import fitworthy.sheet.Binder;
 import fitworthy.sheet.Field;
 import fitworthy.sheet.Sheet;
@@ -19,7 +21,7 @@ import java.util.List;
 /**
  * The tests of a rule book that its maintainers write. A case is the plain sheet, changed: fields given in the topic's
  * {@code sheet} and in the case's own replace those of the plain sheet, lists of named things are merged by name, and what
- * {@code without} names is taken out.
+ * {@code without} names is taken out. A case may set values over the book's under {@code house}, as a shop does.
  */
 public final class Cases {
 
@@ -31,8 +33,9 @@ public final class Cases {
      * @param place where it stands
      * @param tree what its sheet was read from
      * @param sheet the sheet it makes
+     * @param house what it sets over the book, as a shop may
      */
-    public record Case(String topic, Text text, Place place, Node.Mapping tree, Sheet sheet) {
+    public record Case(String topic, Text text, Place place, Node.Mapping tree, Sheet sheet, House house) {
         @Override
         public String toString() {
             return topic + ": " + text.name();
@@ -54,7 +57,8 @@ public final class Cases {
             @Field(value = "the load case; not looked at where left out", example = "towing") String in,
             @Field(value = "the value as printed", example = "3001 kg") String value,
             @Field(value = "the limit as printed", example = "3000 kg") String limit,
-            @Field(value = "the margin as printed, negative where passed", example = "-1 kg") String margin) {}
+            @Field(value = "the margin as printed, negative where passed", example = "-1 kg") String margin,
+            @Field(value = "words that the remedy holds as printed", example = "at least 1 kg off") String remedy) {}
 
     /** A check that must lack a figure. */
     public record Unassessed(
@@ -116,15 +120,17 @@ public final class Cases {
     }
 
     private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
-        Text text = new Binder(faults).bind(Text.class, mapping.without("sheet"));
+        Text text = new Binder(faults).bind(Text.class, mapping.without("sheet").without("house"));
         Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
         for (String path : text.without()) {
             changed = Trees.without(changed, List.of(path.split("\\.")));
         }
         List<Fault> sheetFaults = new ArrayList<>();
         try {
+            House house = mapping.get("house") instanceof Node.Mapping set
+                    ? HouseReader.read(set, set.place().file(), text.name(), book) : House.NONE;
             cases.add(new Case(topic, text, mapping.place(), changed,
-                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults)));
+                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults), house));
         } catch (FaultsException e) {
             faults.addAll(e.faults());
         }

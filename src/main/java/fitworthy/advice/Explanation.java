@@ -17,8 +17,9 @@ import java.util.Map;
  * @param judged the measure it judges
  * @param holds whether its condition holds
  * @param steps what was looked at, in the order of the rule file, up to the first part that does not hold
+ * @param looked every fact that was looked at on the way, also those that did not fit where another did
  */
-public record Explanation(String loadCase, Measure judged, boolean holds, List<Step> steps) {
+public record Explanation(String loadCase, Measure judged, boolean holds, List<Step> steps, List<Step> looked) {
 
     /**
      * A fact that the condition asked for.
@@ -55,8 +56,9 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
 
     private static Explanation of(String loadCase, Condition condition, Measure judged, List<?> facts) {
         List<Step> best = new ArrayList<>();
-        boolean holds = holds(condition, judged, facts, new HashMap<>(), new ArrayList<>(), best);
-        return new Explanation(loadCase, judged, holds, List.copyOf(best));
+        Search search = new Search(judged, facts, new ArrayList<>());
+        boolean holds = holds(condition, search, new HashMap<>(), new ArrayList<>(), best);
+        return new Explanation(loadCase, judged, holds, List.copyOf(best), List.copyOf(search.looked()));
     }
 
     /** A property of a fact by the name rule files use, or null where it has none of this name. */
@@ -64,9 +66,16 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         return Truth.property(fact, name);
     }
 
-    private static boolean holds(Condition condition, Measure judged, List<?> facts, Map<String, Object> bound,
-            List<Step> path, List<Step> best) {
-        return all(flat(condition), 0, judged, facts, bound, path, best);
+    /** What is searched. @param judged the only measure of its name that counts, or null where any does */
+    private record Search(Measure judged, List<?> facts, List<Step> looked) {
+        Search forAny() {
+            return new Search(null, facts, looked);
+        }
+    }
+
+    private static boolean holds(Condition condition, Search search, Map<String, Object> bound, List<Step> path,
+            List<Step> best) {
+        return all(flat(condition), 0, search, bound, path, best);
     }
 
     private static List<Condition> flat(Condition condition) {
@@ -74,8 +83,8 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
                 ? all.parts().stream().flatMap(each -> flat(each).stream()).toList() : List.of(condition);
     }
 
-    private static boolean all(List<Condition> parts, int from, Measure judged, List<?> facts,
-            Map<String, Object> bound, List<Step> path, List<Step> best) {
+    private static boolean all(List<Condition> parts, int from, Search search, Map<String, Object> bound,
+            List<Step> path, List<Step> best) {
         if (path.size() > best.size() || best.isEmpty()) {
             best.clear();
             best.addAll(path);
@@ -87,12 +96,12 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         }
         Condition part = parts.get(from);
         if (part instanceof Condition.Match match) {
-            return match(match, parts, from, judged, facts, bound, path, best);
+            return match(match, parts, from, search, bound, path, best);
         }
-        Tried tried = tried(part, judged, facts, bound);
+        Tried tried = tried(part, search, bound);
         int before = path.size();
         path.addAll(tried.steps());
-        if (tried.holds() && all(parts, from + 1, judged, facts, bound, path, best)) {
+        if (tried.holds() && all(parts, from + 1, search, bound, path, best)) {
             return true;
         }
         if (path.size() > best.size()) {
@@ -106,37 +115,37 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
     /** What became of a part that binds nothing. @param steps what it was found in, or how far it came */
     private record Tried(boolean holds, List<Step> steps) {}
 
-    private static Tried tried(Condition part, Measure judged, List<?> facts, Map<String, Object> bound) {
+    private static Tried tried(Condition part, Search search, Map<String, Object> bound) {
         if (part instanceof Condition.Any any) {
-            List<Tried> each = any.parts().stream().map(one -> tried(one, judged, facts, bound)).toList();
+            List<Tried> each = any.parts().stream().map(one -> tried(one, search, bound)).toList();
             return each.stream().filter(Tried::holds).findFirst()
                     .orElseGet(() -> each.stream().max(Comparator.comparingInt(one -> one.steps().size())).orElseThrow());
         }
         if (part instanceof Condition.None none) {
-            return new Tried(!tried(none.part(), null, facts, bound).holds(), List.of());
+            return new Tried(!tried(none.part(), search.forAny(), bound).holds(), List.of());
         }
         // Inside exists any fact of the name counts, not only the judged one.
         boolean some = part instanceof Condition.Some;
         List<Step> steps = new ArrayList<>();
-        boolean holds = holds(some ? ((Condition.Some) part).part() : part, some ? null : judged, facts, new HashMap<>(bound),
-                new ArrayList<>(), steps);
+        boolean holds = holds(some ? ((Condition.Some) part).part() : part, some ? search.forAny() : search,
+                new HashMap<>(bound), new ArrayList<>(), steps);
         return new Tried(holds, steps);
     }
 
-    private static boolean match(Condition.Match match, List<Condition> parts, int from, Measure judged, List<?> facts,
+    private static boolean match(Condition.Match match, List<Condition> parts, int from, Search search,
             Map<String, Object> bound, List<Step> path, List<Step> best) {
-        List<?> candidates = candidates(match, judged, facts);
         Step closest = new Step(match, null, List.of());
-        for (Object candidate : candidates) {
+        for (Object candidate : candidates(match, search)) {
             List<Check> checks = match.comparisons().stream()
                     .map(text -> new Check(text, Truth.of(text, candidate, bound))).toList();
             Step step = new Step(match, candidate, checks);
+            search.looked().add(step);
             if (step.holds()) {
                 if (match.binding() != null) {
                     bound.put(match.binding(), candidate);
                 }
                 path.add(step);
-                if (all(parts, from + 1, judged, facts, bound, path, best)) {
+                if (all(parts, from + 1, search, bound, path, best)) {
                     return true;
                 }
                 path.remove(path.size() - 1);
@@ -157,11 +166,12 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
     }
 
     /** The facts a pattern may mean; of the judged measure's name only that measure. */
-    private static List<?> candidates(Condition.Match match, Measure judged, List<?> facts) {
+    private static List<?> candidates(Condition.Match match, Search search) {
+        Measure judged = search.judged();
         if (judged != null && match.fact().equals("Measure") && match.key().equals(judged.getName())) {
             return List.of(judged);
         }
-        return facts.stream().filter(each -> switch (match.fact()) {
+        return search.facts().stream().filter(each -> switch (match.fact()) {
             case "Measure" -> each instanceof Measure measure && measure.getName().equals(match.key());
             case "Practice" -> each instanceof Practice practice && practice.id().equals(match.key());
             default -> each instanceof Advised advised && advised.id().equals(match.key());

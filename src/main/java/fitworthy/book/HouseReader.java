@@ -54,6 +54,17 @@ public final class HouseReader {
         if (root == null) {
             throw new FaultsException(faults);
         }
+        return read(root, file.toString(), text, book);
+    }
+
+    /**
+     * The same, where it stands inside a file.
+     *
+     * @param text what its digest is taken of
+     * @throws FaultsException with every fault found
+     */
+    public static House read(Node.Mapping root, String file, String text, Book book) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
         House.Page page = new Binder(faults).bind(House.Page.class, root);
         HouseReader reader = new HouseReader(book, root, page, faults);
         Map<String, House.SetSeverity> severities = reader.severities();
@@ -61,7 +72,7 @@ public final class HouseReader {
         if (faults.isEmpty()) {
             page.values().forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
-            House house = new House(page, file.toString(), HexFormat.of().formatHex(digest).substring(0, 12),
+            House house = new House(page, file, HexFormat.of().formatHex(digest).substring(0, 12),
                     reader.stricter, severities);
             reader.looser(house);
             if (faults.isEmpty()) {

@@ -37,6 +37,8 @@ final class AcrossMeasures implements Topic {
     private static final MeasureKind KIT_USE = rated("across.kit-use", "kg", 0, "GVM as made",
             "what the GCM leaves for the vehicle with this trailer");
     private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle");
+    private static final MeasureKind BAR_HEAVIEST = number("across.bar-heaviest", "kg", 0,
+            "heaviest bar in its place that the front axle bears");
     private static final MeasureKind APPROVALS = number("across.approval-parts", "", 0,
             "kinds of planned part that an engineer may have to certify");
 
@@ -49,7 +51,7 @@ final class AcrossMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS);
+        return List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST);
     }
 
     @Override
@@ -116,9 +118,21 @@ final class AcrossMeasures implements Topic {
         tanks(loading, added(plan), measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
                 .filter(each -> each.sort() == Sort.FITMENT && each.name().equals(bar.name()))
-                .forEach(mass -> measures.add(Measure.of(BAR_LOAD, bar.name(), loadCase, mass.onFront(plan.wheelbase()))
-                        .worked("load = mass x (1 - at / wheelbase)", in("mass", mass.mass(), "kg"),
-                                in("at", mass.at().x(), "mm"), in("wheelbase", plan.wheelbase(), "mm")))));
+                .forEach(mass -> bar(loading, mass, measures)));
+    }
+
+    private static void bar(Loading loading, PointMass bar, List<Measure> measures) {
+        Figure wheelbase = loading.plan().wheelbase();
+        String loadCase = loading.loadCase().name();
+        Working.Input mass = in("mass", bar.mass(), "kg");
+        Working.Input at = in("at", bar.at().x(), "mm");
+        measures.add(Measure.of(BAR_LOAD, bar.name(), loadCase, bar.onFront(wheelbase))
+                .worked("load = mass x (1 - at / wheelbase)", mass, at, in("wheelbase", wheelbase, "mm")));
+        Figure over = loading.axles().front().minus(loading.plan().ratings().frontAxle());
+        Figure share = Figure.of(1, 0).minus(bar.at().x().dividedBy(wheelbase));
+        measures.add(Measure.most(BAR_HEAVIEST, bar.name(), loadCase, bar.mass().minus(over.dividedBy(share)))
+                .worked("heaviest = mass - over / (1 - at / wheelbase)", mass, in("over", over, "kg"), at,
+                        in("wheelbase", wheelbase, "mm")));
     }
 
     private static void overlaps(Loading loading, List<Measure> measures) {

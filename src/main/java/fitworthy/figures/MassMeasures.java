@@ -163,7 +163,7 @@ final class MassMeasures implements Topic {
 
     private static boolean isCarried(PointMass each) {
         return switch (each.sort()) {
-            case FITMENT, TANK, LIQUID, CARGO -> each.mass().value() > 0;
+            case FITMENT, TANK, LIQUID, CARGO -> !(each.mass().value() <= 0);
             default -> false;
         };
     }

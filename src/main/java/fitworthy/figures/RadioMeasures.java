@@ -27,6 +27,8 @@ final class RadioMeasures implements Topic {
     private static final MeasureKind ON_METAL = word("radio.on-metal", "whether it stands on earthed sheet metal");
     private static final MeasureKind SIGHT = number("radio.sight", "deg", 1,
             "angle from straight ahead at which the driver sees it");
+    private static final MeasureKind ASIDE = number("radio.aside", "mm", 0,
+            "how far aside of the driver's eye it is clear of the view ahead");
     private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
     private static final MeasureKind HEIGHT = rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");
     private static final MeasureKind HIDDEN = word("radio.hidden", "whether it is hidden");
@@ -38,7 +40,7 @@ final class RadioMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(GAIN_HILLS, GAIN_OPEN, NEEDS_PLANE, ON_METAL, SIGHT, SEPARATION, HEIGHT, HIDDEN, REMOTE_HEAD, AIRED,
-                POWER, RANGE);
+                POWER, RANGE, ASIDE);
     }
 
     @Override
@@ -75,11 +77,16 @@ final class RadioMeasures implements Topic {
             measures.add(Measure.of(ON_METAL, fitment.name(), "", aerial.onMetal()));
         }
         Point eye = plan.vehicle().view().eye();
-        fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at ->
-                measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
-                        .worked("angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
-                                in("aerial aside", at.y(), "mm"), in("eye aside", eye.y(), "mm"),
-                                in("eye back", eye.x(), "mm"), in("aerial back", at.x(), "mm"))));
+        Figure least = plan.practice("radio.sight-least");
+        fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at -> {
+            measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
+                    .worked("angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
+                            in("aerial aside", at.y(), "mm"), in("eye aside", eye.y(), "mm"),
+                            in("eye back", eye.x(), "mm"), in("aerial back", at.x(), "mm")));
+            measures.add(Measure.enough(ASIDE, fitment.name(), "", RadioRange.aside(eye, at.x(), least))
+                    .worked("aside = (eye back - aerial back) x tan(least)", in("eye back", eye.x(), "mm"),
+                            in("aerial back", at.x(), "mm"), in("least", least, "deg")));
+        });
         boolean roof = aerial.place().is(Details.AerialPlace.ROOF);
         if (roof && !aerial.folds().is(YesNo.YES)) {
             Figure tip = aerial.folds().known() ? aerial.tip() : Figure.missing(aerial.folds().missing());

@@ -74,4 +74,9 @@ public final class RadioRange {
         Figure aside = object.y().minus(eye.y());
         return ahead.missingWith(aside, Figure.of(Math.toDegrees(Math.atan2(Math.abs(aside.value()), ahead.value())), 0));
     }
+
+    /** How far aside of the eye in m an object ahead of it is seen at an angle: {@link #sightAngle} the other way round. */
+    public static Figure aside(Point eye, Figure along, Figure angle) {
+        return Derived.of(v -> (v[0] - v[1]) * Math.tan(Math.toRadians(v[2])), eye.x(), along, angle);
+    }
 }

@@ -66,7 +66,7 @@ final class SuspensionMeasures implements Topic {
             springs(plan, fitment.name(), (Springs) fitment.details(), measures);
         }
         Figure front = Loading.fixedParts(plan).front();
-        if (planned(plan, End.FRONT).isEmpty() && front.value() > 0) {
+        if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
             measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front).worked(fixedSheet(plan)));
         }
         anyYes(springs.stream().map(Springs::alignment))

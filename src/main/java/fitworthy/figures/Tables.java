@@ -4,6 +4,7 @@ import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -46,6 +47,12 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
     public Figure tyreSpeed(String symbol, Missing missing) {
         Double speed = speedSymbolMetresPerSecond.get(symbol);
         return speed == null ? Figure.missing(missing) : Figure.of(speed, 0);
+    }
+
+    /** The slowest symbol in the table of a tyre made for a speed in m/s; nothing where the table ends below it. */
+    public Optional<String> tyreSymbol(double speed) {
+        return speedSymbolMetresPerSecond.entrySet().stream().filter(row -> row.getValue() >= speed)
+                .min(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
     /**

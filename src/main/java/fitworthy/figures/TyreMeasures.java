@@ -40,6 +40,8 @@ final class TyreMeasures implements Topic {
             "rating of one wheel");
     private static final MeasureKind SPEED = rated("tyres.speed", "km/h", 0, "highest speed that will be driven",
             "speed of the tyres' symbol");
+    private static final MeasureKind SYMBOL_NEEDED = MeasureKind.word("tyres.symbol-needed",
+            "slowest speed symbol for this speed");
     private static final MeasureKind SPEED_RATING = number("tyres.speed-rating", "km/h", 0,
             "speed of the symbol of tyres slower than the maker's");
     private static final MeasureKind GROWTH = number("tyres.diameter-growth", "mm", 1, "growth of the nominal diameter");
@@ -79,7 +81,7 @@ final class TyreMeasures implements Topic {
         return List.of(LOAD, AXLE_LIMIT, WHEEL_LOAD, WHEEL_AXLE_LIMIT, WHEEL_BELOW_TYRE, SPEED, SPEED_RATING, GROWTH,
                 LOSS, CHANGE, SPEEDOMETER, GEARING, LIFT, RIM_NARROW, RIM_WIDE, RIM_SAME, WIDTH, TRACK,
                 TRACK_PASSENGER, PRESSURE, SPARE_SAME, SPARE_LOAD, CLEARANCE, INDEX_NEEDED, AXLE_INDEX_NEEDED,
-                WHEEL_NEEDED, AXLE_WHEEL_NEEDED);
+                WHEEL_NEEDED, AXLE_WHEEL_NEEDED, SYMBOL_NEEDED);
     }
 
     @Override
@@ -90,6 +92,7 @@ final class TyreMeasures implements Topic {
         axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
         measures.add(Measure.of(SPEED, "tyres", "", plan.sheet().trip().topSpeed(),
                 symbolSpeed(plan, tyres, path(plan))).worked(symbol(tyres)));
+        measures.add(symbolNeeded(plan));
         measures.add(Measure.of(SPARE_SAME, "spare", "", spareSame(plan)));
         if (wheelsInQuestion(plan)) {
             Figure rating = plan.wheels().rating();
@@ -127,6 +130,14 @@ final class TyreMeasures implements Topic {
         return Measure.of(kind, axle, loadCase, plan.tables().tyreIndex(each)).worked(() ->
                 List.of("from the table of load indices, the first that carries "
                         + in("load", each, "kg").shown()));
+    }
+
+    private static Measure symbolNeeded(Plan plan) {
+        Figure speed = plan.sheet().trip().topSpeed();
+        Optional<String> symbol = speed.known() ? plan.tables().tyreSymbol(speed.value()) : Optional.empty();
+        return Measure.of(SYMBOL_NEEDED, "tyres", "", symbol.orElse(""), !speed.known() ? speed.missing()
+                : symbol.isPresent() ? List.of() : List.of(new Missing("speed symbol",
+                        "a symbol for such a speed in the rule book's table", "rules/tables/speed-symbol.csv")));
     }
 
     private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {

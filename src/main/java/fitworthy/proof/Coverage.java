@@ -38,7 +38,7 @@ final class Coverage {
         Condition condition = book.condition(id);
         for (Trial trial : trials) {
             for (Explanation each : Explanation.of(trial.advice(), id, condition)) {
-                each.steps().stream().filter(step -> step.fact() != null).forEach(this::count);
+                each.looked().forEach(this::count);
             }
         }
     }

@@ -26,7 +26,7 @@ public record Trial(Case text, Advice advice, List<String> problems) {
 
     /** Runs a case; every finding of its topic has to be one that it names. */
     public static Trial of(Book book, Case text) {
-        Advice advice = Adviser.advise(book, text.sheet());
+        Advice advice = Adviser.advise(book.with(text.house()), text.sheet());
         List<Finding> open = new ArrayList<>(advice.findings().stream()
                 .filter(finding -> finding.judged().id().startsWith(text.topic() + ".")).toList());
         List<Expected> unmet = new ArrayList<>();
@@ -74,6 +74,10 @@ public record Trial(Case text, Advice advice, List<String> problems) {
         if (finding.comparison().isEmpty()) {
             differ("limit", expected.limit(), "none", differences);
             differ("margin", expected.margin(), "none", differences);
+        }
+        String remedy = Wording.remedy(judged, finding.comparison(), finding.evidence(), finding.practice());
+        if (!remedy.contains(expected.remedy())) {
+            differences.add("remedy expected to hold '" + expected.remedy() + "', got: " + remedy);
         }
         return differences;
     }

@@ -78,6 +78,15 @@ class RadioRangeTest {
         assertEquals(0, RadioRange.sightAngle(eye, point(-0.5, -0.4, 1)).value(), 1e-9);
     }
 
+    /** By hand: 45 degrees are as far aside as ahead. Where it is seen at an angle is where that angle puts it. */
+    @Test
+    void howFarAsideIsTheSightAngleTheOtherWayRound() {
+        Point eye = point(1.5, -0.4, 1.5);
+        assertEquals(2, RadioRange.aside(eye, exact(-0.5), exact(45)).value(), 1e-9);
+        double aside = RadioRange.aside(eye, exact(-0.5), exact(10)).value();
+        assertEquals(10, RadioRange.sightAngle(eye, point(-0.5, -0.4 + aside, 1)).value(), 1e-9);
+    }
+
     @Test
     void anUnknownHeightLeavesTheHorizonUnknown() {
         Figure height = Figure.missing(new Missing("tip", "height", "a tape"));
