@@ -48,7 +48,14 @@ public final class Cases {
             @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
-            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met) {}
+            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met) {
+
+        /** Whether it says what has to become of a rule. */
+        public boolean names(String id) {
+            return met.contains(id) || expect.stream().anyMatch(each -> each.id().equals(id))
+                    || notAssessed.stream().anyMatch(each -> each.id().equals(id));
+        }
+    }
 
     /** A finding that must come up. Figures are as printed. */
     public record Expected(

@@ -1,6 +1,5 @@
 package fitworthy.cli;
 
-import fitworthy.advice.Cases;
 import fitworthy.advice.Cases.Case;
 import fitworthy.book.Book;
 import fitworthy.proof.Proof;
@@ -12,7 +11,6 @@ import fitworthy.source.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -70,12 +68,9 @@ final class RunCases implements Callable<Integer> {
     }
 
     private boolean chosen(Case each) {
-        Cases.Text text = each.text();
         return (topics.isEmpty() || topics.contains(each.topic()))
                 && (regions.isEmpty() || regions.contains(each.sheet().region()))
-                && (rules.isEmpty() || Stream.of(text.expect().stream().map(Cases.Expected::id),
-                        text.notAssessed().stream().map(Cases.Unassessed::id), text.met().stream())
-                .flatMap(ids -> ids).anyMatch(rules::contains));
+                && (rules.isEmpty() || rules.stream().anyMatch(each.text()::names));
     }
 
     private static void known(String option, List<String> given, Collection<String> all) throws FaultsException {

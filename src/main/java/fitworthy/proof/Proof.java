@@ -26,6 +26,9 @@ import java.util.function.Predicate;
  */
 public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Fault> reminders) {
 
+    /** A value from this day on has held for as long as the book looks back. */
+    private static final LocalDate ALWAYS = LocalDate.of(2000, 1, 1);
+
     /**
      * Proves a whole book.
      *
@@ -39,6 +42,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         book.rules().forEach((id, rule) -> proof.coverage(id).gap().ifPresent(gap -> proof.faults.add(new Fault(
                 place(book, id), id, gap, "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
         book.practice().forEach((id, entry) -> entry.values().forEach(value -> {
+            proof.dates(id, value);
             if (value.review() != null && !value.review().isAfter(day)) {
                 proof.reminders.add(due(book, id, value));
             }
@@ -70,6 +74,26 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
                 proof.coverage(id).oneSided().ifPresent(text -> proof.reminders.add(new Fault(place(book, id), id, text,
                         "cases that turn it the other way, or a condition without it"))));
         return proof;
+    }
+
+    /** Faults where no case stands on the first day of a value, or none on the day before. */
+    private void dates(String id, PracticeEntry.Value value) {
+        if (!value.from().isAfter(ALWAYS)) {
+            return;
+        }
+        List<String> rules = book.rules().keySet().stream().filter(each -> book.rules().get(each).practice().contains(id))
+                .toList();
+        for (LocalDate day : List.of(value.from().minusDays(1), value.from())) {
+            // Where none applies nothing is said, so that no case can tell.
+            boolean said = !(book.lookup(id, value.region(), day) instanceof Book.Lookup.NoneApplies);
+            if (said && trials.stream().noneMatch(trial -> trial.text().sheet().asOf().equals(day)
+                    && book.lineage(trial.text().sheet().region()).contains(value.region())
+                    && rules.stream().anyMatch(trial.text().text()::names))) {
+                faults.add(new Fault(book.places().get(id), id, "no case of " + value.region() + " stands on " + day
+                        + ", next to the day on which " + value.value() + " begins",
+                        "a case with 'as-of: " + day + "' and what is said on that day"));
+            }
+        }
     }
 
     private Coverage coverage(String id) {

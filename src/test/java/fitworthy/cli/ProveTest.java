@@ -101,6 +101,15 @@ class ProveTest {
     }
 
     @Test
+    void aDateWithoutACaseOnBothItsSidesIsAFault() throws IOException {
+        Ran ran = with("water/cases.yaml", "as-of: 2010-12-31", "as-of: 2010-12-30", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says("water.person-day-least: no case of any stands on 2010-12-31, next to the day on which 7.5 L begins");
+        ran = with("water/cases.yaml", "as-of: 2011-01-01", "as-of: 2011-01-02", prove());
+        ran.says("no case of any stands on 2011-01-01");
+    }
+
+    @Test
     void aValueIsRemindedOfFromItsReviewDayOn() throws IOException {
         String value = "      value: 7.5 L\n";
         String reviewed = "the value 7.5 L of any from 2011-01-01 was to be looked at again by 2026-11-2";
