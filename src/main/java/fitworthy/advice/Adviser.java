@@ -36,9 +36,6 @@ import org.kie.api.runtime.KieSession;
  */
 public final class Adviser {
 
-    /** Far above what any sheet needs; a book that passes it feeds on its own advice. */
-    private static final int MOST_FIRINGS = 100_000;
-
     private final Book book;
     private final Sheet sheet;
     private final List<Practice> practice = new ArrayList<>();
@@ -46,9 +43,12 @@ public final class Adviser {
     private final Map<String, Outcome> outcomes = new LinkedHashMap<>();
     private final Map<String, List<Object>> facts = new LinkedHashMap<>();
 
-    private Adviser(Book book, Sheet sheet) {
+    private final Pace.Bounds bounds;
+
+    private Adviser(Book book, Sheet sheet, Pace.Bounds bounds) {
         this.book = book;
         this.sheet = sheet;
+        this.bounds = bounds;
     }
 
     /** What the book has to say of the sheet, in its region and on its day. */
@@ -60,9 +60,15 @@ public final class Adviser {
      * The same, for some load cases only. A weighbridge reading in a case left out still corrects the others.
      *
      * @param cases names of the load cases to look at; all where empty
+     * @throws Runaway where a rule does not come to rest
      */
     public static Advice advise(Book book, Sheet sheet, Set<String> cases) {
-        return new Adviser(book, sheet).advise(cases);
+        return advise(book, sheet, cases, Pace.Bounds.USUAL);
+    }
+
+    /** The same within other bounds. */
+    static Advice advise(Book book, Sheet sheet, Set<String> cases, Pace.Bounds bounds) {
+        return new Adviser(book, sheet, bounds).advise(cases);
     }
 
     private Advice advise(Set<String> cases) {
@@ -127,6 +133,8 @@ public final class Adviser {
 
     private Map<String, Finding> fire(List<Measure> measures) {
         Map<String, Finding> found = new LinkedHashMap<>();
+        Pace pace = new Pace(bounds);
+        pace.combinations(book, measures);
         KieSession session = book.base().newKieSession();
         try {
             session.setGlobal("advice", (Consequence) (id, evidence) -> {
@@ -138,12 +146,11 @@ public final class Adviser {
             });
             practice.forEach(session::insert);
             measures.forEach(session::insert);
-            if (session.fireAllRules(MOST_FIRINGS) == MOST_FIRINGS) {
-                throw new IllegalStateException("the rules did not come to rest after " + MOST_FIRINGS + " firings");
-            }
+            session.fireAllRules(pace);
         } finally {
             session.dispose();
         }
+        pace.check(book);
         return found;
     }
 

@@ -41,7 +41,7 @@ final class RuleCache {
                 .getBytes(StandardCharsets.UTF_8));
         digest.update((byte) Runtime.version().feature());
         CacheFolder.count(digest, List.of("figures/Measure", "book/Practice", "book/Advised", "book/Consequence",
-                "book/RuleCompiler", "book/RuleParser", "book/RuleText"));
+                "book/RuleCompiler", "book/RuleLexis", "book/RuleParser", "book/RuleText"));
         return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
     }
 
@@ -82,6 +82,7 @@ final class RuleCache {
                 out.writeUTF(String.join(" ", rule.measures()));
                 out.writeUTF(String.join(" ", rule.practice()));
                 out.writeUTF(String.join(" ", rule.earlier()));
+                out.writeUTF(String.join(" ", rule.joined()));
             }
             out.writeInt(compiled.files().size());
             for (Map.Entry<String, byte[]> file : compiled.files().entrySet()) {
@@ -98,7 +99,7 @@ final class RuleCache {
         List<RuleText> rules = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()), words(in.readUTF()),
-                    words(in.readUTF())));
+                    words(in.readUTF()), list(in.readUTF())));
         }
         Map<String, byte[]> files = new TreeMap<>();
         for (int left = in.readInt(); left > 0; left--) {
@@ -110,7 +111,11 @@ final class RuleCache {
         return new Compiled(rules, files);
     }
 
-    private static Set<String> words(String joined) {
-        return joined.isEmpty() ? Set.of() : new TreeSet<>(List.of(joined.split(" ")));
+    private static Set<String> words(String text) {
+        return new TreeSet<>(list(text));
+    }
+
+    private static List<String> list(String text) {
+        return text.isEmpty() ? List.of() : List.of(text.split(" "));
     }
 }

@@ -48,6 +48,11 @@ final class RuleParser {
     private static final Pattern CONSEQUENCE =
             Pattern.compile("advice\\s*\\.\\s*give\\s*\\(\\s*\"([^\"]*)\"((?:\\s*,\\s*\\$\\w+)+)\\s*\\)\\s*;");
 
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z0-9-]+");
+    private static final int MOST_ALTERNATIVES = 50;
+    private static final int MOST_JOINED = 8;
+    private static final int LONGEST_COMPARISON = 300;
+
     private final Place file;
     private final Set<String> measureNames;
     private final List<Fault> faults;
@@ -79,10 +84,7 @@ final class RuleParser {
     }
 
     private List<RuleText> rules(String text) {
-        int escape = text.indexOf('\\');
-        if (escape >= 0) {
-            fault((int) text.substring(0, escape).lines().count(), "a backslash has no place in a rule file",
-                    "plain text; names are written as they are");
+        if (!RuleLexis.plain(file, text, faults)) {
             return List.of();
         }
         PackageDescr parsed;
@@ -91,6 +93,9 @@ final class RuleParser {
             parsed = parser.parse(false, text);
         } catch (DroolsParserException e) {
             fault(0, "not readable: " + Words.shortened(String.valueOf(e.getMessage()), 200), EXAMPLE);
+            return List.of();
+        } catch (StackOverflowError e) {
+            fault(1, "not readable: something in it is nested far too deep", EXAMPLE);
             return List.of();
         }
         for (DroolsError error : parser.getErrors()) {
@@ -132,31 +137,50 @@ final class RuleParser {
 
     private RuleText rule(RuleDescr rule) {
         RuleText text = new RuleText(rule.getName(), file.file(), rule.getLine(), new TreeSet<>(), new TreeSet<>(),
-                new TreeSet<>());
+                new TreeSet<>(), new ArrayList<>());
         if (!rule.isRule() || rule.hasParent() || !rule.getAttributes().isEmpty() || !rule.getAnnotationNames().isEmpty()
                 || !rule.getNamedConsequences().isEmpty()) {
             fault(rule.getLine(), "'" + rule.getName() + "' has more than a condition and its advice (a query, an"
                     + " attribute, an annotation, a parent or a second consequence)", EXAMPLE);
         }
+        if (!NAME.matcher(rule.getName()).matches()) {
+            fault(rule.getLine(), "'" + rule.getName() + "' is not the name of a rule", "topic.what, such as mass.gvm-over");
+        }
         Set<String> bound = new TreeSet<>();
-        conditions.put(rule.getName(), element(rule.getLhs(), text, bound));
+        Condition condition = element(rule.getLhs(), text, bound);
+        conditions.put(rule.getName(), condition);
+        bounds(rule, condition);
+        condition.joined().stream().filter(each -> each.fact().equals("Measure")).forEach(each -> text.joined().add(each.key()));
+        int then = Math.max(rule.getLine(), rule.getConsequenceLine());
         Matcher consequence = CONSEQUENCE.matcher(String.valueOf(rule.getConsequence()).strip());
         if (!consequence.matches()) {
-            fault(rule.getConsequenceLine(), "'" + rule.getName() + "' does something else than give advice once",
+            fault(then, "'" + rule.getName() + "' does something else than give advice once",
                     "then advice.give(\"" + rule.getName() + "\", $m); end");
         } else {
             if (!consequence.group(1).equals(rule.getName())) {
-                fault(rule.getConsequenceLine(), "'" + rule.getName() + "' gives the advice '" + consequence.group(1)
+                fault(then, "'" + rule.getName() + "' gives the advice '" + consequence.group(1)
                         + "'", "the same id in both places");
             }
             for (String evidence : consequence.group(2).replace(",", " ").strip().split("\\s+")) {
                 if (!bound.contains(evidence)) {
-                    fault(rule.getConsequenceLine(), "'" + evidence + "' is not bound in the condition",
+                    fault(then, "'" + evidence + "' is not bound in the condition",
                             evidence + " : Measure(...)");
                 }
             }
         }
         return text;
+    }
+
+    /** What the engine makes of a condition grows by multiplication; these bounds are some five times what the book needs. */
+    private void bounds(RuleDescr rule, Condition condition) {
+        if (condition.alternatives(MOST_ALTERNATIVES) > MOST_ALTERNATIVES) {
+            fault(rule.getLine(), "'" + rule.getName() + "' has more than " + MOST_ALTERNATIVES
+                    + " alternatives once 'or' is multiplied out", "several rules, or a measure that says it");
+        }
+        if (condition.joined().size() > MOST_JOINED) {
+            fault(rule.getLine(), "'" + rule.getName() + "' joins more than " + MOST_JOINED + " patterns",
+                    "a measure that says what several of them look at");
+        }
     }
 
     private Condition element(BaseDescr element, RuleText rule, Set<String> bound) {
@@ -167,9 +191,8 @@ final class RuleParser {
         if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
                 || element instanceof ExistsDescr) {
             for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
-                if (element instanceof NotDescr && inner instanceof PatternDescr pattern
-                        && "Advised".equals(pattern.getObjectType())) {
-                    fault(pattern.getLine(), "advice that is not given yet may still come, so its absence proves nothing",
+                if (element instanceof NotDescr && advised((BaseDescr) inner)) {
+                    fault(element.getLine(), "advice that is not given yet may still come, so its absence proves nothing",
                             "a Measure that says what the other rule looks at");
                 }
                 parts.add(element((BaseDescr) inner, rule, bound));
@@ -186,11 +209,18 @@ final class RuleParser {
                 : element instanceof ExistsDescr ? new Condition.Some(all) : all;
     }
 
+    private static boolean advised(BaseDescr element) {
+        return element instanceof PatternDescr pattern ? "Advised".equals(pattern.getObjectType())
+                : element instanceof ConditionalElementDescr parts
+                        && parts.getDescrs().stream().anyMatch(each -> advised((BaseDescr) each));
+    }
+
     private Condition pattern(PatternDescr pattern, RuleText rule, Set<String> bound) {
-        Set<String> properties = FACTS.get(pattern.getObjectType());
+        Set<String> properties = FACTS.get(String.valueOf(pattern.getObjectType()));
         if (properties == null) {
-            fault(pattern.getLine(), "there is no fact '" + pattern.getObjectType() + "'"
-                    + Words.suggestion(pattern.getObjectType(), FACTS.keySet()), "Measure, Practice or Advised");
+            String named = String.valueOf(pattern.getObjectType());
+            fault(pattern.getLine(), "there is no fact '" + named + "'" + Words.suggestion(named, FACTS.keySet()),
+                    "Measure, Practice or Advised");
             return new Condition.All(List.of());
         }
         if (pattern.getSource() != null || !pattern.getBehaviors().isEmpty() || pattern.isUnification()
@@ -198,6 +228,9 @@ final class RuleParser {
             fault(pattern.getLine(), "'from', windows, annotations and the like are not allowed", EXAMPLE);
         }
         if (pattern.getIdentifier() != null) {
+            if (!pattern.getIdentifier().startsWith("$")) {
+                fault(pattern.getLine(), "the name '" + pattern.getIdentifier() + "' does not begin with $", EXAMPLE);
+            }
             bound.add(pattern.getIdentifier());
         }
         String fact = null;
@@ -214,7 +247,7 @@ final class RuleParser {
                 key(pattern, fact, rule);
             } else {
                 comparisons.add(expression.getExpression().strip());
-                comparison(pattern.getLine(), expression.getExpression(), properties);
+                comparison(pattern.getLine(), expression.getExpression(), properties, bound);
             }
         }
         if (fact == null) {
@@ -238,36 +271,79 @@ final class RuleParser {
         }
     }
 
-    private void comparison(int line, String expression, Set<String> properties) {
+    private void comparison(int line, String expression, Set<String> properties, Set<String> bound) {
+        List<String> tokens = new ArrayList<>();
         Matcher token = TOKEN.matcher(expression);
         int end = 0;
-        String before = "";
         while (end < expression.length() && token.find(end) && token.start() == end) {
-            String word = token.group(1);
-            String fault = null;
-            if (word.startsWith("$") && word.contains(".")) {
-                String property = word.substring(word.indexOf('.') + 1);
-                fault = FACTS.values().stream().anyMatch(all -> all.contains(property)) ? null
-                        : "'" + word + "' is not a property";
-            } else if (Character.isDigit(word.charAt(0)) && !word.equals("0")) {
-                fault = "the number " + word + " stands in a rule; numbers belong in practice.yaml";
-            } else if (Character.isLetter(word.charAt(0)) && !properties.contains(word) && !word.equals("true")
-                    && !word.equals("false")) {
-                fault = "'" + word + "' is not a property here" + Words.suggestion(word, properties);
-            } else if (word.equals("(") && !before.isEmpty() && Character.isLetterOrDigit(before.charAt(before.length() - 1))) {
-                fault = "a call is not allowed";
-            }
+            String fault = token(token.group(1), tokens, properties, bound);
             if (fault != null) {
                 fault(line, fault, "one of " + String.join(", ", new TreeSet<>(properties))
                         + ", compared with a property, a word in quotes or 0");
                 return;
             }
-            before = word;
+            tokens.add(token.group(1));
             end = token.end();
         }
-        if (!expression.substring(Math.min(end, expression.length())).isBlank()) {
+        int[] next = {0};
+        if (!expression.substring(end).isBlank() || expression.length() > LONGEST_COMPARISON || !either(tokens, next)
+                || next[0] < tokens.size()) {
             fault(line, "'" + Words.shortened(expression.strip(), 80) + "' is not a plain comparison", "headroom < 0");
         }
+    }
+
+    /** What is wrong with one word of a comparison, or null. */
+    private static String token(String word, List<String> before, Set<String> properties, Set<String> bound) {
+        if (word.startsWith("$")) {
+            int dot = word.indexOf('.');
+            return dot < 0 || FACTS.values().stream().noneMatch(all -> all.contains(word.substring(dot + 1)))
+                    ? "'" + word + "' is not a property"
+                    : bound.contains(word.substring(0, dot)) ? null : "'" + word + "' is not bound before it is compared";
+        }
+        if (Character.isDigit(word.charAt(0)) && !word.equals("0")) {
+            return "the number " + word + " stands in a rule; numbers belong in practice.yaml";
+        }
+        if (Character.isLetter(word.charAt(0)) && !properties.contains(word) && !word.equals("true")
+                && !word.equals("false")) {
+            return "'" + word + "' is not a property here" + Words.suggestion(word, properties);
+        }
+        String last = before.isEmpty() ? "" : before.get(before.size() - 1);
+        return word.equals("(") && last.matches("[\\w$.]+") ? "a call is not allowed" : null;
+    }
+
+    /** Comparisons joined by {@code &&} and {@code ||}, from the next token on. */
+    private static boolean either(List<String> tokens, int[] next) {
+        boolean plain = one(tokens, next);
+        while (plain && (taken("&&", tokens, next) || taken("||", tokens, next))) {
+            plain = one(tokens, next);
+        }
+        return plain;
+    }
+
+    /** A property, two values compared, or either in brackets; perhaps after one {@code !}. */
+    private static boolean one(List<String> tokens, int[] next) {
+        taken("!", tokens, next);
+        if (taken("(", tokens, next)) {
+            return either(tokens, next) && taken(")", tokens, next);
+        }
+        if (!value(tokens, next)) {
+            return false;
+        }
+        boolean compared = next[0] < tokens.size() && tokens.get(next[0]).matches("[=!]=|[<>]=?");
+        next[0] += compared ? 1 : 0;
+        return !compared || value(tokens, next);
+    }
+
+    private static boolean value(List<String> tokens, int[] next) {
+        boolean value = next[0] < tokens.size() && tokens.get(next[0]).matches("[\\w$\"].*");
+        next[0] += value ? 1 : 0;
+        return value;
+    }
+
+    private static boolean taken(String token, List<String> tokens, int[] next) {
+        boolean taken = next[0] < tokens.size() && tokens.get(next[0]).equals(token);
+        next[0] += taken ? 1 : 0;
+        return taken;
     }
 
     private void fault(int line, String problem, String mend) {

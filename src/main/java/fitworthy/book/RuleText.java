@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -12,9 +13,10 @@ import java.util.Set;
  * @param measures names of the measures it matches
  * @param practice ids of the practice values it matches
  * @param earlier ids of the advice it builds on
+ * @param joined names of the measures whose number is multiplied in its matches
  */
 public record RuleText(String id, String file, int line, Set<String> measures, Set<String> practice,
-        Set<String> earlier) {
+        Set<String> earlier, List<String> joined) {
 
     /** Topic folder, file and line, which are the same wherever the book lies. */
     public String place() {

@@ -2,7 +2,6 @@ package fitworthy.book;
 
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,19 +35,12 @@ public enum Stricter {
                 names.add(match.binding() + ".value");
             }
         } else {
-            parts(condition).forEach(each -> names(each, practice, names));
+            Condition.parts(condition).forEach(each -> names(each, practice, names));
         }
     }
 
     private static boolean means(Condition.Match match, String practice) {
         return match.fact().equals("Practice") && match.key().equals(practice);
-    }
-
-    private static List<Condition> parts(Condition condition) {
-        return condition instanceof Condition.All all ? all.parts()
-                : condition instanceof Condition.Any any ? any.parts()
-                : condition instanceof Condition.None none ? List.of(none.part())
-                : condition instanceof Condition.Some some ? List.of(some.part()) : List.of();
     }
 
     private static void condition(Condition condition, String practice, Set<String> names, boolean fires,
@@ -61,7 +53,7 @@ public enum Stricter {
             match.comparisons().forEach(each -> comparison(each, here, fires, found));
         }
         boolean inside = fires ^ condition instanceof Condition.None;
-        parts(condition).forEach(each -> condition(each, practice, names, inside, found));
+        Condition.parts(condition).forEach(each -> condition(each, practice, names, inside, found));
     }
 
     private static void comparison(String text, Set<String> names, boolean fires, Set<Stricter> found) {

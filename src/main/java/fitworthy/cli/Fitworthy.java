@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.advice.Runaway;
 import fitworthy.book.BookLoader;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.source.Fault;
@@ -124,6 +125,11 @@ public final class Fitworthy implements Runnable {
         if (exception instanceof BadBook book) {
             err.println("The rule book cannot be used, so no advice is given:");
             FaultPrintout.print(err, book.faults());
+            return BAD_BOOK;
+        }
+        if (exception instanceof Runaway runaway) {
+            err.println("A rule was stopped, so no advice is given:");
+            FaultPrintout.print(err, List.of(runaway.fault()));
             return BAD_BOOK;
         }
         if (exception instanceof BadHouse house) {

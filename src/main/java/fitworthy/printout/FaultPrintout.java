@@ -16,6 +16,7 @@ import java.util.Map;
  */
 public final class FaultPrintout {
 
+    private static final int MOST = 200;
     private static final String MARGIN = "    | ";
 
     private final PrintWriter out;
@@ -27,7 +28,10 @@ public final class FaultPrintout {
 
     public static void print(PrintWriter out, List<Fault> faults) {
         FaultPrintout printout = new FaultPrintout(out);
-        faults.forEach(printout::print);
+        faults.stream().limit(MOST).forEach(printout::print);
+        if (faults.size() > MOST) {
+            out.println("and " + (faults.size() - MOST) + " more");
+        }
         out.flush();
     }
 
@@ -46,7 +50,7 @@ public final class FaultPrintout {
         if (place.line() > lines.size()) {
             return;
         }
-        String line = lines.get(place.line() - 1).replaceAll("\\p{Cntrl}", " ");
+        String line = lines.get(place.line() - 1).replaceAll("[\\p{Cntrl}\\p{Cf}]", " ");
         int width = Page.COLUMNS - MARGIN.length();
         int from = Math.max(0, Math.min(place.column() - width / 2, line.length() - width));
         out.println(MARGIN + line.substring(from, Math.min(line.length(), from + width)).stripTrailing());

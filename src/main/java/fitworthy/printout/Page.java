@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,7 @@ final class Page {
     /** Text beside a label with its spaces kept, as the row of a table has them, where it fits in one line. */
     void row(String label, String text) {
         if (label.length() + text.length() <= COLUMNS) {
-            out.println(label + text.replaceAll("\\p{Cntrl}", " "));
+            out.println(label + Words.seen(text));
         } else {
             hanging(label, text);
         }
@@ -60,7 +61,7 @@ final class Page {
     static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.replaceAll("\\p{Cntrl}+", " ").strip().split(" +")) {
+        for (String word : Words.seen(text).strip().split(" +")) {
             String rest = word;
             while (rest.length() > width) {
                 if (!line.isEmpty()) {

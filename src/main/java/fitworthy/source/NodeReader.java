@@ -35,6 +35,9 @@ public final class NodeReader {
     public static final int LARGEST_BYTES = 1 << 20;
     static final int LONGEST_NAME = 200;
     static final int LONGEST_TEXT = 10_000;
+    /** Some ten times the longest file shipped; the rest of what is read grows with their number. */
+    static final int MOST_VALUES = 50_000;
+    static final int MOST_FAULTS = 100;
 
     private static final StreamReadConstraints CONSTRAINTS =
             StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build();
@@ -42,6 +45,14 @@ public final class NodeReader {
 
     private static final String BEGIN = "begin with 'title: Touring wagon'";
     private static final String NO_CONTROL_CHARACTERS = "leave it out; most often it came with a copied text";
+    private static final String NOT_UTF_8 = "save the file as UTF-8; it looks like UTF-16, or like no text at all";
+
+    /** Thrown to read no further. */
+    private static final class Enough extends IOException {
+        private Enough(String message) {
+            super(message);
+        }
+    }
 
     /** Made on first use: a JSON input never loads the YAML parser. */
     private static final class Yaml {
@@ -55,11 +66,14 @@ public final class NodeReader {
     private final List<Fault> faults;
     /** Where reading has come to, for what the parser reports without a place. */
     private Place reached;
+    private final int faultsBefore;
+    private int values;
 
     private NodeReader(Place place, List<Fault> faults) {
         this.file = place.file();
         this.before = Math.max(0, place.line() - 1);
         this.faults = faults;
+        this.faultsBefore = faults.size();
         this.reached = place;
     }
 
@@ -141,7 +155,7 @@ public final class NodeReader {
         if (control >= 0) {
             faults.add(new Fault(placeAfter(text.substring(0, control), place), "",
                     String.format(Locale.ROOT, "the control character U+%04X stands here", (int) text.charAt(control)),
-                    NO_CONTROL_CHARACTERS));
+                    text.charAt(control) == 0 ? NOT_UTF_8 : NO_CONTROL_CHARACTERS));
             return null;
         }
         boolean json = text.stripLeading().startsWith("{");
@@ -154,6 +168,8 @@ public final class NodeReader {
                     : "a name or number is far too long", "keep it like the sheets in scenarios/"));
         } catch (JsonProcessingException e) {
             faults.add(json ? reader.jsonFault(e) : reader.yamlFault(e));
+        } catch (Enough e) {
+            faults.add(new Fault(reader.reached, "", e.getMessage(), "keep it like the sheets in scenarios/"));
         } catch (IOException e) {
             throw new IllegalStateException("reading from memory failed", e);
         }
@@ -202,6 +218,12 @@ public final class NodeReader {
 
     private Node node(JsonParser parser, String path) throws IOException {
         Place place = place(parser.currentTokenLocation());
+        if (++values > MOST_VALUES) {
+            throw new Enough("more than " + MOST_VALUES + " values stand in this file");
+        }
+        if (faults.size() - faultsBefore >= MOST_FAULTS) {
+            throw new Enough("the file has more than " + MOST_FAULTS + " faults; it was not read further");
+        }
         boolean faulted = false;
         if (parser instanceof YAMLParser yaml) {
             if (yaml.isCurrentAlias() || yaml.getObjectId() != null) {
@@ -261,6 +283,9 @@ public final class NodeReader {
             if (earlier != null) {
                 faults.add(new Fault(keyPlace, keyPath, "'" + Words.shortened(key, 60)
                         + "' is given twice; first on line " + earlier.place().line(), "keep one of the two"));
+            } else if (controlCharacter(key) >= 0) {
+                faults.add(new Fault(keyPlace, keyPath, String.format(Locale.ROOT, "a name with the control character U+%04X",
+                        (int) key.charAt(controlCharacter(key))), NO_CONTROL_CHARACTERS));
             } else if (key.length() > LONGEST_NAME) {
                 faults.add(new Fault(keyPlace, keyPath, "a name longer than " + LONGEST_NAME + " characters",
                         "the name of a field"));

@@ -2,15 +2,23 @@ package fitworthy.source;
 
 import java.util.Collection;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Small helpers for words in messages. */
 public final class Words {
 
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]+");
+
     private Words() {}
+
+    /** The text without what a terminal would obey: control characters, and marks that turn the order of what follows. */
+    public static String seen(String text) {
+        return UNSEEN.matcher(text).replaceAll(" ");
+    }
 
     /** The text on one line, cut where it is longer than {@code most} characters. */
     public static String shortened(String text, int most) {
-        String oneLine = text.replaceAll("\\p{Cntrl}+", " ");
+        String oneLine = seen(text);
         return oneLine.length() <= most ? oneLine : oneLine.substring(0, most - 3) + "...";
     }
 

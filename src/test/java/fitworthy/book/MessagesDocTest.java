@@ -61,7 +61,7 @@ class MessagesDocTest {
         String all = String.join("\n", documented());
         Set<String> missing = new TreeSet<>();
         int found = 0;
-        for (String name : List.of("Contract", "RuleParser", "BookLoader")) {
+        for (String name : List.of("Contract", "RuleLexis", "RuleParser", "BookLoader")) {
             String code = Files.readString(MAIN.resolve("book/" + name + ".java")).replaceAll("\"\\s*\\+ \"", "");
             for (String made : MADE.matcher(code).results().map(each -> each.group(1)).toList()) {
                 String problem = TEXT.matcher(made).results().map(each -> each.group(1)).filter(text -> text.length() > 8)

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,24 +32,11 @@ class RuleCacheTest {
     private Path rules;
     private Path cache;
 
-    /** A book of one rule, the first of the shipped mass topic, so that compiling it is quick. */
     @BeforeEach
     void oneRule() throws IOException {
         rules = home.resolve("rules");
         cache = home.resolve("cache");
-        Files.createDirectories(rules.resolve("mass"));
-        Files.createDirectories(rules.resolve("tables"));
-        for (String file : List.of("book.yaml", "sources.yaml", "tables/load-index.csv", "tables/speed-symbol.csv",
-                "tables/cable.csv", "tables/order.csv")) {
-            Files.copy(Books.RULES.resolve(file), rules.resolve(file));
-        }
-        firstPart("mass/mass.drl", "\nrule ");
-        firstPart("mass/cards.yaml", "\nmass.");
-    }
-
-    private void firstPart(String file, String nextBegins) throws IOException {
-        String text = Files.readString(Books.RULES.resolve(file));
-        Files.writeString(rules.resolve(file), text.substring(0, text.indexOf(nextBegins)));
+        BooksOfOneRule.write(rules);
     }
 
     @Test
@@ -156,5 +144,53 @@ class RuleCacheTest {
         Files.writeString(cards, Files.readString(cards).replace("severity: stop", "severity: halt"));
         FaultsException refused = assertThrows(FaultsException.class, () -> load(new ArrayList<>()));
         assertTrue(refused.getMessage().contains("cards.yaml:4:"), refused.getMessage());
+    }
+
+    @Test
+    void nobodyElseMayReadOrWriteWhatIsKept() throws Exception {
+        compiles();
+        assumeTrue(Files.getFileStore(cache).supportsFileAttributeView("posix"));
+        assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(cache)));
+        try (Stream<Path> all = Files.list(cache)) {
+            for (Path each : all.toList()) {
+                assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(each)), each.toString());
+            }
+        }
+    }
+
+    /** A link in a file's place would lead what is kept somewhere else. */
+    @Test
+    void aLinkIsReplacedAndNotFollowed() throws Exception {
+        compiles();
+        Path elsewhere = Files.write(home.resolve("elsewhere"), new byte[] {1, 2, 3});
+        Path kept = kept();
+        Files.delete(kept);
+        Files.createSymbolicLink(kept, elsewhere);
+        assertTrue(compiles(), "what the link leads to is not rules");
+        assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(elsewhere));
+        assertFalse(Files.isSymbolicLink(kept));
+        assertFalse(compiles());
+    }
+
+    /** Programs of their own, begun together on an empty folder: each ends well, and what they leave is whole. */
+    @Test
+    void severalProgramsAtOnceDoNotSpoilIt() throws Exception {
+        List<Process> processes = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                    System.getProperty("java.class.path"), "fitworthy.cli.Main", "check",
+                    Books.RULES.resolve("plain-sheet.yaml").toString());
+            builder.environment().put("FITWORTHY_CACHE", cache.toString());
+            builder.environment().put("FITWORTHY_RULES", rules.toString());
+            processes.add(builder.redirectErrorStream(true).redirectOutput(home.resolve("told" + i).toFile()).start());
+        }
+        for (int i = 0; i < processes.size(); i++) {
+            assertTrue(processes.get(i).waitFor(3, TimeUnit.MINUTES));
+            String told = Files.readString(home.resolve("told" + i));
+            assertEquals(0, processes.get(i).exitValue(), told);
+            assertTrue(told.contains("Nothing found in what was assessed."), told);
+        }
+        assertFalse(compiles());
+        assertTrue(Files.size(kept()) > 1000);
     }
 }
