@@ -45,7 +45,7 @@ public record Answer(Object sheet, String title, String worst, List<Found> findi
                     advice.findings().stream().map(Found::of).toList(), advice.notAssessed().size(), advice.met().size(), null,
                     view.book().cover().caution(), advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
         } catch (FaultsException e) {
-            return refused(name, Refusal.of(e), State.CANNOT_BE_USED);
+            return refused(name, Refusal.of(e.faults(), ""), State.CANNOT_BE_USED);
         } catch (RuntimeException e) {
             return refused(name, List.of(Refusal.ours(input, e)), State.FAULT_OF_OURS);
         }

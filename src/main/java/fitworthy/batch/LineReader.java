@@ -12,6 +12,7 @@ final class LineReader implements Closeable {
     private final InputStream in;
     private final int most;
     private int number;
+    private long at;
     private boolean ended;
 
     /** @param most how many bytes of a line are kept; one more than a line may have */
@@ -32,15 +33,22 @@ final class LineReader implements Closeable {
             if (line.size() < most) {
                 line.write(each);
             }
+            at++;
             each = in.read();
         }
         ended = each == '\n';
+        at += ended ? 1 : 0;
         return line.toByteArray();
     }
 
     /** The number of the line last read, counted from one. */
     int number() {
         return number;
+    }
+
+    /** How many bytes have been read: where the next line begins. */
+    long at() {
+        return at;
     }
 
     /** Whether the line last read was whole, that is, had its end. */

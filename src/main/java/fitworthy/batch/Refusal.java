@@ -1,7 +1,6 @@
 package fitworthy.batch;
 
 import fitworthy.source.Fault;
-import fitworthy.source.FaultsException;
 import java.util.List;
 
 /**
@@ -14,12 +13,10 @@ import java.util.List;
  */
 public record Refusal(String place, String about, String problem, String right) {
 
-    static List<Refusal> of(FaultsException faults) {
-        return faults.faults().stream().map(Refusal::of).toList();
-    }
-
-    private static Refusal of(Fault fault) {
-        return new Refusal(fault.place().toString(), fault.path(), fault.problem(), fault.mend());
+    /** Faults in reading order. @param where stands before each problem */
+    static List<Refusal> of(List<Fault> faults, String where) {
+        return faults.stream().sorted(Fault.IN_READING_ORDER).map(each -> new Refusal(each.place().toString(), each.path(),
+                where + each.problem(), each.mend())).toList();
     }
 
     /** What a sheet meets that brings a fault of ours to light; the others go on. */

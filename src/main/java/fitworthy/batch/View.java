@@ -6,6 +6,7 @@ import fitworthy.advice.Waiving;
 import fitworthy.book.Book;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
+import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -43,6 +44,11 @@ public record View(Book book, String region, String asOf) {
             Waiving.check(tree, book, faults);
         }
         return new Read(tree, SheetReader.sheet(tree, book.regions().keySet(), faults));
+    }
+
+    /** What it is known again by: any other book, overlay, region or day has another key. */
+    String key() {
+        return Digests.of(book.hash(), book.house().content(), String.valueOf(region), String.valueOf(asOf));
     }
 
     /** What the book has to say of the sheet of a tree. */

@@ -51,7 +51,7 @@ final class Batch implements Callable<Integer> {
     @Override
     public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
         try (Inputs inputs = Inputs.of(List.of(given), around.in())) {
-            View view = options.of(options.book(around));
+            View view = options.view(around);
             try (Result result = new Result(around.out(), file); StatusLine line = StatusLine.of(around.err())) {
                 answer(inputs, view, result, line);
             }

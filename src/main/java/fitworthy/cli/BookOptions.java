@@ -19,9 +19,16 @@ final class BookOptions {
 
     /** The rule book; says on the error stream when it takes seconds. */
     Book book(Surroundings around) throws Fitworthy.BadBook {
+        return rules == null ? finished(around.shipped(), around) : book(rules, around);
+    }
+
+    /** The rule book of a folder. */
+    static Book book(Path folder, Surroundings around) throws Fitworthy.BadBook {
+        return finished(BookLoader.begin(folder, Folders.cache(around.environment())), around);
+    }
+
+    private static Book finished(BookLoader loader, Surroundings around) throws Fitworthy.BadBook {
         try {
-            BookLoader loader = rules == null ? around.shipped()
-                    : BookLoader.begin(rules, Folders.cache(around.environment()));
             return loader.finish(sentence -> {
                 around.err().println(sentence);
                 around.err().flush();

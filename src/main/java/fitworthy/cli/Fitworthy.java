@@ -104,6 +104,7 @@ public final class Fitworthy implements Runnable {
                 new Compare(around),
                 new Print(around),
                 new Batch(around),
+                new ShowEffect(around),
                 new Prove(around),
                 new RunCases(around),
                 new WriteHandbook(around)).forEach(line::addSubcommand);

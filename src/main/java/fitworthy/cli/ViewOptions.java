@@ -3,8 +3,16 @@ package fitworthy.cli;
 import fitworthy.batch.View;
 import fitworthy.book.Book;
 import fitworthy.book.HouseReader;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -24,9 +32,13 @@ final class ViewOptions {
             description = "Values and severities that your shop sets over the rule book.")
     private Path practice;
 
+    /** The rule book alone, once it is loaded. */
+    private Book plain;
+
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
     Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
-        return with(practice, book.book(around));
+        plain = book.book(around);
+        return with(practice, plain);
     }
 
     /** The view of a book in the region and on the day asked for. */
@@ -34,8 +46,43 @@ final class ViewOptions {
         return new View(looked, region, asOf);
     }
 
+    /** The view asked for, when it is for many sheets. @throws FaultsException where it has no such region or day */
+    View view(Surroundings around) throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+        return checked(of(book(around)), "");
+    }
+
+    /** The view asked for with some things put in place of others; null for each in which it stays. To be called after it. */
+    View changed(Surroundings around, Path otherRules, Path otherPractice, String otherRegion, String otherDay)
+            throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+        Book other = otherRules == null ? plain : BookOptions.book(otherRules, around);
+        return checked(new View(with(otherPractice == null ? practice : otherPractice, other),
+                otherRegion == null ? region : otherRegion, otherDay == null ? asOf : otherDay), "with-");
+    }
+
+    /** Told once here, where every sheet would have the same fault. */
+    private static View checked(View view, String prefix) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Set<String> known = view.book().regions().keySet();
+        if (view.region() != null && !known.contains(view.region())) {
+            faults.add(new Fault(Place.of("--" + prefix + "region"), "", "the rule book has no region '" + view.region() + "'"
+                    + Words.suggestion(view.region(), known), "one of " + String.join(", ", known)));
+        }
+        try {
+            if (view.asOf() != null) {
+                LocalDate.parse(view.asOf());
+            }
+        } catch (DateTimeParseException e) {
+            faults.add(new Fault(Place.of("--" + prefix + "as-of"), "", "'" + view.asOf() + "' is not a date",
+                    "2026-11-25 (year-month-day)"));
+        }
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        return view;
+    }
+
     /** A book with what a shop's file sets over it, if there is one. */
-    static Book with(Path practice, Book book) throws Fitworthy.BadHouse {
+    private static Book with(Path practice, Book book) throws Fitworthy.BadHouse {
         try {
             return practice == null ? book : book.with(HouseReader.read(practice, book));
         } catch (FaultsException e) {

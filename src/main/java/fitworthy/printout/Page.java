@@ -6,40 +6,40 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A page of plain text, 80 columns wide. */
-final class Page {
+public final class Page {
 
-    static final int COLUMNS = 80;
+    public static final int COLUMNS = 80;
 
     private final PrintWriter out;
 
-    Page(PrintWriter out) {
+    public Page(PrintWriter out) {
         this.out = out;
     }
 
-    void rule() {
+    public void rule() {
         out.println("-".repeat(COLUMNS));
     }
 
-    void blank() {
+    public void blank() {
         out.println();
     }
 
     /** A line that is known to fit. */
-    void line(String text) {
+    public void line(String text) {
         out.println(text);
     }
 
-    void flush() {
+    public void flush() {
         out.flush();
     }
 
     /** Text in as many lines as it takes. */
-    void wrapped(int indent, String text) {
+    public void wrapped(int indent, String text) {
         lines(text, COLUMNS - indent).forEach(line -> out.println(" ".repeat(indent) + line));
     }
 
     /** Text beside a label, its further lines under its first. */
-    void hanging(String label, String text) {
+    public void hanging(String label, String text) {
         int width = label.replaceAll("\u001B\\[[0-9;]*m", "").length();
         String before = label;
         for (String line : lines(text, COLUMNS - width)) {

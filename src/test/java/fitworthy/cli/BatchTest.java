@@ -50,7 +50,7 @@ class BatchTest {
     }
 
     /** A sheet as one line of JSON. */
-    private static String line(String yaml) throws IOException {
+    static String line(String yaml) throws IOException {
         return JSON.writeValueAsString(plain(NodeReader.read("f", yaml, new ArrayList<>())));
     }
 
@@ -145,7 +145,9 @@ class BatchTest {
         String tight = line(plain(2550));
         assertEquals("note", answers(piped(tight, "batch", "-").out()).get(0).get("worst").asText());
         assertEquals("change", answers(piped(tight, "batch", "-", "--practice", house).out()).get(0).get("worst").asText());
-        assertTrue(piped(tight, "batch", "-", "--region", "atlantis").out().contains("no region 'atlantis'"));
+        piped(tight, "batch", "-", "--region", "au-nws").refused(2, "--region: the rule book has no region 'au-nws' (did you"
+                + " mean 'au-nsw'?)");
+        piped(tight, "batch", "-", "--as-of", "2026-13-01").refused(2, "--as-of: '2026-13-01' is not a date");
     }
 
     @Test
