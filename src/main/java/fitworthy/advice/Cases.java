@@ -135,7 +135,7 @@ public final class Cases {
         List<Fault> sheetFaults = new ArrayList<>();
         try {
             House house = mapping.get("house") instanceof Node.Mapping set
-                    ? HouseReader.read(set, set.place().file(), text.name(), book) : House.NONE;
+                    ? HouseReader.read(set, set.place().file(), text.name(), book, sheetFaults) : House.NONE;
             cases.add(new Case(topic, text, mapping.place(), changed,
                     SheetReader.sheet(changed, book.regions().keySet(), sheetFaults), house));
         } catch (FaultsException e) {

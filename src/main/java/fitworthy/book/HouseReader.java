@@ -54,17 +54,18 @@ public final class HouseReader {
         if (root == null) {
             throw new FaultsException(faults);
         }
-        return read(root, file.toString(), text, book);
+        return read(root, file.toString(), text, book, faults);
     }
 
     /**
      * The same, where it stands inside a file.
      *
      * @param text what its digest is taken of
+     * @param faults those found before
      * @throws FaultsException with every fault found
      */
-    public static House read(Node.Mapping root, String file, String text, Book book) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
+    public static House read(Node.Mapping root, String file, String text, Book book, List<Fault> faults)
+            throws FaultsException {
         House.Page page = new Binder(faults).bind(House.Page.class, root);
         HouseReader reader = new HouseReader(book, root, page, faults);
         Map<String, House.SetSeverity> severities = reader.severities();

@@ -138,7 +138,7 @@ final class Findings {
             details.add(new Detail("Waived", ShopWords.waivers(group)));
         }
         ShopWords.severity(advice, judged.id()).ifPresent(each -> details.add(Detail.of("Severity", each)));
-        details.addAll(List.of(Detail.of("Do", filled.apply(judged.card().remedy())),
+        details.addAll(List.of(Detail.of("Do", Wording.remedy(worst)),
                 Detail.of("Why", filled.apply(judged.card().why())), Detail.of("Ask", filled.apply(judged.card().ask()))));
         details.add(new Detail("Rests on", Stream.concat(Stream.of("The rule: " + judged.card().basis().value().words()
                 + cited(judged.card().sources())), worst.practice().stream().map(this::practice)).toList()));

@@ -185,7 +185,7 @@ public final class JsonPrintout {
         UnaryOperator<String> filled = text -> Wording.fill(text, judged, finding.comparison(), finding.evidence(),
                 finding.practice());
         json.writeStringField("title", filled.apply(judged.card().title()));
-        json.writeStringField("remedy", Wording.remedy(judged, finding.comparison(), finding.evidence(), finding.practice()));
+        json.writeStringField("remedy", Wording.remedy(finding));
         json.writeStringField("why", filled.apply(judged.card().why()));
         json.writeStringField("ask", filled.apply(judged.card().ask()));
         json.writeArrayFieldStart("evidence");

@@ -147,7 +147,7 @@ public final class TextPrintout {
                 .orElse(finding.judged().measure().kind().meaning() + ": " + Wording.value(finding.judged().measure())));
         ShopWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
         ShopWords.severity(advice, judged.id()).ifPresent(each -> page.wrapped(INDENT, "Severity: " + each));
-        page.wrapped(INDENT, "Do: " + Wording.remedy(judged, worst.comparison(), worst.evidence(), worst.practice()));
+        page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
         evidence(judged, worst.practice());

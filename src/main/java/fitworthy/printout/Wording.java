@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Practice;
 import fitworthy.figures.Measure;
@@ -86,10 +87,11 @@ public final class Wording {
                 : judged.card().atLeast() ? " too little" : " too much");
     }
 
-    /** A card's remedy, in which what is too much is rounded up and what is allowed down, so that doing as it says is enough. */
-    public static String remedy(Judged judged, Optional<Comparison> comparison, List<Measure> evidence,
-            List<Practice> practice) {
-        return fill(judged.card().remedy(), judged, comparison.map(each -> toTheSafeSide(judged, each)), evidence, practice);
+    /** What to do, with what is too much rounded up and what is allowed down, so that doing as it says is enough. */
+    public static String remedy(Finding finding) {
+        Judged judged = finding.judged();
+        return fill(judged.card().remedy(), judged, finding.comparison().map(each -> toTheSafeSide(judged, each)),
+                finding.evidence(), finding.practice());
     }
 
     private static Comparison toTheSafeSide(Judged judged, Comparison each) {

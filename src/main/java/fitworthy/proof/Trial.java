@@ -75,7 +75,7 @@ public record Trial(Case text, Advice advice, List<String> problems) {
             differ("limit", expected.limit(), "none", differences);
             differ("margin", expected.margin(), "none", differences);
         }
-        String remedy = Wording.remedy(judged, finding.comparison(), finding.evidence(), finding.practice());
+        String remedy = Wording.remedy(finding);
         if (!remedy.contains(expected.remedy())) {
             differences.add("remedy expected to hold '" + expected.remedy() + "', got: " + remedy);
         }

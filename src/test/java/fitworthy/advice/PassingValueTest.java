@@ -74,7 +74,8 @@ class PassingValueTest {
                     (sheet, aside) -> sheet.vehicle().view().eye().y().value() + aside)),
             Map.entry("body.legs-tip", part("body.feet-needed", "legs.spacing")),
             Map.entry("body.gas-mount-weak", part("body.gas-mount-needed", "mount")),
-            Map.entry("intake.duct-fast", planned("intake.bore-needed", Fitment.Kind.SNORKEL, "", ".bore")),
+            Map.entry("intake.duct-fast", new Passing("intake.bore-needed", (sheet, subject) -> "fitments."
+                    + (subject.endsWith(" inlet") ? subject.replace(" inlet", ".inlet-bore") : subject + ".bore"))),
             Map.entry("intake.breathers-left-low", field("intake.breathers-needed", "vehicle.intake.breathers")),
             Map.entry("recovery.winch-small", part("recovery.winch-needed", "pull")),
             Map.entry("recovery.strap-weak", part("recovery.strap-needed", "strength")),
@@ -110,7 +111,7 @@ class PassingValueTest {
     private static void justPasses(Cases.Case each, Finding finding, Passing passing) throws FaultsException {
         Measure needed = finding.evidence().stream().filter(measure -> measure.getName().equals(passing.measure()))
                 .findFirst().orElseThrow();
-        String remedy = Wording.remedy(finding.judged(), finding.comparison(), finding.evidence(), finding.practice());
+        String remedy = Wording.remedy(finding);
         assertTrue(remedy.contains(Wording.value(needed)), remedy);
         List<String> path = List.of(passing.path().apply(each.sheet(), finding.judged().subject()).split("\\."));
         double digit = Dimension.size(needed.kind().unit()) * Math.pow(10, -needed.kind().decimals());

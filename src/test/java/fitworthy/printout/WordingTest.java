@@ -20,8 +20,7 @@ class WordingTest {
     }
 
     private static void remedyHolds(String words, String id, String changes) throws FaultsException {
-        Finding finding = finding(id, changes);
-        String remedy = Wording.remedy(finding.judged(), finding.comparison(), finding.evidence(), finding.practice());
+        String remedy = Wording.remedy(finding(id, changes));
         assertTrue(remedy.contains(words), remedy);
     }
 
