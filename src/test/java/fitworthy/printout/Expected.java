@@ -71,9 +71,10 @@ final class Expected {
         Finding worst = group.stream().min(Comparator.comparingDouble(each ->
                 each.comparison().map(Comparison::margin).orElse(0.0))).orElseThrow();
         Judged judged = worst.judged();
-        for (String each : List.of(judged.card().title(), judged.card().remedy(), judged.card().why(), judged.card().ask())) {
+        for (String each : List.of(judged.card().title(), judged.card().why(), judged.card().ask())) {
             texts.add(Wording.fill(each, judged, worst.comparison(), worst.evidence(), worst.practice()));
         }
+        texts.add(Wording.remedy(worst));
         texts.add(judged.card().basis().value().words());
         judged.card().sources().forEach(each -> texts.add("[" + each + "]"));
         for (Practice value : worst.practice()) {
