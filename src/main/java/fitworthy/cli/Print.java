@@ -10,6 +10,8 @@ import fitworthy.book.Book;
 import fitworthy.printout.Arrangement;
 import fitworthy.printout.HtmlPrintout;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.Paper;
+import fitworthy.printout.PdfPrintout;
 import fitworthy.printout.Report;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
@@ -23,6 +25,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -33,10 +36,14 @@ import picocli.CommandLine.Option;
 
 /** Prints the advice on a sheet as a document that can be stapled to a quote. */
 @Command(name = "print", mixinStandardHelpOptions = true, usageHelpWidth = 80,
-        description = "Prints everything there is to say of a plan, to be stapled to its quote, as a file for browsers.",
-        footer = {"", "Example:", "  fitworthy print scenarios/touring.yaml --html touring.html", "",
+        description = "Prints everything there is to say of a plan, to be stapled to its quote: as a file for browsers, as a"
+                + " PDF, or both.",
+        footer = {"", "Example:", "  fitworthy print scenarios/touring.yaml --pdf touring.pdf --html touring.html", "",
             "Exit codes as for 'check'; 74 where a file cannot be written."})
 final class Print implements Callable<Integer> {
+
+    /** Sheets of paper as typed. */
+    enum Sort { a4, letter }
 
     private final Surroundings around;
 
@@ -45,6 +52,13 @@ final class Print implements Callable<Integer> {
 
     @Option(names = "--html", paramLabel = "FILE", description = "Write one HTML file that needs nothing beside it.")
     private Path html;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write a PDF.")
+    private Path pdf;
+
+    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4",
+            description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
+    private Sort paper;
 
     @Option(names = "--as-printed-at", paramLabel = "TIME",
             description = "Print this time in place of now, such as 2026-11-25T10:00Z: the same sheet and rule book then"
@@ -61,19 +75,28 @@ final class Print implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
-        if (html == null) {
-            throw fault("print", "no file to print to", "--html FILE");
+        if (html == null && pdf == null) {
+            throw fault("print", "no file to print to", "--pdf FILE, --html FILE or both");
         }
         Instant time = time();
+        String software = new Fitworthy.Version().getVersion()[0];
         Book book = options.book(around);
         View.Read read = options.read(book);
         Advice advice = Adviser.advise(book, read.sheet());
         Report report = Arrangement.report(advice, mending(book, read), alternatives(book, read),
-                new Imprint(options.fileName(), options.hash(), new Fitworthy.Version().getVersion()[0], time));
+                new Imprint(options.fileName(), options.hash(), software, time));
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (html != null) {
             files.put(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
+        }
+        if (pdf != null) {
+            PdfPrintout made = PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
+            if (!made.lacking().isEmpty()) {
+                around.err().println("The PDF has no letters for " + made.lacking() + " and shows \uFFFD in their place; the HTML"
+                        + " page has them.");
+            }
+            files.put(pdf, made.bytes());
         }
         for (Map.Entry<Path, byte[]> each : files.entrySet()) {
             write(each.getKey(), each.getValue());

@@ -25,6 +25,7 @@ import fitworthy.printout.Report.Signatures;
 import fitworthy.printout.Report.Subheading;
 import fitworthy.printout.Report.Table;
 import fitworthy.printout.picture.Pictures;
+import fitworthy.source.Words;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -43,6 +44,9 @@ public final class Arrangement {
 
     /** Load cases beside each other in one table; more of them make further tables. */
     private static final int CASES_A_TABLE = 5;
+
+    /** What fits on one line above every page. */
+    private static final int LONGEST_REFERENCE = 60;
 
     private final Advice advice;
     private final Findings findings;
@@ -76,8 +80,9 @@ public final class Arrangement {
                 new Paragraph("Read and talked through by those who sign. A signature does not turn advice into a"
                         + " certificate."), new Signatures(List.of("Builder", "Customer", "Engineer"))));
         String quote = advice.sheet().quote();
+        String reference = quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote;
         return new Report("Advice on a planned vehicle modification", advice.sheet().title(),
-                quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote,
+                Words.shortened(reference, LONGEST_REFERENCE),
                 "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before you buy,"
                         + " fit or drive.", TextPrintout.verdict(advice), particulars(imprint), sections);
     }

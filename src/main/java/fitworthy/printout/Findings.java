@@ -26,6 +26,7 @@ import fitworthy.printout.Report.Worked;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,6 +41,9 @@ import java.util.stream.Stream;
 
 /** Findings, checks in order and checks not assessed, as blocks of a report. */
 final class Findings {
+
+    /** Lines of one working that are worth telling once only. */
+    private static final int MANY = 6;
 
     private final Advice advice;
     /** Findings of one rule on one subject over the load cases; worst first, and by topic among equals. */
@@ -223,14 +227,14 @@ final class Findings {
                 .count();
     }
 
+    /** What was met, by topic; where a check was met in several loadings, as it is in the one that leaves least. */
     List<Block> met() {
         Map<String, Map<String, List<Met>>> byTopic = new TreeMap<>();
         advice.met().forEach(each -> byTopic.computeIfAbsent(topic(each.judged()), key -> new LinkedHashMap<>())
                 .computeIfAbsent(each.judged().id() + "|" + each.judged().subject(), key -> new ArrayList<>()).add(each));
         List<Block> blocks = new ArrayList<>();
-        byTopic.forEach((topic, groups) -> blocks.add(new Table(topic, List.of(text("Assessed and in order", 42),
-                text("About, closest in", 20), figure("Figure", 14), figure("Held against", 13), figure("Margin", 11)),
-                groups.values().stream().map(Findings::met).toList())));
+        byTopic.forEach((topic, groups) -> blocks.add(new Table(topic, List.of(text("Assessed and in order", 55),
+                figure("Figure", 13), figure("Held against", 19), figure("Margin", 13)), groups.values().stream().map(Findings::met).toList())));
         return blocks;
     }
 
@@ -238,13 +242,21 @@ final class Findings {
         Met closest = group.stream().min(Comparator.comparingDouble(each ->
                 each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE))).orElseThrow();
         Judged judged = closest.judged();
-        List<String> cells = new ArrayList<>(List.of(Wording.fill(judged.card().met(), judged, closest.comparison(),
-                closest.evidence(), closest.practice()) + " (" + judged.id() + ")" + closest.practice().stream()
+        String text = Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
+                closest.practice());
+        List<String> where = new ArrayList<>();
+        if (!text.contains(judged.subject())) {
+            where.add(judged.subject());
+        }
+        if (!judged.loadCase().isEmpty()) {
+            where.add(judged.loadCase());
+        }
+        where.add(judged.id());
+        List<String> cells = new ArrayList<>(List.of(text + " (" + String.join(", ", where) + ")" + closest.practice().stream()
                 .filter(each -> each.house().isPresent()).map(each -> "; " + each.id() + " " + Wording.value(each)
-                        + ", set by the shop. " + each.entry().note()).collect(Collectors.joining()),
-                judged.subject() + (judged.loadCase().isEmpty() ? "" : ", " + judged.loadCase())));
+                        + ", set by the shop. " + each.entry().note()).collect(Collectors.joining())));
         cells.addAll(figures(judged, closest.comparison()));
-        while (cells.size() < 5) {
+        while (cells.size() < 4) {
             cells.add("");
         }
         return Row.of(cells.toArray(String[]::new));
@@ -266,20 +278,23 @@ final class Findings {
             }
         }
         List<Block> blocks = new ArrayList<>();
+        Set<List<String>> told = new HashSet<>();
         measures.forEach((key, measure) -> blocks.add(new Worked(capital(measure.kind().meaning()) + " ["
                 + measure.getSubject() + (measure.getLoadCase().isEmpty() ? "" : ", " + measure.getLoadCase()) + "] = "
                 + Wording.value(measure) + "; finding " + numbers.get(key).stream().map(String::valueOf)
-                .collect(Collectors.joining(", ")), lines(measure))));
+                .collect(Collectors.joining(", ")), lines(measure, told))));
         return blocks;
     }
 
-    private static List<String> lines(Measure measure) {
+    private static List<String> lines(Measure measure, Set<List<String>> told) {
         List<String> lines = new ArrayList<>();
         for (Working each : measure.workings()) {
             List<String> own = each.lines();
             if (each.listsMasses()) {
                 lines.add(own.get(0) + "; the masses stand in the mass sheet" + (measure.getLoadCase().isEmpty() ? "s"
                         : " of '" + measure.getLoadCase() + "'"));
+            } else if (own.size() > MANY && !told.add(own)) {
+                lines.add("as above: " + own.get(0));
             } else {
                 lines.addAll(own);
             }

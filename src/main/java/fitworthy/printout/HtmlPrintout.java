@@ -12,6 +12,9 @@ import java.util.Map;
 /** A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made of it. */
 public final class HtmlPrintout {
 
+    /** Stands for a letter that cannot be shown. */
+    static final int UNKNOWN = 0xFFFD;
+
     private HtmlPrintout() {}
 
     /** For a browser, and for paper from there. */
@@ -25,7 +28,21 @@ public final class HtmlPrintout {
         TemplateEngine.createPrecompiled(null, ContentType.Html, HtmlPrintout.class.getClassLoader(),
                 "fitworthy.printout.template").render("report.jte", Map.of("report", report, "style",
                 resource("report.css") + more), html);
-        return html.toString();
+        return clean(html.toString());
+    }
+
+    /** Text without what XML cannot hold and without what turns the direction of the text after it. */
+    static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints().forEach(letter -> {
+            boolean turns = letter >= 0x202A && letter <= 0x202E || letter >= 0x2066 && letter <= 0x2069;
+            boolean none = letter < ' ' && letter != '\n' && letter != '\t' || letter >= 0xD800 && letter <= 0xDFFF
+                    || (letter & 0xFFFE) == 0xFFFE;
+            if (!turns) {
+                clean.appendCodePoint(none ? UNKNOWN : letter);
+            }
+        });
+        return clean.toString();
     }
 
     static String resource(String name) {

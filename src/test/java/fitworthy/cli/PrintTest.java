@@ -2,6 +2,7 @@ package fitworthy.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
@@ -9,6 +10,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -27,12 +30,27 @@ class PrintTest {
 
     @Test
     void sameSheetAndTimeGiveTheSameBytes() throws IOException {
-        Path one = folder.resolve("one.html");
-        Path other = folder.resolve("other.html");
-        assertEquals(0, Ran.of("print", PLAIN, "--html", one.toString(), TIME).code());
-        assertEquals(0, Ran.of("print", PLAIN, "--html", other.toString(), TIME).code());
-        assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(other));
-        assertTrue(Files.readString(one).contains("2026-11-25 10:00 UTC"));
+        List<byte[]> made = new ArrayList<>();
+        for (String name : List.of("one", "other")) {
+            Path html = folder.resolve(name + ".html");
+            Path pdf = folder.resolve(name + ".pdf");
+            Ran ran = Ran.of("print", PLAIN, "--html", html.toString(), "--pdf", pdf.toString(), TIME);
+            assertEquals(0, ran.code(), ran.err());
+            made.add(Files.readAllBytes(html));
+            made.add(Files.readAllBytes(pdf));
+        }
+        assertArrayEquals(made.get(0), made.get(2));
+        assertArrayEquals(made.get(1), made.get(3));
+        assertTrue(new String(made.get(0), StandardCharsets.UTF_8).contains("2026-11-25 10:00 UTC"));
+    }
+
+    @Test
+    void anotherTimeGivesOtherBytes() throws IOException {
+        Path one = folder.resolve("one.pdf");
+        Path other = folder.resolve("other.pdf");
+        Ran.of("print", PLAIN, "--pdf", one.toString(), TIME);
+        Ran.of("print", PLAIN, "--pdf", other.toString(), "--as-printed-at=2026-11-26T10:00Z");
+        assertFalse(Arrays.equals(Files.readAllBytes(one), Files.readAllBytes(other)));
     }
 
     @Test
@@ -46,6 +64,7 @@ class PrintTest {
     void withoutAFileToPrintToItIsRefused() {
         Ran.of("print", PLAIN).refused(2, "no file to print to");
         Ran.of("print", PLAIN, "--html", "x.html", "--as-printed-at", "yesterday").refused(2, "'yesterday' is not a time");
+        Ran.of("print", PLAIN, "--html", "x.html", "--paper", "a0").refused(2, "expected one of [a4, letter]");
     }
 
     @Test

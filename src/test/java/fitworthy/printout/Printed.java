@@ -53,6 +53,6 @@ record Printed(Advice advice, Report report) {
     }
 
     static String dense(String text) {
-        return text.replaceAll("[\\s\\p{Z}]+", "");
+        return HtmlPrintout.clean(text).replaceAll("[\\s\\p{Z}]+", "");
     }
 }

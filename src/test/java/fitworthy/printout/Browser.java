@@ -1,0 +1,76 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * A page in headless Chromium. No driver is needed: what a script found out is put into the page, and the browser prints the
+ * page as it then is.
+ */
+final class Browser {
+
+    private static final Pattern RESULT = Pattern.compile("<pre id=\"found-out\">([^<]*)</pre>");
+    private static final int MOST_MINUTES = 4;
+
+    private Browser() {}
+
+    private static Optional<Path> chromium() {
+        return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
+                .flatMap(folder -> Stream.of("chromium", "chromium-browser", "google-chrome").map(name -> Path.of(folder, name)))
+                .filter(Files::isExecutable).findFirst();
+    }
+
+    /** A file that a test library brings along. */
+    static String resource(String name) throws IOException {
+        try (InputStream in = Browser.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    /**
+     * What a script finds out about a page.
+     *
+     * @param first a script that runs before anything else on the page
+     * @param expression what to find out, once the page is there; a promise is waited for
+     * @param width of the window, in px
+     */
+    static JsonNode ask(Path folder, String html, int width, String first, String expression) throws Exception {
+        Optional<Path> chromium = chromium();
+        assumeTrue(chromium.isPresent(), "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
+        String last = "<script>addEventListener('load', () => Promise.resolve(" + expression + ").catch(e => 'failed: ' + e)"
+                + ".then(found => { const pre = document.createElement('pre'); pre.id = 'found-out'; pre.textContent ="
+                + " btoa(unescape(encodeURIComponent(JSON.stringify(found)))); document.body.append(pre); }));</script>";
+        Path page = Files.writeString(folder.resolve("page.html"), html
+                .replaceFirst("<head>", Matcher.quoteReplacement("<head><script>" + first + "</script>"))
+                .replaceFirst("</body>", Matcher.quoteReplacement(last + "</body>")));
+        Path said = folder.resolve("dom.html");
+        List<String> command = new ArrayList<>(List.of(chromium.get().toString(), "--headless", "--no-sandbox", "--disable-gpu",
+                "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+                "--disable-sync", "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"),
+                "--window-size=" + width + ",800", "--virtual-time-budget=600000", "--dump-dom", page.toUri().toString()));
+        Process process = new ProcessBuilder(command).redirectOutput(said.toFile())
+                .redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        if (!process.waitFor(MOST_MINUTES, TimeUnit.MINUTES)) {
+            process.destroyForcibly();
+        }
+        Matcher result = RESULT.matcher(Files.readString(said));
+        assertTrue(result.find(), "the browser did not get as far as the script");
+        return new ObjectMapper().readTree(Base64.getDecoder().decode(result.group(1)));
+    }
+}

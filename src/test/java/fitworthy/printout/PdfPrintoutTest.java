@@ -1,0 +1,161 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The PDF, read back: it says what the advice says, and can be read by those who do not see it. */
+class PdfPrintoutTest {
+
+    /** What stands above and below the text of every page, in points. */
+    private static final double MARGIN = 50;
+
+    private static PDDocument read(Report report, Paper paper) throws IOException {
+        return Loader.loadPDF(PdfPrintout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt()).bytes());
+    }
+
+    /** The text between the running lines, without spaces. */
+    private static String words(PDDocument document) throws IOException {
+        StringBuilder words = new StringBuilder();
+        for (PDPage page : document.getPages()) {
+            PDFTextStripperByArea stripper = new PDFTextStripperByArea();
+            stripper.setSortByPosition(false);
+            stripper.addRegion("text", new Rectangle2D.Double(0, MARGIN, page.getMediaBox().getWidth(),
+                    page.getMediaBox().getHeight() - 2 * MARGIN));
+            stripper.extractRegions(page);
+            words.append(stripper.getTextForRegion("text"));
+        }
+        return Printed.dense(words.toString());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> fileSaysEverythingTheAdviceSays() {
+        return Printed.SCENARIOS.stream().flatMap(name -> Stream.of(Paper.values()).map(paper ->
+                DynamicTest.dynamicTest(name + " on " + paper, () -> {
+                    Printed printed = Printed.scenario(name);
+                    try (PDDocument document = read(printed.report(), paper)) {
+                        ReportTest.says(printed, words(document));
+                    }
+                })));
+    }
+
+    @Test
+    void pagesAreOfThePaperAskedForAndNumbered() throws Exception {
+        Report report = Printed.scenario("weekender").report();
+        try (PDDocument a4 = read(report, Paper.A4); PDDocument letter = read(report, Paper.LETTER)) {
+            assertEquals(210 / 25.4 * 72, a4.getPage(0).getMediaBox().getWidth(), 0.5);
+            assertEquals(297 / 25.4 * 72, a4.getPage(0).getMediaBox().getHeight(), 0.5);
+            assertEquals(8.5 * 72, letter.getPage(0).getMediaBox().getWidth(), 0.5);
+            assertEquals(11 * 72, letter.getPage(0).getMediaBox().getHeight(), 0.5);
+            for (int page = 1; page <= a4.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String text = stripper.getText(a4);
+                assertTrue(text.contains("page " + page + " of " + a4.getNumberOfPages()), text);
+            }
+        }
+    }
+
+    @Test
+    void fileCanBeReadByThoseWhoDoNotSeeIt() throws Exception {
+        Printed printed = Printed.scenario("overloaded");
+        try (PDDocument document = read(printed.report(), Paper.A4)) {
+            assertEquals("en", document.getDocumentCatalog().getLanguage());
+            assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
+            assertTrue(document.getDocumentCatalog().getViewerPreferences().displayDocTitle());
+            assertTrue(document.getDocumentInformation().getTitle().startsWith(printed.advice().sheet().title()));
+            String metadata = new String(document.getDocumentCatalog().getMetadata().toByteArray(), "UTF-8");
+            assertTrue(metadata.contains("pdfuaid:part"), metadata);
+            assertEquals(printed.report().sections().size(), size(document.getDocumentCatalog().getDocumentOutline().children()));
+            List<PDStructureElement> all = new ArrayList<>();
+            collect(document.getDocumentCatalog().getStructureTreeRoot(), all);
+            Set<String> kinds = new HashSet<>();
+            all.forEach(each -> kinds.add(each.getStructureType()));
+            assertTrue(kinds.containsAll(Set.of("H1", "H2", "H3", "H4", "H5", "Table", "TH", "TD", "P", "Figure", "Link")),
+                    kinds.toString());
+            all.stream().filter(each -> each.getStructureType().equals("Figure")).forEach(each ->
+                    assertTrue(each.getAlternateDescription().length() > 40, each.getAlternateDescription()));
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertTrue(font.isEmbedded(), font.getName());
+                }
+                page.getAnnotations().stream().filter(PDAnnotationLink.class::isInstance).forEach(each ->
+                        assertTrue(each.getContents() != null || each.getStructParent() >= 0, "a link without words"));
+            }
+        }
+    }
+
+    private static int size(Iterable<?> items) {
+        int size = 0;
+        for (Object each : items) {
+            size++;
+        }
+        return size;
+    }
+
+    private static void collect(PDStructureNode node, List<PDStructureElement> into) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                into.add(element);
+                collect(element, into);
+            }
+        }
+    }
+
+    @Test
+    void hostileTextStaysOnThePage() throws Exception {
+        Printed printed = Printed.plain(ReportTest.hostileSheet());
+        try (PDDocument document = read(printed.report(), Paper.LETTER)) {
+            String words = words(document);
+            assertTrue(words.contains("<script>alert(1)</script>"), words.substring(0, 500));
+            assertTrue(words.contains("W".repeat(190)), "a very long word");
+            for (PDPage page : document.getPages()) {
+                Margins margins = new Margins();
+                margins.processPage(page);
+                assertTrue(margins.right <= page.getMediaBox().getWidth() - 40, "text reaches to " + margins.right);
+            }
+        }
+    }
+
+    /** How far to the right text reaches. */
+    private static final class Margins extends PDFTextStripper {
+        private double right;
+
+        @Override
+        protected void processTextPosition(org.apache.pdfbox.text.TextPosition text) {
+            right = Math.max(right, text.getXDirAdj() + text.getWidthDirAdj());
+        }
+    }
+
+    /** A tenth of what the page is tried with; ten thousand take a minute or two and were tried by hand. */
+    @Test
+    void aThousandFindingsMakeAFile() throws Exception {
+        try (PDDocument document = read(ReportTest.many(1000), Paper.A4)) {
+            String words = words(document);
+            assertTrue(Stream.of("STOP", "CHANGE", "CONFIRM", "NOTE").anyMatch(each -> words.contains(each + "1000")),
+                    "the last one is not there");
+        }
+    }
+}
