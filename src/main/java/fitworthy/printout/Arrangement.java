@@ -72,7 +72,7 @@ public final class Arrangement {
         add("changes", "Changes that would clear the stops", Changes.offered(advice, mending));
         alternatives.ifPresent(each -> add("choices", "Open choices side by side", Changes.compared(each)));
         add("work", "Order of work", WorkTable.blocks(advice.loadings().get(0).plan()));
-        add("masses", "Mass sheets", advice.loadings().stream().flatMap(each -> MassTable.blocks(each).stream()).toList());
+        add("masses", "Mass sheet", MassTable.blocks(advice.loadings()));
         add("workings", "How the figures were worked out", findings.workings());
         add("sources", "Sources", sources());
         add("limits", "What this advice is not", limits());

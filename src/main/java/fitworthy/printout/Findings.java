@@ -227,20 +227,23 @@ final class Findings {
                 .count();
     }
 
-    /** What was met, by topic; where a check was met in several loadings, as it is in the one that leaves least. */
+    /** What was met, by topic: of each check the subject and loading that leave least, and what the others leave. */
     List<Block> met() {
         Map<String, Map<String, List<Met>>> byTopic = new TreeMap<>();
         advice.met().forEach(each -> byTopic.computeIfAbsent(topic(each.judged()), key -> new LinkedHashMap<>())
-                .computeIfAbsent(each.judged().id() + "|" + each.judged().subject(), key -> new ArrayList<>()).add(each));
+                .computeIfAbsent(each.judged().id(), key -> new ArrayList<>()).add(each));
         List<Block> blocks = new ArrayList<>();
-        byTopic.forEach((topic, groups) -> blocks.add(new Table(topic, List.of(text("Assessed and in order", 55),
-                figure("Figure", 13), figure("Held against", 19), figure("Margin", 13)), groups.values().stream().map(Findings::met).toList())));
+        byTopic.forEach((topic, rules) -> blocks.add(new Table(topic, List.of(text("Assessed and in order", 52),
+                figure("Figure", 16), figure("Held against", 18), figure("Margin", 14)),
+                rules.values().stream().map(Findings::met).toList())));
         return blocks;
     }
 
-    private static Row met(List<Met> group) {
-        Met closest = group.stream().min(Comparator.comparingDouble(each ->
-                each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE))).orElseThrow();
+    private static Row met(List<Met> rule) {
+        List<Met> bySubject = new ArrayList<>(rule.stream().sorted(Comparator.comparingDouble(Findings::margin))
+                .collect(Collectors.toMap(each -> each.judged().subject(), each -> each, (least, more) -> least,
+                        LinkedHashMap::new)).values());
+        Met closest = bySubject.remove(0);
         Judged judged = closest.judged();
         String text = Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
                 closest.practice());
@@ -252,14 +255,21 @@ final class Findings {
             where.add(judged.loadCase());
         }
         where.add(judged.id());
-        List<String> cells = new ArrayList<>(List.of(text + " (" + String.join(", ", where) + ")" + closest.practice().stream()
-                .filter(each -> each.house().isPresent()).map(each -> "; " + each.id() + " " + Wording.value(each)
-                        + ", set by the shop. " + each.entry().note()).collect(Collectors.joining())));
+        String likewise = bySubject.isEmpty() ? "" : ". Likewise: " + bySubject.stream().map(each -> each.judged().subject()
+                + each.comparison().map(comparison -> " (" + Wording.margin(each.judged(), comparison) + ")").orElse(""))
+                .collect(Collectors.joining(", "));
+        List<String> cells = new ArrayList<>(List.of(text + " (" + String.join(", ", where) + ")" + likewise
+                + closest.practice().stream().filter(each -> each.house().isPresent()).map(each -> "; " + each.id() + " "
+                        + Wording.value(each) + ", set by the shop. " + each.entry().note()).collect(Collectors.joining())));
         cells.addAll(figures(judged, closest.comparison()));
         while (cells.size() < 4) {
             cells.add("");
         }
         return Row.of(cells.toArray(String[]::new));
+    }
+
+    private static double margin(Met met) {
+        return met.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE);
     }
 
     /** How the figures of the findings were worked out, each measure once. */
@@ -291,8 +301,8 @@ final class Findings {
         for (Working each : measure.workings()) {
             List<String> own = each.lines();
             if (each.listsMasses()) {
-                lines.add(own.get(0) + "; the masses stand in the mass sheet" + (measure.getLoadCase().isEmpty() ? "s"
-                        : " of '" + measure.getLoadCase() + "'"));
+                lines.add(own.get(0) + "; the masses stand in the mass sheet"
+                        + (measure.getLoadCase().isEmpty() ? "" : ", loading '" + measure.getLoadCase() + "'"));
             } else if (own.size() > MANY && !told.add(own)) {
                 lines.add("as above: " + own.get(0));
             } else {

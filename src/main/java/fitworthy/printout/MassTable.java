@@ -9,55 +9,84 @@ import fitworthy.figures.PointMass;
 import fitworthy.printout.Report.Block;
 import fitworthy.printout.Report.Paragraph;
 import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Subheading;
 import fitworthy.printout.Report.Table;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
-/** The masses of a loading one by one, what each puts on the axles, and what the axles carry against their limits. */
+/** Every mass once with the loadings it is in, what it puts on the axles, and what the axles carry against their limits. */
 final class MassTable {
 
     private MassTable() {}
 
-    static List<Block> blocks(Loading loading) {
-        Figure wheelbase = loading.plan().wheelbase();
-        Vehicle.Ratings limits = loading.plan().ratings();
-        AxleLoads axles = loading.axles();
-        List<Row> rows = new ArrayList<>();
-        for (PointMass each : loading.masses()) {
-            AxleLoads own = AxleLoads.of(List.of(each), wheelbase);
-            rows.add(Row.of(each.name(), kilograms(each.mass(), 1), tolerance(each.mass()), millimetres(each.at().x()),
-                    millimetres(each.at().y()), millimetres(each.at().z()), kilograms(own.front(), 1),
-                    kilograms(own.rear(), 1)));
+    static List<Block> blocks(List<Loading> loadings) {
+        Figure wheelbase = loadings.get(0).plan().wheelbase();
+        Map<List<String>, List<String>> casesByMass = new LinkedHashMap<>();
+        for (Loading loading : loadings) {
+            for (PointMass each : loading.masses()) {
+                casesByMass.computeIfAbsent(cells(each, wheelbase), key -> new ArrayList<>()).add(loading.loadCase().name());
+            }
         }
-        rows.add(Row.sum("sum; place of the centre of gravity", kilograms(axles.total(), 1), tolerance(axles.total()),
-                millimetres(axles.cogX()), millimetres(axles.cogY()), millimetres(axles.cogZ()),
-                kilograms(axles.front(), 1), kilograms(axles.rear(), 1)));
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Subheading(3, loading.loadCase().name(), ""));
-        blocks.add(new Table("Masses in kg; places in mm behind the front axle, left of the centre line and above the ground",
-                List.of(text("Item", 32), figure("Mass", 10), figure("+/-", 8), figure("Behind", 10), figure("Left", 9),
-                        figure("Up", 9), figure("Front axle", 11), figure("Rear axle", 11)), rows));
-        blocks.add(new Table("Against the limits, in kg", List.of(text("", 32), figure("Load", 17), figure("+/-", 17),
-                figure("Limit", 17), figure("Left", 17)), limits(loading, axles, limits)));
-        blocks.add(new Paragraph("front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
-                + millimetres(wheelbase) + " mm. What is taken off counts below zero."));
-        return blocks;
+        List<String> all = loadings.stream().map(each -> each.loadCase().name()).toList();
+        List<Row> rows = new ArrayList<>();
+        casesByMass.forEach((cells, cases) -> rows.add(row(cells, where(cases, all), false)));
+        for (Loading loading : loadings) {
+            AxleLoads axles = loading.axles();
+            rows.add(row(List.of("sum; place of the centre of gravity", kilograms(axles.total(), 1), tolerance(axles.total()),
+                    millimetres(axles.cogX()), millimetres(axles.cogY()), millimetres(axles.cogZ()),
+                    kilograms(axles.front(), 1), kilograms(axles.rear(), 1)), loading.loadCase().name(), true));
+        }
+        List<Row> limits = loadings.stream().flatMap(each -> limits(each).stream()).toList();
+        return List.of(
+                new Table("Masses in kg; places in mm behind the front axle, left of the centre line and above the ground",
+                        List.of(text("Item", 28), text("Loading", 15), figure("Mass", 9), figure("+/-", 7),
+                                figure("Behind", 8), figure("Left", 7), figure("Up", 7), figure("Front axle", 9),
+                                figure("Rear axle", 10)), rows),
+                new Paragraph("front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
+                        + millimetres(wheelbase) + " mm. What is taken off counts below zero."),
+                new Table("Against the limits, in kg", List.of(text("Limit", 28), text("Loading", 20), figure("Load", 13),
+                        figure("+/-", 13), figure("Limit", 13), figure("Left", 13)), limits));
     }
 
-    private static List<Row> limits(Loading loading, AxleLoads axles, Vehicle.Ratings limits) {
-        List<Row> rows = new ArrayList<>(List.of(limit("front axle", axles.front(), limits.frontAxle()),
-                limit("rear axle", axles.rear(), limits.rearAxle()), limit("vehicle, GVM", axles.total(), limits.gvm())));
+    private static List<String> cells(PointMass mass, Figure wheelbase) {
+        AxleLoads own = AxleLoads.of(List.of(mass), wheelbase);
+        return List.of(mass.name(), kilograms(mass.mass(), 1), tolerance(mass.mass()), millimetres(mass.at().x()),
+                millimetres(mass.at().y()), millimetres(mass.at().z()), kilograms(own.front(), 1), kilograms(own.rear(), 1));
+    }
+
+    private static Row row(List<String> cells, String where, boolean sum) {
+        List<String> row = new ArrayList<>(cells);
+        row.add(1, where);
+        return new Row(row, "", sum);
+    }
+
+    /** The loadings that a mass is in, said in the fewest names. */
+    private static String where(List<String> cases, List<String> all) {
+        List<String> others = new ArrayList<>(all);
+        others.removeAll(cases);
+        return others.isEmpty() ? "every" : others.size() < cases.size() ? "not " + String.join(", ", others)
+                : String.join(", ", cases);
+    }
+
+    private static List<Row> limits(Loading loading) {
+        AxleLoads axles = loading.axles();
+        Vehicle.Ratings limits = loading.plan().ratings();
+        String name = loading.loadCase().name();
+        List<Row> rows = new ArrayList<>(List.of(limit("front axle", name, axles.front(), limits.frontAxle()),
+                limit("rear axle", name, axles.rear(), limits.rearAxle()),
+                limit("vehicle, GVM", name, axles.total(), limits.gvm())));
         if (loading.towing()) {
-            rows.add(limit("vehicle and trailer, GCM", loading.combined(), limits.gcm()));
+            rows.add(limit("vehicle and trailer, GCM", name, loading.combined(), limits.gcm()));
         }
         return rows;
     }
 
-    private static Row limit(String name, Figure load, Figure limit) {
-        return Row.of(name, kilograms(load, 0), tolerance(load), kilograms(limit, 0), kilograms(limit.minus(load), 0));
+    private static Row limit(String name, String loading, Figure load, Figure limit) {
+        return Row.of(name, loading, kilograms(load, 0), tolerance(load), kilograms(limit, 0),
+                kilograms(limit.minus(load), 0));
     }
 
     private static String kilograms(Figure figure, int decimals) {

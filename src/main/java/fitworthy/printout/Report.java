@@ -41,6 +41,11 @@ public record Report(String kind, String title, String reference, String caution
     /** A table. */
     public record Table(String caption, List<Column> columns, List<Row> rows) implements Block {
 
+        /** How it is laid out where there is little room: as it is, scrolled sideways, or its cells one below the other. */
+        public String layout() {
+            return columns.size() <= 4 ? "narrow" : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
+        }
+
         /** The table, or nothing where it has no rows. */
         List<Block> unlessEmpty() {
             return rows.isEmpty() ? List.of() : List.of(this);

@@ -48,22 +48,25 @@ final class Browser {
      *
      * @param first a script that runs before anything else on the page
      * @param expression what to find out, once the page is there; a promise is waited for
-     * @param width of the window, in px
+     * @param width of what the page is seen in, in px
      */
     static JsonNode ask(Path folder, String html, int width, String first, String expression) throws Exception {
         Optional<Path> chromium = chromium();
         assumeTrue(chromium.isPresent(), "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
         String last = "<script>addEventListener('load', () => Promise.resolve(" + expression + ").catch(e => 'failed: ' + e)"
-                + ".then(found => { const pre = document.createElement('pre'); pre.id = 'found-out'; pre.textContent ="
-                + " btoa(unescape(encodeURIComponent(JSON.stringify(found)))); document.body.append(pre); }));</script>";
-        Path page = Files.writeString(folder.resolve("page.html"), html
-                .replaceFirst("<head>", Matcher.quoteReplacement("<head><script>" + first + "</script>"))
-                .replaceFirst("</body>", Matcher.quoteReplacement(last + "</body>")));
+                + ".then(found => { const pre = parent.document.createElement('pre'); pre.id = 'found-out'; pre.textContent ="
+                + " btoa(unescape(encodeURIComponent(JSON.stringify(found)))); parent.document.body.append(pre); }));</script>";
+        String framed = html.replaceFirst("<head>", Matcher.quoteReplacement("<head><script>" + first + "</script>"))
+                .replaceFirst("</body>", Matcher.quoteReplacement(last + "</body>"));
+        // In a frame, since the browser's own window cannot be as narrow as a phone.
+        Path page = Files.writeString(folder.resolve("page.html"), "<!DOCTYPE html><html lang='en'><head><title>A phone</title>"
+                + "</head><body><iframe title='page' style='border: 0; width: " + width + "px; height: 800px' srcdoc=\""
+                + framed.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>");
         Path said = folder.resolve("dom.html");
         List<String> command = new ArrayList<>(List.of(chromium.get().toString(), "--headless", "--no-sandbox", "--disable-gpu",
                 "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
                 "--disable-sync", "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"),
-                "--window-size=" + width + ",800", "--virtual-time-budget=600000", "--dump-dom", page.toUri().toString()));
+                "--virtual-time-budget=600000", "--dump-dom", page.toUri().toString()));
         Process process = new ProcessBuilder(command).redirectOutput(said.toFile())
                 .redirectError(ProcessBuilder.Redirect.DISCARD).start();
         if (!process.waitFor(MOST_MINUTES, TimeUnit.MINUTES)) {

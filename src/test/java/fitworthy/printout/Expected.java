@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Practice;
 import fitworthy.figures.Loading;
 import fitworthy.figures.Measure;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Every text and figure of advice that a reader of its printout must find again, taken from the advice itself. */
 final class Expected {
@@ -35,7 +37,10 @@ final class Expected {
                 advice.book().cover().caution()));
         advice.findings().forEach(this::figures);
         TextPrintout.groups(advice.findings()).forEach(this::words);
-        advice.met().forEach(each -> texts.add(each.judged().id()));
+        advice.met().forEach(each -> texts.addAll(List.of(each.judged().id(), each.judged().subject())));
+        advice.met().stream().filter(each -> each.comparison().isPresent())
+                .collect(Collectors.groupingBy(each -> each.judged().id() + "|" + each.judged().subject()))
+                .values().forEach(this::least);
         advice.notAssessed().forEach(each -> {
             texts.add(each.judged().id());
             each.missing().forEach(missing -> {
@@ -49,6 +54,13 @@ final class Expected {
             texts.add(each.name());
             texts.add(each.lastDay() == null ? "not known" : each.lastDay().toString());
         });
+    }
+
+    /** What the loading of least margin leaves of a limit. */
+    private void least(List<Met> loadings) {
+        Met least = loadings.stream().min(Comparator.comparingDouble(each -> each.comparison().orElseThrow().margin()))
+                .orElseThrow();
+        texts.add(Wording.margin(least.judged(), least.comparison().orElseThrow()));
     }
 
     private void figures(Finding finding) {
