@@ -13,9 +13,13 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Advice, and the report made of it without a search for changes. */
@@ -50,6 +54,27 @@ record Printed(Advice advice, Report report) {
     /** What a page says, without its style and without any space, since lines break where they will. */
     static String words(String html) throws Exception {
         return dense(xml(html).getElementsByTagName("body").item(0).getTextContent());
+    }
+
+    /** The words that a page and a PDF both show: neither contents nor running line, nor letters in pictures. */
+    static String shownWords(String html) throws Exception {
+        Document page = xml(html);
+        for (String name : List.of("nav", "svg")) {
+            for (Node each = page.getElementsByTagName(name).item(0); each != null;
+                    each = page.getElementsByTagName(name).item(0)) {
+                each.getParentNode().removeChild(each);
+            }
+        }
+        NodeList spans = page.getElementsByTagName("span");
+        for (int i = 0; i < spans.getLength(); i++) {
+            Element span = (Element) spans.item(i);
+            if (span.getAttribute("class").equals("mark")) {
+                span.setTextContent(span.getTextContent().toUpperCase(Locale.ROOT));
+            }
+        }
+        Node running = page.getElementsByTagName("bdi").item(0);
+        running.getParentNode().removeChild(running);
+        return dense(page.getElementsByTagName("body").item(0).getTextContent());
     }
 
     static String dense(String text) {
