@@ -16,11 +16,12 @@ import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
 import fitworthy.source.Words;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -45,7 +46,7 @@ final class AcrossMeasures implements Topic {
     /** One of each is enough; where two are planned the figures go by the first. */
     private static final Set<Kind> ONE_IS_ENOUGH = Set.of(Kind.BRAKE_CONTROLLER, Kind.FUEL_SEPARATOR,
             Kind.CRANKCASE_SEPARATOR, Kind.SWITCH_PANEL, Kind.SNORKEL, Kind.AIRBOX, Kind.TOW_BAR, Kind.RATING_UPGRADE,
-            Kind.TYRES, Kind.WHEELS, Kind.MIRRORS, Kind.BAR);
+            Kind.TYRES, Kind.WHEELS, Kind.MIRRORS, Kind.BAR, Kind.SPRINGS, Kind.CHASSIS_EXTENSION);
     private static final Set<Kind> CERTIFIED = Set.of(Kind.CHASSIS_EXTENSION, Kind.RATING_UPGRADE, Kind.SPRINGS,
             Kind.BODY_LIFT, Kind.TYRES, Kind.SEAT_CHANGE);
 
@@ -73,27 +74,39 @@ final class AcrossMeasures implements Topic {
         }
     }
 
-    /** How many there are of every kind planned more than once, or that there is none such. */
+    /** How many there are of every kind planned more than once, of trays and canopies on at once, or that there is none such. */
     private static void twins(Plan plan, List<Measure> measures) {
-        Map<Kind, List<String>> planned = new EnumMap<>(Kind.class);
+        Map<String, List<String>> planned = new TreeMap<>();
         plan.sheet().fitments().stream().filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
-                .forEach(each -> planned.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each.name()));
+                .forEach(each -> planned.computeIfAbsent(job(each), job -> new ArrayList<>()).add(each.name()));
         if (plan.vehicle().brakeController().is(YesNo.YES)) {
-            planned.computeIfPresent(Kind.BRAKE_CONTROLLER, (kind, names) -> {
+            planned.computeIfPresent(words(Kind.BRAKE_CONTROLLER), (job, names) -> {
                 names.add("the vehicle's own");
                 return names;
             });
         }
+        for (Kind body : List.of(Kind.TRAY, Kind.CANOPY)) {
+            plan.cases().stream().map(loadCase -> plan.fitments(body).stream().map(Fitment::name)
+                    .filter(name -> !loadCase.off().contains(name)).toList())
+                    .max(Comparator.comparing(List::size)).filter(names -> !names.isEmpty())
+                    .ifPresent(names -> planned.put(words(body), names));
+        }
         boolean single = planned.values().stream().allMatch(names -> names.size() == 1);
         if (single && !planned.isEmpty()) {
             measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0)).worked(() -> List.of("one each of "
-                    + planned.keySet().stream().map(AcrossMeasures::words).collect(Collectors.joining(", ")))));
+                    + String.join(", ", planned.keySet()))));
         }
-        planned.forEach((kind, names) -> {
+        planned.forEach((job, names) -> {
             if (names.size() > 1) {
-                measures.add(counted(TWINS, words(kind), names));
+                measures.add(counted(TWINS, job, names));
             }
         });
+    }
+
+    /** What only one part at a time can be. */
+    private static String job(Fitment part) {
+        return part.details() instanceof Details.Springs springs
+                ? "set of " + Words.hyphenated(springs.end().value().name()) + " springs" : words(part.kind());
     }
 
     private static Measure counted(MeasureKind kind, String subject, List<String> names) {
@@ -138,7 +151,8 @@ final class AcrossMeasures implements Topic {
     private static void overlaps(Loading loading, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         List<Fitment> placed = loading.plan().sheet().fitments().stream()
-                .filter(each -> each.space().isPresent() && loading.carries(each)).toList();
+                .filter(each -> each.space().isPresent() && loading.carries(each))
+                .sorted(Comparator.comparing(Fitment::name)).toList();
         int before = measures.size();
         for (int i = 0; i < placed.size(); i++) {
             for (Fitment other : placed.subList(i + 1, placed.size())) {

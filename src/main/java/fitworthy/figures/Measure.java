@@ -162,7 +162,7 @@ public final class Measure {
         if (figure == null || !isKnown()) {
             return 0;
         }
-        return limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance());
+        return rounded(limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance()));
     }
 
     @Override

@@ -45,7 +45,8 @@ final class RadioMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        List<Fitment> aerials = plan.fitments(Fitment.Kind.AERIAL);
+        List<Fitment> aerials = plan.fitments(Fitment.Kind.AERIAL).stream()
+                .sorted(Comparator.comparing(Fitment::name)).toList();
         Trip trip = plan.sheet().trip();
         if (!aerials.isEmpty()) {
             gain(plan.details(Details.Aerial.class), trip, measures);

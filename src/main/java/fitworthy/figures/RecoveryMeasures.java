@@ -79,9 +79,10 @@ final class RecoveryMeasures implements Topic {
                 measures.add(Measure.most(STRAP_HIGHEST, name, "", most.times(gvm))
                         .worked("highest = most x GVM", in("most", most, ""), in("GVM", gvm, "kg")));
             } else if (fitment.details() instanceof Shackles shackles) {
-                measures.add(plan.planned(Winch.class).map(winch ->
-                        Measure.of(SHACKLE, name, "", shackles.limit(), gvm.most(winch.pull()))
-                                .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", winch.pull(), "kg")))
+                // Any winch may pull on them.
+                measures.add(plan.details(Winch.class).stream().map(Winch::pull).reduce(Figure::most).map(pull ->
+                        Measure.of(SHACKLE, name, "", shackles.limit(), gvm.most(pull))
+                                .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", pull, "kg")))
                         .orElse(Measure.of(SHACKLE, name, "", shackles.limit(), gvm)));
             }
         }
@@ -153,7 +154,8 @@ final class RecoveryMeasures implements Topic {
         measures.add(Measure.of(KIT, "line damper", "", carried(plan, RecoveryKit::lineDamper)));
     }
 
+    /** Whether any of the kits holds a part. */
     private static Choice<YesNo> carried(Plan plan, Function<RecoveryKit, Choice<YesNo>> part) {
-        return plan.planned(RecoveryKit.class).map(part).orElse(Choice.of(YesNo.NO));
+        return Choice.any(plan.details(RecoveryKit.class).stream().map(part)).orElse(Choice.of(YesNo.NO));
     }
 }

@@ -7,6 +7,9 @@ public final class RideHeight {
 
     private static final double PER_TENTH_OF_A_MILLIMETRE = 1e4;
 
+    /** What a binary fraction may lack of half a tenth. */
+    private static final double LAST_BITS = 1e-6;
+
     private RideHeight() {}
 
     /**
@@ -20,7 +23,7 @@ public final class RideHeight {
      */
     public static Figure lift(Figure springs, Figure body, Figure tyreGrowth) {
         Figure lift = springs.plus(body).plus(tyreGrowth.times(0.5));
-        return lift.known() ? Figure.of(Math.round(lift.value() * PER_TENTH_OF_A_MILLIMETRE) / PER_TENTH_OF_A_MILLIMETRE,
-                lift.tolerance()) : lift;
+        return lift.known() ? Figure.of(Math.round(lift.value() * PER_TENTH_OF_A_MILLIMETRE + LAST_BITS)
+                / PER_TENTH_OF_A_MILLIMETRE, lift.tolerance()) : lift;
     }
 }

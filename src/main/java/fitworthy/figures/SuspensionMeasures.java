@@ -69,9 +69,9 @@ final class SuspensionMeasures implements Topic {
         if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
             measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front).worked(fixedSheet(plan)));
         }
-        anyYes(springs.stream().map(Springs::alignment))
+        Choice.any(springs.stream().map(Springs::alignment))
                 .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", "", answer)));
-        anyYes(Stream.concat(springs.stream().map(Springs::lampAim), bodyLifts.stream().map(BodyLift::lampAim)))
+        Choice.any(Stream.concat(springs.stream().map(Springs::lampAim), bodyLifts.stream().map(BodyLift::lampAim)))
                 .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", "", answer)));
     }
 
@@ -198,10 +198,5 @@ final class SuspensionMeasures implements Topic {
 
     private static Figure wheelRate(Springs springs) {
         return SpringRate.atWheel(springs.rate(), springs.motionRatio());
-    }
-
-    /** Yes where one answer is, else the first that is not known, else no; nothing where nobody was asked. */
-    private static Optional<Choice<YesNo>> anyYes(Stream<Choice<YesNo>> answers) {
-        return answers.reduce((one, other) -> one.is(YesNo.YES) || other.is(YesNo.NO) ? one : other);
     }
 }

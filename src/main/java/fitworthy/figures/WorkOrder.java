@@ -64,7 +64,7 @@ public final class WorkOrder {
         network.vertexSet().forEach(task -> release.put(task, released(task)));
         loops = new KosarajuStrongConnectivityInspector<>(network).stronglyConnectedSets().stream()
                 .filter(set -> set.size() > 1)
-                .map(set -> tasks.stream().filter(set::contains).map(Task::name).toList()).toList();
+                .map(set -> tasks.stream().filter(set::contains).map(Task::name).sorted().toList()).toList();
         times = loops.isEmpty() ? CriticalPath.of(network, release, network.vertexSet().stream()
                 .collect(Collectors.toMap(task -> task, task -> task.work().days()))) : Map.of();
     }
@@ -78,7 +78,7 @@ public final class WorkOrder {
         return turn().stream().map(Turn::task).map(task -> step(task, times.get(task))).toList();
     }
 
-    /** Names of parts and jobs that wait for each other, a list a loop. */
+    /** Names of parts and jobs that wait for each other, a list a loop, in alphabetical order. */
     public List<List<String>> loops() {
         return loops;
     }

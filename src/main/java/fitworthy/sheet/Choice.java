@@ -1,5 +1,9 @@
 package fitworthy.sheet;
 
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /**
  * One of a few named answers, or what is missing to know it.
  *
@@ -10,6 +14,12 @@ public record Choice<E extends Enum<E>>(E value, Missing missing) {
 
     public static <E extends Enum<E>> Choice<E> of(E value) {
         return new Choice<>(value, null);
+    }
+
+    /** Yes where any of them is, else the first by name that is not known, else no; nothing where there is none. */
+    public static Optional<Choice<YesNo>> any(Stream<Choice<YesNo>> answers) {
+        return answers.min(Comparator.comparing((Choice<YesNo> each) -> each.is(YesNo.YES) ? 0 : each.known() ? 2 : 1)
+                .thenComparing(each -> each.known() ? "" : each.missing.path()));
     }
 
     public boolean known() {

@@ -67,7 +67,7 @@ class WorkOrderTest {
     @Test
     void aLoopIsNamedAndGivesNoSteps() throws FaultsException {
         WorkOrder order = order(PARTS.replace("work: {days: 2}", "work: {days: 2, after: [Alignment]}"));
-        assertEquals(List.of(List.of("Spring kit", "Alloy tray", "Alignment")), order.loops());
+        assertEquals(List.of(List.of("Alignment", "Alloy tray", "Spring kit")), order.loops());
         assertTrue(order.steps().isEmpty());
     }
 
