@@ -6,6 +6,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -41,6 +42,13 @@ public final class Effects implements Closeable {
     /** A sheet looked at. @param span where an earlier run has it, else its {@code line} is still to be written */
     private record Looked(Effect effect, Optional<Journal.Span> span, String line, boolean ourFault) {}
 
+    /** A finished sheet that could not be noted in the journal. */
+    public static final class NotKept extends UncheckedIOException {
+        NotKept(IOException cause) {
+            super(cause);
+        }
+    }
+
     /** How often a rule comes out otherwise. */
     public static final class Rule {
         private final Map<What, Integer> counts = new EnumMap<>(What.class);
@@ -68,6 +76,7 @@ public final class Effects implements Closeable {
      * @param progress told how many sheets are done
      * @throws FaultsException where the journal's file is something else or in use
      * @throws IOException where it cannot be opened
+     * @throws NotKept where it cannot be written
      */
     public static Effects of(View before, View after, Inputs inputs, Path journal, int jobs, LongConsumer progress)
             throws FaultsException, IOException {

@@ -155,7 +155,7 @@ final class Journal implements Closeable {
             }
             return new Span(at, bytes.length - 1);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new Effects.NotKept(e);
         }
     }
 

@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.source.Leftovers;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -54,7 +55,8 @@ final class CacheFolder {
             if (!trusted()) {
                 return;
             }
-            unfinished = Files.createTempFile(folder, name, ".part");
+            Leftovers.clear(folder, "");
+            unfinished = Files.createTempFile(folder, name, Leftovers.UNFINISHED);
             Files.write(unfinished, ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
                     .putLong(checksum(content, 0)).put(content).array());
             Files.move(unfinished, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);

@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",
             "  0  nothing worse than a note", "  1  something to act on, or a figure to bring",
             "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours",
-            "  74 a file could not be written"})
+            "  74 a file, or the output, could not be written"})
 public final class Fitworthy implements Runnable {
 
     static final int SOMETHING_TO_DO = 1;

@@ -63,8 +63,12 @@ final class ShowEffect implements Callable<Integer> {
         this.around = around;
     }
 
+    private Fitworthy.NotWritten notKept(IOException cause) {
+        return new Fitworthy.NotWritten(journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal, cause);
+    }
+
     @Override
-    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
         if (rules == null && practice == null && region == null && asOf == null) {
             throw new FaultsException(List.of(new Fault(Place.of("--with"), "", "nothing is different after the change",
                     "one or more of --with-rules, --with-practice, --with-region and --with-as-of")));
@@ -83,6 +87,10 @@ final class ShowEffect implements Callable<Integer> {
                 }
                 return effects.oursAtFault() ? Fitworthy.OUR_FAULT : effects.bad() > 0 ? Fitworthy.BAD_INPUT
                         : effects.changed() > 0 ? Fitworthy.SOMETHING_TO_DO : 0;
+            } catch (Effects.NotKept e) {
+                throw notKept(e.getCause());
+            } catch (IOException e) {
+                throw notKept(e);
             }
         }
     }

@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.source.Leftovers;
 import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.concurrent.ThreadLocalRandom;
 
 /** A file that is written whole or not at all: whatever goes wrong, what stood there before still stands. */
 final class WholeFile implements Closeable {
@@ -23,7 +25,11 @@ final class WholeFile implements Closeable {
     WholeFile(Path file) throws IOException {
         // The file a link leads to, so that the link stays one.
         target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-        unfinished = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        String beginning = "." + target.getFileName() + ".";
+        Leftovers.clear(target.getParent(), beginning);
+        // Not the number of the process: in a container that is the same one each time, and a killed run has left its file.
+        unfinished = target.resolveSibling(beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt())
+                + Leftovers.UNFINISHED);
         channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         unfinished.toFile().deleteOnExit();
         stream = new BufferedOutputStream(Channels.newOutputStream(channel));

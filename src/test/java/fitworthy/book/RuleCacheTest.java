@@ -12,7 +12,10 @@ import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -169,6 +172,38 @@ class RuleCacheTest {
         assertTrue(compiles(), "what the link leads to is not rules");
         assertArrayEquals(new byte[] {1, 2, 3}, Files.readAllBytes(elsewhere));
         assertFalse(Files.isSymbolicLink(kept));
+        assertFalse(compiles());
+    }
+
+    /** A clock that was set back, or a disk that came from elsewhere: whether a file fits is read off its content. */
+    @Test
+    void datesDoNotMatter() throws Exception {
+        compiles();
+        for (long days : new long[] {4000, -4000}) {
+            try (Stream<Path> all = Files.walk(home)) {
+                for (Path each : all.toList()) {
+                    Files.setLastModifiedTime(each, FileTime.from(Instant.now().plus(Duration.ofDays(days))));
+                }
+            }
+            assertFalse(compiles());
+        }
+        Path drl = rules.resolve("mass/mass.drl");
+        FileTime date = Files.getLastModifiedTime(drl);
+        Files.writeString(drl, Files.readString(drl).replace("headroom < 0", "headroom <= 0"));
+        Files.setLastModifiedTime(drl, date);
+        assertTrue(compiles(), "the text has changed, whatever its date says");
+    }
+
+    @Test
+    void whatAKilledRunLeftIsTakenAwayADayLater() throws Exception {
+        compiles();
+        Files.delete(kept());
+        Path old = Files.write(cache.resolve("rules-0.bin123.part"), new byte[] {1});
+        Path young = Files.write(cache.resolve("rules-0.bin456.part"), new byte[] {1});
+        Files.setLastModifiedTime(old, FileTime.from(Instant.now().minus(Duration.ofHours(25))));
+        assertTrue(compiles());
+        assertFalse(Files.exists(old));
+        assertTrue(Files.exists(young), "another run may be writing it");
         assertFalse(compiles());
     }
 
