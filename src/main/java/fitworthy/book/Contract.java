@@ -28,7 +28,7 @@ final class Contract {
             Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places) {}
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
-    private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "limit", "margin", "case");
+    private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "enough", "limit", "margin", "case");
 
     private final Parts parts;
     private final List<Fault> faults;

@@ -87,7 +87,7 @@ public final class Wording {
                 : judged.card().atLeast() ? " too little" : " too much");
     }
 
-    /** What to do, with what is too much rounded up and what is allowed down, so that doing as it says is enough. */
+    /** What to do, with the limit and what is too much rounded so that doing as it says is enough. */
     public static String remedy(Finding finding) {
         Judged judged = finding.judged();
         return fill(judged.card().remedy(), judged, finding.comparison().map(each -> toTheSafeSide(judged, each)),
@@ -96,8 +96,7 @@ public final class Wording {
 
     private static Comparison toTheSafeSide(Judged judged, Comparison each) {
         MeasureKind kind = judged.measure().kind();
-        int worse = judged.card().atLeast() ? -1 : 1;
-        return new Comparison(kind.printed(each.value(), worse), kind.printed(each.limit(), -worse),
+        return new Comparison(each.value(), kind.printed(each.limit(), judged.card().atLeast() ? 1 : -1),
                 kind.printed(each.margin(), -1), each.tolerance(), each.house());
     }
 
@@ -121,6 +120,8 @@ public final class Wording {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
             case "value" -> comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
+            case "enough" -> comparison.map(each -> quantity(kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
+                    .orElseGet(() -> value(judged.measure()));
             case "limit" -> comparison.map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : "")).orElse("the limit");
             case "margin" -> comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
             default -> evidence.stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)

@@ -52,6 +52,15 @@ class WordingTest {
         remedyHolds("plan 149 kPa or more", "tyres.pressure-low", "vehicle: {tyres: {front-pressure: 140 kPa}}");
     }
 
+    /** What a remedy says of the plan is the figure that stands above it; what it asks for is enough. */
+    @Test
+    void whatIsPlannedIsSaidAsItStandsAbove() throws Exception {
+        Finding alternator = Printed.scenario("touring").advice().findings().stream()
+                .filter(each -> each.judged().id().equals("electrical.alternator-over")).findFirst().orElseThrow();
+        String value = Wording.value(alternator.judged(), alternator.comparison().orElseThrow());
+        assertTrue(Wording.remedy(alternator).contains(value + " of the rating"), Wording.remedy(alternator));
+    }
+
     /** A difference of binary fractions is not taken for a digit more than it is. */
     @Test
     void aWholeDigitStaysAWholeDigit() {
