@@ -10,6 +10,7 @@ import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.Consequence;
 import fitworthy.book.Practice;
+import fitworthy.book.RuleText;
 import fitworthy.book.Severity;
 import fitworthy.figures.Loading;
 import fitworthy.figures.Measure;
@@ -18,37 +19,56 @@ import fitworthy.figures.Plan;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import fitworthy.sheet.Sheet;
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.kie.api.runtime.KieSession;
 
 /**
  * Runs a book over a sheet. Each load case has a session of its own, which holds the measures of that case, those that do
- * not depend on the loading, and the practice values of the region and day; so no rule can mix two cases.
+ * not depend on the loading, and the practice values of the region and day; so no rule can mix two cases. Rules that look at
+ * nothing that depends on the loading come out alike in every case, so a session before these runs them once for all.
  */
 public final class Adviser {
 
     private final Book book;
     private final Sheet sheet;
-    private final List<Practice> practice = new ArrayList<>();
-    private final Map<String, Book.Lookup> lookups = new HashMap<>();
-    private final Map<String, Outcome> outcomes = new LinkedHashMap<>();
-    private final Map<String, List<Object>> facts = new LinkedHashMap<>();
-
     private final Pace.Bounds bounds;
+    private final Map<String, Book.Lookup> lookups;
+    private final List<Practice> practice = new ArrayList<>();
+    private final Map<Key, Outcome> outcomes = new LinkedHashMap<>();
+
+    /** What an outcome is known by. */
+    private record Key(String id, String subject, String in) {
+        static Key of(Outcome outcome) {
+            Judged judged = outcome.judged();
+            return new Key(judged.id(), judged.subject(), judged.loadCase());
+        }
+    }
+
+    /** What came of some rules. @param quiet of those that did not fire; whether met or faulted is not settled yet */
+    private record Pass(List<Finding> findings, List<Outcome> quiet) {}
 
     private Adviser(Book book, Sheet sheet, Pace.Bounds bounds) {
         this.book = book;
         this.sheet = sheet;
         this.bounds = bounds;
+        this.lookups = book.lookups(sheet.region(), sheet.asOf());
+        for (Book.Lookup each : lookups.values()) {
+            if (each instanceof Book.Lookup.Found found) {
+                practice.add(found.practice());
+            }
+        }
     }
 
     /** What the book has to say of the sheet, in its region and on its day. */
@@ -72,22 +92,21 @@ public final class Adviser {
     }
 
     private Advice advise(Set<String> cases) {
-        LocalDate day = sheet.asOf();
-        book.practice().keySet().forEach(id -> {
-            Book.Lookup lookup = book.lookup(id, sheet.region(), day);
-            lookups.put(id, lookup);
-            if (lookup instanceof Book.Lookup.Found found) {
-                practice.add(found.practice());
-            }
-        });
         Plan plan = new Plan(sheet.planned(), book.tables(), this::practice);
-        List<Measure> always = Measures.of(plan);
         List<Loading> loadings = Loading.all(plan).stream()
                 .filter(each -> cases.isEmpty() || cases.contains(each.loadCase().name())).toList();
-        for (Loading loading : loadings) {
+        List<Measure> always = Measures.of(plan);
+        List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
+        Set<String> loadedNames = new HashSet<>();
+        loaded.forEach(all -> all.forEach(each -> loadedNames.add(each.getName())));
+        Map<Boolean, List<RuleText>> byLoading = rulesByLoading(loadedNames);
+        Pass alike = run(byLoading.get(false), always, List.of());
+        Map<String, List<Object>> facts = new LinkedHashMap<>();
+        for (int i = 0; i < loadings.size(); i++) {
             List<Measure> measures = new ArrayList<>(always);
-            measures.addAll(Measures.of(loading));
-            facts.put(loading.loadCase().name(), assess(measures));
+            measures.addAll(loaded.get(i));
+            Pass own = run(byLoading.get(true), measures, alike.findings());
+            facts.put(loadings.get(i).loadCase().name(), settle(measures, alike, own));
         }
         Comparator<Outcome> byPlace = Comparator.comparing(outcome -> outcome.judged().id());
         Comparator<Finding> worstFirst = Comparator.comparing(
@@ -103,39 +122,76 @@ public final class Adviser {
         return outcomes.values().stream().filter(type::isInstance).map(type::cast).toList();
     }
 
+    /** Rules by whether they look at measures of these names, themselves or through advice that they build on. */
+    private Map<Boolean, List<RuleText>> rulesByLoading(Set<String> names) {
+        Set<String> found = new HashSet<>();
+        for (int before = -1; before < found.size();) {
+            before = found.size();
+            for (RuleText rule : book.rules().values()) {
+                if (!Collections.disjoint(rule.measures(), names) || !Collections.disjoint(rule.earlier(), found)) {
+                    found.add(rule.id());
+                }
+            }
+        }
+        return book.rules().values().stream().collect(Collectors.partitioningBy(rule -> found.contains(rule.id())));
+    }
+
+    /** Runs some rules. @param earlier what others have found before */
+    private Pass run(List<RuleText> rules, List<Measure> measures, List<Finding> earlier) {
+        Map<Key, Finding> found = fire(rules, measures, earlier);
+        Map<String, List<Measure>> byName = new HashMap<>();
+        measures.forEach(each -> byName.computeIfAbsent(each.getName(), name -> new ArrayList<>()).add(each));
+        List<Outcome> quiet = new ArrayList<>();
+        for (RuleText rule : rules) {
+            Card card = book.cards().get(rule.id());
+            for (Measure judged : byName.getOrDefault(card.judges(), List.of())) {
+                if (!found.containsKey(key(rule.id(), judged))) {
+                    quiet(rule, card, judged, byName).ifPresent(quiet::add);
+                }
+            }
+        }
+        return new Pass(List.copyOf(found.values()), quiet);
+    }
+
     /**
-     * Fires the rules over the measures of one load case and settles what became of every card.
+     * Settles what became of every card in one load case.
      *
      * @return every fact that the rules saw
      */
-    private List<Object> assess(List<Measure> measures) {
-        Map<String, Finding> found = fire(measures);
+    private List<Object> settle(List<Measure> measures, Pass... passes) {
         Map<Measure, Severity> worst = new HashMap<>();
-        found.values().forEach(finding -> worst.merge(finding.judged().measure(),
-                finding.judged().card().severity().value(), (a, b) -> a.compareTo(b) < 0 ? a : b));
-        found.values().forEach(this::add);
-        Map<String, List<Measure>> byName = new HashMap<>();
-        measures.forEach(each -> byName.computeIfAbsent(each.getName(), name -> new ArrayList<>()).add(each));
-        book.cards().forEach((id, card) -> {
-            for (Measure judged : byName.getOrDefault(card.judges(), List.of())) {
-                if (!found.containsKey(key(id, judged))) {
-                    Severity fault = worst.get(judged);
-                    quiet(id, card, judged, byName,
-                            fault != null && fault.compareTo(card.severity().value()) <= 0);
-                }
-            }
-        });
         List<Object> seen = new ArrayList<>(practice);
         seen.addAll(measures);
-        found.values().forEach(each -> seen.add(new Advised(each.judged().id(), each.judged().subject())));
+        for (Pass pass : passes) {
+            for (Finding each : pass.findings) {
+                add(each);
+                worst.merge(each.judged().measure(), each.judged().card().severity().value(),
+                        (a, b) -> a.compareTo(b) < 0 ? a : b);
+                seen.add(new Advised(each.judged().id(), each.judged().subject()));
+            }
+        }
+        for (Pass pass : passes) {
+            for (Outcome each : pass.quiet) {
+                // A card is not called met where a finding at least as severe stands against the same measure.
+                Severity fault = worst.get(each.judged().measure());
+                if (each instanceof NotAssessed || fault == null
+                        || fault.compareTo(each.judged().card().severity().value()) > 0) {
+                    add(each);
+                }
+            }
+        }
         return seen;
     }
 
-    private Map<String, Finding> fire(List<Measure> measures) {
-        Map<String, Finding> found = new LinkedHashMap<>();
+    private Map<Key, Finding> fire(List<RuleText> rules, List<Measure> measures, List<Finding> earlier) {
+        Map<Key, Finding> found = new LinkedHashMap<>();
+        Set<String> ids = words(rules, rule -> Set.of(rule.id()));
+        Set<String> names = words(rules, RuleText::measures);
+        Set<String> values = words(rules, RuleText::practice);
+        Set<String> advised = words(rules, RuleText::earlier);
         Pace pace = new Pace(bounds);
         pace.combinations(book, measures);
-        KieSession session = book.base().newKieSession();
+        KieSession session = book.sessions().newKieSession();
         try {
             session.setGlobal("advice", (Consequence) (id, evidence) -> {
                 Finding finding = finding(id, evidence);
@@ -144,9 +200,12 @@ public final class Adviser {
                     session.insert(new Advised(id, judged.getSubject()));
                 }
             });
-            practice.forEach(session::insert);
-            measures.forEach(session::insert);
-            session.fireAllRules(pace);
+            // Nothing goes in that no rule looks at: the engine takes as long over it as over what matters.
+            practice.stream().filter(each -> values.contains(each.id())).forEach(session::insert);
+            measures.stream().filter(each -> names.contains(each.getName())).forEach(session::insert);
+            earlier.stream().map(Finding::judged).filter(each -> advised.contains(each.id()))
+                    .forEach(each -> session.insert(new Advised(each.id(), each.subject())));
+            session.fireAllRules(match -> ids.contains(match.getRule().getName()) && pace.accept(match));
         } finally {
             session.dispose();
         }
@@ -154,8 +213,14 @@ public final class Adviser {
         return found;
     }
 
-    private static String key(String id, Measure judged) {
-        return id + "|" + judged.getSubject() + "|" + judged.getLoadCase();
+    private static Set<String> words(List<RuleText> rules, Function<RuleText, Set<String>> of) {
+        Set<String> words = new HashSet<>();
+        rules.forEach(each -> words.addAll(of.apply(each)));
+        return words;
+    }
+
+    private static Key key(String id, Measure judged) {
+        return new Key(id, judged.getSubject(), judged.getLoadCase());
     }
 
     private Finding finding(String id, Object[] evidence) {
@@ -172,7 +237,7 @@ public final class Adviser {
         Measure judged = measures.stream().filter(each -> each.getName().equals(card.judges())).findFirst()
                 .orElseThrow(() -> new IllegalStateException(id + " fired without the measure it judges"));
         List<Practice> all = withAgainst(card, values);
-        Judged where = judged(id, card, judged, measures);
+        Judged where = judged(book.rules().get(id), card, judged, measures);
         return new Finding(where, measures, all, comparison(card, judged, all), Waiving.of(sheet, where));
     }
 
@@ -190,18 +255,16 @@ public final class Adviser {
         return card.against().isEmpty() ? Optional.empty() : Optional.of(Comparison.of(card, judged, practice));
     }
 
-    private Judged judged(String id, Card card, Measure measure, List<Measure> evidence) {
+    private static Judged judged(RuleText rule, Card card, Measure measure, List<Measure> evidence) {
         String loadCase = evidence.stream().map(Measure::getLoadCase).filter(name -> !name.isEmpty()).findFirst()
                 .orElse("");
-        return new Judged(id, card, book.rules().get(id), measure, loadCase);
+        return new Judged(rule.id(), card, rule, measure, loadCase);
     }
 
-    /**
-     * A card whose rule did not fire on a measure: not applicable, not assessed, or met. A card is not called met where a
-     * finding at least as severe stands against the same measure.
-     */
-    private void quiet(String id, Card card, Measure judged, Map<String, List<Measure>> byName, boolean faulted) {
-        List<Measure> relevant = new ArrayList<>(List.of(judged));
+    /** A card whose rule did not fire on a measure: met, not assessed, or nothing where it does not apply. */
+    private Optional<Outcome> quiet(RuleText rule, Card card, Measure judged, Map<String, List<Measure>> byName) {
+        List<Measure> relevant = new ArrayList<>();
+        relevant.add(judged);
         for (String name : card.about()) {
             if (name.equals(card.judges())) {
                 continue;
@@ -209,30 +272,27 @@ public final class Adviser {
             List<Measure> all = byName.getOrDefault(name, List.of());
             List<Measure> same = all.stream().filter(each -> each.getSubject().equals(judged.getSubject())).toList();
             if (all.isEmpty()) {
-                return;
+                return Optional.empty();
             }
             relevant.addAll(same.isEmpty() ? all : same);
         }
         Set<Missing> missing = new LinkedHashSet<>();
         relevant.forEach(each -> missing.addAll(each.missing()));
         List<Practice> values = new ArrayList<>();
-        for (String practiceId : book.rules().get(id).practice()) {
-            Book.Lookup lookup = lookups.get(practiceId);
+        for (String id : rule.practice()) {
+            Book.Lookup lookup = lookups.get(id);
             if (lookup instanceof Book.Lookup.NoneApplies) {
-                return;
+                return Optional.empty();
             }
             if (lookup instanceof Book.Lookup.Found found) {
                 values.add(found.practice());
             } else {
-                missing.add(notRecorded(practiceId));
+                missing.add(notRecorded(id));
             }
         }
-        Judged where = judged(id, card, judged, relevant);
-        if (!missing.isEmpty()) {
-            add(new NotAssessed(where, List.copyOf(missing)));
-        } else if (!faulted) {
-            add(new Met(where, relevant, values, comparison(card, judged, values)));
-        }
+        Judged where = judged(rule, card, judged, relevant);
+        return Optional.of(missing.isEmpty() ? new Met(where, relevant, values, comparison(card, judged, values))
+                : new NotAssessed(where, List.copyOf(missing)));
     }
 
     /** A practice value as a figure; missing where none is recorded or applies. */
@@ -249,7 +309,6 @@ public final class Adviser {
 
     /** Adds an outcome once: what does not depend on the loading comes up in every case. */
     private void add(Outcome outcome) {
-        Judged judged = outcome.judged();
-        outcomes.putIfAbsent(judged.id() + "|" + judged.subject() + "|" + judged.loadCase(), outcome);
+        outcomes.putIfAbsent(Key.of(outcome), outcome);
     }
 }

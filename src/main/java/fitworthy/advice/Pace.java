@@ -39,11 +39,13 @@ final class Pace implements AgendaFilter {
 
     /** Stops before the session does anything, where a rule would multiply too many measures with each other. */
     void combinations(Book book, List<Measure> measures) {
-        Map<String, Long> count = new HashMap<>();
-        measures.forEach(each -> count.merge(each.getName(), 1L, Long::sum));
+        Map<String, Integer> count = new HashMap<>();
+        measures.forEach(each -> count.merge(each.getName(), 1, Integer::sum));
         for (RuleText rule : book.rules().values()) {
-            double combinations = rule.joined().stream().mapToDouble(name -> count.getOrDefault(name, 0L))
-                    .reduce(1, (a, b) -> a * b);
+            double combinations = 1;
+            for (String name : rule.joined()) {
+                combinations *= count.getOrDefault(name, 0);
+            }
             if (combinations > bounds.combinations()) {
                 throw new Runaway(rule, "would look at more than " + bounds.combinations() + " combinations of measures");
             }

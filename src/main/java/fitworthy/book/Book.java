@@ -1,23 +1,18 @@
 package fitworthy.book;
 
 import fitworthy.figures.Tables;
-import fitworthy.sheet.Dimension;
-import fitworthy.sheet.QuantityText;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSessionsPool;
 
 /**
  * A rule book that has passed its contract.
@@ -31,12 +26,20 @@ import org.kie.api.KieBase;
  * @param sources texts cited, by id
  * @param places where cards and practice values stand, by id
  * @param tables published tables
- * @param base the compiled rules
+ * @param sessions sessions over the compiled rules
  * @param house what a shop sets over it
+ * @param values the practice values of each region by day
  */
 public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
         Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources,
-        Map<String, Place> places, Tables tables, KieBase base, House house) {
+        Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values) {
+
+    public Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards, Map<String, RuleText> rules,
+            Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places, Tables tables,
+            KieSessionsPool sessions, House house) {
+        this(cover, hash, regions, cards, rules, practice, sources, places, tables, sessions, house,
+                new PracticeValues(regions, practice, house));
+    }
 
     /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
     public sealed interface Lookup {
@@ -71,46 +74,21 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
     public Book with(House shop) {
         Map<String, Card> rated = new TreeMap<>(cards);
         shop.severities().forEach((id, set) -> rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, base, shop);
+        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, sessions, shop);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */
     public List<String> lineage(String region) {
-        List<String> lineage = new ArrayList<>();
-        for (String each = region; each != null && !each.isEmpty(); each = regions.get(each).parent()) {
-            lineage.add(each);
-        }
-        return lineage;
+        return PracticeValues.lineage(regions, region);
     }
 
     /** A practice value in a region on a day: the shop's where it sets one, else what the book records. */
     public Lookup lookup(String id, String region, LocalDate day) {
-        Lookup recorded = recorded(id, region, day);
-        return house.value(id, lineage(region), day).map(set -> house.over(recorded, set, practice.get(id)))
-                .orElse(recorded);
+        return lookups(region, day).get(id);
     }
 
-    /** The latest value that has begun in a region, else the parent region's. */
-    private Lookup recorded(String id, String region, LocalDate day) {
-        PracticeEntry entry = practice.get(id);
-        for (String each : lineage(region)) {
-            Optional<PracticeEntry.Value> value = entry.values().stream()
-                    .filter(candidate -> candidate.region().equals(each) && !candidate.from().isAfter(day))
-                    .max(Comparator.comparing(PracticeEntry.Value::from));
-            if (value.isPresent()) {
-                return value.get().none() ? new Lookup.NoneApplies()
-                        : new Lookup.Found(new Practice(id, number(entry, value.get()), entry.unit(), entry.meaning(),
-                                value.get(), Optional.empty()));
-            }
-        }
-        return new Lookup.NotRecorded();
-    }
-
-    static double number(PracticeEntry entry, PracticeEntry.Value value) {
-        try {
-            return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit())).value();
-        } catch (QuantityText.Unreadable e) {
-            throw new IllegalStateException("a practice value passed the contract but is unreadable", e);
-        }
+    /** The same for every practice value, by id. */
+    public Map<String, Lookup> lookups(String region, LocalDate day) {
+        return values.at(region, day);
     }
 }

@@ -23,7 +23,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSessionsPool;
 
 /** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
 public final class BookLoader {
@@ -119,9 +119,9 @@ public final class BookLoader {
             throw new FaultsException(faults);
         }
         pages.keep();
-        KieBase base = loaded.isPresent() ? loaded.get().base() : compiled(key, rules, texts, progress);
+        KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, rules, texts, progress);
         return new Book(cover, HexFormat.of().formatHex(digest.digest()).substring(0, 12), regions, parts.cards(),
-                parts.rules(), parts.practice(), parts.sources(), parts.places(), tables, base, House.NONE);
+                parts.rules(), parts.practice(), parts.sources(), parts.places(), tables, sessions, House.NONE);
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */
@@ -203,7 +203,7 @@ public final class BookLoader {
         return rules;
     }
 
-    private KieBase compiled(String key, List<RuleText> rules, Map<String, String> texts, Consumer<String> progress)
+    private KieSessionsPool compiled(String key, List<RuleText> rules, Map<String, String> texts, Consumer<String> progress)
             throws FaultsException {
         progress.accept("Compiling the rules; the next run will find them ready.");
         Map<String, byte[]> files = RuleCompiler.compile(texts, faults);

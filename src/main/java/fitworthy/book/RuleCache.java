@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSessionsPool;
 
 /** Keeps compiled rules between runs. What cannot be read back whole counts as absent. */
 final class RuleCache {
@@ -24,8 +25,8 @@ final class RuleCache {
     /** Compiled rules and what they mention. */
     record Compiled(List<RuleText> rules, Map<String, byte[]> files) {}
 
-    /** A rule base ready for sessions, with what its rules mention and the key of their text. */
-    record Loaded(String key, List<RuleText> rules, KieBase base) {}
+    /** Rules ready to run, with what its rules mention and the key of their text. */
+    record Loaded(String key, List<RuleText> rules, KieSessionsPool sessions) {}
 
     private final CacheFolder folder;
 
@@ -45,7 +46,7 @@ final class RuleCache {
         return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
     }
 
-    /** The rule base kept under a key, or nothing where there is none that can be trusted. */
+    /** The rules kept under a key, or nothing where there is none that can be trusted. */
     Optional<Loaded> find(String key) {
         return folder.find(file(key)).flatMap(content -> {
             try {

@@ -15,13 +15,13 @@ import org.drools.model.Model;
 import org.drools.modelcompiler.CanonicalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
+import org.kie.api.runtime.KieSessionsPool;
 
-/** Turns rule text into classes, and classes into a rule base. */
+/** Turns rule text into classes, and classes into sessions that run them. */
 final class RuleCompiler {
 
     /** Put before the first line of every rule file, on that line, so that line numbers stay the author's. */
@@ -70,9 +70,10 @@ final class RuleCompiler {
      * Loads compiled rules.
      *
      * @param compiled files by name
+     * @return sessions over them; one that is disposed of is emptied and used again, since a new one builds its memory anew
      * @throws IOException where they are not what {@link #compile} made
      */
-    static KieBase load(Map<String, byte[]> compiled) throws IOException {
+    static KieSessionsPool load(Map<String, byte[]> compiled) throws IOException {
         Map<String, byte[]> classes = new HashMap<>();
         String modelNames = null;
         for (Map.Entry<String, byte[]> file : compiled.entrySet()) {
@@ -98,7 +99,7 @@ final class RuleCompiler {
         if (models.isEmpty()) {
             throw new IOException("no rule model is listed");
         }
-        return KieBaseBuilder.createKieBaseFromModel(models);
+        return KieBaseBuilder.createKieBaseFromModel(models).newKieSessionsPool(1);
     }
 
     /** Defines classes held in memory. */

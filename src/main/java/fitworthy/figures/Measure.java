@@ -23,6 +23,8 @@ public final class Measure {
     private final String loadCase;
     private final Figure figure;
     private final Figure limit;
+    private final double value;
+    private final double limitValue;
     private final String word;
     private final List<Missing> missing;
     private final List<Working> workings;
@@ -34,8 +36,23 @@ public final class Measure {
         this.loadCase = loadCase;
         this.figure = figure;
         this.limit = limit;
+        this.value = figure == null ? Double.NaN : rounded(figure.value());
+        this.limitValue = limit == null ? Double.NaN : rounded(limit.value());
         this.word = word;
         this.missing = missing;
+        this.workings = workings;
+    }
+
+    private Measure(Measure measure, List<Working> workings) {
+        this.kind = measure.kind;
+        this.subject = measure.subject;
+        this.loadCase = measure.loadCase;
+        this.figure = measure.figure;
+        this.limit = measure.limit;
+        this.value = measure.value;
+        this.limitValue = measure.limitValue;
+        this.word = measure.word;
+        this.missing = measure.missing;
         this.workings = workings;
     }
 
@@ -84,7 +101,7 @@ public final class Measure {
     Measure worked(Working... further) {
         List<Working> all = new ArrayList<>(workings);
         all.addAll(List.of(further));
-        return new Measure(kind, subject, loadCase, figure, limit, word, missing, List.copyOf(all));
+        return new Measure(this, List.copyOf(all));
     }
 
     public MeasureKind kind() {
@@ -124,7 +141,7 @@ public final class Measure {
 
     /** The number in the unit used inside; not a number where it is not known or is a word. */
     public double getValue() {
-        return figure == null ? Double.NaN : rounded(figure.value());
+        return value;
     }
 
     public boolean hasLimit() {
@@ -133,28 +150,33 @@ public final class Measure {
 
     /** Its own limit in the unit used inside; not a number where it has none. */
     public double getLimit() {
-        return limit == null ? Double.NaN : rounded(limit.value());
+        return limitValue;
     }
 
     /** To twelve digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
     private static double rounded(double value) {
-        return Double.isFinite(value) ? new BigDecimal(value).round(DIGITS).doubleValue() : value;
+        if (!Double.isFinite(value)) {
+            return value;
+        }
+        // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
+        return Math.rint(value) == value && Math.abs(value) < 1e12 ? value + 0.0
+                : new BigDecimal(value).round(DIGITS).doubleValue();
     }
 
     /** Limit less value: how much is left; negative by how much it is exceeded. */
     public double getHeadroom() {
-        return getLimit() - getValue();
+        return limitValue - value;
     }
 
     /** Value less limit: by how much the limit is passed; negative by how much is left. */
     public double getExcess() {
         // Not the headroom negated: the engine takes a negative zero for less than zero.
-        return getValue() - getLimit();
+        return value - limitValue;
     }
 
     /** Headroom as a share of the limit. */
     public double getSpare() {
-        return getHeadroom() / getLimit();
+        return getHeadroom() / limitValue;
     }
 
     /** Tolerance of the headroom, or of the value where there is no limit, in the unit used inside. */

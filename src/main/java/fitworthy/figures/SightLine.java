@@ -1,5 +1,7 @@
 package fitworthy.figures;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * What a driver sees in one outside mirror, in plan view. Lengths in m, x backwards from the front axle, y outwards from the
  * centre line on the side of this mirror, so that the left and the right are computed alike; the eye of a driver who sits
@@ -38,11 +40,7 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
 
     /** Width in m that a glass covers across the road: its own width, foreshortened by its turn. */
     public double across(double glass, double reach) {
-        double across = glass;
-        for (int i = 0; i < STEPS; i++) {
-            across = glass * Math.cos(turn(reach - across / 2));
-        }
-        return across;
+        return settled(glass, across -> glass * Math.cos(turn(reach - across / 2)));
     }
 
     /** The width of glass in m that covers so much across the road: {@link #across} the other way round. */
@@ -68,12 +66,10 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
 
     /** The part of the glass across the road in m that shows so much road: {@link #seen} the other way round. */
     public double acrossNeeded(double width, double reach, double behind) {
-        double across = 0;
-        for (int i = 0; i < STEPS; i++) {
+        return settled(0, across -> {
             double middle = reach - across / 2;
-            across = Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, behind);
-        }
-        return across;
+            return Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, behind);
+        });
     }
 
     /**
@@ -85,11 +81,20 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
      * @param behind how far behind the driver's eye, m
      */
     public double reachNeeded(double side, double width, double behind) {
-        double reach = side;
+        return settled(side, reach -> side + acrossNeeded(width, reach, behind));
+    }
+
+    /** Where the steps from a start come to; rounding may have them change between two neighbours for good. */
+    private static double settled(double start, DoubleUnaryOperator step) {
+        double at = start;
         for (int i = 0; i < STEPS; i++) {
-            reach = side + acrossNeeded(width, reach, behind);
+            double next = step.applyAsDouble(at);
+            if (next == at) {
+                break;
+            }
+            at = next;
         }
-        return reach;
+        return at;
     }
 
     double distance(double y) {

@@ -1,0 +1,85 @@
+package fitworthy.book;
+
+import fitworthy.book.Book.Lookup;
+import fitworthy.sheet.Dimension;
+import fitworthy.sheet.QuantityText;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The practice values of a book, the shop's among them; those of a region are looked up once from one day of change to the next. */
+final class PracticeValues {
+
+    private record Span(String region, LocalDate begun) {}
+
+    private final Map<String, Region> regions;
+    private final Map<String, PracticeEntry> practice;
+    private final House house;
+    private final NavigableSet<LocalDate> changes = new TreeSet<>();
+    private final Map<Span, Map<String, Lookup>> found = new ConcurrentHashMap<>();
+
+    PracticeValues(Map<String, Region> regions, Map<String, PracticeEntry> practice, House house) {
+        this.regions = regions;
+        this.practice = practice;
+        this.house = house;
+        practice.values().forEach(entry -> entry.values().forEach(value -> changes.add(value.from())));
+        house.page().values().forEach(value -> changes.add(value.from()));
+    }
+
+    /** Every value of the book, by id, in a region on a day. */
+    Map<String, Lookup> at(String region, LocalDate day) {
+        LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
+        return found.computeIfAbsent(new Span(region, begun), span -> {
+            Map<String, Lookup> values = new TreeMap<>();
+            practice.keySet().forEach(id -> values.put(id, value(id, span)));
+            return values;
+        });
+    }
+
+    /** The shop's where it sets one, else what the book records. */
+    private Lookup value(String id, Span span) {
+        List<String> lineage = lineage(regions, span.region);
+        Lookup recorded = recorded(id, lineage, span.begun);
+        return house.value(id, lineage, span.begun).map(set -> house.over(recorded, set, practice.get(id))).orElse(recorded);
+    }
+
+    /** The latest value that has begun in a region, else the parent region's. */
+    private Lookup recorded(String id, List<String> lineage, LocalDate day) {
+        PracticeEntry entry = practice.get(id);
+        for (String each : lineage) {
+            Optional<PracticeEntry.Value> value = entry.values().stream()
+                    .filter(candidate -> candidate.region().equals(each) && !candidate.from().isAfter(day))
+                    .max(Comparator.comparing(PracticeEntry.Value::from));
+            if (value.isPresent()) {
+                return value.get().none() ? new Lookup.NoneApplies()
+                        : new Lookup.Found(new Practice(id, number(entry, value.get()), entry.unit(), entry.meaning(),
+                                value.get(), Optional.empty()));
+            }
+        }
+        return new Lookup.NotRecorded();
+    }
+
+    static List<String> lineage(Map<String, Region> regions, String region) {
+        List<String> lineage = new ArrayList<>();
+        for (String each = region; each != null && !each.isEmpty(); each = regions.get(each).parent()) {
+            lineage.add(each);
+        }
+        return lineage;
+    }
+
+    private static double number(PracticeEntry entry, PracticeEntry.Value value) {
+        try {
+            return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit())).value();
+        } catch (QuantityText.Unreadable e) {
+            throw new IllegalStateException("a practice value passed the contract but is unreadable", e);
+        }
+    }
+}
