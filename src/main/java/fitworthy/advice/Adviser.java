@@ -10,6 +10,8 @@ import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.Consequence;
 import fitworthy.book.Practice;
+import fitworthy.book.RuleSplit;
+import fitworthy.book.RuleSplit.RuleSet;
 import fitworthy.book.RuleText;
 import fitworthy.book.Severity;
 import fitworthy.figures.Loading;
@@ -20,7 +22,6 @@ import fitworthy.sheet.Figure;
 import fitworthy.sheet.Missing;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -30,8 +31,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.kie.api.runtime.KieSession;
 
 /**
@@ -99,14 +98,13 @@ public final class Adviser {
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         Set<String> loadedNames = new HashSet<>();
         loaded.forEach(all -> all.forEach(each -> loadedNames.add(each.getName())));
-        Map<Boolean, List<RuleText>> byLoading = rulesByLoading(loadedNames);
-        Pass alike = run(byLoading.get(false), always, List.of());
+        RuleSplit split = book.split(loadedNames);
+        Pass alike = run(split.rest(), split.rest().among(always), List.of());
         Map<String, List<Object>> facts = new LinkedHashMap<>();
+        List<Measure> shared = split.over().among(always);
         for (int i = 0; i < loadings.size(); i++) {
-            List<Measure> measures = new ArrayList<>(always);
-            measures.addAll(loaded.get(i));
-            Pass own = run(byLoading.get(true), measures, alike.findings());
-            facts.put(loadings.get(i).loadCase().name(), settle(measures, alike, own));
+            Pass own = run(split.over(), joined(shared, loaded.get(i)), alike.findings());
+            facts.put(loadings.get(i).loadCase().name(), settle(joined(always, loaded.get(i)), alike, own));
         }
         Comparator<Outcome> byPlace = Comparator.comparing(outcome -> outcome.judged().id());
         Comparator<Finding> worstFirst = Comparator.comparing(
@@ -122,27 +120,26 @@ public final class Adviser {
         return outcomes.values().stream().filter(type::isInstance).map(type::cast).toList();
     }
 
-    /** Rules by whether they look at measures of these names, themselves or through advice that they build on. */
-    private Map<Boolean, List<RuleText>> rulesByLoading(Set<String> names) {
-        Set<String> found = new HashSet<>();
-        for (int before = -1; before < found.size();) {
-            before = found.size();
-            for (RuleText rule : book.rules().values()) {
-                if (!Collections.disjoint(rule.measures(), names) || !Collections.disjoint(rule.earlier(), found)) {
-                    found.add(rule.id());
-                }
-            }
-        }
-        return book.rules().values().stream().collect(Collectors.partitioningBy(rule -> found.contains(rule.id())));
+    private static List<Measure> joined(List<Measure> some, List<Measure> others) {
+        List<Measure> joined = new ArrayList<>(some);
+        joined.addAll(others);
+        return joined;
     }
 
-    /** Runs some rules. @param earlier what others have found before */
-    private Pass run(List<RuleText> rules, List<Measure> measures, List<Finding> earlier) {
-        Map<Key, Finding> found = fire(rules, measures, earlier);
+    /**
+     * Runs some rules.
+     *
+     * @param measures every measure that these rules look at
+     * @param earlier what other rules have found before
+     */
+    private Pass run(RuleSet rules, List<Measure> measures, List<Finding> earlier) {
         Map<String, List<Measure>> byName = new HashMap<>();
         measures.forEach(each -> byName.computeIfAbsent(each.getName(), name -> new ArrayList<>()).add(each));
+        Pace pace = new Pace(bounds);
+        pace.combinations(rules.rules(), byName);
+        Map<Key, Finding> found = fire(rules, measures, earlier, pace);
         List<Outcome> quiet = new ArrayList<>();
-        for (RuleText rule : rules) {
+        for (RuleText rule : rules.rules()) {
             Card card = book.cards().get(rule.id());
             for (Measure judged : byName.getOrDefault(card.judges(), List.of())) {
                 if (!found.containsKey(key(rule.id(), judged))) {
@@ -183,14 +180,8 @@ public final class Adviser {
         return seen;
     }
 
-    private Map<Key, Finding> fire(List<RuleText> rules, List<Measure> measures, List<Finding> earlier) {
+    private Map<Key, Finding> fire(RuleSet rules, List<Measure> measures, List<Finding> earlier, Pace pace) {
         Map<Key, Finding> found = new LinkedHashMap<>();
-        Set<String> ids = words(rules, rule -> Set.of(rule.id()));
-        Set<String> names = words(rules, RuleText::measures);
-        Set<String> values = words(rules, RuleText::practice);
-        Set<String> advised = words(rules, RuleText::earlier);
-        Pace pace = new Pace(bounds);
-        pace.combinations(book, measures);
         KieSession session = book.sessions().newKieSession();
         try {
             session.setGlobal("advice", (Consequence) (id, evidence) -> {
@@ -200,23 +191,16 @@ public final class Adviser {
                     session.insert(new Advised(id, judged.getSubject()));
                 }
             });
-            // Nothing goes in that no rule looks at: the engine takes as long over it as over what matters.
-            practice.stream().filter(each -> values.contains(each.id())).forEach(session::insert);
-            measures.stream().filter(each -> names.contains(each.getName())).forEach(session::insert);
-            earlier.stream().map(Finding::judged).filter(each -> advised.contains(each.id()))
+            practice.stream().filter(each -> rules.practice().contains(each.id())).forEach(session::insert);
+            measures.forEach(session::insert);
+            earlier.stream().map(Finding::judged).filter(each -> rules.earlier().contains(each.id()))
                     .forEach(each -> session.insert(new Advised(each.id(), each.subject())));
-            session.fireAllRules(match -> ids.contains(match.getRule().getName()) && pace.accept(match));
+            session.fireAllRules(match -> rules.ids().contains(match.getRule().getName()) && pace.accept(match));
         } finally {
             session.dispose();
         }
         pace.check(book);
         return found;
-    }
-
-    private static Set<String> words(List<RuleText> rules, Function<RuleText, Set<String>> of) {
-        Set<String> words = new HashSet<>();
-        rules.forEach(each -> words.addAll(of.apply(each)));
-        return words;
     }
 
     private static Key key(String id, Measure judged) {

@@ -38,13 +38,11 @@ final class Pace implements AgendaFilter {
     }
 
     /** Stops before the session does anything, where a rule would multiply too many measures with each other. */
-    void combinations(Book book, List<Measure> measures) {
-        Map<String, Integer> count = new HashMap<>();
-        measures.forEach(each -> count.merge(each.getName(), 1, Integer::sum));
-        for (RuleText rule : book.rules().values()) {
+    void combinations(List<RuleText> rules, Map<String, List<Measure>> measures) {
+        for (RuleText rule : rules) {
             double combinations = 1;
             for (String name : rule.joined()) {
-                combinations *= count.getOrDefault(name, 0);
+                combinations *= measures.getOrDefault(name, List.of()).size();
             }
             if (combinations > bounds.combinations()) {
                 throw new Runaway(rule, "would look at more than " + bounds.combinations() + " combinations of measures");

@@ -7,11 +7,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicReference;
 import org.kie.api.runtime.KieSessionsPool;
 
 /**
@@ -29,16 +31,18 @@ import org.kie.api.runtime.KieSessionsPool;
  * @param sessions sessions over the compiled rules
  * @param house what a shop sets over it
  * @param values the practice values of each region by day
+ * @param lastSplit the rules as they were split last
  */
 public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
         Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources,
-        Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values) {
+        Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values,
+        AtomicReference<RuleSplit> lastSplit) {
 
     public Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards, Map<String, RuleText> rules,
             Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places, Tables tables,
             KieSessionsPool sessions, House house) {
         this(cover, hash, regions, cards, rules, practice, sources, places, tables, sessions, house,
-                new PracticeValues(regions, practice, house));
+                new PracticeValues(regions, practice, house), new AtomicReference<>(RuleSplit.of(rules.values(), Set.of())));
     }
 
     /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
@@ -68,6 +72,19 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The rules split by whether they look at measures of these names, or of any asked for before. */
+    public RuleSplit split(Set<String> names) {
+        RuleSplit last = lastSplit.get();
+        if (last.names().containsAll(names)) {
+            return last;
+        }
+        Set<String> all = new HashSet<>(last.names());
+        all.addAll(names);
+        RuleSplit split = RuleSplit.of(rules.values(), all);
+        lastSplit.set(split);
+        return split;
     }
 
     /** This book with what a shop sets over it. Its values stay; the cards carry the shop's severities. */
