@@ -72,12 +72,8 @@ public final class Binder {
         }
         Shape shape = Shape.of(type);
         Class<? extends Record> details = details(shape, mapping);
-        Set<String> names = new LinkedHashSet<>();
-        shape.fields().stream().filter(part -> part.field() != null).forEach(part -> names.add(part.name()));
-        if (details != null) {
-            Shape.of(details).fields().forEach(part -> names.add(part.name()));
-        }
-        boolean unknownKind = details == null && shape.fields().stream().anyMatch(part -> part.field() == null);
+        boolean unknownKind = details == null && shape.names().size() < shape.fields().size();
+        Set<String> ofKind = details == null ? Set.of() : Shape.of(details).names();
         Object[] values = new Object[shape.fields().size()];
         for (int i = 0; i < values.length; i++) {
             Shape.Part part = shape.fields().get(i);
@@ -87,7 +83,9 @@ public final class Binder {
         }
         for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
             String name = entry.getKey();
-            if (!names.contains(name) && !unknownKind) {
+            if (!shape.names().contains(name) && !ofKind.contains(name) && !unknownKind) {
+                Set<String> names = new LinkedHashSet<>(shape.names());
+                names.addAll(ofKind);
                 strays.add(path);
                 faults.add(new Fault(entry.getValue().place(), join(path, name), "no field has this name"
                         + Words.suggestion(name, names) + kindsWith(shape, name), "one of " + String.join(", ", names)));
@@ -99,8 +97,11 @@ public final class Binder {
     /** The fields of a part's kind, which stand beside the common ones. */
     private Record parts(Class<? extends Record> type, Node.Mapping mapping, String path, String label,
             boolean present) {
-        Object[] values = Shape.of(type).fields().stream()
-                .map(part -> field(part, mapping, path, label, present)).toArray();
+        List<Shape.Part> fields = Shape.of(type).fields();
+        Object[] values = new Object[fields.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = field(fields.get(i), mapping, path, label, present);
+        }
         return construct(type, values);
     }
 

@@ -40,17 +40,18 @@ public final class QuantityText {
         if (text.length() > LONGEST) {
             throw new Unreadable(quoted(text) + " is too long for a quantity");
         }
+        boolean typed = text.chars().allMatch(each -> each >= ' ' && each <= '~');
         Matcher matcher = QUANTITY.matcher(
-                MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-").strip());
+                (typed ? text : MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-")).strip());
         if (!matcher.matches()) {
             throw new Unreadable(quoted(text) + " is not a quantity");
         }
         double size = size(text, "", matcher.group(2), dimension);
-        double value = new BigDecimal(matcher.group(1)).doubleValue();
+        double value = Double.parseDouble(matcher.group(1));
         if (matcher.group(3) == null) {
             return Figure.of(value * size);
         }
-        double tolerance = new BigDecimal(matcher.group(3)).doubleValue();
+        double tolerance = Double.parseDouble(matcher.group(3));
         boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
         return Figure.of(value * size, share ? Math.abs(value) * size * tolerance / 100
                 : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));

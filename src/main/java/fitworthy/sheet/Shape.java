@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /**
  * The fields of a record, read off its components and their {@link Field} annotations. The reader, the JSON Schema and the
@@ -19,8 +20,9 @@ import java.util.concurrent.ConcurrentHashMap;
  *
  * @param record the record described
  * @param fields its fields in order
+ * @param names their names, without those that depend on the kind
  */
-public record Shape(Class<? extends Record> record, List<Part> fields) {
+public record Shape(Class<? extends Record> record, List<Part> fields, Set<String> names) {
 
     /** What a field holds. */
     public enum Holds { TEXT, FIGURE, CHOICE, DATE, MONEY, GROUP, TEXTS, GROUPS, FIGURES, VARIANT }
@@ -55,8 +57,9 @@ public record Shape(Class<? extends Record> record, List<Part> fields) {
     public static Shape of(Class<? extends Record> record) {
         Shape known = SHAPES.get(record);
         if (known == null) {
-            known = new Shape(record,
-                    Arrays.stream(record.getRecordComponents()).map(Shape::part).toList());
+            List<Part> fields = Arrays.stream(record.getRecordComponents()).map(Shape::part).toList();
+            known = new Shape(record, fields, fields.stream().filter(part -> part.field() != null).map(Part::name)
+                    .collect(Collectors.toCollection(LinkedHashSet::new)));
             SHAPES.put(record, known);
         }
         return known;

@@ -5,7 +5,9 @@ import fitworthy.source.Node;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -143,28 +145,29 @@ final class SheetChecks {
     }
 
     private void work() {
-        List<String> all = new ArrayList<>(tankNames());
+        Set<String> all = new LinkedHashSet<>(tankNames());
         sheet.fitments().forEach(each -> all.add(each.name()));
         sheet.jobs().forEach(each -> all.add(each.name()));
+        boolean settled = settled("fitments", "name") && settled("tanks", "name") && settled("jobs", "name");
         for (int i = 1; i <= sheet.fitments().size(); i++) {
             Fitment each = sheet.fitments().get(i - 1);
-            work(each.name(), each.work(), all, "fitments", i);
+            work(each.name(), each.work(), settled, all, "fitments", i);
             leadTime(each.leadTime(), "fitments", i);
         }
         for (int i = 1; i <= sheet.tanks().size(); i++) {
             Tank each = sheet.tanks().get(i - 1);
-            work(each.name(), each.work(), all, "tanks", i);
+            work(each.name(), each.work(), settled, all, "tanks", i);
             leadTime(each.leadTime(), "tanks", i);
         }
         for (int i = 1; i <= sheet.jobs().size(); i++) {
             Job each = sheet.jobs().get(i - 1);
-            work(each.name(), each.work(), all, "jobs", i);
+            work(each.name(), each.work(), settled, all, "jobs", i);
         }
     }
 
-    private void work(String name, Work work, List<String> all, Object... group) {
+    /** @param settled whether it is known what {@code all} parts and jobs are called */
+    private void work(String name, Work work, boolean settled, Set<String> all, Object... group) {
         Object[] steps = then(group, "work");
-        boolean settled = settled("fitments", "name") && settled("tanks", "name") && settled("jobs", "name");
         for (int i = 1; settled && i <= work.after().size(); i++) {
             Object[] after = then(then(steps, "after"), i);
             listed(work.after().get(i - 1), "fitments, tanks and jobs", all, after);
@@ -302,7 +305,7 @@ final class SheetChecks {
     }
 
     /** A fault where a name is not among those known. */
-    private void listed(String name, String where, List<String> known, Object... steps) {
+    private void listed(String name, String where, Collection<String> known, Object... steps) {
         if (!known.contains(name) && !told.contains(path(steps))) {
             tell("'" + Words.shortened(name, 60) + "' is not among the " + where + Words.suggestion(name, known),
                     known.isEmpty() ? "leave it out, or add it there" : "one of " + String.join(", ", known), steps);
@@ -339,6 +342,9 @@ final class SheetChecks {
 
     /** Whether a group says of a field what its author meant to say: not with a fault, nor perhaps under a wrong name. */
     private boolean complete(String field, Object... group) {
+        if (told.isEmpty() && strays.isEmpty()) {
+            return true;
+        }
         boolean given = root.nearest(group) instanceof Node.Mapping mapping && mapping.get(field) != null;
         return !told.contains(path(then(group, field))) && (given || !strays.contains(path(group)));
     }
