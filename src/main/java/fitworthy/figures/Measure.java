@@ -58,13 +58,22 @@ public final class Measure {
 
     /** A number; {@code loadCase} is empty where it does not depend on the loading. */
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure) {
-        return new Measure(kind, subject, loadCase, figure, null, "", figure.missing(), List.of());
+        Figure number = number(kind, figure);
+        return new Measure(kind, subject, loadCase, number, null, "", number.missing(), List.of());
     }
 
     /** A number and the limit it must not pass. */
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
-        return new Measure(kind, subject, loadCase, figure, limit, "", figure.missingWith(limit, figure).missing(),
-                List.of());
+        Figure number = number(kind, figure);
+        Figure most = number(kind, limit);
+        return new Measure(kind, subject, loadCase, number, most, "", number.missingWith(most, number).missing(), List.of());
+    }
+
+    /** The figure, or that it is missing where a division by zero left no number: no comparison with that would ever fire. */
+    private static Figure number(MeasureKind kind, Figure figure) {
+        return !figure.known() || Double.isFinite(figure.value()) && Double.isFinite(figure.tolerance()) ? figure
+                : Figure.missing(new Missing(kind.name(), kind.meaning() + ", for which the figures of the sheet give no number",
+                        "the figures it hangs on, one of which is far off"));
     }
 
     /** The least number that would pass: rounded up to the digits it is printed with, so that what is printed passes. */

@@ -14,6 +14,7 @@ import fitworthy.figures.AxleLoads;
 import fitworthy.figures.Loading;
 import fitworthy.figures.Measure;
 import fitworthy.figures.PointMass;
+import fitworthy.fuzz.SheetFuzz;
 import fitworthy.sheet.Dimension;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -24,6 +25,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -53,6 +55,7 @@ import net.jqwik.api.constraints.IntRange;
 class AgreementTest {
 
     private static final String SEED = "4711";
+    private static final List<String> EXTREMES = List.of("0", "0.000000000001", "999999999999", "-999999999999", "1", "-1", "1000");
     private static final Place NOWHERE = Place.of("made");
     /** Of a sum, in the share of the sum of its parts' sizes. */
     private static final double LAST_BITS = 1e-9;
@@ -171,6 +174,22 @@ class AgreementTest {
             String text = Twigs.written(sheet.tree(), writer);
             assertEquals(sheet.sheet(), Sheets.read(NodeReader.read("made", text, new ArrayList<>())), text);
         }
+    }
+
+    /** Nothing that a sheet may say makes a figure that is none, or a text that is not read back. */
+    @Property(seed = SEED)
+    void extremeFiguresGiveAdviceOrFaults(@ForAll("sheets") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 8) int many,
+            @ForAll Random random) throws FaultsException, IOException {
+        Node.Mapping tree = sheet.tree();
+        List<Twigs.Twig> all = Twigs.of(tree).stream().filter(each -> MadeSheet.QUANTITY.matcher(each.value().text()).matches()).toList();
+        for (int i = 0; i < many; i++) {
+            Twigs.Twig twig = all.get(random.nextInt(all.size()));
+            Matcher quantity = MadeSheet.QUANTITY.matcher(twig.value().text());
+            assertTrue(quantity.matches());
+            String number = EXTREMES.get(random.nextInt(EXTREMES.size()));
+            tree = Twigs.with(tree, twig.path(), new Node.Scalar(NOWHERE, number + quantity.group(2), false));
+        }
+        SheetFuzz.advised(Twigs.written(tree, new ObjectMapper()).getBytes(StandardCharsets.UTF_8));
     }
 
     /** The axles carry what there is, and their moments about the front axle are those of the masses. */
