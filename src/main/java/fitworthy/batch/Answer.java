@@ -6,6 +6,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Runaway;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
@@ -22,7 +23,7 @@ public record Answer(Object sheet, String title, String worst, List<Found> findi
         List<Refusal> faults, String caution, @JsonIgnore State state) {
 
     /** What a sheet comes to, best first. */
-    public enum State { IN_ORDER, ASKS_FOR_ACTION, CANNOT_BE_USED, FAULT_OF_OURS }
+    public enum State { IN_ORDER, ASKS_FOR_ACTION, CANNOT_BE_USED, RULE_RUNS_AWAY, FAULT_OF_OURS }
 
     /** A finding in short. @param waived true or null */
     public record Found(String id, String subject, @JsonProperty("case") String in, String severity, Boolean waived,
@@ -46,6 +47,8 @@ public record Answer(Object sheet, String title, String worst, List<Found> findi
                     view.book().cover().caution(), advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
         } catch (FaultsException e) {
             return refused(name, Refusal.of(e.faults(), ""), State.CANNOT_BE_USED);
+        } catch (Runaway e) {
+            return refused(name, Refusal.of(List.of(e.fault()), ""), State.RULE_RUNS_AWAY);
         } catch (RuntimeException e) {
             return refused(name, List.of(Refusal.ours(input, e)), State.FAULT_OF_OURS);
         }

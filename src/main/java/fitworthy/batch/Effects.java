@@ -1,5 +1,6 @@
 package fitworthy.batch;
 
+import fitworthy.advice.Runaway;
 import fitworthy.batch.Difference.What;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
@@ -105,6 +106,8 @@ public final class Effects implements Closeable {
         boolean ours = false;
         try {
             effect = Effect.of(before, after, input.place().toString(), input.tree(text, faults), faults);
+        } catch (Runaway e) {
+            effect = Effect.refused(input.place().toString(), Refusal.of(List.of(e.fault()), ""));
         } catch (RuntimeException e) {
             effect = Effect.refused(input.place().toString(), List.of(Refusal.ours(input, e)));
             ours = true;

@@ -60,6 +60,7 @@ final class Batch implements Callable<Integer> {
             case IN_ORDER -> 0;
             case ASKS_FOR_ACTION -> Fitworthy.SOMETHING_TO_DO;
             case CANNOT_BE_USED -> Fitworthy.BAD_INPUT;
+            case RULE_RUNS_AWAY -> Fitworthy.BAD_BOOK;
             case FAULT_OF_OURS -> Fitworthy.OUR_FAULT;
         };
     }

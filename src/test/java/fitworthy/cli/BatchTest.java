@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
+import fitworthy.book.BooksOfOneRule;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import java.io.ByteArrayInputStream;
@@ -85,6 +86,19 @@ class BatchTest {
         assertEquals(folder.resolve("a0.yaml").toString(), answers.get(0).get("sheet").asText());
         assertEquals(gvms.stream().map(each -> each < 2520 ? "stop" : "none").toList(),
                 answers.stream().map(each -> each.get("worst").asText()).toList());
+    }
+
+    /** Over twenty parts of this plan have slack; five of them at a time are more combinations than a rule may look at. */
+    @Test
+    void aRuleThatRunsAwayIsNamedAndIsNoFaultOfTheSheet() throws Exception {
+        BooksOfOneRule.of(folder, "    $m : Measure(name == \"mass.loaded\", known)\n"
+                + "    Measure(name == \"order.slack\", known)\n".repeat(5), "mass.loaded, order.slack");
+        Ran ran = piped(line(Files.readString(Path.of("scenarios/touring.yaml"))), "batch", "-", "--rules", folder.resolve("rules").toString());
+        assertEquals(3, ran.code(), ran.err());
+        JsonNode fault = answers(ran.out()).get(0).get("faults").get(0);
+        assertEquals(folder.resolve("rules/mass/mass.drl") + ":1", fault.get("place").asText());
+        assertEquals("the rule 'mass.gvm-over' would look at more than 1000000 combinations of measures",
+                fault.get("problem").asText());
     }
 
     /** 2520 kg against a GVM of 2400 kg. */
