@@ -6,10 +6,13 @@ import fitworthy.source.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
 import org.drools.modelcompiler.CanonicalKieModule;
@@ -29,6 +32,7 @@ final class RuleCompiler {
             + " import fitworthy.book.Practice; import fitworthy.book.Advised;"
             + " global fitworthy.book.Consequence advice; ";
 
+    private static final Pattern RULE = Pattern.compile("(?m)^rule\\b");
     private static final String CLASS = ".class";
     private static final String MODELS = CanonicalKieModule.MODEL_FILE_NAME;
 
@@ -42,24 +46,60 @@ final class RuleCompiler {
      * @return the classes and the list of models among them, by file name
      */
     static Map<String, byte[]> compile(Map<String, String> texts, List<Fault> faults) {
+        KieBuilder builder = built(texts);
+        List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
+        if (!errors.isEmpty()) {
+            int before = faults.size();
+            texts.forEach((file, text) -> tell(file, text, faults));
+            if (faults.size() == before) {
+                faults.add(fault(Place.of("rules"), errors));
+            }
+            return Map.of();
+        }
+        Map<String, byte[]> compiled = new TreeMap<>();
+        InternalKieModule module = (InternalKieModule) builder.getKieModule();
+        module.getFileNames().stream().filter(file -> file.endsWith(CLASS) || file.endsWith(MODELS))
+                .forEach(file -> compiled.put(file, module.getBytes(file)));
+        return compiled;
+    }
+
+    private static KieBuilder built(Map<String, String> texts) {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
         texts.forEach((file, text) -> files.write("src/main/resources/fitworthy/rules/" + baseName(file),
                 services.getResources().newByteArrayResource((PREAMBLE + text).getBytes(StandardCharsets.UTF_8))));
-        KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
-        for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
-            String file = texts.keySet().stream().filter(each -> String.valueOf(message.getPath()).endsWith(baseName(each)))
-                    .findFirst().orElse("rules");
-            faults.add(new Fault(new Place(file, Math.max(0, message.getLine()), 0), "",
-                    "does not compile: " + Words.shortened(message.getText(), 300), "see DEVELOPERS.md, how to add a rule"));
+        return services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
+    }
+
+    /** The compiler's own lines are often those of code that it made, so that each rule of a file at fault is tried alone. */
+    private static void tell(String file, String text, List<Fault> faults) {
+        List<Message> whole = errors(file, text);
+        if (whole.isEmpty()) {
+            return;
         }
-        Map<String, byte[]> compiled = new TreeMap<>();
-        if (faults.isEmpty()) {
-            InternalKieModule module = (InternalKieModule) builder.getKieModule();
-            module.getFileNames().stream().filter(file -> file.endsWith(CLASS) || file.endsWith(MODELS))
-                    .forEach(file -> compiled.put(file, module.getBytes(file)));
+        int before = faults.size();
+        Matcher begins = RULE.matcher(text);
+        while (begins.find()) {
+            int line = 1 + (int) text.substring(0, begins.start()).chars().filter(each -> each == '\n').count();
+            int end = text.indexOf("\nend", begins.start());
+            List<Message> errors = errors(file, text.substring(begins.start(), end < 0 ? text.length() : end + 4));
+            if (!errors.isEmpty()) {
+                faults.add(fault(new Place(file, line, 0), errors));
+            }
         }
-        return compiled;
+        if (faults.size() == before) {
+            faults.add(fault(Place.of(file), whole));
+        }
+    }
+
+    private static List<Message> errors(String file, String text) {
+        return built(Map.of(file, text)).getResults().getMessages(Message.Level.ERROR);
+    }
+
+    /** The shortest message says it best: the longer ones hold the code that the compiler made. */
+    private static Fault fault(Place place, List<Message> errors) {
+        String shortest = errors.stream().map(Message::getText).min(Comparator.comparingInt(String::length)).orElseThrow();
+        return new Fault(place, "", "does not compile: " + Words.shortened(shortest, 300), "see DEVELOPERS.md, how to add a rule");
     }
 
     private static String baseName(String file) {

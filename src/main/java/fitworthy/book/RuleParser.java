@@ -44,6 +44,12 @@ final class RuleParser {
     /** No arithmetic: it belongs in the figures, and the engine's code generator fails on some of it. */
     private static final Pattern TOKEN = Pattern.compile(
             "\\s*(\"[^\"]*\"|\\$\\w+\\.\\w+|\\$\\w+|[A-Za-z_]\\w*|\\d+(?:\\.\\d+)?|==|!=|<=|>=|<|>|&&|\\|\\||!|[()])");
+    private static final Pattern COMPARED = Pattern.compile("[=!]=|[<>]=?");
+    private static final Pattern VALUE = Pattern.compile("[\\w$\"].*");
+    private static final Set<String> TEXTS = Set.of("name", "subject", "word", "id");
+    private static final Set<String> TRUTHS = Set.of("known", "true", "false");
+    private static final String TRUTH = "a yes or no";
+    private static final String NUMBER = "a number";
     private static final Pattern KEYED = Pattern.compile("^(\\w+)\\s*==\\s*\"([^\"]*)\"$");
     private static final Pattern CONSEQUENCE =
             Pattern.compile("advice\\s*\\.\\s*give\\s*\\(\\s*\"([^\"]*)\"((?:\\s*,\\s*\\$\\w+)+)\\s*\\)\\s*;");
@@ -163,7 +169,7 @@ final class RuleParser {
             }
             for (String evidence : consequence.group(2).replace(",", " ").strip().split("\\s+")) {
                 if (!bound.contains(evidence)) {
-                    fault(then, "'" + evidence + "' is not bound in the condition",
+                    fault(then, "'" + evidence + "' is not bound in the condition, or only in a part that need not hold",
                             evidence + " : Measure(...)");
                 }
             }
@@ -190,12 +196,21 @@ final class RuleParser {
         List<Condition> parts = new ArrayList<>();
         if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
                 || element instanceof ExistsDescr) {
+            Set<String> before = Set.copyOf(bound);
+            Set<String> inEvery = null;
             for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
                 if (element instanceof NotDescr && advised((BaseDescr) inner)) {
                     fault(element.getLine(), "advice that is not given yet may still come, so its absence proves nothing",
                             "a Measure that says what the other rule looks at");
                 }
-                parts.add(element((BaseDescr) inner, rule, bound));
+                Set<String> own = element instanceof AndDescr ? bound : new TreeSet<>(before);
+                parts.add(element((BaseDescr) inner, rule, own));
+                inEvery = inEvery == null ? new TreeSet<>(own) : inEvery;
+                inEvery.retainAll(own);
+            }
+            // What is named below 'not' and 'exists', or in one part of an 'or' alone, means nothing outside.
+            if (element instanceof OrDescr && inEvery != null) {
+                bound.addAll(inEvery);
             }
         } else {
             fault(element.getLine(), "this form of condition is not allowed",
@@ -231,7 +246,9 @@ final class RuleParser {
             if (!pattern.getIdentifier().startsWith("$")) {
                 fault(pattern.getLine(), "the name '" + pattern.getIdentifier() + "' does not begin with $", EXAMPLE);
             }
-            bound.add(pattern.getIdentifier());
+            if (!bound.add(pattern.getIdentifier())) {
+                fault(pattern.getLine(), "'" + pattern.getIdentifier() + "' is bound twice", "a name for each pattern");
+            }
         }
         String fact = null;
         List<String> comparisons = new ArrayList<>();
@@ -289,7 +306,35 @@ final class RuleParser {
         if (!expression.substring(end).isBlank() || expression.length() > LONGEST_COMPARISON || !either(tokens, next)
                 || next[0] < tokens.size()) {
             fault(line, "'" + Words.shortened(expression.strip(), 80) + "' is not a plain comparison", "headroom < 0");
+            return;
         }
+        for (int i = 0; i < tokens.size(); i++) {
+            String unlike = unlike(tokens, i);
+            if (!unlike.isEmpty()) {
+                fault(line, "here like is not compared with like: " + unlike, "headroom < 0, word == \"no\", known or !known");
+                return;
+            }
+        }
+    }
+
+    /** What cannot be compared at one place of a plain comparison; empty where nothing is wrong there. */
+    private static String unlike(List<String> tokens, int at) {
+        String token = tokens.get(at);
+        if (COMPARED.matcher(token).matches()) {
+            String left = tokens.get(at - 1);
+            String right = tokens.get(at + 1);
+            return kind(left).equals(kind(right)) && (kind(left).equals(NUMBER) || token.equals("==") || token.equals("!=")) ? ""
+                    : "'" + left + "', " + kind(left) + ", cannot be compared with '" + right + "', " + kind(right) + ", by " + token;
+        }
+        boolean alone = (at == 0 || !COMPARED.matcher(tokens.get(at - 1)).matches())
+                && (at == tokens.size() - 1 || !COMPARED.matcher(tokens.get(at + 1)).matches());
+        return VALUE.matcher(token).matches() && alone && !kind(token).equals(TRUTH)
+                ? "'" + token + "' is " + kind(token) + " that is compared with nothing" : "";
+    }
+
+    private static String kind(String token) {
+        String name = token.substring(token.indexOf('.') + 1);
+        return token.startsWith("\"") || TEXTS.contains(name) ? "a text" : TRUTHS.contains(name) ? TRUTH : NUMBER;
     }
 
     /** What is wrong with one word of a comparison, or null. */
@@ -329,13 +374,13 @@ final class RuleParser {
         if (!value(tokens, next)) {
             return false;
         }
-        boolean compared = next[0] < tokens.size() && tokens.get(next[0]).matches("[=!]=|[<>]=?");
+        boolean compared = next[0] < tokens.size() && COMPARED.matcher(tokens.get(next[0])).matches();
         next[0] += compared ? 1 : 0;
         return !compared || value(tokens, next);
     }
 
     private static boolean value(List<String> tokens, int[] next) {
-        boolean value = next[0] < tokens.size() && tokens.get(next[0]).matches("[\\w$\"].*");
+        boolean value = next[0] < tokens.size() && VALUE.matcher(tokens.get(next[0])).matches();
         next[0] += value ? 1 : 0;
         return value;
     }

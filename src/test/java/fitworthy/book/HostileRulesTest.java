@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -153,6 +154,28 @@ class HostileRulesTest {
         Book book = BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add);
         assertEquals(1, told.size());
         assertNotNull(book.sessions());
+    }
+
+    /** Every part of an 'or' gives the name a meaning, so it has one outside. */
+    @Test
+    void aNameBoundInEveryPartOfAnOrIsBound() throws Exception {
+        List<Fault> faults = new ArrayList<>();
+        RuleParser.parse("a.drl", "rule \"mass.gvm-over\" when ($m : Measure(name == \"mass.loaded\") or $m : Measure(name =="
+                + " \"mass.axle\")) then advice.give(\"mass.gvm-over\", $m); end", Set.of("mass.loaded", "mass.axle"), faults);
+        assertEquals(List.of(), faults);
+    }
+
+    /** The compiler itself names no line, or one of the code that it made. */
+    @Test
+    void whatOnlyTheCompilerFindsIsToldAtItsRule() {
+        String rule = "rule \"%s\"\nwhen\n    %s Measure(name == \"mass.loaded\")\nthen\n    advice.give(\"%s\", $m);\nend\n\n";
+        List<Fault> faults = new ArrayList<>();
+        Map<String, byte[]> compiled = RuleCompiler.compile(Map.of("a/a.drl", rule.formatted("a.one", "$m :", "a.one")
+                + rule.formatted("a.two", "not $m :", "a.two") + rule.formatted("a.three", "$m :", "a.three"),
+                "b/b.drl", rule.formatted("b.one", "$m :", "b.one")), faults);
+        assertEquals(Map.of(), compiled);
+        assertEquals(List.of("a/a.drl:8"), faults.stream().map(each -> each.place().toString()).toList());
+        assertEquals("does not compile: $m cannot be resolved to a variable", faults.get(0).problem());
     }
 
     /** That the mark is not there says something only if this code makes it. */
