@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The cases of the book, a topic at a time, for mutation testing, which runs the same tests thousands of times: the build runs them
- * one by one in {@link BookCasesTest}. With {@code -Dtopics=mass,towing} only those of these topics.
+ * one by one in {@link BookCasesTest}. With {@code -Dtopics=mass+towing} only those of these topics.
  */
 class CasesByTopic {
 
@@ -28,7 +28,7 @@ class CasesByTopic {
 
     static Stream<String> topics() throws FaultsException {
         String asked = System.getProperty("topics", "");
-        return asked.isEmpty() ? Books.shipped().topics().stream() : Stream.of(asked.split(","));
+        return asked.isEmpty() ? Books.shipped().topics().stream() : Stream.of(asked.split("\\+"));
     }
 
     @ParameterizedTest
