@@ -29,10 +29,12 @@ final class Contract {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
     private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "enough", "limit", "margin", "case");
+    private static final String VALUES = "values";
 
     private final Parts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
+    private final Places places = new Places();
 
     Contract(Parts parts, List<Fault> faults) {
         this.parts = parts;
@@ -111,26 +113,29 @@ final class Contract {
         }
         MeasureKind judged = kinds.get(card.about().isEmpty() ? "" : card.judges());
         if (judged == null) {
-            fault(id, "its first measure is not one there is", "about: [mass.loaded]");
+            fault(id, "its first measure is not one there is", "about: [mass.loaded]", "about", 0);
         } else if (card.againstLimit() && judged.limitMeaning().isEmpty()) {
-            fault(id, judged.name() + " has no limit of its own", "against: the id of a practice value");
+            fault(id, judged.name() + " has no limit of its own", "against: the id of a practice value", "against");
         } else if (card.againstPractice() && parts.practice().containsKey(card.against())
                 && Dimension.ofUnit(judged.unit()) != Dimension.ofUnit(parts.practice().get(card.against()).unit())) {
             fault(id, judged.name() + " is in " + judged.unit() + " but " + card.against() + " in "
-                    + parts.practice().get(card.against()).unit(), "a practice value of the same kind");
+                    + parts.practice().get(card.against()).unit(), "a practice value of the same kind", "against");
         }
         sources(id, card.basis().value(), card.sources());
         card.mendedBy().forEach(each -> mended(id, each));
-        for (String text : List.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())) {
-            Matcher placeholder = PLACEHOLDER.matcher(text);
-            while (placeholder.find()) {
-                String name = placeholder.group(1);
-                if (!GENERAL_PLACEHOLDERS.contains(name) && !card.about().contains(name)
-                        && !card.practice().contains(name) && !card.against().equals(name)) {
-                    fault(id, "the placeholder {" + name + "} stands for nothing", "{" + String.join("}, {",
-                            Stream.concat(new TreeSet<>(GENERAL_PLACEHOLDERS).stream(), card.about().stream()).toList())
-                            + "} or one of its practice values");
-                }
+        Map.of("title", card.title(), "met", card.met(), "why", card.why(), "remedy", card.remedy(), "ask", card.ask())
+                .forEach((field, text) -> placeholders(id, card, field, text));
+    }
+
+    private void placeholders(String id, Card card, String field, String text) {
+        Matcher placeholder = PLACEHOLDER.matcher(text);
+        while (placeholder.find()) {
+            String name = placeholder.group(1);
+            if (!GENERAL_PLACEHOLDERS.contains(name) && !card.about().contains(name)
+                    && !card.practice().contains(name) && !card.against().equals(name)) {
+                fault(id, "the placeholder {" + name + "} stands for nothing", "{" + String.join("}, {",
+                        Stream.concat(new TreeSet<>(GENERAL_PLACEHOLDERS).stream(), card.about().stream()).toList())
+                        + "} or one of its practice values", field);
             }
         }
     }
@@ -152,50 +157,60 @@ final class Contract {
     private void practice(String id, PracticeEntry entry) {
         Dimension dimension = Dimension.ofUnit(entry.unit());
         if (dimension == null) {
-            fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg");
+            fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg", "unit");
             return;
         }
         if (entry.values().isEmpty()) {
             fault(id, "has no value", "values: with a region, a date and a value");
         }
         Set<String> starts = new HashSet<>();
-        for (PracticeEntry.Value value : entry.values()) {
+        for (int i = 0; i < entry.values().size(); i++) {
+            PracticeEntry.Value value = entry.values().get(i);
             if (!parts.regions().containsKey(value.region())) {
                 fault(id, "'" + value.region() + "' is not a region"
                         + Words.suggestion(value.region(), parts.regions().keySet()),
-                        String.join(", ", parts.regions().keySet()));
+                        String.join(", ", parts.regions().keySet()), VALUES, i, "region");
             }
             if (!starts.add(value.region() + value.from())) {
-                fault(id, "two values begin in " + value.region() + " on " + value.from(), "one value a region and day");
+                fault(id, "two values begin in " + value.region() + " on " + value.from(), "one value a region and day",
+                        VALUES, i);
             }
             if (!value.none()) {
                 try {
                     QuantityText.parse(value.value(), dimension);
                 } catch (QuantityText.Unreadable e) {
-                    fault(id, "the value " + e.getMessage(), "value: " + dimension.example());
+                    fault(id, "the value " + e.getMessage(), "a number and its unit, such as " + dimension.example(),
+                            VALUES, i, "value");
                 }
             }
-            sources(id, value.basis().value(), value.sources());
+            sources(id, value.basis().value(), value.sources(), VALUES, i);
         }
     }
 
-    private void sources(String id, Basis basis, List<String> cited) {
+    /** @param path the way to what has the sources */
+    private void sources(String id, Basis basis, List<String> cited, Object... path) {
         if (basis == Basis.HOUSE) {
-            fault(id, "rests on the word of a shop", "another basis; a shop sets its values in a file of its own");
+            fault(id, "rests on the word of a shop", "another basis; a shop sets its values in a file of its own",
+                    further(path, "basis"));
         }
         if (cited.isEmpty() && (basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)) {
             fault(id, "is called " + Words.hyphenated(basis.name()) + " but cites no source",
-                    "sources: [an id of sources.yaml], or another basis");
+                    "sources: [an id of sources.yaml], or another basis", further(path, "basis"));
         }
-        for (String source : cited) {
-            if (!parts.sources().containsKey(source)) {
-                fault(id, "cites '" + source + "', which sources.yaml does not list"
-                        + Words.suggestion(source, parts.sources().keySet()), "an entry '" + source + ":' in sources.yaml");
+        for (int i = 0; i < cited.size(); i++) {
+            if (!parts.sources().containsKey(cited.get(i))) {
+                fault(id, "cites '" + cited.get(i) + "', which sources.yaml does not list"
+                        + Words.suggestion(cited.get(i), parts.sources().keySet()),
+                        "an entry '" + cited.get(i) + ":' in sources.yaml", further(path, "sources", i));
             }
         }
     }
 
-    private void fault(String id, String problem, String mend) {
-        faults.add(new Fault(parts.places().get(id), id, problem, mend));
+    private static Object[] further(Object[] path, Object... steps) {
+        return Stream.concat(Stream.of(path), Stream.of(steps)).toArray();
+    }
+
+    private void fault(String id, String problem, String mend, Object... path) {
+        faults.add(new Fault(places.of(parts.places().get(id), id, path), id, problem, mend));
     }
 }

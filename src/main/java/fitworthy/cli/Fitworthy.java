@@ -13,6 +13,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -112,13 +114,22 @@ public final class Fitworthy implements Runnable {
                 .addSubcommand(new Begin.Region(around)));
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.registerConverter(LocalDate.class, Fitworthy::day);
         line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));
         return line.execute(args);
     }
 
+    private static LocalDate day(String typed) {
+        try {
+            return LocalDate.parse(typed);
+        } catch (DateTimeParseException e) {
+            throw new CommandLine.TypeConversionException("'" + typed + "' is not a date; right: 2026-11-25 (year-month-day)");
+        }
+    }
+
     private static int explained(Exception exception, PrintWriter err) {
         if (exception instanceof FaultsException faults) {
-            boolean option = faults.faults().stream().allMatch(each -> each.place().file().startsWith("--"));
+            boolean option = faults.faults().stream().allMatch(each -> each.place().file().matches("--.*|ID|RULE"));
             err.println(option ? "The command line cannot be used:" : "The sheet cannot be used:");
             FaultPrintout.print(err, faults.faults());
             return BAD_INPUT;

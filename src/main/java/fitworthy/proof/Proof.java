@@ -3,6 +3,7 @@ package fitworthy.proof;
 import fitworthy.advice.Cases;
 import fitworthy.advice.Cases.Case;
 import fitworthy.book.Book;
+import fitworthy.book.Places;
 import fitworthy.book.PracticeEntry;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -15,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Whether a book that can be used also does what its cases say, and what its maintainer should look at.
@@ -41,12 +43,24 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         Proof proof = of(folder, book, each -> true, progress);
         book.rules().forEach((id, rule) -> proof.coverage(id).gap().ifPresent(gap -> proof.faults.add(new Fault(
                 place(book, id), id, gap, "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
-        book.practice().forEach((id, entry) -> entry.values().forEach(value -> {
-            proof.dates(id, value);
-            if (value.review() != null && !value.review().isAfter(day)) {
-                proof.reminders.add(due(book, id, value));
+        Places places = new Places();
+        book.practice().forEach((id, entry) -> {
+            for (int i = 0; i < entry.values().size(); i++) {
+                PracticeEntry.Value value = entry.values().get(i);
+                Place place = places.of(book.places().get(id), id, "values", i);
+                proof.dates(id, value, place);
+                if (value.review() != null && !value.review().isAfter(day)) {
+                    proof.reminders.add(due(id, value, place));
+                }
             }
-        }));
+        });
+        book.cards().forEach((id, card) -> {
+            if (Stream.of(card.title(), card.met(), card.why(), card.remedy(), card.ask()).anyMatch(each ->
+                    each.contains(Skeleton.UNWRITTEN))) {
+                proof.reminders.add(new Fault(book.places().get(id), id, "words of its card are still to be written",
+                        "title, met, why, remedy and ask as a customer should read them"));
+            }
+        });
         proof.faults.sort(Fault.IN_READING_ORDER);
         proof.reminders.sort(Fault.IN_READING_ORDER);
         return proof;
@@ -77,7 +91,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
     }
 
     /** Faults where no case stands on the first day of a value, or none on the day before. */
-    private void dates(String id, PracticeEntry.Value value) {
+    private void dates(String id, PracticeEntry.Value value, Place place) {
         if (!value.from().isAfter(ALWAYS)) {
             return;
         }
@@ -89,7 +103,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
             if (said && trials.stream().noneMatch(trial -> trial.text().sheet().asOf().equals(day)
                     && book.lineage(trial.text().sheet().region()).contains(value.region())
                     && rules.stream().anyMatch(trial.text().text()::names))) {
-                faults.add(new Fault(book.places().get(id), id, "no case of " + value.region() + " stands on " + day
+                faults.add(new Fault(place, id, "no case of " + value.region() + " stands on " + day
                         + ", next to the day on which " + value.value() + " begins",
                         "a case with 'as-of: " + day + "' and what is said on that day"));
             }
@@ -108,8 +122,8 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         return new Place(book.rules().get(id).file(), book.rules().get(id).line(), 0);
     }
 
-    private static Fault due(Book book, String id, PracticeEntry.Value value) {
-        return new Fault(book.places().get(id), id, "the value " + value.value() + " of " + value.region() + " from "
+    private static Fault due(String id, PracticeEntry.Value value, Place place) {
+        return new Fault(place, id, "the value " + value.value() + " of " + value.region() + " from "
                 + value.from() + " was to be looked at again by " + value.review(),
                 "a later 'review', or a new value with the day it begins");
     }

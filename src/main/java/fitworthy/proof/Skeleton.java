@@ -40,6 +40,8 @@ import java.util.Map;
  */
 public final class Skeleton {
 
+    /** Stands where somebody has to find the words. */
+    static final String UNWRITTEN = "To be written";
     /** How near to the limit the two cases have to come, as a share of it. */
     private static final double NEAR = 0.05;
 
@@ -97,8 +99,11 @@ public final class Skeleton {
      */
     public static Map<Path, String> region(Path folder, Book book, String id, String name, String parent)
             throws FaultsException {
-        if (book.regions().containsKey(id) || !id.matches("[a-z]+(-[a-z]+)*")) {
-            throw refused("ID", "'" + id + "' is in the book already, or is not written as regions are", "au-tas");
+        if (book.regions().containsKey(id)) {
+            throw refused("ID", "the book has a region '" + id + "' already", "a new id, or its values in practice.yaml");
+        }
+        if (!id.matches("[a-z]+(-[a-z]+)*")) {
+            throw refused("ID", "'" + id + "' is not written as regions are", "small letters and hyphens, such as au-tas");
         }
         if (!book.regions().containsKey(parent)) {
             throw refused("--parent", "the book has no region '" + parent + "'"

@@ -11,6 +11,7 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
 import fitworthy.printout.Wording;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,6 +91,9 @@ public record Trial(Case text, Advice advice, List<String> problems) {
 
     /** What became of a rule where something else was expected. */
     private static String instead(Advice advice, String id) {
+        if (!advice.book().rules().containsKey(id)) {
+            return "there is no such rule" + Words.suggestion(id, advice.book().rules().keySet());
+        }
         Optional<Finding> found = advice.findings().stream().filter(each -> each.judged().id().equals(id)).findFirst();
         if (found.isPresent()) {
             return "it was found: " + shown(found.get());

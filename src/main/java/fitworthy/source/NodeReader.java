@@ -211,8 +211,9 @@ public final class NodeReader {
         }
         String mend = problem.contains("(TAB)") ? "indent with two spaces a level, never with a tab"
                 : problem.contains("mapping values are not allowed")
-                        ? "one 'name: value' a line; put a value that holds ': ' in quotes"
-                        : "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! in quotes";
+                        ? "one 'name: value' a line, names of a group and dashes of a list each straight below the other; a value that holds"
+                                + " ': ' in quotes"
+                        : "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! % in quotes";
         return new Fault(place, "", "not readable as YAML: " + Words.shortened(problem, 160), mend);
     }
 

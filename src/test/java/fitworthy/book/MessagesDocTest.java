@@ -30,7 +30,7 @@ class MessagesDocTest {
 
     private static String sources() throws IOException {
         List<Path> files = new ArrayList<>();
-        for (String room : List.of("source", "sheet", "book")) {
+        for (String room : List.of("source", "sheet", "book", "proof")) {
             try (Stream<Path> all = Files.list(MAIN.resolve(room))) {
                 all.forEach(files::add);
             }

@@ -61,7 +61,7 @@ class BeginTest {
         assertEquals(0, ran.code(), ran.err());
         proves(0);
         Ran.of("begin", "region", "au-tas", "--name", "Tasmania", "--parent", "au", "--rules", rules)
-                .refused(2, "'au-tas' is in the book already");
+                .refused(2, "the book has a region 'au-tas' already");
     }
 
     @Test

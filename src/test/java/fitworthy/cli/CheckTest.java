@@ -216,7 +216,7 @@ class CheckTest {
                 new Broken("unknown unit", practice, "unit: kg\n", "unit: stone\n", practice + ":", "'stone' is not a unit",
                         "unit: kg"),
                 new Broken("source not listed", cards, "sources: [club-handbook-gvm]", "sources: [club-handbok-gvm]",
-                        cards + ":1:1", "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
+                        cards + ":13:13: mass.gvm-over", "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
                         + " 'club-handbook-gvm'?)", "an entry 'club-handbok-gvm:' in sources.yaml"),
                 new Broken("no regions", "book.yaml", "regions:\n", "areas:\n", "book.yaml:1:1", "regions: is missing",
                         "regions: {any: {name: Anywhere}}"))

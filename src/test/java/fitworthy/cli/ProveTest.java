@@ -119,6 +119,36 @@ class ProveTest {
         assertTrue(!before.out().contains("looked at again"), before.out());
     }
 
+    /** The place of a text in a page of the book, as line and column. */
+    private String place(String file, String text) throws IOException {
+        String before = Files.readString(rules.resolve(file)).split(text, 2)[0];
+        return file + ":" + (before.lines().count()) + ":" + (before.length() - before.lastIndexOf('\n'));
+    }
+
+    @Test
+    void whatIsWrongWithAValueIsToldAtTheValue() throws IOException {
+        String at = place("water/practice.yaml", "7[.]5 L");
+        Ran ran = with("water/practice.yaml", "value: 7.5 L", "value: 7.5 kg", prove());
+        assertTrue(ran.err().contains(at + ": water.person-day-least: the value "), ran.err());
+        at = place("water/practice.yaml", "au-sa\n");
+        ran = with("water/practice.yaml", "region: au-sa\n", "region: au-se\n", prove());
+        assertTrue(ran.err().contains(at + ": ") && ran.err().contains("'au-se' is not a region (did you mean 'au-sa'?)"), ran.err());
+    }
+
+    @Test
+    void aCaseThatNamesNoRuleIsToldSo() throws IOException {
+        with("water/cases.yaml", "met: [water.too-near]", "met: [water.to-near]", prove())
+                .says("water.to-near: expected to be met, but there is no such rule (did you mean 'water.too-near'?)");
+    }
+
+    @Test
+    void aDayThatIsNoneIsToldInPlainWords() {
+        Ran ran = Ran.of("prove", "--rules", rules.toString(), "--as-of", "1/7/2027");
+        assertEquals(2, ran.code());
+        assertTrue(ran.err().contains("'1/7/2027' is not a date; right: 2026-11-25 (year-month-day)")
+                && !ran.err().contains("java."), ran.err());
+    }
+
     @Test
     void faultsOfPagesAndOfRuleFilesAreToldTogether() throws IOException {
         Path drl = rules.resolve("water/water.drl");

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class NodeReaderTest {
 
     private static final String QUOTES =
-            "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! in quotes";
+            "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! % in quotes";
     private static final String JSON = "not readable as JSON, which a file is that begins with '{': ";
     private static final String COMMAS = "names and words in double quotes, a comma between two fields, none after the last";
 
@@ -59,7 +59,8 @@ class NodeReaderTest {
                         + " character '\\t(TAB)' that cannot start any token. (Do not use \\t(TAB) for indentation)"
                         + " -> indent with two spaces a level, never with a tab"),
                 refused("colon in a value", "a: b: c\n", "f:1:5 : not readable as YAML: mapping values are not allowed here"
-                        + " -> one 'name: value' a line; put a value that holds ': ' in quotes"),
+                        + " -> one 'name: value' a line, names of a group and dashes of a list each straight below the other;"
+                        + " a value that holds ': ' in quotes"),
                 refused("open list", "a: [1\nb: 2\n", "f:2:2 : not readable as YAML: while parsing a flow sequence, expected"
                         + " ',' or ']', but got : -> " + QUOTES),
                 refused("list as a name", "? [a]\n: b\n",
