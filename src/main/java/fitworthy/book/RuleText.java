@@ -1,6 +1,6 @@
 package fitworthy.book;
 
-import java.nio.file.Path;
+import fitworthy.source.Place;
 import java.util.List;
 import java.util.Set;
 
@@ -20,7 +20,6 @@ public record RuleText(String id, String file, int line, Set<String> measures, S
 
     /** Topic folder, file and line, which are the same wherever the book lies. */
     public String place() {
-        Path path = Path.of(file);
-        return path.getParent().getFileName() + "/" + path.getFileName() + ":" + line;
+        return new Place(file, line, 0).inBook();
     }
 }

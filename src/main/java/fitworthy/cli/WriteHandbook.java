@@ -3,8 +3,10 @@ package fitworthy.cli;
 import fitworthy.book.Book;
 import fitworthy.printout.HtmlPrintout;
 import fitworthy.printout.MarkdownPrintout;
+import fitworthy.printout.PlainPrintout;
 import fitworthy.printout.Report;
 import fitworthy.proof.Handbook;
+import fitworthy.proof.HandbookPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -12,6 +14,7 @@ import fitworthy.source.Words;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +25,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "handbook", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Writes the rule book out for reading, or prints the page of one rule: what it says and why, its"
                 + " practice values with how each is known, its cases, and what is fine although it looks alike.",
-        footer = {"", "Examples:", "  fitworthy handbook mass.gvm-over", "  fitworthy handbook --html handbook.html"})
+        footer = {"", "Examples:", "  fitworthy handbook mass.gvm-over", "  fitworthy handbook --html handbook.html",
+            "  fitworthy handbook --format json"})
 final class WriteHandbook implements Callable<Integer> {
 
     private final Surroundings around;
@@ -39,6 +43,10 @@ final class WriteHandbook implements Callable<Integer> {
     @Option(names = "--markdown", paramLabel = "FILE", description = "Write one Markdown file.")
     private Path markdown;
 
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+            description = "What is printed: ${COMPLETION-CANDIDATES}; text by default.")
+    private Check.Format format;
+
     WriteHandbook(Surroundings around) {
         this.around = around;
     }
@@ -50,23 +58,31 @@ final class WriteHandbook implements Callable<Integer> {
             throw new FaultsException(List.of(new Fault(Place.of("RULE"), "", "the rule book has no rule '" + id + "'"
                     + Words.suggestion(id, book.cards().keySet()), "an id as printed under a finding, such as mass.gvm-over")));
         }
-        Report report;
         try {
-            Path folder = options.folder(around);
-            report = id == null ? Handbook.whole(folder, book) : Handbook.page(folder, book, id);
+            write(options.folder(around), book);
         } catch (FaultsException e) {
             throw new Fitworthy.BadBook(e);
         }
+        return 0;
+    }
+
+    private void write(Path folder, Book book) throws FaultsException, Fitworthy.NotWritten {
+        boolean files = html != null || markdown != null;
+        if (format == Check.Format.json) {
+            HandbookPrintout.json(around.out(), folder, book, id == null ? book.cards().keySet() : Set.of(id));
+            if (!files) {
+                return;
+            }
+        }
+        Report report = id == null ? Handbook.whole(folder, book) : Handbook.page(folder, book, id);
         if (html != null) {
             Print.write(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
         }
         if (markdown != null) {
             Print.write(markdown, MarkdownPrintout.markdown(report).getBytes(StandardCharsets.UTF_8));
         }
-        if (html == null && markdown == null) {
-            around.out().print(MarkdownPrintout.markdown(report));
-            around.out().flush();
+        if (!files) {
+            PlainPrintout.print(around.out(), report);
         }
-        return 0;
     }
 }

@@ -3,17 +3,23 @@ package fitworthy.printout;
 import fitworthy.printout.Report.Block;
 import fitworthy.printout.Report.Cited;
 import fitworthy.printout.Report.Column;
+import fitworthy.printout.Report.Link;
+import fitworthy.printout.Report.Links;
 import fitworthy.printout.Report.Notice;
 import fitworthy.printout.Report.Paragraph;
 import fitworthy.printout.Report.Points;
 import fitworthy.printout.Report.Row;
 import fitworthy.printout.Report.Subheading;
 import fitworthy.printout.Report.Table;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collector;
 import java.util.stream.Collectors;
 
 /** A report of words and tables as Markdown. Every text is escaped. */
 public final class MarkdownPrintout {
+
+    private static final Collector<CharSequence, ?, String> CELLS = Collectors.joining(" | ", "| ", " |\n");
 
     private final StringBuilder out = new StringBuilder();
 
@@ -29,7 +35,9 @@ public final class MarkdownPrintout {
         report.particulars().forEach(each -> printout.out.append("- ").append(escaped(each.name())).append(": ")
                 .append(escaped(each.value())).append('\n'));
         report.sections().forEach(section -> {
-            printout.paragraph("\n## " + escaped(section.heading()));
+            printout.out.append('\n');
+            printout.anchor(section.id());
+            printout.paragraph("## " + escaped(section.heading()));
             section.blocks().forEach(printout::block);
         });
         return printout.out.toString();
@@ -48,14 +56,22 @@ public final class MarkdownPrintout {
             points.texts().forEach(each -> out.append("- ").append(escaped(each)).append('\n'));
             out.append('\n');
         } else if (block instanceof Subheading heading) {
+            anchor(heading.id());
             paragraph("#".repeat(heading.level()) + " " + escaped(heading.text()));
+        } else if (block instanceof Links links && links.listed()) {
+            links.links().forEach(each -> out.append("- ").append(link(each)).append('\n'));
+            out.append('\n');
+        } else if (block instanceof Links links) {
+            paragraph(escaped(links.before()) + " " + links.links().stream().map(each -> link(each) + links.mark(each))
+                    .collect(Collectors.joining()));
         } else if (block instanceof Table table) {
             paragraph(escaped(table.caption()) + ":");
-            row(table.columns().stream().map(Column::heading).toList());
+            out.append(table.columns().stream().map(Column::heading).map(MarkdownPrintout::escaped).collect(CELLS));
             out.append("|").append("---|".repeat(table.columns().size())).append('\n');
-            table.rows().stream().map(Row::cells).forEach(this::row);
+            table.rows().forEach(this::row);
             out.append('\n');
         } else if (block instanceof Cited cited) {
+            anchor("source-" + cited.id());
             paragraph("**" + escaped("[" + cited.id() + "]") + "** " + escaped(cited.title() + ". ")
                     + (cited.link().isEmpty() ? "" : "<" + cited.link() + ">. ") + escaped("Seen: " + cited.seen() + "."));
         } else {
@@ -63,8 +79,23 @@ public final class MarkdownPrintout {
         }
     }
 
-    private void row(List<String> cells) {
-        out.append(cells.stream().map(MarkdownPrintout::escaped).collect(Collectors.joining(" | ", "| ", " |\n")));
+    private void row(Row row) {
+        List<String> cells = new ArrayList<>(row.cells().stream().map(MarkdownPrintout::escaped).toList());
+        cells.set(0, link(new Link(row.cells().get(0), row.link(), "")));
+        row.more().forEach(each -> cells.set(cells.size() - 1, cells.get(cells.size() - 1) + " " + link(each)));
+        out.append(cells.stream().collect(CELLS));
+    }
+
+    /** What links lead to, since headings are named otherwise by each reader of Markdown. */
+    private void anchor(String id) {
+        if (!id.isEmpty()) {
+            paragraph("<a id=\"" + id + "\"></a>");
+        }
+    }
+
+    private static String link(Link link) {
+        return link.to().isEmpty() ? escaped(link.plain())
+                : "[" + escaped(link.words()) + "](#" + link.to() + ")" + escaped(link.after());
     }
 
     /** On one line, with a backslash before whatever Markdown or HTML would read as markup. */

@@ -35,15 +35,39 @@ public record Report(String kind, String title, String reference, String caution
     /** A list. */
     public record Points(List<String> texts) implements Block {}
 
-    /** A heading inside a section. @param mark the severity below it in lower case, else empty */
-    public record Subheading(int level, String text, String mark) implements Block {}
+    /** Words that lead elsewhere in the report. @param to the id they lead to; empty where it is not in the report
+     * @param after what follows them */
+    public record Link(String words, String to, String after) {
+
+        /** All of it as plain words. */
+        public String plain() {
+            return words + after;
+        }
+    }
+
+    /** Links after some words: in one paragraph, or a list. */
+    public record Links(String before, List<Link> links, boolean listed) implements Block {
+
+        /** What stands between one link in a paragraph and the next, or after the last. */
+        public String mark(Link link) {
+            return link == links.get(links.size() - 1) ? "." : ", ";
+        }
+    }
+
+    /** A heading inside a section. @param mark the severity below it in lower case, else empty @param id names it in links */
+    public record Subheading(int level, String text, String mark, String id) implements Block {
+
+        public Subheading(int level, String text, String mark) {
+            this(level, text, mark, "");
+        }
+    }
 
     /** A table. */
     public record Table(String caption, List<Column> columns, List<Row> rows) implements Block {
 
         /** How it is laid out where there is little room: as it is, scrolled sideways, or its cells one below the other. */
         public String layout() {
-            return columns.size() <= 4 ? "narrow" : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
+            return columns.stream().anyMatch(Column::whole) ? "list" : columns.size() <= 4 ? "narrow" : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
         }
 
         /** The table, or nothing where it has no rows. */
@@ -52,20 +76,39 @@ public record Report(String kind, String title, String reference, String caution
         }
     }
 
-    /** A column. @param share its share of the width, in percent @param figure whether it holds figures, set to the right */
-    public record Column(String heading, int share, boolean figure) {
+    /** A column. @param share its share of the width, in percent @param sort text, figure or whole */
+    public record Column(String heading, int share, String sort) {
 
         public static Column text(String heading, int share) {
-            return new Column(heading, share, false);
+            return new Column(heading, share, "text");
         }
 
+        /** Figures, set to the right. */
         public static Column figure(String heading, int share) {
-            return new Column(heading, share, true);
+            return new Column(heading, share, "figure");
+        }
+
+        /** What is never broken, as dates are; the share has to have room for it. */
+        public static Column whole(String heading, int share) {
+            return new Column(heading, share, "whole");
+        }
+
+        boolean figure() {
+            return sort.equals("figure");
+        }
+
+        boolean whole() {
+            return sort.equals("whole");
         }
     }
 
-    /** A row. @param link what its first cell leads to, else empty @param sum whether it adds up those above */
-    public record Row(List<String> cells, String link, boolean sum) {
+    /** A row. @param link what its first cell leads to, else empty @param sum whether it adds up those above
+     * @param more what its last cell ends with */
+    public record Row(List<String> cells, String link, boolean sum, List<Link> more) {
+
+        public Row(List<String> cells, String link, boolean sum) {
+            this(cells, link, sum, List.of());
+        }
 
         public static Row of(String... cells) {
             return new Row(List.of(cells), "", false);

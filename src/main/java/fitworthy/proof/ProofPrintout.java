@@ -37,7 +37,7 @@ public final class ProofPrintout {
     }
 
     public static void json(PrintWriter out, Proof proof) {
-        write(out, json -> {
+        write(out, SHAPE, json -> {
             json.writeStringField("book", proof.book().cover().name());
             json.writeStringField("edition", proof.book().cover().edition());
             json.writeStringField("content", proof.book().hash());
@@ -50,22 +50,24 @@ public final class ProofPrintout {
 
     /** The faults of a book that cannot be used, so that none of its cases was run. */
     public static void json(PrintWriter out, List<Fault> faults) {
-        write(out, json -> {
+        write(out, SHAPE, json -> {
             json.writeNumberField("cases", 0);
             faults(json, "faults", faults);
         });
     }
 
-    private interface Fields {
+    /** The fields of an object. */
+    interface Fields {
         void write(JsonGenerator json) throws IOException;
     }
 
-    private static void write(PrintWriter out, Fields fields) {
+    /** Writes one object with the name of its shape first. */
+    static void write(PrintWriter out, String shape, Fields fields) {
         try (JsonGenerator json = new JsonFactory().createGenerator(out)
                 .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
             json.writeStartObject();
-            json.writeStringField("shape", SHAPE);
+            json.writeStringField("shape", shape);
             fields.write(json);
             json.writeEndObject();
         } catch (IOException e) {

@@ -1,5 +1,7 @@
 package fitworthy.source;
 
+import java.nio.file.Path;
+
 /**
  * A place in a text file.
  *
@@ -15,6 +17,12 @@ public record Place(String file, int line, int column) {
 
     public Place onLine(int otherLine) {
         return new Place(file, otherLine, 0);
+    }
+
+    /** Topic folder, file and line, which are the same wherever a rule book lies. */
+    public String inBook() {
+        Path path = Path.of(file);
+        return path.getParent().getFileName() + "/" + path.getFileName() + ":" + line;
     }
 
     @Override

@@ -1,18 +1,28 @@
 package fitworthy.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.PracticeEntry;
+import fitworthy.printout.NuChecker;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,42 +31,192 @@ class HandbookTest {
     @TempDir
     private static Path folder;
 
-    @Test
-    void theHandbookHoldsEveryRuleAndEveryValueWithItsGrade() throws FaultsException, IOException {
+    private static String text;
+    private static String page;
+    private static JsonNode json;
+
+    @BeforeAll
+    static void writeItOnce() throws IOException {
         Path markdown = folder.resolve("handbook.md");
         Path html = folder.resolve("handbook.html");
-        Ran ran = Ran.of("handbook", "--markdown", markdown.toString(), "--html", html.toString());
+        Ran ran = Ran.of("handbook", "--markdown", markdown.toString(), "--html", html.toString(), "--format", "json");
         assertEquals(0, ran.code(), ran.err());
-        String text = Files.readString(markdown).replace("\\", "");
-        String page = Files.readString(html);
+        text = Files.readString(markdown).replace("\\", "");
+        page = Files.readString(html);
+        json = new ObjectMapper().readTree(ran.out());
+    }
+
+    /** What stands between a text and the next. */
+    private static String between(String all, String from, String to) {
+        int start = all.indexOf(from);
+        assertTrue(start >= 0, "no '" + from + "'");
+        int end = all.indexOf(to, start + from.length());
+        return all.substring(start, end < 0 ? all.length() : end);
+    }
+
+    @Test
+    void theHandbookHoldsEveryRuleAndEveryValueWithItsGrade() throws FaultsException {
         Book book = Books.shipped();
+        String index = between(text, "## Index of rules", "\n## ");
+        String confirm = between(text, "## What to go and confirm", "\n## ");
         Set<String> absent = new TreeSet<>();
         book.cards().forEach((id, card) -> {
-            if (!text.contains("### " + id + ": " + card.title()) || !page.contains(">" + id + ": ")) {
+            if (!text.contains("### " + id + ": " + card.title()) || !page.contains(">" + id + ": ")
+                    || !index.contains("[" + id + "](#" + id + "): " + card.title())) {
                 absent.add(id);
             }
         });
-        String confirm = text.substring(text.indexOf("## What to go and confirm"));
-        String memory = confirm.substring(0, confirm.indexOf("### Known only as common practice"));
         book.practice().forEach((id, entry) -> {
+            String values = between(text, "\n### " + id + ": " + entry.meaning(), "\n### ");
             for (PracticeEntry.Value value : entry.values()) {
-                String row = "| " + id + " | " + entry.meaning() + " | " + value.region() + " | " + value.from() + " | "
-                        + value.value() + " | " + value.basis().value().words();
-                if (!text.contains(row) || memory.contains(row) != value.basis().is(Basis.MEMORY)) {
-                    absent.add(row);
+                String cells = " | " + value.from() + " | " + value.value() + " | ";
+                String row = "| [" + value.region() + "](#region-" + value.region() + ")" + cells
+                        + value.basis().value().words();
+                String unconfirmed = "| [" + id + "](#" + id + ")" + cells + entry.meaning() + "; "
+                        + value.basis().value().words();
+                boolean known = Set.of(Basis.PUBLISHED, Basis.CALCULATION).contains(value.basis().value());
+                if (!values.contains(row) || region(confirm, value.region()).contains(unconfirmed) == known) {
+                    absent.add(id + row);
                 }
             }
         });
         assertEquals(Set.of(), absent);
     }
 
+    private static String region(String confirm, String id) {
+        return between(confirm, "<a id=\"region-" + id + "\"></a>", "<a id=");
+    }
+
+    /** A leaflet of South Australia (source sa-remote-travel) says three days; other States go by it as common practice. */
+    @Test
+    void aRegionSaysWhatItHasFromItsParentsAndWhatNoneOfThemHas() {
+        String confirm = between(text, "## What to go and confirm", "\n## ");
+        String victoria = region(confirm, "au-vic");
+        assertTrue(between(victoria, "#### It has from Australia (au)", "####")
+                .contains("- [water.reserve-least](#water.reserve-least) 3 days\n"), victoria);
+        String south = region(confirm, "au-sa");
+        assertFalse(south.contains("[water.reserve-least]"), south);
+        String kingdom = region(confirm, "uk");
+        assertTrue(between(kingdom, "#### Not recorded, so that these are not assessed", "\n\n<a")
+                .contains("- [water.reserve-least](#water.reserve-least): water.no-reserve\n"), kingdom);
+        assertTrue(between(kingdom, "#### It has from Anywhere (any)", "####")
+                .contains("- [water.person-day-least](#water.person-day-least) 7.5 L\n"), kingdom);
+    }
+
+    @Test
+    void aValueNamesItsPlaceAndTheRulesThatUseItAndARuleItsValueAndSources() throws IOException {
+        String value = between(text, "\n### water.person-day-least: ", "\n### ");
+        assertTrue(value.contains(line("water", "practice.yaml", "water.person-day-least:")
+                + ", used by [water.short](#water.short), [water.use-low](#water.use-low).\n"), value);
+        String rule = between(text, "\n### water.no-reserve: ", "\n### ");
+        assertTrue(rule.contains("; " + line("water", "water.drl", "rule \"water.no-reserve\"") + ", card "
+                + line("water", "cards.yaml", "water.no-reserve:") + ";"), rule);
+        assertTrue(rule.contains("It compares with [water.reserve-least](#water.reserve-least) ("
+                + line("water", "practice.yaml", "water.reserve-least:") + ").\n"), rule);
+        assertTrue(rule.contains("Sources: [[sa-remote-travel]](#source-sa-remote-travel).\n"), rule);
+        assertTrue(rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | read in a published text. "), rule);
+        assertTrue(page.contains("<td dir=\"auto\" class=\"whole\">2000-01-01</td>"), "a date that may break");
+    }
+
+    /** Where a line of the shipped book stands, counted here. */
+    private static String line(String topic, String file, String start) throws IOException {
+        List<String> lines = Files.readAllLines(Books.RULES.resolve(topic).resolve(file));
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).startsWith(start)) {
+                return topic + "/" + file + ":" + (i + 1);
+            }
+        }
+        throw new AssertionError("no line " + start);
+    }
+
+    @Test
+    void everyLinkLeadsSomewhereAndTheCheckerFindsNothing() throws Exception {
+        Path one = folder.resolve("rule.html");
+        assertEquals(0, Ran.of("handbook", "water.no-reserve", "--html", one.toString()).code());
+        for (String html : List.of(page, Files.readString(one))) {
+            Set<String> ids = found(" id=\"([^\"]*)\"", html);
+            Set<String> links = found("href=\"#([^\"]*)\"", html);
+            assertTrue(links.contains("source-sa-remote-travel"));
+            links.removeAll(ids);
+            assertEquals(Set.of(), links);
+            assertEquals(List.of(), NuChecker.faults(html));
+        }
+        Set<String> links = found("\\]\\(#([^)]*)\\)", text);
+        assertTrue(links.containsAll(Books.shipped().cards().keySet()));
+        links.removeAll(found("<a id=\"([^\"]*)\"></a>", text));
+        assertEquals(Set.of(), links);
+    }
+
+    private static Set<String> found(String pattern, String all) {
+        return Pattern.compile(pattern).matcher(all).results().map(each -> each.group(1))
+                .collect(Collectors.toCollection(HashSet::new));
+    }
+
     @Test
     void thePageOfARuleTellsCasesThatFireItAndLookAlikesThatAreFine() {
-        Ran ran = Ran.of("handbook", "mass.gvm-over");
-        assertEquals(0, ran.code(), ran.err());
-        ran.says("- One kilogram over the GVM");
-        String fine = ran.out().substring(ran.out().indexOf("Look-alikes that are fine"));
-        assertTrue(fine.contains("- Exactly at the GVM is allowed, with nothing to spare"), fine);
+        Ran ran = Ran.of("handbook", "mass.gvm-over").printed(0);
+        ran.says("- One kilogram over the GVM (");
+        String fine = between(ran.out(), "Look-alikes that are fine", "It cannot be assessed");
+        assertTrue(fine.contains("- Exactly at the GVM is allowed, with nothing to spare (loaded mass"), fine);
+        assertTrue(fine.contains(": 0 kg left)"), fine);
+        assertFalse(fine.contains("The plain wagon is in order"), "far from the limit: " + fine);
         Ran.of("handbook", "mass.gvm-ovr").refused(2, "no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)");
+    }
+
+    /** The leaflet of South Australia (source sa-remote-travel) says three days. */
+    @Test
+    void theJsonHoldsTheWholeBook() throws FaultsException, IOException {
+        Book book = Books.shipped();
+        assertEquals("fitworthy-handbook/1", json.get("shape").asText());
+        assertEquals(book.hash(), json.get("content").asText());
+        assertEquals(book.cover().caution(), json.get("caution").asText());
+        assertEquals(List.copyOf(book.cards().keySet()), ids(json.get("rules")));
+        assertEquals(List.copyOf(book.practice().keySet()), ids(json.get("values")));
+        assertEquals(List.copyOf(book.regions().keySet()), ids(json.get("regions")));
+        assertEquals(List.copyOf(book.sources().keySet()), ids(json.get("sources")));
+        JsonNode victoria = json.get("regions").get(ids(json.get("regions")).indexOf("au-vic"));
+        JsonNode days = victoria.get("holds").get(ids(victoria.get("holds")).indexOf("water.reserve-least"));
+        assertEquals("3 days", days.get("value").asText());
+        assertEquals("au", days.get("of").asText());
+        assertEquals(json.get("rules").get(ids(json.get("rules")).indexOf("water.no-reserve")),
+                new ObjectMapper().readTree(Ran.of("handbook", "water.no-reserve", "--format", "json").out())
+                        .get("rules").get(0));
+    }
+
+    /** The leaflet of South Australia (source sa-remote-travel) says three days. */
+    @Test
+    void theJsonOfOneRuleHoldsItsValuesCasesAndSourcesAlone() throws IOException {
+        Ran ran = Ran.of("handbook", "water.no-reserve", "--format", "json");
+        assertEquals(0, ran.code(), ran.err());
+        JsonNode one = new ObjectMapper().readTree(ran.out());
+        assertEquals(List.of("water.no-reserve"), ids(one.get("rules")));
+        assertEquals(List.of("water.reserve-least"), ids(one.get("values")));
+        assertEquals(List.of("sa-remote-travel"), ids(one.get("sources")));
+        JsonNode rule = one.get("rules").get(0);
+        assertEquals("water", rule.get("topic").asText());
+        assertEquals("change", rule.get("severity").asText());
+        assertEquals(line("water", "water.drl", "rule \"water.no-reserve\""), rule.get("place").asText());
+        JsonNode south = rule.get("practice").get(1);
+        assertEquals("au-sa 2000-01-01 3 days published [\"sa-remote-travel\"] "
+                + line("water", "practice.yaml", "water.reserve-least:"), south.get("region").asText() + " "
+                + south.get("from").asText() + " " + south.get("value").asText() + " " + south.get("basis").asText() + " "
+                + south.get("sources") + " " + south.get("place").asText());
+        assertTrue(cases(rule.get("fires")).contains("A little less than three days are left"));
+        assertTrue(cases(rule.get("met-in")).contains("Three days are left"));
+        assertTrue(cases(rule.get("not-assessed")).contains("The reserve is not assessed without the planned use"));
+    }
+
+    private static List<String> ids(JsonNode list) {
+        return texts(list, "id");
+    }
+
+    private static List<String> cases(JsonNode list) {
+        return texts(list, "case");
+    }
+
+    private static List<String> texts(JsonNode list, String field) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(each -> texts.add(each.get(field).asText()));
+        return texts;
     }
 }

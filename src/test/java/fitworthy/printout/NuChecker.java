@@ -9,12 +9,12 @@ import java.util.List;
 import nu.validator.client.EmbeddedValidator;
 
 /** What the Nu Html Checker has to say of a page. */
-final class NuChecker {
+public final class NuChecker {
 
     private NuChecker() {}
 
     /** Its errors and its warnings; what it calls information is left out. */
-    static List<String> faults(String html) throws Exception {
+    public static List<String> faults(String html) throws Exception {
         EmbeddedValidator checker = new EmbeddedValidator();
         checker.setOutputFormat(EmbeddedValidator.OutputFormat.JSON);
         String told = checker.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));

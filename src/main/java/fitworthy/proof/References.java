@@ -1,0 +1,120 @@
+package fitworthy.proof;
+
+import fitworthy.advice.Cases;
+import fitworthy.advice.Cases.Case;
+import fitworthy.book.Book;
+import fitworthy.book.Book.Lookup;
+import fitworthy.source.FaultsException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** What in a rule book refers to what. */
+final class References {
+
+    /** By then everything that is recorded has begun. */
+    private static final LocalDate LAST = LocalDate.MAX;
+
+    private final Book book;
+    private final List<Case> cases;
+
+    private References(Book book, List<Case> cases) {
+        this.book = book;
+        this.cases = cases;
+    }
+
+    /** @throws FaultsException where a file of cases cannot be read */
+    static References of(Path folder, Book book) throws FaultsException {
+        return new References(book, Cases.read(folder, book));
+    }
+
+    Book book() {
+        return book;
+    }
+
+    List<Case> cases() {
+        return cases;
+    }
+
+    /** The rules of a topic. */
+    List<String> rules(String topic) {
+        return book.cards().keySet().stream().filter(id -> topic(id).equals(topic)).toList();
+    }
+
+    /** The rules that compare with a practice value. */
+    List<String> users(String value) {
+        return book.rules().keySet().stream().filter(id -> book.rules().get(id).practice().contains(value)).toList();
+    }
+
+    /** The practice values that rules compare with. */
+    Set<String> values(Collection<String> rules) {
+        return rules.stream().flatMap(id -> book.rules().get(id).practice().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The texts that rules and their practice values rest on. */
+    Set<String> sources(Collection<String> rules) {
+        Set<String> sources = new TreeSet<>();
+        rules.forEach(id -> sources.addAll(book.cards().get(id).sources()));
+        values(rules).forEach(id -> book.practice().get(id).values().forEach(value -> sources.addAll(value.sources())));
+        return sources;
+    }
+
+    static String topic(String rule) {
+        return rule.substring(0, rule.indexOf('.'));
+    }
+
+    /** File and line of a card or a practice value. */
+    String place(String id) {
+        return book.places().get(id).inBook();
+    }
+
+    /** The cases in which a rule has to come up. */
+    List<Case> firing(String rule) {
+        return naming(text -> text.expect().stream().anyMatch(each -> each.id().equals(rule)));
+    }
+
+    /** The cases in which a rule has to be met. */
+    List<Case> met(String rule) {
+        return naming(text -> text.met().contains(rule));
+    }
+
+    /** The cases in which a rule must not be assessed. */
+    List<Case> notAssessed(String rule) {
+        return naming(text -> text.notAssessed().stream().anyMatch(each -> each.id().equals(rule)));
+    }
+
+    private List<Case> naming(Predicate<Cases.Text> wanted) {
+        return cases.stream().filter(each -> wanted.test(each.text())).toList();
+    }
+
+    /** What holds in a region of a practice value once all that is recorded has begun. */
+    Lookup last(String region, String value) {
+        return book.lookups(region, LAST).get(value);
+    }
+
+    /** The practice values that a region has from another, its parent or that one's. */
+    List<String> inherited(String region, String from) {
+        return values(id -> last(region, id) instanceof Lookup.Found found
+                && found.practice().entry().region().equals(from));
+    }
+
+    /** The practice values that do not apply in a region. */
+    List<String> none(String region) {
+        return values(id -> last(region, id) instanceof Lookup.NoneApplies);
+    }
+
+    /** The practice values that neither a region nor its parents have, so that checks with them are not assessed there. */
+    List<String> notRecorded(String region) {
+        return values(id -> last(region, id) instanceof Lookup.NotRecorded);
+    }
+
+    private List<String> values(Predicate<String> wanted) {
+        return book.practice().keySet().stream().filter(wanted).toList();
+    }
+}
