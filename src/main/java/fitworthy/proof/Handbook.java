@@ -218,12 +218,13 @@ public final class Handbook {
         return new Table(caption, List.of(text("Region", 12), Column.whole("From", 14), text("Is", 16),
                 text("How it is known", 58)),
                 book.practice().get(id).values().stream().map(value -> new Row(List.of(value.region(), value.from().toString(),
-                        value.value(), known(value)), target("region-" + value.region()), false, sources(value.sources())))
+                        value.value(), known(id, value)), target("region-" + value.region()), false, sources(value.sources())))
                         .toList());
     }
 
-    private static String known(PracticeEntry.Value value) {
-        return value.basis().value().words() + (value.review() == null ? "" : "; to be looked at again by " + value.review())
+    private String known(String id, PracticeEntry.Value value) {
+        return value.basis().value().words() + "; " + references.place(id, value)
+                + (value.review() == null ? "" : "; to be looked at again by " + value.review())
                 + (value.note().isEmpty() ? "" : ". " + value.note());
     }
 
@@ -273,7 +274,7 @@ public final class Handbook {
         return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
                 .filter(value -> value.region().equals(region) && value.basis().is(basis))
                 .map(value -> new Row(List.of(entry.getKey(), value.from().toString(), value.value(),
-                        entry.getValue().meaning() + "; " + known(value)), target(entry.getKey()), false,
+                        entry.getValue().meaning() + "; " + known(entry.getKey(), value)), target(entry.getKey()), false,
                         sources(value.sources()))));
     }
 

@@ -103,8 +103,7 @@ public final class HandbookPrintout {
             for (PracticeEntry.Value each : book.practice().get(practice).values()) {
                 json.writeStartObject();
                 json.writeStringField("id", practice);
-                dated(each);
-                json.writeStringField("place", references.place(practice));
+                dated(practice, each);
                 json.writeEndObject();
             }
         }
@@ -138,14 +137,14 @@ public final class HandbookPrintout {
         json.writeArrayFieldStart("values");
         for (PracticeEntry.Value each : entry.values()) {
             json.writeStartObject();
-            dated(each);
+            dated(id, each);
             json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();
     }
 
-    private void dated(PracticeEntry.Value value) throws IOException {
+    private void dated(String id, PracticeEntry.Value value) throws IOException {
         json.writeStringField("region", value.region());
         json.writeStringField("from", value.from().toString());
         json.writeStringField("value", value.value());
@@ -153,6 +152,7 @@ public final class HandbookPrintout {
         texts("sources", value.sources());
         json.writeStringField("note", value.note());
         json.writeStringField("review", value.review() == null ? "" : value.review().toString());
+        json.writeStringField("place", references.place(id, value));
     }
 
     private void region(String id, Set<String> values) throws IOException {

@@ -4,6 +4,8 @@ import fitworthy.advice.Cases;
 import fitworthy.advice.Cases.Case;
 import fitworthy.book.Book;
 import fitworthy.book.Book.Lookup;
+import fitworthy.book.Places;
+import fitworthy.book.PracticeEntry;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -22,6 +24,7 @@ final class References {
 
     private final Book book;
     private final List<Case> cases;
+    private final Places places = new Places();
 
     private References(Book book, List<Case> cases) {
         this.book = book;
@@ -72,6 +75,11 @@ final class References {
     /** File and line of a card or a practice value. */
     String place(String id) {
         return book.places().get(id).inBook();
+    }
+
+    /** File and line of one value of a practice value. */
+    String place(String id, PracticeEntry.Value value) {
+        return places.of(book.places().get(id), id, "values", book.practice().get(id).values().indexOf(value)).inBook();
     }
 
     /** The cases in which a rule has to come up. */

@@ -71,7 +71,7 @@ class HandbookTest {
             for (PracticeEntry.Value value : entry.values()) {
                 String cells = " | " + value.from() + " | " + value.value() + " | ";
                 String row = "| [" + value.region() + "](#region-" + value.region() + ")" + cells
-                        + value.basis().value().words();
+                        + value.basis().value().words() + "; " + id.substring(0, id.indexOf('.')) + "/practice.yaml:";
                 String unconfirmed = "| [" + id + "](#" + id + ")" + cells + entry.meaning() + "; "
                         + value.basis().value().words();
                 boolean known = Set.of(Basis.PUBLISHED, Basis.CALCULATION).contains(value.basis().value());
@@ -114,7 +114,8 @@ class HandbookTest {
         assertTrue(rule.contains("It compares with [water.reserve-least](#water.reserve-least) ("
                 + line("water", "practice.yaml", "water.reserve-least:") + ").\n"), rule);
         assertTrue(rule.contains("Sources: [[sa-remote-travel]](#source-sa-remote-travel).\n"), rule);
-        assertTrue(rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | read in a published text. "), rule);
+        assertTrue(rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | read in a published text; "
+                + valueLine("water.reserve-least", "au-sa") + ". "), rule);
         assertTrue(page.contains("<td dir=\"auto\" class=\"whole\">2000-01-01</td>"), "a date that may break");
     }
 
@@ -127,6 +128,13 @@ class HandbookTest {
             }
         }
         throw new AssertionError("no line " + start);
+    }
+
+    /** Where the first value of a region stands. */
+    private static String valueLine(String id, String region) throws IOException {
+        List<String> lines = Files.readAllLines(Books.RULES.resolve("water/practice.yaml"));
+        int line = lines.subList(lines.indexOf(id + ":"), lines.size()).indexOf("    - region: " + region);
+        return "water/practice.yaml:" + (lines.indexOf(id + ":") + line + 1);
     }
 
     @Test
@@ -198,7 +206,7 @@ class HandbookTest {
         assertEquals(line("water", "water.drl", "rule \"water.no-reserve\""), rule.get("place").asText());
         JsonNode south = rule.get("practice").get(1);
         assertEquals("au-sa 2000-01-01 3 days published [\"sa-remote-travel\"] "
-                + line("water", "practice.yaml", "water.reserve-least:"), south.get("region").asText() + " "
+                + valueLine("water.reserve-least", "au-sa"), south.get("region").asText() + " "
                 + south.get("from").asText() + " " + south.get("value").asText() + " " + south.get("basis").asText() + " "
                 + south.get("sources") + " " + south.get("place").asText());
         assertTrue(cases(rule.get("fires")).contains("A little less than three days are left"));
