@@ -88,7 +88,7 @@ public final class BookLoader {
                 new TreeMap<>(), new TreeMap<>());
         parts.sources().putAll(entries(read(folder.resolve("sources.yaml")), Source.class));
         Map<String, String> texts = new LinkedHashMap<>();
-        for (Path topic : topics(faults)) {
+        for (Path topic : topics(folder, faults)) {
             topic(topic, parts, texts);
         }
         Tables tables = new Tables(
@@ -99,12 +99,13 @@ public final class BookLoader {
                 TableReader.usualOrder(table("order.csv"), folder.resolve("tables/order.csv").toString(), faults));
         if (!faults.isEmpty()) {
             // Told together with what is wrong in the rule files, so that both are mended at once.
-            parsed(texts);
+            parsed(texts, faults);
             throw new FaultsException(faults);
         }
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded = kept.join().filter(each -> each.key().equals(key));
-        List<RuleText> rules = loaded.map(RuleCache.Loaded::rules).orElseGet(() -> parsed(texts));
+        List<RuleText> rules = loaded.map(all -> all.rules().stream().map(each -> each.in(folder)).toList())
+                .orElseGet(() -> parsed(texts, faults));
         rules.forEach(rule -> {
             RuleText earlier = parts.rules().put(rule.id(), rule);
             if (earlier != null) {
@@ -127,21 +128,27 @@ public final class BookLoader {
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */
     private Optional<RuleCache.Loaded> kept() {
         List<Fault> unheard = new ArrayList<>();
+        Map<String, String> texts = texts(folder, unheard);
+        return unheard.isEmpty() ? cache.find(RuleCache.key(texts)) : Optional.empty();
+    }
+
+    /** The rule files of a book by name. */
+    static Map<String, String> texts(Path folder, List<Fault> faults) {
         Map<String, String> texts = new LinkedHashMap<>();
-        for (Path topic : topics(unheard)) {
-            String text = NodeReader.text(rulesOf(topic), unheard);
+        for (Path topic : topics(folder, faults)) {
+            String text = NodeReader.text(rulesOf(topic), faults);
             if (text != null) {
-                texts.put(name(rulesOf(topic)), text);
+                texts.put(rulesOf(topic).toString(), text);
             }
         }
-        return unheard.isEmpty() ? cache.find(RuleCache.key(texts)) : Optional.empty();
+        return texts;
     }
 
     private static Path rulesOf(Path topic) {
         return topic.resolve(topic.getFileName() + ".drl");
     }
 
-    private List<Path> topics(List<Fault> faults) {
+    private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory).filter(each -> !each.endsWith("tables")).sorted().toList();
         } catch (IOException e) {
@@ -196,7 +203,8 @@ public final class BookLoader {
         return entries;
     }
 
-    private List<RuleText> parsed(Map<String, String> texts) {
+    /** What the rules of these files mention. */
+    static List<RuleText> parsed(Map<String, String> texts, List<Fault> faults) {
         List<RuleText> rules = new ArrayList<>();
         texts.forEach((file, text) -> rules.addAll(
                 RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));

@@ -23,7 +23,52 @@ import org.kie.api.runtime.KieSessionsPool;
 final class RuleCache {
 
     /** Compiled rules and what they mention. */
-    record Compiled(List<RuleText> rules, Map<String, byte[]> files) {}
+    record Compiled(List<RuleText> rules, Map<String, byte[]> files) {
+
+        void write(DataOutputStream out) throws IOException {
+            out.writeInt(rules.size());
+            for (RuleText rule : rules) {
+                out.writeUTF(rule.id());
+                out.writeUTF(rule.file());
+                out.writeInt(rule.line());
+                out.writeUTF(String.join(" ", rule.measures()));
+                out.writeUTF(String.join(" ", rule.practice()));
+                out.writeUTF(String.join(" ", rule.earlier()));
+                out.writeUTF(String.join(" ", rule.joined()));
+            }
+            out.writeInt(files.size());
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                out.writeUTF(file.getKey());
+                out.writeInt(file.getValue().length);
+                out.write(file.getValue());
+            }
+        }
+
+        static Compiled read(DataInputStream in) throws IOException {
+            int count = in.readInt();
+            List<RuleText> rules = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()), words(in.readUTF()),
+                        words(in.readUTF()), list(in.readUTF())));
+            }
+            Map<String, byte[]> files = new TreeMap<>();
+            for (int left = in.readInt(); left > 0; left--) {
+                String name = in.readUTF();
+                byte[] bytes = new byte[in.readInt()];
+                in.readFully(bytes);
+                files.put(name, bytes);
+            }
+            return new Compiled(rules, files);
+        }
+
+        private static Set<String> words(String text) {
+            return new TreeSet<>(list(text));
+        }
+
+        private static List<String> list(String text) {
+            return text.isEmpty() ? List.of() : List.of(text.split(" "));
+        }
+    }
 
     /** Rules ready to run, with what its rules mention and the key of their text. */
     record Loaded(String key, List<RuleText> rules, KieSessionsPool sessions) {}
@@ -34,25 +79,36 @@ final class RuleCache {
         this.folder = folder;
     }
 
-    /** The key of a set of rule files: their text, the engine, the Java level and the classes that rules see. */
+    /** The key of a set of rule files: their text, the engine and the classes that rules see. */
     static String key(Map<String, String> texts) {
         MessageDigest digest = Digests.sha256();
-        texts.forEach((file, text) -> CacheFolder.count(digest, file, text));
+        texts.forEach((file, text) -> CacheFolder.count(digest, RuleText.inFolder(file), text));
         digest.update(String.valueOf(KieBase.class.getPackage().getImplementationVersion())
                 .getBytes(StandardCharsets.UTF_8));
-        digest.update((byte) Runtime.version().feature());
         CacheFolder.count(digest, List.of("figures/Measure", "book/Practice", "book/Advised", "book/Consequence",
                 "book/RuleCompiler", "book/RuleLexis", "book/RuleParser", "book/RuleText"));
         return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
     }
 
-    /** The rules kept under a key, or nothing where there is none that can be trusted. */
+    /** The rules shipped or kept under a key, or nothing where there are none that can be trusted. */
     Optional<Loaded> find(String key) {
+        return ShippedRules.find(key).flatMap(compiled -> loaded(key, compiled))
+                .or(() -> kept(key).flatMap(compiled -> loaded(key, compiled)));
+    }
+
+    private static Optional<Loaded> loaded(String key, Compiled compiled) {
+        try {
+            return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Compiled> kept(String key) {
         return folder.find(file(key)).flatMap(content -> {
             try {
-                Compiled compiled = read(new DataInputStream(new ByteArrayInputStream(content.array(),
-                        content.arrayOffset(), content.remaining())));
-                return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
+                return Optional.of(Compiled.read(new DataInputStream(new ByteArrayInputStream(content.array(),
+                        content.arrayOffset(), content.remaining()))));
             } catch (IOException | RuntimeException e) {
                 return Optional.empty();
             }
@@ -61,62 +117,16 @@ final class RuleCache {
 
     /** Keeps compiled rules. */
     void keep(String key, Compiled compiled) {
-        try {
-            folder.keep(file(key), written(compiled));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            compiled.write(out);
         } catch (IOException e) {
             throw new IllegalStateException("writing to memory failed", e);
         }
+        folder.keep(file(key), bytes.toByteArray());
     }
 
     private static String file(String key) {
-        return "rules-" + key + ".bin";
-    }
-
-    private static byte[] written(Compiled compiled) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (DataOutputStream out = new DataOutputStream(bytes)) {
-            out.writeInt(compiled.rules().size());
-            for (RuleText rule : compiled.rules()) {
-                out.writeUTF(rule.id());
-                out.writeUTF(rule.file());
-                out.writeInt(rule.line());
-                out.writeUTF(String.join(" ", rule.measures()));
-                out.writeUTF(String.join(" ", rule.practice()));
-                out.writeUTF(String.join(" ", rule.earlier()));
-                out.writeUTF(String.join(" ", rule.joined()));
-            }
-            out.writeInt(compiled.files().size());
-            for (Map.Entry<String, byte[]> file : compiled.files().entrySet()) {
-                out.writeUTF(file.getKey());
-                out.writeInt(file.getValue().length);
-                out.write(file.getValue());
-            }
-        }
-        return bytes.toByteArray();
-    }
-
-    private static Compiled read(DataInputStream in) throws IOException {
-        int count = in.readInt();
-        List<RuleText> rules = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()), words(in.readUTF()),
-                    words(in.readUTF()), list(in.readUTF())));
-        }
-        Map<String, byte[]> files = new TreeMap<>();
-        for (int left = in.readInt(); left > 0; left--) {
-            String name = in.readUTF();
-            byte[] bytes = new byte[in.readInt()];
-            in.readFully(bytes);
-            files.put(name, bytes);
-        }
-        return new Compiled(rules, files);
-    }
-
-    private static Set<String> words(String text) {
-        return new TreeSet<>(list(text));
-    }
-
-    private static List<String> list(String text) {
-        return text.isEmpty() ? List.of() : List.of(text.split(" "));
+        return "rules-" + key + "-" + Runtime.version().feature() + ".bin";
     }
 }

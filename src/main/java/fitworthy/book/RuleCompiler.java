@@ -130,7 +130,7 @@ final class RuleCompiler {
         ClassLoader loader = new MemoryLoader(classes);
         List<Model> models = new ArrayList<>();
         try {
-            for (String name : modelNames.lines().filter(classes::containsKey).toList()) {
+            for (String name : modelNames.lines().filter(each -> !each.startsWith(CanonicalKieModule.MODEL_VERSION)).toList()) {
                 models.add((Model) loader.loadClass(name).getDeclaredConstructor().newInstance());
             }
         } catch (ReflectiveOperationException | LinkageError | ClassCastException e) {
@@ -151,13 +151,17 @@ final class RuleCompiler {
             this.classes = classes;
         }
 
+        /** Before its parent, whose shipped rules may have classes of the same names. */
         @Override
-        protected Class<?> findClass(String name) throws ClassNotFoundException {
+        protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
             byte[] bytes = classes.get(name);
             if (bytes == null) {
-                throw new ClassNotFoundException(name);
+                return super.loadClass(name, resolve);
             }
-            return defineClass(name, bytes, 0, bytes.length);
+            synchronized (getClassLoadingLock(name)) {
+                Class<?> loaded = findLoadedClass(name);
+                return loaded == null ? defineClass(name, bytes, 0, bytes.length) : loaded;
+            }
         }
     }
 }

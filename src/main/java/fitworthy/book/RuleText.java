@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import fitworthy.source.Place;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
@@ -21,5 +22,16 @@ public record RuleText(String id, String file, int line, Set<String> measures, S
     /** Topic folder, file and line, which are the same wherever the book lies. */
     public String place() {
         return new Place(file, line, 0).inBook();
+    }
+
+    /** A rule file by topic folder and name. */
+    static String inFolder(String file) {
+        Path path = Path.of(file);
+        return path.getParent().getFileName() + "/" + path.getFileName();
+    }
+
+    /** The same in a book that lies elsewhere. */
+    RuleText in(Path book) {
+        return new RuleText(id, book.resolve(inFolder(file)).toString(), line, measures, practice, earlier, joined);
     }
 }

@@ -15,9 +15,11 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -98,20 +100,26 @@ public final class Fitworthy implements Runnable {
             String... args) {
         Surroundings around = new Surroundings(in, out, err, environment,
                 BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
-        CommandLine line = new CommandLine(new Fitworthy());
-        List.of(
-                new Check(around),
-                new Explain(around),
-                new Mend(around),
-                new Compare(around),
-                new Print(around),
-                new Batch(around),
-                new ShowEffect(around),
-                new Prove(around),
-                new RunCases(around),
-                new WriteHandbook(around)).forEach(line::addSubcommand);
-        line.addSubcommand(new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("check", () -> new Check(around));
+        commands.put("explain", () -> new Explain(around));
+        commands.put("mend", () -> new Mend(around));
+        commands.put("compare", () -> new Compare(around));
+        commands.put("print", () -> new Print(around));
+        commands.put("batch", () -> new Batch(around));
+        commands.put("effect", () -> new ShowEffect(around));
+        commands.put("prove", () -> new Prove(around));
+        commands.put("cases", () -> new RunCases(around));
+        commands.put("handbook", () -> new WriteHandbook(around));
+        commands.put("begin", () -> new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
                 .addSubcommand(new Begin.Region(around)));
+        CommandLine line = new CommandLine(new Fitworthy());
+        // Reading the options of a command takes a while, so that of all others is left out where one is named.
+        commands.forEach((name, command) -> {
+            if (args.length == 0 || !commands.containsKey(args[0]) || name.equals(args[0])) {
+                line.addSubcommand(name, command.get());
+            }
+        });
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.registerConverter(LocalDate.class, Fitworthy::day);

@@ -1,0 +1,74 @@
+package fitworthy.book;
+
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The shipped rules, compiled when the program is built and kept among its own classes: there the virtual machine's archive
+ * holds them too. They are used where the rule files still have the text that they were compiled from.
+ */
+public final class ShippedRules {
+
+    private static final String INDEX = "fitworthy/rules/shipped.bin";
+
+    private ShippedRules() {}
+
+    /**
+     * Part of the build: compiles a rule book.
+     *
+     * @param args the rules folder and the folder of the program's classes
+     * @throws FaultsException where the rule book is wrong
+     */
+    public static void main(String[] args) throws IOException, FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
+        List<RuleText> rules = BookLoader.parsed(texts, faults);
+        if (faults.isEmpty()) {
+            write(RuleCache.key(texts), new RuleCache.Compiled(rules, RuleCompiler.compile(texts, faults)), Path.of(args[1]));
+        }
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+    }
+
+    private static void write(String key, RuleCache.Compiled compiled, Path classes) throws IOException {
+        Map<String, byte[]> rest = new TreeMap<>();
+        for (Map.Entry<String, byte[]> file : compiled.files().entrySet()) {
+            if (file.getKey().endsWith(".class")) {
+                Path path = classes.resolve(file.getKey());
+                Files.createDirectories(path.getParent());
+                Files.write(path, file.getValue());
+            } else {
+                rest.put(file.getKey(), file.getValue());
+            }
+        }
+        try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(classes.resolve(INDEX)))) {
+            out.writeUTF(key);
+            new RuleCache.Compiled(compiled.rules(), rest).write(out);
+        }
+    }
+
+    /** What was compiled under a key, its classes left where they are; nothing where the rules have changed since. */
+    static Optional<RuleCache.Compiled> find(String key) {
+        try (InputStream in = ShippedRules.class.getResourceAsStream("/" + INDEX)) {
+            if (in == null) {
+                return Optional.empty();
+            }
+            DataInputStream data = new DataInputStream(in);
+            return data.readUTF().equals(key) ? Optional.of(RuleCache.Compiled.read(data)) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+}
