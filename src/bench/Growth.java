@@ -163,7 +163,8 @@ final class Growth {
                     topic.getValue());
             if (copied.equals(topic.getKey()) && Files.exists(source.resolve("practice.yaml"))) {
                 write(target.resolve("practice.yaml"), source.resolve("practice.yaml"), ENTRY, "([^:]*):", copied, copied,
-                        practice.stream().map(id -> id.substring(id.indexOf('.'))).collect(Collectors.toSet()));
+                        practice.stream().filter(id -> id.startsWith(copied + "."))
+                                .map(id -> id.substring(id.indexOf('.'))).collect(Collectors.toSet()));
             }
         }
         return BookLoader.load(folder, folder.resolveSibling("cache"), sentence -> { });
