@@ -79,5 +79,6 @@ class AxleLoadsTest {
         assertFalse(loads.rear().known());
         assertEquals("trailer.ball", loads.rear().missing().get(0).path());
         assertEquals("trailer.ball", loads.total().missing().get(0).path());
+        assertEquals("trailer.ball", loads.cogX().missing().get(0).path());
     }
 }

@@ -79,5 +79,6 @@ class LoadBoxTest {
     @Test
     void feetThatStandOnASlope() {
         assertEquals(2, LoadBox.feetNeeded(of(45), of(1)).value(), 1e-9);
+        assertEquals(1.5, LoadBox.feetNeeded(LoadBox.tippingAngle(of(1.5), of(1.7)), of(1.7)).value(), 1e-9);
     }
 }

@@ -25,6 +25,7 @@ class WinchRunTest {
     @Test
     void aWinchThatTheAlternatorFeedsAloneRunsWithoutEnd() {
         assertEquals(Double.POSITIVE_INFINITY, minutes(50, 75, 100));
+        assertEquals(Double.POSITIVE_INFINITY, minutes(50, 60, 100));
     }
 
     @Test
