@@ -35,10 +35,12 @@ import java.util.stream.Stream;
 import org.kie.api.runtime.KieSession;
 
 /**
- * Times warm advice as rules, parts and threads grow, and holds the engine against forty of its rules written out in Java.
- * Processor time of the whole process, the rows of a table in turn, the least of the rounds. From the project's folder:
+ * Times warm advice as rules, parts and threads grow, and holds the engine against forty of its rules written out in
+ * Java. Processor time of the whole process, the rows of a table in turn, the least of the rounds. From the project's
+ * folder:
  *
- * <pre>mvn -q -B -ntp -DskipTests package &amp;&amp; java -cp 'target/fitworthy/lib/*' src/bench/Growth.java [seconds a row]</pre>
+ * <pre>mvn -q -B -ntp -DskipTests package &amp;&amp; java -cp 'target/fitworthy/lib/*' src/bench/Growth.java [seconds a
+ * row]</pre>
  */
 final class Growth {
 
@@ -74,7 +76,8 @@ final class Growth {
         for (int count : List.of(10, 40, 160, 640)) {
             Node.Mapping tree = Trees.merged(plain, NodeReader.read("parts", parts(count), new ArrayList<>()));
             Sheet sheet = SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>());
-            parts.put(count + " parts, read", () -> SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
+            parts.put(count + " parts, read", () -> SheetReader.sheet(tree, book.regions().keySet(),
+                    new ArrayList<>()));
             parts.put(count + " parts, advise", () -> Adviser.advise(book, sheet));
         }
         table("parts", parts);
@@ -107,8 +110,8 @@ final class Growth {
             }
         }
         System.out.println(name);
-        least.forEach((row, times) -> System.out.printf("  %-28s %8.3f ms of processor, %8.3f ms by the clock%n", row, times[0],
-                times[1]));
+        least.forEach((row, times) -> System.out.printf("  %-28s %8.3f ms of processor, %8.3f ms by the clock%n", row,
+                times[0], times[1]));
     }
 
     private static long busy() {
@@ -116,9 +119,10 @@ final class Growth {
     }
 
     private static String parts(int count) {
-        return "fitments:\n" + IntStream.range(0, count).mapToObj(i -> String.format("  - {name: Part %d, kind: other, mass: %d kg,"
-                + " at: {x: %d mm, y: 0 mm, z: 900 mm}, price: %d.00 AUD, lead-time: %d days, work: {days: 0.1}}%n", i, 1 + i % 3,
-                800 + 70 * (i % 40), 300 + i, i % 9)).collect(Collectors.joining());
+        return "fitments:\n" + IntStream.range(0, count).mapToObj(
+                i -> String.format("  - {name: Part %d, kind: other, mass: %d kg,"
+                + " at: {x: %d mm, y: 0 mm, z: 900 mm}, price: %d.00 AUD, lead-time: %d days, work: {days: 0.1}}%n", i,
+                1 + i % 3, 800 + 70 * (i % 40), 300 + i, i % 9)).collect(Collectors.joining());
     }
 
     /** So many rules: the book's own by topic, then the same again under other ids. */
@@ -150,20 +154,21 @@ final class Growth {
         Map<String, Set<String>> topics = new HashMap<>();
         for (String id : ids) {
             practice.addAll(book.rules().get(id.replace("-b.", ".")).practice());
-            topics.computeIfAbsent(id.substring(0, id.indexOf('.')), each -> new TreeSet<>()).add(id.substring(id.indexOf('.')));
+            topics.computeIfAbsent(id.substring(0, id.indexOf('.')), each -> new TreeSet<>())
+                    .add(id.substring(id.indexOf('.')));
         }
         practice.forEach(id -> topics.computeIfAbsent(id.substring(0, id.indexOf('.')), each -> new TreeSet<>()));
         for (Map.Entry<String, Set<String>> topic : topics.entrySet()) {
             String copied = topic.getKey().replaceFirst("-b$", "");
             Path source = from.resolve(copied);
             Path target = Files.createDirectories(folder.resolve(topic.getKey()));
-            write(target.resolve(topic.getKey() + ".drl"), source.resolve(copied + ".drl"), Pattern.compile("(?m)^(?=rule )"),
-                    "rule \"([^\"]*)\"", copied, topic.getKey(), topic.getValue());
+            write(target.resolve(topic.getKey() + ".drl"), source.resolve(copied + ".drl"),
+                    Pattern.compile("(?m)^(?=rule )"), "rule \"([^\"]*)\"", copied, topic.getKey(), topic.getValue());
             write(target.resolve("cards.yaml"), source.resolve("cards.yaml"), ENTRY, "([^:]*):", copied, topic.getKey(),
                     topic.getValue());
             if (copied.equals(topic.getKey()) && Files.exists(source.resolve("practice.yaml"))) {
-                write(target.resolve("practice.yaml"), source.resolve("practice.yaml"), ENTRY, "([^:]*):", copied, copied,
-                        practice.stream().filter(id -> id.startsWith(copied + "."))
+                write(target.resolve("practice.yaml"), source.resolve("practice.yaml"), ENTRY, "([^:]*):", copied,
+                        copied, practice.stream().filter(id -> id.startsWith(copied + "."))
                                 .map(id -> id.substring(id.indexOf('.'))).collect(Collectors.toSet()));
             }
         }
@@ -171,7 +176,8 @@ final class Growth {
     }
 
     /** The entries of a file whose id is wanted, under the id of another topic. */
-    private static void write(Path target, Path source, Pattern entry, String name, String topic, String other, Set<String> wanted)
+    private static void write(Path target, Path source, Pattern entry, String name, String topic, String other,
+            Set<String> wanted)
             throws IOException {
         StringBuilder text = new StringBuilder();
         for (String each : entry.split(Files.readString(source))) {
@@ -188,12 +194,16 @@ final class Growth {
     // Forty rules written out.
 
     private static final Set<String> FORTY = new TreeSet<>(List.of("mass.gvm-over", "mass.gvm-unsure", "mass.gvm-tight",
-            "mass.axle-over", "mass.axle-unsure", "mass.gcm-over", "mass.gcm-unsure", "mass.behind-axle", "mass.ball-lever",
-            "mass.roof-over", "mass.cog-high", "mass.raised-gvm-gcm-left", "mass.raised-gvm-trailer", "mass.raised-gvm-axles",
+            "mass.axle-over", "mass.axle-unsure", "mass.gcm-over", "mass.gcm-unsure", "mass.behind-axle",
+            "mass.ball-lever",
+            "mass.roof-over", "mass.cog-high", "mass.raised-gvm-gcm-left", "mass.raised-gvm-trailer",
+            "mass.raised-gvm-axles",
             "mass.heavy-class", "mass.wheelbase-weigh", "tyres.wheel-weaker-than-tyre", "tyres.diameter-grown",
             "tyres.diameter-share", "tyres.speedometer-low", "tyres.gearing-long", "tyres.rim-narrow", "tyres.rim-wide",
-            "tyres.rim-differs", "tyres.pressure-low", "tyres.spare-weak", "tyres.clearance-small", "towing.trailer-over",
-            "towing.plate-over", "towing.coupling-over", "towing.ball-over", "towing.ball-heavy", "towing.brake-control-missing",
+            "tyres.rim-differs", "tyres.pressure-low", "tyres.spare-weak", "tyres.clearance-small",
+            "towing.trailer-over",
+            "towing.plate-over", "towing.coupling-over", "towing.ball-over", "towing.ball-heavy",
+            "towing.brake-control-missing",
             "towing.ratio-high", "electrical.charge-short", "electrical.cable-thin", "electrical.no-fuse",
             "electrical.fuse-below-load", "electrical.fuse-far", "electrical.earth-poor"));
 
@@ -236,8 +246,10 @@ final class Growth {
             case "mass.gvm" -> above("mass.heavy-class", m, "mass.light-gvm-most", practice, found);
             case "mass.wheelbase-added" -> give("mass.wheelbase-weigh", m, true, found);
             case "tyres.wheel-below-tyre" -> over("tyres.wheel-weaker-than-tyre", m, found);
-            case "tyres.diameter-growth" -> above("tyres.diameter-grown", m, "tyres.diameter-growth-most", practice, found);
-            case "tyres.diameter-change" -> above("tyres.diameter-share", m, "tyres.diameter-share-most", practice, found);
+            case "tyres.diameter-growth" -> above("tyres.diameter-grown", m, "tyres.diameter-growth-most", practice,
+                    found);
+            case "tyres.diameter-change" -> above("tyres.diameter-share", m, "tyres.diameter-share-most", practice,
+                    found);
             case "tyres.speedometer" -> below("tyres.speedometer-low", m, "tyres.speed-shown-least", practice, found);
             case "tyres.gearing" -> above("tyres.gearing-long", m, "tyres.gearing-most", practice, found);
             case "tyres.rim-narrow" -> give("tyres.rim-narrow", m, m.isKnown() && m.getHeadroom() > 0, found);
@@ -316,7 +328,8 @@ final class Growth {
             }
             all.addAll(checked(facts));
         }
-        Set<String> given = advice.findings().stream().map(Finding::judged).map(each -> each.id() + "|" + each.subject())
+        Set<String> given = advice.findings().stream().map(Finding::judged)
+                .map(each -> each.id() + "|" + each.subject())
                 .collect(Collectors.toSet());
         if (!all.equals(given)) {
             throw new IllegalStateException("by hand " + all + ", advice " + given);

@@ -11,12 +11,14 @@ import java.util.Random;
 import java.util.stream.Stream;
 
 /**
- * Kills runs at random moments (SIGKILL, as a machine that loses its power does for the program) and holds the next run against one
- * that nobody disturbed. Half of the kills fall anywhere in the run, half soon after a file begins to be written.
+ * Kills runs at random moments (SIGKILL, as a machine that loses its power does for the program) and holds the next run
+ * against one that nobody disturbed. Half of the kills fall anywhere in the run, half soon after a file begins to be
+ * written.
  *
  * A second argument, {@code print} say, names the one thing to kill.
  *
- * <pre>mvn -q -B -DskipTests package &amp;&amp; java -cp 'target/fitworthy/lib/*:target/fitworthy/lib/print/*' src/bench/Kills.java 50</pre>
+ * <pre>mvn -q -B -DskipTests package &amp;&amp; java -cp 'target/fitworthy/lib/*:target/fitworthy/lib/print/*'
+ * src/bench/Kills.java 50</pre>
  */
 public final class Kills {
 
@@ -38,21 +40,23 @@ public final class Kills {
         Files.createDirectories(SHEETS);
         String plain = Files.readString(Path.of("rules/plain-sheet.yaml"));
         for (int i = 0; i < 300; i++) {
-            Files.writeString(SHEETS.resolve("s%03d.yaml".formatted(i)), plain.replace("gvm: 3000 kg", "gvm: " + (2400 + i) + " kg"));
+            Files.writeString(SHEETS.resolve("s%03d.yaml".formatted(i)),
+                    plain.replace("gvm: 3000 kg", "gvm: " + (2400 + i) + " kg"));
         }
-        Path house = Files.writeString(HOME.resolve("house.yaml"), "shop: Saltbush Fit-out\nseverities:\n  - {rule: mass.gvm-over,"
+        Path house = Files.writeString(HOME.resolve("house.yaml"),
+                "shop: Saltbush Fit-out\nseverities:\n  - {rule: mass.gvm-over,"
                 + " severity: change, reason: tried out, name: Ada Finch}\n");
         Path out = HOME.resolve("out");
         Path cache = HOME.resolve("cache");
         List<What> all = List.of(
                 new What("rule cache", cache, "check", "rules/plain-sheet.yaml"),
-                new What("print --html", out, "print", "rules/plain-sheet.yaml", "--as-printed-at", "2026-11-25T10:00Z", "--html",
-                        "FILE"),
+                new What("print --html", out, "print", "rules/plain-sheet.yaml", "--as-printed-at", "2026-11-25T10:00Z",
+                        "--html", "FILE"),
                 new What("batch --out", out, "batch", SHEETS.toString(), "--out", "FILE"),
-                new What("effect --resume", out, "effect", SHEETS.toString(), "--with-practice", house.toString(), "--format", "json",
-                        "--resume", "FILE"));
-        System.out.printf("%-16s %6s %14s %12s %10s %12s %10s%n", "killed", "kills", "while running", "while writing", "wrong next",
-                "half written", "left over");
+                new What("effect --resume", out, "effect", SHEETS.toString(), "--with-practice", house.toString(),
+                        "--format", "json", "--resume", "FILE"));
+        System.out.printf("%-16s %6s %14s %12s %10s %12s %10s%n", "killed", "kills", "while running", "while writing",
+                "wrong next", "half written", "left over");
         for (What each : all) {
             if (args.length < 2 || each.name.startsWith(args[1])) {
                 kill(each, kills, cache);
@@ -88,7 +92,8 @@ public final class Kills {
             }
             running += process.isAlive() ? 1 : 0;
             process.destroyForcibly().waitFor();
-            writing += unfinished(caching ? cache : HOME) > 0 || what.name.startsWith("effect") && Files.exists(what.written) ? 1 : 0;
+            writing += unfinished(caching ? cache : HOME) > 0
+                    || what.name.startsWith("effect") && Files.exists(what.written) ? 1 : 0;
             if (whole != null) {
                 byte[] now = Files.readAllBytes(what.written);
                 boolean asBefore = new String(now, StandardCharsets.UTF_8).equals(EARLIER);
@@ -103,7 +108,8 @@ public final class Kills {
             }
             left += unfinished(caching ? cache : HOME);
         }
-        System.out.printf("%-16s %6d %14d %12d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half, left);
+        System.out.printf("%-16s %6d %14d %12d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half,
+                left);
     }
 
     private static void fresh(What what, boolean caching, Path cache) throws IOException {
@@ -139,9 +145,11 @@ public final class Kills {
 
     private static Process start(List<String> args, Path cache, ProcessBuilder.Redirect output) throws IOException {
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin/java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main"));
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
+                "fitworthy.cli.Main"));
         command.addAll(args);
-        ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).redirectOutput(output);
+        ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD)
+                .redirectOutput(output);
         builder.environment().putAll(Map.of("FITWORTHY_CACHE", cache.toString(), "FITWORTHY_RULES", RULES.toString()));
         return builder.start();
     }
@@ -152,7 +160,10 @@ public final class Kills {
         return new Ended(code, Files.readString(told));
     }
 
-    /** The shipped book with the first rule of its masses alone, so that a run that compiles takes seconds and no minutes. */
+    /**
+     * The shipped book with the first rule of its masses alone, so that a run that compiles takes seconds and no
+     * minutes.
+     */
     private static void oneRule() throws IOException {
         Path shipped = Path.of("rules");
         Files.createDirectories(RULES.resolve("mass"));
@@ -161,7 +172,8 @@ public final class Kills {
                 "tables/cable.csv", "tables/order.csv")) {
             Files.copy(shipped.resolve(each), RULES.resolve(each));
         }
-        for (Map.Entry<String, String> each : Map.of("mass/mass.drl", "\nrule ", "mass/cards.yaml", "\nmass.").entrySet()) {
+        for (Map.Entry<String, String> each : Map.of("mass/mass.drl", "\nrule ", "mass/cards.yaml", "\nmass.")
+                .entrySet()) {
             String text = Files.readString(shipped.resolve(each.getKey()));
             Files.writeString(RULES.resolve(each.getKey()), text.substring(0, text.indexOf(each.getValue())));
         }

@@ -15,7 +15,8 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /**
- * Times runs of the rule book in one virtual machine, and the searches that make many of them. From the project's folder:
+ * Times runs of the rule book in one virtual machine, and the searches that make many of them. From the project's
+ * folder:
  *
  * <pre>mvn -q -B -ntp -DskipTests package &amp;&amp; java -cp 'target/fitworthy/lib/*' src/bench/Runs.java</pre>
  */
@@ -77,7 +78,8 @@ final class Runs {
         long start = System.nanoTime();
         double busy = processor();
         Mender.Mending mending = Mender.mend(book, tree, sheet, until(start), tried -> { });
-        System.out.printf("%s mend %s: %.1f s (processor %.1f s), %d tried, %d offers, complete %b%n", name, sheet.title(),
+        System.out.printf("%s mend %s: %.1f s (processor %.1f s), %d tried, %d offers, complete %b%n", name,
+                sheet.title(),
                 since(start), processor() - busy, mending.tried(), mending.offers().size(), mending.complete());
         mending.offers().forEach(offer -> System.out.println("       "
                 + offer.changes().stream().map(change -> change.words()).toList()));
@@ -108,19 +110,24 @@ final class Runs {
         return () -> since(start) > SECONDS;
     }
 
-    /** Twelve open choices between a heavy and a light part, and other parts, which together are too much for the vehicle. */
+    /**
+     * Twelve open choices between a heavy and a light part, and other parts, which together are too much for the
+     * vehicle.
+     */
     private static String large() {
         StringBuilder text = new StringBuilder("title: large\nvehicle: {ratings: {gvm: 3370 kg, rear-axle: 2060 kg}}\n"
-                + "trailer: {name: Van, mass: 2850 kg +/- 0 kg, ball: 240 kg +/- 0 kg, rated: 3000 kg, lightest: 2000 kg}\n"
+                + "trailer: {name: Van, mass: 2850 kg +/- 0 kg, ball: 240 kg +/- 0 kg, rated: 3000 kg, lightest: "
+                + "2000 kg}\n"
                 + "fitments:\n");
         for (int i = 0; i < FITMENTS; i++) {
-            text.append(String.format("  - {name: Part %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, z: 900 mm},"
-                    + " may-move: 200 mm, price: %d.00 AUD, lead-time: %d days}%n", i, 10 + 7 * i % 31, 800 + 70 * i,
-                    300 + 40 * i, i % 9));
+            text.append(String.format("  - {name: Part %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 "
+                    + "mm, z: 900 mm}, may-move: 200 mm, price: %d.00 AUD, lead-time: %d days}%n", i, 10 + 7 * i % 31,
+                    800 + 70 * i, 300 + 40 * i, i % 9));
         }
         text.append("options:\n");
         for (int i = 0; i < OPTIONS; i++) {
-            text.append(String.format("  - {name: Choice %d, choices: [{name: a, parts: [Part %d]}, {name: b, parts: [Part %d]}]}%n",
+            text.append(String.format("  - {name: Choice %d, choices: [{name: a, parts: [Part %d]}, {name: b, parts: "
+                    + "[Part %d]}]}%n",
                     i, 2 * i, 2 * i + 1));
         }
         return text.toString();

@@ -9,7 +9,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes so many different sheets, a line of JSON each, in files of ten thousand: the plain and the shipped ones, varied. */
+/**
+ * Makes so many different sheets, a line of JSON each, in files of ten thousand: the plain and the shipped ones,
+ * varied.
+ */
 public final class Make {
 
     public static void main(String[] args) throws Exception {

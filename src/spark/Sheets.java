@@ -17,9 +17,10 @@ import org.apache.spark.broadcast.Broadcast;
 import scala.Tuple2;
 
 /**
- * Checks sheets, one in JSON on each line of the files of a folder, as a job on Apache Spark. What comes out is line for line what
- * {@code fitworthy batch -} prints of the same lines. The answer to a sheet hangs on the sheet and the book alone, so the lines can be
- * spread over any number of machines; each loads the book from the same folder once, and refuses one that is not the driver's.
+ * Checks sheets, one in JSON on each line of the files of a folder, as a job on Apache Spark. What comes out is line
+ * for line what {@code fitworthy batch -} prints of the same lines. The answer to a sheet hangs on the sheet and the
+ * book alone, so the lines can be spread over any number of machines; each loads the book from the same folder once,
+ * and refuses one that is not the driver's.
  */
 public final class Sheets {
 
@@ -34,7 +35,8 @@ public final class Sheets {
             if (book == null) {
                 Book loaded = load(rules.folder, rules.cache);
                 if (!loaded.hash().equals(rules.hash)) {
-                    throw new IllegalStateException("the book in " + rules.folder + " is " + loaded.hash() + " here and "
+                    throw new IllegalStateException("the book in " + rules.folder + " is " + loaded.hash()
+                            + " here and "
                             + rules.hash + " at the driver");
                 }
                 book = loaded;
@@ -51,15 +53,18 @@ public final class Sheets {
     public static void main(String[] args) throws Exception {
         Rules rules = new Rules(args[2], args[3], load(args[2], args[3]).hash());
         SparkConf conf = new SparkConf().setAppName("fitworthy sheets").setIfMissing("spark.master", "local[*]")
-                .set("spark.ui.enabled", "false").set("spark.driver.host", "localhost").set("spark.driver.bindAddress", "127.0.0.1");
+                .set("spark.ui.enabled", "false").set("spark.driver.host", "localhost")
+                .set("spark.driver.bindAddress", "127.0.0.1");
         try (JavaSparkContext spark = new JavaSparkContext(conf)) {
             Broadcast<Rules> book = spark.broadcast(rules);
             long began = System.nanoTime();
             spark.textFile(args[0], Integer.parseInt(System.getProperty("partitions", "16"))).zipWithIndex()
-                    .mapPartitions(lines -> answers(lines, new View(Here.book(book.value()), null, null))).saveAsTextFile(args[1]);
+                    .mapPartitions(lines -> answers(lines, new View(Here.book(book.value()), null, null)))
+                    .saveAsTextFile(args[1]);
             double seconds = (System.nanoTime() - began) / 1e9;
             long sheets = spark.textFile(args[1]).count();
-            System.out.printf(Locale.ROOT, "%d sheets in %.1f s, %.0f a second; book %s%n", sheets, seconds, sheets / seconds, rules.hash);
+            System.out.printf(Locale.ROOT, "%d sheets in %.1f s, %.0f a second; book %s%n", sheets, seconds,
+                    sheets / seconds, rules.hash);
         }
     }
 

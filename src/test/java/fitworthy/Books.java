@@ -25,7 +25,10 @@ public final class Books {
         return shipped;
     }
 
-    /** Copies the shipped book with one of its topics, so that it compiles in no time; plain sheet and sources serve it too. */
+    /**
+     * Copies the shipped book with one of its topics, so that it compiles in no time; plain sheet and sources serve it
+     * too.
+     */
     public static Path copyOf(String topic, Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(RULES)) {
             for (Path each : all.filter(Files::isRegularFile).toList()) {

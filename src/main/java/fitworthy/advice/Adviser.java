@@ -34,9 +34,10 @@ import java.util.Set;
 import org.kie.api.runtime.KieSession;
 
 /**
- * Runs a book over a sheet. Each load case has a session of its own, which holds the measures of that case, those that do
- * not depend on the loading, and the practice values of the region and day; so no rule can mix two cases. Rules that look at
- * nothing that depends on the loading come out alike in every case, so a session before these runs them once for all.
+ * Runs a book over a sheet. Each load case has a session of its own, which holds the measures of that case, those that
+ * do not depend on the loading, and the practice values of the region and day; so no rule can mix two cases. Rules that
+ * look at nothing that depends on the loading come out alike in every case, so a session before these runs them once
+ * for all.
  */
 public final class Adviser {
 
@@ -112,7 +113,8 @@ public final class Adviser {
         List<Finding> findings = of(Finding.class).stream().sorted(worstFirst).toList();
         List<NotAssessed> notAssessed = of(NotAssessed.class).stream().sorted(byPlace).toList();
         return new Advice(sheet, book, loadings, findings, of(Met.class).stream().sorted(byPlace).toList(), notAssessed,
-                Waiving.all(sheet, loadings.stream().map(each -> each.loadCase().name()).toList(), findings, notAssessed),
+                Waiving.all(sheet, loadings.stream().map(each -> each.loadCase().name()).toList(), findings,
+                        notAssessed),
                 facts);
     }
 
@@ -225,7 +227,9 @@ public final class Adviser {
         return new Finding(where, measures, all, comparison(card, judged, all), Waiving.of(sheet, where));
     }
 
-    /** The practice values of the evidence, with the one the card compares against where the rule did not pass it on. */
+    /**
+     * The practice values of the evidence, with the one the card compares against where the rule did not pass it on.
+     */
     private List<Practice> withAgainst(Card card, List<Practice> values) {
         if (!card.againstPractice() || values.stream().anyMatch(each -> each.id().equals(card.against()))) {
             return List.copyOf(values);

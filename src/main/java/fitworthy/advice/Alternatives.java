@@ -41,7 +41,8 @@ public record Alternatives(List<Alternative> plans, long all) {
         List<Alternative> plans = new ArrayList<>();
         plans.add(alternative(book, root, sheet, varied, 0));
         while (plans.size() < all && !stop.getAsBoolean()) {
-            List<Optional<Alternative>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all)).parallel()
+            List<Optional<Alternative>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all))
+                    .parallel()
                     .mapToObj(number -> stop.getAsBoolean() ? Optional.<Alternative>empty()
                             : Optional.of(alternative(book, root, sheet, varied, number))).toList();
             // What comes after a combination that was not run is left out, so that the table has no gap.
@@ -51,7 +52,8 @@ public record Alternatives(List<Alternative> plans, long all) {
         return new Alternatives(plans, all);
     }
 
-    private static Alternative alternative(Book book, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied, long number) {
+    private static Alternative alternative(Book book, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied,
+            long number) {
         List<Change.Choose> choices = choices(varied, number);
         Node.Mapping changed = root;
         for (Change.Choose choice : choices) {

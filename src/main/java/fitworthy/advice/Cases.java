@@ -20,8 +20,8 @@ import java.util.List;
 
 /**
  * The tests of a rule book that its maintainers write. A case is the plain sheet, changed: fields given in the topic's
- * {@code sheet} and in the case's own replace those of the plain sheet, lists of named things are merged by name, and what
- * {@code without} names is taken out. A case may set values over the book's under {@code house}, as a shop does.
+ * {@code sheet} and in the case's own replace those of the plain sheet, lists of named things are merged by name, and
+ * what {@code without} names is taken out. A case may set values over the book's under {@code house}, as a shop does.
  */
 public final class Cases {
 
@@ -44,7 +44,8 @@ public final class Cases {
 
     /** What a case says, without its sheet. */
     public record Text(
-            @Field(value = "the situation in a sentence", needed = true, example = "One kilogram over the GVM") String name,
+            @Field(value = "the situation in a sentence", needed = true,
+                    example = "One kilogram over the GVM") String name,
             @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
@@ -128,7 +129,8 @@ public final class Cases {
 
     private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
         Text text = new Binder(faults).bind(Text.class, mapping.without("sheet").without("house"));
-        Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
+        Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes)
+                : base;
         for (String path : text.without()) {
             changed = Trees.without(changed, List.of(path.split("\\.")));
         }

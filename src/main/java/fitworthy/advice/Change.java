@@ -80,7 +80,12 @@ public sealed interface Change {
         }
     }
 
-    /** A tank is filled no further than this in any load case. @param share 0 to 1 @param litres what is left out when full */
+    /**
+     * A tank is filled no further than this in any load case.
+     *
+     * @param share 0 to 1
+     * @param litres what is left out when full
+     */
     record FillTo(String tank, double share, double litres) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
@@ -112,7 +117,8 @@ public sealed interface Change {
             Node.Mapping changed = Trees.with(root, List.of("trailer", "mass"),
                     text(kilograms, sheet.trailer().get().mass().tolerance()));
             return sheet.trailer().get().ball().known() ? Trees.with(changed, List.of("trailer", "ball"),
-                    text(sheet.trailer().get().ball().value() * share, sheet.trailer().get().ball().tolerance())) : changed;
+                    text(sheet.trailer().get().ball().value() * share, sheet.trailer().get().ball().tolerance()))
+                    : changed;
         }
 
         private static String text(double kilograms, double tolerance) {

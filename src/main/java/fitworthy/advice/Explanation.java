@@ -119,7 +119,8 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         if (part instanceof Condition.Any any) {
             List<Tried> each = any.parts().stream().map(one -> tried(one, search, bound)).toList();
             return each.stream().filter(Tried::holds).findFirst()
-                    .orElseGet(() -> each.stream().max(Comparator.comparingInt(one -> one.steps().size())).orElseThrow());
+                    .orElseGet(() -> each.stream().max(Comparator.comparingInt(one -> one.steps().size()))
+                            .orElseThrow());
         }
         if (part instanceof Condition.None none) {
             return new Tried(!tried(none.part(), search.forAny(), bound).holds(), List.of());

@@ -18,7 +18,11 @@ import java.util.Set;
  */
 public record HouseUse(List<Practice> values, List<House.SetSeverity> severities, List<Idle> idle) {
 
-    /** An entry that made no difference. @param entry it in words, such as {@code mass.side-most of us from 2026-01-01} */
+    /**
+     * An entry that made no difference.
+     *
+     * @param entry it in words, such as {@code mass.side-most of us from 2026-01-01}
+     */
     public record Idle(String entry, Why why) {}
 
     /** Why an entry made no difference. */

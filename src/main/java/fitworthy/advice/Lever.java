@@ -79,7 +79,8 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
 
     private static Optional<Change.PutRight> putRight(Node.Mapping root, Judged judged) {
         return judged.card().mendedBy().stream()
-                .map(each -> new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
+                .map(each -> new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(),
+                        each.by()))
                 .filter(each -> Trees.at(root, each.path()) != null).findFirst();
     }
 

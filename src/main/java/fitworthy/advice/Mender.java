@@ -34,9 +34,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Looks for the smallest changes to a plan that clear its stops. Every candidate is run through the whole book, so what is
- * offered has been checked as the plan itself was: it makes no stop of its own and leaves no check without its figures that
- * the plan had them for.
+ * Looks for the smallest changes to a plan that clear its stops. Every candidate is run through the whole book, so what
+ * is offered has been checked as the plan itself was: it makes no stop of its own and leaves no check without its
+ * figures that the plan had them for.
  */
 public final class Mender {
 
@@ -47,7 +47,10 @@ public final class Mender {
     private static final int MOST_CANDIDATES = 2000;
     /** Combinations looked at together, so that every processor has some. */
     private static final int BATCH = 8;
-    /** Gains of levers pulled alone need not add up exactly; a combination may fall short by this share of what they move. */
+    /**
+     * Gains of levers pulled alone need not add up exactly; a combination may fall short by this share of what they
+     * move.
+     */
     private static final double SLACK = 0.05;
 
     private static final Comparator<Offer> SMALLEST = Comparator.comparingInt((Offer offer) -> offer.changes().size())
@@ -118,8 +121,8 @@ public final class Mender {
      * What a search has to know of a run.
      *
      * @param margins what is left of each limit, by rule, subject and load case; -1 and 0 where a word decides
-     * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
-     *     the same figure hides nothing
+     * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that
+     *     lacks the same figure hides nothing
      */
     private record Seen(Map<String, Double> margins, Set<String> findings, Set<String> stops, Map<String, Long> open) {
 
@@ -143,7 +146,8 @@ public final class Mender {
 
         /** Whether no rule lacks a figure on more subjects than before. */
         boolean opensNothing(Seen before) {
-            return open.entrySet().stream().allMatch(each -> each.getValue() <= before.open().getOrDefault(each.getKey(), 0L));
+            return open.entrySet().stream().allMatch(each -> each.getValue()
+                    <= before.open().getOrDefault(each.getKey(), 0L));
         }
 
         /** What is left of a limit; without end where the question no longer arises. */
@@ -192,8 +196,8 @@ public final class Mender {
     }
 
     /**
-     * What each lever does alone. One that goes too far, so that it makes a stop of its own, is also pulled half the way and
-     * a quarter of it.
+     * What each lever does alone. One that goes too far, so that it makes a stop of its own, is also pulled half the
+     * way and a quarter of it.
      */
     private Map<Pull, Seen> alone(List<Pull> full) {
         Map<Pull, Seen> alone = new LinkedHashMap<>();
@@ -284,7 +288,9 @@ public final class Mender {
         return before == after ? 0 : after - before;
     }
 
-    /** What levers do to the watched limits, added up as if none knew of the others. Masses and moments nearly add so. */
+    /**
+     * What levers do to the watched limits, added up as if none knew of the others. Masses and moments nearly add so.
+     */
     private final class Sums {
 
         private final List<Pull> pulls;
@@ -336,8 +342,8 @@ public final class Mender {
             return (int) Math.ceil(Math.min(share, 1) * full.get(lever).step());
         }
 
-        private void add(int size, int from, List<Pull> taken, double[] left, double[] moved, PriorityQueue<Candidate> kept,
-                long[] number) {
+        private void add(int size, int from, List<Pull> taken, double[] left, double[] moved,
+                PriorityQueue<Candidate> kept, long[] number) {
             int more = size - taken.size();
             for (int i = 0; i < left.length; i++) {
                 double reach = more == 0 ? 0 : more * most[i];
@@ -346,7 +352,8 @@ public final class Mender {
                 }
             }
             if (more == 0) {
-                kept.add(new Candidate(List.copyOf(taken), taken.stream().mapToDouble(Pull::kilograms).sum(), number[0]++));
+                kept.add(new Candidate(List.copyOf(taken), taken.stream().mapToDouble(Pull::kilograms).sum(),
+                        number[0]++));
                 if (kept.size() > MOST_CANDIDATES) {
                     kept.poll();
                     cut = true;
@@ -377,8 +384,8 @@ public final class Mender {
     }
 
     /**
-     * Each lever with steps set back as far as the test still passes. Sums guess where that is, which in most cases spares a
-     * search; the test decides.
+     * Each lever with steps set back as far as the test still passes. Sums guess where that is, which in most cases
+     * spares a search; the test decides.
      */
     private List<Pull> weakened(List<Pull> pulls, Sums sums, Predicate<List<Pull>> passes) {
         List<Pull> mild = new ArrayList<>(pulls);
@@ -404,13 +411,14 @@ public final class Mender {
     }
 
     /**
-     * For each stop or change that a figure decides, the mildest setting of each stepped lever that alone clears it and makes
-     * no stop.
+     * For each stop or change that a figure decides, the mildest setting of each stepped lever that alone clears it and
+     * makes no stop.
      */
     private List<Way> ways(Map<Pull, Seen> alone) {
         List<Way> ways = new ArrayList<>();
         for (Finding finding : advised.findings()) {
-            if (finding.comparison().isEmpty() || finding.judged().card().severity().value().compareTo(Severity.CHANGE) > 0) {
+            if (finding.comparison().isEmpty() || finding.judged().card().severity().value().compareTo(Severity.CHANGE)
+                    > 0) {
                 continue;
             }
             String key = key(finding);

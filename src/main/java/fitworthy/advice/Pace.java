@@ -11,8 +11,9 @@ import org.kie.api.runtime.rule.AgendaFilter;
 import org.kie.api.runtime.rule.Match;
 
 /**
- * Keeps the rules of one load case within bounds. What {@code RuleParser} passes comes to rest and is quick; this is for what
- * nobody has thought of. Once a bound is reached nothing fires any more, and {@link #check} says which rule it was.
+ * Keeps the rules of one load case within bounds. What {@code RuleParser} passes comes to rest and is quick; this is
+ * for what nobody has thought of. Once a bound is reached nothing fires any more, and {@link #check} says which rule it
+ * was.
  */
 final class Pace implements AgendaFilter {
 
@@ -45,7 +46,8 @@ final class Pace implements AgendaFilter {
                 combinations *= measures.getOrDefault(name, List.of()).size();
             }
             if (combinations > bounds.combinations()) {
-                throw new Runaway(rule, "would look at more than " + bounds.combinations() + " combinations of measures");
+                throw new Runaway(rule, "would look at more than " + bounds.combinations()
+                        + " combinations of measures");
             }
         }
     }

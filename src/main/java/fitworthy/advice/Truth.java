@@ -11,8 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Whether a comparison of a rule file holds for a fact, for explanations. The engine decides what fires; a test holds this
- * reading of the same text against it over every case of the book.
+ * Whether a comparison of a rule file holds for a fact, for explanations. The engine decides what fires; a test holds
+ * this reading of the same text against it over every case of the book.
  */
 final class Truth {
 

@@ -32,7 +32,8 @@ public record Waiving(Waiver waiver, State state) {
     public static void check(Node.Mapping root, Book book, List<Fault> faults) {
         int count = root.get("waivers") instanceof Node.Listing listing ? listing.items().size() : 0;
         for (int i = 1; i <= count; i++) {
-            if (root.nearest("waivers", i, "rule") instanceof Node.Scalar rule && !book.cards().containsKey(rule.text())) {
+            if (root.nearest("waivers", i, "rule") instanceof Node.Scalar rule
+                    && !book.cards().containsKey(rule.text())) {
                 faults.add(new Fault(rule.place(), "waivers." + i + ".rule", "the rule book has no rule "
                         + rule.described() + Words.suggestion(rule.text(), book.cards().keySet()),
                         "an id as printed under a finding, such as mass.gvm-over"));
@@ -40,7 +41,9 @@ public record Waiving(Waiver waiver, State state) {
         }
     }
 
-    /** The waiver that counts for a finding. A stop is waived only where the waiver names its subject and its loading. */
+    /**
+     * The waiver that counts for a finding. A stop is waived only where the waiver names its subject and its loading.
+     */
     static Optional<Waiver> of(Sheet sheet, Judged judged) {
         return sheet.waivers().stream().filter(each -> !expired(each, sheet) && matches(each, judged)
                 && !tooWide(each, judged)).findFirst();
@@ -71,7 +74,8 @@ public record Waiving(Waiver waiver, State state) {
     }
 
     private static boolean matches(Waiver waiver, Judged judged) {
-        return waiver.rule().equals(judged.id()) && (waiver.subject().isEmpty() || waiver.subject().equals(judged.subject()))
+        return waiver.rule().equals(judged.id()) && (waiver.subject().isEmpty()
+                || waiver.subject().equals(judged.subject()))
                 && (waiver.in().isEmpty() || waiver.in().equals(judged.loadCase()));
     }
 

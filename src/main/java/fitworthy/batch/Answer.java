@@ -43,7 +43,8 @@ public record Answer(Object sheet, String title, String worst, List<Found> findi
             List<Fault> faults = new ArrayList<>();
             Advice advice = view.advise(input.tree(input.text(faults), faults), faults);
             return new Answer(name, advice.sheet().title(), advice.worst().map(Answer::word).orElse("none"),
-                    advice.findings().stream().map(Found::of).toList(), advice.notAssessed().size(), advice.met().size(), null,
+                    advice.findings().stream().map(Found::of).toList(), advice.notAssessed().size(),
+                    advice.met().size(), null,
                     view.book().cover().caution(), advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
         } catch (FaultsException e) {
             return refused(name, Refusal.of(e.faults(), ""), State.CANNOT_BE_USED);

@@ -63,7 +63,8 @@ public record Difference(String id, String subject, @JsonProperty("case") String
     /**
      * How a rule came out.
      *
-     * @param outcome the severity of a finding; else {@code met}, {@code not-assessed} or, where nothing is said, {@code none}
+     * @param outcome the severity of a finding; else {@code met}, {@code not-assessed} or, where nothing is said,
+     *     {@code none}
      * @param waived true, or null
      * @param missing fields of the sheet or practice values that are missing, or null
      */
@@ -74,7 +75,8 @@ public record Difference(String id, String subject, @JsonProperty("case") String
         static State of(Outcome outcome) {
             if (outcome instanceof Finding finding) {
                 return new State(Words.hyphenated(finding.judged().card().severity().value().name()),
-                        finding.waiver().isPresent() ? true : null, Figures.of(finding.judged(), finding.comparison()), null);
+                        finding.waiver().isPresent() ? true : null, Figures.of(finding.judged(), finding.comparison()),
+                        null);
             }
             if (outcome instanceof NotAssessed not) {
                 return new State(NOT_ASSESSED, null, Figures.NONE, not.missing().stream().map(Missing::path).toList());
@@ -92,7 +94,10 @@ public record Difference(String id, String subject, @JsonProperty("case") String
         }
     }
 
-    /** Everything that comes out otherwise, by the worse of both sides. What is met, or not spoken of, on both sides is none. */
+    /**
+     * Everything that comes out otherwise, by the worse of both sides. What is met, or not spoken of, on both sides is
+     * none.
+     */
     static List<Difference> between(Advice before, Advice after) {
         Map<String, Outcome> old = outcomes(before);
         Map<String, Outcome> now = outcomes(after);
@@ -109,7 +114,8 @@ public record Difference(String id, String subject, @JsonProperty("case") String
             }
         }
         List<String> worst = Stream.of(Severity.values()).map(each -> Words.hyphenated(each.name())).toList();
-        differences.sort(Comparator.comparing((Difference each) -> Stream.of(each.before, each.after).filter(State::isFinding)
+        differences.sort(Comparator.comparing((Difference each) -> Stream.of(each.before, each.after)
+                .filter(State::isFinding)
                 .mapToInt(state -> worst.indexOf(state.outcome)).min().orElse(worst.size()))
                 .thenComparing(Difference::id).thenComparing(Difference::in).thenComparing(Difference::subject));
         return differences;
@@ -118,7 +124,8 @@ public record Difference(String id, String subject, @JsonProperty("case") String
     private static Map<String, Outcome> outcomes(Advice advice) {
         Map<String, Outcome> outcomes = new LinkedHashMap<>();
         Stream.of(advice.findings(), advice.notAssessed(), advice.met()).flatMap(List::stream).forEach(each ->
-                outcomes.put(each.judged().id() + "|" + each.judged().subject() + "|" + each.judged().loadCase(), each));
+                outcomes.put(each.judged().id() + "|" + each.judged().subject() + "|" + each.judged().loadCase(),
+                        each));
         return outcomes;
     }
 

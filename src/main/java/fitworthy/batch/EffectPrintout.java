@@ -139,7 +139,8 @@ public final class EffectPrintout {
         figure(figures, difference, "margin", before.figures().margin(), after.figures().margin());
         String was = words(before);
         String is = words(after);
-        return (was.equals(is) ? was : was + " -> " + is) + (figures.isEmpty() ? "" : "; " + String.join(", ", figures));
+        return (was.equals(is) ? was : was + " -> " + is)
+                + (figures.isEmpty() ? "" : "; " + String.join(", ", figures));
     }
 
     private static String words(State state) {
@@ -172,7 +173,8 @@ public final class EffectPrintout {
     }
 
     private void fault(Refusal refusal) {
-        page.wrapped(0, refusal.place() + ": " + (refusal.about().isEmpty() ? "" : refusal.about() + ": ") + refusal.problem());
+        page.wrapped(0, refusal.place() + ": " + (refusal.about().isEmpty() ? "" : refusal.about() + ": ")
+                + refusal.problem());
         page.wrapped(4, "right: " + refusal.right());
     }
 }

@@ -21,8 +21,8 @@ import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 
 /**
- * What a change of practice does to many sheets. What comes out otherwise stands in the journal, not in memory, and is read
- * again to be printed.
+ * What a change of practice does to many sheets. What comes out otherwise stands in the journal, not in memory, and is
+ * read again to be printed.
  */
 public final class Effects implements Closeable {
 

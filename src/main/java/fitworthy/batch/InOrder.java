@@ -19,8 +19,8 @@ public final class InOrder {
     private InOrder() {}
 
     /**
-     * Works through everything. However much there is, no more than four things for each job are in hand, taken in but not
-     * given out yet.
+     * Works through everything. However much there is, no more than four things for each job are in hand, taken in but
+     * not given out yet.
      *
      * @param in read by the caller's thread only, and no further than there is room
      * @param work done by {@code jobs} threads

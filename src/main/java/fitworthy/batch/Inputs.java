@@ -19,8 +19,8 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * Sheets one after the other, none of them read before its turn: those of a folder by name, those of a file of lines in the
- * order of the lines.
+ * Sheets one after the other, none of them read before its turn: those of a folder by name, those of a file of lines in
+ * the order of the lines.
  */
 public final class Inputs implements Iterator<Input>, Closeable {
 
@@ -40,8 +40,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
     }
 
     /**
-     * The sheets of folders and files. A file whose name ends like that of a sheet is one sheet, and any other, or {@code -}
-     * for the standard input, holds a sheet in JSON on each line.
+     * The sheets of folders and files. A file whose name ends like that of a sheet is one sheet, and any other, or
+     * {@code -} for the standard input, holds a sheet in JSON on each line.
      *
      * @throws FaultsException where one of them is not there or a folder holds no sheet
      */
@@ -54,7 +54,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
             } else if (Files.exists(each) || each.equals(STANDARD_INPUT)) {
                 files.add(each);
             } else {
-                faults.add(new Fault(Place.of(each.toString()), "", "there is no such file", "check the spelling of the path"));
+                faults.add(new Fault(Place.of(each.toString()), "", "there is no such file",
+                        "check the spelling of the path"));
             }
         }
         if (!faults.isEmpty()) {
@@ -72,7 +73,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
             }
             return sheets;
         } catch (IOException e) {
-            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read", "check its permissions"));
+            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read",
+                    "check its permissions"));
             return List.of();
         }
     }

@@ -23,9 +23,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What has been found out so far, a line of JSON for each finished sheet, so that a run that was ended early can go on. Lines
- * are only ever added. One that was torn when the run was ended is passed over, and so is one of another text of the sheet, of
- * another view, or of another build of the program.
+ * What has been found out so far, a line of JSON for each finished sheet, so that a run that was ended early can go on.
+ * Lines are only ever added. One that was torn when the run was ended is passed over, and so is one of another text of
+ * the sheet, of another view, or of another build of the program.
  */
 final class Journal implements Closeable {
 
@@ -109,7 +109,8 @@ final class Journal implements Closeable {
             return;
         }
         if (!begin.equals(HEAD)) {
-            throw refused(path, "is not a journal of this command, so nothing is added to it", "a file that is not there yet");
+            throw refused(path, "is not a journal of this command, so nothing is added to it",
+                    "a file that is not there yet");
         }
         long at = lines.at();
         for (byte[] line = lines.next(); line != null; line = lines.next()) {

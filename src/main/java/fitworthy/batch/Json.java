@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
-/** Records as one line of JSON each: {@code notAssessed} is written {@code not-assessed}, and what is null is left out. */
+/**
+ * Records as one line of JSON each: {@code notAssessed} is written {@code not-assessed}, and what is null is left out.
+ */
 public final class Json {
 
     static final ObjectMapper MAPPER = JsonMapper.builder().propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)

@@ -15,7 +15,8 @@ public record Refusal(String place, String about, String problem, String right) 
 
     /** Faults in reading order. @param where stands before each problem */
     static List<Refusal> of(List<Fault> faults, String where) {
-        return faults.stream().sorted(Fault.IN_READING_ORDER).map(each -> new Refusal(each.place().toString(), each.path(),
+        return faults.stream().sorted(Fault.IN_READING_ORDER)
+                .map(each -> new Refusal(each.place().toString(), each.path(),
                 where + each.problem(), each.mend())).toList();
     }
 

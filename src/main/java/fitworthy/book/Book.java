@@ -38,11 +38,13 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
         Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values,
         AtomicReference<RuleSplit> lastSplit) {
 
-    public Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards, Map<String, RuleText> rules,
+    public Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
+            Map<String, RuleText> rules,
             Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places, Tables tables,
             KieSessionsPool sessions, House house) {
         this(cover, hash, regions, cards, rules, practice, sources, places, tables, sessions, house,
-                new PracticeValues(regions, practice, house), new AtomicReference<>(RuleSplit.of(rules.values(), Set.of())));
+                new PracticeValues(regions, practice, house),
+                new AtomicReference<>(RuleSplit.of(rules.values(), Set.of())));
     }
 
     /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */

@@ -44,8 +44,8 @@ public final class BookLoader {
     }
 
     /**
-     * Begins to load a book: another thread fetches its compiled rules, where they are kept, since that takes about as long
-     * as everything else that has to be done before they are needed.
+     * Begins to load a book: another thread fetches its compiled rules, where they are kept, since that takes about as
+     * long as everything else that has to be done before they are needed.
      *
      * @param folder the rules folder
      * @param cacheFolder where compiled rules are kept between runs
@@ -92,7 +92,8 @@ public final class BookLoader {
             topic(topic, parts, texts);
         }
         Tables tables = new Tables(
-                TableReader.loadIndex(table("load-index.csv"), folder.resolve("tables/load-index.csv").toString(), faults),
+                TableReader.loadIndex(table("load-index.csv"), folder.resolve("tables/load-index.csv").toString(),
+                        faults),
                 TableReader.speedSymbol(table("speed-symbol.csv"),
                         folder.resolve("tables/speed-symbol.csv").toString(), faults),
                 TableReader.cable(table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults),
@@ -152,7 +153,8 @@ public final class BookLoader {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory).filter(each -> !each.endsWith("tables")).sorted().toList();
         } catch (IOException e) {
-            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read", "check its permissions"));
+            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read",
+                    "check its permissions"));
             return List.of();
         }
     }
@@ -181,7 +183,8 @@ public final class BookLoader {
                 faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));
             }
             if (places.containsKey(id)) {
-                faults.add(new Fault(place, id, "stands in the book twice; first at " + places.get(id), "one id, one entry"));
+                faults.add(new Fault(place, id, "stands in the book twice; first at " + places.get(id),
+                        "one id, one entry"));
             }
             into.put(id, record);
             places.put(id, place);
@@ -211,7 +214,8 @@ public final class BookLoader {
         return rules;
     }
 
-    private KieSessionsPool compiled(String key, List<RuleText> rules, Map<String, String> texts, Consumer<String> progress)
+    private KieSessionsPool compiled(String key, List<RuleText> rules, Map<String, String> texts,
+            Consumer<String> progress)
             throws FaultsException {
         progress.accept("Compiling the rules; the next run will find them ready.");
         Map<String, byte[]> files = RuleCompiler.compile(texts, faults);

@@ -17,9 +17,9 @@ import java.util.Set;
 import java.util.zip.CRC32;
 
 /**
- * A folder for what need not be worked out twice, which only its owner may write. A file whose checksum is not as it should
- * be counts as absent. The checksum finds a cut or damaged file; against somebody who may write the owner's files nothing
- * here helps, which is why a folder that others may write is not used at all.
+ * A folder for what need not be worked out twice, which only its owner may write. A file whose checksum is not as it
+ * should be counts as absent. The checksum finds a cut or damaged file; against somebody who may write the owner's
+ * files nothing here helps, which is why a folder that others may write is not used at all.
  */
 final class CacheFolder {
 
@@ -39,7 +39,8 @@ final class CacheFolder {
             }
             byte[] bytes = Files.readAllBytes(folder.resolve(name));
             ByteBuffer content = ByteBuffer.wrap(bytes);
-            return content.getLong() == checksum(bytes, CHECKSUM_BYTES) ? Optional.of(content.slice()) : Optional.empty();
+            return content.getLong() == checksum(bytes, CHECKSUM_BYTES) ? Optional.of(content.slice())
+                    : Optional.empty();
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }
@@ -103,7 +104,10 @@ final class CacheFolder {
         digest.update((name + "\0" + text + "\0").getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Counts classes of the program into a digest, by their paths below {@code fitworthy/}: what they make differs with them. */
+    /**
+     * Counts classes of the program into a digest, by their paths below {@code fitworthy/}: what they make differs with
+     * them.
+     */
     static void count(MessageDigest digest, List<String> classes) {
         for (String name : classes) {
             try (InputStream in = CacheFolder.class.getResourceAsStream("/fitworthy/" + name + ".class")) {

@@ -8,7 +8,8 @@ import java.util.List;
 
 /** The words of a rule, and what it is about. Its id is the key it stands under. */
 public record Card(
-        @Field(value = "the fault in a few words", needed = true, example = "Loaded mass is above the GVM") String title,
+        @Field(value = "the fault in a few words", needed = true,
+                example = "Loaded mass is above the GVM") String title,
         @Field(value = "what it asks for", needed = true) Choice<Severity> severity,
         @Field(value = "the measures it is about, the one it judges first", needed = true,
                 example = "[mass.loaded]") List<String> about,
@@ -22,10 +23,11 @@ public record Card(
         @Field(value = "why it matters", needed = true, example = "The GVM is the maker's limit.") String why,
         @Field(value = "what to do, with {placeholders} for figures", needed = true,
                 example = "Leave out at least {margin}.") String remedy,
-        @Field(value = "whom to ask and what to bring", needed = true, example = "The maker, with the weighbridge ticket.")
+        @Field(value = "whom to ask and what to bring", needed = true,
+                example = "The maker, with the weighbridge ticket.")
         String ask,
-        @Field("what would put it right where another answer on the sheet says that it was done; the first whose field the"
-                + " sheet gives is tried") List<Mended> mendedBy,
+        @Field("what would put it right where another answer on the sheet says that it was done; the first whose "
+                + "field the sheet gives is tried") List<Mended> mendedBy,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,
         @Field(value = "ids of rules/sources.yaml", example = "[sa-mass-rerating]") List<String> sources,
         @Field(value = "the day it came into the book", needed = true, example = "2026-11-25") LocalDate since) {
@@ -53,8 +55,8 @@ public record Card(
 
     /** The same card with another severity. */
     Card with(Severity other) {
-        return new Card(title, Choice.of(other), about, against, allowed, practice, met, why, remedy, ask, mendedBy, basis,
-                sources, since);
+        return new Card(title, Choice.of(other), about, against, allowed, practice, met, why, remedy, ask, mendedBy,
+                basis, sources, since);
     }
 
     /** Which side of a value is allowed. */

@@ -6,7 +6,9 @@ import java.util.List;
 /** The condition of a rule as its file writes it, for explaining what held and what did not. */
 public sealed interface Condition {
 
-    /** How many conditions without 'or' it comes to, which is what the engine makes of it; counted to {@code most} + 1. */
+    /**
+     * How many conditions without 'or' it comes to, which is what the engine makes of it; counted to {@code most} + 1.
+     */
     default long alternatives(long most) {
         long number = this instanceof Any ? 0 : 1;
         for (Condition part : parts(this)) {
@@ -22,9 +24,11 @@ public sealed interface Condition {
             return List.of(match);
         }
         if (this instanceof Any any) {
-            return any.parts().stream().map(Condition::joined).max(Comparator.comparingInt(List::size)).orElse(List.of());
+            return any.parts().stream().map(Condition::joined).max(Comparator.comparingInt(List::size))
+                    .orElse(List.of());
         }
-        return this instanceof All all ? all.parts().stream().flatMap(each -> each.joined().stream()).toList() : List.of();
+        return this instanceof All all ? all.parts().stream().flatMap(each -> each.joined().stream()).toList()
+                : List.of();
     }
 
     /** What it is made of; nothing for a pattern. */

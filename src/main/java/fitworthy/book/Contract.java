@@ -28,7 +28,8 @@ final class Contract {
             Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places) {}
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
-    private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "enough", "limit", "margin", "case");
+    private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "enough", "limit", "margin",
+            "case");
     private static final String VALUES = "values";
 
     private final Parts parts;
@@ -56,7 +57,8 @@ final class Contract {
         parts.regions().forEach((id, region) -> {
             if (!region.parent().isEmpty() && !parts.regions().containsKey(region.parent())) {
                 faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id,
-                        "its parent '" + region.parent() + "' is not a region", String.join(", ", parts.regions().keySet())));
+                        "its parent '" + region.parent() + "' is not a region",
+                        String.join(", ", parts.regions().keySet())));
             }
             String each = id;
             for (int i = 0; each != null && parts.regions().containsKey(each); i++) {
@@ -75,7 +77,8 @@ final class Contract {
         Card card = parts.cards().get(rule.id());
         if (card == null) {
             faults.add(new Fault(place, rule.id(), "this rule has no card"
-                    + Words.suggestion(rule.id(), parts.cards().keySet()), "an entry '" + rule.id() + ":' in cards.yaml"));
+                    + Words.suggestion(rule.id(), parts.cards().keySet()),
+                    "an entry '" + rule.id() + ":' in cards.yaml"));
             return;
         }
         same(place, rule.id(), "measures", rule.measures(), card.about());

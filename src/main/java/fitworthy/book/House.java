@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a shop sets for itself over a rule book. The book's own values and severities stay as they are; each use of one of the
- * shop's carries what it stands in place of.
+ * What a shop sets for itself over a rule book. The book's own values and severities stay as they are; each use of one
+ * of the shop's carries what it stands in place of.
  *
  * @param page what the file says
  * @param file its name
@@ -93,7 +93,8 @@ public record House(Page page, String file, String content, Map<String, Stricter
     Optional<Value> value(String id, List<String> lineage, LocalDate day) {
         for (String region : lineage) {
             Optional<Value> value = page.values().stream().filter(each -> each.practice().equals(id)
-                    && each.region().equals(region) && !each.from().isAfter(day)).max(Comparator.comparing(Value::from));
+                    && each.region().equals(region) && !each.from().isAfter(day))
+                    .max(Comparator.comparing(Value::from));
             if (value.isPresent()) {
                 return value;
             }
@@ -110,13 +111,14 @@ public record House(Page page, String file, String content, Map<String, Stricter
         Use use = new Use(set, recorded, looser(recorded, number, stricter.get(set.practice())));
         String note = use.inPlaceOf() + (use.looser() ? " Looser: " + onWhoseWord(set.reason(), set.name()) : "");
         return new Book.Lookup.Found(new Practice(set.practice(), number, entry.unit(), entry.meaning(),
-                new PracticeEntry.Value(set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
+                new PracticeEntry.Value(set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null,
+                        note),
                 Optional.of(use)));
     }
 
     /**
-     * Whether a number lets more through than what is recorded. A number where nothing was recorded does: a check that was
-     * not assessed may now be met. So does any change where it cannot be told which way is stricter.
+     * Whether a number lets more through than what is recorded. A number where nothing was recorded does: a check that
+     * was not assessed may now be met. So does any change where it cannot be told which way is stricter.
      */
     private static boolean looser(Book.Lookup recorded, double number, Stricter stricter) {
         if (recorded instanceof Book.Lookup.Found found) {

@@ -24,10 +24,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Reads what a shop sets over a book, and holds it against the book: being looser takes a reason and somebody's name. */
+/**
+ * Reads what a shop sets over a book, and holds it against the book: being looser takes a reason and somebody's name.
+ */
 public final class HouseReader {
 
-    private static final String WORD = "reason: why the shop may, and name: who stands for it, such as Workshop manager";
+    private static final String WORD = "reason: why the shop may, and name: who stands for it, such as Workshop "
+            + "manager";
 
     private final Book book;
     private final Node.Mapping root;
@@ -71,7 +74,8 @@ public final class HouseReader {
         Map<String, House.SetSeverity> severities = reader.severities();
         reader.ids();
         if (faults.isEmpty()) {
-            page.values().forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
+            page.values().forEach(each -> reader.stricter.computeIfAbsent(each.practice(),
+                    id -> Stricter.of(book, id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(page, file, HexFormat.of().formatHex(digest).substring(0, 12),
                     reader.stricter, severities);

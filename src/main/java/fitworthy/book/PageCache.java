@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The pages of a rule book as they were read, kept between runs because reading YAML takes a third of a run. A page is found
- * by the digest of its text, so an edited one is read anew.
+ * The pages of a rule book as they were read, kept between runs because reading YAML takes a third of a run. A page is
+ * found by the digest of its text, so an edited one is read anew.
  */
 final class PageCache {
 

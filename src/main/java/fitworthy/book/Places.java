@@ -9,8 +9,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Where a part of an entry of the book's pages stands. A page is read again when somebody asks, which is when something is
- * wrong with it; a book that is right need not remember the line of every value.
+ * Where a part of an entry of the book's pages stands. A page is read again when somebody asks, which is when something
+ * is wrong with it; a book that is right need not remember the line of every value.
  */
 public final class Places {
 
@@ -31,7 +31,8 @@ public final class Places {
             for (Object step : path) {
                 if (node instanceof Node.Mapping fields && fields.entries().containsKey(step)) {
                     node = fields.entries().get(step).value();
-                } else if (node instanceof Node.Listing list && step instanceof Integer item && item < list.items().size()) {
+                } else if (node instanceof Node.Listing list && step instanceof Integer item && item
+                        < list.items().size()) {
                     node = list.items().get(item);
                 } else {
                     return place;

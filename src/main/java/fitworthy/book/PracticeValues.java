@@ -15,7 +15,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The practice values of a book, the shop's among them; those of a region are looked up once from one day of change to the next. */
+/**
+ * The practice values of a book, the shop's among them; those of a region are looked up once from one day of change to
+ * the next.
+ */
 final class PracticeValues {
 
     private record Span(String region, LocalDate begun) {}
@@ -48,7 +51,8 @@ final class PracticeValues {
     private Lookup value(String id, Span span) {
         List<String> lineage = lineage(regions, span.region);
         Lookup recorded = recorded(id, lineage, span.begun);
-        return house.value(id, lineage, span.begun).map(set -> house.over(recorded, set, practice.get(id))).orElse(recorded);
+        return house.value(id, lineage, span.begun).map(set -> house.over(recorded, set, practice.get(id)))
+                .orElse(recorded);
     }
 
     /** The latest value that has begun in a region, else the parent region's. */

@@ -48,8 +48,8 @@ final class RuleCache {
             int count = in.readInt();
             List<RuleText> rules = new ArrayList<>();
             for (int i = 0; i < count; i++) {
-                rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()), words(in.readUTF()),
-                        words(in.readUTF()), list(in.readUTF())));
+                rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()),
+                        words(in.readUTF()), words(in.readUTF()), list(in.readUTF())));
             }
             Map<String, byte[]> files = new TreeMap<>();
             for (int left = in.readInt(); left > 0; left--) {

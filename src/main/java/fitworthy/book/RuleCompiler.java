@@ -71,7 +71,10 @@ final class RuleCompiler {
         return services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
     }
 
-    /** The compiler's own lines are often those of code that it made, so that each rule of a file at fault is tried alone. */
+    /**
+     * The compiler's own lines are often those of code that it made, so that each rule of a file at fault is tried
+     * alone.
+     */
     private static void tell(String file, String text, List<Fault> faults) {
         List<Message> whole = errors(file, text);
         if (whole.isEmpty()) {
@@ -98,8 +101,10 @@ final class RuleCompiler {
 
     /** The shortest message says it best: the longer ones hold the code that the compiler made. */
     private static Fault fault(Place place, List<Message> errors) {
-        String shortest = errors.stream().map(Message::getText).min(Comparator.comparingInt(String::length)).orElseThrow();
-        return new Fault(place, "", "does not compile: " + Words.shortened(shortest, 300), "see DEVELOPERS.md, how to add a rule");
+        String shortest = errors.stream().map(Message::getText).min(Comparator.comparingInt(String::length))
+                .orElseThrow();
+        return new Fault(place, "", "does not compile: " + Words.shortened(shortest, 300),
+                "see DEVELOPERS.md, how to add a rule");
     }
 
     private static String baseName(String file) {
@@ -110,7 +115,8 @@ final class RuleCompiler {
      * Loads compiled rules.
      *
      * @param compiled files by name
-     * @return sessions over them; one that is disposed of is emptied and used again, since a new one builds its memory anew
+     * @return sessions over them; one that is disposed of is emptied and used again, since a new one builds its memory
+     *     anew
      * @throws IOException where they are not what {@link #compile} made
      */
     static KieSessionsPool load(Map<String, byte[]> compiled) throws IOException {
@@ -130,7 +136,8 @@ final class RuleCompiler {
         ClassLoader loader = new MemoryLoader(classes);
         List<Model> models = new ArrayList<>();
         try {
-            for (String name : modelNames.lines().filter(each -> !each.startsWith(CanonicalKieModule.MODEL_VERSION)).toList()) {
+            for (String name : modelNames.lines().filter(each -> !each.startsWith(CanonicalKieModule.MODEL_VERSION))
+                    .toList()) {
                 models.add((Model) loader.loadClass(name).getDeclaredConstructor().newInstance());
             }
         } catch (ReflectiveOperationException | LinkageError | ClassCastException e) {

@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Looks over the characters of a rule file before the engine's parser sees it, since that parser takes time that doubles with
- * every square bracket, cast or call inside another, and a stack frame for every round one.
+ * Looks over the characters of a rule file before the engine's parser sees it, since that parser takes time that
+ * doubles with every square bracket, cast or call inside another, and a stack frame for every round one.
  */
 final class RuleLexis {
 
@@ -115,7 +115,8 @@ final class RuleLexis {
         }
         depth += each == '(' ? 1 : each == ')' ? -1 : 0;
         if (depth > DEEPEST) {
-            fault("brackets stand in brackets more than " + DEEPEST + " deep", "several rules, or a measure that says it");
+            fault("brackets stand in brackets more than " + DEEPEST + " deep",
+                    "several rules, or a measure that says it");
             at = text.length();
             return;
         }
@@ -124,11 +125,13 @@ final class RuleLexis {
     }
 
     private boolean visible(char each) {
-        return each >= ' ' && each <= '~' && each != '\\' || each == '\n' || each == '\t' || each == '\r' && text.startsWith("\r\n", at);
+        return each >= ' ' && each <= '~' && each != '\\' || each == '\n' || each == '\t' || each
+                == '\r' && text.startsWith("\r\n", at);
     }
 
     private void strange(char each) {
-        fault(each > ' ' && each <= '~' ? (each == '\\' ? "a backslash" : "'" + each + "'") + " has no place in a rule file"
+        fault(each > ' ' && each <= '~' ? (each == '\\' ? "a backslash" : "'" + each + "'")
+                + " has no place in a rule file"
                 : String.format(Locale.ROOT, "the character U+%04X has no place in a rule file", (int) each),
                 "plain text; a condition is patterns over Measure, Practice and Advised with plain comparisons");
         nextLine();

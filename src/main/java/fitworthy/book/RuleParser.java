@@ -144,19 +144,22 @@ final class RuleParser {
     private RuleText rule(RuleDescr rule) {
         RuleText text = new RuleText(rule.getName(), file.file(), rule.getLine(), new TreeSet<>(), new TreeSet<>(),
                 new TreeSet<>(), new ArrayList<>());
-        if (!rule.isRule() || rule.hasParent() || !rule.getAttributes().isEmpty() || !rule.getAnnotationNames().isEmpty()
+        if (!rule.isRule() || rule.hasParent() || !rule.getAttributes().isEmpty()
+                || !rule.getAnnotationNames().isEmpty()
                 || !rule.getNamedConsequences().isEmpty()) {
             fault(rule.getLine(), "'" + rule.getName() + "' has more than a condition and its advice (a query, an"
                     + " attribute, an annotation, a parent or a second consequence)", EXAMPLE);
         }
         if (!NAME.matcher(rule.getName()).matches()) {
-            fault(rule.getLine(), "'" + rule.getName() + "' is not the name of a rule", "topic.what, such as mass.gvm-over");
+            fault(rule.getLine(), "'" + rule.getName() + "' is not the name of a rule",
+                    "topic.what, such as mass.gvm-over");
         }
         Set<String> bound = new TreeSet<>();
         Condition condition = element(rule.getLhs(), text, bound);
         conditions.put(rule.getName(), condition);
         bounds(rule, condition);
-        condition.joined().stream().filter(each -> each.fact().equals("Measure")).forEach(each -> text.joined().add(each.key()));
+        condition.joined().stream().filter(each -> each.fact().equals("Measure"))
+                .forEach(each -> text.joined().add(each.key()));
         int then = Math.max(rule.getLine(), rule.getConsequenceLine());
         Matcher consequence = CONSEQUENCE.matcher(String.valueOf(rule.getConsequence()).strip());
         if (!consequence.matches()) {
@@ -169,7 +172,8 @@ final class RuleParser {
             }
             for (String evidence : consequence.group(2).replace(",", " ").strip().split("\\s+")) {
                 if (!bound.contains(evidence)) {
-                    fault(then, "'" + evidence + "' is not bound in the condition, or only in a part that need not hold",
+                    fault(then, "'" + evidence
+                            + "' is not bound in the condition, or only in a part that need not hold",
                             evidence + " : Measure(...)");
                 }
             }
@@ -177,7 +181,10 @@ final class RuleParser {
         return text;
     }
 
-    /** What the engine makes of a condition grows by multiplication; these bounds are some five times what the book needs. */
+    /**
+     * What the engine makes of a condition grows by multiplication; these bounds are some five times what the book
+     * needs.
+     */
     private void bounds(RuleDescr rule, Condition condition) {
         if (condition.alternatives(MOST_ALTERNATIVES) > MOST_ALTERNATIVES) {
             fault(rule.getLine(), "'" + rule.getName() + "' has more than " + MOST_ALTERNATIVES
@@ -200,7 +207,8 @@ final class RuleParser {
             Set<String> inEvery = null;
             for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
                 if (element instanceof NotDescr && advised((BaseDescr) inner)) {
-                    fault(element.getLine(), "advice that is not given yet may still come, so its absence proves nothing",
+                    fault(element.getLine(),
+                            "advice that is not given yet may still come, so its absence proves nothing",
                             "a Measure that says what the other rule looks at");
                 }
                 Set<String> own = element instanceof AndDescr ? bound : new TreeSet<>(before);
@@ -311,7 +319,8 @@ final class RuleParser {
         for (int i = 0; i < tokens.size(); i++) {
             String unlike = unlike(tokens, i);
             if (!unlike.isEmpty()) {
-                fault(line, "here like is not compared with like: " + unlike, "headroom < 0, word == \"no\", known or !known");
+                fault(line, "here like is not compared with like: " + unlike,
+                        "headroom < 0, word == \"no\", known or !known");
                 return;
             }
         }
@@ -323,8 +332,10 @@ final class RuleParser {
         if (COMPARED.matcher(token).matches()) {
             String left = tokens.get(at - 1);
             String right = tokens.get(at + 1);
-            return kind(left).equals(kind(right)) && (kind(left).equals(NUMBER) || token.equals("==") || token.equals("!=")) ? ""
-                    : "'" + left + "', " + kind(left) + ", cannot be compared with '" + right + "', " + kind(right) + ", by " + token;
+            return kind(left).equals(kind(right)) && (kind(left).equals(NUMBER) || token.equals("==")
+                    || token.equals("!=")) ? ""
+                    : "'" + left + "', " + kind(left) + ", cannot be compared with '" + right + "', " + kind(right)
+                    + ", by " + token;
         }
         boolean alone = (at == 0 || !COMPARED.matcher(tokens.get(at - 1)).matches())
                 && (at == tokens.size() - 1 || !COMPARED.matcher(tokens.get(at + 1)).matches());
@@ -343,7 +354,8 @@ final class RuleParser {
             int dot = word.indexOf('.');
             return dot < 0 || FACTS.values().stream().noneMatch(all -> all.contains(word.substring(dot + 1)))
                     ? "'" + word + "' is not a property"
-                    : bound.contains(word.substring(0, dot)) ? null : "'" + word + "' is not bound before it is compared";
+                    : bound.contains(word.substring(0, dot)) ? null
+                    : "'" + word + "' is not bound before it is compared";
         }
         if (Character.isDigit(word.charAt(0)) && !word.equals("0")) {
             return "the number " + word + " stands in a rule; numbers belong in practice.yaml";

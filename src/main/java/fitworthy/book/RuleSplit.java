@@ -50,7 +50,8 @@ public record RuleSplit(Set<String> names, RuleSet over, RuleSet rest) {
         for (int before = -1; before < over.size();) {
             before = over.size();
             for (RuleText rule : rules) {
-                if (rule.measures().stream().anyMatch(names::contains) || rule.earlier().stream().anyMatch(over::contains)) {
+                if (rule.measures().stream().anyMatch(names::contains)
+                        || rule.earlier().stream().anyMatch(over::contains)) {
                     over.add(rule.id());
                 }
             }

@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The shipped rules, compiled when the program is built and kept among its own classes: there the virtual machine's archive
- * holds them too. They are used where the rule files still have the text that they were compiled from.
+ * The shipped rules, compiled when the program is built and kept among its own classes: there the virtual machine's
+ * archive holds them too. They are used where the rule files still have the text that they were compiled from.
  */
 public final class ShippedRules {
 
@@ -35,7 +35,8 @@ public final class ShippedRules {
         Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
         List<RuleText> rules = BookLoader.parsed(texts, faults);
         if (faults.isEmpty()) {
-            write(RuleCache.key(texts), new RuleCache.Compiled(rules, RuleCompiler.compile(texts, faults)), Path.of(args[1]));
+            write(RuleCache.key(texts), new RuleCache.Compiled(rules, RuleCompiler.compile(texts, faults)),
+                    Path.of(args[1]));
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);

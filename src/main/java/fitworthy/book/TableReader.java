@@ -25,8 +25,8 @@ final class TableReader {
     private static final int FIRST_INDEX = 60;
     private static final int LAST_INDEX = 150;
     /** Sections in mm2 of the wire sizes 18 to 4/0. */
-    private static final List<Double> SECTIONS = List.of(0.8, 1.0, 2.0, 3.0, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0, 68.0,
-            107.0);
+    private static final List<Double> SECTIONS = List.of(0.8, 1.0, 2.0, 3.0, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0,
+            68.0, 107.0);
     private static final String SYMBOLS = "JKLMNPQRSTUHVWY";
 
     private TableReader() {}
@@ -42,8 +42,8 @@ final class TableReader {
         for (int index = FIRST_INDEX; text != null && index <= LAST_INDEX; index++) {
             if (!loads.containsKey(index)) {
                 Place before = places.getOrDefault(index - 1, new Place(file, 1, 1));
-                faults.add(new Fault(before.onLine(before.line() + 1), "", "the row for load index " + index + " is missing",
-                        index + ",<load> kg,<basis>,<source>"));
+                faults.add(new Fault(before.onLine(before.line() + 1), "",
+                        "the row for load index " + index + " is missing", index + ",<load> kg,<basis>,<source>"));
             } else if (loads.containsKey(index - 1) && loads.get(index) <= loads.get(index - 1)) {
                 faults.add(new Fault(places.get(index), "", "the load for index " + index + " is not above that for "
                         + (index - 1), "loads rise with the index"));
@@ -102,7 +102,8 @@ final class TableReader {
                 known(cells[1], kinds);
             }
             if (namedBefore.contains(cells[0])) {
-                throw new IllegalArgumentException(cells[0] + " stands before another job above; put this row above that");
+                throw new IllegalArgumentException(cells[0]
+                        + " stands before another job above; put this row above that");
             }
             if (cells[0].equals(cells[1]) || !order.computeIfAbsent(cells[0], job -> new HashSet<>()).add(cells[1])) {
                 throw new IllegalArgumentException("it says nothing new");

@@ -17,15 +17,17 @@ import picocli.CommandLine.Parameters;
 
 /** Checks many sheets. */
 @Command(name = "batch", mixinStandardHelpOptions = true, usageHelpWidth = 80,
-        description = "Checks many sheets and prints a line of JSON for each, in the order in which they come. A sheet that"
-                + " cannot be used is answered in its place, and the others go on.",
+        description = "Checks many sheets and prints a line of JSON for each, in the order in which they come. A "
+                + "sheet that cannot be used is answered in its place, and the others go on.",
         footer = {"", "Example:", "  fitworthy batch scenarios --out advice.ndjson", "",
-            "Exit code 0 where no sheet has anything worse than a note, 1 where one has,", "2 where one cannot be used, 74 where the file cannot be written."})
+            "Exit code 0 where no sheet has anything worse than a note, 1 where one has,",
+            "2 where one cannot be used, 74 where the file cannot be written."})
 final class Batch implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(paramLabel = "SHEETS", description = "A folder of sheets (*.yaml, *.yml, *.json), or a file with a sheet in"
+    @Parameters(paramLabel = "SHEETS",
+            description = "A folder of sheets (*.yaml, *.yml, *.json), or a file with a sheet in"
             + " JSON on each line; - for the standard input.")
     private Path given;
 
@@ -35,7 +37,8 @@ final class Batch implements Callable<Integer> {
     @Mixin
     private JobsOption jobs;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Write here, once all is done, in place of the output stream.")
+    @Option(names = "--out", paramLabel = "FILE",
+            description = "Write here, once all is done, in place of the output stream.")
     private Path file;
 
     private long done;
@@ -49,7 +52,8 @@ final class Batch implements Callable<Integer> {
     private record Line(String text, Answer.State state) {}
 
     @Override
-    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
+    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse,
+            Fitworthy.NotWritten {
         try (Inputs inputs = Inputs.of(List.of(given), around.in())) {
             View view = options.view(around);
             try (Result result = new Result(around.out(), file); StatusLine line = StatusLine.of(around.err())) {

@@ -64,8 +64,8 @@ final class Begin implements Runnable {
 
     /** Begins a rule. */
     @Command(name = "rule", mixinStandardHelpOptions = true, usageHelpWidth = 80,
-            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, with a"
-                    + " limit between two cases that the topic has.",
+            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, "
+                    + "with a limit between two cases that the topic has.",
             footer = {"", "Example:", "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01"})
     static final class Rule extends Beginning {
         @Option(names = "--about", paramLabel = "MEASURE", required = true,
@@ -97,7 +97,8 @@ final class Begin implements Runnable {
         @Option(names = "--name", paramLabel = "NAME", required = true, description = "What printouts call it.")
         private String name;
 
-        @Option(names = "--parent", paramLabel = "REGION", required = true, description = "Whose values hold where it has"
+        @Option(names = "--parent", paramLabel = "REGION", required = true,
+                description = "Whose values hold where it has"
                 + " none.")
         private String parent;
 

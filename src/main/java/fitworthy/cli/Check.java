@@ -61,7 +61,8 @@ final class Check implements Callable<Integer> {
         if (format == Format.json) {
             JsonPrintout.print(around.out(), advice, mildest);
         } else {
-            new TextPrintout(around.out(), System.console() != null && !around.environment().containsKey("NO_COLOR"), all)
+            new TextPrintout(around.out(), System.console() != null && !around.environment().containsKey("NO_COLOR"),
+                    all)
                     .print(advice, mildest);
         }
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;

@@ -44,7 +44,8 @@ final class Explain implements Callable<Integer> {
         Sheet sheet = options.read(book).sheet();
         if (!book.cards().containsKey(id)) {
             throw new FaultsException(List.of(new Fault(Place.of("RULE"), "", "the rule book has no rule '" + id + "'"
-                    + Words.suggestion(id, book.cards().keySet()), "an id as printed under a finding, such as mass.gvm-over")));
+                    + Words.suggestion(id, book.cards().keySet()),
+                    "an id as printed under a finding, such as mass.gvm-over")));
         }
         Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
         ExplanationPrintout.print(around.out(), advice, id);

@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
                 + " certification.",
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",
             "  0  nothing worse than a note", "  1  something to act on, or a figure to bring",
-            "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong", "  70 a fault of ours",
-            "  74 a file, or the output, could not be written"})
+            "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong",
+            "  70 a fault of ours", "  74 a file, or the output, could not be written"})
 public final class Fitworthy implements Runnable {
 
     static final int SOMETHING_TO_DO = 1;
@@ -131,7 +131,8 @@ public final class Fitworthy implements Runnable {
         try {
             return LocalDate.parse(typed);
         } catch (DateTimeParseException e) {
-            throw new CommandLine.TypeConversionException("'" + typed + "' is not a date; right: 2026-11-25 (year-month-day)");
+            throw new CommandLine.TypeConversionException("'" + typed
+                    + "' is not a date; right: 2026-11-25 (year-month-day)");
         }
     }
 

@@ -13,7 +13,8 @@ final class JobsOption {
 
     private int jobs = Runtime.getRuntime().availableProcessors();
 
-    @Option(names = "--jobs", paramLabel = "N", description = "How many sheets to work on at once; by default one for each"
+    @Option(names = "--jobs", paramLabel = "N",
+            description = "How many sheets to work on at once; by default one for each"
             + " processor.")
     private void setJobs(int given) {
         if (given < 1 || given > 256) {

@@ -36,8 +36,8 @@ import picocli.CommandLine.Option;
 
 /** Prints the advice on a sheet as a document that can be stapled to a quote. */
 @Command(name = "print", mixinStandardHelpOptions = true, usageHelpWidth = 80,
-        description = "Prints everything there is to say of a plan, to be stapled to its quote: as a file for browsers, as a"
-                + " PDF, or both.",
+        description = "Prints everything there is to say of a plan, to be stapled to its quote: as a file for "
+                + "browsers, as a PDF, or both.",
         footer = {"", "Example:", "  fitworthy print scenarios/touring.yaml --pdf touring.pdf --html touring.html", "",
             "Exit codes as for 'check'; 74 where a file cannot be written."})
 final class Print implements Callable<Integer> {
@@ -61,8 +61,8 @@ final class Print implements Callable<Integer> {
     private Sort paper;
 
     @Option(names = "--as-printed-at", paramLabel = "TIME",
-            description = "Print this time in place of now, such as 2026-11-25T10:00Z: the same sheet and rule book then"
-                    + " give the same bytes.")
+            description = "Print this time in place of now, such as 2026-11-25T10:00Z: the same sheet and rule book "
+                    + "then give the same bytes.")
     private String printedAt;
 
     @Option(names = "--seconds", paramLabel = "N", defaultValue = "60",
@@ -91,9 +91,11 @@ final class Print implements Callable<Integer> {
             files.put(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
         }
         if (pdf != null) {
-            PdfPrintout made = PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
+            PdfPrintout made = PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software,
+                    time);
             if (!made.lacking().isEmpty()) {
-                around.err().println("The PDF has no letters for " + made.lacking() + " and shows \uFFFD in their place; the HTML"
+                around.err().println("The PDF has no letters for " + made.lacking()
+                        + " and shows \uFFFD in their place; the HTML"
                         + " page has them.");
             }
             files.put(pdf, made.bytes());
@@ -120,7 +122,8 @@ final class Print implements Callable<Integer> {
         try {
             return printedAt == null ? Instant.now() : OffsetDateTime.parse(printedAt).toInstant();
         } catch (DateTimeParseException e) {
-            throw fault("--as-printed-at", "'" + printedAt + "' is not a time", "2026-11-25T10:00Z, or +10:30 in place of Z");
+            throw fault("--as-printed-at", "'" + printedAt + "' is not a time",
+                    "2026-11-25T10:00Z, or +10:30 in place of Z");
         }
     }
 

@@ -35,7 +35,8 @@ final class RunCases implements Callable<Integer> {
             + " times.")
     private List<String> rules = List.of();
 
-    @Option(names = "--region", paramLabel = "REGION", description = "Run the cases of this region; may be given several"
+    @Option(names = "--region", paramLabel = "REGION",
+            description = "Run the cases of this region; may be given several"
             + " times.")
     private List<String> regions = List.of();
 
@@ -74,9 +75,11 @@ final class RunCases implements Callable<Integer> {
     }
 
     private static void known(String option, List<String> given, Collection<String> all) throws FaultsException {
-        List<Fault> faults = given.stream().filter(each -> !all.contains(each)).map(each -> new Fault(Place.of(option), "",
+        List<Fault> faults = given.stream().filter(each -> !all.contains(each))
+                .map(each -> new Fault(Place.of(option), "",
                 "the rule book has no '" + each + "'" + Words.suggestion(each, all),
-                all.size() > 20 ? "an id as printed under a finding, such as mass.gvm-over" : String.join(", ", all))).toList();
+                all.size() > 20 ? "an id as printed under a finding, such as mass.gvm-over" : String.join(", ", all)))
+                .toList();
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }

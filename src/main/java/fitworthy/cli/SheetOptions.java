@@ -63,7 +63,8 @@ final class SheetOptions {
         for (String name : names) {
             if (!known.contains(name)) {
                 faults.add(new Fault(Place.of("--case"), "", "the sheet has no load case '" + name + "'"
-                        + Words.suggestion(name, known), known.isEmpty() ? "leave --case out" : String.join(", ", known)));
+                        + Words.suggestion(name, known), known.isEmpty() ? "leave --case out"
+                        : String.join(", ", known)));
             }
         }
         if (!faults.isEmpty()) {

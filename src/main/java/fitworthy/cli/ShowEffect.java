@@ -23,12 +23,14 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Examples:", "  fitworthy effect quotes --with-rules edited/rules",
             "  fitworthy effect quotes --with-practice house.yaml",
             "  fitworthy effect quotes --as-of 2026-12-31 --with-as-of 2027-01-01", "",
-            "Exit code 0 where every sheet stays as it is, 1 where one comes out otherwise,", "2 where one cannot be used."})
+            "Exit code 0 where every sheet stays as it is, 1 where one comes out otherwise,",
+            "2 where one cannot be used."})
 final class ShowEffect implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(arity = "1..*", paramLabel = "SHEETS", description = "Sheets, folders of sheets, or files with a sheet in JSON"
+    @Parameters(arity = "1..*", paramLabel = "SHEETS",
+            description = "Sheets, folders of sheets, or files with a sheet in JSON"
             + " on each line; - for the standard input.")
     private List<Path> given;
 
@@ -38,7 +40,8 @@ final class ShowEffect implements Callable<Integer> {
     @Option(names = "--with-rules", paramLabel = "FOLDER", description = "The rule book after the change.")
     private Path rules;
 
-    @Option(names = "--with-practice", paramLabel = "FILE", description = "What your shop sets over it after the change.")
+    @Option(names = "--with-practice", paramLabel = "FILE",
+            description = "What your shop sets over it after the change.")
     private Path practice;
 
     @Option(names = "--with-region", paramLabel = "REGION", description = "The region after the change.")
@@ -47,9 +50,10 @@ final class ShowEffect implements Callable<Integer> {
     @Option(names = "--with-as-of", paramLabel = "DATE", description = "The day after the change.")
     private String asOf;
 
-    @Option(names = "--resume", paramLabel = "FILE", description = "Keep a journal of finished sheets here, and go on where"
-            + " an earlier run was ended. A sheet that has changed since is done again, and so are all where the practice"
-            + " has.")
+    @Option(names = "--resume", paramLabel = "FILE",
+            description = "Keep a journal of finished sheets here, and go on where"
+            + " an earlier run was ended. A sheet that has changed since is done again, and so are all where the "
+            + "practice has.")
     private Path journal;
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
@@ -64,11 +68,13 @@ final class ShowEffect implements Callable<Integer> {
     }
 
     private Fitworthy.NotWritten notKept(IOException cause) {
-        return new Fitworthy.NotWritten(journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal, cause);
+        return new Fitworthy.NotWritten(journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal,
+                cause);
     }
 
     @Override
-    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
+    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse,
+            Fitworthy.NotWritten {
         if (rules == null && practice == null && region == null && asOf == null) {
             throw new FaultsException(List.of(new Fault(Place.of("--with"), "", "nothing is different after the change",
                     "one or more of --with-rules, --with-practice, --with-region and --with-as-of")));

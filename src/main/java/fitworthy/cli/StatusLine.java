@@ -39,7 +39,8 @@ final class StatusLine implements AutoCloseable {
             show(done + " sheets");
         } else {
             int filled = (int) (40 * done / Math.max(1, all.getAsInt()));
-            show("[" + "#".repeat(filled) + ".".repeat(40 - filled) + "] " + done + " of " + all.getAsInt() + " sheets");
+            show("[" + "#".repeat(filled) + ".".repeat(40 - filled) + "] " + done + " of " + all.getAsInt()
+                    + " sheets");
         }
     }
 

@@ -25,7 +25,8 @@ final class ViewOptions {
     @Option(names = "--region", paramLabel = "REGION", description = "Use this region in place of the sheet's.")
     private String region;
 
-    @Option(names = "--as-of", paramLabel = "DATE", description = "Use the practice of this day in place of the sheet's.")
+    @Option(names = "--as-of", paramLabel = "DATE",
+            description = "Use the practice of this day in place of the sheet's.")
     private String asOf;
 
     @Option(names = "--practice", paramLabel = "FILE",
@@ -51,7 +52,10 @@ final class ViewOptions {
         return checked(of(book(around)), "");
     }
 
-    /** The view asked for with some things put in place of others; null for each in which it stays. To be called after it. */
+    /**
+     * The view asked for with some things put in place of others; null for each in which it stays. To be called after
+     * it.
+     */
     View changed(Surroundings around, Path otherRules, Path otherPractice, String otherRegion, String otherDay)
             throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book other = otherRules == null ? plain : BookOptions.book(otherRules, around);
@@ -64,7 +68,8 @@ final class ViewOptions {
         List<Fault> faults = new ArrayList<>();
         Set<String> known = view.book().regions().keySet();
         if (view.region() != null && !known.contains(view.region())) {
-            faults.add(new Fault(Place.of("--" + prefix + "region"), "", "the rule book has no region '" + view.region() + "'"
+            faults.add(new Fault(Place.of("--" + prefix + "region"), "",
+                    "the rule book has no region '" + view.region() + "'"
                     + Words.suggestion(view.region(), known), "one of " + String.join(", ", known)));
         }
         try {

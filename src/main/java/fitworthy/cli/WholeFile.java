@@ -27,7 +27,8 @@ final class WholeFile implements Closeable {
         target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         String beginning = "." + target.getFileName() + ".";
         Leftovers.clear(target.getParent(), beginning);
-        // Not the number of the process: in a container that is the same one each time, and a killed run has left its file.
+        // Not the number of the process: in a container that is the same one each time, and a killed run has left its
+        // file.
         unfinished = target.resolveSibling(beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt())
                 + Leftovers.UNFINISHED);
         channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);

@@ -56,7 +56,8 @@ final class WriteHandbook implements Callable<Integer> {
         Book book = options.book(around);
         if (id != null && !book.cards().containsKey(id)) {
             throw new FaultsException(List.of(new Fault(Place.of("RULE"), "", "the rule book has no rule '" + id + "'"
-                    + Words.suggestion(id, book.cards().keySet()), "an id as printed under a finding, such as mass.gvm-over")));
+                    + Words.suggestion(id, book.cards().keySet()),
+                    "an id as printed under a finding, such as mass.gvm-over")));
         }
         try {
             write(options.folder(around), book);

@@ -66,7 +66,8 @@ final class AcrossMeasures implements Topic {
             measures.add(counted(APPROVALS, "certificates", certified));
         }
         Optional<Trailer> trailer = plan.sheet().trailer();
-        if (trailer.isPresent() && plan.details(Details.RatingUpgrade.class).stream().anyMatch(kit -> kit.gvm().known())) {
+        if (trailer.isPresent() && plan.details(Details.RatingUpgrade.class).stream()
+                .anyMatch(kit -> kit.gvm().known())) {
             Figure gcm = plan.ratings().gcm();
             Figure towed = trailer.get().mass();
             measures.add(Measure.of(KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(), gcm.minus(towed))
@@ -74,7 +75,10 @@ final class AcrossMeasures implements Topic {
         }
     }
 
-    /** How many there are of every kind planned more than once, of trays and canopies on at once, or that there is none such. */
+    /**
+     * How many there are of every kind planned more than once, of trays and canopies on at once, or that there is none
+     * such.
+     */
     private static void twins(Plan plan, List<Measure> measures) {
         Map<String, List<String>> planned = new TreeMap<>();
         plan.sheet().fitments().stream().filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
@@ -162,7 +166,8 @@ final class AcrossMeasures implements Topic {
                 if (overlap.value() != 0) {
                     List<Figure> depths = Boxes.depths(one, two);
                     measures.add(Measure.of(OVERLAP, placed.get(i).name() + " and " + other.name(), loadCase, overlap)
-                            .worked("depth = min(min(lengthwise, sideways), upright)", in("lengthwise", depths.get(0), "mm"),
+                            .worked("depth = min(min(lengthwise, sideways), upright)",
+                                    in("lengthwise", depths.get(0), "mm"),
                                     in("sideways", depths.get(1), "mm"), in("upright", depths.get(2), "mm")));
                 }
             }
@@ -185,16 +190,19 @@ final class AcrossMeasures implements Topic {
         for (Tank tank : added) {
             Figure fill = loading.fill(tank);
             held.add(in(tank.name(), Liquids.mass(tank, fill), "kg"));
-            more.add(new PointMass(tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(), false));
+            more.add(new PointMass(tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(),
+                    false));
         }
-        measures.add(Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held)).worked(new Working.Sum("liquid", held)));
+        measures.add(Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held))
+                .worked(new Working.Sum("liquid", held)));
         // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
         if (loading.loadCase().weighed().isEmpty()) {
             Figure wheelbase = plan.wheelbase();
             Vehicle.Ratings ratings = plan.ratings();
             AxleLoads now = loading.axles();
             full(measures, "vehicle", loadCase, now.total(), ratings.gvm(), more, PointMass::mass);
-            full(measures, "front axle", loadCase, now.front(), ratings.frontAxle(), more, each -> each.onFront(wheelbase));
+            full(measures, "front axle", loadCase, now.front(), ratings.frontAxle(), more,
+                    each -> each.onFront(wheelbase));
             full(measures, "rear axle", loadCase, now.rear(), ratings.rearAxle(), more,
                     each -> each.mass().minus(each.onFront(wheelbase)));
         }

@@ -5,7 +5,9 @@ import fitworthy.sheet.Figure;
 /** Air that a four-stroke engine draws, and how fast it runs in a duct. */
 public final class AirFlow {
 
-    /** Air outside, Pa: the standard atmosphere at sea level (ISO 2533). Higher up the same boost asks for more volume. */
+    /**
+     * Air outside, Pa: the standard atmosphere at sea level (ISO 2533). Higher up the same boost asks for more volume.
+     */
     static final double OUTSIDE_PA = 101_325;
     /** Air outside, degC: an assumption, see docs/method.md. */
     static final double OUTSIDE_DEGC = 25;
@@ -15,8 +17,9 @@ public final class AirFlow {
     private AirFlow() {}
 
     /**
-     * Volume of outside air that a four-stroke engine draws: {@code displacement * speed / 2 * efficiency * density ratio}.
-     * The identity is the trade's {@code CFM = rpm * cubic inches / 3456} for an efficiency and ratio of 1.
+     * Volume of outside air that a four-stroke engine draws:
+     * {@code displacement * speed / 2 * efficiency * density ratio}. The identity is the trade's
+     * {@code CFM = rpm * cubic inches / 3456} for an efficiency and ratio of 1.
      *
      * @param displacement swept volume, L
      * @param speed of the crankshaft, rpm
@@ -55,7 +58,10 @@ public final class AirFlow {
         return flow.times(0.001).dividedBy(area);
     }
 
-    /** The bore in m of a round duct in which a flow in L/s has a velocity in m/s: {@link #velocity} the other way round. */
+    /**
+     * The bore in m of a round duct in which a flow in L/s has a velocity in m/s: {@link #velocity} the other way
+     * round.
+     */
     public static Figure boreNeeded(Figure flow, Figure velocity) {
         return Derived.of(v -> Math.sqrt(v[0] * 0.001 / v[1] * 4 / Math.PI), flow, velocity);
     }

@@ -3,22 +3,24 @@ package fitworthy.figures;
 import fitworthy.sheet.Figure;
 
 /**
- * How steep a ramp the front of a vehicle meets with its tyres before anything else: the angle between the ground and the
- * plane that touches the front tyres and the lowest point ahead of them. The definition is that of ISO 612 (from memory).
+ * How steep a ramp the front of a vehicle meets with its tyres before anything else: the angle between the ground and
+ * the plane that touches the front tyres and the lowest point ahead of them. The definition is that of ISO 612 (from
+ * memory).
  */
 public final class ApproachAngle {
 
     private ApproachAngle() {}
 
     /**
-     * The angle, from the tangent to the tyre's circle through the point: {@code atan((h - r) / d) + asin(r / l)}, where
-     * {@code l} is the distance from the wheel's centre to the point. The tyre is taken as round and the ground as hard.
+     * The angle, from the tangent to the tyre's circle through the point: {@code atan((h - r) / d) + asin(r / l)},
+     * where {@code l} is the distance from the wheel's centre to the point. The tyre is taken as round and the ground
+     * as hard.
      *
      * @param height height {@code h} of the lowest point ahead of the tyres, m
      * @param ahead distance {@code d} from the front axle forward to that point, m
      * @param radius height {@code r} of the wheel's centre, m
-     * @return the angle in degrees, 90 where the point lies behind the front of the tyre; the tolerance combines those of
-     *     the three lengths to first order
+     * @return the angle in degrees, 90 where the point lies behind the front of the tyre; the tolerance combines those
+     *     of the three lengths to first order
      */
     public static Figure of(Figure height, Figure ahead, Figure radius) {
         double h = height.value();

@@ -19,8 +19,8 @@ import java.util.function.Function;
 public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Figure cogY, Figure cogZ) {
 
     /**
-     * Computes the loads of a set of masses. Tolerances of mass and place are taken as independent and combined to first
-     * order; the source of the method is the lever law, checked against a truck maker's body-builder example.
+     * Computes the loads of a set of masses. Tolerances of mass and place are taken as independent and combined to
+     * first order; the source of the method is the lever law, checked against a truck maker's body-builder example.
      *
      * @param wheelbase in m, above zero
      * @return loads that are missing where any mass or the place it needs is
@@ -38,7 +38,9 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
                 centre(masses, Point::z, total));
     }
 
-    /** Mass-weighted mean of a coordinate, with the tolerance {@code sqrt(sum ((c - mean) dm)^2 + (m dc)^2) / total}. */
+    /**
+     * Mass-weighted mean of a coordinate, with the tolerance {@code sqrt(sum ((c - mean) dm)^2 + (m dc)^2) / total}.
+     */
     private static Figure centre(List<PointMass> masses, Function<Point, Figure> coordinate, Figure total) {
         Figure moment = Figure.ZERO;
         for (PointMass each : masses) {

@@ -181,7 +181,8 @@ final class BodyMeasures implements Topic {
                             in("wheelbase", plan.wheelbase(), "mm")).worked(end));
             Figure most = plan.practice("body.overhang-most");
             measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", loadCase, most.times(plan.wheelbase()))
-                    .worked("longest = most x wheelbase", in("most", most, "%"), in("wheelbase", plan.wheelbase(), "mm")));
+                    .worked("longest = most x wheelbase", in("most", most, "%"),
+                            in("wheelbase", plan.wheelbase(), "mm")));
             measures.add(Measure.of(OVERHANG_GROWN, "vehicle", loadCase, overhang,
                     plan.vehicle().size().rearOverhang()).worked(end));
         }

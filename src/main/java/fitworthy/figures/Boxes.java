@@ -14,8 +14,9 @@ public final class Boxes {
     private Boxes() {}
 
     /**
-     * How deep two boxes reach into each other, in m: the least distance along an axis by which one has to be moved to stand
-     * clear; 0 where they stand clear, and where one holds the other whole, as a canopy holds a battery. Plain geometry.
+     * How deep two boxes reach into each other, in m: the least distance along an axis by which one has to be moved to
+     * stand clear; 0 where they stand clear, and where one holds the other whole, as a canopy holds a battery. Plain
+     * geometry.
      */
     public static Figure overlap(Space one, Space other) {
         Figure least = depths(one, other).stream().reduce(Figure::least).orElseThrow();

@@ -7,7 +7,9 @@ import fitworthy.sheet.YesNo;
 /** Copper cables at low direct voltage. */
 public final class Cable {
 
-    /** Resistivity of copper at 20 degC, ohm m: conductivity 58 m/(ohm mm2), the IACS value in an engineering handbook. */
+    /**
+     * Resistivity of copper at 20 degC, ohm m: conductivity 58 m/(ohm mm2), the IACS value in an engineering handbook.
+     */
     private static final double RESISTIVITY = 1e-6 / 58;
     /** Temperature coefficient of copper's resistance at 20 degC, 1/K; the same handbook. */
     private static final double COEFFICIENT = 3.93e-3;
@@ -25,8 +27,8 @@ public final class Cable {
     }
 
     /**
-     * Voltage lost on the way out and back, in V: {@code 2 L I rho / A}. The return is taken as long and as thick as the
-     * feed; joints, fuses and the warming of the cable by its own current are not counted.
+     * Voltage lost on the way out and back, in V: {@code 2 L I rho / A}. The return is taken as long and as thick as
+     * the feed; joints, fuses and the warming of the cable by its own current are not counted.
      *
      * @param length one way, m
      * @param current A

@@ -3,8 +3,8 @@ package fitworthy.figures;
 import fitworthy.sheet.Figure;
 
 /**
- * The forces by which UN R55 judges a coupling. The regulation itself was not read: each formula says where it was seen.
- * Masses are the greatest permitted ones, not those of the day.
+ * The forces by which UN R55 judges a coupling. The regulation itself was not read: each formula says where it was
+ * seen. Masses are the greatest permitted ones, not those of the day.
  */
 public final class Coupling {
 
@@ -19,8 +19,9 @@ public final class Coupling {
     private Coupling() {}
 
     /**
-     * Horizontal force between two masses, {@code D = g T R / (T + R)}, in N. Seen in coupling makers' pages and in a worked
-     * example of an engineers' handbook site. Of a centre-axle trailer the load on its axles taken for R gives Dc.
+     * Horizontal force between two masses, {@code D = g T R / (T + R)}, in N. Seen in coupling makers' pages and in a
+     * worked example of an engineers' handbook site. Of a centre-axle trailer the load on its axles taken for R gives
+     * Dc.
      *
      * @param vehicle T, greatest mass of the towing vehicle with the load on the ball, kg, above zero
      * @param trailer R, greatest mass of the trailer, kg, above zero
@@ -50,8 +51,8 @@ public final class Coupling {
     }
 
     /**
-     * Vertical force of a centre-axle trailer, {@code V = a C X^2 / l^2}, in N, with the ratio of squares at least 1. The
-     * accelerations were seen in a coupling maker's page, the formula only in a page that sums it up.
+     * Vertical force of a centre-axle trailer, {@code V = a C X^2 / l^2}, in N, with the ratio of squares at least 1.
+     * The accelerations were seen in a coupling maker's page, the formula only in a page that sums it up.
      *
      * @param axles C, greatest load on the trailer's axles, kg
      * @param body X, length of the body, m

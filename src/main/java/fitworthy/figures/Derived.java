@@ -10,8 +10,9 @@ final class Derived {
     private Derived() {}
 
     /**
-     * The formula's value at the inputs, in the order given. Its tolerance is the root of the summed squares of what half
-     * the step across each input's tolerance does to it (JCGM 100:2008, 5.1.3, the numerical way; cited from memory).
+     * The formula's value at the inputs, in the order given. Its tolerance is the root of the summed squares of what
+     * half the step across each input's tolerance does to it (JCGM 100:2008, 5.1.3, the numerical way; cited from
+     * memory).
      *
      * @return missing what any of the inputs lacks
      */

@@ -56,17 +56,20 @@ final class ElectricalMeasures implements Topic {
     private static final MeasureKind FUSE_LOAD = rated("electrical.fuse-load", "A", 1, "load", "rating of the fuse");
     private static final MeasureKind FUSE_SHARE = number("electrical.fuse-share", "%", 0,
             "rating of the fuse, as a share of what the cable carries");
-    private static final MeasureKind CABLE_CARRIES = number("electrical.cable-carries", "A", 0, "what the cable carries");
+    private static final MeasureKind CABLE_CARRIES = number("electrical.cable-carries", "A", 0,
+            "what the cable carries");
     private static final MeasureKind FUSE_WAY = number("electrical.fuse-way", "mm", 0,
             "bare cable between the battery and the fuse");
     private static final MeasureKind FUSE_WAY_ENCLOSED = number("electrical.fuse-way-enclosed", "mm", 0,
             "enclosed cable between the battery and the fuse");
     private static final MeasureKind EARTH = word("electrical.earth",
             "whether it returns by a cable of its own or a cleaned chassis stud");
-    private static final MeasureKind PANEL_USED = number("electrical.panel-used", "", 0, "circuits switched by the panel");
+    private static final MeasureKind PANEL_USED = number("electrical.panel-used", "", 0,
+            "circuits switched by the panel");
     private static final MeasureKind PANEL_WAYS = number("electrical.panel-ways", "", 0, "circuits the panel has");
     private static final MeasureKind GAS_OUT = word("electrical.gas-out", "whether its box is vented to the outside");
-    private static final MeasureKind LITHIUM_PLACE = word("electrical.lithium-place", "where the lithium battery stands");
+    private static final MeasureKind LITHIUM_PLACE = word("electrical.lithium-place",
+            "where the lithium battery stands");
     private static final MeasureKind LITHIUM_CURVE = word("electrical.lithium-curve",
             "whether the lithium battery is charged by the curve it needs");
 
@@ -133,7 +136,8 @@ final class ElectricalMeasures implements Topic {
         if (cable.rating().known()) {
             measures.add(Measure.of(CABLE_MAKER, circuit.name(), "", circuit.current(), cable.rating()));
         } else {
-            measures.add(Measure.of(CABLE, circuit.name(), "", cable.section(), tables.cableFor(circuit.current(), place))
+            measures.add(Measure.of(CABLE, circuit.name(), "", cable.section(),
+                    tables.cableFor(circuit.current(), place))
                     .worked("from the table of cables, the least that carries current / warmth",
                             in("current", circuit.current(), "A"), in("warmth", place, "")));
         }
@@ -144,7 +148,8 @@ final class ElectricalMeasures implements Topic {
                 new Working.Formula("from the table of cables, times warmth",
                         List.of(in("section", cable.section(), "mm2"), in("warmth", place, "")))};
             measures.add(Measure.of(FUSE_SHARE, circuit.name(), "", fuse.dividedBy(carries))
-                    .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A")).worked(rating));
+                    .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
+                    .worked(rating));
             measures.add(Measure.of(CABLE_CARRIES, circuit.name(), "", carries).worked(rating));
         }
     }
@@ -166,7 +171,8 @@ final class ElectricalMeasures implements Topic {
         Choice<Chemistry> chemistry = battery.chemistry();
         if (chemistry.is(Chemistry.LITHIUM)) {
             measures.add(Measure.of(LITHIUM_PLACE, fitment.name(), "", battery.place()));
-            plan.fitments(Fitment.Kind.CHARGER).forEach(charger -> measures.add(Measure.of(LITHIUM_CURVE, charger.name(),
+            plan.fitments(Fitment.Kind.CHARGER).forEach(
+                    charger -> measures.add(Measure.of(LITHIUM_CURVE, charger.name(),
                     "", ((Details.Charger) charger.details()).lithiumCurve())));
         } else if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
             Choice<?> answer = !battery.place().known() ? battery.place() : !chemistry.known() ? chemistry
@@ -253,9 +259,10 @@ final class ElectricalMeasures implements Topic {
         Figure most = loading.plan().practice(chemistry.is(Chemistry.LITHIUM) ? "electrical.depth-lithium-most"
                 : "electrical.depth-lead-most");
         measures.add(Measure.enough(CAPACITY_NEEDED, SECOND_BATTERY, loadCase,
-                chemistry.known() ? depth.times(battery.capacity()).dividedBy(most) : Figure.missing(chemistry.missing()))
-                .worked("needed = taken x capacity / most", in("taken", depth, "%"), in("capacity", battery.capacity(), "Ah"),
-                        in("most", most, "%")));
+                chemistry.known() ? depth.times(battery.capacity()).dividedBy(most)
+                : Figure.missing(chemistry.missing()))
+                .worked("needed = taken x capacity / most", in("taken", depth, "%"),
+                        in("capacity", battery.capacity(), "Ah"), in("most", most, "%")));
     }
 
     private static Figure whileDriving(Circuit circuit) {

@@ -29,7 +29,8 @@ final class FrontMeasures implements Topic {
     private static final MeasureKind LAMPS_VISIBLE = word("front.lamps-visible",
             "whether the vehicle's own lamps stay in view");
     private static final MeasureKind APPROACH = number("front.approach", "deg", 1, "approach angle below the bar");
-    private static final MeasureKind GRILLE = number("front.grille-hidden", "%", 0, "part of the grille that is hidden");
+    private static final MeasureKind GRILLE = number("front.grille-hidden", "%", 0,
+            "part of the grille that is hidden");
     private static final MeasureKind DRIVING_LAMPS = number("front.driving-lamps", "", 0, "driving lamps added");
     private static final MeasureKind ROOF_LAMPS = number("front.roof-lamps", "", 0, "driving lamps on the roof");
     private static final MeasureKind BAR_LAMPS = number("front.bar-lamps", "", 0,
@@ -76,8 +77,10 @@ final class FrontMeasures implements Topic {
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
             Figure radius = plan.vehicle().size().wheelCentre();
             measures.add(Measure.of(APPROACH, name, "", ApproachAngle.of(bar.lowest(), bar.ahead(), radius))
-                    .worked("angle = atan((lowest - centre) / ahead) + asin(centre / sqrt((lowest - centre)^2 + ahead^2))",
-                            in("lowest", bar.lowest(), "mm"), in("centre", radius, "mm"), in("ahead", bar.ahead(), "mm")));
+                    .worked("angle = atan((lowest - centre) / ahead) + asin(centre / sqrt((lowest - centre)^2 + "
+                            + "ahead^2))",
+                            in("lowest", bar.lowest(), "mm"), in("centre", radius, "mm"),
+                            in("ahead", bar.ahead(), "mm")));
         }
     }
 

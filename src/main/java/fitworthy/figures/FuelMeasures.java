@@ -24,9 +24,11 @@ final class FuelMeasures implements Topic {
     private static final MeasureKind MATCH = word("fuel.match", "whether it holds what the engine burns");
     private static final MeasureKind LEG = rated("fuel.leg", "km", 0, "longest way between two fuel stops",
             "range in this loading");
-    private static final MeasureKind NEEDED = number("fuel.needed", "L", 0, "fuel for the longest way between two stops");
+    private static final MeasureKind NEEDED = number("fuel.needed", "L", 0,
+            "fuel for the longest way between two stops");
     private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
-    private static final MeasureKind SEPARATOR = word("fuel.separator", "whether a separator takes water out of the fuel");
+    private static final MeasureKind SEPARATOR = word("fuel.separator",
+            "whether a separator takes water out of the fuel");
     private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works");
     private static final MeasureKind STAGE = rated("fuel.stage", "um", 0, "rating of the element in front",
             "rating of the one behind it");
@@ -97,14 +99,16 @@ final class FuelMeasures implements Topic {
                         in("consumption", consumption, "L/100km"))
                 .worked(Liquids.aboard("fuel", tanks, loading)));
         Figure leg = loading.plan().sheet().trip().longestLeg();
-        measures.add(Measure.enough(NEEDED, "fuel aboard", loading.loadCase().name(), FuelRange.litres(leg, consumption))
+        measures.add(Measure.enough(NEEDED, "fuel aboard", loading.loadCase().name(),
+                FuelRange.litres(leg, consumption))
                 .worked("needed = way x consumption / 100", in("way", leg, "km"),
                         in("consumption", consumption, "L/100km")));
     }
 
     /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
     private static boolean feeds(Tank tank, Vehicle.Engine engine) {
-        return engine.fuel().known() && holds(tank, engine.fuel().value()) && !tank.builtIn().feedsEngine().is(YesNo.NO);
+        return engine.fuel().known() && holds(tank, engine.fuel().value())
+                && !tank.builtIn().feedsEngine().is(YesNo.NO);
     }
 
     private static boolean isFuel(Tank tank) {
@@ -178,7 +182,8 @@ final class FuelMeasures implements Topic {
         }
         boolean seen = separator.lamp().is(YesNo.YES);
         boolean heard = separator.buzzer().is(YesNo.YES);
-        return Choice.of(seen ? heard ? Noticed.SEEN_AND_HEARD : Noticed.SEEN : heard ? Noticed.HEARD : Noticed.NEITHER);
+        return Choice.of(seen ? heard ? Noticed.SEEN_AND_HEARD : Noticed.SEEN : heard ? Noticed.HEARD
+                : Noticed.NEITHER);
     }
 
     /** An element in the fuel line. */

@@ -204,7 +204,8 @@ final class IntakeMeasures implements Topic {
     private static void velocity(Plan plan, String subject, Figure bore, List<Measure> measures) {
         Vehicle.Engine engine = plan.vehicle().engine();
         Figure density = AirFlow.densityRatio(engine.boost(), engine.manifoldTemperature());
-        Figure drawn = AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(), density);
+        Figure drawn = AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(),
+                density);
         Figure velocity = AirFlow.velocity(drawn, bore);
         measures.add(Measure.of(VELOCITY, subject, "", velocity)
                 .worked("velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x bore^2)",
@@ -215,7 +216,7 @@ final class IntakeMeasures implements Topic {
                         in("boost", engine.boost(), "kPa"), in("manifold", engine.manifoldTemperature(), "degC")));
         Figure most = plan.practice("intake.velocity-most");
         measures.add(Measure.enough(BORE_NEEDED, subject, "", AirFlow.boreNeeded(drawn, most))
-                .worked("needed = bore x sqrt(velocity / most)", in("bore", bore, "mm"), in("velocity", velocity, "m/s"),
-                        in("most", most, "m/s")));
+                .worked("needed = bore x sqrt(velocity / most)", in("bore", bore, "mm"),
+                        in("velocity", velocity, "m/s"), in("most", most, "m/s")));
     }
 }

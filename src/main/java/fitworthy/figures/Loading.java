@@ -28,7 +28,9 @@ import java.util.Optional;
  */
 public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, AxleLoads axles) {
 
-    /** Tolerance of an axle mass of the bare vehicle that was given none, as a share: an assumption, see docs/method.md. */
+    /**
+     * Tolerance of an axle mass of the bare vehicle that was given none, as a share: an assumption, see docs/method.md.
+     */
     private static final double BARE_VEHICLE_TOLERANCE = 0.01;
     /** Tolerance of a part's mass where the sheet names none: an assumption, see docs/method.md. */
     private static final double PART_TOLERANCE = 0.05;
@@ -77,7 +79,8 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
-        return AxleLoads.of(masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase()).total();
+        return AxleLoads.of(masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase())
+                .total();
     }
 
     /** Mass of the vehicle, with the trailer where one is on, in kg. */
@@ -97,7 +100,8 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** The trays and canopies that are on, trays first. */
     public List<Fitment> bodies() {
-        return plan.sheet().fitments().stream().filter(fitment -> fitment.details() instanceof Details.Body && carries(fitment))
+        return plan.sheet().fitments().stream().filter(fitment -> fitment.details() instanceof Details.Body
+                && carries(fitment))
                 .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY)).toList();
     }
 
@@ -111,7 +115,10 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         return MirrorMeasures.planned(this).orElse(plan.vehicle().view().mirrors());
     }
 
-    /** From the centre line to the side that a mirror has to show the road beyond: of trailer, tray and canopy the widest, in m. */
+    /**
+     * From the centre line to the side that a mirror has to show the road beyond: of trailer, tray and canopy the
+     * widest, in m.
+     */
     public Figure widestBehind(Trailer towed) {
         return bodies().stream().map(fitment -> ((Details.Body) fitment.details()).width().times(0.5))
                 .reduce(towed.width().times(0.5), Figure::most);
@@ -216,9 +223,9 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     /**
-     * The vehicle at its axles, less the fuel and the driver counted in its kerb mass. With a longer wheelbase each axle
-     * keeps its kerb mass: exact only where what is ahead of the cut stays over the front and the rest moves with the
-     * rear axle, which is why such a vehicle has to be weighed.
+     * The vehicle at its axles, less the fuel and the driver counted in its kerb mass. With a longer wheelbase each
+     * axle keeps its kerb mass: exact only where what is ahead of the cut stays over the front and the rest moves with
+     * the rear axle, which is why such a vehicle has to be weighed.
      */
     private static List<PointMass> bareVehicle(Plan plan) {
         Sheet sheet = plan.sheet();

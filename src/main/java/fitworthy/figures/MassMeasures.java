@@ -77,7 +77,8 @@ final class MassMeasures implements Topic {
                     ratings.frontAxle().plus(ratings.rearAxle()))
                     .worked("limits = front + rear", in("front", ratings.frontAxle(), "kg"),
                             in("rear", ratings.rearAxle(), "kg")));
-            plan.sheet().trailer().ifPresent(trailer -> measures.add(Measure.of(FULL_COMBINED, "vehicle and trailer", "",
+            plan.sheet().trailer()
+                    .ifPresent(trailer -> measures.add(Measure.of(FULL_COMBINED, "vehicle and trailer", "",
                     ratings.gvm().plus(trailer.mass()), ratings.gcm())
                     .worked("combined = GVM + trailer", in("GVM", ratings.gvm(), "kg"),
                             in("trailer", trailer.mass(), "kg"))));
@@ -105,7 +106,8 @@ final class MassMeasures implements Topic {
                 Figure.of(1, 0).minus(axles.front().dividedBy(bareFront)))
                 .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
         Figure mostLost = plan.practice("mass.front-lift-most");
-        measures.add(Measure.enough(FRONT_LEAST, "front axle", loadCase, Figure.of(1, 0).minus(mostLost).times(bareFront))
+        measures.add(Measure.enough(FRONT_LEAST, "front axle", loadCase,
+                Figure.of(1, 0).minus(mostLost).times(bareFront))
                 .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
         Figure track = plan.vehicle().size().track();
         measures.add(Measure.of(SIDE, "vehicle", loadCase, sideShare(axles.cogY(), track))
@@ -145,7 +147,8 @@ final class MassMeasures implements Topic {
     private static void towing(Loading loading, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         Plan plan = loading.plan();
-        Figure ball = loading.masses().stream().filter(each -> each.sort() == Sort.BALL).findFirst().orElseThrow().mass();
+        Figure ball = loading.masses().stream().filter(each -> each.sort() == Sort.BALL).findFirst().orElseThrow()
+                .mass();
         Figure trailer = loading.trailer().orElseThrow().mass();
         measures.add(Measure.of(COMBINED, "vehicle and trailer", loadCase, loading.combined(), plan.ratings().gcm())
                 .worked("combined = loaded - ball + trailer", in("loaded", loading.axles().total(), "kg"),

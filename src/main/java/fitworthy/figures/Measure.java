@@ -66,17 +66,24 @@ public final class Measure {
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
         Figure number = number(kind, figure);
         Figure most = number(kind, limit);
-        return new Measure(kind, subject, loadCase, number, most, "", number.missingWith(most, number).missing(), List.of());
+        return new Measure(kind, subject, loadCase, number, most, "", number.missingWith(most, number).missing(),
+                List.of());
     }
 
-    /** The figure, or that it is missing where a division by zero left no number: no comparison with that would ever fire. */
+    /**
+     * The figure, or that it is missing where a division by zero left no number: no comparison with that would ever
+     * fire.
+     */
     private static Figure number(MeasureKind kind, Figure figure) {
         return !figure.known() || Double.isFinite(figure.value()) && Double.isFinite(figure.tolerance()) ? figure
-                : Figure.missing(new Missing(kind.name(), kind.meaning() + ", for which the figures of the sheet give no number",
+                : Figure.missing(new Missing(kind.name(), kind.meaning()
+                        + ", for which the figures of the sheet give no number",
                         "the figures it hangs on, one of which is far off"));
     }
 
-    /** The least number that would pass: rounded up to the digits it is printed with, so that what is printed passes. */
+    /**
+     * The least number that would pass: rounded up to the digits it is printed with, so that what is printed passes.
+     */
     static Measure enough(MeasureKind kind, String subject, String loadCase, Figure figure) {
         return of(kind, subject, loadCase, toPrintedDigit(kind, figure, 1));
     }
@@ -102,7 +109,9 @@ public final class Measure {
         return new Measure(kind, subject, loadCase, null, null, word, missing, List.of());
     }
 
-    /** The same measure, with a formula that its number, its limit or a figure named in an earlier formula comes from. */
+    /**
+     * The same measure, with a formula that its number, its limit or a figure named in an earlier formula comes from.
+     */
     Measure worked(String formula, Working.Input... inputs) {
         return worked(new Working.Formula(formula, List.of(inputs)));
     }

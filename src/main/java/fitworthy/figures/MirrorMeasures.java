@@ -21,14 +21,17 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** What the outside mirrors show past a trailer, tray or canopy, how far they stand out, and what is built into them. */
+/**
+ * What the outside mirrors show past a trailer, tray or canopy, how far they stand out, and what is built into them.
+ */
 final class MirrorMeasures implements Topic {
 
     private static final MeasureKind PAST_TRAILER = rated("mirrors.past-trailer", "mm", 0,
             "outer edge of the glass from the centre line", "side of the trailer");
     private static final MeasureKind PAST_LOAD = rated("mirrors.past-load", "mm", 0,
             "outer edge of the glass from the centre line", "what it takes to see past the tray or canopy");
-    private static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2, "width of road it shows far behind");
+    private static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2,
+            "width of road it shows far behind");
     private static final MeasureKind NEAR_FIELD = number("mirrors.near-field", "m", 2,
             "width of road it shows near behind");
     private static final MeasureKind REACH_NEEDED = number("mirrors.reach-needed", "mm", 0,
@@ -43,7 +46,8 @@ final class MirrorMeasures implements Topic {
             "how far the mirror stands out beyond the widest part");
     private static final MeasureKind BEYOND_VEHICLE = number("mirrors.beyond-vehicle", "mm", 0,
             "how far the mirror stands out beyond the vehicle without a trailer");
-    private static final MeasureKind STOW = word("mirrors.stow", "what becomes of the towing mirrors without the trailer");
+    private static final MeasureKind STOW = word("mirrors.stow",
+            "what becomes of the towing mirrors without the trailer");
     private static final MeasureKind INDICATORS = word("mirrors.indicators",
             "whether the planned mirrors keep the direction indicators");
     private static final MeasureKind CAMERAS = word("mirrors.cameras", "whether the planned mirrors keep the cameras");
@@ -138,9 +142,9 @@ final class MirrorMeasures implements Topic {
     }
 
     /**
-     * Where the glass has to be for this tray or canopy not to hide the trailer's rear corner; without a trailer, or with
-     * one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more than
-     * the tray or canopy does, so that then there is no such question.
+     * Where the glass has to be for this tray or canopy not to hide the trailer's rear corner; without a trailer, or
+     * with one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more
+     * than the tray or canopy does, so that then there is no such question.
      */
     private static Optional<Past> toSeePast(Details.Body body, Side side, Loading loading) {
         Figure half = body.width().times(0.5);
@@ -158,16 +162,17 @@ final class MirrorMeasures implements Topic {
         Figure glass = side.mirror().x();
         Figure corner = body.front().plus(body.length());
         Figure end = coupling.plus(trailer.get().length());
-        return Optional.of(new Past(Derived.of(at -> SightLine.toSeePast(at[0], at[1], at[2], at[3], at[4]), glass, corner,
-                half, end, trailerHalf),
+        return Optional.of(new Past(Derived.of(at -> SightLine.toSeePast(at[0], at[1], at[2], at[3], at[4]), glass,
+                corner, half, end, trailerHalf),
                 new Working.Formula("needed = half + (half - trailer) x (corner - glass) / (end - corner)", List.of(
                         in("half", half, "mm"), in("trailer", trailerHalf, "mm"), in("corner", corner, "mm"),
                         in("glass", glass, "mm"), in("end", end, "mm")))));
     }
 
     /**
-     * The road beside and behind the trailer. What is seen near behind is asked only where the glass reaches past the side
-     * at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is farther out.
+     * The road beside and behind the trailer. What is seen near behind is asked only where the glass reaches past the
+     * side at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is
+     * farther out.
      */
     private static void pastTrailer(Loading loading, Trailer trailer, Side side, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
@@ -182,8 +187,8 @@ final class MirrorMeasures implements Topic {
         if (!(mirror.reach().value() <= widest.value())) {
             Figure near = plan.practice("mirrors.near-distance");
             measures.add(seen(NEAR_FIELD, loading, side, widest, near));
-            needed(NEAR_REACH_NEEDED, NEAR_GLASS_NEEDED, loading, side, widest, plan.practice("mirrors.near-width"), near,
-                    measures);
+            needed(NEAR_REACH_NEEDED, NEAR_GLASS_NEEDED, loading, side, widest, plan.practice("mirrors.near-width"),
+                    near, measures);
         }
         needed(REACH_NEEDED, GLASS_NEEDED, loading, side, widest, plan.practice("mirrors.far-width"), behind, measures);
     }
@@ -275,6 +280,7 @@ final class MirrorMeasures implements Topic {
         Optional<Choice<YesNo>> unknown = hides.stream().filter(each -> !each.known()).findFirst();
         boolean hidden = hides.stream().anyMatch(each -> each.is(YesNo.YES));
         measures.add(Measure.of(INNER_VIEW, "inside mirror", loading.loadCase().name(),
-                hidden ? Choice.of(InnerView.HIDDEN) : unknown.isPresent() ? unknown.get() : Choice.of(InnerView.CLEAR)));
+                hidden ? Choice.of(InnerView.HIDDEN) : unknown.isPresent() ? unknown.get()
+                : Choice.of(InnerView.CLEAR)));
     }
 }

@@ -18,8 +18,8 @@ import java.util.function.Function;
  *
  * @param sheet the sheet as read
  * @param tables published tables
- * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing where the
- *     rule book records none
+ * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing where
+ *     the rule book records none
  */
 public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice) {
 
@@ -65,8 +65,8 @@ public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice
         Details.RatingUpgrade upgrade = planned(Details.RatingUpgrade.class).orElse(null);
         return upgrade == null ? made : new Vehicle.Ratings(upgrade.gvm().or(made.gvm()), upgrade.gcm().or(made.gcm()),
                 upgrade.frontAxle().or(made.frontAxle()), upgrade.rearAxle().or(made.rearAxle()),
-                upgrade.towing().or(made.towing()), made.towingStated(), made.towingUnbraked(), made.ball(), made.roof(),
-                made.levelling());
+                upgrade.towing().or(made.towing()), made.towingStated(), made.towingUnbraked(), made.ball(),
+                made.roof(), made.levelling());
     }
 
     public Details.TowBar towBar() {

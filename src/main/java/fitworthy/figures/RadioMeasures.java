@@ -30,7 +30,8 @@ final class RadioMeasures implements Topic {
     private static final MeasureKind ASIDE = number("radio.aside", "mm", 0,
             "how far aside of the driver's eye it is clear of the view ahead");
     private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
-    private static final MeasureKind HEIGHT = rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");
+    private static final MeasureKind HEIGHT = rated("radio.height", "mm", 0, "height of its tip",
+            "headroom on the way");
     private static final MeasureKind HIDDEN = word("radio.hidden", "whether it is hidden");
     private static final MeasureKind REMOTE_HEAD = word("radio.remote-head", "whether display and keys are on a lead");
     private static final MeasureKind AIRED = word("radio.aired", "whether air moves around it");
@@ -39,8 +40,8 @@ final class RadioMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(GAIN_HILLS, GAIN_OPEN, NEEDS_PLANE, ON_METAL, SIGHT, SEPARATION, HEIGHT, HIDDEN, REMOTE_HEAD, AIRED,
-                POWER, RANGE, ASIDE);
+        return List.of(GAIN_HILLS, GAIN_OPEN, NEEDS_PLANE, ON_METAL, SIGHT, SEPARATION, HEIGHT, HIDDEN, REMOTE_HEAD,
+                AIRED, POWER, RANGE, ASIDE);
     }
 
     @Override
@@ -99,7 +100,8 @@ final class RadioMeasures implements Topic {
     }
 
     private static void separation(Fitment one, Fitment other, List<Measure> measures) {
-        Figure lower = ((Details.Aerial) one.details()).frequency().least(((Details.Aerial) other.details()).frequency());
+        Figure lower = ((Details.Aerial) one.details()).frequency()
+                .least(((Details.Aerial) other.details()).frequency());
         Point from = place(one);
         Point to = place(other);
         Figure separation = RadioRange.wavelengths(from, to, lower);

@@ -15,16 +15,16 @@ public final class RadioRange {
     private RadioRange() {}
 
     /**
-     * Loss between two aerials in free space, in dB: {@code 32.4 + 20 log f + 20 log d} with f in MHz and d in km (ITU-R
-     * P.525, second-hand).
+     * Loss between two aerials in free space, in dB: {@code 32.4 + 20 log f + 20 log d} with f in MHz and d in km
+     * (ITU-R P.525, second-hand).
      */
     public static double freeSpaceLoss(double frequency, double distance) {
         return 32.4 + 20 * Math.log10(frequency / 1e6) + 20 * Math.log10(distance / 1e3);
     }
 
     /**
-     * Distance at which a signal just comes through in free space between two vehicles with this radio and aerial. Losses
-     * in cables and by trees are not counted, and tolerances are not carried through.
+     * Distance at which a signal just comes through in free space between two vehicles with this radio and aerial.
+     * Losses in cables and by trees are not counted, and tolerances are not carried through.
      *
      * @param power of the transmitter, W
      * @param gain of each aerial, dBi
@@ -41,8 +41,8 @@ public final class RadioRange {
     }
 
     /**
-     * Radio horizon between two aerials over smooth ground, {@code sqrt(2 k R h1) + sqrt(2 k R h2)}: 4.12 km for the square
-     * root of each height in m. US Federal Standard 1037C gives 4.13.
+     * Radio horizon between two aerials over smooth ground, {@code sqrt(2 k R h1) + sqrt(2 k R h2)}: 4.12 km for the
+     * square root of each height in m. US Federal Standard 1037C gives 4.13.
      */
     public static Figure horizon(Figure height, Figure otherHeight) {
         return horizon(height).plus(horizon(otherHeight));
@@ -72,10 +72,13 @@ public final class RadioRange {
     public static Figure sightAngle(Point eye, Point object) {
         Figure ahead = eye.x().minus(object.x());
         Figure aside = object.y().minus(eye.y());
-        return ahead.missingWith(aside, Figure.of(Math.toDegrees(Math.atan2(Math.abs(aside.value()), ahead.value())), 0));
+        return ahead.missingWith(aside, Figure.of(Math.toDegrees(Math.atan2(Math.abs(aside.value()), ahead.value())),
+                0));
     }
 
-    /** How far aside of the eye in m an object ahead of it is seen at an angle: {@link #sightAngle} the other way round. */
+    /**
+     * How far aside of the eye in m an object ahead of it is seen at an angle: {@link #sightAngle} the other way round.
+     */
     public static Figure aside(Point eye, Figure along, Figure angle) {
         return Derived.of(v -> (v[0] - v[1]) * Math.tan(Math.toRadians(v[2])), eye.x(), along, angle);
     }

@@ -24,8 +24,8 @@ import java.util.function.Function;
 final class RecoveryMeasures implements Topic {
 
     private static final MeasureKind POINT = word("recovery.point", "what the point was made for");
-    private static final MeasureKind POINT_LIMIT = rated("recovery.point-limit", "kg", 0, "working load limit of the point",
-            "GVM as planned");
+    private static final MeasureKind POINT_LIMIT = rated("recovery.point-limit", "kg", 0,
+            "working load limit of the point", "GVM as planned");
     private static final MeasureKind PULL = number("recovery.winch-pull", "", 2,
             "the winch's rated pull, doubled with a pulley block, over the vehicle's mass");
     private static final MeasureKind WINCH_NEEDED = number("recovery.winch-needed", "kg", 0,
@@ -97,7 +97,8 @@ final class RecoveryMeasures implements Topic {
             Figure vehicle = loading.uncoupled();
             measures.add(pull(PULL, fitment.name(), loadCase, pull, vehicle, block));
             Figure least = loading.plan().practice("recovery.winch-factor");
-            measures.add(Measure.enough(WINCH_NEEDED, fitment.name(), loadCase, least.times(vehicle).times(block ? 0.5 : 1))
+            measures.add(Measure.enough(WINCH_NEEDED, fitment.name(), loadCase,
+                    least.times(vehicle).times(block ? 0.5 : 1))
                     .worked(block ? "needed = least x mass / 2" : "needed = least x mass", in("least", least, ""),
                             in("mass", vehicle, "kg")));
             if (block) {
@@ -109,7 +110,8 @@ final class RecoveryMeasures implements Topic {
         }
     }
 
-    private static Measure pull(MeasureKind kind, String winch, String loadCase, Figure pull, Figure mass, boolean block) {
+    private static Measure pull(MeasureKind kind, String winch, String loadCase, Figure pull, Figure mass,
+            boolean block) {
         Figure single = pull.dividedBy(mass);
         return Measure.of(kind, winch, loadCase, block ? single.times(2) : single)
                 .worked(block ? "ratio = 2 x pull / mass" : "ratio = pull / mass", in("pull", pull, "kg"),
@@ -147,7 +149,8 @@ final class RecoveryMeasures implements Topic {
         Figure run = WinchRun.hours(winch.battery(), winch.current(), alternator);
         if (!Double.isInfinite(run.value())) {
             measures.add(Measure.of(RUN, name, "", run)
-                    .worked("time = 60 x 0.5 x battery / (winch - 0.75 x alternator)", in("battery", winch.battery(), "Ah"),
+                    .worked("time = 60 x 0.5 x battery / (winch - 0.75 x alternator)",
+                            in("battery", winch.battery(), "Ah"),
                             in("winch", winch.current(), "A"), in("alternator", alternator, "A")));
         }
         measures.add(Measure.of(KIT, "tree strap", "", carried(plan, RecoveryKit::treeStrap)));

@@ -13,8 +13,8 @@ public final class RideHeight {
     private RideHeight() {}
 
     /**
-     * Springs, body spacers and larger tyres together. A tyre raises the axle by half of what its diameter grows, as its
-     * middle rises by its radius. To a tenth of a millimetre, so that 50 and 25 mm make 75 mm and not a hair more.
+     * Springs, body spacers and larger tyres together. A tyre raises the axle by half of what its diameter grows, as
+     * its middle rises by its radius. To a tenth of a millimetre, so that 50 and 25 mm make 75 mm and not a hair more.
      *
      * @param springs lift by the springs, m
      * @param body lift by body spacers, m

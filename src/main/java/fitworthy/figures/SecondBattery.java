@@ -25,7 +25,10 @@ import java.util.Optional;
 public record SecondBattery(List<Battery> batteries, List<Input> capacities, List<Input> drains, List<Input> panels,
         List<Input> chargers, Figure sun, Figure driven) {
 
-    /** The second battery of a loading in which the trip is set out on; nothing where there is none or nothing hangs on it. */
+    /**
+     * The second battery of a loading in which the trip is set out on; nothing where there is none or nothing hangs on
+     * it.
+     */
     public static Optional<SecondBattery> of(Loading loading) {
         List<Battery> batteries = ElectricalMeasures.details(loading, Battery.class);
         List<Circuit> circuits = ElectricalMeasures.circuits(loading).stream()
@@ -34,14 +37,16 @@ public record SecondBattery(List<Battery> batteries, List<Input> capacities, Lis
             return Optional.empty();
         }
         Sheet.Trip trip = loading.plan().sheet().trip();
-        List<Input> panels = ElectricalMeasures.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
+        List<Input> panels = ElectricalMeasures.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power,
+                "W");
         List<Input> chargers = ElectricalMeasures.parts(loading, Details.Charger.class, Details.Charger::output, "A");
         Figure sun = panels.isEmpty() ? Figure.of(0, 0)
                 : BatteryLife.solar(ElectricalMeasures.sum(panels), trip.sun(), batteries.get(0).voltage());
         Figure driven = chargers.isEmpty() ? Figure.of(0, 0) : ElectricalMeasures.sum(chargers).times(trip.driving());
         return Optional.of(new SecondBattery(batteries,
                 ElectricalMeasures.parts(loading, Battery.class, Battery::capacity, "Ah"),
-                circuits.stream().map(each -> in(each.name(), daily(each), "Ah")).toList(), panels, chargers, sun, driven));
+                circuits.stream().map(each -> in(each.name(), daily(each), "Ah")).toList(), panels, chargers, sun,
+                driven));
     }
 
     /** Charge drawn a day, Ah. */

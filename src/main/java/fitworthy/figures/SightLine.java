@@ -3,14 +3,14 @@ package fitworthy.figures;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * What a driver sees in one outside mirror, in plan view. Lengths in m, x backwards from the front axle, y outwards from the
- * centre line on the side of this mirror, so that the left and the right are computed alike; the eye of a driver who sits
- * on the other side has a negative y.
+ * What a driver sees in one outside mirror, in plan view. Lengths in m, x backwards from the front axle, y outwards
+ * from the centre line on the side of this mirror, so that the left and the right are computed alike; the eye of a
+ * driver who sits on the other side has a negative y.
  *
  * <p>The glass is turned until it shows straight back, so it stands across the middle between that direction and the
- * eye's. Seen from behind, the eye then looks through the glass as through a window from a virtual eye ahead of it: as far
- * ahead as the real one is away where the glass is flat, nearer where it is convex; ways are measured to the middle of the
- * glass in use. Level road, vehicle and trailer in line, a mirror that can be turned as far as needed.
+ * eye's. Seen from behind, the eye then looks through the glass as through a window from a virtual eye ahead of it: as
+ * far ahead as the real one is away where the glass is flat, nearer where it is convex; ways are measured to the middle
+ * of the glass in use. Level road, vehicle and trailer in line, a mirror that can be turned as far as needed.
  *
  * @param eyeX the point midway between the driver's eyes
  * @param eyeY the same point
@@ -49,9 +49,9 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
     }
 
     /**
-     * Width of road seen in m, both eyes together. For one eye it is the similar triangles from the virtual eye over the
-     * glass to the road. The other eye sees a strip displaced by the distance of the eyes, times the ratio of the ways
-     * behind and before the glass; it adds no more than its own width.
+     * Width of road seen in m, both eyes together. For one eye it is the similar triangles from the virtual eye over
+     * the glass to the road. The other eye sees a strip displaced by the distance of the eyes, times the ratio of the
+     * ways behind and before the glass; it adds no more than its own width.
      *
      * @param across the part of the glass that nothing hides, measured across the road, m
      * @param reach from the centre line to the outer edge of the glass, m
@@ -73,8 +73,8 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
     }
 
     /**
-     * How far from the centre line the outer edge of the glass has to stand to show a width of road beyond a side, in m.
-     * The answer moves the mirror and with it the way to the eye, so it is found step by step.
+     * How far from the centre line the outer edge of the glass has to stand to show a width of road beyond a side, in
+     * m. The answer moves the mirror and with it the way to the eye, so it is found step by step.
      *
      * @param side from the centre line to what hides the road, m
      * @param width of road to be seen, m

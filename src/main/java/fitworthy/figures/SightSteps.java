@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The steps by which a {@link SightLine} comes to its answer, with the numbers at which its iteration rests, so that each
- * can be checked by itself. Lengths in m.
+ * The steps by which a {@link SightLine} comes to its answer, with the numbers at which its iteration rests, so that
+ * each can be checked by itself. Lengths in m.
  *
  * @param line where eye and glass are
  * @param side from the centre line to what hides the road
@@ -47,7 +47,8 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
     List<String> glassNeeded(double width) {
         double across = line.acrossNeeded(width, reach, behind);
         return lines(Stream.concat(Stream.of(new Formula("glass rounded up = 1000 x across / cos(turn)",
-                List.of(m("across", across), deg("turn", line.turn(reach - across / 2))))), needed(width, across, true)));
+                List.of(m("across", across), deg("turn", line.turn(reach - across / 2))))),
+                needed(width, across, true)));
     }
 
     private Stream<Formula> needed(double width, double across, boolean turned) {
@@ -58,7 +59,11 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
                                 m("way", line.wayBack(behind)), m("image", image(middle))))), way(middle, turned));
     }
 
-    /** The way of the light by the middle of the glass in use. @param turned whether the turn is asked of a flat glass too */
+    /**
+     * The way of the light by the middle of the glass in use.
+     *
+     * @param turned whether the turn is asked of a flat glass too
+     */
     private Stream<Formula> way(double middle, boolean turned) {
         boolean flat = Double.isInfinite(line.radius());
         Input distance = m("distance", line.distance(middle));

@@ -11,8 +11,8 @@ public final class SpringRate {
     private SpringRate() {}
 
     /**
-     * The rate that the wheel feels, {@code rate * ratio^2}: at a lever the force falls with the ratio and the travel grows
-     * with it.
+     * The rate that the wheel feels, {@code rate * ratio^2}: at a lever the force falls with the ratio and the travel
+     * grows with it.
      *
      * @param rate of the spring, N/m
      * @param ratio travel of the spring over travel of the wheel

@@ -17,7 +17,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Ride height, and springs against the load they carry. Asked only where springs, a lift or a heavy front are planned. */
+/**
+ * Ride height, and springs against the load they carry. Asked only where springs, a lift or a heavy front are planned.
+ */
 final class SuspensionMeasures implements Topic {
 
     private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
@@ -25,7 +27,8 @@ final class SuspensionMeasures implements Topic {
             "lift in all, with stability control");
     private static final MeasureKind HEIGHT_CHANGE = number("suspension.height-change", "mm", 0,
             "change of ride height by the springs, up or down");
-    private static final MeasureKind TRAVEL = number("suspension.travel", "%", 1, "part of the wheel travel that is kept");
+    private static final MeasureKind TRAVEL = number("suspension.travel", "%", 1,
+            "part of the wheel travel that is kept");
     private static final MeasureKind LOAD_MOST = rated("suspension.load-most", "kg", 0, "fixed load on the axle",
             "most that the springs are made for");
     private static final MeasureKind LOAD_LEAST = rated("suspension.load-least", "kg", 0, "fixed load on the axle",
@@ -166,7 +169,8 @@ final class SuspensionMeasures implements Topic {
     }
 
     /** The rate that the least frequency asks for; a rate goes with the square of the frequency. */
-    private static void stiffness(String axle, Loading loading, Springs springs, Figure frequency, List<Measure> measures) {
+    private static void stiffness(String axle, Loading loading, Springs springs, Figure frequency,
+            List<Measure> measures) {
         Figure least = loading.plan().practice("suspension.frequency-least");
         measures.add(Measure.enough(RATE_NEEDED, axle, loading.loadCase().name(),
                 Derived.of(v -> v[0] * Math.pow(v[1] / v[2], 2), springs.rate(), least, frequency))

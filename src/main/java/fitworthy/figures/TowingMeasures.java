@@ -14,7 +14,9 @@ import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
 import java.util.List;
 
-/** Whether vehicle, tow bar and trailer go together. Their masses on axles and in the GCM are a matter of the masses. */
+/**
+ * Whether vehicle, tow bar and trailer go together. Their masses on axles and in the GCM are a matter of the masses.
+ */
 final class TowingMeasures implements Topic {
 
     private static final MeasureKind TRAILER = rated("towing.trailer", "kg", 0, "loaded mass of the trailer",
@@ -136,7 +138,10 @@ final class TowingMeasures implements Topic {
             coupling("trailer coupling", trailer.coupling());
         }
 
-        /** A plate states a trailer mass or a D value: what it states is judged, and where it states neither it is asked. */
+        /**
+         * A plate states a trailer mass or a D value: what it states is judged, and where it states neither it is
+         * asked.
+         */
         private void coupling(String subject, Details.CouplingPlate plate) {
             if (plate.trailer().known() || !plate.d().known()) {
                 rated(COUPLING, subject, trailer.mass(), plate.trailer());
@@ -147,7 +152,8 @@ final class TowingMeasures implements Topic {
                 Working.Input r = in("R", trailer.rated(), "t");
                 String name = subject + ", D";
                 measures.add(fifthWheel()
-                        ? Measure.of(FORCE, name, "", Coupling.fifthWheel(vehicle, trailer.rated(), trailer.ball()), plate.d())
+                        ? Measure.of(FORCE, name, "", Coupling.fifthWheel(vehicle, trailer.rated(), trailer.ball()),
+                                plate.d())
                                 .worked("D = 0.6 x 9.81 x T x R / (T + R - U)", t, r, in("U", trailer.ball(), "t"))
                         : Measure.of(FORCE, name, "", Coupling.d(vehicle, trailer.rated()), plate.d())
                                 .worked("D = 9.81 x T x R / (T + R)", t, r));
@@ -162,7 +168,8 @@ final class TowingMeasures implements Topic {
                 Figure body = trailer.length().minus(trailer.drawbar());
                 Figure force = Coupling.v(axles(), body, trailer.axle(), air.is(YesNo.YES));
                 measures.add(Measure.of(FORCE, subject + ", V", "", given(air, force), plate.v())
-                        .worked(air.is(YesNo.YES) ? "V = 1.8 x C x max(1, X^2 / l^2)" : "V = 2.4 x C x max(1, X^2 / l^2)",
+                        .worked(air.is(YesNo.YES) ? "V = 1.8 x C x max(1, X^2 / l^2)"
+                                : "V = 2.4 x C x max(1, X^2 / l^2)",
                                 in("C", axles(), "t"), in("X", body, "m"), in("l", trailer.axle(), "m"))
                         .worked("X = length - drawbar", in("length", trailer.length(), "m"),
                                 in("drawbar", trailer.drawbar(), "m"))
@@ -183,7 +190,8 @@ final class TowingMeasures implements Topic {
                                 in("trailer", trailer.mass(), "kg")));
                 Figure least = plan.practice("towing.ball-share-least");
                 measures.add(Measure.enough(BALL_NEEDED, "tow ball", "", least.times(trailer.mass()))
-                        .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));
+                        .worked("needed = least x trailer", in("least", least, "%"),
+                                in("trailer", trailer.mass(), "kg")));
             }
         }
 
@@ -193,7 +201,8 @@ final class TowingMeasures implements Topic {
                 axles(UNBRAKED_AXLES, given(brakes, axles()));
                 number(UNBRAKED, "trailer", given(brakes, trailer.rated()));
             }
-            if (!brakes.known() || brakes.is(Brakes.OVER_RUN) || braked() && !trailer.everyWheelBraked().is(YesNo.YES)) {
+            if (!brakes.known() || brakes.is(Brakes.OVER_RUN)
+                    || braked() && !trailer.everyWheelBraked().is(YesNo.YES)) {
                 axles(PLAIN_BRAKES, brakes.is(Brakes.OVER_RUN) ? axles()
                         : given(brakes, given(trailer.everyWheelBraked(), axles())));
             }
@@ -244,7 +253,8 @@ final class TowingMeasures implements Topic {
 
         /** How {@link #axles} came about in the units of the coupling; nothing where the sheet gives it. */
         private Working[] lessBall(String result) {
-            return trailer.gtm().known() ? new Working[0] : new Working[] {new Working.Formula(result + " = rated - ball",
+            return trailer.gtm().known() ? new Working[0]
+                    : new Working[] {new Working.Formula(result + " = rated - ball",
                     List.of(in("rated", trailer.rated(), "t"), in("ball", trailer.ball(), "t")))};
         }
 

@@ -8,9 +8,10 @@ public final class TyreFigures {
     private TyreFigures() {}
 
     /**
-     * Pressure that a tyre needs for a load, taken in proportion to the load: {@code reference * load / rated}. Published
-     * relations have the load grow with a power of the pressure from 0.5 to 1 and disagree on which; below the rated load
-     * the power 1 asks for the most pressure, so it errs to the safe side. Not to be used above the rated load.
+     * Pressure that a tyre needs for a load, taken in proportion to the load: {@code reference * load / rated}.
+     * Published relations have the load grow with a power of the pressure from 0.5 to 1 and disagree on which; below
+     * the rated load the power 1 asks for the most pressure, so it errs to the safe side. Not to be used above the
+     * rated load.
      *
      * @param reference pressure at which the rated load holds, Pa
      * @param load on one tyre, kg
@@ -22,8 +23,8 @@ public final class TyreFigures {
     }
 
     /**
-     * Speed shown as a share of the true speed after a change of tyres: {@code (1 + over) * before / after}. The wheel turns
-     * more slowly with a larger tyre, and the speedometer counts turns.
+     * Speed shown as a share of the true speed after a change of tyres: {@code (1 + over) * before / after}. The wheel
+     * turns more slowly with a larger tyre, and the speedometer counts turns.
      *
      * @param over how far it read above the true speed before, as a share
      * @param before overall diameter before, m

@@ -17,8 +17,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Tyres and wheels: what they carry, how fast, and what a change of them does. The maker's own wheels under the maker's own
- * axle limits raise no question of their rating; what a change does is asked only where tyres or wheels are planned.
+ * Tyres and wheels: what they carry, how fast, and what a change of them does. The maker's own wheels under the maker's
+ * own axle limits raise no question of their rating; what a change does is asked only where tyres or wheels are
+ * planned.
  */
 final class TyreMeasures implements Topic {
 
@@ -44,7 +45,8 @@ final class TyreMeasures implements Topic {
             "slowest speed symbol for this speed");
     private static final MeasureKind SPEED_RATING = number("tyres.speed-rating", "km/h", 0,
             "speed of the symbol of tyres slower than the maker's");
-    private static final MeasureKind GROWTH = number("tyres.diameter-growth", "mm", 1, "growth of the nominal diameter");
+    private static final MeasureKind GROWTH = number("tyres.diameter-growth", "mm", 1,
+            "growth of the nominal diameter");
     private static final MeasureKind LOSS = number("tyres.diameter-loss", "mm", 1, "loss of nominal diameter");
     private static final MeasureKind CHANGE = number("tyres.diameter-change", "%", 2,
             "change of the nominal diameter either way");
@@ -55,7 +57,8 @@ final class TyreMeasures implements Topic {
     private static final MeasureKind LIFT = number("tyres.lift", "mm", 0, "lift from the larger tyres");
     private static final MeasureKind RIM_NARROW = rated("tyres.rim-narrow", "in", 1, "rim width",
             "narrowest rim for the tyre");
-    private static final MeasureKind RIM_WIDE = rated("tyres.rim-wide", "in", 1, "rim width", "widest rim for the tyre");
+    private static final MeasureKind RIM_WIDE = rated("tyres.rim-wide", "in", 1, "rim width",
+            "widest rim for the tyre");
     private static final MeasureKind RIM_SAME = MeasureKind.word("tyres.rim-same",
             "whether tyres and wheels have the same rim diameter");
     private static final MeasureKind WIDTH = number("tyres.width", "%", 0,
@@ -125,7 +128,8 @@ final class TyreMeasures implements Topic {
         }
     }
 
-    private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {
+    private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load,
+            boolean rear) {
         Figure each = load.times(1.0 / wheels(plan, rear));
         return Measure.of(kind, axle, loadCase, plan.tables().tyreIndex(each)).worked(() ->
                 List.of("from the table of load indices, the first that carries "
@@ -140,8 +144,10 @@ final class TyreMeasures implements Topic {
                         "a symbol for such a speed in the rule book's table", "rules/tables/speed-symbol.csv")));
     }
 
-    private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {
-        return Measure.enough(kind, axle, loadCase, load.times(1.0 / wheels(plan, rear))).worked("needed = load / wheels",
+    private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load,
+            boolean rear) {
+        return Measure.enough(kind, axle, loadCase, load.times(1.0 / wheels(plan, rear)))
+                .worked("needed = load / wheels",
                 in("load", load, "kg"), in("wheels", Figure.of(wheels(plan, rear)), ""));
     }
 
@@ -168,7 +174,8 @@ final class TyreMeasures implements Topic {
             if (growth.value() != 0 && !tyres.speedometerSet().is(YesNo.YES)) {
                 Figure over = plan.vehicle().speedometerOver();
                 measures.add(Measure.of(SPEEDOMETER, "speedometer", "", TyreFigures.speedShown(over, before, after))
-                        .worked("shown = (1 + over) x before / after", in("over", over, "%"), diameters[0], diameters[1])
+                        .worked("shown = (1 + over) x before / after", in("over", over, "%"), diameters[0],
+                                diameters[1])
                         .worked(sizes));
             }
         }
@@ -214,7 +221,8 @@ final class TyreMeasures implements Topic {
         }
         Figure spare = plan.vehicle().spare().loadIndex();
         measures.add(Measure.of(SPARE_LOAD, axle, loadCase, load.times(1.0 / wheels(plan, rear)),
-                plan.tables().tyreLoad(spare)).worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
+                plan.tables().tyreLoad(spare)).worked("load = axle / tyres", in("axle", load, "kg"),
+                tyreCount(plan, rear))
                 .worked(index(spare)));
     }
 
@@ -291,7 +299,8 @@ final class TyreMeasures implements Topic {
     /** Wheels that stay have the rim diameter of the tyres that came on them. */
     private static Choice<YesNo> rimSame(Plan plan, boolean newWheels) {
         Figure tyre = rim(plan.tyres(), path(plan));
-        Figure wheel = newWheels ? plan.wheels().diameter() : plan.wheels().diameter().or(rim(plan.vehicle().tyres(), STOCK));
+        Figure wheel = newWheels ? plan.wheels().diameter()
+                : plan.wheels().diameter().or(rim(plan.vehicle().tyres(), STOCK));
         List<Missing> missing = tyre.missingWith(wheel, tyre).missing();
         // Rims come in steps of half an inch, so a millimetre tells them apart.
         return missing.isEmpty() ? yesNo(Math.abs(tyre.value() - wheel.value()) < 0.001)
@@ -311,7 +320,9 @@ final class TyreMeasures implements Topic {
                 .worked("added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")));
     }
 
-    /** The figure where the vehicle is of an off-road or goods class, whose limits the book holds, else what is missing. */
+    /**
+     * The figure where the vehicle is of an off-road or goods class, whose limits the book holds, else what is missing.
+     */
     private static Figure classed(Plan plan, String limit, Figure figure) {
         if (passenger(plan)) {
             return figure.missingWith(Figure.missing(new Missing("limit for passenger cars",

@@ -110,7 +110,9 @@ final class WaterMeasures implements Topic {
         return plan.sheet().tanks().stream().filter(tank -> tank.liquid().is(Tank.Liquid.WATER)).toList();
     }
 
-    /** Nobody sets out on the trip from the weighbridge, nor in a case that itself says that every water tank is empty. */
+    /**
+     * Nobody sets out on the trip from the weighbridge, nor in a case that itself says that every water tank is empty.
+     */
     private static boolean isEmptied(LoadCase loadCase, List<Tank> tanks, Figure litres) {
         return litres.value() == 0 && tanks.stream().allMatch(tank -> loadCase.filled().containsKey(tank.name()));
     }

@@ -13,8 +13,8 @@ public final class WinchRun {
     private WinchRun() {}
 
     /**
-     * The time, {@code 0.5 C / (I - 0.75 A)}. A battery gives less than its capacity at such a current, so the true time is
-     * shorter; the time is one of pulling and leaves out the rests a winch needs.
+     * The time, {@code 0.5 C / (I - 0.75 A)}. A battery gives less than its capacity at such a current, so the true
+     * time is shorter; the time is one of pulling and leaves out the rests a winch needs.
      *
      * @param battery its capacity {@code C}, Ah
      * @param winch the current {@code I} the winch draws, A

@@ -22,8 +22,8 @@ import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.SimpleDirectedGraph;
 
 /**
- * The order in which a plan can be carried out, by its own {@code after} lists and the book's table of the usual order, and
- * when. Times count the working days from the sheet's day on.
+ * The order in which a plan can be carried out, by its own {@code after} lists and the book's table of the usual order,
+ * and when. Times count the working days from the sheet's day on.
  */
 public final class WorkOrder {
 
@@ -45,7 +45,8 @@ public final class WorkOrder {
      * @param lastDay the last day it takes; null where that is not known
      * @param critical whether the whole is late by as much as this step is
      */
-    public record Step(String name, Figure start, Figure end, LocalDate firstDay, LocalDate lastDay, boolean critical) {}
+    public record Step(String name, Figure start, Figure end, LocalDate firstDay, LocalDate lastDay,
+            boolean critical) {}
 
     private final Plan plan;
     private final LocalDate first;
@@ -129,7 +130,9 @@ public final class WorkOrder {
                 .orElseGet(this::endInTurn);
     }
 
-    /** The latest start at which all jobs, one after the other without a break, end no later than {@link #endInTurn}. */
+    /**
+     * The latest start at which all jobs, one after the other without a break, end no later than {@link #endInTurn}.
+     */
     public Figure startOnce() {
         return endInTurn().minus(work());
     }
@@ -214,8 +217,8 @@ public final class WorkOrder {
     private record Turn(Task task, Figure start, Figure end) {}
 
     /**
-     * One job after the other, by earliest start. For one pair of hands this ends soonest (from memory: Lawler 1973, one
-     * machine with release times and precedence).
+     * One job after the other, by earliest start. For one pair of hands this ends soonest (from memory: Lawler 1973,
+     * one machine with release times and precedence).
      */
     private List<Turn> turn() {
         List<Turn> turn = new ArrayList<>();

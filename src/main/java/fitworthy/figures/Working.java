@@ -20,7 +20,8 @@ public interface Working {
 
     /**
      * A formula and what is put into it. It holds for the numbers as printed, in the units printed with them and in the
-     * one its result is printed in, so that nobody has to convert; {@code %} stands for a hundredth, angles are in degrees.
+     * one its result is printed in, so that nobody has to convert; {@code %} stands for a hundredth, angles are in
+     * degrees.
      *
      * @param text the formula, {@code result = ...}, in the names of the inputs
      */
@@ -36,7 +37,8 @@ public interface Working {
     record Sum(String result, List<Input> parts) implements Working {
         @Override
         public List<String> lines() {
-            return parts.isEmpty() ? List.of() : List.of(parts.stream().map(each -> each.shown() + " (" + each.name() + ")")
+            return parts.isEmpty() ? List.of() : List.of(parts.stream()
+                    .map(each -> each.shown() + " (" + each.name() + ")")
                     .collect(Collectors.joining(" + ", result + " = ", "")));
         }
     }

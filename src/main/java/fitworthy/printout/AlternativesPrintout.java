@@ -41,14 +41,15 @@ public final class AlternativesPrintout {
      * @param counts by severity, how many things were found that are not waived
      * @param waived how many are
      */
-    private record Plan(Advice advice, Map<String, Severity> faults, Map<String, String> left, Map<Severity, Long> counts,
-            long waived) {
+    private record Plan(Advice advice, Map<String, Severity> faults, Map<String, String> left,
+            Map<Severity, Long> counts, long waived) {
 
         static Plan of(Alternative alternative) {
             Advice advice = alternative.advice();
             Map<String, Severity> faults = new TreeMap<>();
             Map<Severity, Long> counts = new EnumMap<>(Severity.class);
-            TextPrintout.groups(advice.findings().stream().filter(each -> each.waiver().isEmpty()).toList()).forEach(group -> {
+            TextPrintout.groups(advice.findings().stream().filter(each -> each.waiver().isEmpty()).toList())
+                    .forEach(group -> {
                 Severity severity = group.get(0).judged().card().severity().value();
                 counts.merge(severity, 1L, Long::sum);
                 if (severity.compareTo(Severity.CHANGE) <= 0) {
@@ -122,7 +123,8 @@ public final class AlternativesPrintout {
         Map<String, Severity> any = new TreeMap<>();
         plans.forEach(each -> any.putAll(each.faults()));
         Map<String, Severity> deciding = new LinkedHashMap<>();
-        any.entrySet().stream().filter(each -> !plans.stream().allMatch(plan -> plan.faults().containsKey(each.getKey())))
+        any.entrySet().stream().filter(each -> !plans.stream()
+                .allMatch(plan -> plan.faults().containsKey(each.getKey())))
                 .sorted(Map.Entry.comparingByValue()).forEach(each -> deciding.put(each.getKey(), each.getValue()));
         return deciding;
     }
@@ -155,7 +157,8 @@ public final class AlternativesPrintout {
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {
         page.line(String.format(Locale.ROOT, "%-" + NAME + "s", Words.shortened(name, NAME))
-                + columns.map(each -> String.format(Locale.ROOT, "%" + CELL + "s", Words.shortened(cell.apply(each), CELL - 1)))
+                + columns.map(each -> String.format(Locale.ROOT, "%" + CELL + "s",
+                        Words.shortened(cell.apply(each), CELL - 1)))
                         .collect(Collectors.joining()));
     }
 }

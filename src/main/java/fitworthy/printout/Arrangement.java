@@ -64,8 +64,8 @@ public final class Arrangement {
 
     private Report report(Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
         add("result", "Result", result());
-        add("pictures", "Pictures", Pictures.of(advice).stream().map(each -> new Drawing(each.title(), each.description(),
-                each.svg())).toList());
+        add("pictures", "Pictures", Pictures.of(advice).stream()
+                .map(each -> new Drawing(each.title(), each.description(), each.svg())).toList());
         add("findings", "Findings", findings.blocks());
         add("open", "Not assessed", findings.notAssessed());
         add("met", "In order", findings.met());
@@ -83,8 +83,8 @@ public final class Arrangement {
         String reference = quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote;
         return new Report("Advice on a planned vehicle modification", advice.sheet().title(),
                 Words.shortened(reference, LONGEST_REFERENCE),
-                "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before you buy,"
-                        + " fit or drive.", TextPrintout.verdict(advice), particulars(imprint), sections);
+                "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before "
+                        + "you buy, fit or drive.", TextPrintout.verdict(advice), particulars(imprint), sections);
     }
 
     private void add(String id, String heading, List<? extends Block> blocks) {
@@ -94,19 +94,23 @@ public final class Arrangement {
     }
 
     private List<Particular> particulars(Imprint imprint) {
-        List<Particular> particulars = new ArrayList<>(List.of(new Particular("Customer", given(advice.sheet().customer())),
+        List<Particular> particulars = new ArrayList<>(List.of(
+                new Particular("Customer", given(advice.sheet().customer())),
                 new Particular("Quote", given(advice.sheet().quote())),
                 new Particular("Vehicle", advice.sheet().vehicle().name()),
                 new Particular("Region", advice.book().regions().get(advice.sheet().region()).name()),
                 new Particular("Practice as of", advice.sheet().asOf().toString()),
                 new Particular("Loadings", cases(each -> true).collect(Collectors.joining(", "))),
-                new Particular("Rule book", advice.book().cover().name() + ", edition " + advice.book().cover().edition()
+                new Particular("Rule book", advice.book().cover().name() + ", edition "
+                        + advice.book().cover().edition()
                         + ", content " + advice.book().hash())));
         if (!ShopWords.house(advice).isEmpty()) {
             particulars.add(new Particular("House values", ShopWords.house(advice)));
         }
-        particulars.addAll(List.of(new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
-                new Particular("Made by", imprint.software() + ", " + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'",
+        particulars.addAll(List.of(new Particular("Build sheet",
+                imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
+                new Particular("Made by", imprint.software() + ", "
+                        + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'",
                         Locale.ROOT).withZone(ZoneOffset.UTC).format(imprint.printedAt()))));
         return particulars;
     }
@@ -121,7 +125,8 @@ public final class Arrangement {
 
     private List<Block> result() {
         List<Block> blocks = new ArrayList<>();
-        points("Looser than the book, on the word of " + advice.book().house().page().shop(), ShopWords.looser(advice), blocks);
+        points("Looser than the book, on the word of " + advice.book().house().page().shop(), ShopWords.looser(advice),
+                blocks);
         blocks.add(counts());
         blocks.addAll(margins());
         blocks.addAll(findings.glance().unlessEmpty());
@@ -216,7 +221,8 @@ public final class Arrangement {
                 "A check in order was held against the practice values of the region and day named above, and against"
                         + " nothing else. No regulation was read in full for this book.",
                 "Dates of the order of work are the earliest; holidays are not known."));
-        points.add("How good the evidence is stands with every finding, from best to weakest: " + Arrays.stream(Basis.values())
+        points.add("How good the evidence is stands with every finding, from best to weakest: "
+                + Arrays.stream(Basis.values())
                 .map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(new Points(points), new Notice(advice.book().cover().caution()));
     }

@@ -58,7 +58,8 @@ final class Changes {
         }
         List<Row> rows = new ArrayList<>();
         byFinding.forEach((finding, changes) -> rows.add(Row.of(finding, String.join("; or ", changes))));
-        return new Table("What would just pass, one thing at a time", List.of(text("Finding", 50), text("Change", 50)), rows);
+        return new Table("What would just pass, one thing at a time", List.of(text("Finding", 50), text("Change", 50)),
+                rows);
     }
 
     static List<Block> compared(Alternatives alternatives) {
@@ -96,8 +97,8 @@ final class Changes {
             blocks.add(new Table("Left of each limit in the loading that leaves least", leftColumns, left));
         }
         if (plans.size() < alternatives.all()) {
-            blocks.add(new Paragraph(plans.size() + " of " + alternatives.all() + " combinations are shown; 'compare' shows"
-                    + " more."));
+            blocks.add(new Paragraph(plans.size() + " of " + alternatives.all()
+                    + " combinations are shown; 'compare' shows more."));
         }
         return blocks;
     }

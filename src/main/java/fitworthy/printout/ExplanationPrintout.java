@@ -135,7 +135,8 @@ public final class ExplanationPrintout {
         advice.findings().stream().filter(each -> each.judged().id().equals(advised.id())
                 && each.judged().subject().equals(advised.subject())
                 && List.of("", loadCase).contains(each.judged().loadCase())).findFirst()
-                .ifPresent(each -> page.hanging("      found  ", Wording.fill(each.judged().card().title(), each.judged(),
+                .ifPresent(each -> page.hanging("      found  ",
+                        Wording.fill(each.judged().card().title(), each.judged(),
                         each.comparison(), each.evidence(), each.practice()) + each.comparison()
                         .map(comparison -> ": " + Wording.comparison(each.judged(), comparison)).orElse("")));
     }
@@ -180,7 +181,8 @@ public final class ExplanationPrintout {
     private static String fact(Object fact, String wanted) {
         if (fact instanceof Measure measure) {
             String limit = measure.hasLimit() && measure.isKnown()
-                    ? ", " + measure.kind().limitMeaning() + " " + Wording.quantity(measure.getLimit(), measure.kind()) : "";
+                    ? ", " + measure.kind().limitMeaning() + " " + Wording.quantity(measure.getLimit(), measure.kind())
+                    : "";
             return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
                     + (measure.isKnown() ? Wording.value(measure) + limit : "not known");
         }
@@ -213,7 +215,8 @@ public final class ExplanationPrintout {
                 return Wording.marked(practice);
             }
             return name.equals("spare") ? Wording.number(number, "%", 1) + " %"
-                    : NUMBERS.contains(name) ? Wording.quantity(number, ((Measure) owner).kind()) : String.valueOf(number);
+                    : NUMBERS.contains(name) ? Wording.quantity(number, ((Measure) owner).kind())
+                    : String.valueOf(number);
         }
         return "'" + value + "'";
     }

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Faults as {@code file:line:column: what is wrong}, with the line they stand on and what would be right. The first line is
- * not wrapped, so that editors and terminals find the place in it.
+ * Faults as {@code file:line:column: what is wrong}, with the line they stand on and what would be right. The first
+ * line is not wrapped, so that editors and terminals find the place in it.
  */
 public final class FaultPrintout {
 

@@ -84,8 +84,8 @@ final class Findings {
             Finding worst = worst(groups.get(i));
             rows.add(new Row(List.of(String.valueOf(i + 1), word(severity(groups.get(i))),
                     title(groups.get(i), worst), worst.judged().subject(),
-                    worst.comparison().map(each -> Wording.margin(worst.judged(), each)).orElse("-")), "finding-" + (i + 1),
-                    false));
+                    worst.comparison().map(each -> Wording.margin(worst.judged(), each)).orElse("-")),
+                    "finding-" + (i + 1), false));
         }
         return new Table("Findings at a glance", List.of(text("No.", 6), text("Asks for", 10), text("Finding", 44),
                 text("About", 21), figure("By how much", 19)), rows);
@@ -126,7 +126,8 @@ final class Findings {
     }
 
     private static Function<String, String> filled(Finding finding) {
-        return text -> Wording.fill(text, finding.judged(), finding.comparison(), finding.evidence(), finding.practice());
+        return text -> Wording.fill(text, finding.judged(), finding.comparison(), finding.evidence(),
+                finding.practice());
     }
 
     private static String title(List<Finding> group, Finding worst) {
@@ -143,7 +144,8 @@ final class Findings {
         }
         ShopWords.severity(advice, judged.id()).ifPresent(each -> details.add(Detail.of("Severity", each)));
         details.addAll(List.of(Detail.of("Do", Wording.remedy(worst)),
-                Detail.of("Why", filled.apply(judged.card().why())), Detail.of("Ask", filled.apply(judged.card().ask()))));
+                Detail.of("Why", filled.apply(judged.card().why())),
+                Detail.of("Ask", filled.apply(judged.card().ask()))));
         details.add(new Detail("Rests on", Stream.concat(Stream.of("The rule: " + judged.card().basis().value().words()
                 + cited(judged.card().sources())), worst.practice().stream().map(this::practice)).toList()));
         details.add(Detail.of("Caution", caution(group)));
@@ -160,7 +162,8 @@ final class Findings {
         PracticeEntry.Value entry = practice.entry();
         return practice.meaning() + ": " + Wording.value(practice) + " (" + practice.id() + ", "
                 + advice.book().regions().get(entry.region()).name() + " from " + entry.from() + "), "
-                + entry.basis().value().words() + cited(entry.sources()) + (entry.note().isEmpty() ? "" : ". " + entry.note());
+                + entry.basis().value().words() + cited(entry.sources())
+                + (entry.note().isEmpty() ? "" : ". " + entry.note());
     }
 
     /** What makes this finding less sure than it looks, by its figures and by its evidence. */
@@ -190,7 +193,8 @@ final class Findings {
     /** Value, limit and margin; loadings with the same figures share a row. */
     private static Table figures(List<Finding> group) {
         Map<List<String>, List<String>> byFigures = new LinkedHashMap<>();
-        group.forEach(each -> byFigures.computeIfAbsent(figures(each.judged(), each.comparison()), key -> new ArrayList<>())
+        group.forEach(each -> byFigures.computeIfAbsent(figures(each.judged(), each.comparison()),
+                key -> new ArrayList<>())
                 .add(each.judged().loadCase()));
         boolean compared = group.get(0).comparison().isPresent();
         Judged judged = group.get(0).judged();
@@ -216,8 +220,9 @@ final class Findings {
         if (rows.isEmpty()) {
             return List.of(new Paragraph("Every check that applies to this plan had its figures."));
         }
-        return List.of(new Paragraph("For want of these figures " + checks() + " checks say nothing, and that is no pass. Bring"
-                + " them and have the plan checked again."), new Table("Figures to bring", List.of(
+        return List.of(new Paragraph("For want of these figures " + checks()
+                + " checks say nothing, and that is no pass. Bring them and have the plan checked again."),
+                new Table("Figures to bring", List.of(
                 text("Field of the sheet", 25), text("What it is", 29), text("Where to find it", 21),
                 text("Checks that wait for it", 25)), rows));
     }
@@ -255,12 +260,16 @@ final class Findings {
             where.add(judged.loadCase());
         }
         where.add(judged.id());
-        String likewise = bySubject.isEmpty() ? "" : ". Likewise: " + bySubject.stream().map(each -> each.judged().subject()
-                + each.comparison().map(comparison -> " (" + Wording.margin(each.judged(), comparison) + ")").orElse(""))
+        String likewise = bySubject.isEmpty() ? "" : ". Likewise: "
+                + bySubject.stream().map(each -> each.judged().subject()
+                + each.comparison().map(comparison -> " (" + Wording.margin(each.judged(), comparison) + ")")
+                .orElse(""))
                 .collect(Collectors.joining(", "));
         List<String> cells = new ArrayList<>(List.of(text + " (" + String.join(", ", where) + ")" + likewise
-                + closest.practice().stream().filter(each -> each.house().isPresent()).map(each -> "; " + each.id() + " "
-                        + Wording.value(each) + ", set by the shop. " + each.entry().note()).collect(Collectors.joining())));
+                + closest.practice().stream().filter(each -> each.house().isPresent())
+                .map(each -> "; " + each.id() + " "
+                        + Wording.value(each) + ", set by the shop. " + each.entry().note())
+                        .collect(Collectors.joining())));
         cells.addAll(figures(judged, closest.comparison()));
         while (cells.size() < 4) {
             cells.add("");

@@ -9,7 +9,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
-/** A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made of it. */
+/**
+ * A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made
+ * of it.
+ */
 public final class HtmlPrintout {
 
     /** Stands for a letter that cannot be shown. */

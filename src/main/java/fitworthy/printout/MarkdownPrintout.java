@@ -73,7 +73,8 @@ public final class MarkdownPrintout {
         } else if (block instanceof Cited cited) {
             anchor("source-" + cited.id());
             paragraph("**" + escaped("[" + cited.id() + "]") + "** " + escaped(cited.title() + ". ")
-                    + (cited.link().isEmpty() ? "" : "<" + cited.link() + ">. ") + escaped("Seen: " + cited.seen() + "."));
+                    + (cited.link().isEmpty() ? "" : "<" + cited.link() + ">. ")
+                    + escaped("Seen: " + cited.seen() + "."));
         } else {
             throw new IllegalArgumentException("no Markdown for " + block.getClass().getSimpleName());
         }

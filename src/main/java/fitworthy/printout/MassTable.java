@@ -17,7 +17,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Every mass once with the loadings it is in, what it puts on the axles, and what the axles carry against their limits. */
+/**
+ * Every mass once with the loadings it is in, what it puts on the axles, and what the axles carry against their limits.
+ */
 final class MassTable {
 
     private MassTable() {}
@@ -27,7 +29,8 @@ final class MassTable {
         Map<List<String>, List<String>> casesByMass = new LinkedHashMap<>();
         for (Loading loading : loadings) {
             for (PointMass each : loading.masses()) {
-                casesByMass.computeIfAbsent(cells(each, wheelbase), key -> new ArrayList<>()).add(loading.loadCase().name());
+                casesByMass.computeIfAbsent(cells(each, wheelbase), key -> new ArrayList<>())
+                        .add(loading.loadCase().name());
             }
         }
         List<String> all = loadings.stream().map(each -> each.loadCase().name()).toList();
@@ -35,26 +38,29 @@ final class MassTable {
         casesByMass.forEach((cells, cases) -> rows.add(row(cells, where(cases, all), false)));
         for (Loading loading : loadings) {
             AxleLoads axles = loading.axles();
-            rows.add(row(List.of("sum; place of the centre of gravity", kilograms(axles.total(), 1), tolerance(axles.total()),
+            rows.add(row(List.of("sum; place of the centre of gravity", kilograms(axles.total(), 1),
+                    tolerance(axles.total()),
                     millimetres(axles.cogX()), millimetres(axles.cogY()), millimetres(axles.cogZ()),
                     kilograms(axles.front(), 1), kilograms(axles.rear(), 1)), loading.loadCase().name(), true));
         }
         List<Row> limits = loadings.stream().flatMap(each -> limits(each).stream()).toList();
         return List.of(
-                new Table("Masses in kg; places in mm behind the front axle, left of the centre line and above the ground",
+                new Table("Masses in kg; places in mm behind the front axle, left of the centre line and above the "
+                        + "ground",
                         List.of(text("Item", 28), text("Loading", 15), figure("Mass", 9), figure("+/-", 7),
                                 figure("Behind", 8), figure("Left", 7), figure("Up", 7), figure("Front axle", 9),
                                 figure("Rear axle", 10)), rows),
                 new Paragraph("front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
                         + millimetres(wheelbase) + " mm. What is taken off counts below zero."),
-                new Table("Against the limits, in kg", List.of(text("Limit", 28), text("Loading", 20), figure("Load", 13),
-                        figure("+/-", 13), figure("Limit", 13), figure("Left", 13)), limits));
+                new Table("Against the limits, in kg", List.of(text("Limit", 28), text("Loading", 20),
+                        figure("Load", 13), figure("+/-", 13), figure("Limit", 13), figure("Left", 13)), limits));
     }
 
     private static List<String> cells(PointMass mass, Figure wheelbase) {
         AxleLoads own = AxleLoads.of(List.of(mass), wheelbase);
         return List.of(mass.name(), kilograms(mass.mass(), 1), tolerance(mass.mass()), millimetres(mass.at().x()),
-                millimetres(mass.at().y()), millimetres(mass.at().z()), kilograms(own.front(), 1), kilograms(own.rear(), 1));
+                millimetres(mass.at().y()), millimetres(mass.at().z()), kilograms(own.front(), 1),
+                kilograms(own.rear(), 1));
     }
 
     private static Row row(List<String> cells, String where, boolean sum) {

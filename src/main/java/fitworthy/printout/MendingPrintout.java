@@ -71,7 +71,8 @@ public final class MendingPrintout {
     /** How far the search went. */
     static String effort(Mending mending) {
         return mending.tried() + " changed plans were run through the whole rule book." + (mending.complete() ? ""
-                : " Time ran out, or there were too many combinations, before all were tried; there may be smaller changes.");
+                : " Time ran out, or there were too many combinations, before all were tried; there may be smaller "
+                        + "changes.");
     }
 
     /** What an offer costs, and what the book says of the plan then. */
@@ -93,17 +94,20 @@ public final class MendingPrintout {
     private static String money(Advice planned, Offer offer) {
         return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
                 .filter(each -> each.getValue().signum() != 0)
-                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString() + " "
+                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString()
+                        + " "
                         + each.getKey()).collect(Collectors.joining());
     }
 
     private static String days(Advice planned, Offer offer) {
         double change = offer.days() - Mender.days(planned.sheet());
-        return change == 0 ? "" : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(), change);
+        return change == 0 ? "" : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(),
+                change);
     }
 
     private static Set<String> ids(Advice advice) {
-        return advice.findings().stream().map(each -> each.judged().id()).collect(Collectors.toCollection(TreeSet::new));
+        return advice.findings().stream().map(each -> each.judged().id())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private void ways(Mending mending) {

@@ -57,7 +57,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     private static final int MOST_LACKING = 20;
     private static final String LIBERATION = "/liberation/Liberation";
     private static final String DEJAVU = "/net/sf/jasperreports/fonts/dejavu/DejaVu";
-    private static final Logger[] LOGGERS = {Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox")};
+    private static final Logger[] LOGGERS = {Logger.getLogger("org.apache.pdfbox"),
+            Logger.getLogger("org.apache.fontbox")};
 
     /** @param printedAt the time that is written into the file */
     public static PdfPrintout of(Report report, Paper paper, String software, Instant printedAt) {
@@ -67,7 +68,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         adapt(page);
         quiet();
         try (PDDocument document = new PDDocument()) {
-            List<Typeface> typefaces = List.of(new Typeface(document, LIBERATION + "Sans-Regular.ttf", "Liberation Sans", 400),
+            List<Typeface> typefaces = List.of(new Typeface(document, LIBERATION + "Sans-Regular.ttf",
+                    "Liberation Sans", 400),
                     new Typeface(document, LIBERATION + "Sans-Bold.ttf", "Liberation Sans", 700),
                     new Typeface(document, DEJAVU + "Sans.ttf", "DejaVu Sans", 400),
                     new Typeface(document, DEJAVU + "Sans-Bold.ttf", "DejaVu Sans", 700),
@@ -84,7 +86,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         }
     }
 
-    private static PdfBoxRenderer renderer(Document page, PDDocument document, List<Typeface> typefaces, String software) {
+    private static PdfBoxRenderer renderer(Document page, PDDocument document, List<Typeface> typefaces,
+            String software) {
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .withW3cDocument(page, PROTOCOL + ":/")
                 .usePDDocument(document)
@@ -102,7 +105,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
 
     private static String lacking(String html, List<Typeface> typefaces) {
         return html.codePoints().distinct().filter(letter -> !Character.isWhitespace(letter)
-                && Character.getType(letter) != Character.FORMAT && typefaces.stream().noneMatch(each -> each.has(letter)))
+                && Character.getType(letter) != Character.FORMAT
+                && typefaces.stream().noneMatch(each -> each.has(letter)))
                 .limit(MOST_LACKING).mapToObj(Character::toString).collect(Collectors.joining(" "));
     }
 
@@ -130,7 +134,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         each(page, "svg", svg -> {
             String description = svg.getElementsByTagName("desc").item(0).getTextContent();
             if (drawn) {
-                svg.setAttribute("alt", svg.getElementsByTagName("title").item(0).getTextContent() + ". " + description);
+                svg.setAttribute("alt", svg.getElementsByTagName("title").item(0).getTextContent() + ". "
+                        + description);
                 svg.setAttribute("font-family", "Picture");
             } else {
                 Element words = page.createElement("p");

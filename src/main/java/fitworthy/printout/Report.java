@@ -3,8 +3,8 @@ package fitworthy.printout;
 import java.util.List;
 
 /**
- * Advice arranged for paper: every word and figure as it is printed, in the order in which it is printed. How it looks is the
- * template's.
+ * Advice arranged for paper: every word and figure as it is printed, in the order in which it is printed. How it looks
+ * is the template's.
  *
  * @param kind what kind of paper it is
  * @param title the sheet's title
@@ -54,7 +54,12 @@ public record Report(String kind, String title, String reference, String caution
         }
     }
 
-    /** A heading inside a section. @param mark the severity below it in lower case, else empty @param id names it in links */
+    /**
+     * A heading inside a section.
+     *
+     * @param mark the severity below it in lower case, else empty
+     * @param id names it in links
+     */
     public record Subheading(int level, String text, String mark, String id) implements Block {
 
         public Subheading(int level, String text, String mark) {
@@ -65,9 +70,12 @@ public record Report(String kind, String title, String reference, String caution
     /** A table. */
     public record Table(String caption, List<Column> columns, List<Row> rows) implements Block {
 
-        /** How it is laid out where there is little room: as it is, scrolled sideways, or its cells one below the other. */
+        /**
+         * How it is laid out where there is little room: as it is, scrolled sideways, or its cells one below the other.
+         */
         public String layout() {
-            return columns.stream().anyMatch(Column::whole) ? "list" : columns.size() <= 4 ? "narrow" : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
+            return columns.stream().anyMatch(Column::whole) ? "list" : columns.size() <= 4 ? "narrow"
+                    : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
         }
 
         /** The table, or nothing where it has no rows. */

@@ -79,7 +79,8 @@ final class ShopWords {
     /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
     static String waived(Advice advice) {
         Map<String, Long> counts = new LinkedHashMap<>();
-        TextPrintout.groups(advice.findings().stream().filter(each -> each.waiver().isPresent()).toList()).forEach(group ->
+        TextPrintout.groups(advice.findings().stream().filter(each -> each.waiver().isPresent()).toList())
+                .forEach(group ->
                 group.stream().map(each -> word(each.judged().card().severity().value()) + " waived by "
                         + each.waiver().orElseThrow().by() + " until " + each.waiver().orElseThrow().until()).distinct()
                         .forEach(each -> counts.merge(each, 1L, Long::sum)));

@@ -45,7 +45,8 @@ public final class TextPrintout {
     /** Prints advice whose findings are no milder than {@code mildest}. */
     public void print(Advice advice, Severity mildest) {
         title(advice);
-        section("LOOSER THAN THE BOOK, on the word of " + advice.book().house().page().shop() + ":", ShopWords.looser(advice));
+        section("LOOSER THAN THE BOOK, on the word of " + advice.book().house().page().shop() + ":",
+                ShopWords.looser(advice));
         groups(advice.findings().stream()
                 .filter(finding -> finding.judged().card().severity().value().compareTo(mildest) <= 0).toList())
                 .forEach(group -> findings(advice, group));
@@ -144,7 +145,8 @@ public final class TextPrintout {
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
         cases(group, finding -> finding.comparison().map(each -> Wording.comparison(finding.judged(), each))
-                .orElse(finding.judged().measure().kind().meaning() + ": " + Wording.value(finding.judged().measure())));
+                .orElse(finding.judged().measure().kind().meaning() + ": "
+                        + Wording.value(finding.judged().measure())));
         ShopWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
         ShopWords.severity(advice, judged.id()).ifPresent(each -> page.wrapped(INDENT, "Severity: " + each));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
@@ -191,7 +193,8 @@ public final class TextPrintout {
         }
         page.wrapped(0, "NOT ASSESSED for want of a figure; bring:");
         wanted.forEach(each -> {
-            page.hanging("  - ", each.what() + ": " + each.missing().meaning() + ". Find it: " + each.missing().find() + ".");
+            page.hanging("  - ", each.what() + ": " + each.missing().meaning() + ". Find it: " + each.missing().find()
+                    + ".");
             page.wrapped(4, "Waiting for it: " + String.join(", ", each.rules()));
         });
         page.blank();
@@ -219,7 +222,8 @@ public final class TextPrintout {
             figures.ifPresent(text -> page.wrapped(4, (judged.loadCase().isEmpty() ? "" : cases.size() > 1
                     ? "closest in " + judged.loadCase() + ": " : judged.loadCase() + ": ") + text));
             closest.practice().stream().filter(each -> each.house().isPresent()).forEach(each ->
-                    page.wrapped(4, each.id() + " " + Wording.value(each) + ", set by the shop. " + each.entry().note()));
+                    page.wrapped(4, each.id() + " " + Wording.value(each) + ", set by the shop. "
+                            + each.entry().note()));
         });
     }
 

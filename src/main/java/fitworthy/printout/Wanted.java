@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * A figure to bring before a check can be made. The same one of several parts is asked for once, so that a long list of parts
- * does not hide the figure that matters.
+ * A figure to bring before a check can be made. The same one of several parts is asked for once, so that a long list of
+ * parts does not hide the figure that matters.
  *
  * @param what the field, with the parts that lack it
  * @param missing what it means and where one finds it

@@ -45,7 +45,8 @@ public final class Wording {
 
     /** A measure's value with its unit, or its word. */
     public static String value(Measure measure) {
-        return !measure.isKnown() ? "not known" : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty() ? measure.getWord().replace('-', ' ')
+        return !measure.isKnown() ? "not known" : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
+                ? measure.getWord().replace('-', ' ')
                 : quantity(measure.getValue(), measure.kind());
     }
 
@@ -61,7 +62,8 @@ public final class Wording {
 
     /** What was compared, in one line: value with tolerance, limit, and by how much. */
     public static String comparison(Judged judged, Comparison comparison) {
-        return judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison) + ": "
+        return judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison)
+                + ": "
                 + margin(judged, comparison) + (comparison.uncertain() ? "; the tolerance could turn this" : "");
     }
 
@@ -119,10 +121,13 @@ public final class Wording {
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
-            case "value" -> comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
-            case "enough" -> comparison.map(each -> quantity(kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
+            case "value" -> comparison.map(each -> quantity(each.value(), kind))
                     .orElseGet(() -> value(judged.measure()));
-            case "limit" -> comparison.map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : "")).orElse("the limit");
+            case "enough" -> comparison.map(each -> quantity(
+                    kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
+                    .orElseGet(() -> value(judged.measure()));
+            case "limit" -> comparison.map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))
+                    .orElse("the limit");
             case "margin" -> comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
             default -> evidence.stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)
                     .or(() -> practice.stream().filter(each -> each.id().equals(name)).findFirst().map(Wording::marked))

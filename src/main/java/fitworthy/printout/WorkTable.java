@@ -22,7 +22,8 @@ final class WorkTable {
     static List<Block> blocks(Plan plan) {
         WorkOrder order = WorkOrder.of(plan);
         if (!order.loops().isEmpty()) {
-            return order.loops().stream().map(each -> (Block) new Paragraph("There is no order of work: each of these waits"
+            return order.loops().stream()
+                    .map(each -> (Block) new Paragraph("There is no order of work: each of these waits"
                     + " for another of them: " + String.join(", ", each) + ".")).toList();
         }
         List<Row> rows = new ArrayList<>();
@@ -39,9 +40,11 @@ final class WorkTable {
         }
         LocalDate wanted = plan.sheet().readyBy();
         String whole = known ? "Done by " + last + " at the earliest, where as many jobs as can be go on at once"
-                : "The sheet does not say how long every job takes, or when every part can be had, so the end is not known";
-        return List.of(new Paragraph(whole + (wanted == null ? "." : "; wanted by " + wanted + ".") + " The whole is late by as"
-                + " much as any step on the critical path is."), new Table("Steps, in the order that gets one pair of hands"
+                : "The sheet does not say how long every job takes, or when every part can be had, so the end is not "
+                        + "known";
+        return List.of(new Paragraph(whole + (wanted == null ? "." : "; wanted by " + wanted + ".")
+                + " The whole is late by as much as any step on the critical path is."),
+                new Table("Steps, in the order that gets one pair of hands"
                 + " through soonest", List.of(figure("No.", 6), text("Step", 40), text("Begins", 16), text("Done", 16),
                 figure("Working days", 11), text("Critical", 11)), rows));
     }

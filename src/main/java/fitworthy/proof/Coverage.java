@@ -74,7 +74,9 @@ final class Coverage {
                         "the nearest case within its limit is " + gap + " away"));
     }
 
-    /** The gap to the limit where it is too wide for a case at the threshold; what is counted comes no nearer than one. */
+    /**
+     * The gap to the limit where it is too wide for a case at the threshold; what is counted comes no nearer than one.
+     */
     private Optional<String> tooFar(Stream<Comparison> all) {
         MeasureKind kind = Measures.kinds().get(card.judges());
         boolean counted = kind.unit().isEmpty() && kind.decimals() == 0;

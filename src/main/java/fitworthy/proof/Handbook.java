@@ -38,11 +38,15 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A rule book arranged for reading: what each rule says and rests on, every practice value, and what is to be confirmed. */
+/**
+ * A rule book arranged for reading: what each rule says and rests on, every practice value, and what is to be
+ * confirmed.
+ */
 public final class Handbook {
 
     /** The grades that leave something to confirm, the least certain first. */
-    private static final List<Basis> UNCONFIRMED = List.of(Basis.MEMORY, Basis.COMMON_PRACTICE, Basis.PUBLISHED_SECONDHAND);
+    private static final List<Basis> UNCONFIRMED = List.of(Basis.MEMORY, Basis.COMMON_PRACTICE,
+            Basis.PUBLISHED_SECONDHAND);
 
     private final Book book;
     private final References references;
@@ -103,10 +107,10 @@ public final class Handbook {
                 new Paragraph("How a rule or a value is known, from the best down:"),
                 new Points(Arrays.stream(Basis.values()).filter(each -> each != Basis.HOUSE).map(each ->
                         Words.hyphenated(each.name()) + ": " + each.words()).toList()),
-                new Paragraph("A region without a value of its own goes by its parent's. Where none is recorded the check is"
-                        + " not assessed."),
-                new Paragraph("A look-alike is a case next to a rule's limit in which the rule is met; where a rule has no"
-                        + " limit, one that is about little else."));
+                new Paragraph("A region without a value of its own goes by its parent's. Where none is recorded the "
+                        + "check is not assessed."),
+                new Paragraph("A look-alike is a case next to a rule's limit in which the rule is met; where a rule "
+                        + "has no limit, one that is about little else."));
     }
 
     /** Every rule by topic, with its title. */
@@ -141,7 +145,8 @@ public final class Handbook {
         Set<String> practice = references.values(Set.of(id));
         if (!practice.isEmpty()) {
             blocks.add(new Subheading(4, "Practice values", ""));
-            blocks.add(new Links("It compares with", practice.stream().map(each -> link(each, " (" + references.place(each)
+            blocks.add(new Links("It compares with", practice.stream()
+                    .map(each -> link(each, " (" + references.place(each)
                     + ")")).toList(), false));
             practice.forEach(each -> blocks.add(values(each + ": " + book.practice().get(each).meaning(), each)));
         }
@@ -149,7 +154,8 @@ public final class Handbook {
                 + figures(each, id)).toList(), blocks);
         named("Look-alikes that are fine", "It says '" + card.met() + "'.", lookAlikes.of(id).stream()
                 .map(LookAlike::words).toList(), blocks);
-        named("It cannot be assessed in these cases", "", references.notAssessed(id).stream().map(each -> each.text().name())
+        named("It cannot be assessed in these cases", "",
+                references.notAssessed(id).stream().map(each -> each.text().name())
                 .toList(), blocks);
         return blocks;
     }
@@ -166,7 +172,8 @@ public final class Handbook {
 
     /** What a case expects of a rule, as printed. */
     private static String figures(Case text, String id) {
-        Expected expected = text.text().expect().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+        Expected expected = text.text().expect().stream().filter(each -> each.id().equals(id)).findFirst()
+                .orElseThrow();
         String figures = Stream.of(expected.value(), expected.limit().isEmpty() ? "" : "limit " + expected.limit(),
                 expected.margin().isEmpty() ? "" : "margin " + expected.margin()).filter(each -> !each.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -207,7 +214,8 @@ public final class Handbook {
         List<Block> blocks = new ArrayList<>();
         book.practice().forEach((id, entry) -> {
             blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
-            blocks.add(new Links(references.place(id) + ", used by", references.users(id).stream().map(each -> link(each, ""))
+            blocks.add(new Links(references.place(id) + ", used by",
+                    references.users(id).stream().map(each -> link(each, ""))
                     .toList(), false));
             blocks.add(values("Values of " + id, id));
         });
@@ -217,8 +225,10 @@ public final class Handbook {
     private Table values(String caption, String id) {
         return new Table(caption, List.of(text("Region", 12), Column.whole("From", 14), text("Is", 16),
                 text("How it is known", 58)),
-                book.practice().get(id).values().stream().map(value -> new Row(List.of(value.region(), value.from().toString(),
-                        value.value(), known(id, value)), target("region-" + value.region()), false, sources(value.sources())))
+                book.practice().get(id).values().stream().map(
+                        value -> new Row(List.of(value.region(), value.from().toString(),
+                        value.value(), known(id, value)), target("region-" + value.region()), false,
+                        sources(value.sources())))
                         .toList());
     }
 
@@ -229,9 +239,10 @@ public final class Handbook {
     }
 
     private List<Block> unconfirmed() {
-        List<Block> blocks = new ArrayList<>(List.of(new Paragraph("Region by region: what is known there less well than from"
-                + " a published text that was read, and what holds there or is wanting besides, once all that is recorded"
-                + " has begun. What a region has from another is to be confirmed there as well.")));
+        List<Block> blocks = new ArrayList<>(
+                List.of(new Paragraph("Region by region: what is known there less well than from"
+                + " a published text that was read, and what holds there or is wanting besides, once all that is "
+                + "recorded has begun. What a region has from another is to be confirmed there as well.")));
         book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
         for (Basis basis : UNCONFIRMED) {
             List<Link> rules = book.cards().entrySet().stream().filter(each -> each.getValue().basis().is(basis))
@@ -265,7 +276,8 @@ public final class Handbook {
                     + Wording.value(((Lookup.Found) references.last(region, id)).practice()))).toList(), blocks);
         }
         held("No such limit applies", references.none(region).stream().map(id -> link(id, "")).toList(), blocks);
-        held("Not recorded, so that these are not assessed", references.notRecorded(region).stream().map(id -> link(id, ": "
+        held("Not recorded, so that these are not assessed",
+                references.notRecorded(region).stream().map(id -> link(id, ": "
                 + String.join(", ", references.users(id)))).toList(), blocks);
         return blocks;
     }
@@ -274,8 +286,8 @@ public final class Handbook {
         return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
                 .filter(value -> value.region().equals(region) && value.basis().is(basis))
                 .map(value -> new Row(List.of(entry.getKey(), value.from().toString(), value.value(),
-                        entry.getValue().meaning() + "; " + known(entry.getKey(), value)), target(entry.getKey()), false,
-                        sources(value.sources()))));
+                        entry.getValue().meaning() + "; " + known(entry.getKey(), value)), target(entry.getKey()),
+                        false, sources(value.sources()))));
     }
 
     private static void held(String heading, List<Link> links, List<Block> blocks) {
@@ -286,8 +298,8 @@ public final class Handbook {
     }
 
     private List<Block> cited(Collection<String> sources) {
-        return sources.stream().map(id -> (Block) new Cited(id, book.sources().get(id).title(), book.sources().get(id).link(),
-                book.sources().get(id).seen())).toList();
+        return sources.stream().map(id -> (Block) new Cited(id, book.sources().get(id).title(),
+                book.sources().get(id).link(), book.sources().get(id).seen())).toList();
     }
 
     private static List<Link> sources(List<String> ids) {

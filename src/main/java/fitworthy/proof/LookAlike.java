@@ -35,9 +35,9 @@ record LookAlike(Case text, Met met) {
         }
 
         /**
-         * The cases that say that a rule is met; where none says so, those of its topic in which it is. Of these, where it
-         * compares, those next to its limit, the nearest first, or else the nearest alone; where it does not compare, those
-         * that have fewest other things to say.
+         * The cases that say that a rule is met; where none says so, those of its topic in which it is. Of these, where
+         * it compares, those next to its limit, the nearest first, or else the nearest alone; where it does not
+         * compare, those that have fewest other things to say.
          */
         List<LookAlike> of(String rule) {
             List<Case> named = references.met(rule);
@@ -52,17 +52,20 @@ record LookAlike(Case text, Met met) {
             all.sort(Comparator.comparingDouble(LookAlike::distance));
             double most = all.isEmpty() ? 0 : all.get(0).met().comparison().isPresent()
                     ? Math.max(NEAR, all.get(0).distance()) : all.get(0).distance();
-            return all.stream().filter(each -> each.distance() <= most).limit(named.isEmpty() ? 1 : Long.MAX_VALUE).toList();
+            return all.stream().filter(each -> each.distance() <= most).limit(named.isEmpty() ? 1 : Long.MAX_VALUE)
+                    .toList();
         }
 
         private Advice advice(Case each) {
-            return advice.computeIfAbsent(each, text -> Adviser.advise(references.book().with(text.house()), text.sheet()));
+            return advice.computeIfAbsent(each, text -> Adviser.advise(references.book().with(text.house()),
+                    text.sheet()));
         }
     }
 
     private double distance() {
         Cases.Text says = text.text();
-        return met.comparison().isPresent() ? left(met) : says.expect().size() + says.notAssessed().size() + says.met().size();
+        return met.comparison().isPresent() ? left(met) : says.expect().size() + says.notAssessed().size()
+                + says.met().size();
     }
 
     private static double left(Met met) {

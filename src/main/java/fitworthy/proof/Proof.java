@@ -42,7 +42,8 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
     public static Proof of(Path folder, Book book, LocalDate day, IntConsumer progress) throws FaultsException {
         Proof proof = of(folder, book, each -> true, progress);
         book.rules().forEach((id, rule) -> proof.coverage(id).gap().ifPresent(gap -> proof.faults.add(new Fault(
-                place(book, id), id, gap, "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
+                place(book, id), id, gap,
+                "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
         Places places = new Places();
         book.practice().forEach((id, entry) -> {
             for (int i = 0; i < entry.values().size(); i++) {
@@ -71,13 +72,15 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
      *
      * @param chosen which cases to run
      */
-    public static Proof of(Path folder, Book book, Predicate<Case> chosen, IntConsumer progress) throws FaultsException {
+    public static Proof of(Path folder, Book book, Predicate<Case> chosen, IntConsumer progress)
+            throws FaultsException {
         Proof proof = new Proof(book, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (Case each : Cases.read(folder, book)) {
             if (chosen.test(each)) {
                 Trial trial = Trial.of(book, each);
                 proof.trials.add(trial);
-                trial.problems().forEach(problem -> proof.faults.add(new Fault(each.place(), each.text().name(), problem,
+                trial.problems().forEach(problem -> proof.faults.add(
+                        new Fault(each.place(), each.text().name(), problem,
                         "change the rule, or the case where the new outcome is right")));
                 progress.accept(proof.trials.size());
             }
@@ -95,7 +98,8 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         if (!value.from().isAfter(ALWAYS)) {
             return;
         }
-        List<String> rules = book.rules().keySet().stream().filter(each -> book.rules().get(each).practice().contains(id))
+        List<String> rules = book.rules().keySet().stream()
+                .filter(each -> book.rules().get(each).practice().contains(id))
                 .toList();
         for (LocalDate day : List.of(value.from().minusDays(1), value.from())) {
             // Where none applies nothing is said, so that no case can tell.

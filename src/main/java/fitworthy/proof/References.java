@@ -117,7 +117,9 @@ final class References {
         return values(id -> last(region, id) instanceof Lookup.NoneApplies);
     }
 
-    /** The practice values that neither a region nor its parents have, so that checks with them are not assessed there. */
+    /**
+     * The practice values that neither a region nor its parents have, so that checks with them are not assessed there.
+     */
     List<String> notRecorded(String region) {
         return values(id -> last(region, id) instanceof Lookup.NotRecorded);
     }

@@ -34,9 +34,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The beginnings of a new rule or region: what to add at the end of which files, so that the book still proves. A new rule
- * holds from a day after every case of its topic, so that it changes nobody's advice before its words have been written, and
- * its limit stands between two cases that the topic has.
+ * The beginnings of a new rule or region: what to add at the end of which files, so that the book still proves. A new
+ * rule holds from a day after every case of its topic, so that it changes nobody's advice before its words have been
+ * written, and its limit stands between two cases that the topic has.
  */
 public final class Skeleton {
 
@@ -68,14 +68,16 @@ public final class Skeleton {
      * @param region the region it begins in
      * @param from the day from which it holds, after the day of every case of the topic
      * @return what to add, by file
-     * @throws FaultsException where the names do not fit the book, or no two cases are near enough to put a limit between
+     * @throws FaultsException where the names do not fit the book, or no two cases are near enough to put a limit
+     *     between
      */
     public static Map<Path, String> rule(Path folder, Book book, String id, String about, String region, LocalDate from)
             throws FaultsException {
         MeasureKind kind = Measures.kinds().get(about);
         String topic = id.contains(".") ? id.substring(0, id.indexOf('.')) : id;
         if (!book.topics().contains(topic) || !id.matches("[a-z]+\\.[a-z][a-z0-9-]*")) {
-            throw refused("ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics()));
+            throw refused("ID", "'" + id + "' does not begin with a topic of the book",
+                    String.join(", ", book.topics()));
         }
         if (book.cards().containsKey(id)) {
             throw refused("ID", "the book has a rule '" + id + "' already, at " + book.places().get(id), "a new name");
@@ -100,16 +102,19 @@ public final class Skeleton {
     public static Map<Path, String> region(Path folder, Book book, String id, String name, String parent)
             throws FaultsException {
         if (book.regions().containsKey(id)) {
-            throw refused("ID", "the book has a region '" + id + "' already", "a new id, or its values in practice.yaml");
+            throw refused("ID", "the book has a region '" + id + "' already",
+                    "a new id, or its values in practice.yaml");
         }
         if (!id.matches("[a-z]+(-[a-z]+)*")) {
-            throw refused("ID", "'" + id + "' is not written as regions are", "small letters and hyphens, such as au-tas");
+            throw refused("ID", "'" + id + "' is not written as regions are",
+                    "small letters and hyphens, such as au-tas");
         }
         if (!book.regions().containsKey(parent)) {
             throw refused("--parent", "the book has no region '" + parent + "'"
                     + Words.suggestion(parent, book.regions().keySet()), String.join(", ", book.regions().keySet()));
         }
-        return Map.of(folder.resolve("book.yaml"), "  " + id + ": {name: " + quoted(name) + ", parent: " + parent + "}\n");
+        return Map.of(folder.resolve("book.yaml"), "  " + id + ": {name: " + quoted(name) + ", parent: " + parent
+                + "}\n");
     }
 
     private static FaultsException refused(String where, String problem, String right) {
@@ -118,7 +123,8 @@ public final class Skeleton {
 
     private Map<Path, String> rule(String topic, String id, MeasureKind kind) throws FaultsException {
         List<Seen> seen = seen(topic, kind);
-        boolean word = seen.stream().flatMap(each -> each.measures().stream()).anyMatch(each -> !each.getWord().isEmpty());
+        boolean word = seen.stream().flatMap(each -> each.measures().stream())
+                .anyMatch(each -> !each.getWord().isEmpty());
         Path own = folder.resolve(topic);
         return word ? words(own, id, kind, seen) : numbers(own, id, kind, seen);
     }
@@ -143,7 +149,8 @@ public final class Skeleton {
                     .filter(Measure.class::isInstance).map(Measure.class::cast)
                     .filter(fact -> fact.getName().equals(kind.name()) && fact.isKnown()).distinct().toList();
             if (!known.isEmpty()) {
-                seen.add(new Seen(each, advice, known, known.stream().mapToDouble(Measure::getValue).max().orElseThrow()));
+                seen.add(new Seen(each, advice, known, known.stream().mapToDouble(Measure::getValue).max()
+                        .orElseThrow()));
             }
         }
         if (seen.isEmpty()) {
@@ -161,11 +168,13 @@ public final class Skeleton {
                     RoundingMode.CEILING);
             double most = limit.doubleValue() * unit;
             double over = rising.get(i).highest();
-            if (most > 0 && over > most && over - most <= NEAR * most && most - rising.get(i - 1).highest() <= NEAR * most) {
+            if (most > 0 && over > most && over - most <= NEAR * most && most - rising.get(i - 1).highest()
+                    <= NEAR * most) {
                 String practice = id + "-most";
                 Map<Path, String> added = files(own, id, kind, practice, limit.toPlainString() + " " + kind.unit(),
                         ", known, value > $own.value");
-                added.put(own.resolve("cases.yaml"), aCase(rising.get(i), "Beyond the limit of " + id, id, over(rising.get(i), most))
+                added.put(own.resolve("cases.yaml"), aCase(rising.get(i), "Beyond the limit of " + id, id,
+                        over(rising.get(i), most))
                         + aCase(rising.get(i - 1), "Within the limit of " + id, id, List.of()));
                 return added;
             }
@@ -175,7 +184,8 @@ public final class Skeleton {
     }
 
     private Map<Path, String> words(Path own, String id, MeasureKind kind, List<Seen> seen) {
-        Seen first = seen.stream().filter(each -> each.measures().stream().anyMatch(fact -> fact.getWord().equals("no")))
+        Seen first = seen.stream().filter(each -> each.measures().stream()
+                .anyMatch(fact -> fact.getWord().equals("no")))
                 .findFirst().orElse(seen.get(0));
         String word = first.measures().stream().map(Measure::getWord).filter("no"::equals).findFirst()
                 .orElse(first.measures().get(0).getWord());
@@ -186,7 +196,8 @@ public final class Skeleton {
         return added;
     }
 
-    private Map<Path, String> files(Path own, String id, MeasureKind kind, String practice, String value, String comparison) {
+    private Map<Path, String> files(Path own, String id, MeasureKind kind, String practice, String value,
+            String comparison) {
         boolean number = practice.endsWith("-most");
         Map<Path, String> added = new LinkedHashMap<>();
         added.put(own.resolve(own.getFileName() + ".drl"), """

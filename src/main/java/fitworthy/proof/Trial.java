@@ -32,7 +32,8 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                 .filter(finding -> finding.judged().id().startsWith(text.topic() + ".")).toList());
         List<Expected> unmet = new ArrayList<>();
         for (Expected expected : text.text().expect()) {
-            Optional<Finding> match = open.stream().filter(finding -> differences(expected, finding).isEmpty()).findFirst();
+            Optional<Finding> match = open.stream().filter(finding -> differences(expected, finding).isEmpty())
+                    .findFirst();
             match.ifPresentOrElse(open::remove, () -> unmet.add(expected));
         }
         List<String> problems = new ArrayList<>();
@@ -40,7 +41,8 @@ public record Trial(Case text, Advice advice, List<String> problems) {
             Optional<Finding> nearest = open.stream().filter(finding -> finding.judged().id().equals(expected.id()))
                     .min((a, b) -> differences(expected, a).size() - differences(expected, b).size());
             nearest.ifPresent(open::remove);
-            problems.add(nearest.map(finding -> expected.id() + ": " + String.join("; ", differences(expected, finding)))
+            problems.add(nearest.map(finding -> expected.id() + ": "
+                    + String.join("; ", differences(expected, finding)))
                     .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
         }
         open.forEach(finding -> problems.add(finding.judged().id() + ": not expected, but found: " + shown(finding)));
@@ -98,7 +100,8 @@ public record Trial(Case text, Advice advice, List<String> problems) {
         if (found.isPresent()) {
             return "it was found: " + shown(found.get());
         }
-        Optional<NotAssessed> open = advice.notAssessed().stream().filter(each -> each.judged().id().equals(id)).findFirst();
+        Optional<NotAssessed> open = advice.notAssessed().stream().filter(each -> each.judged().id().equals(id))
+                .findFirst();
         if (open.isPresent()) {
             return "it was not assessed for want of " + open.get().missing().get(0).path();
         }

@@ -88,7 +88,8 @@ public final class Binder {
                 names.addAll(ofKind);
                 strays.add(path);
                 faults.add(new Fault(entry.getValue().place(), join(path, name), "no field has this name"
-                        + Words.suggestion(name, names) + kindsWith(shape, name), "one of " + String.join(", ", names)));
+                        + Words.suggestion(name, names) + kindsWith(shape, name),
+                        "one of " + String.join(", ", names)));
             }
         }
         return construct(type, values);
@@ -111,7 +112,8 @@ public final class Binder {
         for (Shape.Part part : shape.fields()) {
             if (part.type() != null && Variant.class.isAssignableFrom(part.type())) {
                 for (Object kind : part.type().getEnumConstants()) {
-                    if (Shape.of(((Variant) kind).details()).fields().stream().anyMatch(each -> each.name().equals(name))) {
+                    if (Shape.of(((Variant) kind).details()).fields().stream()
+                            .anyMatch(each -> each.name().equals(name))) {
                         kinds.add(Words.hyphenated(((Enum<?>) kind).name()));
                     }
                 }

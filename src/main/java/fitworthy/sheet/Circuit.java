@@ -33,8 +33,8 @@ public record Circuit(
     public record Cable(
             @Field(value = "section of its copper, not its outer diameter", in = Dimension.AREA, find = "its label",
                     example = "6 mm2") Figure section,
-            @Field(value = "from the battery to the load, one way", in = Dimension.LENGTH, find = "a string along the way",
-                    example = "4.5 m") Figure length,
+            @Field(value = "from the battery to the load, one way", in = Dimension.LENGTH,
+                    find = "a string along the way", example = "4.5 m") Figure length,
             @Field(value = "whether any of it lies in the engine bay", find = "the plan") Choice<YesNo> engineBay,
             @Field(value = "the current its maker rates it for, where stated", in = Dimension.CURRENT,
                     find = "its data sheet", example = "50 A") Figure rating) {}
@@ -45,6 +45,7 @@ public record Circuit(
                     example = "15 A") Figure rating,
             @Field(value = "from the battery's terminal to it, along the cable", in = Dimension.LENGTH, find = "a tape",
                     example = "150 mm") Figure distance,
-            @Field(value = "whether the cable up to it lies in a sheath or conduit; no where left out", find = "the fitter")
+            @Field(value = "whether the cable up to it lies in a sheath or conduit; no where left out",
+                    find = "the fitter")
             Choice<YesNo> enclosed) {}
 }

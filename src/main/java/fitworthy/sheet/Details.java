@@ -156,7 +156,8 @@ public interface Details {
             Choice<YesNo> folds,
             @Field(value = "whether it needs metal below it as a ground plane", find = "its data sheet")
             Choice<YesNo> needsGroundPlane,
-            @Field(value = "whether its foot stands on earthed sheet metal, a quarter of a wavelength or more all round",
+            @Field(value = "whether its foot stands on earthed sheet metal, a quarter of a wavelength or more all "
+                    + "round",
                     find = "the plan") Choice<YesNo> onMetal) implements Details {}
 
     enum AerialPlace { BAR, GUARD, ROOF, REAR }
@@ -224,7 +225,8 @@ public interface Details {
             @Field(value = "the smaller distance between the middles of their feet, along or across",
                     in = Dimension.LENGTH, find = "a tape", example = "1900 mm") Figure spacing,
             @Field(value = "height of the canopy's centre of gravity when the tray has driven out",
-                    in = Dimension.LENGTH, find = "the maker, or half its height above its floor", example = "1700 mm") Figure cogHeight) {}
+                    in = Dimension.LENGTH, find = "the maker, or half its height above its floor",
+                    example = "1700 mm") Figure cogHeight) {}
 
     /** A bottle of liquefied petroleum gas. Its mass in the sheet is the full one. */
     record GasBottle(
@@ -272,8 +274,8 @@ public interface Details {
             Figure glass,
             @Field(value = "whether its glass is flat or convex", find = "a straight edge, or the maker")
             Choice<Curve> curve,
-            @Field(value = "radius of a convex glass", in = Dimension.LENGTH, find = "the mark on the glass, or the maker",
-                    example = "1400 mm") Figure radius,
+            @Field(value = "radius of a convex glass", in = Dimension.LENGTH,
+                    find = "the mark on the glass, or the maker", example = "1400 mm") Figure radius,
             @Field(value = "from the centre line to the outermost point of its housing", in = Dimension.LENGTH,
                     find = "a tape", example = "1280 mm") Figure edge,
             @Field(value = "the same when it is retracted, or as it stays where it is fixed", in = Dimension.LENGTH,
@@ -289,7 +291,8 @@ public interface Details {
 
     /** A frontal protection bar. */
     record Bar(
-            @Field(value = "whether its maker states in writing that it suits this vehicle's airbags", find = "the maker")
+            @Field(value = "whether its maker states in writing that it suits this vehicle's airbags",
+                    find = "the maker")
             Choice<YesNo> airbagStatement,
             @Field(value = "whether it bears the label or mark of the standard for such bars", find = "the bar's plate")
             Choice<YesNo> marked,
@@ -414,8 +417,8 @@ public interface Details {
             @Field(value = "travel of the spring over travel of the wheel", in = Dimension.SHARE,
                     find = "the workshop manual, or a jack and a tape; 100 % for a leaf spring", example = "60 %")
             Figure motionRatio,
-            @Field(value = "least fixed load on the axle that they are made for", in = Dimension.MASS, find = "the maker",
-                    example = "50 kg") Figure loadLeast,
+            @Field(value = "least fixed load on the axle that they are made for", in = Dimension.MASS,
+                    find = "the maker", example = "50 kg") Figure loadLeast,
             @Field(value = "greatest fixed load on the axle that they are made for", in = Dimension.MASS,
                     find = "the maker", example = "110 kg") Figure loadMost,
             @Field(value = "wheel travel from full droop to full bump with them", in = Dimension.LENGTH,
@@ -432,7 +435,8 @@ public interface Details {
 
     /** Spacers between chassis and body. */
     record BodyLift(
-            @Field(value = "by how much it raises the body", in = Dimension.LENGTH, find = "the maker", example = "25 mm")
+            @Field(value = "by how much it raises the body", in = Dimension.LENGTH, find = "the maker",
+                    example = "25 mm")
             Figure lift,
             @Field(value = "whether the headlamps will be aimed after it", find = "the plan") Choice<YesNo> lampAim)
             implements Details {}

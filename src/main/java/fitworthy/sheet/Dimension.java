@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The kinds of quantity a sheet or a practice value may give, each with the unit names the trade writes and their size in
- * the unit used inside. Conversion factors are exact by definition (international yard and pound, SI) except the
+ * The kinds of quantity a sheet or a practice value may give, each with the unit names the trade writes and their size
+ * in the unit used inside. Conversion factors are exact by definition (international yard and pound, SI) except the
  * gallons, which are the US and the imperial ones to the last digit given.
  */
 public enum Dimension {
@@ -28,7 +28,8 @@ public enum Dimension {
     POWER("150 W", "W", 1, "kW", 1000, "hp", 745.6998715822702),
     ENERGY("600 Wh", "Wh", 1, "kWh", 1000),
     CHARGE("100 Ah", "Ah", 1),
-    TIME("14 days", "h", 1, "s", 1 / 3600.0, "min", 1 / 60.0, "day", 24, "days", 24, "d", 24, "week", 168, "weeks", 168),
+    TIME("14 days", "h", 1, "s", 1 / 3600.0, "min", 1 / 60.0, "day", 24, "days", 24, "d", 24, "week", 168, "weeks",
+            168),
     SHARE("90 %", "%", 0.01),
     ANGLE("28 deg", "deg", 1),
     FREQUENCY("477 MHz", "Hz", 1, "kHz", 1e3, "MHz", 1e6),

@@ -5,10 +5,11 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * A number in the unit used inside (see {@link Dimension}) with its tolerance, or the list of what is missing to know it.
- * Arithmetic carries both: what is missing stays missing, and tolerances of independent figures add as the root of the
- * sum of squares (the first-order law of propagation in JCGM 100:2008, the GUM, clause 5.1.2; cited from memory).
- * Where one figure enters a formula twice the operators would count its tolerance wrongly: such formulas are written out.
+ * A number in the unit used inside (see {@link Dimension}) with its tolerance, or the list of what is missing to know
+ * it. Arithmetic carries both: what is missing stays missing, and tolerances of independent figures add as the root of
+ * the sum of squares (the first-order law of propagation in JCGM 100:2008, the GUM, clause 5.1.2; cited from memory).
+ * Where one figure enters a formula twice the operators would count its tolerance wrongly: such formulas are written
+ * out.
  */
 public final class Figure {
 

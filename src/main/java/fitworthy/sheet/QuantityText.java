@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads and writes quantities as the trade does: {@code 650 mm}, {@code 2.4 t}, {@code 85 kg +/- 4 kg}, {@code 90 %}. */
+/**
+ * Reads and writes quantities as the trade does: {@code 650 mm}, {@code 2.4 t}, {@code 85 kg +/- 4 kg}, {@code 90 %}.
+ */
 public final class QuantityText {
 
     /** A text that is no quantity of the kind wanted; the message says why. */

@@ -15,8 +15,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
- * The fields of a record, read off its components and their {@link Field} annotations. The reader, the JSON Schema and the
- * handbook page of the sheet all follow this one description.
+ * The fields of a record, read off its components and their {@link Field} annotations. The reader, the JSON Schema and
+ * the handbook page of the sheet all follow this one description.
  *
  * @param record the record described
  * @param fields its fields in order
@@ -66,7 +66,8 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
     }
 
     /**
-     * The fields that a path may lead to, none where it leads to none; several where kinds of part have a field of one name.
+     * The fields that a path may lead to, none where it leads to none; several where kinds of part have a field of one
+     * name.
      *
      * @param path names of fields, and after a list the name of one of its items
      */
@@ -75,7 +76,8 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
         if (path.size() == 1) {
             return found;
         }
-        return found.stream().filter(part -> part.holds() == Holds.GROUP || part.holds() == Holds.GROUPS && path.size() > 2)
+        return found.stream().filter(part -> part.holds() == Holds.GROUP || part.holds() == Holds.GROUPS && path.size()
+                > 2)
                 .flatMap(part -> at(part.type().asSubclass(Record.class),
                         path.subList(part.holds() == Holds.GROUPS ? 2 : 1, path.size())).stream()).toList();
     }
@@ -87,7 +89,8 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
                 Arrays.stream(part.type().getEnumConstants()).forEach(kind -> all.add(((Variant) kind).details()));
             }
         }
-        return all.stream().flatMap(each -> of(each).fields().stream()).filter(part -> part.name().equals(name)).toList();
+        return all.stream().flatMap(each -> of(each).fields().stream()).filter(part -> part.name().equals(name))
+                .toList();
     }
 
     /** The words by which a sheet writes the constants of an enum. */

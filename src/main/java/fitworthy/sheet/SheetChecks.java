@@ -14,9 +14,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What must hold between the fields of a sheet before anything is computed from it. A sheet with faults is checked too, so
- * that its author hears of everything at once; a check whose own fields are among the faults is left out, since what it
- * would say follows from them.
+ * What must hold between the fields of a sheet before anything is computed from it. A sheet with faults is checked too,
+ * so that its author hears of everything at once; a check whose own fields are among the faults is left out, since what
+ * it would say follows from them.
  */
 final class SheetChecks {
 
@@ -96,8 +96,8 @@ final class SheetChecks {
         double allowed = Math.max(WEIGHBRIDGE_STEP_KG, mass.kerb().tolerance());
         if (above && Math.abs(sum - mass.kerb().value()) > allowed) {
             tell(String.format(Locale.ROOT, "front and rear axle sum to %.0f kg, but the kerb mass is %.0f kg", sum,
-                    mass.kerb().value()), String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it", sum),
-                    "vehicle", "mass", "kerb");
+                    mass.kerb().value()), String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it",
+                    sum), "vehicle", "mass", "kerb");
         }
         unsprung("front", sheet.vehicle().suspension().front(), mass.frontAxle());
         unsprung("rear", sheet.vehicle().suspension().rear(), mass.rearAxle());
@@ -127,8 +127,8 @@ final class SheetChecks {
 
     private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
         if (suspension.unsprung().value() >= axle.value()) {
-            tell("leaves nothing of the axle's kerb mass for the springs", "unsprung: 180 kg", "vehicle", "suspension", end,
-                    "unsprung");
+            tell("leaves nothing of the axle's kerb mass for the springs", "unsprung: 180 kg", "vehicle", "suspension",
+                    end, "unsprung");
         }
     }
 
@@ -197,7 +197,8 @@ final class SheetChecks {
     private void tyreSize(String size, Object... group) {
         if (!size.isEmpty() && TyreSize.read(size).isEmpty()) {
             tell("'" + Words.shortened(size, 60) + "' is not a tyre size",
-                    "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol", then(group, "size"));
+                    "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol",
+                    then(group, "size"));
         }
     }
 
@@ -267,8 +268,8 @@ final class SheetChecks {
         List<Sheet.Alternative> choices = option.choices();
         if (choices.size() < 2 && complete("choices", "options", number)) {
             tell("there are fewer than two to choose from",
-                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]", "options", number,
-                    "choices");
+                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]", "options",
+                    number, "choices");
         }
         List<String> parts = new ArrayList<>(tankNames());
         sheet.fitments().forEach(each -> parts.add(each.name()));
@@ -277,8 +278,8 @@ final class SheetChecks {
         for (int i = 1; i <= choices.size(); i++) {
             uniqueName(choices.get(i - 1).name(), seen, "options", number, "choices", i);
             for (int j = 1; partsSettled && j <= choices.get(i - 1).parts().size(); j++) {
-                listed(choices.get(i - 1).parts().get(j - 1), "fitments and tanks", parts, "options", number, "choices", i,
-                        "parts", j);
+                listed(choices.get(i - 1).parts().get(j - 1), "fitments and tanks", parts, "options", number,
+                        "choices", i, "parts", j);
             }
         }
         String beginning = path("options", number, "choices");
@@ -340,7 +341,9 @@ final class SheetChecks {
         return true;
     }
 
-    /** Whether a group says of a field what its author meant to say: not with a fault, nor perhaps under a wrong name. */
+    /**
+     * Whether a group says of a field what its author meant to say: not with a fault, nor perhaps under a wrong name.
+     */
     private boolean complete(String field, Object... group) {
         if (told.isEmpty() && strays.isEmpty()) {
             return true;

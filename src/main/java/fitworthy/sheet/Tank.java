@@ -32,8 +32,8 @@ public record Tank(
             @Field(value = "whether baffles divide it", find = "the tank's maker") Choice<YesNo> baffled,
             @Field(value = "whether it and its pipes can be drained or are kept from freezing", find = "the fitter")
             Choice<YesNo> frostGuarded,
-            @Field(value = "gap to the exhaust, a battery or a switchboard, whichever is nearest", in = Dimension.LENGTH,
-                    find = "a tape", example = "250 mm") Figure clearance) {}
+            @Field(value = "gap to the exhaust, a battery or a switchboard, whichever is nearest",
+                    in = Dimension.LENGTH, find = "a tape", example = "250 mm") Figure clearance) {}
 
     /** How a fuel tank is built into the vehicle. */
     public record BuiltIn(

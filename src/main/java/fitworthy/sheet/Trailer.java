@@ -9,8 +9,8 @@ public record Trailer(
                 find = "its plate", example = "2400 kg") Figure rated,
         @Field(value = "the most its axles may carry when coupled, GTM; the most it may weigh less the load on the ball"
                 + " where left out", in = Dimension.MASS, find = "its plate", example = "2180 kg") Figure gtm,
-        @Field(value = "the least it can be loaded to", in = Dimension.MASS, find = "its empty mass and what must be in it",
-                example = "1650 kg") Figure lightest,
+        @Field(value = "the least it can be loaded to", in = Dimension.MASS,
+                find = "its empty mass and what must be in it", example = "1650 kg") Figure lightest,
         @Field(value = "load it puts on the ball", in = Dimension.MASS, find = "a ball scale", example = "210 kg")
         Figure ball,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,

@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The nominal dimensions that a size on a sidewall gives. A fitted tyre differs a little from them with its make, its rim
- * and its wear.
+ * The nominal dimensions that a size on a sidewall gives. A fitted tyre differs a little from them with its make, its
+ * rim and its wear.
  *
  * @param width section width, m
  * @param rim rim diameter, m
@@ -18,8 +18,11 @@ public record TyreSize(double width, double rim, OptionalDouble height, Optional
 
     private static final double INCH = 0.0254;
     private static final String RIM = "\\s*(?:ZR|R|D|B|-)\\s*([12]\\d(?:\\.5)?)\\s*(?:C|LT)?";
-    /** 265/65R17, LT265/65R17, P265/65R17, 265/65 R 17 C: width in mm, height in per cent of the width, rim in inches. */
-    private static final Pattern METRIC = Pattern.compile("(?:P|LT)?\\s*([1-9]\\d{2})\\s*/\\s*([2-9]\\d|1[0-2]\\d)" + RIM);
+    /**
+     * 265/65R17, LT265/65R17, P265/65R17, 265/65 R 17 C: width in mm, height in per cent of the width, rim in inches.
+     */
+    private static final Pattern METRIC = Pattern.compile("(?:P|LT)?\\s*([1-9]\\d{2})\\s*/\\s*([2-9]\\d|1[0-2]\\d)"
+            + RIM);
     /** 33x12.50R15, 35x12.5R17LT: diameter, width and rim in inches. */
     private static final Pattern INCHES = Pattern.compile(
             "([2-9]\\d(?:\\.\\d{1,2})?)\\s*[xX]\\s*([1-9]\\d?(?:\\.\\d{1,2})?)" + RIM);

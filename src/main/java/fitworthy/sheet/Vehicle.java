@@ -13,7 +13,8 @@ public record Vehicle(
         Choice<YesNo> stabilityControl,
         @Field(value = "whether it has front airbags; taken as yes where left out", find = "the handbook")
         Choice<YesNo> airbags,
-        @Field(value = "whether its rear axle rides on air springs", find = "the handbook") Choice<YesNo> rearAirSprings,
+        @Field(value = "whether its rear axle rides on air springs",
+                find = "the handbook") Choice<YesNo> rearAirSprings,
         @Field(value = "whether it has a trailer brake controller that works", find = "a look")
         Choice<YesNo> brakeController,
         @Field("its dimensions") Size size,
@@ -81,8 +82,8 @@ public record Vehicle(
             Choice<YesNo> towingStated,
             @Field(value = "heaviest trailer without brakes", in = Dimension.MASS, find = "the handbook",
                     example = "750 kg") Figure towingUnbraked,
-            @Field(value = "greatest load on the tow ball", in = Dimension.MASS, find = "the handbook, or the tow bar's plate",
-                    example = "300 kg") Figure ball,
+            @Field(value = "greatest load on the tow ball", in = Dimension.MASS,
+                    find = "the handbook, or the tow bar's plate", example = "300 kg") Figure ball,
             @Field(value = "greatest load on the roof, rack included", in = Dimension.MASS, find = "the handbook",
                     example = "100 kg") Figure roof,
             @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
@@ -122,7 +123,8 @@ public record Vehicle(
                     example = "7.5 in") Figure width,
             @Field(value = "offset; positive moves the wheel inwards", in = Dimension.LENGTH, signed = true,
                     find = "the stamp behind the spokes", example = "30 mm") Figure offset,
-            @Field(value = "whether two wheels stand on each side of the rear axle; no where left out", find = "the vehicle")
+            @Field(value = "whether two wheels stand on each side of the rear axle; no where left out",
+                    find = "the vehicle")
             Choice<YesNo> dualRear) implements Details {}
 
     /** The spare. */
@@ -157,8 +159,8 @@ public record Vehicle(
                     find = "the workshop manual, or a blow-by meter", example = "80 L/min") Figure blowBy,
             @Field(value = "rating of the alternator", in = Dimension.CURRENT, find = "its plate", example = "130 A")
             Figure alternator,
-            @Field(value = "what the vehicle itself draws while driving, with lamps and fans on", in = Dimension.CURRENT,
-                    find = "a clamp meter", example = "45 A") Figure ownLoad,
+            @Field(value = "what the vehicle itself draws while driving, with lamps and fans on",
+                    in = Dimension.CURRENT, find = "a clamp meter", example = "45 A") Figure ownLoad,
             @Field(value = "what the vehicle itself draws when locked", in = Dimension.CURRENT,
                     find = "a meter in the battery lead, after half an hour", example = "30 mA") Figure ownStandby,
             @Field(value = "capacity of the starter battery", in = Dimension.CHARGE, find = "its label",

@@ -10,6 +10,8 @@ public record Waiver(
                 example = "rear axle") String subject,
         @Field(value = "the load case; all of them where left out, but needed for a stop that depends on the loading",
                 example = "towing") String in,
-        @Field(value = "why it may stand", needed = true, example = "The owner has a load-levelling hitch.") String reason,
-        @Field(value = "the role of the person who stands for it", needed = true, example = "workshop manager") String by,
+        @Field(value = "why it may stand", needed = true,
+                example = "The owner has a load-levelling hitch.") String reason,
+        @Field(value = "the role of the person who stands for it", needed = true,
+                example = "workshop manager") String by,
         @Field(value = "the last day on which it counts", needed = true, example = "2027-02-26") LocalDate until) {}

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Files that were being written when their run was killed. Nothing reads them, but nobody else would take them away. */
+/**
+ * Files that were being written when their run was killed. Nothing reads them, but nobody else would take them away.
+ */
 public final class Leftovers {
 
     /** What ends the name of a file that is not finished. */
@@ -21,7 +23,8 @@ public final class Leftovers {
 
     /** Takes away unfinished files of a folder whose names begin so, a day after the last byte. */
     public static void clear(Path folder, String beginning) {
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, each -> each.getFileName().toString().startsWith(beginning)
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder,
+                each -> each.getFileName().toString().startsWith(beginning)
                 && each.getFileName().toString().endsWith(UNFINISHED))) {
             for (Path each : left) {
                 Duration age = Duration.between(Files.getLastModifiedTime(each).toInstant(), Instant.now()).abs();

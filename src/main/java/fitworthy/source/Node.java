@@ -66,7 +66,8 @@ public sealed interface Node {
     /**
      * No value.
      *
-     * @param faulted whether something stood here that a fault was already found with, so that nothing more is to be said
+     * @param faulted whether something stood here that a fault was already found with, so that nothing more is to be
+     *     said
      */
     record Blank(Place place, boolean faulted) implements Node {
         @Override

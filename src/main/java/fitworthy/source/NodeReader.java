@@ -132,7 +132,8 @@ public final class NodeReader {
 
     /** The place of the character that would follow a text. @param place where the text begins */
     private static Place placeAfter(String text, Place place) {
-        return new Place(place.file(), (int) text.chars().filter(each -> each == '\n').count() + Math.max(1, place.line()),
+        return new Place(place.file(), (int) text.chars().filter(each -> each == '\n').count()
+                + Math.max(1, place.line()),
                 text.length() - text.lastIndexOf('\n'));
     }
 
@@ -190,7 +191,8 @@ public final class NodeReader {
                 faults.add(new Fault(root.place(), "", "the file is empty", BEGIN));
             }
         } else {
-            faults.add(new Fault(root.place(), "", "the file is " + root.described() + ", not a group of fields", BEGIN));
+            faults.add(new Fault(root.place(), "", "the file is " + root.described() + ", not a group of fields",
+                    BEGIN));
         }
         return null;
     }
@@ -206,14 +208,16 @@ public final class NodeReader {
         Place place = place(e.getLocation());
         String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s), got this instead.*", "");
         if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-            place = new Place(file, marked.getProblemMark().getLine() + 1 + before, marked.getProblemMark().getColumn() + 1);
+            place = new Place(file, marked.getProblemMark().getLine() + 1 + before,
+                    marked.getProblemMark().getColumn() + 1);
             problem = (marked.getContext() == null ? "" : marked.getContext() + ", ") + marked.getProblem();
         }
         String mend = problem.contains("(TAB)") ? "indent with two spaces a level, never with a tab"
                 : problem.contains("mapping values are not allowed")
-                        ? "one 'name: value' a line, names of a group and dashes of a list each straight below the other; a value that holds"
-                                + " ': ' in quotes"
-                        : "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! % in quotes";
+                        ? "one 'name: value' a line, names of a group and dashes of a list each straight below the "
+                                + "other; a value that holds ': ' in quotes"
+                        : "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! % in "
+                                + "quotes";
         return new Fault(place, "", "not readable as YAML: " + Words.shortened(problem, 160), mend);
     }
 
@@ -261,7 +265,9 @@ public final class NodeReader {
         return new Node.Scalar(place, text, number);
     }
 
-    /** Where the first character stands that no person types, or -1. It could make a terminal do what it was not told. */
+    /**
+     * Where the first character stands that no person types, or -1. It could make a terminal do what it was not told.
+     */
     private static int controlCharacter(String text) {
         for (int i = 0; i < text.length(); i++) {
             char each = text.charAt(i);
@@ -285,7 +291,8 @@ public final class NodeReader {
                 faults.add(new Fault(keyPlace, keyPath, "'" + Words.shortened(key, 60)
                         + "' is given twice; first on line " + earlier.place().line(), "keep one of the two"));
             } else if (controlCharacter(key) >= 0) {
-                faults.add(new Fault(keyPlace, keyPath, String.format(Locale.ROOT, "a name with the control character U+%04X",
+                faults.add(new Fault(keyPlace, keyPath, String.format(Locale.ROOT,
+                        "a name with the control character U+%04X",
                         (int) key.charAt(controlCharacter(key))), NO_CONTROL_CHARACTERS));
             } else if (key.length() > LONGEST_NAME) {
                 faults.add(new Fault(keyPlace, keyPath, "a name longer than " + LONGEST_NAME + " characters",

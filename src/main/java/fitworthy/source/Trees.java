@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Changed copies of node trees. A path is a list of steps; a step into a list is the {@code name} of one of its items. What
- * is not changed is shared with the first tree, and keeps its place in the file.
+ * Changed copies of node trees. A path is a list of steps; a step into a list is the {@code name} of one of its items.
+ * What is not changed is shared with the first tree, and keeps its place in the file.
  */
 public final class Trees {
 
@@ -72,13 +72,15 @@ public final class Trees {
             if (!rest.isEmpty()) {
                 return mapping.get(step) == null ? mapping : mapping.with(step, changed(mapping.get(step), rest, text));
             }
-            return text == null ? mapping.without(step) : mapping.with(step, new Node.Scalar(mapping.place(), text, false));
+            return text == null ? mapping.without(step) : mapping.with(step,
+                    new Node.Scalar(mapping.place(), text, false));
         }
         if (node instanceof Node.Listing listing) {
             List<Node> items = new ArrayList<>(listing.items());
             int index = indexOf(items, step);
             if (index < 0) {
-                items.removeIf(each -> text == null && each instanceof Node.Scalar scalar && scalar.text().equals(step));
+                items.removeIf(each -> text == null && each instanceof Node.Scalar scalar
+                        && scalar.text().equals(step));
             } else if (rest.isEmpty()) {
                 items.remove(index);
             } else {

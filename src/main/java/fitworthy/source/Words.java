@@ -11,7 +11,9 @@ public final class Words {
 
     private Words() {}
 
-    /** The text without what a terminal would obey: control characters, and marks that turn the order of what follows. */
+    /**
+     * The text without what a terminal would obey: control characters, and marks that turn the order of what follows.
+     */
     public static String seen(String text) {
         return UNSEEN.matcher(text).replaceAll(" ");
     }
@@ -30,7 +32,10 @@ public final class Words {
         return javaName.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 
-    /** The candidate that takes the fewest edits to reach (a letter more, less or other, or two swapped), or null where none is near. */
+    /**
+     * The candidate that takes the fewest edits to reach (a letter more, less or other, or two swapped), or null where
+     * none is near.
+     */
     public static String nearest(String word, Collection<String> candidates) {
         String best = null;
         int bestDistance = Math.min(word.length(), Math.max(2, word.length() / 2));

@@ -49,13 +49,14 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 
 /**
- * What must hold of every sheet, tried on made ones. The seed stands with each property, so that a build tries the same sheets
- * each time; {@code mvn test -Dtest=AgreementTest -Djqwik.tries.default=5000} tries more of them.
+ * What must hold of every sheet, tried on made ones. The seed stands with each property, so that a build tries the same
+ * sheets each time; {@code mvn test -Dtest=AgreementTest -Djqwik.tries.default=5000} tries more of them.
  */
 class AgreementTest {
 
     private static final String SEED = "4711";
-    private static final List<String> EXTREMES = List.of("0", "0.000000000001", "999999999999", "-999999999999", "1", "-1", "1000");
+    private static final List<String> EXTREMES = List.of("0", "0.000000000001", "999999999999", "-999999999999", "1",
+            "-1", "1000");
     private static final Place NOWHERE = Place.of("made");
     /** Of a sum, in the share of the sum of its parts' sizes. */
     private static final double LAST_BITS = 1e-9;
@@ -70,10 +71,13 @@ class AgreementTest {
         return MadeSheet.any().filter(each -> each.sheet().trailer().isPresent());
     }
 
-    /** A weighbridge reading holds whatever the parts are, so what is said here of parts is said of sheets without one. */
+    /**
+     * A weighbridge reading holds whatever the parts are, so what is said here of parts is said of sheets without one.
+     */
     @Provide
     Arbitrary<MadeSheet> unweighed() {
-        return MadeSheet.any().map(each -> each.with(changedCases(each.tree(), loadCase -> loadCase.without("weighed"))));
+        return MadeSheet.any()
+                .map(each -> each.with(changedCases(each.tree(), loadCase -> loadCase.without("weighed"))));
     }
 
     private static void same(Told expected, Told actual, String... but) {
@@ -90,7 +94,8 @@ class AgreementTest {
 
     /** A weighbridge reading corrects the cases, and the first reading does where there are two. */
     @Property(seed = SEED)
-    void orderOfLoadCasesDoesNotMatter(@ForAll("sheets") MadeSheet sheet, @ForAll Random random) throws FaultsException {
+    void orderOfLoadCasesDoesNotMatter(@ForAll("sheets") MadeSheet sheet, @ForAll Random random)
+            throws FaultsException {
         same(Told.of(sheet.advice()), Told.of(sheet.with(shuffled(sheet.tree(), "cases", random)).advice()));
     }
 
@@ -102,7 +107,8 @@ class AgreementTest {
 
     /** The lever law: of a mass between the axles each limit loses what it carries, so that no headroom grows. */
     @Property(seed = SEED)
-    void addedMassTakesItsShareOfEachLimit(@ForAll("unweighed") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 900) int kg,
+    void addedMassTakesItsShareOfEachLimit(@ForAll("unweighed") MadeSheet sheet,
+            @ForAll @IntRange(min = 1, max = 900) int kg,
             @ForAll @IntRange(max = 1000) int thousandths) throws FaultsException {
         Advice before = sheet.advice();
         double wheelbase = before.loadings().get(0).plan().wheelbase().value();
@@ -113,12 +119,14 @@ class AgreementTest {
                     : measure.startsWith("mass.roof") ? 0 : kg;
             assertEquals(headroom - less, headrooms(after).get(measure), 1e-6, measure);
         });
-        assertTrue(stops(after, "mass.").containsAll(stops(before, "mass.")), () -> stops(before, "mass.") + " but then "
+        assertTrue(stops(after, "mass.").containsAll(stops(before, "mass.")),
+                () -> stops(before, "mass.") + " but then "
                 + stops(after, "mass."));
     }
 
     @Property(seed = SEED)
-    void partMovedBackNeverUnloadsTheRearAxle(@ForAll("unweighed") MadeSheet sheet, @ForAll @IntRange(max = 9999) int pick,
+    void partMovedBackNeverUnloadsTheRearAxle(@ForAll("unweighed") MadeSheet sheet,
+            @ForAll @IntRange(max = 9999) int pick,
             @ForAll @IntRange(min = 1, max = 3000) int mm) throws FaultsException {
         List<Twigs.Twig> places = Twigs.of(sheet.tree()).stream().filter(each -> each.path().size() == 4
                 && Set.of("fitments", "cargo").contains(each.path().get(0)) && each.path().get(2).equals("at")
@@ -128,7 +136,8 @@ class AgreementTest {
         }
         Twigs.Twig place = places.get(pick % places.size());
         BigDecimal x = new BigDecimal(place.value().text().replace(" mm", "")).add(BigDecimal.valueOf(mm));
-        MadeSheet moved = sheet.with(Twigs.with(sheet.tree(), place.path(), new Node.Scalar(NOWHERE, x + " mm", false)));
+        MadeSheet moved = sheet.with(Twigs.with(sheet.tree(), place.path(),
+                new Node.Scalar(NOWHERE, x + " mm", false)));
         List<Loading> before = sheet.advice().loadings();
         List<Loading> after = moved.advice().loadings();
         for (int i = 0; i < before.size(); i++) {
@@ -143,9 +152,11 @@ class AgreementTest {
     @Property(seed = SEED)
     void heavierTrailerClearsNoStop(@ForAll("towing") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 2000) int kg)
             throws FaultsException {
-        Matcher mass = MadeSheet.QUANTITY.matcher(((Node.Scalar) Trees.at(sheet.tree(), List.of("trailer", "mass"))).text());
+        Matcher mass = MadeSheet.QUANTITY.matcher(((Node.Scalar) Trees.at(sheet.tree(), List.of("trailer", "mass")))
+                .text());
         assertTrue(mass.matches());
-        String heavier = mass.group(2).startsWith(" kg") ? new BigDecimal(mass.group(1)).add(BigDecimal.valueOf(kg)) + mass.group(2)
+        String heavier = mass.group(2).startsWith(" kg") ? new BigDecimal(mass.group(1)).add(BigDecimal.valueOf(kg))
+                + mass.group(2)
                 : mass.group(1) + mass.group(2);
         Advice after = sheet.with(Trees.with(sheet.tree(), List.of("trailer", "mass"), heavier)).advice();
         for (String topic : List.of("mass.", "towing.")) {
@@ -178,10 +189,11 @@ class AgreementTest {
 
     /** Nothing that a sheet may say makes a figure that is none, or a text that is not read back. */
     @Property(seed = SEED)
-    void extremeFiguresGiveAdviceOrFaults(@ForAll("sheets") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 8) int many,
-            @ForAll Random random) throws FaultsException, IOException {
+    void extremeFiguresGiveAdviceOrFaults(@ForAll("sheets") MadeSheet sheet,
+            @ForAll @IntRange(min = 1, max = 8) int many, @ForAll Random random) throws FaultsException, IOException {
         Node.Mapping tree = sheet.tree();
-        List<Twigs.Twig> all = Twigs.of(tree).stream().filter(each -> MadeSheet.QUANTITY.matcher(each.value().text()).matches()).toList();
+        List<Twigs.Twig> all = Twigs.of(tree).stream().filter(each -> MadeSheet.QUANTITY.matcher(each.value().text())
+                .matches()).toList();
         for (int i = 0; i < many; i++) {
             Twigs.Twig twig = all.get(random.nextInt(all.size()));
             Matcher quantity = MadeSheet.QUANTITY.matcher(twig.value().text());
@@ -204,7 +216,8 @@ class AgreementTest {
                 assertEquals(sum, axles.front().value() + axles.rear().value(), LAST_BITS * size);
                 double wheelbase = each.plan().wheelbase().value();
                 double moment = each.masses().stream().mapToDouble(AgreementTest::moment).sum();
-                double moments = each.masses().stream().mapToDouble(mass -> Math.abs(moment(mass))).sum() + size * wheelbase;
+                double moments = each.masses().stream().mapToDouble(mass -> Math.abs(moment(mass))).sum()
+                        + size * wheelbase;
                 assertEquals(moment, axles.rear().value() * wheelbase, LAST_BITS * moments);
                 assertEquals(moment, axles.cogX().value() * axles.total().value(), LAST_BITS * moments);
             }
@@ -231,8 +244,10 @@ class AgreementTest {
 
     /** The sheet with a mass aboard in every case. */
     private static Node.Mapping laden(Node.Mapping tree, int kg, long mm) {
-        List<Node> cargo = new ArrayList<>(tree.get("cargo") instanceof Node.Listing listing ? listing.items() : List.of());
-        cargo.add(NodeReader.read("made", "{\"name\": \"Ballast\", \"mass\": \"" + kg + " kg +/- 0 kg\", \"at\": {\"x\": \"" + mm
+        List<Node> cargo = new ArrayList<>(tree.get("cargo") instanceof Node.Listing listing ? listing.items()
+                : List.of());
+        cargo.add(NodeReader.read("made", "{\"name\": \"Ballast\", \"mass\": \"" + kg
+                + " kg +/- 0 kg\", \"at\": {\"x\": \"" + mm
                 + " mm\", \"y\": \"0 mm\", \"z\": \"900 mm\"}}", new ArrayList<>()));
         return changedCases(tree.with("cargo", new Node.Listing(NOWHERE, cargo)), loadCase -> {
             if (!(loadCase.get("carrying") instanceof Node.Listing carried)) {
@@ -247,7 +262,8 @@ class AgreementTest {
     /** What is left of every limit of a mass that hangs on the loading. */
     private static Map<String, Double> headrooms(Advice advice) {
         Map<String, Double> headrooms = new TreeMap<>();
-        advice.facts().values().stream().flatMap(List::stream).filter(Measure.class::isInstance).map(Measure.class::cast)
+        advice.facts().values().stream().flatMap(List::stream).filter(Measure.class::isInstance)
+                .map(Measure.class::cast)
                 .filter(each -> each.getName().matches("mass\\.(loaded|axle|combined|roof)") && each.isKnown())
                 .forEach(each -> headrooms.put(each.getName() + ", " + each.getSubject() + ", " + each.getLoadCase(),
                         each.getHeadroom()));
@@ -280,7 +296,8 @@ class AgreementTest {
         List<String> units = new ArrayList<>(Dimension.ofUnit(unit).units().keySet());
         String other = units.get(random.nextInt(units.size()));
         BigDecimal same = new BigDecimal(number).multiply(BigDecimal.valueOf(Dimension.size(unit)))
-                .divide(BigDecimal.valueOf(Dimension.size(other)), MathContext.DECIMAL64).setScale(12, RoundingMode.HALF_UP);
+                .divide(BigDecimal.valueOf(Dimension.size(other)), MathContext.DECIMAL64)
+                .setScale(12, RoundingMode.HALF_UP);
         boolean fits = same.signum() == 0 || same.abs().compareTo(BigDecimal.ONE) >= 0
                 && same.abs().compareTo(BigDecimal.valueOf(1e11)) < 0;
         return fits ? same.stripTrailingZeros().toPlainString() + " " + other : number + " " + unit;
@@ -289,8 +306,8 @@ class AgreementTest {
     private static Node mirrored(Node node, String field) {
         if (node instanceof Node.Mapping mapping) {
             Map<String, Node.Entry> entries = new LinkedHashMap<>();
-            mapping.entries().forEach((key, entry) -> entries.put(key.equals("left") ? "right" : key.equals("right") ? "left" : key,
-                    new Node.Entry(entry.place(), mirrored(entry.value(), key))));
+            mapping.entries().forEach((key, entry) -> entries.put(key.equals("left") ? "right" : key.equals("right")
+                    ? "left" : key, new Node.Entry(entry.place(), mirrored(entry.value(), key))));
             return new Node.Mapping(mapping.place(), entries);
         }
         if (node instanceof Node.Listing listing) {

@@ -40,8 +40,8 @@ class KnownSituationsTest {
     }
 
     /**
-     * Common practice: the ball takes 350 kg of a 3.5 t trailer, 10 %. The combination has to fit the GCM all the same; the
-     * ball is counted once in it.
+     * Common practice: the ball takes 350 kg of a 3.5 t trailer, 10 %. The combination has to fit the GCM all the same;
+     * the ball is counted once in it.
      */
     @Test
     void aTrailerPutsItsBallLoadOnTheVehicleAndItsWholeMassInTheGcm() throws FaultsException {
@@ -55,8 +55,8 @@ class KnownSituationsTest {
     }
 
     /**
-     * A supplier's worked example (second-hand): GVM 3350, trailer 3500, GCM 6850 kg. With the GVM raised to 3850 and the
-     * GCM left, 3000 kg remain for a trailer at full GVM.
+     * A supplier's worked example (second-hand): GVM 3350, trailer 3500, GCM 6850 kg. With the GVM raised to 3850 and
+     * the GCM left, 3000 kg remain for a trailer at full GVM.
      */
     @Test
     void aRaisedGvmLeavesTheGcmAndSoLessForTheTrailer() throws FaultsException {
@@ -90,17 +90,19 @@ class KnownSituationsTest {
     /** Common practice: 350 kg on the ball of a 3.5 t trailer is 10 %, more than enough to be steady. */
     @Test
     void threeHundredAndFiftyKilogramsOfThreeAndAHalfTonnesAreTenPercent() throws FaultsException {
-        Comparison share = compared(advise("trailer: {name: Van, mass: 3.5 t, ball: 350 kg +/- 0 kg}"), "towing.ball-light");
+        Comparison share = compared(advise("trailer: {name: Van, mass: 3.5 t, ball: 350 kg +/- 0 kg}"),
+                "towing.ball-light");
         assertEquals(0.10, share.value(), 1e-12);
         assertTrue(share.margin() > 0);
     }
 
     /**
-     * South Australia's schedule (seen, superseded): where the maker states no towing mass, one and a half times the unladen
-     * mass. 2100 kg unladen allow 3150 kg, by our arithmetic.
+     * South Australia's schedule (seen, superseded): where the maker states no towing mass, one and a half times the
+     * unladen mass. 2100 kg unladen allow 3150 kg, by our arithmetic.
      */
     @Test
-    void aVehicleWithoutATowRatingOfTwentyOneHundredKilogramsTowsThreeThousandOneHundredAndFifty() throws FaultsException {
+    void aVehicleWithoutATowRatingOfTwentyOneHundredKilogramsTowsThreeThousandOneHundredAndFifty()
+            throws FaultsException {
         String unrated = """
                 region: au-sa
                 vehicle: {mass: {kerb: 2100 kg, front-axle: 1100 kg, rear-axle: 1000 kg}, ratings: {towing: ~, towing-stated: no}}
@@ -110,7 +112,10 @@ class KnownSituationsTest {
         assertTrue(found(advise(unrated.formatted(3151))).contains("towing.unrated-over"));
     }
 
-    /** A United Kingdom club's formula (seen): 100 times the greatest mass over the kerb mass; 1500 and 1800 kg make 83.3 %. */
+    /**
+     * A United Kingdom club's formula (seen): 100 times the greatest mass over the kerb mass; 1500 and 1800 kg make
+     * 83.3 %.
+     */
     @Test
     void aVanOfFifteenHundredKilogramsBehindEighteenHundredIsWithinTheAdvice() throws FaultsException {
         Advice advice = advise("""

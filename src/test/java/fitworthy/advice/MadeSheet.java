@@ -21,8 +21,8 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /**
- * A sheet that nobody wrote: a shipped one, or one of a case of the book, after some changes. A change that makes it unusable is
- * left out, so that what is left is a sheet that advice is given on.
+ * A sheet that nobody wrote: a shipped one, or one of a case of the book, after some changes. A change that makes it
+ * unusable is left out, so that what is left is a sheet that advice is given on.
  *
  * @param from the sheet that was changed
  * @param changes what was changed
@@ -55,7 +55,8 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
             }
             try {
                 REGIONS = List.copyOf(Books.shipped().regions().keySet());
-                Cases.read(Books.RULES, Books.shipped()).forEach(each -> CASES.add(new Base(each.toString(), each.tree())));
+                Cases.read(Books.RULES, Books.shipped())
+                        .forEach(each -> CASES.add(new Base(each.toString(), each.tree())));
             } catch (FaultsException e) {
                 throw new IllegalStateException(e);
             }
@@ -73,8 +74,8 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
     /** Any such sheet. */
     static Arbitrary<MadeSheet> any() {
         Arbitrary<Base> bases = Arbitraries.oneOf(Arbitraries.of(Made.SHIPPED), Arbitraries.of(Made.CASES));
-        Arbitrary<Change> changes = Combinators.combine(Arbitraries.of(How.class), Arbitraries.integers().between(0, 9999),
-                Arbitraries.integers().between(100, 3000)).as(Change::new);
+        Arbitrary<Change> changes = Combinators.combine(Arbitraries.of(How.class),
+                Arbitraries.integers().between(0, 9999), Arbitraries.integers().between(100, 3000)).as(Change::new);
         return Combinators.combine(bases, changes.list().ofMaxSize(8)).as(MadeSheet::of);
     }
 
@@ -91,7 +92,8 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
         Node.Mapping other = switch (change.how) {
             case SCALE -> twig(change, more, quantity -> true,
                     number -> number.multiply(BigDecimal.valueOf(change.by, 3)).setScale(3, RoundingMode.HALF_UP));
-            case SHIFT -> twig(change, more, twig -> twig.field().matches("[xyz]") && twig.value().text().endsWith(" mm"),
+            case SHIFT -> twig(change, more, twig -> twig.field().matches("[xyz]")
+                    && twig.value().text().endsWith(" mm"),
                     number -> number.add(BigDecimal.valueOf(change.by - 1500L)));
             case TAKE_OUT -> {
                 Twigs.Twig taken = pick(change, Twigs.of(tree));
@@ -137,7 +139,8 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
         Twigs.Twig twig = pick(change, all);
         Matcher quantity = QUANTITY.matcher(twig.value().text());
         quantity.matches();
-        String text = number.apply(new BigDecimal(quantity.group(1))).stripTrailingZeros().toPlainString() + quantity.group(2);
+        String text = number.apply(new BigDecimal(quantity.group(1))).stripTrailingZeros().toPlainString()
+                + quantity.group(2);
         told.add(twig.path() + ": " + text);
         return Twigs.with(tree, twig.path(), new Node.Scalar(NOWHERE, text, false));
     }

@@ -16,7 +16,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** The plain wagon weighs 2520 kg with everything aboard: two people of 80 kg, 60 kg of luggage, 80 L of diesel at 0.84. */
+/**
+ * The plain wagon weighs 2520 kg with everything aboard: two people of 80 kg, 60 kg of luggage, 80 L of diesel at 0.84.
+ */
 class MenderTest {
 
     private static Mending mend(String changes) throws FaultsException {
@@ -43,7 +45,10 @@ class MenderTest {
         assertTrue(mending.complete());
     }
 
-    /** 100 kg over: neither 67.2 kg of fuel nor 60 kg of luggage is enough, both together leave 27.2 kg more than needed. */
+    /**
+     * 100 kg over: neither 67.2 kg of fuel nor 60 kg of luggage is enough, both together leave 27.2 kg more than
+     * needed.
+     */
     @Test
     void changesAreJoinedWhereOneIsNotEnough() throws FaultsException {
         Mending mending = mend("vehicle: {ratings: {gvm: 2420 kg}}");
@@ -69,11 +74,15 @@ class MenderTest {
         double tried = offer.advice().sheet().trailer().orElseThrow().mass().value();
         assertEquals(Math.rint(tried), tried);
         assertTrue(tried <= 3480, () -> "loaded to " + tried);
-        assertTrue(words(mending).contains("load the trailer to " + Math.round(tried) + " kg at most, its ball in proportion"),
+        assertTrue(words(mending).contains("load the trailer to " + Math.round(tried)
+                + " kg at most, its ball in proportion"),
                 () -> words(mending).toString());
     }
 
-    /** The rear axle is 10 kg over; a box of 100 kg moved forward by a tenth of the wheelbase, 290 mm in steps of 10, clears it. */
+    /**
+     * The rear axle is 10 kg over; a box of 100 kg moved forward by a tenth of the wheelbase, 290 mm in steps of 10,
+     * clears it.
+     */
     @Test
     void aPartIsMovedNoFurtherThanNeeded() throws FaultsException {
         Mending mending = mend("""
@@ -136,7 +145,8 @@ class MenderTest {
                 trailer: {name: Van, mass: 3600 kg, ball: 10 kg +/- 0 kg}
                 """);
         assertFalse(mending.offers().isEmpty());
-        mending.offers().forEach(offer -> assertFalse(offer.advice().worst().filter(Severity.STOP::equals).isPresent()));
+        mending.offers().forEach(offer -> assertFalse(offer.advice().worst().filter(Severity.STOP::equals)
+                .isPresent()));
     }
 
     /** A bar without a statement: putting that right comes first, since it gives nothing up. */
@@ -159,8 +169,8 @@ class MenderTest {
                   - {name: Bottle, kind: gas-bottle, mass: 9 kg, at: {x: 2400 mm, y: 0 mm, z: 900 mm}, place: cabin,
                      drop-vent: no, mount: 90 kg, keep: yes}
                 """);
-        assertEquals(List.of("carry the gas bottle in a locker of its own that opens only outside (Bottle) and give the gas"
-                + " bottle's locker a free opening to the outside at floor level (Bottle)"), words(mending));
+        assertEquals(List.of("carry the gas bottle in a locker of its own that opens only outside (Bottle) and give "
+                + "the gas bottle's locker a free opening to the outside at floor level (Bottle)"), words(mending));
     }
 
     /** The other rack's mass limit is not known: to take it would only hide the stop, so it is no way out. */
@@ -177,8 +187,8 @@ class MenderTest {
     }
 
     /**
-     * The box moved as far as it may go overloads the front axle (1230 + 100 kg on 1310 kg with the box at the rear axle),
-     * which alone is no way out; the distance between is.
+     * The box moved as far as it may go overloads the front axle (1230 + 100 kg on 1310 kg with the box at the rear
+     * axle), which alone is no way out; the distance between is.
      */
     @Test
     void aPartIsNotMovedTooFar() throws FaultsException {
@@ -205,15 +215,17 @@ class MenderTest {
                 """;
         String alloy = "take 'alloy' for 'Box'";
         String cloth = "take 'cloth' for 'Box'";
-        assertEquals(List.of(cloth, alloy), words(mend(String.format(boxes, "price: 300 AUD", "price: 200 AUD"))).subList(0, 2));
-        assertEquals(List.of(alloy, cloth), words(mend(String.format(boxes, "price: 200 AUD", "price: 300 AUD"))).subList(0, 2));
+        assertEquals(List.of(cloth, alloy), words(mend(String.format(boxes, "price: 300 AUD", "price: 200 AUD")))
+                .subList(0, 2));
+        assertEquals(List.of(alloy, cloth), words(mend(String.format(boxes, "price: 200 AUD", "price: 300 AUD")))
+                .subList(0, 2));
         assertEquals(List.of(cloth, alloy), words(mend(String.format(boxes, "price: 200 AUD, lead-time: 9 days",
                 "price: 200 AUD, lead-time: 2 days"))).subList(0, 2));
     }
 
     /**
-     * On fifty overloaded plans, made by a generator that always draws the same: each offer, put into the sheet anew, has no
-     * stop and no check without figures that the plan had. The seed is arbitrary.
+     * On fifty overloaded plans, made by a generator that always draws the same: each offer, put into the sheet anew,
+     * has no stop and no check without figures that the plan had. The seed is arbitrary.
      */
     @Test
     void everyOfferOnGeneratedPlansClearsAllStopsWhenReadAgain() throws FaultsException {
@@ -225,7 +237,8 @@ class MenderTest {
             Set<String> open = open(Adviser.advise(Books.shipped(), sheet));
             assertTrue(Adviser.advise(Books.shipped(), sheet).worst().filter(Severity.STOP::equals).isPresent());
             long end = System.nanoTime() + 3_000_000_000L;
-            for (Mender.Offer offer : Mender.mend(Books.shipped(), tree, sheet, () -> System.nanoTime() > end, tried -> { })
+            for (Mender.Offer offer : Mender.mend(Books.shipped(), tree, sheet, () -> System.nanoTime() > end,
+                    tried -> { })
                     .offers()) {
                 Node.Mapping changed = tree;
                 for (Change change : offer.changes()) {
@@ -246,7 +259,9 @@ class MenderTest {
                 + each.judged().loadCase()).collect(Collectors.toSet());
     }
 
-    /** Two to five boxes, some of which may move, a canopy of two makes, and ratings 10 to 120 kg below what is needed. */
+    /**
+     * Two to five boxes, some of which may move, a canopy of two makes, and ratings 10 to 120 kg below what is needed.
+     */
     private static String overloaded(Random random) {
         StringBuilder text = new StringBuilder("fitments:\n");
         int boxes = 2 + random.nextInt(4);
@@ -254,15 +269,16 @@ class MenderTest {
         for (int i = 0; i < boxes + 2; i++) {
             int kilograms = 20 + random.nextInt(80);
             mass += i < boxes + 1 ? kilograms : 0;
-            text.append(String.format("  - {name: Box %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, z: 900 mm}"
-                    + "%s, price: %d AUD}%n", i, kilograms, 500 + random.nextInt(3000),
+            text.append(String.format("  - {name: Box %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, "
+                    + "z: 900 mm}%s, price: %d AUD}%n", i, kilograms, 500 + random.nextInt(3000),
                     random.nextBoolean() ? ", may-move: 500 mm" : random.nextBoolean() ? ", keep: yes" : "",
                     100 + random.nextInt(900)));
         }
-        text.append(String.format("options: [{name: Last, choices: [{name: one, parts: [Box %d]}, {name: other, parts: [Box %d]}]}]%n",
+        text.append(String.format("options: [{name: Last, choices: [{name: one, parts: [Box %d]}, {name: other, "
+                + "parts: [Box %d]}]}]%n",
                 boxes, boxes + 1));
-        text.append(String.format("vehicle: {ratings: {gvm: %d kg, front-axle: %d kg}}%n", 2520 + mass - 10 - random.nextInt(110),
-                1350 + random.nextInt(200)));
+        text.append(String.format("vehicle: {ratings: {gvm: %d kg, front-axle: %d kg}}%n",
+                2520 + mass - 10 - random.nextInt(110), 1350 + random.nextInt(200)));
         return text.toString();
     }
 

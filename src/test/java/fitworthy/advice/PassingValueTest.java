@@ -23,11 +23,17 @@ import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 
-/** What a remedy says would just pass does, and a digit less does not: it is put into the sheet as printed, and judged anew. */
+/**
+ * What a remedy says would just pass does, and a digit less does not: it is put into the sheet as printed, and judged
+ * anew.
+ */
 class PassingValueTest {
 
-    /** A measure that says what would pass, the path of the field that it is said of, and what it makes of that field. */
-    private record Passing(String measure, BiFunction<Sheet, String, String> path, BiFunction<Sheet, Double, Double> inSheet) {
+    /**
+     * A measure that says what would pass, the path of the field that it is said of, and what it makes of that field.
+     */
+    private record Passing(String measure, BiFunction<Sheet, String, String> path,
+            BiFunction<Sheet, Double, Double> inSheet) {
         Passing(String measure, BiFunction<Sheet, String, String> path) {
             this(measure, path, (sheet, value) -> value);
         }
@@ -43,7 +49,8 @@ class PassingValueTest {
 
     private static Passing planned(String measure, Fitment.Kind kind, String made, String field) {
         return new Passing(measure, (sheet, subject) -> sheet.planned().fitments().stream()
-                .filter(each -> each.kind() == kind).findFirst().map(each -> "fitments." + each.name()).orElse(made) + field);
+                .filter(each -> each.kind() == kind).findFirst().map(each -> "fitments." + each.name()).orElse(made)
+                + field);
     }
 
     private static Passing tyres(String measure) {
@@ -59,7 +66,8 @@ class PassingValueTest {
                 .findFirst().orElseThrow().name() + ".rate");
     }
 
-    private static final Passing CAPACITY = planned("electrical.capacity-needed", Fitment.Kind.BATTERY, "", ".capacity");
+    private static final Passing CAPACITY = planned("electrical.capacity-needed", Fitment.Kind.BATTERY, "",
+            ".capacity");
     private static final Map<String, Passing> PASSING = Map.ofEntries(
             Map.entry("electrical.drop-critical", new Passing("electrical.section-needed",
                     (sheet, subject) -> "circuits." + subject + ".cable.section")),
@@ -86,7 +94,8 @@ class PassingValueTest {
             Map.entry("towing.ball-light", field("towing.ball-needed", "trailer.ball")),
             Map.entry("tyres.load-over", tyres("tyres.index-needed")),
             Map.entry("tyres.weaker-than-axle", tyres("tyres.axle-index-needed")),
-            Map.entry("tyres.wheel-over", planned("tyres.wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels", ".rating")),
+            Map.entry("tyres.wheel-over", planned("tyres.wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels",
+                    ".rating")),
             Map.entry("tyres.wheel-weaker-than-axle",
                     planned("tyres.axle-wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels", ".rating")));
 
@@ -116,7 +125,8 @@ class PassingValueTest {
         List<String> path = List.of(passing.path().apply(each.sheet(), finding.judged().subject()).split("\\."));
         double digit = Dimension.size(needed.kind().unit()) * Math.pow(10, -needed.kind().decimals());
         assertFalse(fires(each, finding, passing, path, needed, 0), () -> each + ": " + remedy);
-        assertTrue(fires(each, finding, passing, path, needed, digit) || fires(each, finding, passing, path, needed, -digit),
+        assertTrue(fires(each, finding, passing, path, needed, digit)
+                || fires(each, finding, passing, path, needed, -digit),
                 () -> each + ": less would pass too: " + remedy);
     }
 

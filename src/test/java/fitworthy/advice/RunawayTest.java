@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A rule that would run away is stopped and named. The parser passes none that loops, so the looping one here was compiled without
- * it.
+ * A rule that would run away is stopped and named. The parser passes none that loops, so the looping one here was
+ * compiled without it.
  */
 class RunawayTest {
 
@@ -53,7 +53,8 @@ class RunawayTest {
                 + "    Measure(name == \"mass.axle\", known)\n".repeat(7), "mass.loaded, mass.axle");
         assertEquals("would look at more than 127 combinations of measures",
                 stopped(book, new Pace.Bounds(Integer.MAX_VALUE, FOREVER, 127)));
-        assertEquals(1, Adviser.advise(book, plain(), Set.of(), new Pace.Bounds(Integer.MAX_VALUE, FOREVER, 128)).findings()
+        assertEquals(1, Adviser.advise(book, plain(), Set.of(), new Pace.Bounds(Integer.MAX_VALUE, FOREVER, 128))
+                .findings()
                 .size());
     }
 

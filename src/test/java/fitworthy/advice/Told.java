@@ -64,7 +64,11 @@ final class Told {
                 + item.path("subject").asText() + "|" + item.path("case").asText() + "|" + item.path("field").asText();
     }
 
-    /** Where two differ; figures count as the same where the last digits alone differ. @param but fields that may differ */
+    /**
+     * Where two differ; figures count as the same where the last digits alone differ.
+     *
+     * @param but fields that may differ
+     */
     List<String> against(Told other, String... but) {
         List<String> differences = new ArrayList<>();
         compare("", all, other.all, List.of(but), differences);

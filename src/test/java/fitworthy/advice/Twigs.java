@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 
-/** The ends of a node tree, where its values stand, and changed copies of it. A step is a field's name or a position from 0. */
+/**
+ * The ends of a node tree, where its values stand, and changed copies of it. A step is a field's name or a position
+ * from 0.
+ */
 final class Twigs {
 
     private Twigs() {}
@@ -91,7 +94,8 @@ final class Twigs {
             return new Node.Mapping(mapping.place(), entries);
         }
         if (node instanceof Node.Listing listing) {
-            return new Node.Listing(listing.place(), listing.items().stream().map(item -> each(field, item, change)).toList());
+            return new Node.Listing(listing.place(), listing.items().stream().map(item -> each(field, item, change))
+                    .toList());
         }
         return node;
     }

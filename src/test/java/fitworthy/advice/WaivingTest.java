@@ -24,7 +24,8 @@ class WaivingTest {
     private static final String WHOLE = "rule: mass.gvm-over, subject: vehicle, in: everything aboard";
 
     private static String waivers(String what, String until) {
-        return "waivers: [{" + what + ", reason: Weighed again on Friday, by: workshop manager, until: " + until + "}]\n";
+        return "waivers: [{" + what + ", reason: Weighed again on Friday, by: workshop manager, until: " + until
+                + "}]\n";
     }
 
     private static Advice advise(String changes) throws FaultsException {
@@ -32,7 +33,8 @@ class WaivingTest {
     }
 
     private static Finding over(Advice advice) {
-        return advice.findings().stream().filter(each -> each.judged().id().equals("mass.gvm-over")).findFirst().orElseThrow();
+        return advice.findings().stream().filter(each -> each.judged().id().equals("mass.gvm-over")).findFirst()
+                .orElseThrow();
     }
 
     private static void waivesNothing(State state, Advice advice) {
@@ -94,7 +96,8 @@ class WaivingTest {
     /** A waiver of a loading that was not looked at is not called idle. */
     @Test
     void aLoadingThatWasNotLookedAtSaysNothingOfItsWaivers() throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), Sheets.plainWith("cases: [{name: empty, carrying: []}, {name: laden}]\n"
+        Advice advice = Adviser.advise(Books.shipped(),
+                Sheets.plainWith("cases: [{name: empty, carrying: []}, {name: laden}]\n"
                 + waivers("rule: mass.gvm-over, subject: vehicle, in: laden", "2026-12-31")), Set.of("empty"));
         assertEquals(List.of(), advice.waivers());
     }
@@ -119,10 +122,12 @@ class WaivingTest {
 
     @Test
     void everyFieldButTheScopeIsNeededAndTheRuleAndLoadingHaveToExist() {
-        assertEquals(4, assertThrows(FaultsException.class, () -> advise("waivers: [{subject: vehicle}]")).faults().size());
+        assertEquals(4, assertThrows(FaultsException.class, () -> advise("waivers: [{subject: vehicle}]")).faults()
+                .size());
         List<Fault> faults = new ArrayList<>();
         Waiving.check(Sheets.treeWith(waivers("rule: mass.gvm-ovr", "2026-12-31")), book(), faults);
-        assertEquals(List.of("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)"),
+        assertEquals(List.of("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean "
+                + "'mass.gvm-over'?)"),
                 faults.stream().map(each -> each.path() + ": " + each.problem()).toList());
         String unknown = assertThrows(FaultsException.class, () -> advise("cases: [{name: laden}]\n"
                 + waivers("rule: mass.gvm-over, in: landed", "2026-12-31"))).getMessage();

@@ -47,7 +47,8 @@ class InputsTest {
             file(name, "");
         }
         Files.createDirectory(folder.resolve("old.yaml"));
-        assertEquals(List.of("B.yaml", "a.json", "b.yaml", "c.yml"), places(List.of(folder), InputStream.nullInputStream()));
+        assertEquals(List.of("B.yaml", "a.json", "b.yaml", "c.yml"),
+                places(List.of(folder), InputStream.nullInputStream()));
         assertEquals(OptionalInt.of(4), Inputs.of(List.of(folder), InputStream.nullInputStream()).count());
     }
 
@@ -114,7 +115,8 @@ class InputsTest {
     void whatIsNotThereIsToldBeforeAnythingIsDone() throws IOException {
         Files.createDirectory(folder.resolve("empty"));
         FaultsException refused = assertThrows(FaultsException.class, () -> Inputs.of(
-                List.of(folder.resolve("none.yaml"), folder.resolve("empty"), file("one.yaml", "")), InputStream.nullInputStream()));
+                List.of(folder.resolve("none.yaml"), folder.resolve("empty"), file("one.yaml", "")),
+                InputStream.nullInputStream()));
         assertEquals(List.of("there is no sheet in this folder", "there is no such file"),
                 refused.faults().stream().map(Fault::problem).toList());
     }

@@ -16,13 +16,15 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Whatever bytes stand in a file of the book, it is loaded or its faults are told. The first byte says which file they are in, the
- * others stand in it. A rule file is parsed, not compiled, since nothing is compiled that the parser has not passed.
+ * Whatever bytes stand in a file of the book, it is loaded or its faults are told. The first byte says which file they
+ * are in, the others stand in it. A rule file is parsed, not compiled, since nothing is compiled that the parser has
+ * not passed.
  */
 public final class BookFuzz {
 
     static final List<String> FILES = List.of("book.yaml", "sources.yaml", "mass/cards.yaml", "mass/practice.yaml",
-            "tables/load-index.csv", "tables/speed-symbol.csv", "tables/cable.csv", "tables/order.csv", "mass/mass.drl");
+            "tables/load-index.csv", "tables/speed-symbol.csv", "tables/cable.csv", "tables/order.csv",
+            "mass/mass.drl");
 
     private static Path rules;
 

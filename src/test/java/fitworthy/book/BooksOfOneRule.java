@@ -44,9 +44,12 @@ public final class BooksOfOneRule {
     /** One whose rule does more than the parser would pass: it was compiled without asking it. */
     public static Book unparsed(Path folder, String consequence) throws Exception {
         Book book = of(folder, "    $m : Measure(name == \"mass.loaded\", known)", "mass.loaded");
-        String text = "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence + " end";
-        return new Book(book.cover(), book.hash(), book.regions(), book.cards(), book.rules(), book.practice(), book.sources(),
-                book.places(), book.tables(), RuleCompiler.load(RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())),
+        String text = "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence
+                + " end";
+        return new Book(book.cover(), book.hash(), book.regions(), book.cards(), book.rules(), book.practice(),
+                book.sources(),
+                book.places(), book.tables(), RuleCompiler.load(
+                        RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())),
                 book.house());
     }
 }

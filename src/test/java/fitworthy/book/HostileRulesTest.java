@@ -29,10 +29,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.kie.api.runtime.KieSession;
 
 /**
- * A rule file is code, and here are some that mean harm. Each is put where the one rule of a book stands whose every other file is
- * right; none is compiled, and each is answered with its line and what is wrong with it. The files are made of the tables in
- * {@code src/test/resources/hostile}: a template, and below the dashes what is put into it, after the line and the message wanted.
- * In them {@code ¶} is a new line and {@code <U+0000>} a character that nobody could see.
+ * A rule file is code, and here are some that mean harm. Each is put where the one rule of a book stands whose every
+ * other file is right; none is compiled, and each is answered with its line and what is wrong with it. The files are
+ * made of the tables in {@code src/test/resources/hostile}: a template, and below the dashes what is put into it, after
+ * the line and the message wanted. In them {@code ¶} is a new line and {@code <U+0000>} a character that nobody could
+ * see.
  */
 class HostileRulesTest {
 
@@ -77,7 +78,8 @@ class HostileRulesTest {
 
     private static String shown(String code) {
         return CHARACTER.matcher(code.replace(" ¶ ", "\n").replace("¶", "\n"))
-                .replaceAll(found -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(found.group(1), 16))));
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        String.valueOf((char) Integer.parseInt(found.group(1), 16))));
     }
 
     @TestFactory
@@ -134,9 +136,10 @@ class HostileRulesTest {
                         "is not a plain comparison"),
                 large("a long word", "Measure(name == \"mass.axle\", word == \"" + "x".repeat(1000) + "\")", 4,
                         "is not a plain comparison"),
-                large("alternatives", "(Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n".repeat(24), 1,
-                        "more than 50 alternatives once 'or' is multiplied out"),
-                large("alternatives in exists", "exists (Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n"
+                large("alternatives", "(Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n".repeat(
+                        24), 1, "more than 50 alternatives once 'or' is multiplied out"),
+                large("alternatives in exists",
+                        "exists (Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n"
                         .repeat(24), 1, "more than 50 alternatives once 'or' is multiplied out"),
                 large("patterns", (axle + "\n").repeat(8), 1, "joins more than 8 patterns"),
                 large("length", "// " + "x".repeat(RuleLexis.LONGEST), 1, "the file is longer than 65536 characters"));
@@ -146,10 +149,11 @@ class HostileRulesTest {
     @Test
     void whatIsAllowedStaysAllowed() throws Exception {
         Files.writeString(drl, "// A note, with 'quotes' [and] {brackets}.\n/* Another\n   one. */\n"
-                + rule("Measure(name == \"mass.axle\", subject == \"front axle\", !(known && (value > 0 || limit < $m.value)))"
-                + " or Advised(id == \"mass.gvm-over\", subject == $m.subject)").replace("\n", "\r\n"));
+                + rule("Measure(name == \"mass.axle\", subject == \"front axle\", !(known && (value > 0 || limit < "
+                + "$m.value))) or Advised(id == \"mass.gvm-over\", subject == $m.subject)").replace("\n", "\r\n"));
         String cards = Files.readString(drl.resolveSibling("cards.yaml"));
-        Files.writeString(drl.resolveSibling("cards.yaml"), cards.replace("about: [mass.loaded]", "about: [mass.loaded, mass.axle]"));
+        Files.writeString(drl.resolveSibling("cards.yaml"), cards.replace("about: [mass.loaded]",
+                "about: [mass.loaded, mass.axle]"));
         List<String> told = new ArrayList<>();
         Book book = BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add);
         assertEquals(1, told.size());
@@ -160,15 +164,18 @@ class HostileRulesTest {
     @Test
     void aNameBoundInEveryPartOfAnOrIsBound() throws Exception {
         List<Fault> faults = new ArrayList<>();
-        RuleParser.parse("a.drl", "rule \"mass.gvm-over\" when ($m : Measure(name == \"mass.loaded\") or $m : Measure(name =="
-                + " \"mass.axle\")) then advice.give(\"mass.gvm-over\", $m); end", Set.of("mass.loaded", "mass.axle"), faults);
+        RuleParser.parse("a.drl",
+                "rule \"mass.gvm-over\" when ($m : Measure(name == \"mass.loaded\") or $m : Measure(name =="
+                + " \"mass.axle\")) then advice.give(\"mass.gvm-over\", $m); end", Set.of("mass.loaded", "mass.axle"),
+                faults);
         assertEquals(List.of(), faults);
     }
 
     /** The compiler itself names no line, or one of the code that it made. */
     @Test
     void whatOnlyTheCompilerFindsIsToldAtItsRule() {
-        String rule = "rule \"%s\"\nwhen\n    %s Measure(name == \"mass.loaded\")\nthen\n    advice.give(\"%s\", $m);\nend\n\n";
+        String rule = "rule \"%s\"\nwhen\n    %s Measure(name == \"mass.loaded\")\nthen\n    advice.give(\"%s\", "
+                + "$m);\nend\n\n";
         List<Fault> faults = new ArrayList<>();
         Map<String, byte[]> compiled = RuleCompiler.compile(Map.of("a/a.drl", rule.formatted("a.one", "$m :", "a.one")
                 + rule.formatted("a.two", "not $m :", "a.two") + rule.formatted("a.three", "$m :", "a.three"),

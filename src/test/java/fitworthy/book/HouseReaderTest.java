@@ -19,9 +19,9 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What a shop may set over the shipped book and what it has to sign for. The book allows 6 % between left and right anywhere
- * (lower is stricter), wants 3 % of the GVM free anywhere (higher is stricter), calls a GVM light up to 4500 kg in Australia and
- * up to 3500 kg in the United Kingdom, and records nothing of it elsewhere.
+ * What a shop may set over the shipped book and what it has to sign for. The book allows 6 % between left and right
+ * anywhere (lower is stricter), wants 3 % of the GVM free anywhere (higher is stricter), calls a GVM light up to 4500
+ * kg in Australia and up to 3500 kg in the United Kingdom, and records nothing of it elsewhere.
  */
 class HouseReaderTest {
 
@@ -57,14 +57,18 @@ class HouseReaderTest {
             {"mass.side-most", "5.9 %", "6.1 %"}, {"mass.gvm-reserve", "3.1 %", "2.9 %"},
             {"body.hold-down-points-least", "100", "0"}, {"mass.behind-axle-most", "54 lb", "56 lb"}})
                 .map(each -> DynamicTest.dynamicTest(each[0], () -> {
-                    assertFalse(found(with(value(each[0], each[1]) + "}]"), each[0], "au", DAY).house().orElseThrow().looser());
+                    assertFalse(found(with(value(each[0], each[1]) + "}]"), each[0], "au", DAY).house().orElseThrow()
+                            .looser());
                     List<String> refused = faults(value(each[0], each[2]) + "}]");
                     assertEquals(1, refused.size(), refused::toString);
                     assertTrue(refused.get(0).contains("values.1.value: " + each[2]
-                            + " is looser than the book's, which takes a reason and a name. In place of "), refused.get(0));
-                    assertEquals(1, faults(value(each[0], each[2]) + ", reason: Weighed}]").size(), "a reason without a name");
+                            + " is looser than the book's, which takes a reason and a name. In place of "),
+                            refused.get(0));
+                    assertEquals(1, faults(value(each[0], each[2]) + ", reason: Weighed}]").size(),
+                            "a reason without a name");
                     assertEquals(1, faults(value(each[0], each[2]) + ", reason: Weighed, name: ' '}]").size());
-                    assertTrue(found(with(value(each[0], each[2]) + SIGNED + "]"), each[0], "au", DAY).house().orElseThrow()
+                    assertTrue(found(with(value(each[0], each[2]) + SIGNED + "]"), each[0], "au", DAY).house()
+                            .orElseThrow()
                             .looser());
                 }));
     }
@@ -104,7 +108,10 @@ class HouseReaderTest {
                 found(over, none[0], none[1], DAY).house().orElseThrow().inPlaceOf());
     }
 
-    /** It begins on its day, holds in the regions below its own, ends with the shop's next one, and is not known elsewhere. */
+    /**
+     * It begins on its day, holds in the regions below its own, ends with the shop's next one, and is not known
+     * elsewhere.
+     */
     @Test
     void aValueHoldsFromItsDayInItsRegionAndThoseBelow() throws FaultsException, IOException {
         Book book = with("values:", "  - {practice: mass.side-most, region: au, from: 2026-07-01, value: 5 %}",
@@ -137,8 +144,8 @@ class HouseReaderTest {
         assertEquals(Books.shipped().hash(), book.hash());
         Practice set = found(book, "mass.side-most", "au", DAY);
         assertEquals(Basis.HOUSE, set.entry().basis().value());
-        assertEquals("In place of 6 %, any from 2000-01-01, common practice of the trade. Looser: Every wheel is weighed."
-                + " (Workshop manager)", set.entry().note());
+        assertEquals("In place of 6 %, any from 2000-01-01, common practice of the trade. Looser: Every wheel is "
+                + "weighed. (Workshop manager)", set.entry().note());
     }
 
     @Test
@@ -147,9 +154,9 @@ class HouseReaderTest {
         assertTrue(raised.cards().get("mass.gvm-tight").severity().is(Severity.STOP));
         assertFalse(raised.house().severities().get("mass.gvm-tight").milder());
         String milder = "severities: [{rule: mass.gvm-over, severity: change";
-        assertEquals(List.of("house.yaml:2:46: severities.1.severity: change is milder than the book's stop, which takes a"
-                + " reason and a name\n    right: reason: why the shop may, and name: who stands for it, such as Workshop"
-                + " manager"), faults(milder + "}]"));
+        assertEquals(List.of("house.yaml:2:46: severities.1.severity: change is milder than the book's stop, which "
+                + "takes a reason and a name\n    right: reason: why the shop may, and name: who stands for it, such "
+                + "as Workshop manager"), faults(milder + "}]"));
         assertTrue(with(milder + SIGNED + "]").house().severities().get("mass.gvm-over").milder());
     }
 
@@ -173,14 +180,19 @@ class HouseReaderTest {
         List<String> beginnings = List.of(
                 "house.yaml:3:16: values.1.practice: the rule book has no practice value 'mass.side-mots' (did you mean"
                         + " 'mass.side-most'?)\n    right: an id",
-                "house.yaml:4:40: values.2.region: the rule book has no region 'auu' (did you mean 'au'?)\n    right: one of any, au",
-                "house.yaml:4:70: values.2.value: '5 kg' has a unit of mass where one of share belongs\n    right: value: 90 %",
+                "house.yaml:4:40: values.2.region: the rule book has no region 'auu' (did you mean 'au'?)\n    "
+                        + "right: one of any, au",
+                "house.yaml:4:70: values.2.value: '5 kg' has a unit of mass where one of share belongs\n    right: "
+                        + "value: 90 %",
                 "house.yaml:5:50: values.3.from: is '2026-13-01', which is not a date\n    right: from: 2026-07-01",
-                "house.yaml:5:69: values.3.value: a shop cannot do away with a limit\n    right: value: 90 %, or a milder",
+                "house.yaml:5:69: values.3.value: a shop cannot do away with a limit\n    right: value: 90 %, or a "
+                        + "milder",
                 "house.yaml:6:71: values.4.value: '4' has no unit\n    right: value: 90 %",
-                "house.yaml:7:16: values.5.practice: two values of mass.gvm-reserve begin in au on 2026-01-01\n    right: one",
+                "house.yaml:7:16: values.5.practice: two values of mass.gvm-reserve begin in au on 2026-01-01\n    "
+                        + "right: one",
                 "house.yaml:7:76: values.5.because: no field has this name",
-                "house.yaml:9:12: severities.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)",
+                "house.yaml:9:12: severities.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean "
+                        + "'mass.gvm-over'?)",
                 "house.yaml:10:37: severities.2.severity: note is milder than the book's stop",
                 "house.yaml:11:12: severities.3.rule: mass.gvm-over is given a severity twice\n    right: one a rule",
                 "house.yaml:11:37: severities.3.severity: is 'halt', which is not one of the answers");

@@ -20,7 +20,8 @@ class MessagesDocTest {
 
     private static final Path MAIN = Path.of("src/main/java/fitworthy");
     /** How a fault is made in the rooms that read a book; the first text after place and path is what is wrong. */
-    private static final Pattern MADE = Pattern.compile("(?:new Fault\\(|\\bfault\\(|refuse\\(|problem\\()([^;]*);", Pattern.DOTALL);
+    private static final Pattern MADE = Pattern.compile("(?:new Fault\\(|\\bfault\\(|refuse\\(|problem\\()([^;]*);",
+            Pattern.DOTALL);
     private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
     private static List<String> documented() throws IOException {
@@ -64,7 +65,8 @@ class MessagesDocTest {
         for (String name : List.of("Contract", "RuleLexis", "RuleParser", "BookLoader")) {
             String code = Files.readString(MAIN.resolve("book/" + name + ".java")).replaceAll("\"\\s*\\+ \"", "");
             for (String made : MADE.matcher(code).results().map(each -> each.group(1)).toList()) {
-                String problem = TEXT.matcher(made).results().map(each -> each.group(1)).filter(text -> text.length() > 8)
+                String problem = TEXT.matcher(made).results().map(each -> each.group(1))
+                        .filter(text -> text.length() > 8)
                         .findFirst().orElse("");
                 List<String> parts = parts(problem.replaceAll("^'|'$", ""));
                 // What begins with an article is what a fuller message is about, or an example of what is right.

@@ -18,8 +18,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * Taking any card, rule, practice value, source or table row out of the shipped book makes it a book that cannot be used.
- * Here the pieces are taken out in memory; CheckTest takes some out of the files.
+ * Taking any card, rule, practice value, source or table row out of the shipped book makes it a book that cannot be
+ * used. Here the pieces are taken out in memory; CheckTest takes some out of the files.
  */
 class NothingCanGoMissingTest {
 
@@ -31,8 +31,8 @@ class NothingCanGoMissingTest {
         book.practice().keySet().forEach(id -> places.put(id, Place.of("practice.yaml")));
         List<Fault> faults = new ArrayList<>();
         new Contract(new Contract.Parts(Books.RULES, book.regions(), without(book.cards(), card),
-                without(book.rules(), rule), without(book.practice(), practice), without(book.sources(), source), places),
-                faults).check();
+                without(book.rules(), rule), without(book.practice(), practice), without(book.sources(), source),
+                places), faults).check();
         return faults.toString();
     }
 
@@ -102,7 +102,8 @@ class NothingCanGoMissingTest {
     @Test
     void noRowOfATableCanGoMissing() throws IOException {
         noRowCanGoMissing("load-index.csv", (text, faults) -> TableReader.loadIndex(text, "load-index.csv", faults));
-        noRowCanGoMissing("speed-symbol.csv", (text, faults) -> TableReader.speedSymbol(text, "speed-symbol.csv", faults));
+        noRowCanGoMissing("speed-symbol.csv", (text, faults) -> TableReader.speedSymbol(text, "speed-symbol.csv",
+                faults));
         noRowCanGoMissing("cable.csv", (text, faults) -> TableReader.cable(text, "cable.csv", faults));
     }
 }

@@ -26,7 +26,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is kept is used only where it is whole, fits the text of the rules and could not have been written by others. */
+/**
+ * What is kept is used only where it is whole, fits the text of the rules and could not have been written by others.
+ */
 class RuleCacheTest {
 
     @TempDir
@@ -142,7 +144,8 @@ class RuleCacheTest {
     void anEditedCardShowsInTheNextRunWithItsLine() throws Exception {
         compiles();
         Path cards = rules.resolve("mass/cards.yaml");
-        Files.writeString(cards, "# one line more\n" + Files.readString(cards).replace("Loaded mass is above the GVM", "Too heavy"));
+        Files.writeString(cards, "# one line more\n" + Files.readString(cards)
+                .replace("Loaded mass is above the GVM", "Too heavy"));
         assertEquals("Too heavy", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
         Files.writeString(cards, Files.readString(cards).replace("severity: stop", "severity: halt"));
         FaultsException refused = assertThrows(FaultsException.class, () -> load(new ArrayList<>()));
@@ -156,7 +159,8 @@ class RuleCacheTest {
         assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(cache)));
         try (Stream<Path> all = Files.list(cache)) {
             for (Path each : all.toList()) {
-                assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(each)), each.toString());
+                assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(each)),
+                        each.toString());
             }
         }
     }
@@ -212,8 +216,8 @@ class RuleCacheTest {
     void severalProgramsAtOnceDoNotSpoilIt() throws Exception {
         List<Process> processes = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
-            ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
-                    System.getProperty("java.class.path"), "fitworthy.cli.Main", "check",
+            ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java")
+                    .toString(), "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "check",
                     Books.RULES.resolve("plain-sheet.yaml").toString());
             builder.environment().put("FITWORTHY_CACHE", cache.toString());
             builder.environment().put("FITWORTHY_RULES", rules.toString());

@@ -42,9 +42,11 @@ class ShippedRulesTest {
         }
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
-        try (URLClassLoader program = new URLClassLoader(path.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
+        try (URLClassLoader program = new URLClassLoader(path.toArray(URL[]::new),
+                ClassLoader.getPlatformClassLoader())) {
             thread.setContextClassLoader(program);
-            Method check = program.loadClass(ShippedRulesTest.class.getName()).getDeclaredMethod("check", Path.class, Path.class);
+            Method check = program.loadClass(ShippedRulesTest.class.getName())
+                    .getDeclaredMethod("check", Path.class, Path.class);
             check.setAccessible(true);
             return (String) check.invoke(null, rules, home.resolve("cache"));
         } finally {

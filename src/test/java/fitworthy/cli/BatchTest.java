@@ -74,7 +74,8 @@ class BatchTest {
 
     @Test
     void folderIsAnsweredInTheOrderOfItsNamesWithManyJobs() throws IOException {
-        List<Integer> gvms = IntStream.range(0, 40).map(each -> each % 2 == 0 ? 2400 + each : 3000 + each).boxed().toList();
+        List<Integer> gvms = IntStream.range(0, 40).map(each -> each % 2 == 0 ? 2400 + each : 3000 + each).boxed()
+                .toList();
         for (int i = 0; i < gvms.size(); i++) {
             Files.writeString(folder.resolve((char) ('a' + i / 10) + "" + i % 10 + ".yaml"), plain(gvms.get(i)));
         }
@@ -88,12 +89,15 @@ class BatchTest {
                 answers.stream().map(each -> each.get("worst").asText()).toList());
     }
 
-    /** Over twenty parts of this plan have slack; five of them at a time are more combinations than a rule may look at. */
+    /**
+     * Over twenty parts of this plan have slack; five of them at a time are more combinations than a rule may look at.
+     */
     @Test
     void aRuleThatRunsAwayIsNamedAndIsNoFaultOfTheSheet() throws Exception {
         BooksOfOneRule.of(folder, "    $m : Measure(name == \"mass.loaded\", known)\n"
                 + "    Measure(name == \"order.slack\", known)\n".repeat(5), "mass.loaded, order.slack");
-        Ran ran = piped(line(Files.readString(Path.of("scenarios/touring.yaml"))), "batch", "-", "--rules", folder.resolve("rules").toString());
+        Ran ran = piped(line(Files.readString(Path.of("scenarios/touring.yaml"))), "batch", "-", "--rules",
+                folder.resolve("rules").toString());
         assertEquals(3, ran.code(), ran.err());
         JsonNode fault = answers(ran.out()).get(0).get("faults").get(0);
         assertEquals(folder.resolve("rules/mass/mass.drl") + ":1", fault.get("place").asText());
@@ -116,11 +120,14 @@ class BatchTest {
         assertEquals(checked.get("findings").size(), answer.get("findings").size());
         for (int i = 0; i < answer.get("findings").size(); i++) {
             JsonNode whole = checked.get("findings").get(i);
-            answer.get("findings").get(i).properties().forEach(each -> assertEquals(whole.get(each.getKey()), each.getValue()));
+            answer.get("findings").get(i).properties().forEach(
+                    each -> assertEquals(whole.get(each.getKey()), each.getValue()));
         }
         JsonNode over = answer.get("findings").get(0);
-        assertEquals("mass.gvm-over stop vehicle kg 2520.0 2400.0 -120.0", Stream.of("id", "severity", "subject", "unit",
-                "value", "limit", "margin").map(each -> over.get(each).asText()).reduce((a, b) -> a + " " + b).orElseThrow());
+        assertEquals("mass.gvm-over stop vehicle kg 2520.0 2400.0 -120.0",
+                Stream.of("id", "severity", "subject", "unit",
+                "value", "limit", "margin").map(each -> over.get(each).asText()).reduce((a, b) -> a + " " + b)
+                .orElseThrow());
     }
 
     @Test
@@ -158,8 +165,10 @@ class BatchTest {
                 + "  - {rule: mass.gvm-tight, severity: change}\n").toString();
         String tight = line(plain(2550));
         assertEquals("note", answers(piped(tight, "batch", "-").out()).get(0).get("worst").asText());
-        assertEquals("change", answers(piped(tight, "batch", "-", "--practice", house).out()).get(0).get("worst").asText());
-        piped(tight, "batch", "-", "--region", "au-nws").refused(2, "--region: the rule book has no region 'au-nws' (did you"
+        assertEquals("change", answers(piped(tight, "batch", "-", "--practice", house).out()).get(0).get("worst")
+                .asText());
+        piped(tight, "batch", "-", "--region", "au-nws").refused(2,
+                "--region: the rule book has no region 'au-nws' (did you"
                 + " mean 'au-nsw'?)");
         piped(tight, "batch", "-", "--as-of", "2026-13-01").refused(2, "--as-of: '2026-13-01' is not a date");
     }

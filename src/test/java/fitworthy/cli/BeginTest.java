@@ -45,7 +45,8 @@ class BeginTest {
         for (String file : List.of("water.drl", "cards.yaml", "practice.yaml", "cases.yaml")) {
             assertTrue(ran.out().contains(Path.of(rules, "water", file) + ":"), ran.out());
         }
-        assertTrue(Files.readString(Path.of(rules, "water", "practice.yaml")).contains("from: 2000-01-01, value: none"));
+        assertTrue(Files.readString(Path.of(rules, "water", "practice.yaml"))
+                .contains("from: 2000-01-01, value: none"));
         proves(2);
     }
 
@@ -57,7 +58,8 @@ class BeginTest {
 
     @Test
     void aRegionBeginsWithItsParentsValuesAndProves() throws IOException {
-        Ran ran = Ran.of("begin", "region", "au-tas", "--name", "Tasmania: \"the island\"", "--parent", "au", "--rules", rules);
+        Ran ran = Ran.of("begin", "region", "au-tas", "--name", "Tasmania: \"the island\"", "--parent", "au", "--rules",
+                rules);
         assertEquals(0, ran.code(), ran.err());
         proves(0);
         Ran.of("begin", "region", "au-tas", "--name", "Tasmania", "--parent", "au", "--rules", rules)

@@ -58,7 +58,8 @@ class CheckTest {
     /** A sheet that is over its GVM in one of its two load cases. */
     private static String heavy() throws IOException {
         return sheet("heavy.yaml", Files.readString(Path.of(PLAIN)).replace("{name: Luggage, mass: 60 kg +/- 0 kg",
-                "{name: Luggage, mass: 700 kg +/- 0 kg") + "cases:\n  - {name: empty, carrying: []}\n  - name: laden\n");
+                "{name: Luggage, mass: 700 kg +/- 0 kg")
+                + "cases:\n  - {name: empty, carrying: []}\n  - name: laden\n");
     }
 
     private static void refused(int code, Run run) {
@@ -81,8 +82,9 @@ class CheckTest {
                 .replaceFirst("region: \\S+", "region: atlantis").replace("seats: 5", "seets: 5"));
         Run run = run("check", bad);
         refused(2, run);
-        assertTrue(run.err().startsWith("The sheet cannot be used:\n" + bad + ":3:9: region: the rule book has no region"
-                + " 'atlantis'\n    | region: atlantis\n    |         ^\n    right: region: one of any, au, "), run.err());
+        assertTrue(run.err().startsWith("The sheet cannot be used:\n" + bad
+                + ":3:9: region: the rule book has no region 'atlantis'\n    | region: atlantis\n    |         ^\n   "
+                + " right: region: one of any, au, "), run.err());
         assertTrue(run.err().contains("vehicle.seets: no field has this name (did you mean 'seats'?)"), run.err());
         assertTrue(run.err().contains("vehicle.ratings.gvm: '3000' has no unit\n    |     gvm: 3000\n    |          ^\n"
                 + "    right: gvm: 3100 kg (units: "), run.err());
@@ -98,12 +100,15 @@ class CheckTest {
                 refusedInput("unknown command", "Unmatched argument at index 0: 'chek'", "chek"),
                 refusedInput("unknown option", "Unknown option: '--fast'", "check", PLAIN, "--fast"),
                 refusedInput("bad --format", "expected one of [text, json", "check", PLAIN, "--format", "xml"),
-                refusedInput("bad --least", "expected one of [stop, change, confirm, note]", "check", PLAIN, "--least", "bad"),
-                refusedInput("bad --region", "--region: region: the rule book has no region 'au-nws' (did you mean 'au-nsw'?)",
+                refusedInput("bad --least", "expected one of [stop, change, confirm, note]", "check", PLAIN, "--least",
+                        "bad"),
+                refusedInput("bad --region",
+                        "--region: region: the rule book has no region 'au-nws' (did you mean 'au-nsw'?)",
                         "check", PLAIN, "--region", "au-nws"),
                 refusedInput("bad --as-of", "--as-of: as-of: is '2026-13-01', which is not a date\n"
                         + "    right: as-of: 2026-11-25 (year-month-day)", "check", PLAIN, "--as-of", "2026-13-01"),
-                refusedInput("bad --case", "--case: the sheet has no load case 'towing'", "check", PLAIN, "--case", "towing"));
+                refusedInput("bad --case", "--case: the sheet has no load case 'towing'", "check", PLAIN, "--case",
+                        "towing"));
     }
 
     private static DynamicTest refusedInput(String what, String message, String... args) {
@@ -179,7 +184,8 @@ class CheckTest {
     }
 
     /** One thing broken in a copy of the shipped book. */
-    private record Broken(String what, String file, String old, String now, String place, String problem, String mend) {}
+    private record Broken(String what, String file, String old, String now, String place, String problem,
+            String mend) {}
 
     @TestFactory
     Stream<DynamicTest> brokenBookEndsWithThreeAndThePlaceAndTheMend() {
@@ -187,13 +193,14 @@ class CheckTest {
         String cards = "mass/cards.yaml";
         String practice = "mass/practice.yaml";
         return Stream.of(
-                new Broken("syntax error", drl, "when\n    $load : Measure(name == \"mass.loaded\", known, headroom < 0)",
-                        "when\n    $load : Measure(name == \"mass.loaded\", known headroom < 0)", drl + ":3", "not readable",
-                        "rule \"mass.gvm-over\" when"),
+                new Broken("syntax error", drl,
+                        "when\n    $load : Measure(name == \"mass.loaded\", known, headroom < 0)",
+                        "when\n    $load : Measure(name == \"mass.loaded\", known headroom < 0)", drl + ":3",
+                        "not readable", "rule \"mass.gvm-over\" when"),
                 new Broken("number in a rule", drl, "known, headroom < 0)", "known, headroom < 5)", drl + ":3",
                         "the number 5 stands in a rule; numbers belong in practice.yaml", "compared with"),
-                new Broken("import", drl, "rule \"mass.gvm-over\"", "import java.io.File\nrule \"mass.gvm-over\"", drl + ":1",
-                        "an import has no place in a rule file", "rules only"),
+                new Broken("import", drl, "rule \"mass.gvm-over\"", "import java.io.File\nrule \"mass.gvm-over\"",
+                        drl + ":1", "an import has no place in a rule file", "rules only"),
                 new Broken("unknown measure", drl, "name == \"mass.loaded\", known, headroom < 0",
                         "name == \"mass.laoded\", known, headroom < 0", drl + ":3",
                         "there is no measure 'mass.laoded' (did you mean 'mass.loaded'?)", "docs/measures.md"),
@@ -204,19 +211,25 @@ class CheckTest {
                 new Broken("unknown practice id", cards, "practice: [mass.gvm-reserve]", "practice: [mass.gvm-spare]",
                         drl + ":15", "its card names [mass.gvm-spare]", "the same in both places"),
                 new Broken("removed practice value", practice, "mass.gvm-reserve:\n", "mass.other:\n", drl + ":15",
-                        "uses the practice value 'mass.gvm-reserve', which is not in the book", "an entry 'mass.gvm-reserve:'"),
-                new Broken("removed value of practice", practice, "mass.side-most:\n  unit: \"%\"\n  meaning: Largest difference"
+                        "uses the practice value 'mass.gvm-reserve', which is not in the book",
+                        "an entry 'mass.gvm-reserve:'"),
+                new Broken("removed value of practice", practice,
+                        "mass.side-most:\n  unit: \"%\"\n  meaning: Largest difference"
                         + " between left and right as a share of the loaded mass\n  values:\n    - {region: any, from:"
-                        + " 2000-01-01, value: 6 %, basis: common-practice}\n", "mass.side-most:\n  unit: \"%\"\n  meaning: x\n"
-                        + "  values:\n", practice + ":", "mass.side-most.values: is left empty", "with a line '- {region: au"),
+                        + " 2000-01-01, value: 6 %, basis: common-practice}\n",
+                        "mass.side-most:\n  unit: \"%\"\n  meaning: x\n"
+                        + "  values:\n", practice + ":", "mass.side-most.values: is left empty",
+                        "with a line '- {region: au"),
                 new Broken("removed table row", "tables/load-index.csv", "\n61,257 kg,", "\n0,257 kg,",
                         "tables/load-index.csv:3", "the row for load index 61 is missing", "61,<load> kg"),
-                new Broken("duplicate key", cards, "  severity: stop\n", "  severity: stop\n  severity: note\n", cards + ":4:3",
+                new Broken("duplicate key", cards, "  severity: stop\n", "  severity: stop\n  severity: note\n",
+                        cards + ":4:3",
                         "mass.gvm-over.severity: 'severity' is given twice; first on line 3", "keep one of the two"),
-                new Broken("unknown unit", practice, "unit: kg\n", "unit: stone\n", practice + ":", "'stone' is not a unit",
-                        "unit: kg"),
+                new Broken("unknown unit", practice, "unit: kg\n", "unit: stone\n", practice + ":",
+                        "'stone' is not a unit", "unit: kg"),
                 new Broken("source not listed", cards, "sources: [club-handbook-gvm]", "sources: [club-handbok-gvm]",
-                        cards + ":13:13: mass.gvm-over", "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
+                        cards + ":13:13: mass.gvm-over",
+                        "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
                         + " 'club-handbook-gvm'?)", "an entry 'club-handbok-gvm:' in sources.yaml"),
                 new Broken("no regions", "book.yaml", "regions:\n", "areas:\n", "book.yaml:1:1", "regions: is missing",
                         "regions: {any: {name: Anywhere}}"))
@@ -245,7 +258,8 @@ class CheckTest {
         assertTrue(run.err().contains("The rule book cannot be used, so no advice is given:\n"), run.err());
         String[] lines = run.err().split("\n");
         assertTrue(Arrays.stream(lines).anyMatch(line -> line.startsWith(rules.resolve(broken.place()).toString())
-                && line.contains(broken.problem())), () -> broken.place() + ": " + broken.problem() + " is not in\n" + run.err());
+                && line.contains(broken.problem())), () -> broken.place() + ": " + broken.problem() + " is not in\n"
+                + run.err());
         for (int i = 0; i < lines.length; i++) {
             if (lines[i].contains(broken.problem())) {
                 String right = Arrays.stream(lines).skip(i).filter(line -> line.startsWith("    right: ")).findFirst()

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The command effect, on two copies of the shipped book that only keep its water topic. Two people are seven days away from
- * supplies, so a tank of 84 L holds the 6 L for each person and day that South Australia asks for.
+ * The command effect, on two copies of the shipped book that only keep its water topic. Two people are seven days away
+ * from supplies, so a tank of 84 L holds the 6 L for each person and day that South Australia asks for.
  */
 class EffectTest {
 
@@ -58,7 +58,8 @@ class EffectTest {
             for (Path each : all.toList()) {
                 Path inside = Books.RULES.relativize(each);
                 String first = inside.getName(0).toString();
-                if (Files.isRegularFile(each) && (first.contains(".") || first.equals("tables") || first.equals("water"))) {
+                if (Files.isRegularFile(each) && (first.contains(".") || first.equals("tables")
+                        || first.equals("water"))) {
                     Files.createDirectories(copy.resolve(inside).getParent());
                     Files.copy(each, copy.resolve(inside));
                 }
@@ -83,9 +84,10 @@ class EffectTest {
         return Files.readString(Books.RULES.resolve("plain-sheet.yaml")).replaceFirst("title: .*", "title: " + title)
                 .replaceFirst("region: \\S+", "region: au-sa")
                 .replaceFirst("(?m)^tanks:\n", "tanks:\n  - {name: Water tank, liquid: water, capacity: " + litres
-                        + " L, fill: 100 %, stock: no, mass: 6 kg, at: {x: 2400 mm, y: 0 mm, z: 700 mm}, water: {potable: yes,"
-                        + " baffled: yes, frost-guarded: yes, clearance: 200 mm}}\n")
-                .replaceFirst("(?m)^trip:\n", "trip:\n  people: 2\n  days: 7 days\n  water-use: 8 L\n  coldest: 5 degC\n") + more;
+                        + " L, fill: 100 %, stock: no, mass: 6 kg, at: {x: 2400 mm, y: 0 mm, z: 700 mm}, water: "
+                        + "{potable: yes, baffled: yes, frost-guarded: yes, clearance: 200 mm}}\n")
+                .replaceFirst("(?m)^trip:\n",
+                        "trip:\n  people: 2\n  days: 7 days\n  water-use: 8 L\n  coldest: 5 degC\n") + more;
     }
 
     private Path sheet(String title, int litres, String more) throws IOException {
@@ -114,7 +116,8 @@ class EffectTest {
 
     /** The lines of JSON of a run that ends with a code. */
     private List<JsonNode> lines(int code, String... more) throws IOException {
-        return lines(code, Ran.of(Stream.concat(Stream.of(effect(more)), Stream.of("--format", "json")).toArray(String[]::new)));
+        return lines(code, Ran.of(Stream.concat(Stream.of(effect(more)), Stream.of("--format", "json"))
+                .toArray(String[]::new)));
     }
 
     private static List<JsonNode> lines(int code, Ran ran) throws IOException {
@@ -133,7 +136,8 @@ class EffectTest {
             for (JsonNode each : sheet.path("differences")) {
                 List<String> ways = new ArrayList<>();
                 each.get("what").forEach(way -> ways.add(way.asText()));
-                told.add(sheet.get("title").asText() + ": " + String.join("+", ways) + " " + each.get("id").asText() + ", "
+                told.add(sheet.get("title").asText() + ": " + String.join("+", ways) + " " + each.get("id").asText()
+                        + ", "
                         + side(each.get("before")) + ", " + side(each.get("after")));
             }
         }
@@ -156,7 +160,8 @@ class EffectTest {
                 "b-tight: gained water.short, met 6.429/6.0/0.429 L, stop 6.429/6.5/-0.071 L"),
                 told(lines).stream().filter(each -> each.contains("water.short")).toList());
         JsonNode head = lines.get(0);
-        assertEquals("fitworthy-effect/1 3 0", head.get("shape").asText() + " " + head.get("sheets") + " " + head.get("bad"));
+        assertEquals("fitworthy-effect/1 3 0", head.get("shape").asText() + " " + head.get("sheets") + " "
+                + head.get("bad"));
         assertEquals("{\"figures\":1,\"gained\":1,\"sheets\":2}", head.at("/rules/water.short").toString());
         assertTrue(!head.at("/before/content").equals(head.at("/after/content")), head.toString());
     }
@@ -175,7 +180,8 @@ class EffectTest {
         card = card.substring(0, card.indexOf("severity: stop") + "severity: stop".length());
         edit("water/cards.yaml", card, card.replace("severity: stop", "severity: change"));
         List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
-        assertEquals(List.of("a-short: severity water.short, stop 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L"), told(lines));
+        assertEquals(List.of("a-short: severity water.short, stop 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L"),
+                told(lines));
         assertEquals("{\"before\":\"stop\",\"after\":\"change\"}", lines.get(1).get("worst").toString());
         assertEquals(1, lines.get(0).get("worst-changed").asInt());
     }
@@ -185,30 +191,34 @@ class EffectTest {
     void whatIsNoLongerAssessedAndWhatNowIsAreBothTold() throws IOException {
         Path abroad = sheet("d-abroad", 160, "");
         Files.writeString(abroad, Files.readString(abroad).replace("region: au-sa", "region: uk"));
-        String value = "water.reserve-least:\n  unit: days\n  meaning: Days of water that should be left at the next supplies\n"
+        String value = "water.reserve-least:\n  unit: days\n  meaning: Days of water that should be left at the next "
+                + "supplies\n"
                 + "  values:\n";
-        edit("water/practice.yaml", value, value + "    - {region: any, from: 2000-01-01, value: 2 days, basis: memory}\n");
+        edit("water/practice.yaml", value,
+                value + "    - {region: any, from: 2000-01-01, value: 2 days, basis: memory}\n");
         List<String> there = told(lines(1, "--with-rules", edited.toString()));
         assertEquals(List.of("d-abroad: assessed water.no-reserve, not-assessed practice value water.reserve-least,"
                 + " met 3.0/2.0/1.0 days"), there);
         Ran back = Ran.of("effect", abroad.toString(), "--rules", edited.toString(), "--with-rules", rules.toString());
-        back.printed(1).says("not assessed water.no-reserve [drinking water, everything aboard]: met -> not assessed for want of"
-                + " practice value water.reserve-least; value 3.0 days");
+        back.printed(1).says("not assessed water.no-reserve [drinking water, everything aboard]: met -> not assessed "
+                + "for want of practice value water.reserve-least; value 3.0 days");
     }
 
     @Test
     void valueCountsFromItsDayOn() throws IOException {
-        edit("water/practice.yaml", LEAST, LEAST.replace("2000-01-01\n      value: 6 L", "2027-01-01\n      value: 6.5 L\n"
+        edit("water/practice.yaml", LEAST, LEAST.replace("2000-01-01\n      value: 6 L",
+                "2027-01-01\n      value: 6.5 L\n"
                 + "      basis: memory\n") + LEAST);
         String[] before = {"--with-rules", edited.toString(), "--as-of", "2026-12-31"};
         assertEquals(1, lines(0, before).size(), "the day before: the counts alone");
         String[] from = {"--with-rules", edited.toString(), "--as-of", "2027-01-01"};
         assertEquals(2, told(lines(1, from)).stream().filter(each -> each.contains("water.short")).count());
-        Ran sameBook = Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--as-of", "2026-12-31", "--with-as-of",
-                "2027-01-01");
-        sameBook.printed(1).says("gained water.short [drinking water, everything aboard]: met -> stop; value 6.4 L, limit 6.0 L"
-                + " -> 6.5 L, margin 0.4 L -> -0.1 L");
-        Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--as-of", "2026-12-30", "--with-as-of", "2026-12-31")
+        Ran sameBook = Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--as-of", "2026-12-31",
+                "--with-as-of", "2027-01-01");
+        sameBook.printed(1).says("gained water.short [drinking water, everything aboard]: met -> stop; value 6.4 L, "
+                + "limit 6.0 L -> 6.5 L, margin 0.4 L -> -0.1 L");
+        Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--as-of", "2026-12-30", "--with-as-of",
+                "2026-12-31")
                 .printed(0).says("3 sheets looked at: 0 changed, 3 unchanged, 0 cannot be used.");
     }
 
@@ -218,7 +228,8 @@ class EffectTest {
                 + "  - {practice: water.person-day-least, region: au, from: 2026-01-01, value: 7 L}\nseverities:\n"
                 + "  - {rule: water.short, severity: change, reason: All carry a filter, name: Foreman}\n").toString();
         List<JsonNode> lines = lines(1, "--with-practice", house);
-        assertEquals(List.of("a-short: severity+figures water.short, stop 5.714/6.0/-0.286 L, change 5.714/7.0/-1.286 L",
+        assertEquals(List.of("a-short: severity+figures water.short, stop 5.714/6.0/-0.286 L, change "
+                + "5.714/7.0/-1.286 L",
                 "b-tight: gained water.short, met 6.429/6.0/0.429 L, change 6.429/7.0/-0.571 L"),
                 told(lines).stream().filter(each -> each.contains("water.short")).toList());
         assertEquals("Saltbush Fit-out", lines.get(0).at("/after/shop").asText());
@@ -256,7 +267,8 @@ class EffectTest {
     void sheetThatOnlyOneBookCanReadSaysWhich() throws IOException {
         edit("water/cards.yaml", "water.short:", "water.scarce:");
         edit("water/water.drl", "\"water.short\"", "\"water.scarce\"");
-        sheet("b-tight", 90, "waivers:\n  - {rule: water.short, reason: A camp has a tap, by: Una Reed, until: 2027-12-31}\n");
+        sheet("b-tight", 90,
+                "waivers:\n  - {rule: water.short, reason: A camp has a tap, by: Una Reed, until: 2027-12-31}\n");
         List<JsonNode> lines = lines(2, "--with-rules", edited.toString());
         assertEquals(List.of("a-short: gained water.scarce, none, stop 5.714/6.0/-0.286 L",
                 "a-short: lost water.short, stop 5.714/6.0/-0.286 L, none"), told(lines));
@@ -270,9 +282,11 @@ class EffectTest {
         Ran.of(effect("--with-as-of", "2027-02-30")).refused(2, "--with-as-of: '2027-02-30' is not a date");
         Ran.of(effect("--with-region", "atlantis")).refused(2, "--with-region: the rule book has no region 'atlantis'");
         Ran.of(effect("--with-rules", sheets.toString())).refused(3, "there is no book.yaml in this folder");
-        Ran.of(effect("--with-practice", sheets.resolve("none").toString())).refused(2, "The house file cannot be used");
+        Ran.of(effect("--with-practice", sheets.resolve("none").toString()))
+                .refused(2, "The house file cannot be used");
         Path other = Files.writeString(folder.resolve("other.txt"), "a letter\n");
-        Ran.of(effect("--with-as-of", "2027-01-01", "--resume", other.toString())).refused(2, "is not a journal of this command");
+        Ran.of(effect("--with-as-of", "2027-01-01", "--resume", other.toString()))
+                .refused(2, "is not a journal of this command");
         assertEquals("a letter\n", Files.readString(other));
     }
 
@@ -307,10 +321,12 @@ class EffectTest {
         String[] run = {"--with-rules", edited.toString(), "--resume", journal.toString()};
         lines(1, run);
         sheet("c-ample", 70, "");
-        assertTrue(told(lines(1, run)).contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/6.5/-1.5 L"));
+        assertTrue(told(lines(1, run))
+                .contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/6.5/-1.5 L"));
         assertEquals(4, entries(journal).size());
         edit("water/practice.yaml", LEAST.replace("6 L", "6.5 L"), LEAST.replace("6 L", "7 L"));
-        assertTrue(told(lines(1, run)).contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/7.0/-2.0 L"));
+        assertTrue(told(lines(1, run))
+                .contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/7.0/-2.0 L"));
         assertEquals(7, entries(journal).size());
         lines(1, Stream.concat(Stream.of(run), Stream.of("--as-of", "2026-12-01")).toArray(String[]::new));
         assertEquals(10, entries(journal).size());
@@ -343,7 +359,8 @@ class EffectTest {
         }
         Path file = Files.writeString(folder.resolve("sheets.ndjson"), String.join("", all));
         ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "effect", "-",
+                "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "effect",
+                "-",
                 "--rules", rules.toString(), "--with-region", "any", "--jobs", "2", "--resume", journal.toString());
         builder.environment().put("FITWORTHY_CACHE", Books.CACHE.toString());
         Path said = folder.resolve("said.txt");
@@ -357,7 +374,8 @@ class EffectTest {
             }
             process.destroyForcibly().waitFor();
         }
-        String[] rest = {"effect", file.toString(), "--rules", rules.toString(), "--with-region", "any", "--format", "json"};
+        String[] rest = {"effect", file.toString(), "--rules", rules.toString(), "--with-region", "any", "--format",
+                "json"};
         List<JsonNode> whole = lines(1, Ran.of(rest));
         assertEquals(20, whole.get(0).get("sheets").asInt());
         String before = Files.readString(journal);

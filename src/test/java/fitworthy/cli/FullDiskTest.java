@@ -51,7 +51,8 @@ class FullDiskTest {
     /** In a container each run may have the same number, so a file with it may stand there. */
     @Test
     void whatAKilledRunLeftIsInNobodysWay() throws IOException {
-        Path own = Files.writeString(folder.resolve(".advice.ndjson." + ProcessHandle.current().pid() + ".part"), "half a li");
+        Path own = Files.writeString(folder.resolve(".advice.ndjson." + ProcessHandle.current().pid() + ".part"),
+                "half a li");
         Path old = Files.writeString(folder.resolve(".advice.ndjson.1a2b.part"), "half a li");
         Path future = Files.writeString(folder.resolve(".advice.ndjson.3c4d.part"), "half a li");
         Path others = Files.writeString(folder.resolve(".other.ndjson.1a2b.part"), "half a li");
@@ -103,7 +104,8 @@ class FullDiskTest {
         Path disk = Files.createDirectory(folder.resolve("disk"));
         Process mount = new ProcessBuilder("mount", "-t", "tmpfs", "-o", "size=16k", "tmpfs", disk.toString())
                 .redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
-        assumeTrue(mount.waitFor(10, TimeUnit.SECONDS) && mount.exitValue() == 0, "no disk of our own can be mounted here");
+        assumeTrue(mount.waitFor(10, TimeUnit.SECONDS) && mount.exitValue() == 0,
+                "no disk of our own can be mounted here");
         Files.write(disk.resolve("filler"), new byte[8192]);
         Files.writeString(disk.resolve("printed"), "earlier\n");
         return disk;
@@ -142,11 +144,12 @@ class FullDiskTest {
                 throw new IOException("No space left on device");
             }
         };
-        for (String[] args : new String[][] {{"check", PLAIN}, {"check", PLAIN, "--format", "json"}, {"batch", "scenarios"},
+        for (String[] args : new String[][] {{"check", PLAIN}, {"check", PLAIN, "--format", "json"},
+                {"batch", "scenarios"},
             {"effect", PLAIN, "--with-region", "uk"}, {"--help"}}) {
             ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Main.run(InputStream.nullInputStream(), full, err, Map.of("FITWORTHY_CACHE", Books.CACHE.toString(),
-                    "FITWORTHY_RULES", Books.RULES.toString()), args);
+            int code = Main.run(InputStream.nullInputStream(), full, err,
+                    Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()), args);
             assertEquals(74, code, String.join(" ", args));
             assertTrue(err.toString(StandardCharsets.UTF_8).contains("written"), err.toString(StandardCharsets.UTF_8));
         }

@@ -87,7 +87,9 @@ class HandbookTest {
         return between(confirm, "<a id=\"region-" + id + "\"></a>", "<a id=");
     }
 
-    /** A leaflet of South Australia (source sa-remote-travel) says three days; other States go by it as common practice. */
+    /**
+     * A leaflet of South Australia (source sa-remote-travel) says three days; other States go by it as common practice.
+     */
     @Test
     void aRegionSaysWhatItHasFromItsParentsAndWhatNoneOfThemHas() {
         String confirm = between(text, "## What to go and confirm", "\n## ");
@@ -207,7 +209,8 @@ class HandbookTest {
         JsonNode south = rule.get("practice").get(1);
         assertEquals("au-sa 2000-01-01 3 days published [\"sa-remote-travel\"] "
                 + valueLine("water.reserve-least", "au-sa"), south.get("region").asText() + " "
-                + south.get("from").asText() + " " + south.get("value").asText() + " " + south.get("basis").asText() + " "
+                + south.get("from").asText() + " " + south.get("value").asText() + " " + south.get("basis").asText()
+                + " "
                 + south.get("sources") + " " + south.get("place").asText());
         assertTrue(cases(rule.get("fires")).contains("A little less than three days are left"));
         assertTrue(cases(rule.get("met-in")).contains("Three days are left"));

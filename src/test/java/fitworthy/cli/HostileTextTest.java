@@ -34,8 +34,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Texts that mean harm, each given as a sheet, as a page of the book and as a house file: all are refused with their line, and within
- * little memory.
+ * Texts that mean harm, each given as a sheet, as a page of the book and as a house file: all are refused with their
+ * line, and within little memory.
  */
 class HostileTextTest {
 
@@ -80,7 +80,8 @@ class HostileTextTest {
                         "more than 100 faults; it was not read further"),
                 text("an alias of what it stands in", "a: &a {b: *a}\n", ":1:4", anchors),
                 text("a merged group", "a: &a {b: 1}\nc: {<<: *a}\n", ":1:4", anchors),
-                text("a tag of a class", "a: !!javax.script.ScriptEngineManager [!!java.net.URL [\"http://localhost\"]]\n", ":1:4",
+                text("a tag of a class",
+                        "a: !!javax.script.ScriptEngineManager [!!java.net.URL [\"http://localhost\"]]\n", ":1:4",
                         tags),
                 text("a tag of the text", "!!java.lang.Runtime {a: 1}\n", ":1:1", tags),
                 text("a local tag", "a: !evil x\n", ":1:4", tags),
@@ -91,27 +92,35 @@ class HostileTextTest {
                         .reduce("", String::concat), ":", deep),
                 text("JSON in JSON", "{\"a\":".repeat(150_000), ":1:", deep),
                 text("a huge text", "a: " + "x".repeat(1_000_000) + "\n", ":1:4", "is longer than 10000 characters"),
-                text("a huge folded text", "a: >\n" + "  x y\n".repeat(170_000), ":1:4", "is longer than 10000 characters"),
+                text("a huge folded text", "a: >\n" + "  x y\n".repeat(170_000), ":1:4",
+                        "is longer than 10000 characters"),
                 text("a huge name", "x".repeat(900_000) + ": 1\n", ":1:", "not readable as YAML"),
                 text("a huge number", "{\"a\": 1" + "0".repeat(900_000) + "}", ":1:", "far too long"),
-                text("the same name over and over", "a: 1\n".repeat(200_000), ":2:1", "'a' is given twice; first on line 1"),
+                text("the same name over and over", "a: 1\n".repeat(200_000), ":2:1",
+                        "'a' is given twice; first on line 1"),
                 text("the same name in JSON", "{\"a\": 1, \"a\": 2}", ":1:10", "'a' is given twice; first on line 1"),
-                text("more values than a file has", "a: [" + "1,".repeat(500_000) + "1]\n", ":1:", "more than 50000 values"),
+                text("more values than a file has", "a: [" + "1,".repeat(500_000) + "1]\n", ":1:",
+                        "more than 50000 values"),
                 text("more empty values", "a:\n" + "-\n".repeat(500_000), ":", "more than 50000 values"),
-                text("a name that would colour the screen", "\"\\e[31m\": 1\n", ":1:1", "a name with the control character U+001B"),
-                text("a line that turns round", "a: x\u202Ey\u2066z\u0007\n", ":1:9", "the control character U+0007 stands here"),
+                text("a name that would colour the screen", "\"\\e[31m\": 1\n", ":1:1",
+                        "a name with the control character U+001B"),
+                text("a line that turns round", "a: x\u202Ey\u2066z\u0007\n", ":1:9",
+                        "the control character U+0007 stands here"),
                 text("a zero", "a: 1\u0000\n", ":1:5", "the control character U+0000 stands here"),
                 encoded("UTF-16, little end first", "a: 1\n", StandardCharsets.UTF_16LE, ":1:2",
                         "the control character U+0000 stands here"),
                 encoded("UTF-16, big end first", "a: 1\n", StandardCharsets.UTF_16BE, ":1:1",
                         "the control character U+0000 stands here"),
                 encoded("UTF-16 with its mark", "\uFEFFa: 1\n", StandardCharsets.UTF_16LE, ":1:1", "not UTF-8 text"),
-                encoded("UTF-32", "a: 1\n", Charset.forName("UTF-32BE"), ":1:1", "the control character U+0000 stands here"),
+                encoded("UTF-32", "a: 1\n", Charset.forName("UTF-32BE"), ":1:1",
+                        "the control character U+0000 stands here"),
                 encoded("Latin-1", "a: 1\nb: caf\u00E9\n", StandardCharsets.ISO_8859_1, ":2:7", "not UTF-8 text"),
-                new Hostile("a character cut short", new byte[] {'a', ':', ' ', (byte) 0xE2, (byte) 0x82}, ":1:4", "not UTF-8 text"),
-                new Hostile("a zero written long", new byte[] {'a', ':', ' ', (byte) 0xC0, (byte) 0x80}, ":1:4", "not UTF-8 text"),
-                new Hostile("half a surrogate", new byte[] {'a', ':', ' ', (byte) 0xED, (byte) 0xA0, (byte) 0x80}, ":1:4",
+                new Hostile("a character cut short", new byte[] {'a', ':', ' ', (byte) 0xE2, (byte) 0x82}, ":1:4",
                         "not UTF-8 text"),
+                new Hostile("a zero written long", new byte[] {'a', ':', ' ', (byte) 0xC0, (byte) 0x80}, ":1:4",
+                        "not UTF-8 text"),
+                new Hostile("half a surrogate", new byte[] {'a', ':', ' ', (byte) 0xED, (byte) 0xA0, (byte) 0x80},
+                        ":1:4", "not UTF-8 text"),
                 new Hostile("more than a mebibyte", "a: 1 # x\n".repeat(120_000).getBytes(StandardCharsets.UTF_8), "",
                         "the file is larger than 1 MiB"));
     }
@@ -162,7 +171,8 @@ class HostileTextTest {
     /** In a Java of its own that may use 64 MB, so that whatever reads all of it, or makes much of it, fails. */
     private String inLittleMemory(int code, Path sheet) throws Exception {
         Path told = home.resolve("told.txt");
-        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx64m",
+        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx64m",
                 "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "check", sheet.toString());
         builder.environment().putAll(Map.of("FITWORTHY_CACHE", home.resolve("cache").toString(), "FITWORTHY_RULES",
                 rules.toString()));
@@ -202,6 +212,7 @@ class HostileTextTest {
         assertTrue(inLittleMemory(2, many).contains("more than 50000 values"));
         Files.delete(rules.resolve("sources.yaml"));
         Files.move(large, rules.resolve("sources.yaml"));
-        assertTrue(inLittleMemory(3, Books.RULES.resolve("plain-sheet.yaml")).contains("sources.yaml: the file is larger than 1 MiB"));
+        assertTrue(inLittleMemory(3, Books.RULES.resolve("plain-sheet.yaml"))
+                .contains("sources.yaml: the file is larger than 1 MiB"));
     }
 }

@@ -29,8 +29,8 @@ class HouseTest {
               - {rule: mass.gvm-over, severity: confirm, reason: We re-rate all of them, name: Foreman}
               - {rule: mass.gcm-over, severity: change, reason: We do not tow, name: Foreman}
             """;
-    private static final String REPLACED = "In place of 3 %, any from 2000-01-01, common practice of the trade. Looser: All are"
-            + " weighed. (Foreman)";
+    private static final String REPLACED = "In place of 3 %, any from 2000-01-01, common practice of the trade. "
+            + "Looser: All are weighed. (Foreman)";
 
     @TempDir
     private Path folder;
@@ -65,7 +65,8 @@ class HouseTest {
         Ran run = run("check", sheet("2570 kg", ""), "--practice", house);
         assertEquals(1, run.code(), run.err());
         says(run, "House Saltbush Fit-out, ");
-        says(run, "LOOSER THAN THE BOOK, on the word of Saltbush Fit-out: - mass.gvm-reserve 2 %, any from 2026-01-01. " + REPLACED);
+        says(run, "LOOSER THAN THE BOOK, on the word of Saltbush Fit-out: - mass.gvm-reserve 2 %, any from 2026-01-01. "
+                + REPLACED);
         says(run, "CHANGE Little of the GVM is left");
         says(run, "Severity: change, set by the shop in place of note.");
         says(run, "50 kg is left where 2 % (house value) of the GVM is usual.");
@@ -78,7 +79,8 @@ class HouseTest {
     void whatIsMetIsMarkedToo() throws IOException {
         Ran run = run("check", sheet("3000 kg", ""), "--all", "--practice", house);
         says(run, "at most 5.0 % (house value)");
-        says(run, "mass.side-most 5 %, set by the shop. In place of 6 %, any from 2000-01-01, common practice of the trade.");
+        says(run, "mass.side-most 5 %, set by the shop. In place of 6 %, any from 2000-01-01, common practice of the "
+                + "trade.");
     }
 
     @Test
@@ -118,7 +120,8 @@ class HouseTest {
         says(explained, "Practice mass.gvm-reserve: 2 %, any from 2026-01-01, set by the shop. " + REPLACED);
         says(explained, "Severity change, set by the shop in place of note.");
         says(explained, "$reserve.value is 2 % (house value)");
-        says(run("mend", sheet("2500 kg", ""), "--practice", house), "Looser than the book: mass.gvm-over: confirm, set by the"
+        says(run("mend", sheet("2500 kg", ""), "--practice", house),
+                "Looser than the book: mass.gvm-over: confirm, set by the"
                 + " shop in place of stop. Milder: We re-rate all of them. (Foreman)");
         says(run("compare", "scenarios/touring.yaml", "--option", "Tray", "--practice", house),
                 "Looser than the book: mass.gvm-reserve 2 %");
@@ -126,20 +129,22 @@ class HouseTest {
 
     @Test
     void aBadHouseFileEndsWithTwoAndAllItsFaults() throws IOException {
-        String bad = Files.writeString(folder.resolve("bad.yaml"), HOUSE.replace("value: 2 %, reason: All are weighed, name:"
+        String bad = Files.writeString(folder.resolve("bad.yaml"),
+                HOUSE.replace("value: 2 %, reason: All are weighed, name:"
                 + " Foreman", "value: 2 %").replace("mass.side-most", "mass.sides-most")).toString();
         Ran run = run("check", sheet("3000 kg", ""), "--practice", bad);
         assertEquals(2, run.code());
         assertEquals("", run.out());
         assertTrue(run.err().startsWith("The house file cannot be used, so no advice is given:\n" + bad
-                + ":4:16: values.2.practice: the rule book has no practice value 'mass.sides-most' (did you mean"), run.err());
+                + ":4:16: values.2.practice: the rule book has no practice value 'mass.sides-most' (did you mean"),
+                run.err());
         Ran none = run("check", sheet("3000 kg", ""), "--practice", folder.resolve("none.yaml").toString());
         assertEquals(2, none.code());
         assertTrue(none.err().contains("there is no such file"), none.err());
     }
 
-    private static final String WAIVER = "waivers: [{rule: mass.gvm-over, subject: vehicle, in: everything aboard, reason: It is"
-            + " weighed again, by: workshop manager, until: %s}]\n";
+    private static final String WAIVER = "waivers: [{rule: mass.gvm-over, subject: vehicle, in: everything aboard, "
+            + "reason: It is weighed again, by: workshop manager, until: %s}]\n";
 
     @Test
     void aWaivedStopIsSeenButDoesNotDecide() throws IOException {
@@ -154,7 +159,8 @@ class HouseTest {
         assertEquals("stop", json.at("/findings/0/severity").asText());
         assertEquals("workshop manager", json.at("/findings/0/waiver/by").asText());
         assertEquals("active", json.at("/waivers/0/state").asText());
-        says(run("explain", sheet, "mass.gvm-over"), "it fires; waived by workshop manager until 2026-12-31: It is weighed again");
+        says(run("explain", sheet, "mass.gvm-over"),
+                "it fires; waived by workshop manager until 2026-12-31: It is weighed again");
         Ran mended = run("mend", sheet);
         says(mended, "1 stop waived by workshop manager");
         says(mended, "OFFER 1");
@@ -166,10 +172,11 @@ class HouseTest {
         Ran expired = run("check", sheet("2500 kg", String.format(WAIVER, "2026-11-24")));
         assertEquals(1, expired.code());
         says(expired, "Do not buy, fit or drive it so. Found: 1 stop.");
-        says(expired, "WAIVERS THAT DO NOT COUNT: - mass.gvm-over [vehicle], everything aboard, waived by workshop manager until"
-                + " 2026-11-24: It is weighed again - its last day is past");
+        says(expired, "WAIVERS THAT DO NOT COUNT: - mass.gvm-over [vehicle], everything aboard, waived by workshop "
+                + "manager until 2026-11-24: It is weighed again - its last day is past");
         says(run("check", sheet("3000 kg", String.format(WAIVER, "2026-12-31"))), "- there is no such finding");
-        Ran wide = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("subject: vehicle, ", "")));
+        Ran wide = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31")
+                .replace("subject: vehicle, ", "")));
         assertEquals(1, wide.code());
         says(wide, "- a stop is waived only with its subject and load case named ('subject:' and 'in:')");
     }

@@ -13,7 +13,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What docs/maintaining.md tells its reader to do is done here as it stands there, on a copy of the book in another folder. */
+/**
+ * What docs/maintaining.md tells its reader to do is done here as it stands there, on a copy of the book in another
+ * folder.
+ */
 class MaintainingDocTest {
 
     private static final Path PAGE = Path.of("docs", "maintaining.md");
@@ -42,9 +45,11 @@ class MaintainingDocTest {
     }
 
     private Ran run(String command) throws IOException {
-        String line = blocks().stream().flatMap(String::lines).filter(each -> each.startsWith("fitworthy " + command)).findFirst()
+        String line = blocks().stream().flatMap(String::lines).filter(each -> each.startsWith("fitworthy " + command))
+                .findFirst()
                 .orElseThrow();
-        return Ran.of(line.replace(COPY, folder.resolve("rules").toString()).substring("fitworthy ".length()).split("\\s+"));
+        return Ran.of(line.replace(COPY, folder.resolve("rules").toString()).substring("fitworthy ".length())
+                .split("\\s+"));
     }
 
     private void copyBook() throws IOException {
@@ -82,7 +87,8 @@ class MaintainingDocTest {
         assertEquals(0, run("begin region").code());
         String after = run("prove").out();
         assertTrue(!after.contains("FAULTS") && after.contains("words of its card are still to be written"), after);
-        Ran tasmania = Ran.of("check", "scenarios/touring.yaml", "--region", "au-tas", "--rules", folder.resolve("rules").toString());
+        Ran tasmania = Ran.of("check", "scenarios/touring.yaml", "--region", "au-tas", "--rules",
+                folder.resolve("rules").toString());
         assertTrue(tasmania.out().contains("Region   Tasmania"), tasmania.out() + tasmania.err());
     }
 }

@@ -68,7 +68,8 @@ class MendCompareExplainTest {
     private static String manyChoices() throws IOException {
         StringBuilder text = new StringBuilder(Files.readString(Path.of(PLAIN)) + "fitments:\n");
         for (int i = 0; i < 24; i++) {
-            text.append("  - {name: Part ").append(i).append(", kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 1 m}}\n");
+            text.append("  - {name: Part ").append(i)
+                    .append(", kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 1 m}}\n");
         }
         text.append("options:\n");
         for (int i = 0; i < 24; i += 2) {
@@ -94,12 +95,12 @@ class MendCompareExplainTest {
                 new Refused(2, "Missing required parameter: 'RULE'", "explain", PLAIN),
                 new Refused(2, "Unknown option: '--fast'", "mend", PLAIN, "--fast"),
                 new Refused(2, "Invalid value for option '--seconds'", "mend", PLAIN, "--seconds", "soon"),
-                new Refused(2, "RULE: the rule book has no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)", "explain",
-                        PLAIN, "mass.gvm-ovr"),
-                new Refused(2, "--case: the sheet has no load case 'towing'", "explain", PLAIN, "mass.gvm-over", "--case",
-                        "towing"),
-                new Refused(2, "the rule book has no region 'au-nws' (did you mean 'au-nsw'?)", "mend", PLAIN, "--region",
-                        "au-nws"),
+                new Refused(2, "RULE: the rule book has no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)",
+                        "explain", PLAIN, "mass.gvm-ovr"),
+                new Refused(2, "--case: the sheet has no load case 'towing'", "explain", PLAIN, "mass.gvm-over",
+                        "--case", "towing"),
+                new Refused(2, "the rule book has no region 'au-nws' (did you mean 'au-nsw'?)", "mend", PLAIN,
+                        "--region", "au-nws"),
                 new Refused(2, "--as-of: as-of: is 'today', which is not a date", "compare", PLAIN, "--as-of", "today"),
                 new Refused(2, "the sheet leaves no choice open", "compare", PLAIN),
                 new Refused(2, "--option: the sheet has no option 'Rak' (did you mean 'Rack'?)", "compare",
@@ -132,7 +133,8 @@ class MendCompareExplainTest {
     /** The alloy box is 500.00 dearer: that is shown, and so is what waits longest. */
     @Test
     void mendShowsPriceAndLeadTime() throws IOException {
-        Ran.of("mend", boxes("priced")).printed(0).says("OFFER 1 take 'none' for 'Box' Gives up 0 kg, price -400.00 AUD.")
+        Ran.of("mend", boxes("priced")).printed(0)
+                .says("OFFER 1 take 'none' for 'Box' Gives up 0 kg, price -400.00 AUD.")
                 .says("OFFER 2 take 'alloy' for 'Box' Gives up 0 kg, price +500.00 AUD.");
         String late = Files.writeString(folder.resolve("late.yaml"), Files.readString(Path.of(boxes("priced")))
                 .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}")).toString();
@@ -173,7 +175,8 @@ class MendCompareExplainTest {
             int price = List.of(400, 900, 0).get(plan / 2) + 300 * (plan % 2);
             assertEquals(price == 0 ? "-" : price + " AUD", prices.get(plan));
             String alone = boxes("alone " + plan).toString();
-            Files.writeString(Path.of(alone), Files.readString(Path.of(alone)).replace("name: Box\n", "name: Box\n    take: "
+            Files.writeString(Path.of(alone), Files.readString(Path.of(alone))
+                    .replace("name: Box\n", "name: Box\n    take: "
                     + box + "\n").replace("{name: Rack, choices", "{name: Rack, take: " + rack + ", choices"));
             Ran check = Ran.of("check", alone);
             assertEquals(check.out().lines().filter(line -> line.startsWith("STOP ")).count(),
@@ -214,7 +217,8 @@ class MendCompareExplainTest {
         Ran.of("explain", TOURING, "across.no-plate").printed(0)
                 .says("the advice front.plate-hidden [Front bar], given found Front bar hides the number plate");
         Ran.of("explain", TOURING, "across.one-engineer").printed(0)
-                .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: nobody has agreed");
+                .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: nobody "
+                        + "has agreed");
     }
 
     @Test

@@ -63,20 +63,23 @@ class PrintTest {
     @Test
     void withoutAFileToPrintToItIsRefused() {
         Ran.of("print", PLAIN).refused(2, "no file to print to");
-        Ran.of("print", PLAIN, "--html", "x.html", "--as-printed-at", "yesterday").refused(2, "'yesterday' is not a time");
+        Ran.of("print", PLAIN, "--html", "x.html", "--as-printed-at", "yesterday")
+                .refused(2, "'yesterday' is not a time");
         Ran.of("print", PLAIN, "--html", "x.html", "--paper", "a0").refused(2, "expected one of [a4, letter]");
     }
 
     @Test
     void aFolderThatIsNotThereIsTold() {
-        Ran.of("print", PLAIN, "--html", folder.resolve("none/page.html").toString()).refused(74, "there is no such folder");
+        Ran.of("print", PLAIN, "--html", folder.resolve("none/page.html").toString())
+                .refused(74, "there is no such folder");
     }
 
     @Test
     @EnabledOnOs(OS.LINUX)
     void aFolderThatMayNotBeWrittenToIsTold() {
         // Nobody makes files in there, not even the superuser that a build may run as.
-        Ran.of("print", PLAIN, "--html", "/sys/kernel/page.html").refused(74, "/sys/kernel/page.html: the folder may not be");
+        Ran.of("print", PLAIN, "--html", "/sys/kernel/page.html")
+                .refused(74, "/sys/kernel/page.html: the folder may not be");
     }
 
     /** A limit on the size of files fails a write half-way, as a full disk does. */

@@ -61,7 +61,8 @@ class ProveTest {
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(ran.out().contains("1 come out other than they say; 1 faults"), ran.out());
         assertTrue(ran.out().lines().anyMatch(line -> line.startsWith(rules.resolve("water/cases.yaml") + ":")
-                && line.endsWith("A little less than 6 L for each person and day: water.short: value expected 5.8 L, got 5.9 L")),
+                && line.endsWith("A little less than 6 L for each person and day: water.short: value expected 5.8 L, "
+                        + "got 5.9 L")),
                 ran.out());
         assertTrue(ran.out().contains("    |   - name: A little less than 6 L for each person and day\n"), ran.out());
     }
@@ -113,7 +114,8 @@ class ProveTest {
     void aValueIsRemindedOfFromItsReviewDayOn() throws IOException {
         String value = "      value: 7.5 L\n";
         String reviewed = "the value 7.5 L of any from 2011-01-01 was to be looked at again by 2026-11-2";
-        assertTrue(with("water/practice.yaml", value, value + "      review: 2026-11-25\n", prove()).says(reviewed + "5")
+        assertTrue(with("water/practice.yaml", value, value + "      review: 2026-11-25\n", prove())
+                .says(reviewed + "5")
                 .code() == 1);
         Ran before = with("water/practice.yaml", value, value + "      review: 2026-11-26\n", prove());
         assertTrue(!before.out().contains("looked at again"), before.out());
@@ -132,7 +134,8 @@ class ProveTest {
         assertTrue(ran.err().contains(at + ": water.person-day-least: the value "), ran.err());
         at = place("water/practice.yaml", "au-sa\n");
         ran = with("water/practice.yaml", "region: au-sa\n", "region: au-se\n", prove());
-        assertTrue(ran.err().contains(at + ": ") && ran.err().contains("'au-se' is not a region (did you mean 'au-sa'?)"), ran.err());
+        assertTrue(ran.err().contains(at + ": ") && ran.err()
+                .contains("'au-se' is not a region (did you mean 'au-sa'?)"), ran.err());
     }
 
     @Test
@@ -180,7 +183,8 @@ class ProveTest {
     }
 
     private static int run(String... more) throws IOException {
-        Ran ran = Ran.of(Stream.concat(Stream.of("cases", "--rules", rules.toString(), "--format", "json"), Stream.of(more))
+        Ran ran = Ran.of(Stream.concat(Stream.of("cases", "--rules", rules.toString(), "--format", "json"),
+                Stream.of(more))
                 .toArray(String[]::new));
         assertEquals(0, ran.code(), ran.out() + ran.err());
         return new ObjectMapper().readTree(ran.out()).get("cases").asInt();

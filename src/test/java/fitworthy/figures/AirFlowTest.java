@@ -16,7 +16,10 @@ class AirFlowTest {
 
     private static final Figure ONE = Figure.of(1);
 
-    /** Worked example for a diesel of 3.856 L at 3000 rpm, 80 %: https://performancespecialties.wordpress.com/2012/06/28/airflow-calculations/ */
+    /**
+     * Worked example for a diesel of 3.856 L at 3000 rpm, 80 %:
+     * https://performancespecialties.wordpress.com/2012/06/28/airflow-calculations/
+     */
     @Test
     void drawsWhatTheWorkedExampleSays() {
         assertEquals(77.12, AirFlow.drawn(Figure.of(3.856), Figure.of(3000), Figure.of(0.80), ONE).value(), 0.005);

@@ -27,8 +27,8 @@ class ApproachAngleTest {
     }
 
     /**
-     * A ramp of 28 degrees drawn by hand: it touches the tyre at the angle of the ramp, so a point 0.5 m up the ramp from
-     * the touching point has to give the ramp's own angle back.
+     * A ramp of 28 degrees drawn by hand: it touches the tyre at the angle of the ramp, so a point 0.5 m up the ramp
+     * from the touching point has to give the ramp's own angle back.
      */
     @Test
     void aPointOnARampThatTouchesTheTyreGivesTheRampsAngle() {

@@ -33,7 +33,9 @@ class AxleLoadsTest {
         assertEquals(37.85, loads.front().value() / pound, 0.005);
     }
 
-    /** The lever law: 100 kg one metre behind the rear axle of a 3 m wheelbase puts 133.3 kg on it and lifts 33.3 kg. */
+    /**
+     * The lever law: 100 kg one metre behind the rear axle of a 3 m wheelbase puts 133.3 kg on it and lifts 33.3 kg.
+     */
     @Test
     void aMassBehindTheRearAxleLiftsTheFront() {
         AxleLoads loads = AxleLoads.of(List.of(mass(100, 0, 4)), WHEELBASE);
@@ -73,7 +75,8 @@ class AxleLoadsTest {
 
     @Test
     void aMissingMassLeavesTheLoadsMissing() {
-        PointMass unknown = new PointMass("ball", Sort.BALL, Figure.missing(new Missing("trailer.ball", "load", "scale")),
+        PointMass unknown = new PointMass("ball", Sort.BALL,
+                Figure.missing(new Missing("trailer.ball", "load", "scale")),
                 new Point(Figure.of(4, 0), Figure.of(0, 0), Figure.of(1, 0)), false);
         AxleLoads loads = AxleLoads.of(List.of(mass(100, 0, 1), unknown), WHEELBASE);
         assertFalse(loads.rear().known());

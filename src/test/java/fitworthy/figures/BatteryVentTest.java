@@ -11,8 +11,8 @@ class BatteryVentTest {
     private static final Figure HUNDRED_AMPERE_HOURS = Figure.of(100, 0);
 
     /**
-     * The factors as a battery maker's page quotes them from EN 50272-3 (second-hand): dilution 24, 0.42e-3 m3 of hydrogen
-     * an ampere-hour, safety 5, six cells, 2 A for 100 Ah. The page rounds their product 0.0504 to 0.05.
+     * The factors as a battery maker's page quotes them from EN 50272-3 (second-hand): dilution 24, 0.42e-3 m3 of
+     * hydrogen an ampere-hour, safety 5, six cells, 2 A for 100 Ah. The page rounds their product 0.0504 to 0.05.
      */
     @Test
     void theAirIsWhatTheFactorsOfTheStandardMake() {
@@ -28,8 +28,8 @@ class BatteryVentTest {
     }
 
     /**
-     * An engineer's page gives the stationary standard's form, 0.05 n I C / 1000 with I in mA for each Ah (second-hand):
-     * 20 mA for a flooded battery being boosted make the same 0.60 m3/h.
+     * An engineer's page gives the stationary standard's form, 0.05 n I C / 1000 with I in mA for each Ah
+     * (second-hand): 20 mA for a flooded battery being boosted make the same 0.60 m3/h.
      */
     @Test
     void theStationaryFormAgrees() {

@@ -52,6 +52,7 @@ class BoxesTest {
     @Test
     void aCornerNotKnownLeavesItOpen() {
         Figure missing = Figure.missing(new Missing("fitments.A.space.to.z", "height", "a tape"));
-        assertFalse(Boxes.overlap(UNIT, new Space(at(0, 0, 0), new Point(Figure.of(1, 0), Figure.of(1, 0), missing))).known());
+        assertFalse(Boxes.overlap(UNIT, new Space(at(0, 0, 0), new Point(Figure.of(1, 0), Figure.of(1, 0), missing)))
+                .known());
     }
 }

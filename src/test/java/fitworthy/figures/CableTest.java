@@ -40,8 +40,8 @@ class CableTest {
     }
 
     /**
-     * Two editions of a marine catalogue (seen): 12 V, 10 A, 21 ft out and back want size 10 for a loss of 3 % and size 16
-     * for 10 %. Size 10 is 5 mm2 and size 16 is 1 mm2 in the table of wire sizes (seen, a cable maker's catalogue).
+     * Two editions of a marine catalogue (seen): 12 V, 10 A, 21 ft out and back want size 10 for a loss of 3 % and size
+     * 16 for 10 %. Size 10 is 5 mm2 and size 16 is 1 mm2 in the table of wire sizes (seen, a cable maker's catalogue).
      */
     @Test
     void theMarineCataloguesExampleWantsTheSizesItPrints() throws FaultsException {
@@ -53,7 +53,8 @@ class CableTest {
 
     private static double smallest(double share, double temperature) throws FaultsException {
         return Books.shipped().tables().cableAmperes().keySet().stream()
-                .filter(section -> Cable.drop(exact(21 * FOOT / 2), exact(10), exact(section), exact(temperature)).value()
+                .filter(section -> Cable.drop(exact(21 * FOOT / 2), exact(10), exact(section), exact(temperature))
+                        .value()
                         <= share * 12)
                 .findFirst().orElseThrow() / SQUARE_MILLIMETRE;
     }
@@ -64,8 +65,8 @@ class CableTest {
      */
     @Test
     void theEngineSpaceColumnIsFoundAgain() throws FaultsException {
-        Map<Double, Double> printed = new TreeMap<>(Map.of(0.8, 17.0, 1.0, 21.0, 2.0, 30.0, 3.0, 38.0, 5.0, 51.0, 8.0, 68.0,
-                13.0, 102.0, 21.0, 136.0, 34.0, 178.0));
+        Map<Double, Double> printed = new TreeMap<>(Map.of(0.8, 17.0, 1.0, 21.0, 2.0, 30.0, 3.0, 38.0, 5.0, 51.0, 8.0,
+                68.0, 13.0, 102.0, 21.0, 136.0, 34.0, 178.0));
         printed.putAll(Map.of(42.0, 208.0, 53.0, 242.0, 68.0, 280.0, 107.0, 378.0));
         Figure engineSpace = Cable.ratingLeft(Choice.of(YesNo.YES));
         Tables tables = Books.shipped().tables();
@@ -77,8 +78,8 @@ class CableTest {
     }
 
     /**
-     * A distributor's reprint of a building table (second-hand, insulation for 90 degC, air of 30 degC, two cables clipped
-     * side by side). Another trade, another insulation: agreement to a third is what can be asked for.
+     * A distributor's reprint of a building table (second-hand, insulation for 90 degC, air of 30 degC, two cables
+     * clipped side by side). Another trade, another insulation: agreement to a third is what can be asked for.
      */
     @Test
     void theTableStandsNearABuildingTable() throws FaultsException {

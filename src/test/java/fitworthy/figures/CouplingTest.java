@@ -38,7 +38,9 @@ class CouplingTest {
                 / Coupling.d(exact(3_000), exact(3_000)).value(), 1e-12);
     }
 
-    /** Our arithmetic: C = 3.15 t with the ratio at its floor of 1 gives 2.4 x 3.15 = 7.56 kN, on air springs 5.67 kN. */
+    /**
+     * Our arithmetic: C = 3.15 t with the ratio at its floor of 1 gives 2.4 x 3.15 = 7.56 kN, on air springs 5.67 kN.
+     */
     @Test
     void vOfABodyShorterThanItsDrawbarTakesTheFloor() {
         assertEquals(7.56, Coupling.v(exact(3_150), exact(4), exact(5), false).value() / 1000, 1e-9);
@@ -58,10 +60,10 @@ class CouplingTest {
         Figure t = Figure.of(3_000, step);
         Figure r = Figure.of(2_000, step);
         Figure u = Figure.of(400, step);
-        assertEquals(Coupling.d(exact(3_000 + step), exact(2_000)).value() - Coupling.d(exact(3_000), exact(2_000)).value(),
-                Coupling.d(t, exact(2_000)).tolerance(), 1e-6);
-        assertEquals(Coupling.d(exact(3_000), exact(2_000 + step)).value() - Coupling.d(exact(3_000), exact(2_000)).value(),
-                Coupling.d(exact(3_000), r).tolerance(), 1e-6);
+        assertEquals(Coupling.d(exact(3_000 + step), exact(2_000)).value() - Coupling.d(exact(3_000), exact(2_000))
+                .value(), Coupling.d(t, exact(2_000)).tolerance(), 1e-6);
+        assertEquals(Coupling.d(exact(3_000), exact(2_000 + step)).value() - Coupling.d(exact(3_000), exact(2_000))
+                .value(), Coupling.d(exact(3_000), r).tolerance(), 1e-6);
         double force = Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400)).value();
         assertEquals(Coupling.fifthWheel(exact(3_000 + step), exact(2_000), exact(400)).value() - force,
                 Coupling.fifthWheel(t, exact(2_000), exact(400)).tolerance(), 1e-6);

@@ -66,7 +66,9 @@ class CriticalPathTest {
         assertFalse(times.get("C").critical());
     }
 
-    /** A worked problem in which two ways are equally long, in days (seen): https://www.scribd.com/document/783336345 */
+    /**
+     * A worked problem in which two ways are equally long, in days (seen): https://www.scribd.com/document/783336345
+     */
     @Test
     void twoCriticalPathsOfNineteenDays() {
         job("A", 4);

@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 
 class FuelRangeTest {
 
-    /** A magazine's worked example: 80 L at 13.3 L/100km last 601.5 km, https://practicalmotoring.com.au/car-advice/how-to-calculate-fuel-consumption-the-right-way/ */
+    /**
+     * A magazine's worked example: 80 L at 13.3 L/100km last 601.5 km,
+     * https://practicalmotoring.com.au/car-advice/how-to-calculate-fuel-consumption-the-right-way/
+     */
     @Test
     void eightyLitresLastAsFarAsTheWorkedExampleSays() {
         assertEquals(601_500, FuelRange.metres(Figure.of(80), Figure.of(13.3)).value(), 50);

@@ -43,6 +43,7 @@ class LiquidsTest {
 
     @Test
     void aHalfFullTankOfAGivenDensityWeighsHalf() {
-        assertEquals(33.6, Liquids.mass(tank(Tank.Liquid.DIESEL, 80, Figure.of(0.84, 0)), Figure.of(0.5, 0)).value(), 1e-9);
+        assertEquals(33.6, Liquids.mass(tank(Tank.Liquid.DIESEL, 80, Figure.of(0.84, 0)), Figure.of(0.5, 0)).value(),
+                1e-9);
     }
 }

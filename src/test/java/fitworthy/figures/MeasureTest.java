@@ -19,7 +19,8 @@ class MeasureTest {
         Figure one = Figure.of(1, 0);
         for (Measure each : new Measure[] {Measure.of(LOAD, "axle", "", none), Measure.of(LOAD, "axle", "", endless),
             Measure.of(LOAD, "axle", "", none, one), Measure.of(LOAD, "axle", "", one, endless),
-            Measure.of(LOAD, "axle", "", Figure.of(1, Double.POSITIVE_INFINITY)), Measure.enough(LOAD, "axle", "", none)}) {
+            Measure.of(LOAD, "axle", "", Figure.of(1, Double.POSITIVE_INFINITY)),
+            Measure.enough(LOAD, "axle", "", none)}) {
             assertFalse(each.isKnown(), each.toString());
             assertEquals("load, for which the figures of the sheet give no number", each.missing().get(0).meaning());
         }

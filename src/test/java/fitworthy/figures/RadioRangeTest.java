@@ -34,7 +34,9 @@ class RadioRangeTest {
         assertEquals(spreading, RadioRange.freeSpaceLoss(477e6, 10e3), 0.1);
     }
 
-    /** By hand: 5 W are 36.99 dBm, 0.25 uV at 50 ohm -119.03 dBm; 156.02 dB of loss are left between aerials of 0 dBi. */
+    /**
+     * By hand: 5 W are 36.99 dBm, 0.25 uV at 50 ohm -119.03 dBm; 156.02 dB of loss are left between aerials of 0 dBi.
+     */
     @Test
     void theReachInFreeSpaceSpendsTheWholeBudget() {
         double metres = RadioRange.freeSpace(exact(5), exact(0), exact(0.25e-6), exact(477e6)).value();
@@ -50,8 +52,8 @@ class RadioRangeTest {
     }
 
     /**
-     * US Federal Standard 1037C (seen): 2.23 nautical miles for the square root of each height in m, 1.23 for each in ft.
-     * Its rounded constants differ from each other and from the geometry by 0.2 %.
+     * US Federal Standard 1037C (seen): 2.23 nautical miles for the square root of each height in m, 1.23 for each in
+     * ft. Its rounded constants differ from each other and from the geometry by 0.2 %.
      */
     @Test
     void theHorizonAgreesWithTheFederalStandard() {

@@ -14,7 +14,8 @@ class SightLineTest {
 
     /**
      * The schoolbook rear-view mirror: radius 3.00 m, a bus at 5.00 m, image 1.15 m behind the mirror. Seen at
-     * https://www.wiredfaculty.com/question/UTBKVFJVVk9VME14TURBeE1qYzNNZz09 and in other solutions of the same exercise.
+     * https://www.wiredfaculty.com/question/UTBKVFJVVk9VME14TURBeE1qYzNNZz09 and in other solutions of the same
+     * exercise.
      */
     @Test
     void aConvexMirrorShowsTheSchoolbooksBusWhereTheBookHasIt() {
@@ -28,9 +29,10 @@ class SightLineTest {
     }
 
     /**
-     * By hand: glass 0.6 m ahead of the eye and its used part's middle 0.8 m aside, so 1.0 m from it. 20 m behind the eye
-     * is 20.6 m behind the glass, which widens 0.1 m to 0.1 * 21.6 = 2.16 m. The eyes, 65 mm apart across the vehicle, are
-     * 0.065 * 0.6 = 0.039 m apart across the sight line; over 20.6 m behind and 1.0 m before the glass 0.8034 m more.
+     * By hand: glass 0.6 m ahead of the eye and its used part's middle 0.8 m aside, so 1.0 m from it. 20 m behind the
+     * eye is 20.6 m behind the glass, which widens 0.1 m to 0.1 * 21.6 = 2.16 m. The eyes, 65 mm apart across the
+     * vehicle, are 0.065 * 0.6 = 0.039 m apart across the sight line; over 20.6 m behind and 1.0 m before the glass
+     * 0.8034 m more.
      */
     @Test
     void aFlatGlassShowsWhatSimilarTrianglesGive() {
@@ -54,7 +56,9 @@ class SightLineTest {
         assertEquals(0, line.seen(-0.2, 1.0, 20));
     }
 
-    /** By hand: glass turned by half the angle whose cosine is 0.6, so that 0.2 m of it covers 0.2 * 0.8944 = 0.1789 m. */
+    /**
+     * By hand: glass turned by half the angle whose cosine is 0.6, so that 0.2 m of it covers 0.2 * 0.8944 = 0.1789 m.
+     */
     @Test
     void aTurnedGlassIsForeshortened() {
         SightLine line = new SightLine(1.4, 0.4, 0.8, FLAT);
@@ -91,8 +95,9 @@ class SightLineTest {
     }
 
     /**
-     * Every ray of both eyes to the ends of the glass, reflected by the law of reflection at a flat or round glass turned
-     * until its inner end shows straight back. The formula takes the fan to be centred on straight back; 4 % covers that.
+     * Every ray of both eyes to the ends of the glass, reflected by the law of reflection at a flat or round glass
+     * turned until its inner end shows straight back. The formula takes the fan to be centred on straight back; 4 %
+     * covers that.
      */
     @ParameterizedTest
     @CsvSource({"0.37,1.35,0.18,Infinity,20", "0.37,1.35,0.18,Infinity,4", "-0.37,1.35,0.18,Infinity,20",

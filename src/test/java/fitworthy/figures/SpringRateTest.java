@@ -20,8 +20,8 @@ class SpringRateTest {
     }
 
     /**
-     * The same corner: {@code f = sqrt(g / d) / (2 pi)} with d = 250 mm is 0.997 Hz. The formula with 0.159 for 1 / (2 pi)
-     * was read in a chassis newsletter of January 2002; the figure is worked by hand.
+     * The same corner: {@code f = sqrt(g / d) / (2 pi)} with d = 250 mm is 0.997 Hz. The formula with 0.159 for 1 / (2
+     * pi) was read in a chassis newsletter of January 2002; the figure is worked by hand.
      */
     @Test
     void theFrequencyFollowsFromTheStaticDeflection() {
@@ -31,8 +31,9 @@ class SpringRateTest {
     }
 
     /**
-     * The data of a textbook problem (seen, without answers): 1600 kg, centre of gravity 1.6 m ahead of the rear axle of a
-     * 2.9 m wheelbase, springs of 19 and 17 kN/m. Each axle alone, by hand: 441.4 and 358.6 kg a wheel, 1.044 and 1.096 Hz.
+     * The data of a textbook problem (seen, without answers): 1600 kg, centre of gravity 1.6 m ahead of the rear axle
+     * of a 2.9 m wheelbase, springs of 19 and 17 kN/m. Each axle alone, by hand: 441.4 and 358.6 kg a wheel, 1.044 and
+     * 1.096 Hz.
      */
     @Test
     void agreesWithTheTextbookCarWorkedByHand() {
@@ -40,13 +41,18 @@ class SpringRateTest {
         assertEquals(1.096, SpringRate.frequency(exact(17000), exact(1600 * 1.3 / 2.9 / 2)).value(), 0.0005);
     }
 
-    /** By virtual work: half the travel at the spring is half the force over twice the travel, a quarter of the rate. */
+    /**
+     * By virtual work: half the travel at the spring is half the force over twice the travel, a quarter of the rate.
+     */
     @Test
     void aSpringHalfWayAlongItsArmHasAQuarterOfItsRateAtTheWheel() {
         assertEquals(25, SpringRate.atWheel(exact(100), exact(0.5)).value(), 1e-12);
     }
 
-    /** The rate goes with the square of the ratio, so 1 % of the ratio is 2 % of the rate; 2 % of mass is 1 % of frequency. */
+    /**
+     * The rate goes with the square of the ratio, so 1 % of the ratio is 2 % of the rate; 2 % of mass is 1 % of
+     * frequency.
+     */
     @Test
     void tolerancesFollowThePowersInTheFormulas() {
         assertEquals(0.5, SpringRate.atWheel(exact(100), Figure.of(0.5, 0.005)).tolerance(), 1e-12);

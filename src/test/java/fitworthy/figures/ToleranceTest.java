@@ -13,9 +13,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * The tolerance that a formula gives against one worked out from its values alone: each input is moved a little, and the slopes are
- * taken together as the root of the sum of squares (JCGM 100:2008, clause 5.1.2, from memory; the slope by central difference as in
- * its note to 5.1.3, from memory too).
+ * The tolerance that a formula gives against one worked out from its values alone: each input is moved a little, and
+ * the slopes are taken together as the root of the sum of squares (JCGM 100:2008, clause 5.1.2, from memory; the slope
+ * by central difference as in its note to 5.1.3, from memory too).
  */
 class ToleranceTest {
 
@@ -28,7 +28,8 @@ class ToleranceTest {
                 new Formula("speed of the air", v -> AirFlow.velocity(v[0], v[1]), 0.12, 0.08),
                 new Formula("bore", v -> AirFlow.boreNeeded(v[0], v[1]), 0.12, 25),
                 new Formula("approach angle", v -> ApproachAngle.of(v[0], v[1], v[2]), 0.55, 0.8, 0.4),
-                new Formula("approach angle below the wheel's centre", v -> ApproachAngle.of(v[0], v[1], v[2]), 0.3, 0.9, 0.41),
+                new Formula("approach angle below the wheel's centre", v -> ApproachAngle.of(v[0], v[1], v[2]), 0.3,
+                        0.9, 0.41),
                 new Formula("sun", v -> BatteryLife.solar(v[0], v[1], v[2]), 180, 5, 12.8),
                 new Formula("depth of discharge", v -> BatteryLife.depth(v[0], v[1], v[2]), 2, 48, 120),
                 new Formula("voltage lost", v -> Cable.drop(v[0], v[1], v[2], v[3]), 4.5, 30, 6e-6, 60),

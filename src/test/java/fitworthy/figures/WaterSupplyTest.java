@@ -13,15 +13,17 @@ class WaterSupplyTest {
     private static final Figure WEEK = Figure.of(7 * 24, 0);
 
     /**
-     * A South Australian government leaflet on remote travel (seen): at least 6 L a person and day, and three to four days
-     * of reserve. For two people, seven days and four of reserve that is 2 x 6 x 11 = 132 L.
+     * A South Australian government leaflet on remote travel (seen): at least 6 L a person and day, and three to four
+     * days of reserve. For two people, seven days and four of reserve that is 2 x 6 x 11 = 132 L.
      */
     @Test
     void theLeafletsSupplyForTwoLeavesItsReserveAfterAWeek() {
         assertEquals(4 * 24, WaterSupply.reserve(Figure.of(132, 0), TWO, Figure.of(6, 0), WEEK).value(), 1e-9);
     }
 
-    /** A university course that quotes a relief handbook of 2011 (second-hand): 7.5 L is its least for a person and day. */
+    /**
+     * A university course that quotes a relief handbook of 2011 (second-hand): 7.5 L is its least for a person and day.
+     */
     @Test
     void theReliefHandbooksLeastIsFoundAgainFromTheSupplyItMakes() {
         double litres = 7.5 * 2 * 7;

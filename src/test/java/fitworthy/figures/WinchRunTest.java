@@ -14,8 +14,8 @@ class WinchRunTest {
     }
 
     /**
-     * By hand: an alternator of 130 A gives 97.5 A hot (an inverter maker's guide, 25 % less), so a winch of 397.5 A takes
-     * 300 A from the battery; 50 Ah, half of 100 Ah, last a sixth of an hour.
+     * By hand: an alternator of 130 A gives 97.5 A hot (an inverter maker's guide, 25 % less), so a winch of 397.5 A
+     * takes 300 A from the battery; 50 Ah, half of 100 Ah, last a sixth of an hour.
      */
     @Test
     void halfOfAHundredAmpereHoursLastsTenMinutesAtThreeHundredAmperes() {
@@ -30,6 +30,7 @@ class WinchRunTest {
 
     @Test
     void anUnknownCurrentLeavesTheTimeUnknown() {
-        assertFalse(WinchRun.hours(Figure.of(50), Figure.missing(new Missing("current", "", "")), Figure.of(100)).known());
+        assertFalse(WinchRun.hours(Figure.of(50), Figure.missing(new Missing("current", "", "")), Figure.of(100))
+                .known());
     }
 }

@@ -37,8 +37,9 @@ class WorkOrderTest {
     }
 
     /**
-     * The snorkel comes on Saturday and is fitted from Monday, after 3 working days. The tray comes after 20 and takes until
-     * 22, the kit until 23, the alignment until 23.5, weighing until 24, the certificate until 25: Tuesday 29 December.
+     * The snorkel comes on Saturday and is fitted from Monday, after 3 working days. The tray comes after 20 and takes
+     * until 22, the kit until 23, the alignment until 23.5, weighing until 24, the certificate until 25: Tuesday 29
+     * December.
      */
     @Test
     void daysAreThoseOfTheCalendar() throws FaultsException {
@@ -51,7 +52,8 @@ class WorkOrderTest {
         assertEquals(24, certificate.start().value(), 1e-9);
         assertEquals(25, certificate.end().value(), 1e-9);
         assertEquals(LocalDate.of(2026, 12, 29), certificate.lastDay());
-        assertEquals(List.of(false, true, true, true, true, true), steps.stream().map(WorkOrder.Step::critical).toList());
+        assertEquals(List.of(false, true, true, true, true, true),
+                steps.stream().map(WorkOrder.Step::critical).toList());
     }
 
     /** 6.5 days of work, one job after the other: 25 is the end, 18.5 the start at which nothing waits. */

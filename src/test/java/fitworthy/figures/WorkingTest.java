@@ -65,7 +65,8 @@ class WorkingTest {
 
     private static Measure measure(List<Measure> measures, String name, String subject) {
         return measures.stream().filter(each -> each.getName().equals(name) && each.getSubject().equals(subject))
-                .findFirst().orElseThrow(() -> new AssertionError(name + " of " + subject + " is not among " + measures));
+                .findFirst().orElseThrow(() -> new AssertionError(name + " of " + subject + " is not among "
+                        + measures));
     }
 
     /** Over every case of the book, so that no formula can say other than what the code computes. */
@@ -118,7 +119,9 @@ class WorkingTest {
         return Stream.of(row.substring(30).strip().split(" +")).mapToDouble(Double::parseDouble).toArray();
     }
 
-    /** Each result is the measure's number or limit to its last printed digit, or what a formula before it was given. */
+    /**
+     * Each result is the measure's number or limit to its last printed digit, or what a formula before it was given.
+     */
     private static boolean check(Measure measure) {
         List<String> lines = lines(measure);
         Map<String, Double> inputs = WorkedOut.inputs(lines);
@@ -177,7 +180,8 @@ class WorkingTest {
             if (measure.isKnown() && measure.getWord().isEmpty() && measure.workings().isEmpty()) {
                 assertTrue(PLAIN.contains(measure.getName()), () -> measure + " has no working");
                 assertTrue(stands(given, Math.abs(measure.getValue())), () -> measure + " is not on the sheet");
-                assertTrue(!measure.hasLimit() || stands(given, measure.getLimit()), () -> measure + ": limit not on the sheet");
+                assertTrue(!measure.hasLimit() || stands(given, measure.getLimit()),
+                        () -> measure + ": limit not on the sheet");
             }
         }
     }
@@ -190,7 +194,8 @@ class WorkingTest {
     @Test
     void growthOfTyres() throws FaultsException {
         Measure growth = measure(measures(Sheets.plainWith(
-                "fitments: [{name: New tyres, kind: tyres, mass: 0 kg, size: 285/70R17}]")), "tyres.diameter-growth", "tyres");
+                "fitments: [{name: New tyres, kind: tyres, mass: 0 kg, size: 285/70R17}]")), "tyres.diameter-growth",
+                "tyres");
         assertEquals(List.of("growth = after - before, after = 830.8 mm, before = 776.3 mm",
                 "after = rim + 2 x width x height, rim = 431.8 mm, width = 285 mm, height = 70 %",
                 "before = rim + 2 x width x height, rim = 431.8 mm, width = 265 mm, height = 65 %"), lines(growth));
@@ -208,7 +213,10 @@ class WorkingTest {
         assertEquals(11772, force.getValue(), 1e-6);
     }
 
-    /** By hand: 3 L at 1700 fills a minute is 85 L/s, at 90 % and twice the density 153 L/s; pi / 4 x 0.1^2 is 0.00785398 m2. */
+    /**
+     * By hand: 3 L at 1700 fills a minute is 85 L/s, at 90 % and twice the density 153 L/s; pi / 4 x 0.1^2 is
+     * 0.00785398 m2.
+     */
     @Test
     void velocityOfAir() throws FaultsException {
         Measure velocity = measure(measures(Sheets.plainWith("""
@@ -217,9 +225,10 @@ class WorkingTest {
                     manifold-temperature: 25 degC}
                 fitments: [{name: Snorkel, kind: snorkel, mass: 5 kg, at: {x: 0 mm, y: 0 mm, z: 1400 mm}, bore: 100 mm}]
                 """)), "intake.velocity", "Snorkel");
-        assertEquals(List.of("velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x bore^2),"
-                + " displacement = 3 L, speed = 3400 rpm, efficiency = 90 %, density = 2, bore = 0.1 m",
-                "density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15), boost = 101.325 kPa, manifold = 25 degC"),
+        assertEquals(List.of("velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x "
+                + "bore^2), displacement = 3 L, speed = 3400 rpm, efficiency = 90 %, density = 2, bore = 0.1 m",
+                "density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15), boost = 101.325 kPa, manifold "
+                        + "= 25 degC"),
                 lines(velocity));
         assertEquals(0.153 / 0.00785398, velocity.getValue(), 1e-4);
     }
@@ -228,11 +237,15 @@ class WorkingTest {
     @Test
     void shareOfTheLuggageOnTheAxles() throws FaultsException {
         List<String> lines = lines(measure(measures(Sheets.plainWith("title: as it is")), "mass.axle", "front axle"));
-        assertEquals("front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase, wheelbase = 2850 mm", lines.get(0));
-        assertTrue(lines.contains("Luggage                           60.0     0.0    2700     3.2    56.8"), lines.toString());
+        assertEquals("front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase, wheelbase = 2850 mm",
+                lines.get(0));
+        assertTrue(lines.contains("Luggage                           60.0     0.0    2700     3.2    56.8"),
+                lines.toString());
     }
 
-    /** By hand: 2 x 4 m x 5 A / (58 x 5) is 0.13793 V at 20 degC, 3.93 % more at 30 degC, and that of 12 V is 1.1946 %. */
+    /**
+     * By hand: 2 x 4 m x 5 A / (58 x 5) is 0.13793 V at 20 degC, 3.93 % more at 30 degC, and that of 12 V is 1.1946 %.
+     */
     @Test
     void dropInACable() throws FaultsException {
         Measure drop = measure(measures(Sheets.plainWith("""

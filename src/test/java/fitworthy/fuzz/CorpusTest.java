@@ -13,7 +13,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.Timeout;
 
-/** Inputs that the fuzzer found worth keeping: those that once came to harm, and those that reach far into the readers. */
+/**
+ * Inputs that the fuzzer found worth keeping: those that once came to harm, and those that reach far into the readers.
+ */
 class CorpusTest {
 
     private static final Path CORPUS = Path.of("src", "test", "resources", "corpus");

@@ -26,8 +26,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Whatever bytes are given as a sheet, either advice is printed of them or faults are. Anything else is thrown. The fuzzer calls this
- * by the name that it asks for; see src/bench/fuzz.sh.
+ * Whatever bytes are given as a sheet, either advice is printed of them or faults are. Anything else is thrown. The
+ * fuzzer calls this by the name that it asks for; see src/bench/fuzz.sh.
  */
 public final class SheetFuzz {
 
@@ -76,7 +76,8 @@ public final class SheetFuzz {
     }
 
     private static void printed(Advice advice) throws IOException {
-        Stream.concat(advice.findings().stream().map(each -> each.comparison()), advice.met().stream().map(each -> each.comparison()))
+        Stream.concat(advice.findings().stream().map(each -> each.comparison()),
+                advice.met().stream().map(each -> each.comparison()))
                 .flatMap(each -> each.stream()).forEach(SheetFuzz::finite);
         StringWriter text = new StringWriter();
         new TextPrintout(new PrintWriter(text), false, true).print(advice, Severity.NOTE);
@@ -87,7 +88,8 @@ public final class SheetFuzz {
     }
 
     private static void finite(Comparison comparison) {
-        if (!Double.isFinite(comparison.value()) || !Double.isFinite(comparison.limit()) || !Double.isFinite(comparison.tolerance())) {
+        if (!Double.isFinite(comparison.value()) || !Double.isFinite(comparison.limit())
+                || !Double.isFinite(comparison.tolerance())) {
             throw new IllegalStateException("what was compared is no number: " + comparison);
         }
     }

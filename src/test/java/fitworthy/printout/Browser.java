@@ -20,8 +20,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * A page in headless Chromium. No driver is needed: what a script found out is put into the page, and the browser prints the
- * page as it then is.
+ * A page in headless Chromium. No driver is needed: what a script found out is put into the page, and the browser
+ * prints the page as it then is.
  */
 final class Browser {
 
@@ -32,7 +32,8 @@ final class Browser {
 
     private static Optional<Path> chromium() {
         return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
-                .flatMap(folder -> Stream.of("chromium", "chromium-browser", "google-chrome").map(name -> Path.of(folder, name)))
+                .flatMap(folder -> Stream.of("chromium", "chromium-browser", "google-chrome")
+                        .map(name -> Path.of(folder, name)))
                 .filter(Files::isExecutable).findFirst();
     }
 
@@ -52,18 +53,23 @@ final class Browser {
      */
     static JsonNode ask(Path folder, String html, int width, String first, String expression) throws Exception {
         Optional<Path> chromium = chromium();
-        assumeTrue(chromium.isPresent(), "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
-        String last = "<script>addEventListener('load', () => Promise.resolve(" + expression + ").catch(e => 'failed: ' + e)"
-                + ".then(found => { const pre = parent.document.createElement('pre'); pre.id = 'found-out'; pre.textContent ="
-                + " btoa(unescape(encodeURIComponent(JSON.stringify(found)))); parent.document.body.append(pre); }));</script>";
+        assumeTrue(chromium.isPresent(),
+                "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
+        String last = "<script>addEventListener('load', () => Promise.resolve(" + expression
+                + ").catch(e => 'failed: ' + e).then(found => { const pre = parent.document.createElement('pre'); "
+                + "pre.id = 'found-out'; pre.textContent = "
+                + "btoa(unescape(encodeURIComponent(JSON.stringify(found)))); parent.document.body.append(pre); "
+                + "}));</script>";
         String framed = html.replaceFirst("<head>", Matcher.quoteReplacement("<head><script>" + first + "</script>"))
                 .replaceFirst("</body>", Matcher.quoteReplacement(last + "</body>"));
         // In a frame, since the browser's own window cannot be as narrow as a phone.
-        Path page = Files.writeString(folder.resolve("page.html"), "<!DOCTYPE html><html lang='en'><head><title>A phone</title>"
+        Path page = Files.writeString(folder.resolve("page.html"),
+                "<!DOCTYPE html><html lang='en'><head><title>A phone</title>"
                 + "</head><body><iframe title='page' style='border: 0; width: " + width + "px; height: 800px' srcdoc=\""
                 + framed.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>");
         Path said = folder.resolve("dom.html");
-        List<String> command = new ArrayList<>(List.of(chromium.get().toString(), "--headless", "--no-sandbox", "--disable-gpu",
+        List<String> command = new ArrayList<>(List.of(chromium.get().toString(), "--headless", "--no-sandbox",
+                "--disable-gpu",
                 "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
                 "--disable-sync", "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"),
                 "--virtual-time-budget=600000", "--dump-dom", page.toUri().toString()));

@@ -10,7 +10,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The page in a browser: whether everybody can read it, on a phone too, and that a hostile sheet does nothing there. */
+/**
+ * The page in a browser: whether everybody can read it, on a phone too, and that a hostile sheet does nothing there.
+ */
 class PageInBrowserTest {
 
     private static final int PHONE = 360;
@@ -44,8 +46,10 @@ class PageInBrowserTest {
 
     @Test
     void hostileTextDoesNothing() throws Exception {
-        JsonNode found = Browser.ask(folder, HtmlPrintout.html(Printed.plain(ReportTest.hostileSheet()).report()), PHONE,
-                "window.called = []; window.alert = text => called.push(text); window.onerror = text => called.push(text);",
+        JsonNode found = Browser.ask(folder, HtmlPrintout.html(Printed.plain(ReportTest.hostileSheet()).report()),
+                PHONE,
+                "window.called = []; window.alert = text => called.push(text); window.onerror = text => "
+                        + "called.push(text);",
                 "({called: called, scripts: document.scripts.length, images: document.images.length})");
         assertEquals(0, found.get("called").size(), found.toString());
         assertEquals(0, found.get("images").asInt());

@@ -116,13 +116,14 @@ class PdfPrintoutTest {
             assertTrue(document.getDocumentInformation().getTitle().startsWith(printed.advice().sheet().title()));
             String metadata = new String(document.getDocumentCatalog().getMetadata().toByteArray(), "UTF-8");
             assertTrue(metadata.contains("pdfuaid:part"), metadata);
-            assertEquals(printed.report().sections().size(), size(document.getDocumentCatalog().getDocumentOutline().children()));
+            assertEquals(printed.report().sections().size(),
+                    size(document.getDocumentCatalog().getDocumentOutline().children()));
             List<PDStructureElement> all = new ArrayList<>();
             collect(document.getDocumentCatalog().getStructureTreeRoot(), all);
             Set<String> kinds = new HashSet<>();
             all.forEach(each -> kinds.add(each.getStructureType()));
-            assertTrue(kinds.containsAll(Set.of("H1", "H2", "H3", "H4", "H5", "Table", "TH", "TD", "P", "Figure", "Link")),
-                    kinds.toString());
+            assertTrue(kinds.containsAll(Set.of("H1", "H2", "H3", "H4", "H5", "Table", "TH", "TD", "P", "Figure",
+                    "Link")), kinds.toString());
             all.stream().filter(each -> each.getStructureType().equals("Figure")).forEach(each ->
                     assertTrue(each.getAlternateDescription().length() > 40, each.getAlternateDescription()));
             for (PDPage page : document.getPages()) {
@@ -162,7 +163,8 @@ class PdfPrintoutTest {
             assertTrue(words.contains("W".repeat(190)), "a very long word");
             Margins margins = new Margins();
             margins.writeText(document, Writer.nullWriter());
-            assertTrue(margins.right > 8 * 72 - 60 && margins.right <= 8.5 * 72 - 40, "text reaches to " + margins.right);
+            assertTrue(margins.right > 8 * 72 - 60 && margins.right <= 8.5 * 72 - 40,
+                    "text reaches to " + margins.right);
         }
     }
 

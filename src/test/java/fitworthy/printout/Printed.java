@@ -42,8 +42,8 @@ record Printed(Advice advice, Report report) {
 
     private static Printed of(Sheet sheet) throws FaultsException {
         Advice advice = Adviser.advise(Books.shipped(), sheet);
-        return new Printed(advice, Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(),
-                IMPRINT));
+        return new Printed(advice, Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true),
+                Optional.empty(), IMPRINT));
     }
 
     /** A page read as XML, which it has to be for the PDF. */

@@ -26,8 +26,8 @@ class ReportTest {
     /** Text as nobody should write it, each kind of it once. */
     private static final List<String> HOSTILE = List.of("<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>",
             "</style></title><b>bold", "${report} $unsafe{x} @if(true)", "{{7*7}} &lt; &amp; &#0;", "W".repeat(190),
-            "\u202Eright to left\u202C \u0645\u0631\u062D\u0628\u0627 \u05E9\u05DC\u05D5\u05DD", "\uD83D\uDE9C\uD83D\uDE00 \u4E2D\u6587",
-            "javascript:alert(1)", "]]><!--", "'' \" ` \\");
+            "\u202Eright to left\u202C \u0645\u0631\u062D\u0628\u0627 \u05E9\u05DC\u05D5\u05DD",
+            "\uD83D\uDE9C\uD83D\uDE00 \u4E2D\u6587", "javascript:alert(1)", "]]><!--", "'' \" ` \\");
 
     /** The plain sheet with hostile text wherever it takes text. */
     static String hostileSheet() throws IOException {
@@ -39,7 +39,8 @@ class ReportTest {
                     + " at: {x: 9000 mm, y: 0 mm, z: 900 mm}}\n");
         }
         return sheet.replaceFirst("(?m)^title: .*$", Matcher.quoteReplacement("title: '" + all + "'\ncustomer: '" + all
-                + "'\nquote: '" + all + "'\ncases: [{name: '" + HOSTILE.get(0) + "'}, {name: '" + HOSTILE.get(5) + "'}]"))
+                + "'\nquote: '" + all + "'\ncases: [{name: '" + HOSTILE.get(0) + "'}, {name: '" + HOSTILE.get(5)
+                + "'}]"))
                 .replace("name: Plain wagon", "name: '" + HOSTILE.get(1) + "'") + parts;
     }
 
@@ -53,7 +54,8 @@ class ReportTest {
 
     /** Holds text pulled out of a printout against the advice. */
     static void says(Printed printed, String words) {
-        List<String> absent = Expected.of(printed.advice()).stream().filter(each -> !words.contains(Printed.dense(each)))
+        List<String> absent = Expected.of(printed.advice()).stream()
+                .filter(each -> !words.contains(Printed.dense(each)))
                 .toList();
         assertEquals(List.of(), absent);
     }
@@ -103,7 +105,8 @@ class ReportTest {
             for (int j = 0; j < element.getAttributes().getLength(); j++) {
                 String name = element.getAttributes().item(j).getNodeName();
                 assertTrue(!name.startsWith("on"), name);
-                assertTrue(!name.equals("href") || element.getAttribute(name).matches("(#|https?://).*"), element.getAttribute(name));
+                assertTrue(!name.equals("href") || element.getAttribute(name).matches("(#|https?://).*"),
+                        element.getAttribute(name));
             }
         }
         assertEquals(List.of(), NuChecker.faults(html));
@@ -112,7 +115,8 @@ class ReportTest {
     @Test
     void pageNeedsNothingBesideIt() throws Exception {
         String html = HtmlPrintout.html(Printed.scenario("touring").report());
-        assertTrue(!html.contains("<link") && !html.contains("<script") && !html.contains("src=") && !html.contains("url(")
+        assertTrue(!html.contains("<link") && !html.contains("<script") && !html.contains("src=")
+                && !html.contains("url(")
                 && !html.contains("@import"), "something is fetched");
     }
 
@@ -124,7 +128,8 @@ class ReportTest {
 
     @Test
     void emptyPlanMakesAPage() throws Exception {
-        String html = HtmlPrintout.html(Printed.plain(Files.readString(Books.RULES.resolve("plain-sheet.yaml"))).report());
+        String html = HtmlPrintout.html(Printed.plain(Files.readString(Books.RULES.resolve("plain-sheet.yaml")))
+                .report());
         assertTrue(Printed.words(html).contains(Printed.dense("Nothing found in what was assessed.")));
         assertEquals(List.of(), NuChecker.faults(html));
     }
@@ -139,14 +144,16 @@ class ReportTest {
     /** The overloaded plan's report with its findings over and over. */
     static Report many(int count) throws Exception {
         Report report = Printed.scenario("overloaded").report();
-        List<Found> some = section(report, "findings").blocks().stream().filter(Found.class::isInstance).map(Found.class::cast)
+        List<Found> some = section(report, "findings").blocks().stream().filter(Found.class::isInstance)
+                .map(Found.class::cast)
                 .toList();
         List<Block> many = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Found each = some.get(i % some.size());
-            many.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
+            many.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(),
+                    each.details()));
         }
-        return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(), report.particulars(),
-                List.of(new Section("findings", "Findings", many)));
+        return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(),
+                report.particulars(), List.of(new Section("findings", "Findings", many)));
     }
 }

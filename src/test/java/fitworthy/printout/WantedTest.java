@@ -27,7 +27,8 @@ class WantedTest {
     @Test
     void theSameFigureOfTwoPartsIsAskedForOnce() throws FaultsException {
         assertEquals(List.of("fitments: limit of Hook, Eye"),
-                wanted(POINT.formatted("Hook", "front"), POINT.formatted("Eye", "rear")).stream().map(Wanted::what).toList());
+                wanted(POINT.formatted("Hook", "front"), POINT.formatted("Eye", "rear")).stream().map(Wanted::what)
+                .toList());
     }
 
     @Test

@@ -18,13 +18,17 @@ class BookCasesTest {
 
     @TestFactory
     Stream<DynamicTest> everyCaseGivesTheAdviceItNames() throws FaultsException {
-        return Cases.read(Books.RULES, Books.shipped()).stream().map(each -> DynamicTest.dynamicTest(each.toString(), () -> {
+        return Cases.read(Books.RULES, Books.shipped()).stream()
+                .map(each -> DynamicTest.dynamicTest(each.toString(), () -> {
             List<String> problems = Trial.of(Books.shipped(), each).problems();
             assertTrue(problems.isEmpty(), () -> each.place() + "\n  " + String.join("\n  ", problems));
         }));
     }
 
-    /** Also is each comparison turned both ways, so that none can be deleted unseen, and no value is due to be looked at. */
+    /**
+     * Also is each comparison turned both ways, so that none can be deleted unseen, and no value is due to be looked
+     * at.
+     */
     @Test
     void everyRuleFiresInACaseAndIsMetInAnotherNearItsLimit() throws FaultsException {
         Proof proof = Proof.of(Books.RULES, Books.shipped(), LocalDate.of(2026, 11, 25), run -> { });

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The cases of the book, a topic at a time, for mutation testing, which runs the same tests thousands of times: the build runs them
- * one by one in {@link BookCasesTest}. With {@code -Dtopics=mass+towing} only those of these topics.
+ * The cases of the book, a topic at a time, for mutation testing, which runs the same tests thousands of times: the
+ * build runs them one by one in {@link BookCasesTest}. With {@code -Dtopics=mass+towing} only those of these topics.
  */
 class CasesByTopic {
 

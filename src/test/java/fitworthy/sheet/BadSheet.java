@@ -75,11 +75,13 @@ final class BadSheet {
 
     static Sheet read(String text) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        return SheetReader.sheet(NodeReader.read("sheet.yaml", text, faults), Books.shipped().regions().keySet(), faults);
+        return SheetReader.sheet(NodeReader.read("sheet.yaml", text, faults), Books.shipped().regions().keySet(),
+                faults);
     }
 
     private static String shown(Fault fault) {
-        return fault.place().line() + ":" + fault.place().column() + " " + fault.path() + ": " + fault.problem() + " -> "
+        return fault.place().line() + ":" + fault.place().column() + " " + fault.path() + ": " + fault.problem()
+                + " -> "
                 + fault.mend();
     }
 }

@@ -53,7 +53,8 @@ class FigureTest {
 
     @Test
     void everythingMissingIsNamedOnce() {
-        assertEquals(List.of(GCM, GVM), Figure.missing(GVM).plus(Figure.missing(GCM)).plus(Figure.missing(GVM)).missing());
+        assertEquals(List.of(GCM, GVM), Figure.missing(GVM).plus(Figure.missing(GCM)).plus(Figure.missing(GVM))
+                .missing());
     }
 
     @Test

@@ -15,10 +15,11 @@ class QuantityTextTest {
     }
 
     /**
-     * Factors of NIST SP 811 (2008 edition), appendix B.8, cited from memory: pound 4.535 923 7 E-01 kg, inch 2.54 E-02 m,
-     * foot 3.048 E-01 m, mile 1.609 344 E+03 m, US gallon 3.785 412 E-03 m3, imperial gallon 4.546 09 E-03 m3, psi
-     * 6.894 757 E+03 Pa, bar 1 E+05 Pa, mile per hour 4.4704 E-01 m/s, kilogram-force 9.806 65 N, pound-force 4.448 222 N,
-     * horsepower (550 ft lbf/s) 7.456 999 E+02 W, pound-force per inch 1.751 268 E+02 N/m. The US gallon is 231 cubic inches.
+     * Factors of NIST SP 811 (2008 edition), appendix B.8, cited from memory: pound 4.535 923 7 E-01 kg, inch 2.54 E-02
+     * m, foot 3.048 E-01 m, mile 1.609 344 E+03 m, US gallon 3.785 412 E-03 m3, imperial gallon 4.546 09 E-03 m3, psi
+     * 6.894 757 E+03 Pa, bar 1 E+05 Pa, mile per hour 4.4704 E-01 m/s, kilogram-force 9.806 65 N, pound-force 4.448 222
+     * N, horsepower (550 ft lbf/s) 7.456 999 E+02 W, pound-force per inch 1.751 268 E+02 N/m. The US gallon is 231
+     * cubic inches.
      */
     @ParameterizedTest
     @CsvSource({
@@ -26,7 +27,8 @@ class QuantityTextTest {
         "1 in, LENGTH, 0.0254", "1 ft, LENGTH, 0.3048", "1 mi, LENGTH, 1609.344", "650 mm, LENGTH, 0.65",
         "65 cm, LENGTH, 0.65", "3 um, LENGTH, 0.000003", "3 micron, LENGTH, 0.000003", "820 km, LENGTH, 820000",
         "1 US gal, VOLUME, 3.785412", "1 imp gal, VOLUME, 4.54609", "2800 cc, VOLUME, 2.8", "1 m3, VOLUME, 1000",
-        "1 psi, PRESSURE, 6894.757", "35 psi, PRESSURE, 241316.5", "1 bar, PRESSURE, 100000", "250 kPa, PRESSURE, 250000",
+        "1 psi, PRESSURE, 6894.757", "35 psi, PRESSURE, 241316.5", "1 bar, PRESSURE, 100000",
+        "250 kPa, PRESSURE, 250000",
         "1 mph, SPEED, 0.44704", "36 km/h, SPEED, 10", "0.84 kg/L, DENSITY, 0.84", "840 kg/m3, DENSITY, 0.84",
         "2 L/min, FLOW, 120", "1 kgf, FORCE, 9.80665", "1 lbf, FORCE, 4.448222", "1 lb/in, STIFFNESS, 175.1268",
         "1 N/mm, STIFFNESS, 1000", "1 kg/mm, STIFFNESS, 9806.65", "1 hp, POWER, 745.6999", "2 days, TIME, 48",
@@ -46,7 +48,8 @@ class QuantityTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"85 kg +/- 4 kg", "85kg+/-4kg", "85 kg \u00B1 4 kg", "+85 kg +/- 4000 g", "85\u00A0kg \u00B1\u202F4\u00A0kg",
+    @CsvSource({"85 kg +/- 4 kg", "85kg+/-4kg", "85 kg \u00B1 4 kg", "+85 kg +/- 4000 g",
+            "85\u00A0kg \u00B1\u202F4\u00A0kg",
         "85000 g +/- 4 kg", "' 85 kg +/- 4 kg '", "85.0 kg +/\u2212 4.00 kg"})
     void toleranceIsReadInEverySpelling(String text) throws QuantityText.Unreadable {
         Figure figure = QuantityText.parse(text, Dimension.MASS);
@@ -89,7 +92,8 @@ class QuantityTextTest {
 
     @Test
     void longTextIsRefusedUnread() {
-        assertEquals("'" + "9".repeat(57) + "...' is too long for a quantity", assertThrows(QuantityText.Unreadable.class,
+        assertEquals("'" + "9".repeat(57) + "...' is too long for a quantity",
+                assertThrows(QuantityText.Unreadable.class,
                 () -> QuantityText.parse("9".repeat(101), Dimension.MASS)).getMessage());
     }
 

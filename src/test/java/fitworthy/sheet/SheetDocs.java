@@ -55,9 +55,10 @@ final class SheetDocs {
 
     private String sheet() {
         page.append(BEGIN).append("\n## Every field\n\n");
-        paragraph("A field is *needed* where the sheet is refused without it; one inside a group is needed once the group"
-                + " is given. `N` stands for a position in a list, counted from one, as in the messages. All others may be"
-                + " left out: what then cannot be assessed is listed in the advice, with where to find it.");
+        paragraph("A field is *needed* where the sheet is refused without it; one inside a group is needed once the "
+                + "group is given. `N` stands for a position in a list, counted from one, as in the messages. All "
+                + "others may be left out: what then cannot be assessed is listed in the advice, with where to find "
+                + "it.");
         Map<Class<?>, List<String>> places = new LinkedHashMap<>();
         places(Sheet.class, "", places);
         places.forEach((type, paths) -> {
@@ -117,7 +118,8 @@ final class SheetDocs {
                     || !part.field().find().equals(anywhere());
             String example = group || part.holds() == Shape.Holds.CHOICE || part.example().isEmpty() ? ""
                     : "`" + part.name() + ": " + part.example() + "`";
-            page.append("| `").append(prefix).append(part.name()).append("` | ").append(part.field().value()).append(" | ")
+            page.append("| `").append(prefix).append(part.name()).append("` | ").append(part.field().value())
+                    .append(" | ")
                     .append(writtenAs(part)).append(" | ").append(part.field().needed() ? "yes" : "").append(" | ")
                     .append(example).append(" | ").append(found ? part.field().find() : "").append(" |\n");
         }
@@ -185,9 +187,9 @@ final class SheetDocs {
     private String measures() {
         page.append("# The measures\n\n<!-- Made from the code. Do not edit; refresh with: ").append(REFRESH)
                 .append(" -->\n\n");
-        paragraph("A measure is a question that the figures answer: a number in the unit given, or a word where the unit is"
-                + " empty. Rules match on its name, cards say which one they are about. Where a measure has a limit of its"
-                + " own, a card may hold it `against: limit`.");
+        paragraph("A measure is a question that the figures answer: a number in the unit given, or a word where the "
+                + "unit is empty. Rules match on its name, cards say which one they are about. Where a measure has a "
+                + "limit of its own, a card may hold it `against: limit`.");
         String topic = "";
         for (MeasureKind kind : Measures.kinds().values()) {
             String own = kind.name().substring(0, kind.name().indexOf('.'));
@@ -196,7 +198,8 @@ final class SheetDocs {
                         .append("\n\n| Measure | Unit | What it is | Its own limit |\n| --- | --- | --- | --- |\n");
                 topic = own;
             }
-            page.append("| `").append(kind.name()).append("` | ").append(kind.unit()).append(" | ").append(kind.meaning())
+            page.append("| `").append(kind.name()).append("` | ").append(kind.unit()).append(" | ")
+                    .append(kind.meaning())
                     .append(" | ").append(kind.limitMeaning()).append(" |\n");
         }
         return page.toString();

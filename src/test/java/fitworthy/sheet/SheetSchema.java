@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * The JSON Schema (draft 2020-12) of a build sheet, made of the records that the reader binds. A field left empty (null)
- * counts as left out, as it does for the reader.
+ * The JSON Schema (draft 2020-12) of a build sheet, made of the records that the reader binds. A field left empty
+ * (null) counts as left out, as it does for the reader.
  */
 final class SheetSchema {
 
@@ -31,7 +31,8 @@ final class SheetSchema {
         ObjectNode root = NODES.objectNode();
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         root.put("title", "Fitworthy build sheet");
-        root.put("description", "What a build sheet may hold, in YAML or JSON. docs/sheet.md explains it. What must hold"
+        root.put("description",
+                "What a build sheet may hold, in YAML or JSON. docs/sheet.md explains it. What must hold"
                 + " between fields (names that load cases use, sums, regions) is checked by the program alone.");
         record(Sheet.class, root);
         root.put("type", "object");
@@ -96,7 +97,8 @@ final class SheetSchema {
             case FIGURE -> {
                 into.put("$ref", figure(part.field().in(), part.field().signed()));
                 if (needed) {
-                    into.set("type", part.field().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
+                    into.set("type", part.field().in() == Dimension.COUNT ? texts("string", "number")
+                            : texts("string"));
                 }
             }
             case CHOICE -> choice(part, into);
@@ -163,7 +165,8 @@ final class SheetSchema {
         String name = (signed ? "signed-" : "") + Words.hyphenated(dimension.name()) + "-figure";
         if (!definitions.has(name)) {
             ObjectNode figure = definitions.putObject(name);
-            figure.set("type", dimension == Dimension.COUNT ? texts("string", "number", "null") : texts("string", "null"));
+            figure.set("type", dimension == Dimension.COUNT ? texts("string", "number", "null")
+                    : texts("string", "null"));
             figure.put("description", dimension == Dimension.COUNT ? "a plain number"
                     : "a number and its unit, with a tolerance where known, such as '" + dimension.example() + "'");
             figure.put("maxLength", QuantityText.LONGEST);
@@ -184,7 +187,8 @@ final class SheetSchema {
             tolerances.add("%");
         }
         return "^" + space + sign + QuantityText.NUMBER + space + unit + space + "(?:"
-                + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER + space
+                + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER
+                + space
                 + units(tolerances) + ")?" + space + "$";
     }
 

@@ -41,7 +41,8 @@ class TyreSizeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"265/65", "265x65R17", "17", "big", "15x12.50R15", "265/65R17 112S", "-265/65R17", "000/65R17", "265/00R17", "265/65R00"})
+    @ValueSource(strings = {"265/65", "265x65R17", "17", "big", "15x12.50R15", "265/65R17 112S", "-265/65R17",
+            "000/65R17", "265/00R17", "265/65R00"})
     void whatIsNoSizeIsNotRead(String text) {
         assertTrue(TyreSize.read(text).isEmpty(), text);
     }

@@ -52,7 +52,8 @@ final class AirPath {
             y = joint(i + 1, joints.get(i).name(), facts.one("intake.joint", joints.get(i).name()).orElseThrow(), y);
         }
         y = airbox(y);
-        return svg.picture("The way of the air: " + Lettering.named(fitment.name()), "From the head to the filter, in order. "
+        return svg.picture("The way of the air: " + Lettering.named(fitment.name()),
+                "From the head to the filter, in order. "
                 + words.toString().strip(), y);
     }
 
@@ -63,8 +64,8 @@ final class AirPath {
         boolean open = cleaner.isPresent() && !cleaner.get().isKnown();
         if (fitted || open) {
             Pen pen = fitted ? Pen.LINE : Pen.DASHED;
-            svg.lines("pre-cleaner", pen, fitted ? Svg.PALE : "none", PIPE - 24, top, PIPE + 24, top, PIPE + 18, top + 20,
-                    PIPE - 18, top + 20, PIPE - 24, top);
+            svg.lines("pre-cleaner", pen, fitted ? Svg.PALE : "none", PIPE - 24, top, PIPE + 24, top, PIPE + 18,
+                    top + 20, PIPE - 18, top + 20, PIPE - 24, top);
             if (open) {
                 svg.text(Svg.NORMAL, Anchor.MIDDLE, PIPE, top + 13, "?");
             }
@@ -154,7 +155,8 @@ final class AirPath {
         svg.bold(Svg.LARGE, Anchor.START, WORDS, y + 2, name);
         String lidWords = !lid.isKnown() ? "not known" : lid.getWord().equals("yes") ? "sealed" : "NOT SEALED";
         named("lid", WORDS, y + 18, lidWords);
-        String leakWords = !leak.isKnown() ? "not known" : leak.getWord().equals("yes") ? "KNOWN TO LEAK" : "none known";
+        String leakWords = !leak.isKnown() ? "not known" : leak.getWord().equals("yes") ? "KNOWN TO LEAK"
+                : "none known";
         svg.text(Svg.LARGE, Anchor.START, WORDS, y + 36, "dust past its seal, this type");
         state(y + 36, leakWords, !leakWords.equals("none known"));
         double below = drain(drain, y + height);
@@ -174,8 +176,8 @@ final class AirPath {
             svg.line(Pen.LINE, left - 26, y + 2.5, left - 4, y + 2.5);
             svg.head(left, y + 2.5, 1, 0);
         } else {
-            svg.box("lid", tight && leak.isKnown() ? Pen.LINE : Pen.DASHED, tight && leak.isKnown() ? Svg.BLACK : Svg.WHITE,
-                    left - 5, y, width + 10, 5);
+            svg.box("lid", tight && leak.isKnown() ? Pen.LINE : Pen.DASHED, tight && leak.isKnown() ? Svg.BLACK
+                    : Svg.WHITE, left - 5, y, width + 10, 5);
         }
     }
 

@@ -60,7 +60,8 @@ final class Energy {
     private Picture picture() {
         double y = day(12);
         y = stay(y + 18);
-        return svg.picture("The second battery by day: " + Lettering.named(facts.loadCase()), words.toString().strip(), y);
+        return svg.picture("The second battery by day: " + Lettering.named(facts.loadCase()),
+                words.toString().strip(), y);
     }
 
     private double day(double top) {
@@ -71,7 +72,8 @@ final class Energy {
         if (!battery.chargers().isEmpty()) {
             flows.add(new Flow("driven", "Alternator, on a drive", battery.driven()));
         }
-        double most = Stream.concat(flows.stream().map(Flow::charge), Stream.of(battery.capacity())).filter(Figure::known)
+        double most = Stream.concat(flows.stream().map(Flow::charge), Stream.of(battery.capacity()))
+                .filter(Figure::known)
                 .mapToDouble(Figure::value).max().orElse(1);
         svg.bold(Svg.LARGE, Anchor.START, LEFT, top, "On a day");
         double y = top + 10;
@@ -142,7 +144,8 @@ final class Energy {
         Measure depth = depth(facts);
         Figure stay = facts.loading().plan().sheet().trip().parked();
         String length = stay.known() ? QuantityText.shown(stay.value(), stay.value() < 48 ? "h" : "days") : "? days";
-        svg.bold(Svg.LARGE, Anchor.START, LEFT, top, "Parked for " + length + ", capacity " + charge(battery.capacity()));
+        svg.bold(Svg.LARGE, Anchor.START, LEFT, top, "Parked for " + length + ", capacity "
+                + charge(battery.capacity()));
         double base = top + 14 + CHART;
         svg.lines("", Pen.LINE, "none", BARS, base - CHART, BARS, base, BARS + BARS_WIDTH, base);
         svg.text(Svg.SMALL, Anchor.END, BARS - 4, base - CHART + 3, "full");
@@ -167,7 +170,8 @@ final class Energy {
         double taken = depth.getValue();
         double within = Math.min(1, 1 / Math.max(taken, 1e-9));
         double end = base - CHART * Math.max(0, 1 - taken);
-        svg.lines("charge", Pen.BOLD, "none", BARS, base - CHART, BARS + BARS_WIDTH * within, end, BARS + BARS_WIDTH, end);
+        svg.lines("charge", Pen.BOLD, "none", BARS, base - CHART, BARS + BARS_WIDTH * within, end, BARS + BARS_WIDTH,
+                end);
         String left = taken > 1 ? "empty before the end" : Wording.number(1 - taken, "%", 0) + " % left";
         svg.circle("charge-end", Pen.LINE, Svg.BLACK, BARS + BARS_WIDTH, end, 2.5);
         svg.bold(Svg.NORMAL, Anchor.START, BARS + BARS_WIDTH + 6, end + 3, taken > 1 ? "EMPTY" : left);
@@ -179,8 +183,8 @@ final class Energy {
         double y = base - CHART * (1 - most);
         svg.hatch(Pen.HAIR, BARS, y, BARS_WIDTH, base - y, 5);
         svg.line("floor", Pen.LINE, BARS, y, BARS + BARS_WIDTH, y);
-        svg.text(Svg.SMALL, Anchor.START, LEFT, Math.min(y + 3, base - 8), Lettering.fitted(words + " used: stop here", Svg.SMALL,
-                BARS - LEFT - 4));
+        svg.text(Svg.SMALL, Anchor.START, LEFT, Math.min(y + 3, base - 8),
+                Lettering.fitted(words + " used: stop here", Svg.SMALL, BARS - LEFT - 4));
     }
 
     private void days(double base, Figure stay) {

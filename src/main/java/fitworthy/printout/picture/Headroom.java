@@ -63,7 +63,8 @@ final class Headroom {
             cases.forEach(facts -> facts.all(name).forEach(measure -> bySubject
                     .computeIfAbsent(measure.getSubject(), subject -> new ArrayList<>()).add(measure)));
             bySubject.forEach((subject, measures) -> limits.add(new Limit(
-                    words.isEmpty() ? capital(subject) : words.endsWith(", ") ? words + subject : words, shown(measures))));
+                    words.isEmpty() ? capital(subject) : words.endsWith(", ") ? words + subject : words,
+                    shown(measures))));
         });
         double largest = limits.stream().flatMap(limit -> limit.measures.stream())
                 .flatMap(measure -> Facts.used(measure).stream()).mapToDouble(Double::doubleValue).max().orElse(1);
@@ -134,7 +135,8 @@ final class Headroom {
             boolean over = measure.isKnown() && measure.getHeadroom() < 0;
             String share = Facts.used(measure).map(used -> Wording.number(used, "%", 0) + " %").orElse("?");
             svg.text(part + "-share", Svg.SMALL, Anchor.END, over, Svg.BLACK, SHARES, y + BAR, share);
-            svg.text(part + "-left", Svg.SMALL, Anchor.END, over, Svg.BLACK, Svg.WIDTH - MARGIN, y + BAR, Bar.left(measure));
+            svg.text(part + "-left", Svg.SMALL, Anchor.END, over, Svg.BLACK, Svg.WIDTH - MARGIN, y + BAR,
+                    Bar.left(measure));
             y += ROW;
         }
         return top + height + 4;
@@ -142,7 +144,8 @@ final class Headroom {
 
     private String description() {
         StringBuilder text = new StringBuilder(cases <= MOST_CASES ? "How much of each limit is used."
-                : "How much of each limit is used, in the " + MOST_CASES + " of " + cases + " load cases that use most of it.");
+                : "How much of each limit is used, in the " + MOST_CASES + " of " + cases
+                + " load cases that use most of it.");
         for (Limit limit : limits) {
             text.append(' ').append(Lettering.named(limit.name)).append(": ");
             for (int i = 0; i < limit.measures.size(); i++) {

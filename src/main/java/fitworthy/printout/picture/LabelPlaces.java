@@ -58,8 +58,8 @@ final class LabelPlaces {
     }
 
     /**
-     * A place for a label of a round mark: the nearest that is free, so that it needs no line to the mark or a short one. The
-     * line crosses no other unless there is no such place.
+     * A place for a label of a round mark: the nearest that is free, so that it needs no line to the mark or a short
+     * one. The line crosses no other unless there is no such place.
      */
     Box place(double x, double y, double radius, double width, double height) {
         Box box = nearest(x, y, radius, width, height, true)

@@ -12,8 +12,8 @@ final class Lettering {
     private Lettering() {}
 
     /**
-     * Width of a line, in the unit of {@code size}. Which typeface a reader has is not known, so letters count as wide as in
-     * the widest of the usual sans-serif ones, and what is not Latin as a square.
+     * Width of a line, in the unit of {@code size}. Which typeface a reader has is not known, so letters count as wide
+     * as in the widest of the usual sans-serif ones, and what is not Latin as a square.
      */
     static double width(String text, double size) {
         return text.codePoints().mapToDouble(Lettering::width).sum() * size;
@@ -38,16 +38,20 @@ final class Lettering {
         return Character.isUpperCase(letter) ? 0.76 : 0.64;
     }
 
-    /** Text on one line that an XML document can hold, without the characters that turn the direction of what follows. */
+    /**
+     * Text on one line that an XML document can hold, without the characters that turn the direction of what follows.
+     */
     static String clean(String text) {
         StringBuilder clean = new StringBuilder();
         int marks = 0;
         for (int letter : Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().toArray()) {
             int type = Character.getType(letter);
-            boolean turns = letter == 0x061C || letter == 0x200E || letter == 0x200F || letter >= 0x202A && letter <= 0x202E
+            boolean turns = letter == 0x061C || letter == 0x200E || letter == 0x200F || letter >= 0x202A && letter
+                    <= 0x202E
                     || letter >= 0x2066 && letter <= 0x2069;
             marks = mark(letter) ? marks + 1 : 0;
-            if (type == Character.CONTROL || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR) {
+            if (type == Character.CONTROL || type == Character.LINE_SEPARATOR || type
+                    == Character.PARAGRAPH_SEPARATOR) {
                 clean.append(' ');
             } else if (!turns && marks <= MOST_MARKS && type != Character.SURROGATE && (letter & 0xFFFE) != 0xFFFE) {
                 clean.appendCodePoint(letter);

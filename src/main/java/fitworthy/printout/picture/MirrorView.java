@@ -20,8 +20,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What the outside mirrors show past the trailer, from above and to scale. The vehicle drives to the left of the page, so that
- * its left side lies below.
+ * What the outside mirrors show past the trailer, from above and to scale. The vehicle drives to the left of the page,
+ * so that its left side lies below.
  */
 final class MirrorView {
 
@@ -84,7 +84,8 @@ final class MirrorView {
         far = farDistance.map(distance -> eyeX + distance.value()).filter(x -> x > behind).orElse(behind + 3);
         from = -wheelbase * 0.3;
         double asked = farWidth.map(Practice::value).orElse(2.0);
-        double seen = facts.all("mirrors.far-field").stream().mapToDouble(Measure::getValue).filter(Double::isFinite).max()
+        double seen = facts.all("mirrors.far-field").stream().mapToDouble(Measure::getValue).filter(Double::isFinite)
+                .max()
                 .orElse(0);
         beyond = Math.max(asked, Math.min(seen, MOST * asked));
         scale = Math.min((Svg.WIDTH - 2 * MARGIN) / (far + 0.3 - from), HIGHEST / 2 / (half + beyond));
@@ -105,7 +106,8 @@ final class MirrorView {
                 .append("\", on a straight and level road. ");
         hidden();
         Details.Mirrors mirrors = facts.loading().mirrors();
-        List<Side> sides = List.of(new Side("right mirror", -1, mirrors.right()), new Side("left mirror", 1, mirrors.left()));
+        List<Side> sides = List.of(new Side("right mirror", -1, mirrors.right()),
+                new Side("left mirror", 1, mirrors.left()));
         train();
         sides.forEach(this::field);
         double below = 2 * middle - TEXTS + 10;
@@ -127,7 +129,8 @@ final class MirrorView {
     }
 
     private void train() {
-        body("vehicle", Pen.SKETCH, from, plan.wheelbase().plus(facts.loading().rearOverhang()).or(Figure.of(wheelbase * 1.3))
+        body("vehicle", Pen.SKETCH, from, plan.wheelbase().plus(facts.loading().rearOverhang())
+                .or(Figure.of(wheelbase * 1.3))
                 .value(), plan.vehicle().size().bodyWidth().or(widest).value(), Svg.WHITE);
         for (Fitment fitment : facts.loading().bodies()) {
             Details.Body load = (Details.Body) fitment.details();
@@ -192,7 +195,9 @@ final class MirrorView {
         }
     }
 
-    /** The road seen from the glass to far behind, by its widths near and far; cut where it is wider than the drawing. */
+    /**
+     * The road seen from the glass to far behind, by its widths near and far; cut where it is wider than the drawing.
+     */
     private void seen(String part, Side side, double glassX, double width) {
         Mirror mirror = side.mirror();
         Optional<Measure> near = facts.one("mirrors.near-field", side.name()).filter(Measure::isKnown);
@@ -200,7 +205,8 @@ final class MirrorView {
         double reach = mirror.reach().value() - half;
         double start = mirror.x().value();
         double startWidth = reach;
-        List<Double> outline = new ArrayList<>(List.of(glassX, y(Math.max(half, mirror.reach().minus(mirror.glass()).value()),
+        List<Double> outline = new ArrayList<>(List.of(glassX,
+                y(Math.max(half, mirror.reach().minus(mirror.glass()).value()),
                 side.down()), x(far), y(half, side.down())));
         List<Double> edge = new ArrayList<>(List.of(glassX, y(half + reach, side.down())));
         if (near.isPresent() && nearDistance.isPresent()) {
@@ -272,7 +278,8 @@ final class MirrorView {
         String name = side.name().substring(0, 1).toUpperCase(Locale.ROOT) + side.name().substring(1);
         String where = !past.isKnown() ? "reach or width of the trailer not known"
                 : "glass out to " + Wording.quantity(past.getValue(), past.kind()) + ", side of the trailer at "
-                        + Wording.quantity(past.getLimit(), past.kind()) + (past.getExcess() > 0 ? "" : ": sees nothing past it");
+                        + Wording.quantity(past.getLimit(), past.kind())
+                        + (past.getExcess() > 0 ? "" : ": sees nothing past it");
         svg.bold(Svg.NORMAL, Anchor.START, MARGIN, top, name);
         svg.text(Svg.NORMAL, Anchor.START, MARGIN + 70, top, where);
         words.append(name).append(": ").append(where);
@@ -285,9 +292,12 @@ final class MirrorView {
                 String line = distance.map(Wording::value).orElse("far") + " behind the eye: "
                         + (field.get().isKnown() ? Wording.value(field.get()) : "?") + " of road seen"
                         + asked.map(each -> ", " + Wording.value(each) + " asked for").orElse("");
-                boolean tooLittle = field.get().isKnown() && asked.isPresent() && field.get().getValue() < asked.get().value();
-                svg.text("", Svg.NORMAL, Anchor.START, tooLittle, Svg.BLACK, MARGIN + 70, y, line + (tooLittle ? ": TOO LITTLE" : ""));
-                words.append("; ").append(line.replace("?", "an amount not known")).append(tooLittle ? ", too little" : "");
+                boolean tooLittle = field.get().isKnown() && asked.isPresent() && field.get().getValue()
+                        < asked.get().value();
+                svg.text("", Svg.NORMAL, Anchor.START, tooLittle, Svg.BLACK, MARGIN + 70, y,
+                        line + (tooLittle ? ": TOO LITTLE" : ""));
+                words.append("; ").append(line.replace("?", "an amount not known"))
+                        .append(tooLittle ? ", too little" : "");
                 y += 12;
             }
         }

@@ -22,8 +22,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The vehicle from its left side, to scale, with every mass at its place and what the axles carry, in the load case that uses
- * most of a limit. Only what the sheet gives is drawn in black; the outline behind it is a sketch.
+ * The vehicle from its left side, to scale, with every mass at its place and what the axles carry, in the load case
+ * that uses most of a limit. Only what the sheet gives is drawn in black; the outline behind it is a sketch.
  */
 final class SideView {
 
@@ -109,7 +109,8 @@ final class SideView {
 
     /** Numbers the masses from front to rear, those at one place together, those without a place last. */
     private void number(List<PointMass> masses) {
-        double largest = masses.stream().mapToDouble(each -> Math.abs(each.mass().value())).filter(Double::isFinite).max()
+        double largest = masses.stream().mapToDouble(each -> Math.abs(each.mass().value())).filter(Double::isFinite)
+                .max()
                 .orElse(1);
         List<PointMass> ordered = masses.stream().sorted(Comparator
                 .comparing((PointMass each) -> !placed(each))
@@ -149,18 +150,20 @@ final class SideView {
     private void outline() {
         double floor = radius * 1.35;
         double end = rear.or(Figure.of(wheelbase * 1.3)).value();
-        double cab = loading.bodies().stream().map(each -> ((Details.Body) each.details()).front()).filter(Figure::known)
+        double cab = loading.bodies().stream().map(each -> ((Details.Body) each.details()).front())
+                .filter(Figure::known)
                 .mapToDouble(Figure::value).min().orElse(end + 0.06) - 0.06;
         cab = Math.max(cab, wheelbase * 0.5);
-        svg.lines("", Pen.SKETCH, "none", x(front), y(floor), x(front), y(radius * 2.5), x(front + 0.08), y(radius * 2.75),
+        svg.lines("", Pen.SKETCH, "none", x(front), y(floor), x(front), y(radius * 2.5), x(front + 0.08),
+                y(radius * 2.75),
                 x(wheelbase * 0.2), y(radius * 3), x(wheelbase * 0.36), y(roof()), x(cab), y(roof()), x(cab), y(floor));
         svg.lines("", Pen.SKETCH, "none", x(front), y(floor), x(end), y(floor));
-        svg.line("ground", Pen.LINE, x(left) - 8, ground, x(Math.max(end, ball.or(rear).or(Figure.of(end)).value())) + 8,
-                ground);
+        svg.line("ground", Pen.LINE, x(left) - 8, ground,
+                x(Math.max(end, ball.or(rear).or(Figure.of(end)).value())) + 8, ground);
         for (boolean atRear : List.of(false, true)) {
             double centre = atRear ? wheelbase : 0;
-            svg.circle(atRear ? "wheel-rear" : "wheel-front", wheel.known() ? Pen.LINE : Pen.DASHED, Svg.WHITE, x(centre),
-                    y(radius), radius * scale);
+            svg.circle(atRear ? "wheel-rear" : "wheel-front", wheel.known() ? Pen.LINE : Pen.DASHED, Svg.WHITE,
+                    x(centre), y(radius), radius * scale);
             svg.circle("", Pen.SKETCH, "none", x(centre), y(radius), radius * scale * 0.55);
         }
     }
@@ -178,8 +181,8 @@ final class SideView {
             boolean known = body.front().known() && body.length().known();
             double start = body.front().or(Figure.of(wheelbase * 0.65)).value();
             double length = body.length().or(Figure.of(wheelbase * 0.6)).value();
-            svg.box("body-" + ++number, known ? Pen.LINE : Pen.DASHED, "none", x(start), y(bottom + height), length * scale,
-                    height * scale);
+            svg.box("body-" + ++number, known ? Pen.LINE : Pen.DASHED, "none", x(start), y(bottom + height),
+                    length * scale, height * scale);
             upright.addAll(List.of(x(start), x(start + length)));
             top = tray ? bottom + height : top;
         }
@@ -194,8 +197,10 @@ final class SideView {
         });
         if (ball.known()) {
             double height = plan.ballHeight().or(Figure.of(radius)).value();
-            svg.line("", Pen.SKETCH, x(Math.min(ball.value(), rear.or(ball).value())), y(height), x(ball.value()), y(height));
-            svg.circle("ball", plan.ballHeight().known() ? Pen.LINE : Pen.DASHED, Svg.WHITE, x(ball.value()), y(height), 2.5);
+            svg.line("", Pen.SKETCH, x(Math.min(ball.value(), rear.or(ball).value())), y(height), x(ball.value()),
+                    y(height));
+            svg.circle("ball", plan.ballHeight().known() ? Pen.LINE : Pen.DASHED, Svg.WHITE, x(ball.value()), y(height),
+                    2.5);
         }
     }
 
@@ -238,9 +243,10 @@ final class SideView {
         }
         upright.forEach(x -> places.take(new Box(x, 0, 0, ground - radius * scale)));
         marks.stream().filter(mark -> mark.mass().sort() != Sort.VEHICLE).forEach(mark -> places.take(new Box(
-                mark.x() - mark.radius() * 0.8, mark.y() - mark.radius() * 0.8, mark.radius() * 1.6, mark.radius() * 1.6)));
-        marks.stream().filter(mark -> !mark.placed()).reduce((one, other) -> other).ifPresent(last -> svg.text(Svg.SMALL,
-                Anchor.END, last.x() - 20, TOP + 2.7, "place not known:"));
+                mark.x() - mark.radius() * 0.8, mark.y() - mark.radius() * 0.8, mark.radius() * 1.6,
+                mark.radius() * 1.6)));
+        marks.stream().filter(mark -> !mark.placed()).reduce((one, other) -> other)
+                .ifPresent(last -> svg.text(Svg.SMALL, Anchor.END, last.x() - 20, TOP + 2.7, "place not known:"));
         List<Mark> place = new ArrayList<>();
         for (Mark mark : marks) {
             if (!place.isEmpty() && (mark.x() != place.get(0).x() || mark.y() != place.get(0).y())) {
@@ -271,16 +277,19 @@ final class SideView {
     private void label(List<Mark> place, LabelPlaces places) {
         Mark first = place.get(0);
         int last = place.get(place.size() - 1).number();
-        String text = first.number() == last ? "" + last : first.number() + (last == first.number() + 1 ? "," : "-") + last;
+        String text = first.number() == last ? "" + last
+                : first.number() + (last == first.number() + 1 ? "," : "-") + last;
         double radius = place.stream().mapToDouble(Mark::radius).max().orElseThrow();
         double width = Lettering.width(text, Svg.SMALL);
-        Box box = places.place(first.x(), first.y(), first.mass().sort() == Sort.VEHICLE ? radius * 0.5 : radius, width, 6.5);
+        Box box = places.place(first.x(), first.y(), first.mass().sort() == Sort.VEHICLE ? radius * 0.5 : radius, width,
+                6.5);
         double reach = Math.hypot(box.middleX() - first.x(), box.middleY() - first.y());
         if (reach > radius + 7) {
             double back = Math.min(0.8, (3.5 + width / 4) / reach);
             svg.line(Pen.HAIR, first.x() + (box.middleX() - first.x()) * radius / reach,
                     first.y() + (box.middleY() - first.y()) * radius / reach,
-                    box.middleX() + (first.x() - box.middleX()) * back, box.middleY() + (first.y() - box.middleY()) * back);
+                    box.middleX() + (first.x() - box.middleX()) * back,
+                    box.middleY() + (first.y() - box.middleY()) * back);
         }
         svg.text(Svg.SMALL, Anchor.MIDDLE, box.middleX(), box.y() + 6, text);
     }
@@ -303,7 +312,8 @@ final class SideView {
         svg.circle("centre", pen, Svg.WHITE, x, y, 5.5);
         if (axles.cogZ().known()) {
             String radius = " A5.5 5.5 0 0 1 ";
-            svg.path("", Pen.NONE, Svg.BLACK, "M" + Svg.number(x) + " " + Svg.number(y) + " V" + Svg.number(y - 5.5) + radius
+            svg.path("", Pen.NONE, Svg.BLACK, "M" + Svg.number(x) + " " + Svg.number(y) + " V" + Svg.number(y - 5.5)
+                    + radius
                     + Svg.number(x + 5.5) + " " + Svg.number(y) + " Z M" + Svg.number(x) + " " + Svg.number(y) + " V"
                     + Svg.number(y + 5.5) + radius + Svg.number(x - 5.5) + " " + Svg.number(y) + " Z");
         }
@@ -323,8 +333,8 @@ final class SideView {
         double front = Math.min(Math.max(x(0), half + 4), Svg.WIDTH / 2 - 2 * half - 4);
         double rear = Math.max(Math.min(x(wheelbase), Svg.WIDTH - half - 4), Svg.WIDTH / 2 + 2 * half + 4);
         load("load-front", "Front axle", facts.one("mass.axle", "front axle").orElseThrow(), front, half, top);
-        load("load-total", "Whole vehicle (GVM)", facts.one("mass.loaded", "vehicle").orElseThrow(), (front + rear) / 2, half,
-                top);
+        load("load-total", "Whole vehicle (GVM)", facts.one("mass.loaded", "vehicle").orElseThrow(), (front + rear) / 2,
+                half, top);
         load("load-rear", "Rear axle", facts.one("mass.axle", "rear axle").orElseThrow(), rear, half, top);
         for (double axle : List.of(0.0, wheelbase)) {
             svg.line(Pen.BOLD, x(axle), top + 2, x(axle), ground + 4);
@@ -340,8 +350,8 @@ final class SideView {
         Bar.draw(svg, part, measure, middle - half + 6, top + 30, 2 * half - 12, 7, 1.25);
         String left = Bar.left(measure) + (Bar.uncertain(measure) ? " +/- "
                 + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
-        svg.text("", Lettering.width(left, Svg.LARGE) > 2 * half ? Svg.NORMAL : Svg.LARGE, Anchor.MIDDLE, measure.isKnown() && measure.getHeadroom() < 0, Svg.BLACK, middle, top + 50,
-                left);
+        svg.text("", Lettering.width(left, Svg.LARGE) > 2 * half ? Svg.NORMAL : Svg.LARGE, Anchor.MIDDLE,
+                measure.isKnown() && measure.getHeadroom() < 0, Svg.BLACK, middle, top + 50, left);
     }
 
     private static String quantity(Measure measure, double value) {
@@ -359,11 +369,13 @@ final class SideView {
             x = sample(x, y, 4, Pen.NONE, Svg.BLACK, "ball");
         }
         double largest = marks.stream().filter(mark -> mark.mass().mass().known())
-                .max(Comparator.comparingDouble(Mark::radius)).map(mark -> Math.abs(mark.mass().mass().value())).orElse(1.0);
+                .max(Comparator.comparingDouble(Mark::radius)).map(mark -> Math.abs(mark.mass().mass().value()))
+                .orElse(1.0);
         sample(x, y, LARGEST_MARK * Math.sqrt(Math.min(100, largest) / largest), Pen.LINE, Svg.WHITE,
                 "area of " + kilograms(Math.min(100, largest)));
         svg.line("metre", Pen.BOLD, MARGIN, y + 14, MARGIN + scale, y + 14);
-        svg.text(Svg.SMALL, Anchor.START, MARGIN + scale + 4, y + 17, Lettering.fitted("1 m. Black lines and marks are to scale;"
+        svg.text(Svg.SMALL, Anchor.START, MARGIN + scale + 4, y + 17,
+                Lettering.fitted("1 m. Black lines and marks are to scale;"
                 + " the grey outline is a sketch.", Svg.SMALL, Svg.WIDTH - 2 * MARGIN - scale));
         return y + 20;
     }
@@ -389,8 +401,8 @@ final class SideView {
             }
             svg.text(sum ? "key-sum-name" : "", Svg.SMALL, Anchor.START, sum, Svg.BLACK, x + 15, y,
                     sum ? "sum" : Lettering.fitted(marks.get(i).mass().name(), Svg.SMALL, column - 15 - 10 - 34));
-            svg.text(sum ? "key-sum" : "key-" + marks.get(i).number(), Svg.SMALL, Anchor.END, sum, Svg.BLACK, x + column - 10,
-                    y, mass.known() ? kilograms(mass.value()) : "? kg");
+            svg.text(sum ? "key-sum" : "key-" + marks.get(i).number(), Svg.SMALL, Anchor.END, sum, Svg.BLACK,
+                    x + column - 10, y, mass.known() ? kilograms(mass.value()) : "? kg");
         }
         return top + 10 + rows * ROW;
     }
@@ -402,7 +414,8 @@ final class SideView {
 
     private String description() {
         StringBuilder text = new StringBuilder("The vehicle from its left side, to scale, loaded as \"")
-                .append(Lettering.named(facts.loadCase())).append("\". Wheelbase ").append(millimetres(plan.wheelbase()))
+                .append(Lettering.named(facts.loadCase())).append("\". Wheelbase ")
+                .append(millimetres(plan.wheelbase()))
                 .append("; overhang behind the rear axle ").append(millimetres(loading.rearOverhang()));
         if (ball.known() || loading.towing()) {
             text.append("; tow ball ").append(millimetres(plan.ballOverhang())).append(" behind the rear axle");

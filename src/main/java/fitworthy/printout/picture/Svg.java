@@ -10,9 +10,9 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * A drawing in the making. Its page is as many units wide as 170 mm have points, so that sizes of letters are points on paper.
- * All text goes through an XML writer, so no name can become markup. Hatching is drawn line by line: what prints and what
- * turns pages into PDF does not agree on patterns.
+ * A drawing in the making. Its page is as many units wide as 170 mm have points, so that sizes of letters are points on
+ * paper. All text goes through an XML writer, so no name can become markup. Hatching is drawn line by line: what prints
+ * and what turns pages into PDF does not agree on patterns.
  */
 final class Svg {
 
@@ -30,7 +30,8 @@ final class Svg {
 
     /** Kinds of line. Dashed ones stand for what is not known. */
     enum Pen {
-        NONE("none", 0, ""), SKETCH("#8a8a8a", 0.8, ""), HAIR(BLACK, 0.4, ""), LINE(BLACK, 0.9, ""), BOLD(BLACK, 1.8, ""),
+        NONE("none", 0, ""), SKETCH("#8a8a8a", 0.8, ""), HAIR(BLACK, 0.4, ""), LINE(BLACK, 0.9, ""),
+                BOLD(BLACK, 1.8, ""),
         EDGE(WHITE, 0.6, ""), DASHED(BLACK, 0.9, "3 2");
 
         private final String colour;
@@ -103,7 +104,8 @@ final class Svg {
         double length = Math.hypot(alongX, alongY);
         double ux = alongX / length * 5;
         double uy = alongY / length * 5;
-        lines("", Pen.NONE, BLACK, x, y, x - ux - uy * 0.35, y - uy + ux * 0.35, x - ux + uy * 0.35, y - uy - ux * 0.35);
+        lines("", Pen.NONE, BLACK, x, y, x - ux - uy * 0.35, y - uy + ux * 0.35, x - ux + uy * 0.35,
+                y - uy - ux * 0.35);
     }
 
     void text(double size, Anchor anchor, double x, double y, String text) {

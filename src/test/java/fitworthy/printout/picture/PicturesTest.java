@@ -35,7 +35,8 @@ class PicturesTest {
     private static final String HOSTILE = "</title></svg><script>alert(1)</script>&\\\"']]>";
     private static final String LONG = "A name that goes on ".repeat(30).strip();
     /** Hebrew and Arabic with a sign that turns the direction of all that follows. */
-    private static final String RIGHT_TO_LEFT = "\\u05e9\\u05dc\\u05d5\\u05dd\\u202e \\u0645\\u0631\\u062d\\u0628\\u0627";
+    private static final String RIGHT_TO_LEFT = "\\u05e9\\u05dc\\u05d5\\u05dd\\u202e "
+            + "\\u0645\\u0631\\u062d\\u0628\\u0627";
     private static final String EMOJI = "\\U0001F69A\\U0001F468\\u200D\\U0001F469 load";
     private static final String STACKED = "Z" + "\\u0310\\u0311".repeat(30) + "algo";
 
@@ -124,8 +125,8 @@ class PicturesTest {
     @Test
     void aPictureExistsOnlyWhereItsQuestionArises() throws FaultsException {
         assertEquals(List.of("picture-side", "picture-headroom"), ids(plainWith("title: plain")));
-        assertEquals(List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1", "picture-energy"),
-                ids(scenario("touring")));
+        assertEquals(List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1",
+                "picture-energy"), ids(scenario("touring")));
     }
 
     /** Without the wheelbase no place can be drawn; the limits still can. */
@@ -202,7 +203,8 @@ class PicturesTest {
 
     /** The load case that the side view shows: the fullest. */
     private static Loading loading(Advice advice) {
-        return advice.loadings().stream().reduce((one, other) -> fullest(advice, one) >= fullest(advice, other) ? one : other)
+        return advice.loadings().stream().reduce((one, other) -> fullest(advice, one) >= fullest(advice, other) ? one
+                : other)
                 .orElseThrow();
     }
 
@@ -230,13 +232,15 @@ class PicturesTest {
 
     private static String shown(PointMass mass) {
         double kg = mass.mass().value();
-        return (Math.abs(kg) >= 10 || kg == Math.rint(kg) ? String.format("%.0f", kg) : String.format("%.1f", kg)) + " kg";
+        return (Math.abs(kg) >= 10 || kg == Math.rint(kg) ? String.format("%.0f", kg) : String.format("%.1f", kg))
+                + " kg";
     }
 
     @Test
     void theKeyAddsUpToWhatTheVehicleWeighs() throws FaultsException {
         Drawing side = drawing(scenario("touring"), "picture-side");
-        List<Double> rows = side.texts().stream().filter(each -> each.getAttribute("id").matches("picture-side-key-[0-9]+"))
+        List<Double> rows = side.texts().stream().filter(each -> each.getAttribute("id")
+                .matches("picture-side-key-[0-9]+"))
                 .map(each -> Double.parseDouble(each.getTextContent().replace(" kg", ""))).toList();
         double sum = rows.stream().mapToDouble(Double::doubleValue).sum();
         double shown = Double.parseDouble(side.part("key-sum").getTextContent().replace(" kg", ""));
@@ -288,8 +292,8 @@ class PicturesTest {
     }
 
     /**
-     * The line of sight runs along the side of the trailer and past its rear corner; how much road lies beyond it far behind
-     * is the figure that the rules saw.
+     * The line of sight runs along the side of the trailer and past its rear corner; how much road lies beyond it far
+     * behind is the figure that the rules saw.
      */
     @Test
     void theSightLinesPassTheSideOfTheTrailer() throws FaultsException {
@@ -318,7 +322,8 @@ class PicturesTest {
 
     private static Measure fact(Advice advice, String loadCase, String name, String subject) {
         return advice.facts().get(loadCase).stream().filter(Measure.class::isInstance).map(Measure.class::cast)
-                .filter(each -> each.getName().equals(name) && each.getSubject().equals(subject)).findFirst().orElseThrow();
+                .filter(each -> each.getName().equals(name) && each.getSubject().equals(subject)).findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -367,8 +372,8 @@ class PicturesTest {
     @Test
     void whatIsNotKnownIsDashedAndNeverAZero() throws FaultsException {
         Advice advice = unknown();
-        assertEquals(List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1", "picture-energy"),
-                ids(advice));
+        assertEquals(List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1",
+                "picture-energy"), ids(advice));
         for (Drawing drawing : drawings(advice)) {
             assertTrue(drawing.says("?"), drawing.picture().id());
             assertTrue(drawing.elements().stream().anyMatch(each -> each.hasAttribute("stroke-dasharray")));
@@ -387,7 +392,8 @@ class PicturesTest {
         Advice advice = scenario("touring");
         String side = drawing(advice, "picture-side").picture().description();
         loading(advice).masses().stream().filter(each -> each.mass().value() != 0)
-                .forEach(each -> assertTrue(side.contains(Lettering.named(each.name()) + " " + shown(each)), each.name()));
+                .forEach(each -> assertTrue(side.contains(Lettering.named(each.name()) + " " + shown(each)),
+                        each.name()));
         Drawing chart = drawing(advice, "picture-headroom");
         chart.texts().stream().filter(each -> each.getAttribute("id").matches(".*-(share|left)"))
                 .forEach(each -> assertTrue(chart.picture().description().contains(each.getTextContent())));
@@ -413,7 +419,8 @@ class PicturesTest {
         assertTrue(chart.says("Of 7 load cases"));
         assertTrue(chart.has("limit-1-6"));
         assertFalse(chart.has("limit-1-7"));
-        assertFalse(chart.texts().stream().anyMatch(each -> each.getTextContent().equals("b")), "the emptiest is left out");
+        assertFalse(chart.texts().stream().anyMatch(each -> each.getTextContent().equals("b")),
+                "the emptiest is left out");
         assertTrue(chart.picture().description().contains("6 of 7 load cases"));
     }
 
