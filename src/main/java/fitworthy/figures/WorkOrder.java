@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jgrapht.Graph;
@@ -61,7 +62,7 @@ public final class WorkOrder {
         this.first = plan.sheet().asOf();
         List<Task> tasks = Task.of(plan);
         tasks.forEach(network::addVertex);
-        network.vertexSet().forEach(this::connect);
+        connect(tasks);
         network.vertexSet().forEach(task -> release.put(task, released(task)));
         loops = new KosarajuStrongConnectivityInspector<>(network).stronglyConnectedSets().stream()
                 .filter(set -> set.size() > 1)
@@ -186,18 +187,29 @@ public final class WorkOrder {
     }
 
     /** Draws the edges to a task. What its sheet says outright is stronger than the usual order. */
-    private void connect(Task task) {
-        Set<String> usual = plan.tables().usualOrder().getOrDefault(task.kind(), Set.of());
-        for (Task other : network.vertexSet()) {
-            boolean usually = !other.equals(task)
-                    && (usual.contains(other.kind()) || other.part() && usual.contains(Tables.ANY_PART));
-            boolean against = other.work().after().contains(task.name());
-            if (usually && against) {
-                reversed.add(task.name() + " before " + other.name());
+    /** Draws what comes before what, looking only at the pairs that some line of sheet or table may speak of. */
+    private void connect(List<Task> tasks) {
+        Map<String, List<Task>> byKind = tasks.stream().collect(Collectors.groupingBy(Task::kind));
+        Map<String, List<Task>> byName = tasks.stream().collect(Collectors.groupingBy(Task::name));
+        List<Task> parts = tasks.stream().filter(Task::part).toList();
+        Map<Task, Integer> places = new HashMap<>();
+        tasks.forEach(task -> places.put(task, places.size()));
+        for (Task task : tasks) {
+            // In the order of the sheet, so that one sheet always has one order of work.
+            Set<Task> others = new TreeSet<>(Comparator.comparing(places::get));
+            for (String kind : plan.tables().usualOrder().getOrDefault(task.kind(), Set.of())) {
+                others.addAll(kind.equals(Tables.ANY_PART) ? parts : byKind.getOrDefault(kind, List.of()));
             }
-            if (task.work().after().contains(other.name()) || usually && !against) {
-                network.addEdge(other, task);
+            others.remove(task);
+            for (Task other : others) {
+                if (other.work().after().contains(task.name())) {
+                    reversed.add(task.name() + " before " + other.name());
+                } else {
+                    network.addEdge(other, task);
+                }
             }
+            task.work().after().forEach(name -> byName.getOrDefault(name, List.of())
+                    .forEach(other -> network.addEdge(other, task)));
         }
     }
 
