@@ -178,7 +178,7 @@ class PdfPrintoutTest {
         }
     }
 
-    /** A tenth of what the page is tried with: ten thousand were not done after ten minutes, and that is to be mended. */
+    /** A tenth of what the page is tried with: ten thousand were not done after ten minutes, which is to be mended. */
     @Test
     void aThousandFindingsMakeAFile() throws Exception {
         try (PDDocument document = read(ReportTest.many(1000), Paper.A4)) {
