@@ -48,10 +48,9 @@ public record Answer(Object sheet, String title, String worst, List<Found> findi
                     view.book().cover().caution(), advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
         } catch (FaultsException e) {
             return refused(name, Refusal.of(e.faults(), ""), State.CANNOT_BE_USED);
-        } catch (Runaway e) {
-            return refused(name, Refusal.of(List.of(e.fault()), ""), State.RULE_RUNS_AWAY);
         } catch (RuntimeException e) {
-            return refused(name, List.of(Refusal.ours(input, e)), State.FAULT_OF_OURS);
+            return refused(name, Refusal.of(input, e),
+                    e instanceof Runaway ? State.RULE_RUNS_AWAY : State.FAULT_OF_OURS);
         }
     }
 

@@ -106,11 +106,9 @@ public final class Effects implements Closeable {
         boolean ours = false;
         try {
             effect = Effect.of(before, after, input.place().toString(), input.tree(text, faults), faults);
-        } catch (Runaway e) {
-            effect = Effect.refused(input.place().toString(), Refusal.of(List.of(e.fault()), ""));
         } catch (RuntimeException e) {
-            effect = Effect.refused(input.place().toString(), List.of(Refusal.ours(input, e)));
-            ours = true;
+            effect = Effect.refused(input.place().toString(), Refusal.of(input, e));
+            ours = !(e instanceof Runaway);
         }
         return new Looked(effect, Optional.empty(), journal.line(content, effect), ours);
     }

@@ -1,5 +1,6 @@
 package fitworthy.batch;
 
+import fitworthy.advice.Runaway;
 import fitworthy.source.Fault;
 import java.util.List;
 
@@ -20,9 +21,10 @@ public record Refusal(String place, String about, String problem, String right) 
                 where + each.problem(), each.mend())).toList();
     }
 
-    /** What a sheet meets that brings a fault of ours to light; the others go on. */
-    static Refusal ours(Input input, RuntimeException fault) {
-        return new Refusal(input.place().toString(), "", "a fault of ours, not of the sheet: " + fault,
-                "please report it with the sheet");
+    /** What a sheet meets that makes a rule run away, or brings a fault of ours to light; the others go on. */
+    static List<Refusal> of(Input input, RuntimeException thrown) {
+        return thrown instanceof Runaway runaway ? of(List.of(runaway.fault()), "")
+                : List.of(new Refusal(input.place().toString(), "", "a fault of ours, not of the sheet: " + thrown,
+                        "please report it with the sheet"));
     }
 }

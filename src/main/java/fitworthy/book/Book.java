@@ -59,8 +59,18 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
     /** The topics, each a folder of the book. */
     public Set<String> topics() {
         Set<String> topics = new TreeSet<>();
-        cards.keySet().forEach(id -> topics.add(id.substring(0, id.indexOf('.'))));
+        cards.keySet().forEach(id -> topics.add(topic(id)));
         return topics;
+    }
+
+    /** The topic of a rule or practice value. */
+    public static String topic(String id) {
+        return id.substring(0, id.indexOf('.'));
+    }
+
+    /** The rules that compare with a practice value. */
+    public List<String> users(String value) {
+        return rules.keySet().stream().filter(id -> rules.get(id).practice().contains(value)).toList();
     }
 
     /**

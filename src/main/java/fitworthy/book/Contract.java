@@ -126,8 +126,11 @@ final class Contract {
         }
         sources(id, card.basis().value(), card.sources());
         card.mendedBy().forEach(each -> mended(id, each));
-        Map.of("title", card.title(), "met", card.met(), "why", card.why(), "remedy", card.remedy(), "ask", card.ask())
-                .forEach((field, text) -> placeholders(id, card, field, text));
+        placeholders(id, card, "title", card.title());
+        placeholders(id, card, "met", card.met());
+        placeholders(id, card, "why", card.why());
+        placeholders(id, card, "remedy", card.remedy());
+        placeholders(id, card, "ask", card.ask());
     }
 
     private void placeholders(String id, Card card, String field, String text) {

@@ -1,6 +1,5 @@
 package fitworthy.cli;
 
-import fitworthy.printout.FaultPrintout;
 import fitworthy.proof.Proof;
 import fitworthy.proof.ProofPrintout;
 import fitworthy.source.FaultsException;

@@ -21,8 +21,4 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, boolean r
     Figure onFront(Figure wheelbase) {
         return mass.times(Figure.of(1, 0).minus(at.x().dividedBy(wheelbase)));
     }
-
-    PointMass withMass(Figure other) {
-        return new PointMass(name, sort, other, at, roof);
-    }
 }

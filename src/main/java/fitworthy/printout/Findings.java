@@ -10,6 +10,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Basis;
+import fitworthy.book.Book;
 import fitworthy.book.Practice;
 import fitworthy.book.PracticeEntry;
 import fitworthy.book.Severity;
@@ -30,7 +31,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -56,15 +56,11 @@ final class Findings {
 
     /** A severity as a report writes it. */
     static String word(Severity severity) {
-        return capital(Words.hyphenated(severity.name()));
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return Words.capital(Words.hyphenated(severity.name()));
     }
 
     private static String topic(Judged judged) {
-        return capital(judged.id().substring(0, judged.id().indexOf('.')));
+        return Words.capital(Book.topic(judged.id()));
     }
 
     private static Severity severity(List<Finding> group) {
@@ -202,7 +198,7 @@ final class Findings {
         byFigures.forEach((figures, cases) -> rows.add(Row.of(Stream.concat(
                 Stream.of(cases.get(0).isEmpty() ? "any" : String.join(", ", cases)), figures.stream())
                 .toArray(String[]::new))));
-        String meaning = capital(judged.measure().kind().meaning());
+        String meaning = Words.capital(judged.measure().kind().meaning());
         return new Table("About: " + judged.subject(), compared
                 ? List.of(text("Loading", 26), figure(meaning, 32), figure("Held against", 22), figure("Margin", 20))
                 : List.of(text("Loading", 26), text(meaning, 74)), rows);
@@ -298,7 +294,7 @@ final class Findings {
         }
         List<Block> blocks = new ArrayList<>();
         Set<List<String>> told = new HashSet<>();
-        measures.forEach((key, measure) -> blocks.add(new Worked(capital(measure.kind().meaning()) + " ["
+        measures.forEach((key, measure) -> blocks.add(new Worked(Words.capital(measure.kind().meaning()) + " ["
                 + measure.getSubject() + (measure.getLoadCase().isEmpty() ? "" : ", " + measure.getLoadCase()) + "] = "
                 + Wording.value(measure) + "; finding " + numbers.get(key).stream().map(String::valueOf)
                 .collect(Collectors.joining(", ")), lines(measure, told))));

@@ -10,7 +10,6 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Severity;
 import fitworthy.sheet.Prices;
 import java.io.PrintWriter;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -6,7 +6,6 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
-import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Practice;
 import fitworthy.book.PracticeEntry;
 import fitworthy.book.Severity;
@@ -161,11 +160,7 @@ public final class TextPrintout {
         group.forEach(finding -> byFigures.computeIfAbsent(figures.apply(finding), key -> new ArrayList<>())
                 .add(finding.judged().loadCase()));
         byFigures.forEach((text, cases) -> page.wrapped(INDENT,
-                cases.get(0).isEmpty() ? sentence(text) : String.join(", ", cases) + ": " + text));
-    }
-
-    private static String sentence(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+                cases.get(0).isEmpty() ? Words.capital(text) : String.join(", ", cases) + ": " + text));
     }
 
     private void evidence(Judged judged, List<Practice> practice) {

@@ -8,6 +8,7 @@ import fitworthy.figures.Measure;
 import fitworthy.figures.MeasureKind;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.QuantityText;
+import fitworthy.source.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -112,7 +113,7 @@ public final class Wording {
                     placeholder(matcher.group(1), judged, comparison, evidence, practice)));
         }
         matcher.appendTail(filled);
-        return filled.isEmpty() ? "" : filled.substring(0, 1).toUpperCase(Locale.ROOT) + filled.substring(1);
+        return filled.isEmpty() ? "" : Words.capital(filled.toString());
     }
 
     private static String placeholder(String name, Judged judged, Optional<Comparison> comparison,

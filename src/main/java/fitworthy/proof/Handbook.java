@@ -33,7 +33,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -69,7 +68,7 @@ public final class Handbook {
         for (String topic : book.topics()) {
             List<Block> blocks = new ArrayList<>();
             handbook.references.rules(topic).forEach(id -> blocks.addAll(handbook.rule(id)));
-            sections.add(new Section(topic, capital(topic), blocks));
+            sections.add(new Section(topic, Words.capital(topic), blocks));
         }
         sections.add(new Section("practice", "Every practice value", handbook.everyValue()));
         sections.add(new Section("confirm", "What to go and confirm", handbook.unconfirmed()));
@@ -118,7 +117,7 @@ public final class Handbook {
         List<Block> blocks = new ArrayList<>();
         for (String topic : book.topics()) {
             List<String> rules = references.rules(topic);
-            blocks.add(new Subheading(3, capital(topic) + ", " + counted(rules.size(), "rule"), ""));
+            blocks.add(new Subheading(3, Words.capital(topic) + ", " + counted(rules.size(), "rule"), ""));
             blocks.add(new Links("", rules.stream().map(id -> link(id, ": " + book.cards().get(id).title() + " ("
                     + severity(id) + ")")).toList(), true));
         }
@@ -215,7 +214,7 @@ public final class Handbook {
         book.practice().forEach((id, entry) -> {
             blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
             blocks.add(new Links(references.place(id) + ", used by",
-                    references.users(id).stream().map(each -> link(each, ""))
+                    book.users(id).stream().map(each -> link(each, ""))
                     .toList(), false));
             blocks.add(values("Values of " + id, id));
         });
@@ -278,7 +277,7 @@ public final class Handbook {
         held("No such limit applies", references.none(region).stream().map(id -> link(id, "")).toList(), blocks);
         held("Not recorded, so that these are not assessed",
                 references.notRecorded(region).stream().map(id -> link(id, ": "
-                + String.join(", ", references.users(id)))).toList(), blocks);
+                + String.join(", ", book.users(id)))).toList(), blocks);
         return blocks;
     }
 
@@ -326,9 +325,5 @@ public final class Handbook {
 
     private static String counted(int number, String what) {
         return number + " " + what + (number == 1 ? "" : "s");
-    }
-
-    private static String capital(String topic) {
-        return topic.substring(0, 1).toUpperCase(Locale.ROOT) + topic.substring(1);
     }
 }

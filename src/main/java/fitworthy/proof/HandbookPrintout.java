@@ -15,7 +15,6 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** A handbook as JSON, in the shape that docs/output.md describes. */
 public final class HandbookPrintout {
@@ -83,7 +82,7 @@ public final class HandbookPrintout {
         Card card = book.cards().get(id);
         json.writeStartObject();
         json.writeStringField("id", id);
-        json.writeStringField("topic", References.topic(id));
+        json.writeStringField("topic", Book.topic(id));
         json.writeStringField("title", card.title());
         json.writeStringField("severity", Words.hyphenated(card.severity().value().name()));
         json.writeStringField("place", book.rules().get(id).place());
@@ -133,7 +132,7 @@ public final class HandbookPrintout {
         json.writeStringField("meaning", entry.meaning());
         json.writeStringField("unit", entry.unit());
         json.writeStringField("place", references.place(id));
-        texts("rules", references.users(id));
+        texts("rules", book.users(id));
         json.writeArrayFieldStart("values");
         for (PracticeEntry.Value each : entry.values()) {
             json.writeStartObject();

@@ -6,6 +6,7 @@ import fitworthy.advice.Cases;
 import fitworthy.advice.Cases.Case;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Met;
+import fitworthy.book.Book;
 import fitworthy.printout.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -43,7 +44,7 @@ record LookAlike(Case text, Met met) {
             List<Case> named = references.met(rule);
             List<LookAlike> all = new ArrayList<>();
             for (Case each : named.isEmpty() ? references.cases() : named) {
-                if (!named.isEmpty() || References.topic(rule).equals(each.topic())) {
+                if (!named.isEmpty() || Book.topic(rule).equals(each.topic())) {
                     advice(each).met().stream().filter(met -> met.judged().id().equals(rule))
                             .min(Comparator.comparingDouble(LookAlike::left))
                             .ifPresent(met -> all.add(new LookAlike(each, met)));

@@ -87,7 +87,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         }
         Set<String> topics = new TreeSet<>();
         proof.trials.forEach(trial -> topics.add(trial.text().topic()));
-        book.rules().keySet().stream().filter(id -> topics.contains(topic(id))).forEach(id ->
+        book.rules().keySet().stream().filter(id -> topics.contains(Book.topic(id))).forEach(id ->
                 proof.coverage(id).oneSided().ifPresent(text -> proof.reminders.add(new Fault(place(book, id), id, text,
                         "cases that turn it the other way, or a condition without it"))));
         return proof;
@@ -98,9 +98,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         if (!value.from().isAfter(ALWAYS)) {
             return;
         }
-        List<String> rules = book.rules().keySet().stream()
-                .filter(each -> book.rules().get(each).practice().contains(id))
-                .toList();
+        List<String> rules = book.users(id);
         for (LocalDate day : List.of(value.from().minusDays(1), value.from())) {
             // Where none applies nothing is said, so that no case can tell.
             boolean said = !(book.lookup(id, value.region(), day) instanceof Book.Lookup.NoneApplies);
@@ -115,11 +113,8 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
     }
 
     private Coverage coverage(String id) {
-        return new Coverage(book, id, trials.stream().filter(trial -> trial.text().topic().equals(topic(id))).toList());
-    }
-
-    private static String topic(String id) {
-        return id.substring(0, id.indexOf('.'));
+        return new Coverage(book, id, trials.stream()
+                .filter(trial -> trial.text().topic().equals(Book.topic(id))).toList());
     }
 
     private static Place place(Book book, String id) {

@@ -46,12 +46,7 @@ final class References {
 
     /** The rules of a topic. */
     List<String> rules(String topic) {
-        return book.cards().keySet().stream().filter(id -> topic(id).equals(topic)).toList();
-    }
-
-    /** The rules that compare with a practice value. */
-    List<String> users(String value) {
-        return book.rules().keySet().stream().filter(id -> book.rules().get(id).practice().contains(value)).toList();
+        return book.cards().keySet().stream().filter(id -> Book.topic(id).equals(topic)).toList();
     }
 
     /** The practice values that rules compare with. */
@@ -66,10 +61,6 @@ final class References {
         rules.forEach(id -> sources.addAll(book.cards().get(id).sources()));
         values(rules).forEach(id -> book.practice().get(id).values().forEach(value -> sources.addAll(value.sources())));
         return sources;
-    }
-
-    static String topic(String rule) {
-        return rule.substring(0, rule.indexOf('.'));
     }
 
     /** File and line of a card or a practice value. */

@@ -27,9 +27,4 @@ public final class Prices {
         of(from).forEach((currency, sum) -> added.merge(currency, sum.negate(), BigDecimal::add));
         return added;
     }
-
-    /** How many planned parts have no price. */
-    public static long withoutPrice(Sheet sheet) {
-        return sheet.planned().fitments().stream().filter(each -> each.price() == null).count();
-    }
 }

@@ -76,4 +76,9 @@ public final class Words {
         }
         return edits[a.length()][b.length()];
     }
+
+    /** The same beginning with a capital. @param text not empty */
+    public static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
 }

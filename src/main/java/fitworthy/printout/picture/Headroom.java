@@ -4,11 +4,11 @@ import fitworthy.figures.Measure;
 import fitworthy.printout.Wording;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -63,7 +63,7 @@ final class Headroom {
             cases.forEach(facts -> facts.all(name).forEach(measure -> bySubject
                     .computeIfAbsent(measure.getSubject(), subject -> new ArrayList<>()).add(measure)));
             bySubject.forEach((subject, measures) -> limits.add(new Limit(
-                    words.isEmpty() ? capital(subject) : words.endsWith(", ") ? words + subject : words,
+                    words.isEmpty() ? Words.capital(subject) : words.endsWith(", ") ? words + subject : words,
                     shown(measures))));
         });
         double largest = limits.stream().flatMap(limit -> limit.measures.stream())
@@ -80,10 +80,6 @@ final class Headroom {
         }
         return byCase.values().stream().sorted(Comparator.comparingDouble((Measure measure) ->
                 -Facts.used(measure).orElse(Double.MAX_VALUE))).limit(MOST_CASES).toList();
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private Picture picture() {

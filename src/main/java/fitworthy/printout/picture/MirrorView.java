@@ -12,10 +12,10 @@ import fitworthy.sheet.Details.Mirror;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Trailer;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -275,7 +275,7 @@ final class MirrorView {
     /** What the picture shows on one side, in figures. */
     private void told(Side side, double top) {
         Measure past = facts.one("mirrors.past-trailer", side.name()).orElseThrow();
-        String name = side.name().substring(0, 1).toUpperCase(Locale.ROOT) + side.name().substring(1);
+        String name = Words.capital(side.name());
         String where = !past.isKnown() ? "reach or width of the trailer not known"
                 : "glass out to " + Wording.quantity(past.getValue(), past.kind()) + ", side of the trailer at "
                         + Wording.quantity(past.getLimit(), past.kind())
