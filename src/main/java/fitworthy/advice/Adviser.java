@@ -1,6 +1,5 @@
 package fitworthy.advice;
 
-import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
@@ -9,6 +8,8 @@ import fitworthy.book.Advised;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.Consequence;
+import fitworthy.book.InForce;
+import fitworthy.book.InForce.Rule;
 import fitworthy.book.Practice;
 import fitworthy.book.RuleSplit;
 import fitworthy.book.RuleSplit.RuleSet;
@@ -16,6 +17,7 @@ import fitworthy.book.RuleText;
 import fitworthy.book.Severity;
 import fitworthy.figures.Loading;
 import fitworthy.figures.Measure;
+import fitworthy.figures.MeasureKind;
 import fitworthy.figures.Measures;
 import fitworthy.figures.Plan;
 import fitworthy.sheet.Figure;
@@ -25,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -44,8 +47,7 @@ public final class Adviser {
     private final Book book;
     private final Sheet sheet;
     private final Pace.Bounds bounds;
-    private final Map<String, Book.Lookup> lookups;
-    private final List<Practice> practice = new ArrayList<>();
+    private final InForce inForce;
     private final Map<Key, Outcome> outcomes = new LinkedHashMap<>();
 
     /** What an outcome is known by. */
@@ -53,6 +55,17 @@ public final class Adviser {
         static Key of(Outcome outcome) {
             Judged judged = outcome.judged();
             return new Key(judged.id(), judged.subject(), judged.loadCase());
+        }
+
+        // As a record has them, but those are slow over the hundreds of outcomes that a sheet has.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && id.equals(key.id) && subject.equals(key.subject) && in.equals(key.in);
+        }
+
+        @Override
+        public int hashCode() {
+            return (id.hashCode() * 31 + subject.hashCode()) * 31 + in.hashCode();
         }
     }
 
@@ -63,12 +76,7 @@ public final class Adviser {
         this.book = book;
         this.sheet = sheet;
         this.bounds = bounds;
-        this.lookups = book.lookups(sheet.region(), sheet.asOf());
-        for (Book.Lookup each : lookups.values()) {
-            if (each instanceof Book.Lookup.Found found) {
-                practice.add(found.practice());
-            }
-        }
+        this.inForce = book.inForce(sheet.region(), sheet.asOf());
     }
 
     /** What the book has to say of the sheet, in its region and on its day. */
@@ -97,9 +105,7 @@ public final class Adviser {
                 .filter(each -> cases.isEmpty() || cases.contains(each.loadCase().name())).toList();
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
-        Set<String> loadedNames = new HashSet<>();
-        loaded.forEach(all -> all.forEach(each -> loadedNames.add(each.getName())));
-        RuleSplit split = book.split(loadedNames);
+        RuleSplit split = inForce.split(loaded);
         Pass alike = run(split.rest(), split.rest().among(always), List.of());
         Map<String, List<Object>> facts = new LinkedHashMap<>();
         List<Measure> shared = split.over().among(always);
@@ -135,17 +141,23 @@ public final class Adviser {
      * @param earlier what other rules have found before
      */
     private Pass run(RuleSet rules, List<Measure> measures, List<Finding> earlier) {
-        Map<String, List<Measure>> byName = new HashMap<>();
-        measures.forEach(each -> byName.computeIfAbsent(each.getName(), name -> new ArrayList<>()).add(each));
+        Map<MeasureKind, List<Measure>> byKind = new IdentityHashMap<>();
+        for (Measure each : measures) {
+            byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
+        }
         Pace pace = new Pace(bounds);
-        pace.combinations(rules.rules(), byName);
+        pace.combinations(rules.rules(), byKind);
         Map<Key, Finding> found = fire(rules, measures, earlier, pace);
+        Set<String> fired = new HashSet<>();
+        for (Key each : found.keySet()) {
+            fired.add(each.id());
+        }
         List<Outcome> quiet = new ArrayList<>();
-        for (RuleText rule : rules.rules()) {
-            Card card = book.cards().get(rule.id());
-            for (Measure judged : byName.getOrDefault(card.judges(), List.of())) {
-                if (!found.containsKey(key(rule.id(), judged))) {
-                    quiet(rule, card, judged, byName).ifPresent(quiet::add);
+        for (Rule rule : rules.rules()) {
+            List<Measure> judges = rule.applies() ? byKind.getOrDefault(rule.judged(), List.of()) : List.of();
+            for (Measure judged : judges) {
+                if (!fired.contains(rule.id()) || !found.containsKey(key(rule.id(), judged))) {
+                    quiet(rule, judged, byKind).ifPresent(quiet::add);
                 }
             }
         }
@@ -159,7 +171,7 @@ public final class Adviser {
      */
     private List<Object> settle(List<Measure> measures, Pass... passes) {
         Map<Measure, Severity> worst = new HashMap<>();
-        List<Object> seen = new ArrayList<>(practice);
+        List<Object> seen = new ArrayList<>(inForce.practice());
         seen.addAll(measures);
         for (Pass pass : passes) {
             for (Finding each : pass.findings) {
@@ -193,7 +205,7 @@ public final class Adviser {
                     session.insert(new Advised(id, judged.getSubject()));
                 }
             });
-            practice.stream().filter(each -> rules.practice().contains(each.id())).forEach(session::insert);
+            rules.practice().forEach(session::insert);
             measures.forEach(session::insert);
             earlier.stream().map(Finding::judged).filter(each -> rules.earlier().contains(each.id()))
                     .forEach(each -> session.insert(new Advised(each.id(), each.subject())));
@@ -224,7 +236,7 @@ public final class Adviser {
                 .orElseThrow(() -> new IllegalStateException(id + " fired without the measure it judges"));
         List<Practice> all = withAgainst(card, values);
         Judged where = judged(book.rules().get(id), card, judged, measures);
-        return new Finding(where, measures, all, comparison(card, judged, all), Waiving.of(sheet, where));
+        return new Finding(where, measures, all, Waiving.of(sheet, where));
     }
 
     /**
@@ -235,57 +247,58 @@ public final class Adviser {
             return List.copyOf(values);
         }
         List<Practice> all = new ArrayList<>(values);
-        all.add(((Book.Lookup.Found) lookups.get(card.against())).practice());
+        all.add(((Book.Lookup.Found) inForce.lookups().get(card.against())).practice());
         return all;
     }
 
-    private static Optional<Comparison> comparison(Card card, Measure judged, List<Practice> practice) {
-        return card.against().isEmpty() ? Optional.empty() : Optional.of(Comparison.of(card, judged, practice));
-    }
-
     private static Judged judged(RuleText rule, Card card, Measure measure, List<Measure> evidence) {
-        String loadCase = evidence.stream().map(Measure::getLoadCase).filter(name -> !name.isEmpty()).findFirst()
-                .orElse("");
+        String loadCase = "";
+        for (int i = 0; i < evidence.size() && loadCase.isEmpty(); i++) {
+            loadCase = evidence.get(i).getLoadCase();
+        }
         return new Judged(rule.id(), card, rule, measure, loadCase);
     }
 
     /** A card whose rule did not fire on a measure: met, not assessed, or nothing where it does not apply. */
-    private Optional<Outcome> quiet(RuleText rule, Card card, Measure judged, Map<String, List<Measure>> byName) {
-        List<Measure> relevant = new ArrayList<>();
-        relevant.add(judged);
-        for (String name : card.about()) {
-            if (name.equals(card.judges())) {
-                continue;
-            }
-            List<Measure> all = byName.getOrDefault(name, List.of());
-            List<Measure> same = all.stream().filter(each -> each.getSubject().equals(judged.getSubject())).toList();
-            if (all.isEmpty()) {
-                return Optional.empty();
-            }
-            relevant.addAll(same.isEmpty() ? all : same);
+    private Optional<Outcome> quiet(Rule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+        List<Measure> relevant = relevant(rule, judged, byKind);
+        if (relevant.isEmpty()) {
+            return Optional.empty();
+        }
+        Judged where = judged(rule.text(), rule.card(), judged, relevant);
+        if (rule.unrecorded().isEmpty() && relevant.stream().allMatch(Measure::isKnown)) {
+            return Optional.of(new Met(where, relevant, rule.values()));
         }
         Set<Missing> missing = new LinkedHashSet<>();
         relevant.forEach(each -> missing.addAll(each.missing()));
-        List<Practice> values = new ArrayList<>();
-        for (String id : rule.practice()) {
-            Book.Lookup lookup = lookups.get(id);
-            if (lookup instanceof Book.Lookup.NoneApplies) {
-                return Optional.empty();
-            }
-            if (lookup instanceof Book.Lookup.Found found) {
-                values.add(found.practice());
-            } else {
-                missing.add(notRecorded(id));
-            }
+        rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
+        return Optional.of(new NotAssessed(where, List.copyOf(missing)));
+    }
+
+    /**
+     * What a card is about where it judges a measure: of each other kind the measures of the same subject, or all of
+     * them where none is of the same; nothing where there is no measure of a kind.
+     */
+    private static List<Measure> relevant(Rule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+        if (rule.others().isEmpty()) {
+            return List.of(judged);
         }
-        Judged where = judged(rule, card, judged, relevant);
-        return Optional.of(missing.isEmpty() ? new Met(where, relevant, values, comparison(card, judged, values))
-                : new NotAssessed(where, List.copyOf(missing)));
+        List<Measure> relevant = new ArrayList<>();
+        relevant.add(judged);
+        for (MeasureKind kind : rule.others()) {
+            List<Measure> all = byKind.getOrDefault(kind, List.of());
+            if (all.isEmpty()) {
+                return List.of();
+            }
+            List<Measure> same = all.stream().filter(each -> each.getSubject().equals(judged.getSubject())).toList();
+            relevant.addAll(same.isEmpty() ? all : same);
+        }
+        return relevant;
     }
 
     /** A practice value as a figure; missing where none is recorded or applies. */
     private Figure practice(String id) {
-        return lookups.get(id) instanceof Book.Lookup.Found found ? Figure.of(found.practice().value(), 0)
+        return inForce.lookups().get(id) instanceof Book.Lookup.Found found ? Figure.of(found.practice().value(), 0)
                 : Figure.missing(notRecorded(id));
     }
 

@@ -33,15 +33,23 @@ public sealed interface Outcome {
     /**
      * The rule's condition holds.
      *
-     * @param comparison absent where the rule compares nothing with a limit
      * @param waiver what a person wrote who stands for it
      */
-    record Finding(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison,
-            Optional<Waiver> waiver) implements Outcome {}
+    record Finding(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Waiver> waiver)
+            implements Outcome {
+        /** Absent where the rule compares nothing with a limit. */
+        public Optional<Comparison> comparison() {
+            return Comparison.of(judged, practice);
+        }
+    }
 
     /** The rule was assessed and its condition does not hold. */
-    record Met(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Comparison> comparison)
-            implements Outcome {}
+    record Met(Judged judged, List<Measure> evidence, List<Practice> practice) implements Outcome {
+        /** Absent where the rule compares nothing with a limit. */
+        public Optional<Comparison> comparison() {
+            return Comparison.of(judged, practice);
+        }
+    }
 
     /** A figure or a practice value is missing. */
     record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {}
@@ -62,12 +70,17 @@ public sealed interface Outcome {
             return Math.abs(margin) < tolerance;
         }
 
-        static Comparison of(Card card, Measure measure, List<Practice> practice) {
+        private static Optional<Comparison> of(Judged judged, List<Practice> practice) {
+            Card card = judged.card();
+            if (card.against().isEmpty()) {
+                return Optional.empty();
+            }
+            Measure measure = judged.measure();
             Optional<Practice> against = practice.stream().filter(each -> each.id().equals(card.against())).findFirst();
             double limit = card.againstLimit() ? measure.getLimit() : against.orElseThrow().value();
             double headroom = limit - measure.getValue();
-            return new Comparison(measure.getValue(), limit, card.atLeast() ? -headroom : headroom,
-                    measure.getTolerance(), against.filter(each -> each.house().isPresent()).isPresent());
+            return Optional.of(new Comparison(measure.getValue(), limit, card.atLeast() ? -headroom : headroom,
+                    measure.getTolerance(), against.filter(each -> each.house().isPresent()).isPresent()));
         }
     }
 }

@@ -1,8 +1,9 @@
 package fitworthy.advice;
 
 import fitworthy.book.Book;
-import fitworthy.book.RuleText;
+import fitworthy.book.InForce;
 import fitworthy.figures.Measure;
+import fitworthy.figures.MeasureKind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -39,14 +40,14 @@ final class Pace implements AgendaFilter {
     }
 
     /** Stops before the session does anything, where a rule would multiply too many measures with each other. */
-    void combinations(List<RuleText> rules, Map<String, List<Measure>> measures) {
-        for (RuleText rule : rules) {
+    void combinations(List<InForce.Rule> rules, Map<MeasureKind, List<Measure>> measures) {
+        for (InForce.Rule rule : rules) {
             double combinations = 1;
-            for (String name : rule.joined()) {
-                combinations *= measures.getOrDefault(name, List.of()).size();
+            for (MeasureKind kind : rule.joined()) {
+                combinations *= measures.getOrDefault(kind, List.of()).size();
             }
             if (combinations > bounds.combinations()) {
-                throw new Runaway(rule, "would look at more than " + bounds.combinations()
+                throw new Runaway(rule.text(), "would look at more than " + bounds.combinations()
                         + " combinations of measures");
             }
         }

@@ -7,13 +7,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicReference;
 import org.kie.api.runtime.KieSessionsPool;
 
 /**
@@ -31,20 +29,17 @@ import org.kie.api.runtime.KieSessionsPool;
  * @param sessions sessions over the compiled rules
  * @param house what a shop sets over it
  * @param values the practice values of each region by day
- * @param lastSplit the rules as they were split last
  */
 public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
         Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources,
-        Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values,
-        AtomicReference<RuleSplit> lastSplit) {
+        Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values) {
 
     public Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
             Map<String, RuleText> rules,
             Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places, Tables tables,
             KieSessionsPool sessions, House house) {
         this(cover, hash, regions, cards, rules, practice, sources, places, tables, sessions, house,
-                new PracticeValues(regions, practice, house),
-                new AtomicReference<>(RuleSplit.of(rules.values(), Set.of())));
+                new PracticeValues(regions, practice, house, rules, cards));
     }
 
     /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
@@ -86,19 +81,6 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
         }
     }
 
-    /** The rules split by whether they look at measures of these names, or of any asked for before. */
-    public RuleSplit split(Set<String> names) {
-        RuleSplit last = lastSplit.get();
-        if (last.names().containsAll(names)) {
-            return last;
-        }
-        Set<String> all = new HashSet<>(last.names());
-        all.addAll(names);
-        RuleSplit split = RuleSplit.of(rules.values(), all);
-        lastSplit.set(split);
-        return split;
-    }
-
     /** This book with what a shop sets over it. Its values stay; the cards carry the shop's severities. */
     public Book with(House shop) {
         Map<String, Card> rated = new TreeMap<>(cards);
@@ -113,11 +95,11 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
 
     /** A practice value in a region on a day: the shop's where it sets one, else what the book records. */
     public Lookup lookup(String id, String region, LocalDate day) {
-        return lookups(region, day).get(id);
+        return inForce(region, day).lookups().get(id);
     }
 
-    /** The same for every practice value, by id. */
-    public Map<String, Lookup> lookups(String region, LocalDate day) {
+    /** What of it is in force in a region on a day. */
+    public InForce inForce(String region, LocalDate day) {
         return values.at(region, day);
     }
 }

@@ -26,24 +26,29 @@ final class PracticeValues {
     private final Map<String, Region> regions;
     private final Map<String, PracticeEntry> practice;
     private final House house;
+    private final Map<String, RuleText> rules;
+    private final Map<String, Card> cards;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
-    private final Map<Span, Map<String, Lookup>> found = new ConcurrentHashMap<>();
+    private final Map<Span, InForce> inForce = new ConcurrentHashMap<>();
 
-    PracticeValues(Map<String, Region> regions, Map<String, PracticeEntry> practice, House house) {
+    PracticeValues(Map<String, Region> regions, Map<String, PracticeEntry> practice, House house,
+            Map<String, RuleText> rules, Map<String, Card> cards) {
         this.regions = regions;
         this.practice = practice;
         this.house = house;
+        this.rules = rules;
+        this.cards = cards;
         practice.values().forEach(entry -> entry.values().forEach(value -> changes.add(value.from())));
         house.page().values().forEach(value -> changes.add(value.from()));
     }
 
-    /** Every value of the book, by id, in a region on a day. */
-    Map<String, Lookup> at(String region, LocalDate day) {
+    /** What is in force in a region on a day. */
+    InForce at(String region, LocalDate day) {
         LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
-        return found.computeIfAbsent(new Span(region, begun), span -> {
+        return inForce.computeIfAbsent(new Span(region, begun), span -> {
             Map<String, Lookup> values = new TreeMap<>();
             practice.keySet().forEach(id -> values.put(id, value(id, span)));
-            return values;
+            return new InForce(values, rules, cards);
         });
     }
 

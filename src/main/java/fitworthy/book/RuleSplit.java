@@ -1,62 +1,76 @@
 package fitworthy.book;
 
+import fitworthy.book.InForce.Rule;
 import fitworthy.figures.Measure;
-import java.util.Collection;
+import fitworthy.figures.MeasureKind;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 
 /**
  * The rules of a book in two sets.
  *
- * @param names some names of measures
- * @param over the rules that look at measures of these names, themselves or through advice that they build on
+ * @param kinds some kinds of measure
+ * @param over the rules that look at measures of these kinds, themselves or through advice that they build on
  * @param rest the others
  */
-public record RuleSplit(Set<String> names, RuleSet over, RuleSet rest) {
+public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
 
     /**
      * Some rules.
      *
-     * @param rules what each of them mentions
+     * @param rules the rules
      * @param ids their ids
-     * @param measures names of the measures that any of them matches
-     * @param practice ids of the practice values that any of them matches
+     * @param kinds what any of them matches
+     * @param practice the practice values that any of them matches
      * @param earlier ids of the advice that any of them builds on
      */
-    public record RuleSet(List<RuleText> rules, Set<String> ids, Set<String> measures, Set<String> practice,
+    public record RuleSet(List<Rule> rules, Set<String> ids, Set<MeasureKind> kinds, Set<Practice> practice,
             Set<String> earlier) {
 
-        static RuleSet of(List<RuleText> rules) {
-            return new RuleSet(rules, all(rules, rule -> Set.of(rule.id())), all(rules, RuleText::measures),
-                    all(rules, RuleText::practice), all(rules, RuleText::earlier));
+        private static RuleSet of(List<Rule> rules, Map<String, MeasureKind> byName) {
+            Set<String> ids = new HashSet<>();
+            Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
+            Set<Practice> practice = new LinkedHashSet<>();
+            Set<String> earlier = new HashSet<>();
+            for (Rule rule : rules) {
+                ids.add(rule.id());
+                rule.text().measures().forEach(name -> kinds.add(byName.get(name)));
+                practice.addAll(rule.values());
+                earlier.addAll(rule.text().earlier());
+            }
+            return new RuleSet(rules, ids, kinds, practice, earlier);
         }
 
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */
         public List<Measure> among(List<Measure> all) {
-            return all.stream().filter(each -> measures.contains(each.getName())).toList();
-        }
-
-        private static Set<String> all(List<RuleText> rules, Function<RuleText, Set<String>> words) {
-            Set<String> all = new HashSet<>();
-            rules.forEach(each -> all.addAll(words.apply(each)));
-            return all;
+            List<Measure> among = new ArrayList<>();
+            for (Measure each : all) {
+                if (kinds.contains(each.kind())) {
+                    among.add(each);
+                }
+            }
+            return among;
         }
     }
 
-    static RuleSplit of(Collection<RuleText> rules, Set<String> names) {
+    static RuleSplit of(List<Rule> rules, Map<String, MeasureKind> byName, Set<MeasureKind> kinds) {
         Set<String> over = new HashSet<>();
         for (int before = -1; before < over.size();) {
             before = over.size();
-            for (RuleText rule : rules) {
-                if (rule.measures().stream().anyMatch(names::contains)
-                        || rule.earlier().stream().anyMatch(over::contains)) {
+            for (Rule rule : rules) {
+                if (rule.text().measures().stream().anyMatch(name -> kinds.contains(byName.get(name)))
+                        || rule.text().earlier().stream().anyMatch(over::contains)) {
                     over.add(rule.id());
                 }
             }
         }
-        return new RuleSplit(names, RuleSet.of(rules.stream().filter(rule -> over.contains(rule.id())).toList()),
-                RuleSet.of(rules.stream().filter(rule -> !over.contains(rule.id())).toList()));
+        return new RuleSplit(kinds, RuleSet.of(rules.stream().filter(rule -> over.contains(rule.id())).toList(), byName),
+                RuleSet.of(rules.stream().filter(rule -> !over.contains(rule.id())).toList(), byName));
     }
 }

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * An answer, or what is missing to give one. Rule files match on its properties: {@code name}, {@code subject},
@@ -17,6 +18,12 @@ import java.util.List;
 public final class Measure {
 
     private static final MathContext DIGITS = new MathContext(12);
+    private static final double TWELVE_DIGITS = 1e12;
+    /** Powers of ten that a double holds exactly. */
+    private static final double[] POWERS = IntStream.range(0, 23).mapToDouble(i -> Double.parseDouble("1e" + i))
+            .toArray();
+    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-4 of a digit. */
+    private static final double NO_TIE = 0.499;
 
     private final MeasureKind kind;
     private final String subject;
@@ -117,6 +124,9 @@ public final class Measure {
     }
 
     Measure worked(Working... further) {
+        if (workings.isEmpty()) {
+            return new Measure(this, List.of(further));
+        }
         List<Working> all = new ArrayList<>(workings);
         all.addAll(List.of(further));
         return new Measure(this, List.copyOf(all));
@@ -173,12 +183,21 @@ public final class Measure {
 
     /** To twelve digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
     private static double rounded(double value) {
-        if (!Double.isFinite(value)) {
-            return value;
-        }
         // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
-        return Math.rint(value) == value && Math.abs(value) < 1e12 ? value + 0.0
-                : new BigDecimal(value).round(DIGITS).doubleValue();
+        if (Math.rint(value) == value && Math.abs(value) < TWELVE_DIGITS) {
+            return value + 0.0;
+        }
+        int decimals = 11 - (int) Math.floor(Math.log10(Math.abs(value)));
+        if (decimals >= 0 && decimals < POWERS.length) {
+            // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
+            double digits = value * POWERS[decimals];
+            double whole = Math.rint(digits);
+            if (Math.abs(digits - whole) < NO_TIE && Math.abs(digits) >= TWELVE_DIGITS / 10
+                    && Math.abs(whole) < TWELVE_DIGITS) {
+                return whole / POWERS[decimals];
+            }
+        }
+        return Double.isFinite(value) ? new BigDecimal(value).round(DIGITS).doubleValue() : value;
     }
 
     /** Limit less value: how much is left; negative by how much it is exceeded. */

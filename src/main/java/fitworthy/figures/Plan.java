@@ -8,20 +8,54 @@ import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/**
- * A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned.
- *
- * @param sheet the sheet as read
- * @param tables published tables
- * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing where
- *     the rule book records none
- */
-public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice) {
+/** A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned. */
+public final class Plan {
+
+    private final Sheet sheet;
+    private final Tables tables;
+    private final Function<String, Figure> practice;
+    // Measures ask for these over and over, so the parts are not gone through each time.
+    private final Map<Fitment.Kind, List<Fitment>> byKind = new EnumMap<>(Fitment.Kind.class);
+    private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
+    private final Figure wheelbase;
+    private final Vehicle.Ratings ratings;
+
+    /**
+     * @param sheet the sheet as read
+     * @param tables published tables
+     * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing
+     *     where the rule book records none
+     */
+    public Plan(Sheet sheet, Tables tables, Function<String, Figure> practice) {
+        this.sheet = sheet;
+        this.tables = tables;
+        this.practice = practice;
+        for (Fitment each : sheet.fitments()) {
+            byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
+            byDetails.computeIfAbsent(each.details().getClass(), type -> new ArrayList<>()).add(each.details());
+        }
+        this.wheelbase = details(Details.ChassisExtension.class).stream()
+                .map(Details.ChassisExtension::wheelbaseAdded).reduce(vehicle().size().wheelbase(), Figure::plus);
+        this.ratings = planned(Details.RatingUpgrade.class).map(this::upgraded).orElse(vehicle().ratings());
+    }
+
+    /** The sheet as read. */
+    public Sheet sheet() {
+        return sheet;
+    }
+
+    /** Published tables. */
+    public Tables tables() {
+        return tables;
+    }
 
     /** A practice value of the sheet's region and day, in the unit used inside. */
     Figure practice(String id) {
@@ -33,17 +67,19 @@ public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice
     }
 
     public List<Fitment> fitments(Fitment.Kind kind) {
-        return sheet.fitments().stream().filter(fitment -> fitment.kind() == kind).toList();
+        return byKind.getOrDefault(kind, List.of());
     }
 
     /** The details of every planned part whose details are of this type. */
+    @SuppressWarnings("unchecked")
     public <D extends Details> List<D> details(Class<D> type) {
-        return sheet.fitments().stream().map(Fitment::details).filter(type::isInstance).map(type::cast).toList();
+        return (List<D>) byDetails.getOrDefault(type, List.of());
     }
 
     /** The details of the first planned part of this type. */
     public <D extends Details> Optional<D> planned(Class<D> type) {
-        return details(type).stream().findFirst();
+        List<D> all = details(type);
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
     }
 
     /** Whether the vehicle is registered by the day the sheet asks about. */
@@ -52,18 +88,17 @@ public record Plan(Sheet sheet, Tables tables, Function<String, Figure> practice
     }
 
     public Figure wheelbase() {
-        Figure wheelbase = vehicle().size().wheelbase();
-        for (Details.ChassisExtension extension : details(Details.ChassisExtension.class)) {
-            wheelbase = wheelbase.plus(extension.wheelbaseAdded());
-        }
         return wheelbase;
     }
 
     /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it. */
     public Vehicle.Ratings ratings() {
+        return ratings;
+    }
+
+    private Vehicle.Ratings upgraded(Details.RatingUpgrade upgrade) {
         Vehicle.Ratings made = vehicle().ratings();
-        Details.RatingUpgrade upgrade = planned(Details.RatingUpgrade.class).orElse(null);
-        return upgrade == null ? made : new Vehicle.Ratings(upgrade.gvm().or(made.gvm()), upgrade.gcm().or(made.gcm()),
+        return new Vehicle.Ratings(upgrade.gvm().or(made.gvm()), upgrade.gcm().or(made.gcm()),
                 upgrade.frontAxle().or(made.frontAxle()), upgrade.rearAxle().or(made.rearAxle()),
                 upgrade.towing().or(made.towing()), made.towingStated(), made.towingUnbraked(), made.ball(),
                 made.roof(), made.levelling());

@@ -94,7 +94,7 @@ final class References {
 
     /** What holds in a region of a practice value once all that is recorded has begun. */
     Lookup last(String region, String value) {
-        return book.lookups(region, LAST).get(value);
+        return book.lookup(value, region, LAST);
     }
 
     /** The practice values that a region has from another, its parent or that one's. */
