@@ -21,9 +21,11 @@ public final class WorkDays {
     /** How many working days there are from {@code first} on, before {@code day}; none where it is no later. */
     public static long before(LocalDate first, LocalDate day) {
         long days = Math.max(0, ChronoUnit.DAYS.between(first, day));
-        long weeks = days / DAYS_A_WEEK;
-        return weeks * WORKING_DAYS_A_WEEK
-                + first.plusWeeks(weeks).datesUntil(first.plusDays(days)).filter(WorkDays::isWorking).count();
+        long working = days / DAYS_A_WEEK * WORKING_DAYS_A_WEEK;
+        for (long left = days % DAYS_A_WEEK; left > 0; left--) {
+            working += isWorking(first.plusDays(left - 1)) ? 1 : 0;
+        }
+        return working;
     }
 
     /** The working day, from {@code first} on, that has {@code count} of them before it. */

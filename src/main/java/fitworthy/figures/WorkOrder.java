@@ -56,6 +56,7 @@ public final class WorkOrder {
     private final List<String> reversed = new ArrayList<>();
     private final List<List<String>> loops;
     private final Map<Task, CriticalPath.Times> times;
+    private final List<Turn> turn;
 
     private WorkOrder(Plan plan) {
         this.plan = plan;
@@ -69,6 +70,7 @@ public final class WorkOrder {
                 .map(set -> tasks.stream().filter(set::contains).map(Task::name).sorted().toList()).toList();
         times = loops.isEmpty() ? CriticalPath.of(network, release, network.vertexSet().stream()
                 .collect(Collectors.toMap(task -> task, task -> task.work().days()))) : Map.of();
+        turn = turn();
     }
 
     public static WorkOrder of(Plan plan) {
@@ -77,7 +79,7 @@ public final class WorkOrder {
 
     /** Every step in an order in which one pair of hands gets through soonest; none where there is a loop. */
     public List<Step> steps() {
-        return turn().stream().map(Turn::task).map(task -> step(task, times.get(task))).toList();
+        return turn.stream().map(Turn::task).map(task -> step(task, times.get(task))).toList();
     }
 
     /** Names of parts and jobs that wait for each other, a list a loop, in alphabetical order. */
@@ -92,15 +94,15 @@ public final class WorkOrder {
 
     /** The same where one job is done after the other. */
     List<String> tableInTurn() {
-        Map<Task, Turn> turn = turn().stream().collect(Collectors.toMap(Turn::task, each -> each));
-        return table(task -> turn.get(task).start(), task -> turn.get(task).end());
+        Map<Task, Turn> byTask = turn.stream().collect(Collectors.toMap(Turn::task, each -> each));
+        return table(task -> byTask.get(task).start(), task -> byTask.get(task).end());
     }
 
     private List<String> table(Function<Task, Figure> start, Function<Task, Figure> end) {
         List<String> lines = new ArrayList<>();
         lines.add("a job begins when its part has come and the jobs before it are done, in working days from " + first);
         lines.add(row("", "part", "begins", "takes", "ends"));
-        turn().stream().map(Turn::task).forEach(task -> lines.add(row(task.name(), tenths(arrival(task)),
+        turn.stream().map(Turn::task).forEach(task -> lines.add(row(task.name(), tenths(arrival(task)),
                 tenths(start.apply(task)), tenths(task.work().days()), tenths(end.apply(task)))));
         return lines;
     }
@@ -116,7 +118,6 @@ public final class WorkOrder {
 
     /** The same where one job is done after the other. */
     public Figure endInTurn() {
-        List<Turn> turn = turn();
         return turn.isEmpty() ? NO_ORDER : turn.get(turn.size() - 1).end();
     }
 
@@ -127,7 +128,7 @@ public final class WorkOrder {
 
     /** When the first job begins that brings the vehicle in, which what only has to be aboard does not. */
     Figure begin() {
-        return turn().stream().filter(each -> !(each.task().work().days().value() == 0)).findFirst().map(Turn::start)
+        return turn.stream().filter(each -> !(each.task().work().days().value() == 0)).findFirst().map(Turn::start)
                 .orElseGet(this::endInTurn);
     }
 
@@ -186,8 +187,10 @@ public final class WorkOrder {
         return reversed;
     }
 
-    /** Draws the edges to a task. What its sheet says outright is stronger than the usual order. */
-    /** Draws what comes before what, looking only at the pairs that some line of sheet or table may speak of. */
+    /**
+     * Draws what comes before what, looking only at the pairs that some line of sheet or table may speak of. What the
+     * sheet says outright is stronger than the usual order.
+     */
     private void connect(List<Task> tasks) {
         Map<String, List<Task>> byKind = tasks.stream().collect(Collectors.groupingBy(Task::kind));
         Map<String, List<Task>> byName = tasks.stream().collect(Collectors.groupingBy(Task::name));
@@ -233,16 +236,16 @@ public final class WorkOrder {
      * one machine with release times and precedence).
      */
     private List<Turn> turn() {
-        List<Turn> turn = new ArrayList<>();
+        List<Turn> turns = new ArrayList<>();
         Figure free = Figure.of(0, 0);
         // The sort keeps the order of work among equals.
         for (Task task : times.keySet().stream()
                 .sorted(Comparator.comparing(task -> times.get(task).start().value())).toList()) {
             Figure start = free.most(times.get(task).start());
             free = start.plus(task.work().days());
-            turn.add(new Turn(task, start, free));
+            turns.add(new Turn(task, start, free));
         }
-        return turn;
+        return turns;
     }
 
     private Step step(Task task, CriticalPath.Times when) {

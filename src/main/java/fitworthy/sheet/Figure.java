@@ -113,7 +113,12 @@ public final class Figure {
 
     private Figure combined(Figure other, double result, double slope, double otherSlope) {
         return missingWith(other,
-                of(result, Math.hypot(slope * tolerance(), otherSlope * other.tolerance())));
+                of(result, root(slope * tolerance(), otherSlope * other.tolerance())));
+    }
+
+    /** The root of the sum of squares; most often one of them is 0, which takes no root. */
+    private static double root(double one, double other) {
+        return one == 0 ? Math.abs(other) : other == 0 ? Math.abs(one) : Math.hypot(one, other);
     }
 
     @Override
