@@ -15,6 +15,9 @@ public final class Figure {
 
     public static final Figure ZERO = of(0);
 
+    private static final double LEAST_SQUARES = 1e-280;
+    private static final double MOST_SQUARES = 1e280;
+
     private final double value;
     private final double tolerance;
     private final List<Missing> missing;
@@ -116,9 +119,10 @@ public final class Figure {
                 of(result, root(slope * tolerance(), otherSlope * other.tolerance())));
     }
 
-    /** The root of the sum of squares; most often one of them is 0, which takes no root. */
+    /** The root of the sum of squares, the careful and slow way only where a square is hardly a double any more. */
     private static double root(double one, double other) {
-        return one == 0 ? Math.abs(other) : other == 0 ? Math.abs(one) : Math.hypot(one, other);
+        double squares = one * one + other * other;
+        return squares > LEAST_SQUARES && squares < MOST_SQUARES ? Math.sqrt(squares) : Math.hypot(one, other);
     }
 
     @Override
