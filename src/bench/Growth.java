@@ -120,9 +120,11 @@ final class Growth {
 
     private static String parts(int count) {
         return "fitments:\n" + IntStream.range(0, count).mapToObj(
-                i -> String.format("  - {name: Part %d, kind: other, mass: %d kg,"
-                + " at: {x: %d mm, y: 0 mm, z: 900 mm}, price: %d.00 AUD, lead-time: %d days, work: {days: 0.1}}%n", i,
-                1 + i % 3, 800 + 70 * (i % 40), 300 + i, i % 9)).collect(Collectors.joining());
+                i -> String.format("  - {name: Part %1$d, kind: other, mass: %2$d kg, at: {x: %3$d mm, y: %4$d mm, z: 930 mm},"
+                + " space: {from: {x: %3$d mm, y: %4$d mm, z: 900 mm}, to: {x: %5$d mm, y: %6$d mm, z: 960 mm}},"
+                + " price: %7$d.00 AUD, lead-time: %8$d days, work: {days: 0.1}}%n", i, 1 + i % 3,
+                800 + 70 * (i % 40), 70 * (i / 40 % 16) - 560, 860 + 70 * (i % 40), 70 * (i / 40 % 16) - 500, 300 + i,
+                i % 9)).collect(Collectors.joining());
     }
 
     /** So many rules: the book's own by topic, then the same again under other ids. */

@@ -152,24 +152,43 @@ final class AcrossMeasures implements Topic {
                         in("wheelbase", wheelbase, "mm")));
     }
 
+    /** Two parts, the first by name first. */
+    private record Pair(Fitment one, Fitment other) {
+
+        /** Those that are not clear of each other along the vehicle, by name; so few that each can be looked at. */
+        static List<Pair> near(List<Fitment> placed) {
+            List<Fitment> byFront = placed.stream()
+                    .sorted(Comparator.comparing(each -> Boxes.front(each.space().get()))).toList();
+            List<Pair> near = new ArrayList<>();
+            for (int i = 0; i < byFront.size(); i++) {
+                Fitment first = byFront.get(i);
+                double rear = Boxes.rear(first.space().get());
+                for (int j = i + 1; j < byFront.size() && Boxes.front(byFront.get(j).space().get()) <= rear; j++) {
+                    Fitment next = byFront.get(j);
+                    near.add(first.name().compareTo(next.name()) < 0 ? new Pair(first, next) : new Pair(next, first));
+                }
+            }
+            near.sort(Comparator.comparing((Pair pair) -> pair.one.name()).thenComparing(pair -> pair.other.name()));
+            return near;
+        }
+    }
+
     private static void overlaps(Loading loading, List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         List<Fitment> placed = loading.plan().sheet().fitments().stream()
                 .filter(each -> each.space().isPresent() && loading.carries(each))
                 .sorted(Comparator.comparing(Fitment::name)).toList();
         int before = measures.size();
-        for (int i = 0; i < placed.size(); i++) {
-            for (Fitment other : placed.subList(i + 1, placed.size())) {
-                Space one = placed.get(i).space().get();
-                Space two = other.space().get();
-                Figure overlap = Boxes.overlap(one, two);
-                if (overlap.value() != 0) {
-                    List<Figure> depths = Boxes.depths(one, two);
-                    measures.add(Measure.of(OVERLAP, placed.get(i).name() + " and " + other.name(), loadCase, overlap)
-                            .worked("depth = min(min(lengthwise, sideways), upright)",
-                                    in("lengthwise", depths.get(0), "mm"),
-                                    in("sideways", depths.get(1), "mm"), in("upright", depths.get(2), "mm")));
-                }
+        for (Pair pair : Pair.near(placed)) {
+            Space one = pair.one.space().get();
+            Space other = pair.other.space().get();
+            Figure overlap = Boxes.overlap(one, other);
+            if (overlap.value() != 0) {
+                List<Figure> depths = Boxes.depths(one, other);
+                measures.add(Measure.of(OVERLAP, pair.one.name() + " and " + pair.other.name(), loadCase, overlap)
+                        .worked("depth = min(min(lengthwise, sideways), upright)",
+                                in("lengthwise", depths.get(0), "mm"),
+                                in("sideways", depths.get(1), "mm"), in("upright", depths.get(2), "mm")));
             }
         }
         if (placed.size() > 1 && measures.size() == before) {

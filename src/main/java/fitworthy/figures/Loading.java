@@ -14,9 +14,11 @@ import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.YesNo;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The plan loaded in one way: every mass and what the axles carry.
@@ -156,11 +158,12 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     private Loading correctedTo(Loading weighed) {
         LoadCase.Weighed reading = weighed.loadCase.weighed().orElseThrow();
         Residual residual = weighed.residual().orElseThrow();
-        List<PointMass> common = masses.stream().filter(weighed.masses::contains).toList();
+        Set<PointMass> aboard = new HashSet<>(masses);
+        Set<PointMass> known = new HashSet<>(weighed.masses);
         List<PointMass> corrected = new ArrayList<>(masses.stream()
-                .map(each -> common.contains(each) ? exact(each) : each).toList());
+                .map(each -> known.contains(each) ? exact(each) : each).toList());
         List<PointMass> onlyWeighed = weighed.masses.stream()
-                .filter(each -> !common.contains(each) && each.sort() != Sort.BALL).toList();
+                .filter(each -> !aboard.contains(each) && each.sort() != Sort.BALL).toList();
         AxleLoads differing = AxleLoads.of(onlyWeighed, plan.wheelbase());
         corrected.add(residual("front", residual.front(), reading.frontAxle(), differing.front(), Figure.of(0, 0)));
         corrected.add(residual("rear", residual.rear(), reading.rearAxle(), differing.rear(), exact(plan.wheelbase())));

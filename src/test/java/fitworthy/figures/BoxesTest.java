@@ -55,4 +55,13 @@ class BoxesTest {
         assertFalse(Boxes.overlap(UNIT, new Space(at(0, 0, 0), new Point(Figure.of(1, 0), Figure.of(1, 0), missing)))
                 .known());
     }
+
+    /** Apart along the vehicle, whatever their heights are. */
+    @Test
+    void whatStandsClearAlongOneAxisNeedsNoOther() {
+        Figure missing = Figure.missing(new Missing("fitments.A.space.to.z", "height", "a tape"));
+        Point open = new Point(Figure.of(3, 0), Figure.of(1, 0), missing);
+        assertEquals(0, overlap(new Space(at(1.001, 0, 0), open)));
+        assertFalse(Boxes.overlap(UNIT, new Space(at(0.999, 0, 0), open)).known());
+    }
 }
