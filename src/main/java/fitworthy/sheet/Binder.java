@@ -35,6 +35,42 @@ public final class Binder {
     private static final Pattern PRICE = Pattern.compile(MONEY);
     private static final Map<Class<?>, Constructor<?>> CONSTRUCTORS = new ConcurrentHashMap<>();
 
+    /** Where a value stands; told in words when asked, since most have neither a fault nor a missing figure. */
+    private static final class At {
+        private final At above;
+        private final String step;
+        private final String name;
+        private String label;
+
+        /** @param step its field's name, or its place in a list @param name the same, but in a list its own name */
+        At(At above, String step, String name) {
+            this.above = above;
+            this.step = step;
+            this.name = name;
+        }
+
+        At to(String field) {
+            return new At(this, field, field);
+        }
+
+        /** By the positions of lists. */
+        String path() {
+            return above == null ? step : join(above.path(), step);
+        }
+
+        /** By the names in lists. */
+        String label() {
+            if (label == null) {
+                label = above == null ? name : join(above.label(), name);
+            }
+            return label;
+        }
+
+        private static String join(String path, String name) {
+            return path.isEmpty() ? name : path + "." + name;
+        }
+    }
+
     private final List<Fault> faults;
     private final Set<String> strays = new HashSet<>();
 
@@ -53,7 +89,7 @@ public final class Binder {
 
     /** The same for a mapping that stands at a path of its file. */
     public <R extends Record> R bind(Class<R> type, Node.Mapping mapping, String path) {
-        return record(type, mapping, path, "", true);
+        return record(type, mapping, new At(null, path, ""), true);
     }
 
     /** Paths of the groups that hold a field of no known name: what they seem to lack may stand there misspelt. */
@@ -61,11 +97,11 @@ public final class Binder {
         return strays;
     }
 
-    private <R extends Record> R record(Class<R> type, Node node, String path, String label, boolean present) {
+    private <R extends Record> R record(Class<R> type, Node node, At at, boolean present) {
         Node.Mapping mapping = node instanceof Node.Mapping given ? given : new Node.Mapping(node.place(), Map.of());
         if (present && mapping != node) {
             if (!silent(node)) {
-                fault(node, path, "is " + node.described() + " where a group of fields belongs",
+                fault(node, at, "is " + node.described() + " where a group of fields belongs",
                         "fields below it, such as '" + firstFields(type) + "'");
             }
             present = false;
@@ -78,16 +114,16 @@ public final class Binder {
         for (int i = 0; i < values.length; i++) {
             Shape.Part part = shape.fields().get(i);
             values[i] = part.holds() == Shape.Holds.VARIANT
-                    ? details == null ? new Details.Plain() : parts(details, mapping, path, label, present)
-                    : field(part, mapping, path, label, present);
+                    ? details == null ? new Details.Plain() : parts(details, mapping, at, present)
+                    : field(part, mapping, at, present);
         }
         for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
             String name = entry.getKey();
             if (!shape.names().contains(name) && !ofKind.contains(name) && !unknownKind) {
                 Set<String> names = new LinkedHashSet<>(shape.names());
                 names.addAll(ofKind);
-                strays.add(path);
-                faults.add(new Fault(entry.getValue().place(), join(path, name), "no field has this name"
+                strays.add(at.path());
+                faults.add(new Fault(entry.getValue().place(), at.to(name).path(), "no field has this name"
                         + Words.suggestion(name, names) + kindsWith(shape, name),
                         "one of " + String.join(", ", names)));
             }
@@ -96,12 +132,11 @@ public final class Binder {
     }
 
     /** The fields of a part's kind, which stand beside the common ones. */
-    private Record parts(Class<? extends Record> type, Node.Mapping mapping, String path, String label,
-            boolean present) {
+    private Record parts(Class<? extends Record> type, Node.Mapping mapping, At at, boolean present) {
         List<Shape.Part> fields = Shape.of(type).fields();
         Object[] values = new Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = field(fields.get(i), mapping, path, label, present);
+            values[i] = field(fields.get(i), mapping, at, present);
         }
         return construct(type, values);
     }
@@ -133,65 +168,62 @@ public final class Binder {
         return null;
     }
 
-    private Object field(Shape.Part part, Node.Mapping parent, String parentPath, String parentLabel,
-            boolean present) {
+    private Object field(Shape.Part part, Node.Mapping parent, At group, boolean present) {
         Node.Entry entry = parent.entries().get(part.name());
-        String path = join(parentPath, part.name());
-        String label = join(parentLabel, part.name());
+        At at = group.to(part.name());
         if (entry == null || entry.value() instanceof Node.Blank) {
             if (part.field().needed() && present && !(entry != null && silent(entry.value()))) {
-                faults.add(new Fault(entry == null ? parent.place() : entry.place(), path,
+                faults.add(new Fault(entry == null ? parent.place() : entry.place(), at.path(),
                         (entry == null ? "is missing: " : "is left empty: ") + part.field().value(), example(part)));
             }
-            return absent(part, parent.place(), path, label);
+            return absent(part, parent.place(), at);
         }
         Node node = entry.value();
         Object value = switch (part.holds()) {
-            case TEXT -> text(part, node, path);
-            case FIGURE -> figure(part, node, path, label);
-            case CHOICE -> choice(part, node, path, label);
-            case DATE -> date(part, node, path);
-            case MONEY -> money(part, node, path);
-            case GROUP -> record(part.type().asSubclass(Record.class), node, path, label, true);
-            case TEXTS -> texts(part, node, path);
-            case GROUPS -> groups(part, node, path, label);
-            case FIGURES -> figures(part, node, path, label);
+            case TEXT -> text(part, node, at);
+            case FIGURE -> figure(part, node, at);
+            case CHOICE -> choice(part, node, at);
+            case DATE -> date(part, node, at);
+            case MONEY -> money(part, node, at);
+            case GROUP -> record(part.type().asSubclass(Record.class), node, at, true);
+            case TEXTS -> texts(part, node, at);
+            case GROUPS -> groups(part, node, at);
+            case FIGURES -> figures(part, node, at);
             case VARIANT -> throw new IllegalStateException("a variant is bound with its record");
         };
         return part.optional() ? Optional.ofNullable(value) : value;
     }
 
-    private Object absent(Shape.Part part, Place place, String path, String label) {
+    private Object absent(Shape.Part part, Place place, At at) {
         if (part.optional()) {
             return Optional.empty();
         }
         return switch (part.holds()) {
             case TEXT -> "";
-            case FIGURE -> Figure.missing(missing(part, label));
+            case FIGURE -> Figure.missing(missing(part, at));
             case CHOICE -> part.type().isEnum() && Variant.class.isAssignableFrom(part.type())
-                    ? null : new Choice<>(null, missing(part, label));
+                    ? null : new Choice<>(null, missing(part, at));
             case DATE, MONEY, VARIANT -> null;
-            case GROUP -> record(part.type().asSubclass(Record.class), new Node.Mapping(place, Map.of()), path, label,
-                    false);
+            case GROUP -> record(part.type().asSubclass(Record.class), new Node.Mapping(place, Map.of()), at, false);
             case TEXTS, GROUPS -> List.of();
             case FIGURES -> Map.of();
         };
     }
 
-    private static Missing missing(Shape.Part part, String label) {
-        return new Missing(label, part.field().value(), part.field().find());
+    private static Missing missing(Shape.Part part, At at) {
+        return new Missing(at.label(), part.field().value(), part.field().find());
     }
 
-    private String text(Shape.Part part, Node node, String path) {
+    private String text(Shape.Part part, Node node, At at) {
         if (node instanceof Node.Scalar scalar && !(part.field().needed() && scalar.text().isBlank())) {
             return scalar.text();
         }
-        fault(node, path, node instanceof Node.Scalar ? "is blank: " + part.field().value()
+        fault(node, at, node instanceof Node.Scalar ? "is blank: " + part.field().value()
                 : "is " + node.described() + " where words belong", example(part));
         return "";
     }
 
-    private Figure figure(Shape.Part part, Node node, String path, String label) {
+    private Figure figure(Shape.Part part, Node node, At at) {
         Figure figure = null;
         try {
             if (!(node instanceof Node.Scalar scalar)) {
@@ -203,12 +235,12 @@ public final class Binder {
                 throw new QuantityText.Unreadable(scalar.described() + " is negative");
             }
         } catch (QuantityText.Unreadable e) {
-            fault(node, path, e.getMessage(), example(part) + units(part.field().in()));
+            fault(node, at, e.getMessage(), example(part) + units(part.field().in()));
         }
-        return figure == null ? Figure.missing(missing(part, label)) : figure;
+        return figure == null ? Figure.missing(missing(part, at)) : figure;
     }
 
-    private Object choice(Shape.Part part, Node node, String path, String label) {
+    private Object choice(Shape.Part part, Node node, At at) {
         List<String> words = Shape.words(part.type());
         String word = node instanceof Node.Scalar scalar ? scalar.text() : "";
         if (part.type() == YesNo.class) {
@@ -217,9 +249,9 @@ public final class Binder {
         int index = words.indexOf(word);
         boolean bare = Variant.class.isAssignableFrom(part.type());
         if (index < 0) {
-            fault(node, path, "is " + node.described() + ", which is not one of the answers"
+            fault(node, at, "is " + node.described() + ", which is not one of the answers"
                     + Words.suggestion(word, words), part.name() + ": one of " + String.join(", ", words));
-            return bare ? null : new Choice<>(null, missing(part, label));
+            return bare ? null : new Choice<>(null, missing(part, at));
         }
         Object constant = part.type().getEnumConstants()[index];
         return bare ? constant : choiceOf(constant);
@@ -230,7 +262,7 @@ public final class Binder {
         return Choice.of((Enum) constant);
     }
 
-    private LocalDate date(Shape.Part part, Node node, String path) {
+    private LocalDate date(Shape.Part part, Node node, At at) {
         try {
             String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
             if (!text.matches(DATE)) {
@@ -238,68 +270,68 @@ public final class Binder {
             }
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
-            fault(node, path, "is " + node.described() + ", which is not a date",
+            fault(node, at, "is " + node.described() + ", which is not a date",
                     example(part) + " (year-month-day)");
             return null;
         }
     }
 
-    private Money money(Shape.Part part, Node node, String path) {
+    private Money money(Shape.Part part, Node node, At at) {
         String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
         if (!PRICE.matcher(text).matches()) {
-            fault(node, path, "is " + node.described() + ", which is not a price",
+            fault(node, at, "is " + node.described() + ", which is not a price",
                     example(part) + " (amount and currency code)");
             return null;
         }
         return new Money(new BigDecimal(text.substring(0, text.length() - 4)), text.substring(text.length() - 3));
     }
 
-    private List<String> texts(Shape.Part part, Node node, String path) {
+    private List<String> texts(Shape.Part part, Node node, At at) {
         List<String> texts = new ArrayList<>();
-        for (Node item : items(part, node, path)) {
+        for (Node item : items(part, node, at)) {
             texts.add(item instanceof Node.Scalar scalar ? scalar.text() : "");
             if (!(item instanceof Node.Scalar)) {
-                fault(item, path + "." + texts.size(), "is " + item.described() + " where words belong", example(part));
+                fault(item, at.to(String.valueOf(texts.size())), "is " + item.described() + " where words belong", example(part));
             }
         }
         return texts;
     }
 
-    private List<Object> groups(Shape.Part part, Node node, String path, String label) {
+    private List<Object> groups(Shape.Part part, Node node, At at) {
         List<Object> groups = new ArrayList<>();
-        for (Node item : items(part, node, path)) {
+        for (Node item : items(part, node, at)) {
             String name = item instanceof Node.Mapping mapping && mapping.get("name") instanceof Node.Scalar scalar
                     ? scalar.text() : String.valueOf(groups.size() + 1);
-            groups.add(record(part.type().asSubclass(Record.class), item, path + "." + (groups.size() + 1),
-                    label + "." + name, true));
+            groups.add(record(part.type().asSubclass(Record.class), item,
+                    new At(at, String.valueOf(groups.size() + 1), name), true));
         }
         return groups;
     }
 
-    private List<Node> items(Shape.Part part, Node node, String path) {
+    private List<Node> items(Shape.Part part, Node node, At at) {
         if (node instanceof Node.Listing listing) {
             return listing.items();
         }
-        fault(node, path, "is " + node.described() + " where a list belongs",
+        fault(node, at, "is " + node.described() + " where a list belongs",
                 node instanceof Node.Scalar scalar && part.holds() == Shape.Holds.TEXTS
                         ? part.name() + ": [" + Words.shortened(scalar.text(), 60) + "]" : example(part));
         return List.of();
     }
 
-    private Map<String, Figure> figures(Shape.Part part, Node node, String path, String label) {
+    private Map<String, Figure> figures(Shape.Part part, Node node, At at) {
         Map<String, Figure> figures = new LinkedHashMap<>();
         if (node instanceof Node.Mapping mapping) {
             mapping.entries().forEach((key, entry) -> figures.put(key,
-                    figure(part, entry.value(), join(path, key), join(label, key))));
+                    figure(part, entry.value(), at.to(key))));
         } else {
-            fault(node, path, "is " + node.described() + " where names with figures belong", example(part));
+            fault(node, at, "is " + node.described() + " where names with figures belong", example(part));
         }
         return figures;
     }
 
-    private void fault(Node node, String path, String problem, String mend) {
+    private void fault(Node node, At at, String problem, String mend) {
         if (!silent(node)) {
-            faults.add(new Fault(node.place(), path, problem, mend));
+            faults.add(new Fault(node.place(), at.path(), problem, mend));
         }
     }
 
@@ -329,10 +361,6 @@ public final class Binder {
         return Shape.of(record.asSubclass(Record.class)).fields().stream().filter(part -> part.field() != null)
                 .limit(2).map(part -> part.name() + ": " + part.example())
                 .reduce((a, b) -> a + ", " + b).orElse("");
-    }
-
-    private static String join(String path, String name) {
-        return path.isEmpty() ? name : path + "." + name;
     }
 
     private static <R extends Record> R construct(Class<R> type, Object[] values) {
