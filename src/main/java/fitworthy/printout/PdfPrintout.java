@@ -169,8 +169,10 @@ public record PdfPrintout(byte[] bytes, String lacking) {
 
     private static void each(Document page, String name, Use use) {
         NodeList found = page.getElementsByTagName(name);
+        // Asked again, it would look through the rest of the page each time.
+        int count = found.getLength();
         List<Element> all = new ArrayList<>();
-        for (int i = 0; i < found.getLength(); i++) {
+        for (int i = 0; i < count; i++) {
             all.add((Element) found.item(i));
         }
         all.forEach(use::of);
