@@ -5,6 +5,7 @@ import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PageSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -15,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -27,14 +29,20 @@ import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Document;
@@ -63,9 +71,6 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     /** @param printedAt the time that is written into the file */
     public static PdfPrintout of(Report report, Paper paper, String software, Instant printedAt) {
         String style = HtmlPrintout.resource("pdf.css").replace("PAPER", paper.size());
-        String html = HtmlPrintout.html(report, style);
-        Document page = parsed(html);
-        adapt(page);
         quiet();
         try (PDDocument document = new PDDocument()) {
             List<Typeface> typefaces = List.of(new Typeface(document, LIBERATION + "Sans-Regular.ttf",
@@ -74,23 +79,40 @@ public record PdfPrintout(byte[] bytes, String lacking) {
                     new Typeface(document, DEJAVU + "Sans.ttf", "DejaVu Sans", 400),
                     new Typeface(document, DEJAVU + "Sans-Bold.ttf", "DejaVu Sans", 700),
                     new Typeface(document, DEJAVU + "SansMono.ttf", "DejaVu Sans Mono", 400));
-            try (PdfBoxRenderer renderer = renderer(page, document, typefaces, software)) {
-                renderer.createPDFWithoutClosing();
-                date(document, software, printedAt);
-                ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-                document.save(bytes);
-                return new PdfPrintout(bytes.toByteArray(), lacking(html, typefaces));
-            }
+            String lacking = draw(parsed(HtmlPrintout.html(report, style)), document, typefaces, software);
+            date(document, software, printedAt);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return new PdfPrintout(bytes.toByteArray(), lacking);
         } catch (IOException e) {
             throw new IllegalStateException("a PDF could not be made in memory", e);
         }
     }
 
+    /**
+     * Draws the page into the document. Neither the page nor its layout is held after that, for writing the file takes
+     * as much memory again.
+     *
+     * @return letters that none of the typefaces has
+     */
+    private static String draw(Document page, PDDocument document, List<Typeface> typefaces, String software)
+            throws IOException {
+        String lacking = lacking(page.getDocumentElement().getTextContent(), typefaces);
+        adapt(page);
+        PdfPages pages = new PdfPages();
+        try (PdfBoxRenderer renderer = renderer(page, document, typefaces, software, pages)) {
+            renderer.createPDFWithoutClosing();
+        }
+        pages.tidy();
+        return lacking;
+    }
+
     private static PdfBoxRenderer renderer(Document page, PDDocument document, List<Typeface> typefaces,
-            String software) {
+            String software, PageSupplier pages) {
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .withW3cDocument(page, PROTOCOL + ":/")
                 .usePDDocument(document)
+                .usePageSupplier(pages)
                 .useUriResolver((base, uri) -> uri.startsWith(PROTOCOL + ":") || uri.startsWith("#") ? uri : null)
                 .useProtocolsStreamImplementation(uri -> new Content(uri.substring(PROTOCOL.length() + 1)), PROTOCOL)
                 .useSVGDrawer(new BatikSVGDrawer())
@@ -103,8 +125,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         return builder.buildPdfRenderer();
     }
 
-    private static String lacking(String html, List<Typeface> typefaces) {
-        return html.codePoints().distinct().filter(letter -> !Character.isWhitespace(letter)
+    private static String lacking(String text, List<Typeface> typefaces) {
+        return text.codePoints().distinct().filter(letter -> !Character.isWhitespace(letter)
                 && Character.getType(letter) != Character.FORMAT
                 && typefaces.stream().noneMatch(each -> each.has(letter)))
                 .limit(MOST_LACKING).mapToObj(Character::toString).collect(Collectors.joining(" "));
@@ -193,6 +215,49 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         XRLog.setLoggingEnabled(false);
         for (Logger each : LOGGERS) {
             each.setLevel(Level.OFF);
+        }
+    }
+
+    /**
+     * The pages of the PDF, each tidied when the next is begun. The renderer marks a background behind every box, to be
+     * left out of reading, though most have none; what describes these marks took more memory than all else drawn.
+     */
+    private static final class PdfPages implements PageSupplier {
+        /** A mark around nothing. No text looks like it: one with a line's end in it is written in hexadecimal. */
+        private static final Pattern EMPTY = Pattern.compile("/Artifact /(\\w+) BDC\nEMC\n");
+
+        private PDPage last;
+
+        @Override
+        public PDPage requestPage(PDDocument document, float width, float height, int number, int shadow) {
+            if (last != null) {
+                tidy();
+            }
+            last = new PDPage(new PDRectangle(width, height));
+            document.addPage(last);
+            return last;
+        }
+
+        /** Drops empty marks from the last page; what describes the others is written with the page. */
+        void tidy() {
+            COSDictionary marks = last.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+            COSStream content = last.getCOSObject().getCOSStream(COSName.CONTENTS);
+            try {
+                String drawn;
+                try (InputStream in = content.createInputStream()) {
+                    drawn = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
+                }
+                String tidy = EMPTY.matcher(drawn).replaceAll(mark -> {
+                    marks.removeItem(COSName.getPDFName(mark.group(1)));
+                    return "";
+                });
+                try (OutputStream out = content.createOutputStream(COSName.FLATE_DECODE)) {
+                    out.write(tidy.getBytes(StandardCharsets.ISO_8859_1));
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            marks.getValues().forEach(each -> each.setDirect(true));
         }
     }
 

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.printout.Report.Block;
 import fitworthy.printout.Report.Found;
+import fitworthy.printout.Report.Row;
 import fitworthy.printout.Report.Section;
 import fitworthy.printout.Report.Subheading;
+import fitworthy.printout.Report.Table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -141,19 +143,28 @@ class ReportTest {
         assertEquals(10_000, page.getElementsByTagName("article").getLength());
     }
 
-    /** The overloaded plan's report with its findings over and over. */
+    /** The overloaded plan's report with its findings over and over, each with the line that leads to it. */
     static Report many(int count) throws Exception {
         Report report = Printed.scenario("overloaded").report();
-        List<Found> some = section(report, "findings").blocks().stream().filter(Found.class::isInstance)
-                .map(Found.class::cast)
-                .toList();
+        List<Found> some = blocks(report, "findings", Found.class);
+        Table glance = blocks(report, "result", Table.class).stream().filter(each -> each.rows().size() == some.size()
+                && each.rows().get(0).link().equals("finding-1")).findFirst().orElseThrow();
+        List<Row> lines = new ArrayList<>();
         List<Block> many = new ArrayList<>();
         for (int i = 0; i < count; i++) {
+            List<String> cells = new ArrayList<>(glance.rows().get(i % some.size()).cells());
+            cells.set(0, String.valueOf(i + 1));
+            lines.add(new Row(cells, "finding-" + (i + 1), false));
             Found each = some.get(i % some.size());
             many.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(),
                     each.details()));
         }
         return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(),
-                report.particulars(), List.of(new Section("findings", "Findings", many)));
+                report.particulars(), List.of(new Section("result", "Result", List.of(new Table(glance.caption(),
+                glance.columns(), lines))), new Section("findings", "Findings", many)));
+    }
+
+    static <B extends Block> List<B> blocks(Report report, String section, Class<B> kind) {
+        return section(report, section).blocks().stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 }
