@@ -91,8 +91,7 @@ final class Print implements Callable<Integer> {
             files.put(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
         }
         if (pdf != null) {
-            PdfPrintout made = PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software,
-                    time);
+            PdfPrintout made = made(report, software, time);
             if (!made.lacking().isEmpty()) {
                 around.err().println("The PDF has no letters for " + made.lacking()
                         + " and shows \uFFFD in their place; the HTML"
@@ -108,6 +107,14 @@ final class Print implements Callable<Integer> {
                 .collect(Collectors.joining(" and ")) + ".");
         around.out().flush();
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
+    }
+
+    private PdfPrintout made(Report report, String software, Instant time) throws Fitworthy.NotWritten {
+        try {
+            return PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
+        } catch (PdfPrintout.TooLarge e) {
+            throw new Fitworthy.NotWritten(pdf, new IOException(e.getMessage(), e));
+        }
     }
 
     static void write(Path file, byte[] content) throws Fitworthy.NotWritten {

@@ -61,6 +61,9 @@ public record PdfPrintout(byte[] bytes, String lacking) {
 
     /** The typefaces stand on the class path; a protocol of ours keeps the renderer from looking anywhere else. */
     private static final String PROTOCOL = "typeface";
+    /** What drawing holds at its most, in bytes: typefaces and the program, and each element of the page. Measured. */
+    private static final long BYTES_AT_LEAST = 40 << 20;
+    private static final long BYTES_AN_ELEMENT = 3400;
     /** More letters than that need not be named. */
     private static final int MOST_LACKING = 20;
     private static final String LIBERATION = "/liberation/Liberation";
@@ -68,8 +71,17 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     private static final Logger[] LOGGERS = {Logger.getLogger("org.apache.pdfbox"),
             Logger.getLogger("org.apache.fontbox")};
 
+    /** A report that takes more memory to draw than there is. */
+    public static final class TooLarge extends Exception {
+        TooLarge() {
+            super("its pages take more memory to draw than the " + (Runtime.getRuntime().maxMemory() >> 20)
+                    + " MiB that Java may use here; JAVA_TOOL_OPTIONS=-Xmx4g lets it use 4 GiB, and --html takes"
+                    + " little");
+        }
+    }
+
     /** @param printedAt the time that is written into the file */
-    public static PdfPrintout of(Report report, Paper paper, String software, Instant printedAt) {
+    public static PdfPrintout of(Report report, Paper paper, String software, Instant printedAt) throws TooLarge {
         String style = HtmlPrintout.resource("pdf.css").replace("PAPER", paper.size());
         quiet();
         try (PDDocument document = new PDDocument()) {
@@ -96,7 +108,12 @@ public record PdfPrintout(byte[] bytes, String lacking) {
      * @return letters that none of the typefaces has
      */
     private static String draw(Document page, PDDocument document, List<Typeface> typefaces, String software)
-            throws IOException {
+            throws IOException, TooLarge {
+        // Short of memory, the virtual machine would go on for hours and get nowhere.
+        if (BYTES_AT_LEAST + page.getElementsByTagName("*").getLength() * BYTES_AN_ELEMENT
+                > Runtime.getRuntime().maxMemory()) {
+            throw new TooLarge();
+        }
         String lacking = lacking(page.getDocumentElement().getTextContent(), typefaces);
         adapt(page);
         PdfPages pages = new PdfPages();
