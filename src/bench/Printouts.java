@@ -1,0 +1,101 @@
+import com.sun.management.OperatingSystemMXBean;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Mender.Mending;
+import fitworthy.book.Book;
+import fitworthy.book.BookLoader;
+import fitworthy.printout.Arrangement;
+import fitworthy.printout.Imprint;
+import fitworthy.printout.Paper;
+import fitworthy.printout.PdfPrintout;
+import fitworthy.printout.Report;
+import fitworthy.printout.Report.Block;
+import fitworthy.printout.Report.Found;
+import fitworthy.printout.Report.Row;
+import fitworthy.printout.Report.Section;
+import fitworthy.printout.Report.Table;
+import fitworthy.sheet.SheetReader;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/**
+ * Makes PDFs of the overloaded plan with its findings over and over, each with its line at a glance, and looks whether
+ * every finding is in them. From the project's folder, for each number of findings:
+ *
+ * <pre>mvn -q -B -ntp -DskipTests package &amp;&amp; java -Xmx2g -XX:TieredStopAtLevel=1 -XX:+UseSerialGC \
+ *     -cp 'target/fitworthy/lib/*:target/fitworthy/lib/print/*' src/bench/Printouts.java 10000</pre>
+ */
+final class Printouts {
+
+    private Printouts() {}
+
+    public static void main(String[] args) throws Exception {
+        Book book = BookLoader.load(Path.of("rules"), Path.of("target", "rule-cache"), System.err::println);
+        Advice advice = Adviser.advise(book, SheetReader.read(Path.of("scenarios/overloaded.yaml"),
+                book.regions().keySet()));
+        Instant time = Instant.parse("2026-11-25T10:00:00Z");
+        Report report = many(Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(),
+                new Imprint("sheet.yaml", "", "bench", time)), Integer.parseInt(args[0]));
+        double before = processorSeconds();
+        byte[] bytes = PdfPrintout.of(report, Paper.A4, "bench", time).bytes();
+        double took = processorSeconds() - before;
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
+            int pages = document.getNumberOfPages();
+            int absent = text.contains("page" + pages + "of" + pages) ? 0 : 1;
+            int at = 0;
+            for (Found each : findings(report)) {
+                int found = text.indexOf(each.number() + each.id() + "(" + each.place() + ")", at);
+                absent += found < 0 ? 1 : 0;
+                at = Math.max(at, found);
+            }
+            System.out.printf("java %s: %s findings, %d pages, %.1f s of processor time, %.1f MB, %d absent%n",
+                    System.getProperty("java.version"), args[0], pages, took, bytes.length / 1e6, absent);
+        }
+    }
+
+    private static double processorSeconds() {
+        return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
+    }
+
+    private static List<Found> findings(Report report) {
+        return report.sections().stream().flatMap(each -> each.blocks().stream()).filter(Found.class::isInstance)
+                .map(Found.class::cast).toList();
+    }
+
+    private static Report many(Report report, int count) {
+        List<Found> some = findings(report);
+        List<Section> sections = new ArrayList<>();
+        for (Section section : report.sections()) {
+            List<Block> blocks = new ArrayList<>();
+            for (Block each : section.blocks()) {
+                if (each instanceof Table table && table.rows().get(0).link().equals("finding-1")) {
+                    List<Row> rows = new ArrayList<>();
+                    for (int i = 0; i < count; i++) {
+                        List<String> cells = new ArrayList<>(table.rows().get(i % some.size()).cells());
+                        cells.set(0, String.valueOf(i + 1));
+                        rows.add(new Row(cells, "finding-" + (i + 1), false));
+                    }
+                    blocks.add(new Table(table.caption(), table.columns(), rows));
+                } else if (!section.id().equals("findings")) {
+                    blocks.add(each);
+                }
+            }
+            for (int i = 0; i < count && section.id().equals("findings"); i++) {
+                Found each = some.get(i % some.size());
+                blocks.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(),
+                        each.details()));
+            }
+            sections.add(new Section(section.id(), section.heading(), blocks));
+        }
+        return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(),
+                report.particulars(), sections);
+    }
+}
