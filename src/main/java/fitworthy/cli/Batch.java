@@ -32,10 +32,10 @@ final class Batch implements Callable<Integer> {
     private Path given;
 
     @Mixin
-    private ViewOptions options;
+    private ViewOptions options = new ViewOptions();
 
     @Mixin
-    private JobsOption jobs;
+    private JobsOption jobs = new JobsOption();
 
     @Option(names = "--out", paramLabel = "FILE",
             description = "Write here, once all is done, in place of the output stream.")

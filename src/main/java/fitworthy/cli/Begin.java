@@ -35,7 +35,7 @@ final class Begin implements Runnable {
         final Surroundings around;
 
         @Mixin
-        private BookOptions options;
+        private BookOptions options = new BookOptions();
 
         @Parameters(index = "0", paramLabel = "ID", description = "Its id.")
         String id;
@@ -72,7 +72,8 @@ final class Begin implements Runnable {
                 description = "The measure it judges, one of docs/measures.md.")
         private String about;
 
-        @Option(names = "--from", paramLabel = "DATE", required = true, description = "The day from which it holds.")
+        @Option(names = "--from", paramLabel = "DATE", required = true, converter = Fitworthy.Day.class,
+                description = "The day from which it holds.")
         private LocalDate from;
 
         @Option(names = "--region", paramLabel = "REGION", defaultValue = "any", description = "The region it holds in;"

@@ -30,7 +30,7 @@ final class Check implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private SheetOptions options;
+    private SheetOptions options = new SheetOptions();
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")

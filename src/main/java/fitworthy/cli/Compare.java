@@ -26,7 +26,7 @@ final class Compare implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private SheetOptions options;
+    private SheetOptions options = new SheetOptions();
 
     @Option(names = "--option", paramLabel = "NAME",
             description = "Vary this option only; may be given several times. All are varied by default.")

@@ -25,7 +25,7 @@ final class Explain implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private SheetOptions options;
+    private SheetOptions options = new SheetOptions();
 
     @Parameters(index = "1", paramLabel = "RULE", description = "The rule's id, as printed under a finding.")
     private String id;

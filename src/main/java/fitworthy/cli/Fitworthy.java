@@ -15,18 +15,16 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The top command and what its exit codes mean. */
-@Command(name = "fitworthy", mixinStandardHelpOptions = true, versionProvider = Fitworthy.Version.class,
+@Command(name = Fitworthy.NAME, mixinStandardHelpOptions = true, versionProvider = Fitworthy.Version.class,
         synopsisSubcommandLabel = "COMMAND", usageHelpWidth = 80,
         description = "Advice on planned vehicle modifications, before anything is bought. It is advice, not"
                 + " certification.",
@@ -35,6 +33,12 @@ import picocli.CommandLine.Spec;
             "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong",
             "  70 a fault of ours", "  74 a file, or the output, could not be written"})
 public final class Fitworthy implements Runnable {
+
+    static final String NAME = "fitworthy";
+
+    /** In the order in which the help lists them. */
+    private static final List<String> COMMANDS = List.of("check", "explain", "mend", "compare", "print", "batch",
+            "effect", "prove", "cases", "handbook", "begin");
 
     static final int SOMETHING_TO_DO = 1;
     static final int BAD_INPUT = 2;
@@ -100,39 +104,54 @@ public final class Fitworthy implements Runnable {
             String... args) {
         Surroundings around = new Surroundings(in, out, err, environment,
                 BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
-        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
-        commands.put("check", () -> new Check(around));
-        commands.put("explain", () -> new Explain(around));
-        commands.put("mend", () -> new Mend(around));
-        commands.put("compare", () -> new Compare(around));
-        commands.put("print", () -> new Print(around));
-        commands.put("batch", () -> new Batch(around));
-        commands.put("effect", () -> new ShowEffect(around));
-        commands.put("prove", () -> new Prove(around));
-        commands.put("cases", () -> new RunCases(around));
-        commands.put("handbook", () -> new WriteHandbook(around));
-        commands.put("begin", () -> new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
-                .addSubcommand(new Begin.Region(around)));
-        CommandLine line = new CommandLine(new Fitworthy());
-        // Reading the options of a command takes a while, so that of all others is left out where one is named.
-        commands.forEach((name, command) -> {
-            if (args.length == 0 || !commands.containsKey(args[0]) || name.equals(args[0])) {
-                line.addSubcommand(name, command.get());
-            }
-        });
+        // Reading the options of a command takes a while, so where one is named those of all others are left out.
+        boolean named = args.length > 0 && COMMANDS.contains(args[0]);
+        CommandLine line = new CommandLine(named ? CommandSpec.create().name(NAME) : new Fitworthy());
+        for (String each : named ? List.of(args[0]) : COMMANDS) {
+            line.addSubcommand(each, command(each, around));
+        }
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        line.registerConverter(LocalDate.class, Fitworthy::day);
-        line.setExecutionExceptionHandler((exception, where, parsed) -> explained(exception, err));
+        line.setExecutionExceptionHandler(new Explained());
         return line.execute(args);
     }
 
-    private static LocalDate day(String typed) {
-        try {
-            return LocalDate.parse(typed);
-        } catch (DateTimeParseException e) {
-            throw new CommandLine.TypeConversionException("'" + typed
-                    + "' is not a date; right: 2026-11-25 (year-month-day)");
+    private static Object command(String name, Surroundings around) {
+        return switch (name) {
+            case "check" -> new Check(around);
+            case "explain" -> new Explain(around);
+            case "mend" -> new Mend(around);
+            case "compare" -> new Compare(around);
+            case "print" -> new Print(around);
+            case "batch" -> new Batch(around);
+            case "effect" -> new ShowEffect(around);
+            case "prove" -> new Prove(around);
+            case "cases" -> new RunCases(around);
+            case "handbook" -> new WriteHandbook(around);
+            case "begin" -> new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
+                    .addSubcommand(new Begin.Region(around));
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+
+    /** A day as typed. */
+    static final class Day implements CommandLine.ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String typed) {
+            try {
+                return LocalDate.parse(typed);
+            } catch (DateTimeParseException e) {
+                throw new CommandLine.TypeConversionException("'" + typed
+                        + "' is not a date; right: 2026-11-25 (year-month-day)");
+            }
+        }
+    }
+
+    /** Not a lambda, for whose sake the archive of classes would leave out its interface and all that builds on it. */
+    private static final class Explained implements CommandLine.IExecutionExceptionHandler {
+        @Override
+        public int handleExecutionException(Exception exception, CommandLine line, CommandLine.ParseResult parsed) {
+            return explained(exception, line.getErr());
         }
     }
 

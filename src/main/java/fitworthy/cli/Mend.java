@@ -23,7 +23,7 @@ final class Mend implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private SheetOptions options;
+    private SheetOptions options = new SheetOptions();
 
     @Option(names = "--seconds", paramLabel = "N", defaultValue = "10",
             description = "Stop searching after this long; 10 by default.")

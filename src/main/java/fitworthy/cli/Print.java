@@ -48,7 +48,7 @@ final class Print implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private SheetOptions options;
+    private SheetOptions options = new SheetOptions();
 
     @Option(names = "--html", paramLabel = "FILE", description = "Write one HTML file that needs nothing beside it.")
     private Path html;

@@ -19,9 +19,9 @@ final class Prove implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private BookOptions options;
+    private BookOptions options = new BookOptions();
 
-    @Option(names = "--as-of", paramLabel = "DATE",
+    @Option(names = "--as-of", paramLabel = "DATE", converter = Fitworthy.Day.class,
             description = "The day on which review dates are looked at; today where left out.")
     private LocalDate day;
 

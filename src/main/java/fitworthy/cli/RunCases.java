@@ -25,7 +25,7 @@ final class RunCases implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private BookOptions options;
+    private BookOptions options = new BookOptions();
 
     @Option(names = "--topic", paramLabel = "TOPIC", description = "Run the cases of this topic; may be given several"
             + " times.")

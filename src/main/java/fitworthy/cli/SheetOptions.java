@@ -27,7 +27,7 @@ final class SheetOptions {
     private Path sheetFile;
 
     @Mixin
-    private ViewOptions view;
+    private ViewOptions view = new ViewOptions();
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
     Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {

@@ -35,7 +35,7 @@ final class ShowEffect implements Callable<Integer> {
     private List<Path> given;
 
     @Mixin
-    private ViewOptions options;
+    private ViewOptions options = new ViewOptions();
 
     @Option(names = "--with-rules", paramLabel = "FOLDER", description = "The rule book after the change.")
     private Path rules;
@@ -61,7 +61,7 @@ final class ShowEffect implements Callable<Integer> {
     private Check.Format format;
 
     @Mixin
-    private JobsOption jobs;
+    private JobsOption jobs = new JobsOption();
 
     ShowEffect(Surroundings around) {
         this.around = around;

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 final class ViewOptions {
 
     @Mixin
-    private BookOptions book;
+    private BookOptions book = new BookOptions();
 
     @Option(names = "--region", paramLabel = "REGION", description = "Use this region in place of the sheet's.")
     private String region;

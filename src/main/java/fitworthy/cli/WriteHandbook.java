@@ -32,7 +32,7 @@ final class WriteHandbook implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
-    private BookOptions options;
+    private BookOptions options = new BookOptions();
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "RULE", description = "Only the page of this rule.")
     private String id;
