@@ -21,15 +21,14 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class PracticeValues {
 
-    private record Span(String region, LocalDate begun) {}
-
     private final Map<String, Region> regions;
     private final Map<String, PracticeEntry> practice;
     private final House house;
     private final Map<String, RuleText> rules;
     private final Map<String, Card> cards;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
-    private final Map<Span, InForce> inForce = new ConcurrentHashMap<>();
+    /** By region and day of change. */
+    private final Map<String, Map<LocalDate, InForce>> inForce = new ConcurrentHashMap<>();
 
     PracticeValues(Map<String, Region> regions, Map<String, PracticeEntry> practice, House house,
             Map<String, RuleText> rules, Map<String, Card> cards) {
@@ -45,18 +44,22 @@ final class PracticeValues {
     /** What is in force in a region on a day. */
     InForce at(String region, LocalDate day) {
         LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
-        return inForce.computeIfAbsent(new Span(region, begun), span -> {
-            Map<String, Lookup> values = new TreeMap<>();
-            practice.keySet().forEach(id -> values.put(id, value(id, span)));
-            return new InForce(values, rules, cards);
-        });
+        return inForce.computeIfAbsent(region, each -> new ConcurrentHashMap<>())
+                .computeIfAbsent(begun, each -> inForce(lineage(regions, region), begun));
+    }
+
+    private InForce inForce(List<String> lineage, LocalDate begun) {
+        Map<String, Lookup> values = new TreeMap<>();
+        for (String id : practice.keySet()) {
+            values.put(id, value(id, lineage, begun));
+        }
+        return new InForce(values, rules, cards);
     }
 
     /** The shop's where it sets one, else what the book records. */
-    private Lookup value(String id, Span span) {
-        List<String> lineage = lineage(regions, span.region);
-        Lookup recorded = recorded(id, lineage, span.begun);
-        return house.value(id, lineage, span.begun).map(set -> house.over(recorded, set, practice.get(id)))
+    private Lookup value(String id, List<String> lineage, LocalDate begun) {
+        Lookup recorded = recorded(id, lineage, begun);
+        return house.value(id, lineage, begun).map(set -> house.over(recorded, set, practice.get(id)))
                 .orElse(recorded);
     }
 

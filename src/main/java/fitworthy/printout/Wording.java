@@ -9,8 +9,9 @@ import fitworthy.figures.MeasureKind;
 import fitworthy.sheet.Dimension;
 import fitworthy.sheet.QuantityText;
 import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,9 +28,10 @@ public final class Wording {
     /** A number from the unit used inside, in the unit given. */
     public static String number(double value, String unit, int decimals) {
         double shown = value / Dimension.size(unit);
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
-        // A rounded zero has no sign.
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        // Not by a format, which looks up how a language writes its digits. A rounded zero has no sign.
+        return Double.isFinite(shown)
+                ? BigDecimal.valueOf(shown).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+                : String.valueOf(shown);
     }
 
     /** A number in the measure's unit with two digits more than people are shown, for programs. */

@@ -32,6 +32,7 @@ public final class Binder {
     static final String MONEY = "[0-9]{1,9}(\\.[0-9]{1,2})? [A-Z]{3}";
 
     private static final Pattern NEGATIVE = Pattern.compile(QuantityText.SPACE + "*" + QuantityText.MINUS);
+    private static final Pattern DAY = Pattern.compile(DATE);
     private static final Pattern PRICE = Pattern.compile(MONEY);
     private static final Map<Class<?>, Constructor<?>> CONSTRUCTORS = new ConcurrentHashMap<>();
 
@@ -265,10 +266,11 @@ public final class Binder {
     private LocalDate date(Shape.Part part, Node node, At at) {
         try {
             String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
-            if (!text.matches(DATE)) {
+            if (!DAY.matcher(text).matches()) {
                 throw new DateTimeException("a year has four digits here");
             }
-            return LocalDate.parse(text);
+            return LocalDate.of(Integer.parseInt(text, 0, 4, 10), Integer.parseInt(text, 5, 7, 10),
+                    Integer.parseInt(text, 8, 10, 10));
         } catch (DateTimeException e) {
             fault(node, at, "is " + node.described() + ", which is not a date",
                     example(part) + " (year-month-day)");

@@ -2,7 +2,8 @@ package fitworthy.sheet;
 
 import fitworthy.source.Words;
 import java.math.BigDecimal;
-import java.util.Locale;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,6 +26,7 @@ public final class QuantityText {
     static final String MINUS = "[-\\u2212]";
     static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
 
+    private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_UP);
     private static final Pattern SPACES = Pattern.compile(SPACE);
     private static final Pattern MINUSES = Pattern.compile(MINUS);
     private static final Pattern QUANTITY = Pattern.compile("([-+]?" + NUMBER + ")\\s*([^0-9\\s+\u00B1-][^+\u00B1]*?)?"
@@ -61,8 +63,8 @@ public final class QuantityText {
 
     /** A value from the unit used inside, written in the unit given with up to six digits and no more than it needs. */
     public static String shown(double value, String unit) {
-        String digits = new BigDecimal(String.format(Locale.ROOT, "%.6g", value / Dimension.size(unit)))
-                .stripTrailingZeros().toPlainString();
+        String digits = BigDecimal.valueOf(value / Dimension.size(unit)).round(SHOWN).stripTrailingZeros()
+                .toPlainString();
         return unit.isEmpty() ? digits : digits + " " + unit;
     }
 

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 public final class Words {
 
     private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]+");
+    private static final Pattern HUMP = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
 
     private Words() {}
 
@@ -29,7 +30,7 @@ public final class Words {
         if (javaName.equals(javaName.toUpperCase(Locale.ROOT))) {
             return javaName.toLowerCase(Locale.ROOT).replace('_', '-');
         }
-        return javaName.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+        return HUMP.matcher(javaName).replaceAll("-").toLowerCase(Locale.ROOT);
     }
 
     /**
