@@ -37,6 +37,7 @@ public final class InForce {
     private final Map<String, Lookup> lookups;
     private final List<Practice> practice = new ArrayList<>();
     private final List<Rule> rules = new ArrayList<>();
+    /** As asked for last, if it was. */
     private volatile RuleSplit split;
 
     InForce(Map<String, Lookup> lookups, Map<String, RuleText> rules, Map<String, Card> cards) {
@@ -50,7 +51,6 @@ public final class InForce {
         for (RuleText text : rules.values()) {
             this.rules.add(rule(text, cards.get(text.id()), kinds));
         }
-        this.split = RuleSplit.of(this.rules, kinds, Collections.newSetFromMap(new IdentityHashMap<>()));
     }
 
     private Rule rule(RuleText text, Card card, Map<String, MeasureKind> kinds) {
@@ -90,21 +90,15 @@ public final class InForce {
     /** The rules split by whether they look at measures of the kinds of these, or of any asked for before. */
     public RuleSplit split(List<List<Measure>> loaded) {
         RuleSplit last = split;
-        for (List<Measure> measures : loaded) {
-            for (Measure each : measures) {
-                if (!last.kinds().contains(each.kind())) {
-                    return splitAnew(last, loaded);
-                }
+        if (last == null || !last.covers(loaded)) {
+            Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
+            if (last != null) {
+                kinds.addAll(last.kinds());
             }
+            loaded.forEach(measures -> measures.forEach(each -> kinds.add(each.kind())));
+            last = RuleSplit.of(rules, Measures.kinds(), kinds);
+            split = last;
         }
         return last;
-    }
-
-    private RuleSplit splitAnew(RuleSplit last, List<List<Measure>> loaded) {
-        Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
-        kinds.addAll(last.kinds());
-        loaded.forEach(measures -> measures.forEach(each -> kinds.add(each.kind())));
-        split = RuleSplit.of(rules, Measures.kinds(), kinds);
-        return split;
     }
 }

@@ -59,6 +59,18 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
         }
     }
 
+    /** Whether all of these measures are of its kinds. */
+    boolean covers(List<List<Measure>> all) {
+        for (List<Measure> measures : all) {
+            for (Measure each : measures) {
+                if (!kinds.contains(each.kind())) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     static RuleSplit of(List<Rule> rules, Map<String, MeasureKind> byName, Set<MeasureKind> kinds) {
         Set<String> over = new HashSet<>();
         for (int before = -1; before < over.size();) {

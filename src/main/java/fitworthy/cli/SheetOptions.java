@@ -6,6 +6,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -29,15 +30,23 @@ final class SheetOptions {
     @Mixin
     private ViewOptions view = new ViewOptions();
 
+    private final List<Fault> faults = new ArrayList<>();
+    private Node.Mapping tree;
+
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
     Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
+        // While another thread still fetches the rules.
+        tree = NodeReader.read(sheetFile, faults);
         return view.book(around);
     }
 
-    /** The sheet, with the region and day asked for. @throws FaultsException with everything that is wrong with it */
+    /**
+     * The sheet, with the region and day asked for. To be called after {@link #book}.
+     *
+     * @throws FaultsException with everything that is wrong with it
+     */
     View.Read read(Book book) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        return view.of(book).read(NodeReader.read(sheetFile, faults), faults);
+        return view.of(book).read(tree, faults);
     }
 
     /** The name of the sheet's file. */
