@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Checks many sheets. */
-@Command(name = "batch", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "batch", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Checks many sheets and prints a line of JSON for each, in the order in which they come. A "
                 + "sheet that cannot be used is answered in its place, and the others go on.",
         footer = {"", "Example:", "  fitworthy batch scenarios --out advice.ndjson", "",

@@ -19,8 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Begins a rule or a region of a rule book. */
-@Command(name = "begin", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
-        synopsisSubcommandLabel = "rule|region",
+@Command(name = "begin", mixinStandardHelpOptions = true, usageHelpWidth = 80, synopsisSubcommandLabel = "rule|region",
         description = "Adds the skeleton of a new rule or region to the rule book, so that the book still proves.")
 final class Begin implements Runnable {
 
@@ -64,7 +63,7 @@ final class Begin implements Runnable {
     }
 
     /** Begins a rule. */
-    @Command(name = "rule", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+    @Command(name = "rule", mixinStandardHelpOptions = true, usageHelpWidth = 80,
             description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, "
                     + "with a limit between two cases that the topic has.",
             footer = {"", "Example:", "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01"})
@@ -92,7 +91,7 @@ final class Begin implements Runnable {
     }
 
     /** Begins a region. */
-    @Command(name = "region", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+    @Command(name = "region", mixinStandardHelpOptions = true, usageHelpWidth = 80,
             description = "Begins a region that goes by its parent's values until it has its own.",
             footer = {"", "Example:", "  fitworthy begin region au-tas --name Tasmania --parent au"})
     static final class Region extends Beginning {

@@ -16,7 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Checks one sheet. */
-@Command(name = "check", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "check", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Checks a build sheet and prints what to do about it.",
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml --case towing --least change"})
 final class Check implements Callable<Integer> {

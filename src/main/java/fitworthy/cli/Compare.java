@@ -17,7 +17,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Compares the choices that a sheet leaves open. */
-@Command(name = "compare", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "compare", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
                 + " limit, and price.",
         footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})

@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Explains one rule on one sheet. */
-@Command(name = "explain", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "explain", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Says why a rule fired on a sheet, or which part of its condition was false or not known.",
         footer = {"", "Example:", "  fitworthy explain scenarios/touring.yaml mass.gvm-over"})
 final class Explain implements Callable<Integer> {

@@ -23,12 +23,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/**
- * The top command and what its exit codes mean. Neither it nor any other has a command that is a method: looking for one
- * would read the annotations of every method, those of {@link Object} among them.
- */
+/** The top command and what its exit codes mean. */
 @Command(name = Fitworthy.NAME, mixinStandardHelpOptions = true, versionProvider = Fitworthy.Version.class,
-        synopsisSubcommandLabel = "COMMAND", usageHelpWidth = 80, addMethodSubcommands = false,
+        synopsisSubcommandLabel = "COMMAND", usageHelpWidth = 80,
         description = "Advice on planned vehicle modifications, before anything is bought. It is advice, not"
                 + " certification.",
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",

@@ -14,7 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Looks for changes that clear a plan's stops. */
-@Command(name = "mend", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "mend", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Looks for the smallest changes to a plan that clear its stops, and for what would just pass.",
         footer = {"", "Example:", "  fitworthy mend scenarios/overloaded.yaml", "",
             "Exit code 0 where the plan has no stop or a change clears them, else 1."})

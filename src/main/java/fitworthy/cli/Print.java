@@ -35,7 +35,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the advice on a sheet as a document that can be stapled to a quote. */
-@Command(name = "print", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "print", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Prints everything there is to say of a plan, to be stapled to its quote: as a file for "
                 + "browsers, as a PDF, or both.",
         footer = {"", "Example:", "  fitworthy print scenarios/touring.yaml --pdf touring.pdf --html touring.html", "",

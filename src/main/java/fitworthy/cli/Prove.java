@@ -10,7 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Proves a rule book. */
-@Command(name = "prove", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "prove", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Proves the rule book: that it can be used, that every case comes out as it says, and that cases"
                 + " stand on both sides of every limit. Reminds of what is past its review date.",
         footer = {"", "Example:", "  fitworthy prove --rules rules"})

@@ -16,7 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Runs cases of a rule book. */
-@Command(name = "cases", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "cases", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Runs the cases of the rule book, all or some, and names every comparison of their topics' rules"
                 + " that none of them turns.",
         footer = {"", "Example:", "  fitworthy cases --topic mass --region au-nsw"})

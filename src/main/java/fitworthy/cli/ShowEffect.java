@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows what a change of practice does to many sheets. */
-@Command(name = "effect", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "effect", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Shows what a change of the rule book, of what a shop sets over it, or of the day does to sheets,"
                 + " before anyone's quote changes. Each '--with' option says what is different after the change.",
         footer = {"", "Examples:", "  fitworthy effect quotes --with-rules edited/rules",

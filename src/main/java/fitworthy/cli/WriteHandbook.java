@@ -22,7 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes a rule book out for reading. */
-@Command(name = "handbook", mixinStandardHelpOptions = true, usageHelpWidth = 80, addMethodSubcommands = false,
+@Command(name = "handbook", mixinStandardHelpOptions = true, usageHelpWidth = 80,
         description = "Writes the rule book out for reading, or prints the page of one rule: what it says and why, its"
                 + " practice values with how each is known, its cases, and what is fine although it looks alike.",
         footer = {"", "Examples:", "  fitworthy handbook mass.gvm-over", "  fitworthy handbook --html handbook.html",
