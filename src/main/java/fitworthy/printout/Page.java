@@ -4,11 +4,16 @@ import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A page of plain text, 80 columns wide. */
 public final class Page {
 
     public static final int COLUMNS = 80;
+
+    private static final Pattern SPACES = Pattern.compile(" +");
+    /** What turns a terminal's colour. */
+    private static final Pattern PAINT = Pattern.compile("\u001B\\[[0-9;]*m");
 
     private final PrintWriter out;
 
@@ -40,7 +45,7 @@ public final class Page {
 
     /** Text beside a label, its further lines under its first. */
     public void hanging(String label, String text) {
-        int width = label.replaceAll("\u001B\\[[0-9;]*m", "").length();
+        int width = PAINT.matcher(label).replaceAll("").length();
         String before = label;
         for (String line : lines(text, COLUMNS - width)) {
             out.println(before + line);
@@ -61,7 +66,7 @@ public final class Page {
     static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : Words.seen(text).strip().split(" +")) {
+        for (String word : SPACES.split(Words.seen(text).strip())) {
             String rest = word;
             while (rest.length() > width) {
                 if (!line.isEmpty()) {
