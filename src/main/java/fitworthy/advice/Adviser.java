@@ -146,7 +146,7 @@ public final class Adviser {
             byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
         }
         Pace pace = new Pace(bounds);
-        pace.combinations(rules.rules(), byKind);
+        pace.combinations(rules.joining(), byKind);
         Map<Key, Finding> found = fire(rules, measures, earlier, pace);
         Set<String> fired = new HashSet<>();
         for (Key each : found.keySet()) {

@@ -25,13 +25,14 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
      * Some rules.
      *
      * @param rules the rules
+     * @param joining those of them that look at several measures at once
      * @param ids their ids
      * @param kinds what any of them matches
      * @param practice the practice values that any of them matches
      * @param earlier ids of the advice that any of them builds on
      */
-    public record RuleSet(List<Rule> rules, Set<String> ids, Set<MeasureKind> kinds, Set<Practice> practice,
-            Set<String> earlier) {
+    public record RuleSet(List<Rule> rules, List<Rule> joining, Set<String> ids, Set<MeasureKind> kinds,
+            Set<Practice> practice, Set<String> earlier) {
 
         private static RuleSet of(List<Rule> rules, Map<String, MeasureKind> byName) {
             Set<String> ids = new HashSet<>();
@@ -44,7 +45,8 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
                 practice.addAll(rule.values());
                 earlier.addAll(rule.text().earlier());
             }
-            return new RuleSet(rules, ids, kinds, practice, earlier);
+            return new RuleSet(rules, rules.stream().filter(rule -> rule.joined().size() > 1).toList(), ids, kinds,
+                    practice, earlier);
         }
 
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */

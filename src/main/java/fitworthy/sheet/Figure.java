@@ -122,7 +122,8 @@ public final class Figure {
     /** The root of the sum of squares, the careful and slow way only where a square is hardly a double any more. */
     private static double root(double one, double other) {
         double squares = one * one + other * other;
-        return squares > LEAST_SQUARES && squares < MOST_SQUARES ? Math.sqrt(squares) : Math.hypot(one, other);
+        return squares > LEAST_SQUARES && squares < MOST_SQUARES || one == 0 && other == 0 ? Math.sqrt(squares)
+                : Math.hypot(one, other);
     }
 
     @Override

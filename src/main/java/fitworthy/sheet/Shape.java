@@ -34,9 +34,9 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
      * @param holds what it holds
      * @param type the enum of a choice or the record of a group, else null
      * @param optional whether its absence is an empty {@link Optional}
-     * @param field its annotation; null for the variant, whose fields are those of the kind
+     * @param field what its annotation says; null for the variant, whose fields are those of the kind
      */
-    public record Part(String name, Holds holds, Class<?> type, boolean optional, Field field) {
+    public record Part(String name, Holds holds, Class<?> type, boolean optional, Said field) {
 
         /** A value for this field as a sheet would write it. */
         public String example() {
@@ -48,6 +48,13 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
                 case CHOICE -> String.join(" or ", words(type));
                 default -> "";
             };
+        }
+    }
+
+    /** What a {@link Field} says, read once: an annotation is slow to ask, and a sheet asks hundreds of times. */
+    public record Said(String value, Dimension in, boolean needed, boolean signed, String find, String example) {
+        private static Said of(Field field) {
+            return new Said(field.value(), field.in(), field.needed(), field.signed(), field.find(), field.example());
         }
     }
 
@@ -111,14 +118,16 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
             type = argument(type, 0);
         }
         Class<?> raw = type instanceof ParameterizedType generic ? (Class<?>) generic.getRawType() : (Class<?>) type;
-        Field field = component.getAnnotation(Field.class);
-        String name = Words.hyphenated(component.getName());
+        Field annotation = component.getAnnotation(Field.class);
+        // The one text that the parser of a sheet gives such a name, so that it is found without a look at its letters.
+        String name = Words.hyphenated(component.getName()).intern();
         if (raw == Details.class) {
             return new Part(name, Holds.VARIANT, null, false, null);
         }
-        if (field == null) {
+        if (annotation == null) {
             throw new IllegalStateException(component + " has no @Field");
         }
+        Said field = Said.of(annotation);
         if (raw == List.class) {
             Class<?> item = (Class<?>) argument(type, 0);
             return item == String.class ? new Part(name, Holds.TEXTS, null, optional, field)
