@@ -152,24 +152,29 @@ final class AcrossMeasures implements Topic {
                         in("wheelbase", wheelbase, "mm")));
     }
 
-    /** Two parts, the first by name first. */
-    private record Pair(Fitment one, Fitment other) {
+    /** Two parts that want one place, the first by name first. @param overlap how deep, in m; missing where not known */
+    private record Clash(Fitment one, Fitment other, Figure overlap) {
 
-        /** Those that are not clear of each other along the vehicle, by name; so few that each can be looked at. */
-        static List<Pair> near(List<Fitment> placed) {
+        /** All among these parts, by name. Only those are looked at that are not clear of each other lengthwise. */
+        static List<Clash> among(List<Fitment> placed) {
             List<Fitment> byFront = placed.stream()
                     .sorted(Comparator.comparing(each -> Boxes.front(each.space().get()))).toList();
-            List<Pair> near = new ArrayList<>();
+            List<Clash> clashes = new ArrayList<>();
             for (int i = 0; i < byFront.size(); i++) {
                 Fitment first = byFront.get(i);
                 double rear = Boxes.rear(first.space().get());
                 for (int j = i + 1; j < byFront.size() && Boxes.front(byFront.get(j).space().get()) <= rear; j++) {
                     Fitment next = byFront.get(j);
-                    near.add(first.name().compareTo(next.name()) < 0 ? new Pair(first, next) : new Pair(next, first));
+                    Figure overlap = Boxes.overlap(first.space().get(), next.space().get());
+                    if (overlap.value() != 0) {
+                        clashes.add(first.name().compareTo(next.name()) < 0 ? new Clash(first, next, overlap)
+                                : new Clash(next, first, overlap));
+                    }
                 }
             }
-            near.sort(Comparator.comparing((Pair pair) -> pair.one.name()).thenComparing(pair -> pair.other.name()));
-            return near;
+            clashes.sort(Comparator.comparing((Clash clash) -> clash.one.name())
+                    .thenComparing(clash -> clash.other.name()));
+            return clashes;
         }
     }
 
@@ -179,17 +184,12 @@ final class AcrossMeasures implements Topic {
                 .filter(each -> each.space().isPresent() && loading.carries(each))
                 .sorted(Comparator.comparing(Fitment::name)).toList();
         int before = measures.size();
-        for (Pair pair : Pair.near(placed)) {
-            Space one = pair.one.space().get();
-            Space other = pair.other.space().get();
-            Figure overlap = Boxes.overlap(one, other);
-            if (overlap.value() != 0) {
-                List<Figure> depths = Boxes.depths(one, other);
-                measures.add(Measure.of(OVERLAP, pair.one.name() + " and " + pair.other.name(), loadCase, overlap)
-                        .worked("depth = min(min(lengthwise, sideways), upright)",
-                                in("lengthwise", depths.get(0), "mm"),
-                                in("sideways", depths.get(1), "mm"), in("upright", depths.get(2), "mm")));
-            }
+        for (Clash clash : Clash.among(placed)) {
+            List<Figure> depths = Boxes.depths(clash.one.space().get(), clash.other.space().get());
+            measures.add(Measure.of(OVERLAP, clash.one.name() + " and " + clash.other.name(), loadCase, clash.overlap)
+                    .worked("depth = min(min(lengthwise, sideways), upright)",
+                            in("lengthwise", depths.get(0), "mm"), in("sideways", depths.get(1), "mm"),
+                            in("upright", depths.get(2), "mm")));
         }
         if (placed.size() > 1 && measures.size() == before) {
             measures.add(Measure.of(OVERLAP, "parts with a given space", loadCase, Figure.of(0, 0))
