@@ -6,11 +6,15 @@ import fitworthy.book.Book;
 import fitworthy.book.BookLoader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
+import java.io.IOException;
 import java.io.Serializable;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.broadcast.Broadcast;
@@ -58,13 +62,20 @@ public final class Sheets {
         try (JavaSparkContext spark = new JavaSparkContext(conf)) {
             Broadcast<Rules> book = spark.broadcast(rules);
             long began = System.nanoTime();
-            spark.textFile(args[0], Integer.parseInt(System.getProperty("partitions", "16"))).zipWithIndex()
+            spark.textFile(files(Path.of(args[0])), Integer.parseInt(System.getProperty("partitions", "16"))).zipWithIndex()
                     .mapPartitions(lines -> answers(lines, new View(Here.book(book.value()), null, null)))
                     .saveAsTextFile(args[1]);
             double seconds = (System.nanoTime() - began) / 1e9;
             long sheets = spark.textFile(args[1]).count();
             System.out.printf(Locale.ROOT, "%d sheets in %.1f s, %.0f a second; book %s%n", sheets, seconds,
                     sheets / seconds, rules.hash);
+        }
+    }
+
+    /** The files of a folder by name, since a folder alone is read in whatever order the disk has them. */
+    private static String files(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.sorted().map(Path::toString).collect(Collectors.joining(","));
         }
     }
 
