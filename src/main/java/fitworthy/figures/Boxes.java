@@ -53,8 +53,8 @@ public final class Boxes {
     }
 
     private static boolean holds(Space outer, Space inner) {
-        return AXES.stream().allMatch(axis -> low(outer, axis).value() <= low(inner, axis).value()
-                && high(inner, axis).value() <= high(outer, axis).value());
+        return AXES.stream().allMatch(axis -> low(outer, axis).minus(low(inner, axis)).value() <= 0
+                && high(inner, axis).minus(high(outer, axis)).value() <= 0);
     }
 
     private static Figure low(Space space, Function<Point, Figure> axis) {

@@ -16,9 +16,6 @@ import java.util.List;
 /** Masses, axle loads and the balance of the vehicle. */
 final class MassMeasures implements Topic {
 
-    /** Nothing that a tape shows: what sits over the axle does so in inches too. */
-    private static final double LAST_BITS_M = 1e-9;
-
     private static final MeasureKind LOADED = rated("mass.loaded", "kg", 0, "loaded mass", "GVM");
     private static final MeasureKind AXLE = rated("mass.axle", "kg", 0, "load on the axle", "axle limit");
     private static final MeasureKind COMBINED = rated("mass.combined", "kg", 0,
@@ -175,7 +172,7 @@ final class MassMeasures implements Topic {
     }
 
     private static boolean behindRearAxle(PointMass each, Plan plan) {
-        return each.at().x().value() - plan.wheelbase().value() > LAST_BITS_M;
+        return each.at().x().minus(plan.wheelbase()).value() > 0;
     }
 
     private static Measure residual(String axle, String loadCase, Figure residual, Figure reading, Figure parts) {

@@ -17,12 +17,12 @@ import java.util.stream.IntStream;
  */
 public final class Measure {
 
-    private static final MathContext DIGITS = new MathContext(12);
-    private static final double TWELVE_DIGITS = 1e12;
+    private static final MathContext DIGITS = new MathContext(10);
+    private static final double TEN_DIGITS = 1e10;
     /** Powers of ten that a double holds exactly. */
     private static final double[] POWERS = IntStream.range(0, 23).mapToDouble(i -> Double.parseDouble("1e" + i))
             .toArray();
-    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-4 of a digit. */
+    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-6 of a digit. */
     private static final double NO_TIE = 0.499;
 
     private final MeasureKind kind;
@@ -181,19 +181,19 @@ public final class Measure {
         return limitValue;
     }
 
-    /** To twelve digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
+    /** To ten digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
     private static double rounded(double value) {
         // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
-        if (Math.rint(value) == value && Math.abs(value) < TWELVE_DIGITS) {
+        if (Math.rint(value) == value && Math.abs(value) < TEN_DIGITS) {
             return value + 0.0;
         }
-        int decimals = 11 - (int) Math.floor(Math.log10(Math.abs(value)));
+        int decimals = 9 - (int) Math.floor(Math.log10(Math.abs(value)));
         if (decimals >= 0 && decimals < POWERS.length) {
             // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
             double digits = value * POWERS[decimals];
             double whole = Math.rint(digits);
-            if (Math.abs(digits - whole) < NO_TIE && Math.abs(digits) >= TWELVE_DIGITS / 10
-                    && Math.abs(whole) < TWELVE_DIGITS) {
+            if (Math.abs(digits - whole) < NO_TIE && Math.abs(digits) >= TEN_DIGITS / 10
+                    && Math.abs(whole) < TEN_DIGITS) {
                 return whole / POWERS[decimals];
             }
         }

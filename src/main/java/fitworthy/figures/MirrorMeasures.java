@@ -154,7 +154,7 @@ final class MirrorMeasures implements Topic {
                     List.of(in("width", body.width(), "mm")))));
         }
         Figure trailerHalf = trailer.get().width().times(0.5);
-        if (half.value() <= trailerHalf.value()) {
+        if (half.minus(trailerHalf).value() <= 0) {
             return Optional.empty();
         }
         Plan plan = loading.plan();

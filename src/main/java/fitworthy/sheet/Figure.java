@@ -15,6 +15,8 @@ public final class Figure {
 
     public static final Figure ZERO = of(0);
 
+    /** Of ten digits, which is what measures are rounded to, the last. */
+    private static final double LAST_DIGIT = 1e-10;
     private static final double LEAST_SQUARES = 1e-280;
     private static final double MOST_SQUARES = 1e280;
 
@@ -75,11 +77,17 @@ public final class Figure {
     }
 
     public Figure plus(Figure other) {
-        return combined(other, value + other.value, 1, 1);
+        return combined(other, sum(value, other.value), 1, 1);
     }
 
     public Figure minus(Figure other) {
-        return combined(other, value - other.value, 1, -1);
+        return combined(other, sum(value, -other.value), 1, -1);
+    }
+
+    /** Nothing where the two cancel to ten digits, as 3 in and 76.2 mm do not quite in binary fractions. */
+    private static double sum(double one, double other) {
+        double sum = one + other;
+        return Math.abs(sum) <= LAST_DIGIT * Math.max(Math.abs(one), Math.abs(other)) ? 0 : sum;
     }
 
     public Figure times(Figure other) {

@@ -64,4 +64,16 @@ class BoxesTest {
         assertEquals(0, overlap(new Space(at(1.001, 0, 0), open)));
         assertFalse(Boxes.overlap(UNIT, new Space(at(0.999, 0, 0), open)).known());
     }
+
+    /** 3 in are 76.2 mm, but not to the last bit of a binary fraction. */
+    @Test
+    void flushIsFlushInInchesToo() {
+        double inches = 3 * 0.0254;
+        double millimetres = 76.2 * 0.001;
+        for (double[] pair : new double[][] {{inches, millimetres}, {millimetres, inches}}) {
+            Space box = new Space(at(0, 0, 0), at(pair[0], 1, 1));
+            assertEquals(0, Boxes.overlap(box, new Space(at(0.01, 0.2, 0), at(pair[1], 0.8, 0.5))).value());
+            assertEquals(0, Boxes.overlap(box, new Space(at(pair[1], 0, 0), at(3, 1, 1))).value());
+        }
+    }
 }

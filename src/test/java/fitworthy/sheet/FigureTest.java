@@ -24,6 +24,18 @@ class FigureTest {
         is(50, 5, Figure.of(100, 3).minus(Figure.of(50, 4)));
     }
 
+    /** 1 in is 25.4 mm by definition (from memory: the international inch of 1959). */
+    @Test
+    void whatIsEqualInOtherUnitsHasNoDifference() {
+        Figure inches = Figure.of(3 * 0.0254, 0);
+        Figure millimetres = Figure.of(76.2 * 0.001, 0);
+        assertTrue(inches.value() < millimetres.value());
+        assertEquals(0, inches.minus(millimetres).value());
+        assertEquals(0, millimetres.minus(inches).value());
+        assertEquals(0, millimetres.times(-1).plus(inches).value());
+        assertTrue(Figure.of(1 + 1e-9, 0).minus(Figure.of(1, 0)).value() > 0);
+    }
+
     @Test
     void productsAndQuotientsAddRelativeTolerances() {
         is(20, 20 * Math.hypot(0.03, 0.04), Figure.of(10, 0.3).times(Figure.of(2, 0.08)));
