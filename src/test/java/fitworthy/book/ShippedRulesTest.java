@@ -16,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -85,18 +87,23 @@ class ShippedRulesTest {
         Manifest manifest = new Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
         manifest.getMainAttributes().put(Attributes.Name.IMPLEMENTATION_VERSION, "1");
-        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
-            Path shipped = Path.of("fitworthy", "rules");
-            for (Path folder : List.of(Path.of("target", "classes"), Path.of("target", "test-classes"), classes)) {
-                try (Stream<Path> all = Files.walk(folder)) {
-                    for (Path each : all.filter(Files::isRegularFile).toList()) {
-                        Path name = folder.relativize(each);
-                        if (folder == classes || !name.startsWith(shipped)) {
-                            out.putNextEntry(new JarEntry(name.toString().replace(File.separatorChar, '/')));
-                            Files.copy(each, out);
-                        }
+        // Where the program was packaged before, its folder of classes holds rules too; those of this test replace them.
+        Map<String, Path> files = new TreeMap<>();
+        Path shipped = Path.of("fitworthy", "rules");
+        for (Path folder : List.of(Path.of("target", "classes"), Path.of("target", "test-classes"), classes)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path each : all.filter(Files::isRegularFile).toList()) {
+                    Path name = folder.relativize(each);
+                    if (folder == classes || !name.startsWith(shipped)) {
+                        files.put(name.toString().replace(File.separatorChar, '/'), each);
                     }
                 }
+            }
+        }
+        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
+            for (Map.Entry<String, Path> file : files.entrySet()) {
+                out.putNextEntry(new JarEntry(file.getKey()));
+                Files.copy(file.getValue(), out);
             }
         }
         return jar;
