@@ -60,25 +60,31 @@ final class Growth {
         if (args.length > 0) {
             seconds = Double.parseDouble(args[0]);
         }
-        System.out.printf("java %s, %d processors, load %s%n", System.getProperty("java.version"),
-                Runtime.getRuntime().availableProcessors(), Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.printf(
+                "java %s, %d processors, load %s%n",
+                System.getProperty("java.version"),
+                Runtime.getRuntime().availableProcessors(),
+                Files.readString(Path.of("/proc/loadavg")).strip());
         Path home = Files.createTempDirectory("growth");
         Book book = BookLoader.load(Path.of("rules"), home.resolve("cache"), System.err::println);
         Node.Mapping plain = NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>());
-        Sheet touring = SheetReader.read(Path.of("scenarios/touring.yaml"), book.regions().keySet());
+        Sheet touring = SheetReader.read(
+                Path.of("scenarios/touring.yaml"), book.regions().keySet());
 
         Map<String, Work> threads = new LinkedHashMap<>();
         threads.put("touring, 1 thread", () -> Adviser.advise(book, touring));
-        threads.put("touring, 2 threads, a pair", () -> IntStream.range(0, 2).parallel()
-                .forEach(each -> Adviser.advise(book, touring)));
+        threads.put(
+                "touring, 2 threads, a pair",
+                () -> IntStream.range(0, 2).parallel().forEach(each -> Adviser.advise(book, touring)));
         table("threads", threads);
 
         Map<String, Work> parts = new LinkedHashMap<>();
         for (int count : List.of(10, 40, 160, 640)) {
             Node.Mapping tree = Trees.merged(plain, NodeReader.read("parts", parts(count), new ArrayList<>()));
             Sheet sheet = SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>());
-            parts.put(count + " parts, read", () -> SheetReader.sheet(tree, book.regions().keySet(),
-                    new ArrayList<>()));
+            parts.put(
+                    count + " parts, read",
+                    () -> SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
             parts.put(count + " parts, advise", () -> Adviser.advise(book, sheet));
         }
         table("parts", parts);
@@ -111,8 +117,8 @@ final class Growth {
             }
         }
         System.out.println(name);
-        least.forEach((row, times) -> System.out.printf("  %-28s %8.3f ms of processor, %8.3f ms by the clock%n", row,
-                times[0], times[1]));
+        least.forEach((row, times) ->
+                System.out.printf("  %-28s %8.3f ms of processor, %8.3f ms by the clock%n", row, times[0], times[1]));
     }
 
     private static long busy() {
@@ -120,12 +126,21 @@ final class Growth {
     }
 
     private static String parts(int count) {
-        return "fitments:\n" + IntStream.range(0, count).mapToObj(
-                i -> String.format("  - {name: Part %1$d, kind: other, mass: %2$d kg, at: {x: %3$d mm, y: %4$d mm, z: 930 mm},"
-                + " space: {from: {x: %3$d mm, y: %4$d mm, z: 900 mm}, to: {x: %5$d mm, y: %6$d mm, z: 960 mm}},"
-                + " price: %7$d.00 AUD, lead-time: %8$d days, work: {days: 0.1}}%n", i, 1 + i % 3,
-                800 + 70 * (i % 40), 70 * (i / 40 % 16) - 560, 860 + 70 * (i % 40), 70 * (i / 40 % 16) - 500, 300 + i,
-                i % 9)).collect(Collectors.joining());
+        return "fitments:\n"
+                + IntStream.range(0, count)
+                        .mapToObj(i -> String.format(
+                                "  - {name: Part %1$d, kind: other, mass: %2$d kg, at: {x: %3$d mm, y: %4$d mm, z: 930 mm},"
+                                        + " space: {from: {x: %3$d mm, y: %4$d mm, z: 900 mm}, to: {x: %5$d mm, y: %6$d mm, z: 960 mm}},"
+                                        + " price: %7$d.00 AUD, lead-time: %8$d days, work: {days: 0.1}}%n",
+                                i,
+                                1 + i % 3,
+                                800 + 70 * (i % 40),
+                                70 * (i / 40 % 16) - 560,
+                                860 + 70 * (i % 40),
+                                70 * (i / 40 % 16) - 500,
+                                300 + i,
+                                i % 9))
+                        .collect(Collectors.joining());
     }
 
     /** So many rules: the book's own by topic, then the same again under other ids. */
@@ -148,7 +163,8 @@ final class Growth {
         try (Stream<Path> files = Files.walk(from)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 if (file.getNameCount() == 2 || file.getParent().endsWith("tables")) {
-                    Files.createDirectories(folder.resolve(from.relativize(file)).getParent());
+                    Files.createDirectories(
+                            folder.resolve(from.relativize(file)).getParent());
                     Files.copy(file, folder.resolve(from.relativize(file)));
                 }
             }
@@ -165,27 +181,48 @@ final class Growth {
             String copied = topic.getKey().replaceFirst("-b$", "");
             Path source = from.resolve(copied);
             Path target = Files.createDirectories(folder.resolve(topic.getKey()));
-            write(target.resolve(topic.getKey() + ".drl"), source.resolve(copied + ".drl"),
-                    Pattern.compile("(?m)^(?=rule )"), "rule \"([^\"]*)\"", copied, topic.getKey(), topic.getValue());
-            write(target.resolve("cards.yaml"), source.resolve("cards.yaml"), ENTRY, "([^:]*):", copied, topic.getKey(),
+            write(
+                    target.resolve(topic.getKey() + ".drl"),
+                    source.resolve(copied + ".drl"),
+                    Pattern.compile("(?m)^(?=rule )"),
+                    "rule \"([^\"]*)\"",
+                    copied,
+                    topic.getKey(),
+                    topic.getValue());
+            write(
+                    target.resolve("cards.yaml"),
+                    source.resolve("cards.yaml"),
+                    ENTRY,
+                    "([^:]*):",
+                    copied,
+                    topic.getKey(),
                     topic.getValue());
             if (copied.equals(topic.getKey()) && Files.exists(source.resolve("practice.yaml"))) {
-                write(target.resolve("practice.yaml"), source.resolve("practice.yaml"), ENTRY, "([^:]*):", copied,
-                        copied, practice.stream().filter(id -> id.startsWith(copied + "."))
-                                .map(id -> id.substring(id.indexOf('.'))).collect(Collectors.toSet()));
+                write(
+                        target.resolve("practice.yaml"),
+                        source.resolve("practice.yaml"),
+                        ENTRY,
+                        "([^:]*):",
+                        copied,
+                        copied,
+                        practice.stream()
+                                .filter(id -> id.startsWith(copied + "."))
+                                .map(id -> id.substring(id.indexOf('.')))
+                                .collect(Collectors.toSet()));
             }
         }
-        return BookLoader.load(folder, folder.resolveSibling("cache"), sentence -> { });
+        return BookLoader.load(folder, folder.resolveSibling("cache"), sentence -> {});
     }
 
     /** The entries of a file whose id is wanted, under the id of another topic. */
-    private static void write(Path target, Path source, Pattern entry, String name, String topic, String other,
-            Set<String> wanted)
+    private static void write(
+            Path target, Path source, Pattern entry, String name, String topic, String other, Set<String> wanted)
             throws IOException {
         StringBuilder text = new StringBuilder();
         for (String each : entry.split(Files.readString(source))) {
             Matcher id = Pattern.compile(name).matcher(each);
-            if (id.lookingAt() && wanted.contains(id.group(1).substring(id.group(1).indexOf('.')))) {
+            if (id.lookingAt()
+                    && wanted.contains(id.group(1).substring(id.group(1).indexOf('.')))) {
                 text.append(each.replace("rule \"" + topic + ".", "rule \"" + other + ".")
                         .replace("give(\"" + topic + ".", "give(\"" + other + ".")
                         .replaceFirst("^" + topic + "\\.", other + "."));
@@ -196,19 +233,47 @@ final class Growth {
 
     // Forty rules written out.
 
-    private static final Set<String> FORTY = new TreeSet<>(List.of("mass.gvm-over", "mass.gvm-unsure", "mass.gvm-tight",
-            "mass.axle-over", "mass.axle-unsure", "mass.gcm-over", "mass.gcm-unsure", "mass.behind-axle",
+    private static final Set<String> FORTY = new TreeSet<>(List.of(
+            "mass.gvm-over",
+            "mass.gvm-unsure",
+            "mass.gvm-tight",
+            "mass.axle-over",
+            "mass.axle-unsure",
+            "mass.gcm-over",
+            "mass.gcm-unsure",
+            "mass.behind-axle",
             "mass.ball-lever",
-            "mass.roof-over", "mass.cog-high", "mass.raised-gvm-gcm-left", "mass.raised-gvm-trailer",
+            "mass.roof-over",
+            "mass.cog-high",
+            "mass.raised-gvm-gcm-left",
+            "mass.raised-gvm-trailer",
             "mass.raised-gvm-axles",
-            "mass.heavy-class", "mass.wheelbase-weigh", "tyres.wheel-weaker-than-tyre", "tyres.diameter-grown",
-            "tyres.diameter-share", "tyres.speedometer-low", "tyres.gearing-long", "tyres.rim-narrow", "tyres.rim-wide",
-            "tyres.rim-differs", "tyres.pressure-low", "tyres.spare-weak", "tyres.clearance-small",
+            "mass.heavy-class",
+            "mass.wheelbase-weigh",
+            "tyres.wheel-weaker-than-tyre",
+            "tyres.diameter-grown",
+            "tyres.diameter-share",
+            "tyres.speedometer-low",
+            "tyres.gearing-long",
+            "tyres.rim-narrow",
+            "tyres.rim-wide",
+            "tyres.rim-differs",
+            "tyres.pressure-low",
+            "tyres.spare-weak",
+            "tyres.clearance-small",
             "towing.trailer-over",
-            "towing.plate-over", "towing.coupling-over", "towing.ball-over", "towing.ball-heavy",
+            "towing.plate-over",
+            "towing.coupling-over",
+            "towing.ball-over",
+            "towing.ball-heavy",
             "towing.brake-control-missing",
-            "towing.ratio-high", "electrical.charge-short", "electrical.cable-thin", "electrical.no-fuse",
-            "electrical.fuse-below-load", "electrical.fuse-far", "electrical.earth-poor"));
+            "towing.ratio-high",
+            "electrical.charge-short",
+            "electrical.cable-thin",
+            "electrical.no-fuse",
+            "electrical.fuse-below-load",
+            "electrical.fuse-far",
+            "electrical.earth-poor"));
 
     private static Set<String> checked(List<Object> facts) {
         Map<String, Double> practice = new HashMap<>();
@@ -228,8 +293,13 @@ final class Growth {
             case "mass.loaded" -> {
                 over("mass.gvm-over", m, found);
                 unsure("mass.gvm-unsure", m, found);
-                give("mass.gvm-tight", m, m.isKnown() && m.getHeadroom() >= m.getTolerance()
-                        && m.getSpare() < limit("mass.gvm-reserve", practice), found);
+                give(
+                        "mass.gvm-tight",
+                        m,
+                        m.isKnown()
+                                && m.getHeadroom() >= m.getTolerance()
+                                && m.getSpare() < limit("mass.gvm-reserve", practice),
+                        found);
             }
             case "mass.axle" -> {
                 over("mass.axle-over", m, found);
@@ -249,10 +319,10 @@ final class Growth {
             case "mass.gvm" -> above("mass.heavy-class", m, "mass.light-gvm-most", practice, found);
             case "mass.wheelbase-added" -> give("mass.wheelbase-weigh", m, true, found);
             case "tyres.wheel-below-tyre" -> over("tyres.wheel-weaker-than-tyre", m, found);
-            case "tyres.diameter-growth" -> above("tyres.diameter-grown", m, "tyres.diameter-growth-most", practice,
-                    found);
-            case "tyres.diameter-change" -> above("tyres.diameter-share", m, "tyres.diameter-share-most", practice,
-                    found);
+            case "tyres.diameter-growth" ->
+                above("tyres.diameter-grown", m, "tyres.diameter-growth-most", practice, found);
+            case "tyres.diameter-change" ->
+                above("tyres.diameter-share", m, "tyres.diameter-share-most", practice, found);
             case "tyres.speedometer" -> below("tyres.speedometer-low", m, "tyres.speed-shown-least", practice, found);
             case "tyres.gearing" -> above("tyres.gearing-long", m, "tyres.gearing-most", practice, found);
             case "tyres.rim-narrow" -> give("tyres.rim-narrow", m, m.isKnown() && m.getHeadroom() > 0, found);
@@ -266,15 +336,17 @@ final class Growth {
             case "towing.coupling" -> over("towing.coupling-over", m, found);
             case "towing.ball" -> over("towing.ball-over", m, found);
             case "towing.ball-share" -> above("towing.ball-heavy", m, "towing.ball-share-most", practice, found);
-            case "towing.brake-control" -> give("towing.brake-control-missing", m, m.getWord().equals("no"), found);
+            case "towing.brake-control" ->
+                give("towing.brake-control-missing", m, m.getWord().equals("no"), found);
             case "towing.ratio" -> above("towing.ratio-high", m, "towing.ratio-most", practice, found);
             case "electrical.daily" -> over("electrical.charge-short", m, found);
             case "electrical.cable" -> give("electrical.cable-thin", m, m.isKnown() && m.getExcess() < 0, found);
             case "electrical.fused" -> give("electrical.no-fuse", m, m.getWord().equals("no"), found);
             case "electrical.fuse-load" -> over("electrical.fuse-below-load", m, found);
             case "electrical.fuse-way" -> above("electrical.fuse-far", m, "electrical.fuse-way-most", practice, found);
-            case "electrical.earth" -> give("electrical.earth-poor", m, m.getWord().equals("no"), found);
-            default -> { }
+            case "electrical.earth" ->
+                give("electrical.earth-poor", m, m.getWord().equals("no"), found);
+            default -> {}
         }
     }
 
@@ -311,7 +383,11 @@ final class Growth {
         KieSession session = forty.sessions().newKieSession();
         try {
             session.setGlobal("advice", (Consequence) (id, evidence) -> found.add(id + "|"
-                    + Arrays.stream(evidence).map(Measure.class::cast).findFirst().orElseThrow().getSubject()));
+                    + Arrays.stream(evidence)
+                            .map(Measure.class::cast)
+                            .findFirst()
+                            .orElseThrow()
+                            .getSubject()));
             for (Object fact : facts) {
                 if (looksAt.contains(fact instanceof Measure measure ? measure.getName() : ((Practice) fact).id())) {
                     session.insert(fact);
@@ -328,14 +404,22 @@ final class Growth {
     private static List<List<Object>> agreed(Book forty, Set<String> looksAt, Sheet sheet) {
         Advice advice = Adviser.advise(forty, sheet);
         List<List<Object>> cases = advice.facts().values().stream()
-                .map(facts -> facts.stream().filter(fact -> !(fact instanceof Advised)).toList()).toList();
+                .map(facts -> facts.stream()
+                        .filter(fact -> !(fact instanceof Advised))
+                        .toList())
+                .toList();
         Set<String> all = new HashSet<>();
         for (List<Object> facts : cases) {
             same(sheet, checked(facts), fired(forty, looksAt, facts));
             all.addAll(checked(facts));
         }
-        same(sheet, all, advice.findings().stream().map(Finding::judged).map(each -> each.id() + "|" + each.subject())
-                .collect(Collectors.toSet()));
+        same(
+                sheet,
+                all,
+                advice.findings().stream()
+                        .map(Finding::judged)
+                        .map(each -> each.id() + "|" + each.subject())
+                        .collect(Collectors.toSet()));
         return cases;
     }
 
@@ -355,16 +439,20 @@ final class Growth {
         int sheets = 0;
         for (String name : List.of("touring", "weekender", "overloaded")) {
             Path file = Path.of("scenarios", name + ".yaml");
-            agreed(forty, looksAt, SheetReader.read(file, book.regions().keySet())).forEach(
-                    facts -> found.addAll(checked(facts)));
+            agreed(forty, looksAt, SheetReader.read(file, book.regions().keySet()))
+                    .forEach(facts -> found.addAll(checked(facts)));
             sheets++;
         }
         for (Cases.Case each : Cases.read(Path.of("rules"), book)) {
             agreed(forty, looksAt, each.sheet()).forEach(facts -> found.addAll(checked(facts)));
             sheets++;
         }
-        long ids = found.stream().map(each -> each.substring(0, each.indexOf('|'))).distinct().count();
-        System.out.printf("%d rules by hand agree with the engine on %d sheets; %d of them find something there%n",
+        long ids = found.stream()
+                .map(each -> each.substring(0, each.indexOf('|')))
+                .distinct()
+                .count();
+        System.out.printf(
+                "%d rules by hand agree with the engine on %d sheets; %d of them find something there%n",
                 forty.rules().size(), sheets, ids);
         List<List<Object>> cases = agreed(forty, looksAt, touring);
         Map<String, Work> rows = new LinkedHashMap<>();

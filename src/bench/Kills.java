@@ -40,23 +40,42 @@ public final class Kills {
         Files.createDirectories(SHEETS);
         String plain = Files.readString(Path.of("rules/plain-sheet.yaml"));
         for (int i = 0; i < 300; i++) {
-            Files.writeString(SHEETS.resolve("s%03d.yaml".formatted(i)),
+            Files.writeString(
+                    SHEETS.resolve("s%03d.yaml".formatted(i)),
                     plain.replace("gvm: 3000 kg", "gvm: " + (2400 + i) + " kg"));
         }
-        Path house = Files.writeString(HOME.resolve("house.yaml"),
+        Path house = Files.writeString(
+                HOME.resolve("house.yaml"),
                 "shop: Saltbush Fit-out\nseverities:\n  - {rule: mass.gvm-over,"
-                + " severity: change, reason: tried out, name: Ada Finch}\n");
+                        + " severity: change, reason: tried out, name: Ada Finch}\n");
         Path out = HOME.resolve("out");
         Path cache = HOME.resolve("cache");
         List<What> all = List.of(
                 new What("rule cache", cache, "check", "rules/plain-sheet.yaml"),
-                new What("print --html", out, "print", "rules/plain-sheet.yaml", "--as-printed-at", "2026-11-25T10:00Z",
-                        "--html", "FILE"),
+                new What(
+                        "print --html",
+                        out,
+                        "print",
+                        "rules/plain-sheet.yaml",
+                        "--as-printed-at",
+                        "2026-11-25T10:00Z",
+                        "--html",
+                        "FILE"),
                 new What("batch --out", out, "batch", SHEETS.toString(), "--out", "FILE"),
-                new What("effect --resume", out, "effect", SHEETS.toString(), "--with-practice", house.toString(),
-                        "--format", "json", "--resume", "FILE"));
-        System.out.printf("%-16s %6s %14s %12s %10s %12s %10s%n", "killed", "kills", "while running", "while writing",
-                "wrong next", "half written", "left over");
+                new What(
+                        "effect --resume",
+                        out,
+                        "effect",
+                        SHEETS.toString(),
+                        "--with-practice",
+                        house.toString(),
+                        "--format",
+                        "json",
+                        "--resume",
+                        "FILE"));
+        System.out.printf(
+                "%-16s %6s %14s %12s %10s %12s %10s%n",
+                "killed", "kills", "while running", "while writing", "wrong next", "half written", "left over");
         for (What each : all) {
             if (args.length < 2 || each.name.startsWith(args[1])) {
                 kill(each, kills, cache);
@@ -84,7 +103,8 @@ public final class Kills {
             if (i % 2 == 0) {
                 Thread.sleep((long) (RANDOM.nextDouble() * took / 1e6));
             } else {
-                while (process.isAlive() && unfinished(caching ? cache : HOME) == 0
+                while (process.isAlive()
+                        && unfinished(caching ? cache : HOME) == 0
                         && !(what.name.startsWith("effect") && Files.exists(what.written))) {
                     Thread.onSpinWait();
                 }
@@ -93,14 +113,17 @@ public final class Kills {
             running += process.isAlive() ? 1 : 0;
             process.destroyForcibly().waitFor();
             writing += unfinished(caching ? cache : HOME) > 0
-                    || what.name.startsWith("effect") && Files.exists(what.written) ? 1 : 0;
+                            || what.name.startsWith("effect") && Files.exists(what.written)
+                    ? 1
+                    : 0;
             if (whole != null) {
                 byte[] now = Files.readAllBytes(what.written);
                 boolean asBefore = new String(now, StandardCharsets.UTF_8).equals(EARLIER);
                 half += asBefore || java.util.Arrays.equals(now, whole) ? 0 : 1;
             }
             Ended next = run(args(what), cache);
-            boolean same = next.code == right.code && next.out.equals(right.out)
+            boolean same = next.code == right.code
+                    && next.out.equals(right.out)
                     && (whole == null || java.util.Arrays.equals(Files.readAllBytes(what.written), whole));
             wrong += same ? 0 : 1;
             if (!same) {
@@ -108,8 +131,8 @@ public final class Kills {
             }
             left += unfinished(caching ? cache : HOME);
         }
-        System.out.printf("%-16s %6d %14d %12d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half,
-                left);
+        System.out.printf(
+                "%-16s %6d %14d %12d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half, left);
     }
 
     private static void fresh(What what, boolean caching, Path cache) throws IOException {
@@ -140,15 +163,22 @@ public final class Kills {
     }
 
     private static List<String> args(What what) {
-        return Stream.of(what.args).map(each -> each.equals("FILE") ? what.written.toString() : each).toList();
+        return Stream.of(what.args)
+                .map(each -> each.equals("FILE") ? what.written.toString() : each)
+                .toList();
     }
 
     private static Process start(List<String> args, Path cache, ProcessBuilder.Redirect output) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin/java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin/java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
                 "fitworthy.cli.Main"));
         command.addAll(args);
-        ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD)
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .redirectOutput(output);
         builder.environment().putAll(Map.of("FITWORTHY_CACHE", cache.toString(), "FITWORTHY_RULES", RULES.toString()));
         return builder.start();
@@ -168,12 +198,17 @@ public final class Kills {
         Path shipped = Path.of("rules");
         Files.createDirectories(RULES.resolve("mass"));
         Files.createDirectories(RULES.resolve("tables"));
-        for (String each : List.of("book.yaml", "sources.yaml", "tables/load-index.csv", "tables/speed-symbol.csv",
-                "tables/cable.csv", "tables/order.csv")) {
+        for (String each : List.of(
+                "book.yaml",
+                "sources.yaml",
+                "tables/load-index.csv",
+                "tables/speed-symbol.csv",
+                "tables/cable.csv",
+                "tables/order.csv")) {
             Files.copy(shipped.resolve(each), RULES.resolve(each));
         }
-        for (Map.Entry<String, String> each : Map.of("mass/mass.drl", "\nrule ", "mass/cards.yaml", "\nmass.")
-                .entrySet()) {
+        for (Map.Entry<String, String> each :
+                Map.of("mass/mass.drl", "\nrule ", "mass/cards.yaml", "\nmass.").entrySet()) {
             String text = Files.readString(shipped.resolve(each.getKey()));
             Files.writeString(RULES.resolve(each.getKey()), text.substring(0, text.indexOf(each.getValue())));
         }

@@ -38,11 +38,18 @@ final class Printouts {
 
     public static void main(String[] args) throws Exception {
         Book book = BookLoader.load(Path.of("rules"), Path.of("target", "rule-cache"), System.err::println);
-        Advice advice = Adviser.advise(book, SheetReader.read(Path.of("scenarios/overloaded.yaml"),
-                book.regions().keySet()));
+        Advice advice = Adviser.advise(
+                book,
+                SheetReader.read(
+                        Path.of("scenarios/overloaded.yaml"), book.regions().keySet()));
         Instant time = Instant.parse("2026-11-25T10:00:00Z");
-        Report report = many(Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(),
-                new Imprint("sheet.yaml", "", "bench", time)), Integer.parseInt(args[0]));
+        Report report = many(
+                Arrangement.report(
+                        advice,
+                        new Mending(List.of(), List.of(), 0, true),
+                        Optional.empty(),
+                        new Imprint("sheet.yaml", "", "bench", time)),
+                Integer.parseInt(args[0]));
         double before = processorSeconds();
         byte[] bytes = PdfPrintout.of(report, Paper.A4, "bench", time).bytes();
         double took = processorSeconds() - before;
@@ -56,7 +63,8 @@ final class Printouts {
                 absent += found < 0 ? 1 : 0;
                 at = Math.max(at, found);
             }
-            System.out.printf("java %s: %s findings, %d pages, %.1f s of processor time, %.1f MB, %d absent%n",
+            System.out.printf(
+                    "java %s: %s findings, %d pages, %.1f s of processor time, %.1f MB, %d absent%n",
                     System.getProperty("java.version"), args[0], pages, took, bytes.length / 1e6, absent);
         }
     }
@@ -66,8 +74,11 @@ final class Printouts {
     }
 
     private static List<Found> findings(Report report) {
-        return report.sections().stream().flatMap(each -> each.blocks().stream()).filter(Found.class::isInstance)
-                .map(Found.class::cast).toList();
+        return report.sections().stream()
+                .flatMap(each -> each.blocks().stream())
+                .filter(Found.class::isInstance)
+                .map(Found.class::cast)
+                .toList();
     }
 
     private static Report many(Report report, int count) {
@@ -79,7 +90,8 @@ final class Printouts {
                 if (each instanceof Table table && table.rows().get(0).link().equals("finding-1")) {
                     List<Row> rows = new ArrayList<>();
                     for (int i = 0; i < count; i++) {
-                        List<String> cells = new ArrayList<>(table.rows().get(i % some.size()).cells());
+                        List<String> cells = new ArrayList<>(
+                                table.rows().get(i % some.size()).cells());
                         cells.set(0, String.valueOf(i + 1));
                         rows.add(new Row(cells, "finding-" + (i + 1), false));
                     }
@@ -90,12 +102,18 @@ final class Printouts {
             }
             for (int i = 0; i < count && section.id().equals("findings"); i++) {
                 Found each = some.get(i % some.size());
-                blocks.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(),
-                        each.details()));
+                blocks.add(new Found(
+                        i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
             }
             sections.add(new Section(section.id(), section.heading(), blocks));
         }
-        return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(),
-                report.particulars(), sections);
+        return new Report(
+                report.kind(),
+                report.title(),
+                report.reference(),
+                report.caution(),
+                report.verdict(),
+                report.particulars(),
+                sections);
     }
 }

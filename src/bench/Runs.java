@@ -32,10 +32,12 @@ final class Runs {
         Path cache = Path.of("target", "rule-cache");
         Book book = BookLoader.load(Path.of("rules"), cache, System.err::println);
         Node.Mapping touring = NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>());
-        Node.Mapping large = Trees.merged(NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>()),
+        Node.Mapping large = Trees.merged(
+                NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>()),
                 NodeReader.read("large", large(), new ArrayList<>()));
-        System.out.printf("java %s, %d processors%n", System.getProperty("java.version"),
-                Runtime.getRuntime().availableProcessors());
+        System.out.printf(
+                "java %s, %d processors%n",
+                System.getProperty("java.version"), Runtime.getRuntime().availableProcessors());
         // Cold first: that is how a command meets it.
         mend("first ", book, large);
         compare("first ", book, large);
@@ -51,8 +53,9 @@ final class Runs {
 
     private static void advise(String name, Book book, Node.Mapping tree) throws Exception {
         Sheet sheet = sheet(book, tree);
-        System.out.printf("%-8s read %s; advise %s%n", name, perRun(() -> sheet(book, tree)),
-                perRun(() -> Adviser.advise(book, sheet)));
+        System.out.printf(
+                "%-8s read %s; advise %s%n",
+                name, perRun(() -> sheet(book, tree)), perRun(() -> Adviser.advise(book, sheet)));
     }
 
     private interface Work {
@@ -60,7 +63,7 @@ final class Runs {
     }
 
     private static String perRun(Work work) throws Exception {
-        for (long start = System.nanoTime(); since(start) < 3;) {
+        for (long start = System.nanoTime(); since(start) < 3; ) {
             work.run();
         }
         long start = System.nanoTime();
@@ -69,20 +72,28 @@ final class Runs {
         for (; since(start) < 4; runs++) {
             work.run();
         }
-        return String.format("%.1f/s by the clock, %.2f ms of processor each", runs / since(start),
-                1000 * (processor() - busy) / runs);
+        return String.format(
+                "%.1f/s by the clock, %.2f ms of processor each",
+                runs / since(start), 1000 * (processor() - busy) / runs);
     }
 
     private static void mend(String name, Book book, Node.Mapping tree) throws Exception {
         Sheet sheet = sheet(book, tree);
         long start = System.nanoTime();
         double busy = processor();
-        Mender.Mending mending = Mender.mend(book, tree, sheet, until(start), tried -> { });
-        System.out.printf("%s mend %s: %.1f s (processor %.1f s), %d tried, %d offers, complete %b%n", name,
+        Mender.Mending mending = Mender.mend(book, tree, sheet, until(start), tried -> {});
+        System.out.printf(
+                "%s mend %s: %.1f s (processor %.1f s), %d tried, %d offers, complete %b%n",
+                name,
                 sheet.title(),
-                since(start), processor() - busy, mending.tried(), mending.offers().size(), mending.complete());
-        mending.offers().forEach(offer -> System.out.println("       "
-                + offer.changes().stream().map(change -> change.words()).toList()));
+                since(start),
+                processor() - busy,
+                mending.tried(),
+                mending.offers().size(),
+                mending.complete());
+        mending.offers()
+                .forEach(offer -> System.out.println("       "
+                        + offer.changes().stream().map(change -> change.words()).toList()));
     }
 
     private static void compare(String name, Book book, Node.Mapping tree) throws Exception {
@@ -90,16 +101,22 @@ final class Runs {
         List<String> names = sheet.options().stream().map(Sheet.Option::name).toList();
         long start = System.nanoTime();
         double busy = processor();
-        Alternatives found = Alternatives.of(book, tree, sheet, names, until(start), tried -> { });
-        System.out.printf("%s compare %s: %.1f s (processor %.1f s), %d of %d%n", name, sheet.title(), since(start),
-                processor() - busy, found.plans().size(),
+        Alternatives found = Alternatives.of(book, tree, sheet, names, until(start), tried -> {});
+        System.out.printf(
+                "%s compare %s: %.1f s (processor %.1f s), %d of %d%n",
+                name,
+                sheet.title(),
+                since(start),
+                processor() - busy,
+                found.plans().size(),
                 found.all());
     }
 
     /** Processor time of all threads: on a busy machine it says more than the clock. */
     private static double processor() {
         return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
-                .getProcessCpuTime() / 1e9;
+                        .getProcessCpuTime()
+                / 1e9;
     }
 
     private static double since(long start) {
@@ -120,14 +137,15 @@ final class Runs {
                 + "2000 kg}\n"
                 + "fitments:\n");
         for (int i = 0; i < FITMENTS; i++) {
-            text.append(String.format("  - {name: Part %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 "
-                    + "mm, z: 900 mm}, may-move: 200 mm, price: %d.00 AUD, lead-time: %d days}%n", i, 10 + 7 * i % 31,
-                    800 + 70 * i, 300 + 40 * i, i % 9));
+            text.append(String.format(
+                    "  - {name: Part %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 "
+                            + "mm, z: 900 mm}, may-move: 200 mm, price: %d.00 AUD, lead-time: %d days}%n",
+                    i, 10 + 7 * i % 31, 800 + 70 * i, 300 + 40 * i, i % 9));
         }
         text.append("options:\n");
         for (int i = 0; i < OPTIONS; i++) {
-            text.append(String.format("  - {name: Choice %d, choices: [{name: a, parts: [Part %d]}, {name: b, parts: "
-                    + "[Part %d]}]}%n",
+            text.append(String.format(
+                    "  - {name: Choice %d, choices: [{name: a, parts: [Part %d]}, {name: b, parts: " + "[Part %d]}]}%n",
                     i, 2 * i, 2 * i + 1));
         }
         return text.toString();

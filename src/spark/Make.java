@@ -24,7 +24,10 @@ public final class Make {
         ObjectMapper yaml = new ObjectMapper(new YAMLFactory());
         ObjectMapper json = new ObjectMapper();
         List<JsonNode> sheets = new ArrayList<>();
-        for (String each : List.of("rules/plain-sheet.yaml", "scenarios/weekender.yaml", "scenarios/touring.yaml",
+        for (String each : List.of(
+                "rules/plain-sheet.yaml",
+                "scenarios/weekender.yaml",
+                "scenarios/touring.yaml",
                 "scenarios/overloaded.yaml")) {
             sheets.add(yaml.readTree(Path.of(each).toFile()));
         }

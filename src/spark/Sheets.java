@@ -56,19 +56,28 @@ public final class Sheets {
     /** @param args folder of sheets, folder to be made for the answers, rules folder, cache folder */
     public static void main(String[] args) throws Exception {
         Rules rules = new Rules(args[2], args[3], load(args[2], args[3]).hash());
-        SparkConf conf = new SparkConf().setAppName("fitworthy sheets").setIfMissing("spark.master", "local[*]")
-                .set("spark.ui.enabled", "false").set("spark.driver.host", "localhost")
+        SparkConf conf = new SparkConf()
+                .setAppName("fitworthy sheets")
+                .setIfMissing("spark.master", "local[*]")
+                .set("spark.ui.enabled", "false")
+                .set("spark.driver.host", "localhost")
                 .set("spark.driver.bindAddress", "127.0.0.1");
         try (JavaSparkContext spark = new JavaSparkContext(conf)) {
             Broadcast<Rules> book = spark.broadcast(rules);
             long began = System.nanoTime();
-            spark.textFile(files(Path.of(args[0])), Integer.parseInt(System.getProperty("partitions", "16"))).zipWithIndex()
+            spark.textFile(files(Path.of(args[0])), Integer.parseInt(System.getProperty("partitions", "16")))
+                    .zipWithIndex()
                     .mapPartitions(lines -> answers(lines, new View(Here.book(book.value()), null, null)))
                     .saveAsTextFile(args[1]);
             double seconds = (System.nanoTime() - began) / 1e9;
             long sheets = spark.textFile(args[1]).count();
-            System.out.printf(Locale.ROOT, "%d sheets in %.1f s, %.0f a second; book %s%n", sheets, seconds,
-                    sheets / seconds, rules.hash);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%d sheets in %.1f s, %.0f a second; book %s%n",
+                    sheets,
+                    seconds,
+                    sheets / seconds,
+                    rules.hash);
         }
     }
 
@@ -90,8 +99,11 @@ public final class Sheets {
             @Override
             public String next() {
                 Tuple2<String, Long> line = lines.next();
-                return Json.line(Answer.of(view, new Input(Place.of("-").onLine((int) (line._2() + 1)),
-                        line._1().getBytes(StandardCharsets.UTF_8))));
+                return Json.line(Answer.of(
+                        view,
+                        new Input(
+                                Place.of("-").onLine((int) (line._2() + 1)),
+                                line._1().getBytes(StandardCharsets.UTF_8))));
             }
         };
     }

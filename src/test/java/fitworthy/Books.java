@@ -20,7 +20,7 @@ public final class Books {
 
     public static synchronized Book shipped() throws FaultsException {
         if (shipped == null) {
-            shipped = BookLoader.load(RULES, CACHE, sentence -> { });
+            shipped = BookLoader.load(RULES, CACHE, sentence -> {});
         }
         return shipped;
     }

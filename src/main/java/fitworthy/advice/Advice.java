@@ -20,18 +20,27 @@ import java.util.Optional;
  * @param waivers what became of each waiver of the sheet
  * @param facts by load case, what the rules saw: practice values, measures, and advice that others built on
  */
-public record Advice(Sheet sheet, Book book, List<Loading> loadings, List<Outcome.Finding> findings,
-        List<Outcome.Met> met, List<Outcome.NotAssessed> notAssessed, List<Waiving> waivers,
+public record Advice(
+        Sheet sheet,
+        Book book,
+        List<Loading> loadings,
+        List<Outcome.Finding> findings,
+        List<Outcome.Met> met,
+        List<Outcome.NotAssessed> notAssessed,
+        List<Waiving> waivers,
         Map<String, List<Object>> facts) {
 
     /** The severity of the worst finding that is not waived. */
     public Optional<Severity> worst() {
-        return findings.stream().filter(finding -> finding.waiver().isEmpty())
-                .map(finding -> finding.judged().card().severity().value()).min(Severity::compareTo);
+        return findings.stream()
+                .filter(finding -> finding.waiver().isEmpty())
+                .map(finding -> finding.judged().card().severity().value())
+                .min(Severity::compareTo);
     }
 
     /** Whether a person has something to do: anything worse than a note, or a figure to bring. */
     public boolean asksForAction() {
-        return !notAssessed.isEmpty() || worst().filter(worst -> worst.compareTo(Severity.NOTE) < 0).isPresent();
+        return !notAssessed.isEmpty()
+                || worst().filter(worst -> worst.compareTo(Severity.NOTE) < 0).isPresent();
     }
 }

@@ -102,7 +102,9 @@ public final class Adviser {
     private Advice advise(Set<String> cases) {
         Plan plan = new Plan(sheet.planned(), book.tables(), this::practice);
         List<Loading> loadings = Loading.all(plan).stream()
-                .filter(each -> cases.isEmpty() || cases.contains(each.loadCase().name())).toList();
+                .filter(each ->
+                        cases.isEmpty() || cases.contains(each.loadCase().name()))
+                .toList();
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = inForce.split(loaded);
@@ -113,19 +115,34 @@ public final class Adviser {
             Pass own = run(split.over(), joined(shared, loaded.get(i)), alike.findings());
             facts.put(loadings.get(i).loadCase().name(), settle(joined(always, loaded.get(i)), alike, own));
         }
-        Comparator<Outcome> byPlace = Comparator.comparing(outcome -> outcome.judged().id());
+        Comparator<Outcome> byPlace =
+                Comparator.comparing(outcome -> outcome.judged().id());
         Comparator<Finding> worstFirst = Comparator.comparing(
-                (Finding finding) -> finding.judged().card().severity().value()).thenComparing(byPlace);
+                        (Finding finding) -> finding.judged().card().severity().value())
+                .thenComparing(byPlace);
         List<Finding> findings = of(Finding.class).stream().sorted(worstFirst).toList();
-        List<NotAssessed> notAssessed = of(NotAssessed.class).stream().sorted(byPlace).toList();
-        return new Advice(sheet, book, loadings, findings, of(Met.class).stream().sorted(byPlace).toList(), notAssessed,
-                Waiving.all(sheet, loadings.stream().map(each -> each.loadCase().name()).toList(), findings,
+        List<NotAssessed> notAssessed =
+                of(NotAssessed.class).stream().sorted(byPlace).toList();
+        return new Advice(
+                sheet,
+                book,
+                loadings,
+                findings,
+                of(Met.class).stream().sorted(byPlace).toList(),
+                notAssessed,
+                Waiving.all(
+                        sheet,
+                        loadings.stream().map(each -> each.loadCase().name()).toList(),
+                        findings,
                         notAssessed),
                 facts);
     }
 
     private <O extends Outcome> List<O> of(Class<O> type) {
-        return outcomes.values().stream().filter(type::isInstance).map(type::cast).toList();
+        return outcomes.values().stream()
+                .filter(type::isInstance)
+                .map(type::cast)
+                .toList();
     }
 
     private static List<Measure> joined(List<Measure> some, List<Measure> others) {
@@ -176,7 +193,9 @@ public final class Adviser {
         for (Pass pass : passes) {
             for (Finding each : pass.findings) {
                 add(each);
-                worst.merge(each.judged().measure(), each.judged().card().severity().value(),
+                worst.merge(
+                        each.judged().measure(),
+                        each.judged().card().severity().value(),
                         (a, b) -> a.compareTo(b) < 0 ? a : b);
                 seen.add(new Advised(each.judged().id(), each.judged().subject()));
             }
@@ -185,7 +204,8 @@ public final class Adviser {
             for (Outcome each : pass.quiet) {
                 // A card is not called met where a finding at least as severe stands against the same measure.
                 Severity fault = worst.get(each.judged().measure());
-                if (each instanceof NotAssessed || fault == null
+                if (each instanceof NotAssessed
+                        || fault == null
                         || fault.compareTo(each.judged().card().severity().value()) > 0) {
                     add(each);
                 }
@@ -207,7 +227,9 @@ public final class Adviser {
             });
             rules.practice().forEach(session::insert);
             measures.forEach(session::insert);
-            earlier.stream().map(Finding::judged).filter(each -> rules.earlier().contains(each.id()))
+            earlier.stream()
+                    .map(Finding::judged)
+                    .filter(each -> rules.earlier().contains(each.id()))
                     .forEach(each -> session.insert(new Advised(each.id(), each.subject())));
             session.fireAllRules(match -> rules.ids().contains(match.getRule().getName()) && pace.accept(match));
         } finally {
@@ -232,7 +254,9 @@ public final class Adviser {
                 values.add(value);
             }
         }
-        Measure judged = measures.stream().filter(each -> each.getName().equals(card.judges())).findFirst()
+        Measure judged = measures.stream()
+                .filter(each -> each.getName().equals(card.judges()))
+                .findFirst()
                 .orElseThrow(() -> new IllegalStateException(id + " fired without the measure it judges"));
         List<Practice> all = withAgainst(card, values);
         Judged where = judged(book.rules().get(id), card, judged, measures);
@@ -243,7 +267,8 @@ public final class Adviser {
      * The practice values of the evidence, with the one the card compares against where the rule did not pass it on.
      */
     private List<Practice> withAgainst(Card card, List<Practice> values) {
-        if (!card.againstPractice() || values.stream().anyMatch(each -> each.id().equals(card.against()))) {
+        if (!card.againstPractice()
+                || values.stream().anyMatch(each -> each.id().equals(card.against()))) {
             return List.copyOf(values);
         }
         List<Practice> all = new ArrayList<>(values);
@@ -290,7 +315,9 @@ public final class Adviser {
             if (all.isEmpty()) {
                 return List.of();
             }
-            List<Measure> same = all.stream().filter(each -> each.getSubject().equals(judged.getSubject())).toList();
+            List<Measure> same = all.stream()
+                    .filter(each -> each.getSubject().equals(judged.getSubject()))
+                    .toList();
             relevant.addAll(same.isEmpty() ? all : same);
         }
         return relevant;
@@ -298,14 +325,19 @@ public final class Adviser {
 
     /** A practice value as a figure; missing where none is recorded or applies. */
     private Figure practice(String id) {
-        return inForce.lookups().get(id) instanceof Book.Lookup.Found found ? Figure.of(found.practice().value(), 0)
+        return inForce.lookups().get(id) instanceof Book.Lookup.Found found
+                ? Figure.of(found.practice().value(), 0)
                 : Figure.missing(notRecorded(id));
     }
 
     private Missing notRecorded(String id) {
-        String meaning = book.practice().containsKey(id) ? book.practice().get(id).meaning() : "a practice value";
-        return new Missing("practice value " + id, meaning + ", which the rule book does not record for "
-                + book.regions().get(sheet.region()).name() + " on " + sheet.asOf(), "the local authority");
+        String meaning =
+                book.practice().containsKey(id) ? book.practice().get(id).meaning() : "a practice value";
+        return new Missing(
+                "practice value " + id,
+                meaning + ", which the rule book does not record for "
+                        + book.regions().get(sheet.region()).name() + " on " + sheet.asOf(),
+                "the local authority");
     }
 
     /** Adds an outcome once: what does not depend on the loading comes up in every case. */

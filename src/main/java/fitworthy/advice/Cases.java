@@ -44,8 +44,8 @@ public final class Cases {
 
     /** What a case says, without its sheet. */
     public record Text(
-            @Field(value = "the situation in a sentence", needed = true,
-                    example = "One kilogram over the GVM") String name,
+            @Field(value = "the situation in a sentence", needed = true, example = "One kilogram over the GVM")
+                    String name,
             @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
@@ -53,7 +53,8 @@ public final class Cases {
 
         /** Whether it says what has to become of a rule. */
         public boolean names(String id) {
-            return met.contains(id) || expect.stream().anyMatch(each -> each.id().equals(id))
+            return met.contains(id)
+                    || expect.stream().anyMatch(each -> each.id().equals(id))
                     || notAssessed.stream().anyMatch(each -> each.id().equals(id));
         }
     }
@@ -129,17 +130,23 @@ public final class Cases {
 
     private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
         Text text = new Binder(faults).bind(Text.class, mapping.without("sheet").without("house"));
-        Node.Mapping changed = mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes)
-                : base;
+        Node.Mapping changed =
+                mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
         for (String path : text.without()) {
             changed = Trees.without(changed, List.of(path.split("\\.")));
         }
         List<Fault> sheetFaults = new ArrayList<>();
         try {
             House house = mapping.get("house") instanceof Node.Mapping set
-                    ? HouseReader.read(set, set.place().file(), text.name(), book, sheetFaults) : House.NONE;
-            cases.add(new Case(topic, text, mapping.place(), changed,
-                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults), house));
+                    ? HouseReader.read(set, set.place().file(), text.name(), book, sheetFaults)
+                    : House.NONE;
+            cases.add(new Case(
+                    topic,
+                    text,
+                    mapping.place(),
+                    changed,
+                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults),
+                    house));
         } catch (FaultsException e) {
             faults.addAll(e.faults());
         }

@@ -114,10 +114,17 @@ public sealed interface Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             double share = kilograms / sheet.trailer().orElseThrow().mass().value();
-            Node.Mapping changed = Trees.with(root, List.of("trailer", "mass"),
+            Node.Mapping changed = Trees.with(
+                    root,
+                    List.of("trailer", "mass"),
                     text(kilograms, sheet.trailer().get().mass().tolerance()));
-            return sheet.trailer().get().ball().known() ? Trees.with(changed, List.of("trailer", "ball"),
-                    text(sheet.trailer().get().ball().value() * share, sheet.trailer().get().ball().tolerance()))
+            return sheet.trailer().get().ball().known()
+                    ? Trees.with(
+                            changed,
+                            List.of("trailer", "ball"),
+                            text(
+                                    sheet.trailer().get().ball().value() * share,
+                                    sheet.trailer().get().ball().tolerance()))
                     : changed;
         }
 

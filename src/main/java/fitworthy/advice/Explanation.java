@@ -46,11 +46,12 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
     public static List<Explanation> of(Advice advice, String id, Condition condition) {
         String judges = advice.book().cards().get(id).judges();
         List<Explanation> explanations = new ArrayList<>();
-        advice.facts().forEach((loadCase, facts) -> facts.forEach(fact -> {
-            if (fact instanceof Measure measure && measure.getName().equals(judges)) {
-                explanations.add(of(loadCase, condition, measure, facts));
-            }
-        }));
+        advice.facts()
+                .forEach((loadCase, facts) -> facts.forEach(fact -> {
+                    if (fact instanceof Measure measure && measure.getName().equals(judges)) {
+                        explanations.add(of(loadCase, condition, measure, facts));
+                    }
+                }));
         return explanations;
     }
 
@@ -73,18 +74,24 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         }
     }
 
-    private static boolean holds(Condition condition, Search search, Map<String, Object> bound, List<Step> path,
-            List<Step> best) {
+    private static boolean holds(
+            Condition condition, Search search, Map<String, Object> bound, List<Step> path, List<Step> best) {
         return all(flat(condition), 0, search, bound, path, best);
     }
 
     private static List<Condition> flat(Condition condition) {
         return condition instanceof Condition.All all
-                ? all.parts().stream().flatMap(each -> flat(each).stream()).toList() : List.of(condition);
+                ? all.parts().stream().flatMap(each -> flat(each).stream()).toList()
+                : List.of(condition);
     }
 
-    private static boolean all(List<Condition> parts, int from, Search search, Map<String, Object> bound,
-            List<Step> path, List<Step> best) {
+    private static boolean all(
+            List<Condition> parts,
+            int from,
+            Search search,
+            Map<String, Object> bound,
+            List<Step> path,
+            List<Step> best) {
         if (path.size() > best.size() || best.isEmpty()) {
             best.clear();
             best.addAll(path);
@@ -117,10 +124,11 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
 
     private static Tried tried(Condition part, Search search, Map<String, Object> bound) {
         if (part instanceof Condition.Any any) {
-            List<Tried> each = any.parts().stream().map(one -> tried(one, search, bound)).toList();
-            return each.stream().filter(Tried::holds).findFirst()
-                    .orElseGet(() -> each.stream().max(Comparator.comparingInt(one -> one.steps().size()))
-                            .orElseThrow());
+            List<Tried> each =
+                    any.parts().stream().map(one -> tried(one, search, bound)).toList();
+            return each.stream().filter(Tried::holds).findFirst().orElseGet(() -> each.stream()
+                    .max(Comparator.comparingInt(one -> one.steps().size()))
+                    .orElseThrow());
         }
         if (part instanceof Condition.None none) {
             return new Tried(!tried(none.part(), search.forAny(), bound).holds(), List.of());
@@ -128,17 +136,28 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         // Inside exists any fact of the name counts, not only the judged one.
         boolean some = part instanceof Condition.Some;
         List<Step> steps = new ArrayList<>();
-        boolean holds = holds(some ? ((Condition.Some) part).part() : part, some ? search.forAny() : search,
-                new HashMap<>(bound), new ArrayList<>(), steps);
+        boolean holds = holds(
+                some ? ((Condition.Some) part).part() : part,
+                some ? search.forAny() : search,
+                new HashMap<>(bound),
+                new ArrayList<>(),
+                steps);
         return new Tried(holds, steps);
     }
 
-    private static boolean match(Condition.Match match, List<Condition> parts, int from, Search search,
-            Map<String, Object> bound, List<Step> path, List<Step> best) {
+    private static boolean match(
+            Condition.Match match,
+            List<Condition> parts,
+            int from,
+            Search search,
+            Map<String, Object> bound,
+            List<Step> path,
+            List<Step> best) {
         Step closest = new Step(match, null, List.of());
         for (Object candidate : candidates(match, search)) {
             List<Check> checks = match.comparisons().stream()
-                    .map(text -> new Check(text, Truth.of(text, candidate, bound))).toList();
+                    .map(text -> new Check(text, Truth.of(text, candidate, bound)))
+                    .toList();
             Step step = new Step(match, candidate, checks);
             search.looked().add(step);
             if (step.holds()) {
@@ -172,10 +191,14 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         if (judged != null && match.fact().equals("Measure") && match.key().equals(judged.getName())) {
             return List.of(judged);
         }
-        return search.facts().stream().filter(each -> switch (match.fact()) {
-            case "Measure" -> each instanceof Measure measure && measure.getName().equals(match.key());
-            case "Practice" -> each instanceof Practice practice && practice.id().equals(match.key());
-            default -> each instanceof Advised advised && advised.id().equals(match.key());
-        }).toList();
+        return search.facts().stream()
+                .filter(each -> switch (match.fact()) {
+                    case "Measure" ->
+                        each instanceof Measure measure && measure.getName().equals(match.key());
+                    case "Practice" ->
+                        each instanceof Practice practice && practice.id().equals(match.key());
+                    default -> each instanceof Advised advised && advised.id().equals(match.key());
+                })
+                .toList();
     }
 }

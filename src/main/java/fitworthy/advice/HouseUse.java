@@ -37,11 +37,13 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
     public static HouseUse of(Advice advice) {
         House house = advice.book().house();
         Set<String> measures = new HashSet<>();
-        advice.facts().values().forEach(facts -> facts.forEach(fact -> {
-            if (fact instanceof Measure measure) {
-                measures.add(measure.getName());
-            }
-        }));
+        advice.facts()
+                .values()
+                .forEach(facts -> facts.forEach(fact -> {
+                    if (fact instanceof Measure measure) {
+                        measures.add(measure.getName());
+                    }
+                }));
         Set<String> rules = new HashSet<>(advice.book().cards().keySet());
         rules.removeIf(id -> !measures.contains(advice.book().cards().get(id).judges()));
         Set<String> asked = new HashSet<>();
@@ -49,14 +51,22 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
         List<Practice> values = new ArrayList<>();
         List<Idle> idle = new ArrayList<>();
         for (House.Value value : house.page().values()) {
-            Practice now = advice.book().lookup(value.practice(), advice.sheet().region(), advice.sheet().asOf())
-                    instanceof Book.Lookup.Found found ? found.practice() : null;
-            boolean inForce = now != null && now.house().filter(use -> use.set().equals(value)).isPresent();
+            Practice now = advice.book()
+                                    .lookup(
+                                            value.practice(),
+                                            advice.sheet().region(),
+                                            advice.sheet().asOf())
+                            instanceof Book.Lookup.Found found
+                    ? found.practice()
+                    : null;
+            boolean inForce = now != null
+                    && now.house().filter(use -> use.set().equals(value)).isPresent();
             if (inForce) {
                 values.add(now);
             }
             if (!inForce || !asked.contains(value.practice())) {
-                idle.add(new Idle(value.practice() + " of " + value.region() + " from " + value.from(),
+                idle.add(new Idle(
+                        value.practice() + " of " + value.region() + " from " + value.from(),
                         inForce ? Why.NOT_ASKED : Why.CHANGES_NOTHING));
             }
         }
@@ -67,6 +77,11 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
                 idle.add(new Idle(rating.rule(), Why.NOT_ASKED));
             }
         }
-        return new HouseUse(values, house.severities().keySet().stream().map(house.severities()::get).toList(), idle);
+        return new HouseUse(
+                values,
+                house.severities().keySet().stream()
+                        .map(house.severities()::get)
+                        .toList(),
+                idle);
     }
 }

@@ -41,16 +41,23 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         right.forEach(each -> levers.add(new Lever(String.join(".", each.path()), 1, strength -> each, 0)));
         Sheet planned = sheet.planned();
         for (Fitment fitment : planned.fitments()) {
-            boolean chosen = sheet.options().stream().flatMap(option -> option.choices().stream())
+            boolean chosen = sheet.options().stream()
+                    .flatMap(option -> option.choices().stream())
                     .anyMatch(choice -> choice.parts().contains(fitment.name()));
             if (!fitment.keep().is(YesNo.YES) && !chosen) {
-                levers.add(new Lever(fitment.name(), 1, strength -> new Change.Drop(fitment.name()),
+                levers.add(new Lever(
+                        fitment.name(),
+                        1,
+                        strength -> new Change.Drop(fitment.name()),
                         fitment.mass().value()));
             }
             fitment.at().ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
         for (Sheet.Load cargo : planned.cargo()) {
-            levers.add(new Lever(cargo.name(), 1, strength -> new Change.LeaveBehind(cargo.name()),
+            levers.add(new Lever(
+                    cargo.name(),
+                    1,
+                    strength -> new Change.LeaveBehind(cargo.name()),
                     cargo.mass().value()));
             moves(levers, "cargo", cargo.name(), cargo.at().x(), cargo.mayMove());
         }
@@ -59,9 +66,12 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         }
         sheet.trailer().ifPresent(trailer -> {
             double now = trailer.mass().value();
-            double least = trailer.lightest().or(Figure.of(now * LIGHTEST_TRAILER)).value();
+            double least =
+                    trailer.lightest().or(Figure.of(now * LIGHTEST_TRAILER)).value();
             if (least < now) {
-                levers.add(new Lever("trailer", steps(now - least, TRAILER_STEP_KG),
+                levers.add(new Lever(
+                        "trailer",
+                        steps(now - least, TRAILER_STEP_KG),
                         strength -> new Change.LightenTrailer(Math.floor(now - strength * (now - least) + 1e-6)),
                         now - least));
             }
@@ -69,8 +79,8 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         for (Sheet.Option option : sheet.options()) {
             for (Sheet.Alternative choice : option.choices()) {
                 if (!choice.name().equals(option.taken().name())) {
-                    levers.add(new Lever(option.name(), 1,
-                            strength -> new Change.Choose(option.name(), choice.name()), 0));
+                    levers.add(new Lever(
+                            option.name(), 1, strength -> new Change.Choose(option.name(), choice.name()), 0));
                 }
             }
         }
@@ -79,24 +89,34 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
 
     private static Optional<Change.PutRight> putRight(Node.Mapping root, Judged judged) {
         return judged.card().mendedBy().stream()
-                .map(each -> new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(),
-                        each.by()))
-                .filter(each -> Trees.at(root, each.path()) != null).findFirst();
+                .map(each ->
+                        new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
+                .filter(each -> Trees.at(root, each.path()) != null)
+                .findFirst();
     }
 
     private static Lever tank(Sheet sheet, Tank tank) {
-        double fullest = sheet.cases().stream().map(each -> each.filled().getOrDefault(tank.name(), tank.fill()))
-                .mapToDouble(Figure::value).max().orElse(tank.fill().value());
+        double fullest = sheet.cases().stream()
+                .map(each -> each.filled().getOrDefault(tank.name(), tank.fill()))
+                .mapToDouble(Figure::value)
+                .max()
+                .orElse(tank.fill().value());
         double litres = tank.capacity().value() * fullest;
-        return new Lever(tank.name(), steps(fullest, 0.01), strength -> new Change.FillTo(tank.name(),
-                fullest * (1 - strength), litres * strength), Liquids.mass(tank, Figure.of(fullest)).value());
+        return new Lever(
+                tank.name(),
+                steps(fullest, 0.01),
+                strength -> new Change.FillTo(tank.name(), fullest * (1 - strength), litres * strength),
+                Liquids.mass(tank, Figure.of(fullest)).value());
     }
 
     private static void moves(List<Lever> levers, String list, String name, Figure x, Figure mayMove) {
         if (mayMove.known() && mayMove.value() > 0) {
             for (int way : new int[] {-1, 1}) {
-                levers.add(new Lever(name, steps(mayMove.value(), MOVE_STEP_M),
-                        strength -> new Change.Move(list, name, x.value(), way * strength * mayMove.value()), 0));
+                levers.add(new Lever(
+                        name,
+                        steps(mayMove.value(), MOVE_STEP_M),
+                        strength -> new Change.Move(list, name, x.value(), way * strength * mayMove.value()),
+                        0));
             }
         }
     }

@@ -53,8 +53,10 @@ public final class Mender {
      */
     private static final double SLACK = 0.05;
 
-    private static final Comparator<Offer> SMALLEST = Comparator.comparingInt((Offer offer) -> offer.changes().size())
-            .thenComparingLong(offer -> Math.round(offer.kilograms())).thenComparing(Offer::added)
+    private static final Comparator<Offer> SMALLEST = Comparator.comparingInt(
+                    (Offer offer) -> offer.changes().size())
+            .thenComparingLong(offer -> Math.round(offer.kilograms()))
+            .thenComparing(Offer::added)
             .thenComparingDouble(Offer::days);
 
     /**
@@ -106,14 +108,18 @@ public final class Mender {
         /** What is changed and how, but not how far. */
         Set<String> things() {
             Set<String> things = new HashSet<>();
-            pulls.forEach(pull -> things.add(pull.lever().thing() + pull.change().getClass().getSimpleName()
+            pulls.forEach(pull -> things.add(pull.lever().thing()
+                    + pull.change().getClass().getSimpleName()
                     + (pull.lever().steps() == 1 ? pull.change().words() : "")));
             return things;
         }
 
         /** What is given up however far its levers are set back. */
         double least() {
-            return pulls.stream().filter(pull -> pull.lever().steps() == 1).mapToDouble(Pull::kilograms).sum();
+            return pulls.stream()
+                    .filter(pull -> pull.lever().steps() == 1)
+                    .mapToDouble(Pull::kilograms)
+                    .sum();
         }
     }
 
@@ -134,20 +140,28 @@ public final class Mender {
                 margins.put(key(met), met.comparison().map(Comparison::margin).orElse(0.0));
             }
             for (Finding finding : advice.findings()) {
-                margins.put(key(finding), finding.comparison().map(Comparison::margin).orElse(-1.0));
+                margins.put(
+                        key(finding),
+                        finding.comparison().map(Comparison::margin).orElse(-1.0));
                 findings.add(key(finding));
                 if (finding.judged().card().severity().is(Severity.STOP)) {
                     stops.add(key(finding));
                 }
             }
-            return new Seen(margins, findings, stops, advice.notAssessed().stream().map(Outcome::judged).collect(
-                    Collectors.groupingBy(each -> each.id() + "|" + each.loadCase(), Collectors.counting())));
+            return new Seen(
+                    margins,
+                    findings,
+                    stops,
+                    advice.notAssessed().stream()
+                            .map(Outcome::judged)
+                            .collect(Collectors.groupingBy(
+                                    each -> each.id() + "|" + each.loadCase(), Collectors.counting())));
         }
 
         /** Whether no rule lacks a figure on more subjects than before. */
         boolean opensNothing(Seen before) {
-            return open.entrySet().stream().allMatch(each -> each.getValue()
-                    <= before.open().getOrDefault(each.getKey(), 0L));
+            return open.entrySet().stream()
+                    .allMatch(each -> each.getValue() <= before.open().getOrDefault(each.getKey(), 0L));
         }
 
         /** What is left of a limit; without end where the question no longer arises. */
@@ -189,7 +203,8 @@ public final class Mender {
 
     private Mending search() {
         Map<Pull, Seen> alone = alone(Lever.of(root, sheet, advised.findings()).stream()
-                .map(lever -> new Pull(lever, lever.steps())).toList());
+                .map(lever -> new Pull(lever, lever.steps()))
+                .toList());
         List<Way> ways = ways(alone);
         List<Offer> offers = planned.stops().isEmpty() ? List.of() : offers(alone);
         return new Mending(offers, ways, runs.size(), !cut);
@@ -205,7 +220,10 @@ public final class Mender {
         List<Pull> milder = new ArrayList<>();
         alone.forEach((pull, seen) -> {
             if (!planned.stops().containsAll(seen.stops())) {
-                Stream.of(2, 4).map(part -> pull.lever().steps() / part).filter(step -> step > 0).distinct()
+                Stream.of(2, 4)
+                        .map(part -> pull.lever().steps() / part)
+                        .filter(step -> step > 0)
+                        .distinct()
                         .forEach(step -> milder.add(pull.at(step)));
             }
         });
@@ -214,7 +232,8 @@ public final class Mender {
     }
 
     private void seen(List<Pull> pulls, Map<Pull, Seen> alone) {
-        List<Optional<Seen>> seen = pulls.parallelStream().map(pull -> run(List.of(pull))).toList();
+        List<Optional<Seen>> seen =
+                pulls.parallelStream().map(pull -> run(List.of(pull))).toList();
         for (int i = 0; i < pulls.size(); i++) {
             Pull pull = pulls.get(i);
             seen.get(i).ifPresent(each -> alone.put(pull, each));
@@ -233,12 +252,16 @@ public final class Mender {
             candidates.removeIf(each -> covered(each, enough));
             for (int from = 0; from < candidates.size() && !late(); from += BATCH) {
                 // Sorted in between, so that a combination is left alone which cannot be among the smallest any more.
-                double most = offers.size() < MOST_OFFERS ? Double.POSITIVE_INFINITY
+                double most = offers.size() < MOST_OFFERS
+                        ? Double.POSITIVE_INFINITY
                         : offers.get(MOST_OFFERS - 1).kilograms() + 1;
                 List<Candidate> batch = candidates.subList(from, Math.min(from + BATCH, candidates.size()));
-                List<List<Pull>> mild = batch.parallelStream().filter(each -> each.least() <= most)
-                        .filter(each -> !covered(each, enough)).filter(each -> clears(each.pulls()))
-                        .map(each -> weakened(each.pulls(), sums, this::clears)).toList();
+                List<List<Pull>> mild = batch.parallelStream()
+                        .filter(each -> each.least() <= most)
+                        .filter(each -> !covered(each, enough))
+                        .filter(each -> clears(each.pulls()))
+                        .map(each -> weakened(each.pulls(), sums, this::clears))
+                        .toList();
                 for (List<Pull> each : mild) {
                     Candidate done = new Candidate(each, 0, 0);
                     if (!covered(done, enough)) {
@@ -263,7 +286,11 @@ public final class Mender {
             Sheet changed = changed(changes);
             Collection<BigDecimal> sums = Prices.added(sheet, changed).values();
             BigDecimal added = sums.size() == 1 ? sums.iterator().next() : BigDecimal.ZERO;
-            return new Offer(changes, pulls.stream().mapToDouble(Pull::kilograms).sum(), added, days(changed),
+            return new Offer(
+                    changes,
+                    pulls.stream().mapToDouble(Pull::kilograms).sum(),
+                    added,
+                    days(changed),
                     Adviser.advise(book, changed));
         } catch (FaultsException e) {
             throw new IllegalStateException("a change that made a sheet before makes none now", e);
@@ -272,14 +299,21 @@ public final class Mender {
 
     /** The longest lead time given of the parts that are planned. */
     public static double days(Sheet sheet) {
-        return sheet.planned().fitments().stream().map(Fitment::leadTime).filter(Figure::known)
-                .mapToDouble(Figure::value).max().orElse(0) / HOURS_A_DAY;
+        return sheet.planned().fitments().stream()
+                        .map(Fitment::leadTime)
+                        .filter(Figure::known)
+                        .mapToDouble(Figure::value)
+                        .max()
+                        .orElse(0)
+                / HOURS_A_DAY;
     }
 
     /** The levers that alone leave more of a watched limit and open no question. */
     private List<Pull> helpful(Map<Pull, Seen> alone, Set<String> watched) {
-        return alone.keySet().stream().filter(pull -> alone.get(pull).opensNothing(planned)
-                && watched.stream().anyMatch(key -> gain(alone.get(pull), key) > 0)).toList();
+        return alone.keySet().stream()
+                .filter(pull -> alone.get(pull).opensNothing(planned)
+                        && watched.stream().anyMatch(key -> gain(alone.get(pull), key) > 0))
+                .toList();
     }
 
     private double gain(Seen seen, String key) {
@@ -303,7 +337,9 @@ public final class Mender {
             this.before = watched.stream().mapToDouble(planned::margin).toArray();
             this.most = new double[before.length];
             for (Pull pull : pulls) {
-                double[] gain = watched.stream().mapToDouble(key -> gain(alone.get(pull), key)).toArray();
+                double[] gain = watched.stream()
+                        .mapToDouble(key -> gain(alone.get(pull), key))
+                        .toArray();
                 gains.put(pull, gain);
                 for (int i = 0; i < gain.length; i++) {
                     most[i] = Math.max(most[i], gain[i]);
@@ -313,8 +349,8 @@ public final class Mender {
 
         /** Combinations of a size that may clear everything watched, what gives up least first. */
         List<Candidate> candidates(int size) {
-            Comparator<Candidate> least = Comparator.comparingDouble(Candidate::kilograms)
-                    .thenComparingLong(Candidate::number);
+            Comparator<Candidate> least =
+                    Comparator.comparingDouble(Candidate::kilograms).thenComparingLong(Candidate::number);
             PriorityQueue<Candidate> kept = new PriorityQueue<>(least.reversed());
             add(size, 0, new ArrayList<>(), before.clone(), new double[before.length], kept, new long[1]);
             return kept.stream().sorted(least).collect(Collectors.toCollection(ArrayList::new));
@@ -333,7 +369,11 @@ public final class Mender {
             for (int k = 0; k < before.length; k++) {
                 double rest = before[k];
                 for (int j = 0; j < full.size(); j++) {
-                    rest += j == lever ? 0 : gains.get(full.get(j))[k] * mild.get(j).step() / full.get(j).step();
+                    rest += j == lever
+                            ? 0
+                            : gains.get(full.get(j))[k]
+                                    * mild.get(j).step()
+                                    / full.get(j).step();
                 }
                 if (gain[k] > 0 && -rest / gain[k] > share) {
                     share = -rest / gain[k];
@@ -342,8 +382,14 @@ public final class Mender {
             return (int) Math.ceil(Math.min(share, 1) * full.get(lever).step());
         }
 
-        private void add(int size, int from, List<Pull> taken, double[] left, double[] moved,
-                PriorityQueue<Candidate> kept, long[] number) {
+        private void add(
+                int size,
+                int from,
+                List<Pull> taken,
+                double[] left,
+                double[] moved,
+                PriorityQueue<Candidate> kept,
+                long[] number) {
             int more = size - taken.size();
             for (int i = 0; i < left.length; i++) {
                 double reach = more == 0 ? 0 : more * most[i];
@@ -352,7 +398,9 @@ public final class Mender {
                 }
             }
             if (more == 0) {
-                kept.add(new Candidate(List.copyOf(taken), taken.stream().mapToDouble(Pull::kilograms).sum(),
+                kept.add(new Candidate(
+                        List.copyOf(taken),
+                        taken.stream().mapToDouble(Pull::kilograms).sum(),
                         number[0]++));
                 if (kept.size() > MOST_CANDIDATES) {
                     kept.poll();
@@ -362,7 +410,9 @@ public final class Mender {
             }
             for (int i = from; i < pulls.size() && !(more > 1 && late()); i++) {
                 Pull next = pulls.get(i);
-                if (taken.stream().noneMatch(each -> each.lever().thing().equals(next.lever().thing()))) {
+                if (taken.stream()
+                        .noneMatch(
+                                each -> each.lever().thing().equals(next.lever().thing()))) {
                     double[] gain = gains.get(next);
                     double[] then = left.clone();
                     double[] far = moved.clone();
@@ -380,7 +430,9 @@ public final class Mender {
 
     /** Whether the pulls leave no stop at all, neither the plan's own nor a new one, and open no question. */
     private boolean clears(List<Pull> pulls) {
-        return run(pulls).filter(seen -> seen.stops().isEmpty() && seen.opensNothing(planned)).isPresent();
+        return run(pulls)
+                .filter(seen -> seen.stops().isEmpty() && seen.opensNothing(planned))
+                .isPresent();
     }
 
     /**
@@ -417,23 +469,30 @@ public final class Mender {
     private List<Way> ways(Map<Pull, Seen> alone) {
         List<Way> ways = new ArrayList<>();
         for (Finding finding : advised.findings()) {
-            if (finding.comparison().isEmpty() || finding.judged().card().severity().value().compareTo(Severity.CHANGE)
-                    > 0) {
+            if (finding.comparison().isEmpty()
+                    || finding.judged().card().severity().value().compareTo(Severity.CHANGE) > 0) {
                 continue;
             }
             String key = key(finding);
-            List<Pull> enough = alone.keySet().stream().filter(pull -> pull.lever().steps() > 1
-                    && pull.step() == pull.lever().steps() && settles(alone.get(pull), key)).toList();
+            List<Pull> enough = alone.keySet().stream()
+                    .filter(pull -> pull.lever().steps() > 1
+                            && pull.step() == pull.lever().steps()
+                            && settles(alone.get(pull), key))
+                    .toList();
             Sums sums = new Sums(enough, List.of(key), alone);
-            ways.addAll(enough.parallelStream().map(pull -> weakened(List.of(pull), sums,
-                    pulls -> run(pulls).filter(seen -> settles(seen, key)).isPresent()))
-                    .map(pulls -> new Way(finding, pulls.get(0).change())).toList());
+            ways.addAll(enough.parallelStream()
+                    .map(pull -> weakened(List.of(pull), sums, pulls -> run(pulls)
+                            .filter(seen -> settles(seen, key))
+                            .isPresent()))
+                    .map(pulls -> new Way(finding, pulls.get(0).change()))
+                    .toList());
         }
         return ways;
     }
 
     private boolean settles(Seen seen, String key) {
-        return !seen.findings().contains(key) && seen.opensNothing(planned)
+        return !seen.findings().contains(key)
+                && seen.opensNothing(planned)
                 && planned.stops().containsAll(seen.stops());
     }
 

@@ -76,11 +76,19 @@ public sealed interface Outcome {
                 return Optional.empty();
             }
             Measure measure = judged.measure();
-            Optional<Practice> against = practice.stream().filter(each -> each.id().equals(card.against())).findFirst();
-            double limit = card.againstLimit() ? measure.getLimit() : against.orElseThrow().value();
+            Optional<Practice> against = practice.stream()
+                    .filter(each -> each.id().equals(card.against()))
+                    .findFirst();
+            double limit = card.againstLimit()
+                    ? measure.getLimit()
+                    : against.orElseThrow().value();
             double headroom = limit - measure.getValue();
-            return Optional.of(new Comparison(measure.getValue(), limit, card.atLeast() ? -headroom : headroom,
-                    measure.getTolerance(), against.filter(each -> each.house().isPresent()).isPresent()));
+            return Optional.of(new Comparison(
+                    measure.getValue(),
+                    limit,
+                    card.atLeast() ? -headroom : headroom,
+                    measure.getTolerance(),
+                    against.filter(each -> each.house().isPresent()).isPresent()));
         }
     }
 }

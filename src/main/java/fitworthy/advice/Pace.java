@@ -47,8 +47,8 @@ final class Pace implements AgendaFilter {
                 combinations *= measures.getOrDefault(kind, List.of()).size();
             }
             if (combinations > bounds.combinations()) {
-                throw new Runaway(rule.text(), "would look at more than " + bounds.combinations()
-                        + " combinations of measures");
+                throw new Runaway(
+                        rule.text(), "would look at more than " + bounds.combinations() + " combinations of measures");
             }
         }
     }
@@ -60,7 +60,9 @@ final class Pace implements AgendaFilter {
         if (reached.isEmpty() && all > bounds.firings()) {
             reached = "does not come to rest: with it the rules fired more than " + bounds.firings() + " times";
         } else if (reached.isEmpty() && System.nanoTime() - start > bounds.nanos()) {
-            reached = String.format(Locale.ROOT, "does not come to rest: with it the rules took more than %.1f s",
+            reached = String.format(
+                    Locale.ROOT,
+                    "does not come to rest: with it the rules took more than %.1f s",
                     bounds.nanos() / 1e9);
         }
         return reached.isEmpty();
@@ -69,7 +71,10 @@ final class Pace implements AgendaFilter {
     /** @throws Runaway with the rule that fired most, where a bound was reached */
     void check(Book book) {
         if (!reached.isEmpty()) {
-            String most = firings.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+            String most = firings.entrySet().stream()
+                    .max(Map.Entry.comparingByValue())
+                    .orElseThrow()
+                    .getKey();
             throw new Runaway(book.rules().get(most), reached);
         }
     }

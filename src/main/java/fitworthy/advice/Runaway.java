@@ -11,7 +11,10 @@ public final class Runaway extends RuntimeException {
 
     Runaway(RuleText rule, String problem) {
         super(rule.id() + " " + problem);
-        this.fault = new Fault(new Place(rule.file(), rule.line(), 0), "", "the rule '" + rule.id() + "' " + problem,
+        this.fault = new Fault(
+                new Place(rule.file(), rule.line(), 0),
+                "",
+                "the rule '" + rule.id() + "' " + problem,
                 "a condition that holds or does not, once for each thing it is about");
     }
 

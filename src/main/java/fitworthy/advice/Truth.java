@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
  */
 final class Truth {
 
-    private static final Pattern TOKEN =
-            Pattern.compile("\\s*(\"[^\"]*\"|\\$\\w+\\.\\w+|\\$\\w+|[A-Za-z_]\\w*|\\d+|==|!=|<=|>=|<|>|&&|\\|\\||!|[()])");
+    private static final Pattern TOKEN = Pattern.compile(
+            "\\s*(\"[^\"]*\"|\\$\\w+\\.\\w+|\\$\\w+|[A-Za-z_]\\w*|\\d+|==|!=|<=|>=|<|>|&&|\\|\\||!|[()])");
 
     private final List<String> tokens = new ArrayList<>();
     private final Object fact;

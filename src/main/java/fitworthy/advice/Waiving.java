@@ -30,12 +30,17 @@ public record Waiving(Waiver waiver, State state) {
 
     /** Adds a fault for each waiver, in the tree of a sheet, of a rule that the book does not have. */
     public static void check(Node.Mapping root, Book book, List<Fault> faults) {
-        int count = root.get("waivers") instanceof Node.Listing listing ? listing.items().size() : 0;
+        int count = root.get("waivers") instanceof Node.Listing listing
+                ? listing.items().size()
+                : 0;
         for (int i = 1; i <= count; i++) {
             if (root.nearest("waivers", i, "rule") instanceof Node.Scalar rule
                     && !book.cards().containsKey(rule.text())) {
-                faults.add(new Fault(rule.place(), "waivers." + i + ".rule", "the rule book has no rule "
-                        + rule.described() + Words.suggestion(rule.text(), book.cards().keySet()),
+                faults.add(new Fault(
+                        rule.place(),
+                        "waivers." + i + ".rule",
+                        "the rule book has no rule " + rule.described()
+                                + Words.suggestion(rule.text(), book.cards().keySet()),
                         "an id as printed under a finding, such as mass.gvm-over"));
             }
         }
@@ -45,27 +50,32 @@ public record Waiving(Waiver waiver, State state) {
      * The waiver that counts for a finding. A stop is waived only where the waiver names its subject and its loading.
      */
     static Optional<Waiver> of(Sheet sheet, Judged judged) {
-        return sheet.waivers().stream().filter(each -> !expired(each, sheet) && matches(each, judged)
-                && !tooWide(each, judged)).findFirst();
+        return sheet.waivers().stream()
+                .filter(each -> !expired(each, sheet) && matches(each, judged) && !tooWide(each, judged))
+                .findFirst();
     }
 
     /** What became of each waiver whose load case was looked at. */
     static List<Waiving> all(Sheet sheet, List<String> cases, List<Finding> findings, List<NotAssessed> notAssessed) {
-        return sheet.waivers().stream().filter(each -> each.in().isEmpty() || cases.contains(each.in()))
-                .map(each -> new Waiving(each, state(each, sheet, findings, notAssessed))).toList();
+        return sheet.waivers().stream()
+                .filter(each -> each.in().isEmpty() || cases.contains(each.in()))
+                .map(each -> new Waiving(each, state(each, sheet, findings, notAssessed)))
+                .toList();
     }
 
     private static State state(Waiver waiver, Sheet sheet, List<Finding> findings, List<NotAssessed> notAssessed) {
         if (expired(waiver, sheet)) {
             return State.EXPIRED;
         }
-        if (findings.stream().anyMatch(each -> each.waiver().filter(waiver::equals).isPresent())) {
+        if (findings.stream()
+                .anyMatch(each -> each.waiver().filter(waiver::equals).isPresent())) {
             return State.ACTIVE;
         }
         if (findings.stream().anyMatch(each -> matches(waiver, each.judged()) && tooWide(waiver, each.judged()))) {
             return State.TOO_WIDE;
         }
-        return notAssessed.stream().anyMatch(each -> matches(waiver, each.judged())) ? State.NOT_ASSESSED
+        return notAssessed.stream().anyMatch(each -> matches(waiver, each.judged()))
+                ? State.NOT_ASSESSED
                 : State.NOTHING_FOUND;
     }
 
@@ -74,13 +84,14 @@ public record Waiving(Waiver waiver, State state) {
     }
 
     private static boolean matches(Waiver waiver, Judged judged) {
-        return waiver.rule().equals(judged.id()) && (waiver.subject().isEmpty()
-                || waiver.subject().equals(judged.subject()))
+        return waiver.rule().equals(judged.id())
+                && (waiver.subject().isEmpty() || waiver.subject().equals(judged.subject()))
                 && (waiver.in().isEmpty() || waiver.in().equals(judged.loadCase()));
     }
 
     private static boolean tooWide(Waiver waiver, Judged judged) {
-        return judged.card().severity().is(Severity.STOP) && (waiver.subject().isEmpty()
-                || waiver.in().isEmpty() && !judged.loadCase().isEmpty());
+        return judged.card().severity().is(Severity.STOP)
+                && (waiver.subject().isEmpty()
+                        || waiver.in().isEmpty() && !judged.loadCase().isEmpty());
     }
 }

@@ -19,38 +19,70 @@ import java.util.List;
  *
  * @param sheet its file, or the number of its line
  */
-public record Answer(Object sheet, String title, String worst, List<Found> findings, Integer notAssessed, Integer met,
-        List<Refusal> faults, String caution, @JsonIgnore State state) {
+public record Answer(
+        Object sheet,
+        String title,
+        String worst,
+        List<Found> findings,
+        Integer notAssessed,
+        Integer met,
+        List<Refusal> faults,
+        String caution,
+        @JsonIgnore State state) {
 
     /** What a sheet comes to, best first. */
-    public enum State { IN_ORDER, ASKS_FOR_ACTION, CANNOT_BE_USED, RULE_RUNS_AWAY, FAULT_OF_OURS }
+    public enum State {
+        IN_ORDER,
+        ASKS_FOR_ACTION,
+        CANNOT_BE_USED,
+        RULE_RUNS_AWAY,
+        FAULT_OF_OURS
+    }
 
     /** A finding in short. @param waived true or null */
-    public record Found(String id, String subject, @JsonProperty("case") String in, String severity, Boolean waived,
+    public record Found(
+            String id,
+            String subject,
+            @JsonProperty("case") String in,
+            String severity,
+            Boolean waived,
             @JsonUnwrapped Figures figures) {
 
         static Found of(Finding finding) {
             Judged judged = finding.judged();
-            return new Found(judged.id(), judged.subject(), judged.loadCase(), word(judged.card().severity().value()),
-                    finding.waiver().isPresent() ? true : null, Figures.of(judged, finding.comparison()));
+            return new Found(
+                    judged.id(),
+                    judged.subject(),
+                    judged.loadCase(),
+                    word(judged.card().severity().value()),
+                    finding.waiver().isPresent() ? true : null,
+                    Figures.of(judged, finding.comparison()));
         }
     }
 
     /** Looks at a sheet; never fails, so that one sheet cannot take the others with it. */
     public static Answer of(View view, Input input) {
-        Object name = input.place().line() == 0 ? input.place().file() : (Object) input.place().line();
+        Object name = input.place().line() == 0
+                ? input.place().file()
+                : (Object) input.place().line();
         try {
             List<Fault> faults = new ArrayList<>();
             Advice advice = view.advise(input.tree(input.text(faults), faults), faults);
-            return new Answer(name, advice.sheet().title(), advice.worst().map(Answer::word).orElse("none"),
-                    advice.findings().stream().map(Found::of).toList(), advice.notAssessed().size(),
-                    advice.met().size(), null,
-                    view.book().cover().caution(), advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
+            return new Answer(
+                    name,
+                    advice.sheet().title(),
+                    advice.worst().map(Answer::word).orElse("none"),
+                    advice.findings().stream().map(Found::of).toList(),
+                    advice.notAssessed().size(),
+                    advice.met().size(),
+                    null,
+                    view.book().cover().caution(),
+                    advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
         } catch (FaultsException e) {
             return refused(name, Refusal.of(e.faults(), ""), State.CANNOT_BE_USED);
         } catch (RuntimeException e) {
-            return refused(name, Refusal.of(input, e),
-                    e instanceof Runaway ? State.RULE_RUNS_AWAY : State.FAULT_OF_OURS);
+            return refused(
+                    name, Refusal.of(input, e), e instanceof Runaway ? State.RULE_RUNS_AWAY : State.FAULT_OF_OURS);
         }
     }
 

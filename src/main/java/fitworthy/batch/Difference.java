@@ -27,8 +27,8 @@ import java.util.stream.Stream;
  *
  * @param what in which ways
  */
-public record Difference(String id, String subject, @JsonProperty("case") String in, List<What> what, State before,
-        State after) {
+public record Difference(
+        String id, String subject, @JsonProperty("case") String in, List<What> what, State before, State after) {
 
     /** A way to come out otherwise. */
     public enum What {
@@ -74,19 +74,28 @@ public record Difference(String id, String subject, @JsonProperty("case") String
 
         static State of(Outcome outcome) {
             if (outcome instanceof Finding finding) {
-                return new State(Words.hyphenated(finding.judged().card().severity().value().name()),
-                        finding.waiver().isPresent() ? true : null, Figures.of(finding.judged(), finding.comparison()),
+                return new State(
+                        Words.hyphenated(
+                                finding.judged().card().severity().value().name()),
+                        finding.waiver().isPresent() ? true : null,
+                        Figures.of(finding.judged(), finding.comparison()),
                         null);
             }
             if (outcome instanceof NotAssessed not) {
-                return new State(NOT_ASSESSED, null, Figures.NONE, not.missing().stream().map(Missing::path).toList());
+                return new State(
+                        NOT_ASSESSED,
+                        null,
+                        Figures.NONE,
+                        not.missing().stream().map(Missing::path).toList());
             }
-            return outcome instanceof Met met ? new State("met", null, Figures.of(met.judged(), met.comparison()), null)
+            return outcome instanceof Met met
+                    ? new State("met", null, Figures.of(met.judged(), met.comparison()), null)
                     : new State("none", null, Figures.NONE, null);
         }
 
         boolean isFinding() {
-            return Stream.of(Severity.values()).anyMatch(each -> Words.hyphenated(each.name()).equals(outcome));
+            return Stream.of(Severity.values())
+                    .anyMatch(each -> Words.hyphenated(each.name()).equals(outcome));
         }
 
         boolean isNotAssessed() {
@@ -113,18 +122,27 @@ public record Difference(String id, String subject, @JsonProperty("case") String
                 differences.add(new Difference(judged.id(), judged.subject(), judged.loadCase(), what, was, is));
             }
         }
-        List<String> worst = Stream.of(Severity.values()).map(each -> Words.hyphenated(each.name())).toList();
+        List<String> worst = Stream.of(Severity.values())
+                .map(each -> Words.hyphenated(each.name()))
+                .toList();
         differences.sort(Comparator.comparing((Difference each) -> Stream.of(each.before, each.after)
-                .filter(State::isFinding)
-                .mapToInt(state -> worst.indexOf(state.outcome)).min().orElse(worst.size()))
-                .thenComparing(Difference::id).thenComparing(Difference::in).thenComparing(Difference::subject));
+                        .filter(State::isFinding)
+                        .mapToInt(state -> worst.indexOf(state.outcome))
+                        .min()
+                        .orElse(worst.size()))
+                .thenComparing(Difference::id)
+                .thenComparing(Difference::in)
+                .thenComparing(Difference::subject));
         return differences;
     }
 
     private static Map<String, Outcome> outcomes(Advice advice) {
         Map<String, Outcome> outcomes = new LinkedHashMap<>();
-        Stream.of(advice.findings(), advice.notAssessed(), advice.met()).flatMap(List::stream).forEach(each ->
-                outcomes.put(each.judged().id() + "|" + each.judged().subject() + "|" + each.judged().loadCase(),
+        Stream.of(advice.findings(), advice.notAssessed(), advice.met())
+                .flatMap(List::stream)
+                .forEach(each -> outcomes.put(
+                        each.judged().id() + "|" + each.judged().subject() + "|"
+                                + each.judged().loadCase(),
                         each));
         return outcomes;
     }
@@ -140,6 +158,9 @@ public record Difference(String id, String subject, @JsonProperty("case") String
         ways.put(What.NOT_ASSESSED, is.isNotAssessed() && !was.isNotAssessed());
         ways.put(What.ASSESSED, was.isNotAssessed() && !is.isNotAssessed());
         ways.put(What.MISSING, was.isNotAssessed() && is.isNotAssessed() && !was.missing.equals(is.missing));
-        return ways.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey).toList();
+        return ways.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 }

@@ -32,11 +32,12 @@ public record Effect(String sheet, String title, Worst worst, List<Difference> d
         Advice now = advice(after, root, isWrong);
         if (old == null || now == null) {
             // What is wrong on both sides is told once.
-            return refused(sheet, old == null ? Refusal.of(wasWrong, now == null ? "" : "before: ")
-                    : Refusal.of(isWrong, "after: "));
+            return refused(
+                    sheet,
+                    old == null ? Refusal.of(wasWrong, now == null ? "" : "before: ") : Refusal.of(isWrong, "after: "));
         }
-        return new Effect(sheet, now.sheet().title(), new Worst(worst(old), worst(now)), Difference.between(old, now),
-                null);
+        return new Effect(
+                sheet, now.sheet().title(), new Worst(worst(old), worst(now)), Difference.between(old, now), null);
     }
 
     static Effect refused(String sheet, List<Refusal> faults) {

@@ -26,18 +26,32 @@ public final class EffectPrintout {
     private static final int LABEL = 15;
 
     /** The first line of JSON. Counts are by the way in which things come out otherwise. */
-    private record Summary(String shape, Side before, Side after, String caution, int sheets, int changed, int bad,
-            int worstChanged, Map<String, Integer> counts, Map<String, Map<String, Integer>> rules) {}
+    private record Summary(
+            String shape,
+            Side before,
+            Side after,
+            String caution,
+            int sheets,
+            int changed,
+            int bad,
+            int worstChanged,
+            Map<String, Integer> counts,
+            Map<String, Map<String, Integer>> rules) {}
 
     /** One view, as it is written. */
-    private record Side(String book, String edition, String content, String shop, String shopContent, String region,
-            String asOf) {
+    private record Side(
+            String book, String edition, String content, String shop, String shopContent, String region, String asOf) {
 
         static Side of(View view) {
             boolean house = !view.book().house().isNone();
-            return new Side(view.book().cover().name(), view.book().cover().edition(), view.book().hash(),
-                    house ? view.book().house().page().shop() : null, house ? view.book().house().content() : null,
-                    view.region(), view.asOf());
+            return new Side(
+                    view.book().cover().name(),
+                    view.book().cover().edition(),
+                    view.book().hash(),
+                    house ? view.book().house().page().shop() : null,
+                    house ? view.book().house().content() : null,
+                    view.region(),
+                    view.asOf());
         }
 
         String words() {
@@ -63,9 +77,17 @@ public final class EffectPrintout {
             counts.put("sheets", rule.sheets());
             rules.put(id, counts);
         });
-        out.println(Json.line(new Summary(SHAPE, Side.of(effects.before()), Side.of(effects.after()),
-                effects.after().book().cover().caution(), effects.sheets(), effects.changed(), effects.bad(),
-                effects.verdicts(), words(effects.counts()), rules)));
+        out.println(Json.line(new Summary(
+                SHAPE,
+                Side.of(effects.before()),
+                Side.of(effects.after()),
+                effects.after().book().cover().caution(),
+                effects.sheets(),
+                effects.changed(),
+                effects.bad(),
+                effects.verdicts(),
+                words(effects.counts()),
+                rules)));
         effects.eachChanged(each -> out.println(Json.line(each)));
         effects.eachBad(each -> out.println(Json.line(each)));
         out.flush();
@@ -87,14 +109,18 @@ public final class EffectPrintout {
         page.hanging("Before  ", Side.of(effects.before()).words());
         page.hanging("After   ", Side.of(effects.after()).words());
         page.blank();
-        page.wrapped(0, effects.sheets() + " sheets looked at: " + effects.changed() + " changed, "
-                + (effects.sheets() - effects.changed() - effects.bad()) + " unchanged, " + effects.bad()
-                + " cannot be used. The worst finding changes in " + effects.verdicts() + ".");
+        page.wrapped(
+                0,
+                effects.sheets() + " sheets looked at: " + effects.changed() + " changed, "
+                        + (effects.sheets() - effects.changed() - effects.bad()) + " unchanged, " + effects.bad()
+                        + " cannot be used. The worst finding changes in " + effects.verdicts() + ".");
         if (effects.changed() > 0) {
             page.wrapped(0, "What changes: " + counted(effects.counts()) + ".");
             heading("BY RULE");
-            effects.rules().forEach((id, rule) -> page.hanging(String.format(Locale.ROOT, "%-30s ", id),
-                    "sheets " + rule.sheets() + ": " + counted(rule.counts())));
+            effects.rules()
+                    .forEach((id, rule) -> page.hanging(
+                            String.format(Locale.ROOT, "%-30s ", id),
+                            "sheets " + rule.sheets() + ": " + counted(rule.counts())));
             heading("BY SHEET");
             effects.eachChanged(this::sheet);
         }
@@ -113,16 +139,25 @@ public final class EffectPrintout {
     }
 
     private static String counted(Map<What, Integer> counts) {
-        return new EnumMap<>(counts).entrySet().stream().map(each -> each.getValue() + " " + each.getKey().words())
-                .collect(Collectors.joining(", "));
+        return new EnumMap<>(counts)
+                .entrySet().stream()
+                        .map(each -> each.getValue() + " " + each.getKey().words())
+                        .collect(Collectors.joining(", "));
     }
 
     private void sheet(Effect effect) {
-        page.wrapped(0, effect.sheet() + ": " + effect.title() + (effect.worst().changes()
-                ? " (worst: " + effect.worst().before() + " -> " + effect.worst().after() + ")" : ""));
-        effect.differences().forEach(each -> page.hanging(
-                String.format(Locale.ROOT, "  %-" + (LABEL - 2) + "s", label(each)), each.id() + " [" + each.subject()
-                        + (each.in().isEmpty() ? "" : ", " + each.in()) + "]: " + sides(each)));
+        page.wrapped(
+                0,
+                effect.sheet() + ": " + effect.title()
+                        + (effect.worst().changes()
+                                ? " (worst: " + effect.worst().before() + " -> "
+                                        + effect.worst().after() + ")"
+                                : ""));
+        effect.differences()
+                .forEach(each -> page.hanging(
+                        String.format(Locale.ROOT, "  %-" + (LABEL - 2) + "s", label(each)),
+                        each.id() + " [" + each.subject() + (each.in().isEmpty() ? "" : ", " + each.in()) + "]: "
+                                + sides(each)));
     }
 
     private static String label(Difference difference) {
@@ -134,9 +169,24 @@ public final class EffectPrintout {
         State before = difference.before();
         State after = difference.after();
         List<String> figures = new ArrayList<>();
-        figure(figures, difference, "value", before.figures().value(), after.figures().value());
-        figure(figures, difference, "limit", before.figures().limit(), after.figures().limit());
-        figure(figures, difference, "margin", before.figures().margin(), after.figures().margin());
+        figure(
+                figures,
+                difference,
+                "value",
+                before.figures().value(),
+                after.figures().value());
+        figure(
+                figures,
+                difference,
+                "limit",
+                before.figures().limit(),
+                after.figures().limit());
+        figure(
+                figures,
+                difference,
+                "margin",
+                before.figures().margin(),
+                after.figures().margin());
         String was = words(before);
         String is = words(after);
         return (was.equals(is) ? was : was + " -> " + is)
@@ -144,7 +194,8 @@ public final class EffectPrintout {
     }
 
     private static String words(State state) {
-        return state.outcome().replace('-', ' ') + (state.waived() == null ? "" : " (waived)")
+        return state.outcome().replace('-', ' ')
+                + (state.waived() == null ? "" : " (waived)")
                 + (state.missing() == null ? "" : " for want of " + String.join(", ", state.missing()));
     }
 
@@ -154,12 +205,16 @@ public final class EffectPrintout {
         }
         MeasureKind kind = kind(difference.id());
         // As people are shown it, unless that hides what is different.
-        boolean hidden = before != null && after != null && !before.equals(after)
+        boolean hidden = before != null
+                && after != null
+                && !before.equals(after)
                 && shown(before, kind, 0).equals(shown(after, kind, 0));
         String was = before == null ? null : shown(before, kind, hidden ? 2 : 0);
         String is = after == null ? null : shown(after, kind, hidden ? 2 : 0);
-        figures.add(name + " " + (was == null || is == null || was.equals(is) ? Objects.requireNonNullElse(is, was)
-                : was + " -> " + is));
+        figures.add(name + " "
+                + (was == null || is == null || was.equals(is)
+                        ? Objects.requireNonNullElse(is, was)
+                        : was + " -> " + is));
     }
 
     private static String shown(double value, MeasureKind kind, int more) {
@@ -168,13 +223,17 @@ public final class EffectPrintout {
     }
 
     private MeasureKind kind(String id) {
-        Card card = effects.after().book().cards().getOrDefault(id, effects.before().book().cards().get(id));
+        Card card = effects.after()
+                .book()
+                .cards()
+                .getOrDefault(id, effects.before().book().cards().get(id));
         return Measures.kinds().get(card.judges());
     }
 
     private void fault(Refusal refusal) {
-        page.wrapped(0, refusal.place() + ": " + (refusal.about().isEmpty() ? "" : refusal.about() + ": ")
-                + refusal.problem());
+        page.wrapped(
+                0,
+                refusal.place() + ": " + (refusal.about().isEmpty() ? "" : refusal.about() + ": ") + refusal.problem());
         page.wrapped(4, "right: " + refusal.right());
     }
 }

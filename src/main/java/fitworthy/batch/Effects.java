@@ -83,10 +83,14 @@ public final class Effects implements Closeable {
             throws FaultsException, IOException {
         Effects effects = new Effects(before, after, Journal.open(journal, before, after));
         try {
-            InOrder.run(inputs, effects::look, looked -> {
-                effects.count(looked);
-                progress.accept(effects.sheets);
-            }, jobs);
+            InOrder.run(
+                    inputs,
+                    effects::look,
+                    looked -> {
+                        effects.count(looked);
+                        progress.accept(effects.sheets);
+                    },
+                    jobs);
             return effects;
         } catch (RuntimeException e) {
             effects.close();

@@ -13,7 +13,12 @@ public record Figures(String unit, Double value, Double limit, Double margin) {
 
     static Figures of(Judged judged, Optional<Comparison> comparison) {
         MeasureKind kind = judged.measure().kind();
-        return comparison.map(each -> new Figures(kind.unit(), Wording.exact(each.value(), kind),
-                Wording.exact(each.limit(), kind), Wording.exact(each.margin(), kind))).orElse(NONE);
+        return comparison
+                .map(each -> new Figures(
+                        kind.unit(),
+                        Wording.exact(each.value(), kind),
+                        Wording.exact(each.limit(), kind),
+                        Wording.exact(each.margin(), kind)))
+                .orElse(NONE);
     }
 }

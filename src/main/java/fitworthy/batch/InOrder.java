@@ -35,8 +35,10 @@ public final class InOrder {
             room.acquireUninterruptibly();
             while (!failed.get() && in.hasNext()) {
                 T each = in.next();
-                given = given.thenAcceptBoth(CompletableFuture.supplyAsync(() -> work.apply(each), pool),
-                        (before, result) -> out.accept(result)).whenComplete((done, failure) -> {
+                given = given.thenAcceptBoth(
+                                CompletableFuture.supplyAsync(() -> work.apply(each), pool),
+                                (before, result) -> out.accept(result))
+                        .whenComplete((done, failure) -> {
                             failed.compareAndSet(false, failure != null);
                             room.release();
                         });

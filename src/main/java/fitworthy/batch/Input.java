@@ -23,7 +23,10 @@ public record Input(Place place, byte[] line) {
     /** The tree of its text, or null with a fault. */
     Node.Mapping tree(String text, List<Fault> faults) {
         if (text != null && line != null && !text.stripLeading().startsWith("{")) {
-            faults.add(new Fault(place, "", "the line is not a JSON object",
+            faults.add(new Fault(
+                    place,
+                    "",
+                    "the line is not a JSON object",
                     "one sheet a line: {\"title\": \"Touring wagon\", ...}"));
             return null;
         }

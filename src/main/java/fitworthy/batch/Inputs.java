@@ -54,8 +54,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
             } else if (Files.exists(each) || each.equals(STANDARD_INPUT)) {
                 files.add(each);
             } else {
-                faults.add(new Fault(Place.of(each.toString()), "", "there is no such file",
-                        "check the spelling of the path"));
+                faults.add(new Fault(
+                        Place.of(each.toString()), "", "there is no such file", "check the spelling of the path"));
             }
         }
         if (!faults.isEmpty()) {
@@ -66,15 +66,20 @@ public final class Inputs implements Iterator<Input>, Closeable {
 
     private static List<Path> sheets(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
-            List<Path> sheets = all.filter(each -> isOneSheet(each) && !Files.isDirectory(each)).sorted().toList();
+            List<Path> sheets = all.filter(each -> isOneSheet(each) && !Files.isDirectory(each))
+                    .sorted()
+                    .toList();
             if (sheets.isEmpty()) {
-                faults.add(new Fault(Place.of(folder.toString()), "", "there is no sheet in this folder",
+                faults.add(new Fault(
+                        Place.of(folder.toString()),
+                        "",
+                        "there is no sheet in this folder",
                         "a folder of *.yaml, *.yml or *.json"));
             }
             return sheets;
         } catch (IOException e) {
-            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read",
-                    "check its permissions"));
+            faults.add(
+                    new Fault(Place.of(folder.toString()), "", "the folder cannot be read", "check its permissions"));
             return List.of();
         }
     }
@@ -109,7 +114,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
             next = new Input(Place.of(file.toString()), null);
         } else {
             open = file;
-            lines = new LineReader(file.equals(STANDARD_INPUT) ? standardInput : Files.newInputStream(file),
+            lines = new LineReader(
+                    file.equals(STANDARD_INPUT) ? standardInput : Files.newInputStream(file),
                     NodeReader.LARGEST_BYTES + 1);
         }
     }

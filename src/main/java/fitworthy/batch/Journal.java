@@ -62,11 +62,16 @@ final class Journal implements Closeable {
         String views = Digests.of(before.key(), after.key(), program());
         if (path == null) {
             Path forgotten = Files.createTempFile("fitworthy-effect-", ".ndjson");
-            return new Journal(FileChannel.open(forgotten, StandardOpenOption.READ, StandardOpenOption.WRITE,
-                    StandardOpenOption.DELETE_ON_CLOSE), views);
+            return new Journal(
+                    FileChannel.open(
+                            forgotten,
+                            StandardOpenOption.READ,
+                            StandardOpenOption.WRITE,
+                            StandardOpenOption.DELETE_ON_CLOSE),
+                    views);
         }
-        FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ,
-                StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         try {
             if (!locked(channel)) {
                 throw refused(path, "another run is writing it", "a file of its own for each run");
@@ -82,7 +87,11 @@ final class Journal implements Closeable {
 
     /** The build of the program, because another one may reckon otherwise. */
     private static String program() {
-        File file = new File(Journal.class.getProtectionDomain().getCodeSource().getLocation().getPath());
+        File file = new File(Journal.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .getPath());
         return file.isFile() ? file.length() + " " + file.lastModified() : "";
     }
 
@@ -109,7 +118,9 @@ final class Journal implements Closeable {
             return;
         }
         if (!begin.equals(HEAD)) {
-            throw refused(path, "is not a journal of this command, so nothing is added to it",
+            throw refused(
+                    path,
+                    "is not a journal of this command, so nothing is added to it",
                     "a file that is not there yet");
         }
         long at = lines.at();

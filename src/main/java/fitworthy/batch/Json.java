@@ -11,8 +11,10 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
  */
 public final class Json {
 
-    static final ObjectMapper MAPPER = JsonMapper.builder().propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
-            .serializationInclusion(JsonInclude.Include.NON_NULL).build();
+    static final ObjectMapper MAPPER = JsonMapper.builder()
+            .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
+            .serializationInclusion(JsonInclude.Include.NON_NULL)
+            .build();
 
     private Json() {}
 

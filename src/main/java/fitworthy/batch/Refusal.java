@@ -16,15 +16,20 @@ public record Refusal(String place, String about, String problem, String right) 
 
     /** Faults in reading order. @param where stands before each problem */
     static List<Refusal> of(List<Fault> faults, String where) {
-        return faults.stream().sorted(Fault.IN_READING_ORDER)
-                .map(each -> new Refusal(each.place().toString(), each.path(),
-                where + each.problem(), each.mend())).toList();
+        return faults.stream()
+                .sorted(Fault.IN_READING_ORDER)
+                .map(each -> new Refusal(each.place().toString(), each.path(), where + each.problem(), each.mend()))
+                .toList();
     }
 
     /** What a sheet meets that makes a rule run away, or brings a fault of ours to light; the others go on. */
     static List<Refusal> of(Input input, RuntimeException thrown) {
-        return thrown instanceof Runaway runaway ? of(List.of(runaway.fault()), "")
-                : List.of(new Refusal(input.place().toString(), "", "a fault of ours, not of the sheet: " + thrown,
+        return thrown instanceof Runaway runaway
+                ? of(List.of(runaway.fault()), "")
+                : List.of(new Refusal(
+                        input.place().toString(),
+                        "",
+                        "a fault of ours, not of the sheet: " + thrown,
                         "please report it with the sheet"));
     }
 }

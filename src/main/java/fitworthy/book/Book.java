@@ -30,15 +30,44 @@ import org.kie.api.runtime.KieSessionsPool;
  * @param house what a shop sets over it
  * @param values the practice values of each region by day
  */
-public record Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
-        Map<String, RuleText> rules, Map<String, PracticeEntry> practice, Map<String, Source> sources,
-        Map<String, Place> places, Tables tables, KieSessionsPool sessions, House house, PracticeValues values) {
+public record Book(
+        Cover cover,
+        String hash,
+        Map<String, Region> regions,
+        Map<String, Card> cards,
+        Map<String, RuleText> rules,
+        Map<String, PracticeEntry> practice,
+        Map<String, Source> sources,
+        Map<String, Place> places,
+        Tables tables,
+        KieSessionsPool sessions,
+        House house,
+        PracticeValues values) {
 
-    public Book(Cover cover, String hash, Map<String, Region> regions, Map<String, Card> cards,
+    public Book(
+            Cover cover,
+            String hash,
+            Map<String, Region> regions,
+            Map<String, Card> cards,
             Map<String, RuleText> rules,
-            Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places, Tables tables,
-            KieSessionsPool sessions, House house) {
-        this(cover, hash, regions, cards, rules, practice, sources, places, tables, sessions, house,
+            Map<String, PracticeEntry> practice,
+            Map<String, Source> sources,
+            Map<String, Place> places,
+            Tables tables,
+            KieSessionsPool sessions,
+            House house) {
+        this(
+                cover,
+                hash,
+                regions,
+                cards,
+                rules,
+                practice,
+                sources,
+                places,
+                tables,
+                sessions,
+                house,
                 new PracticeValues(regions, practice, house, rules, cards));
     }
 
@@ -65,7 +94,9 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
 
     /** The rules that compare with a practice value. */
     public List<String> users(String value) {
-        return rules.keySet().stream().filter(id -> rules.get(id).practice().contains(value)).toList();
+        return rules.keySet().stream()
+                .filter(id -> rules.get(id).practice().contains(value))
+                .toList();
     }
 
     /**
@@ -84,7 +115,9 @@ public record Book(Cover cover, String hash, Map<String, Region> regions, Map<St
     /** This book with what a shop sets over it. Its values stay; the cards carry the shop's severities. */
     public Book with(House shop) {
         Map<String, Card> rated = new TreeMap<>(cards);
-        shop.severities().forEach((id, set) -> rated.put(id, cards.get(id).with(set.set().severity().value())));
+        shop.severities()
+                .forEach((id, set) ->
+                        rated.put(id, cards.get(id).with(set.set().severity().value())));
         return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, sessions, shop);
     }
 

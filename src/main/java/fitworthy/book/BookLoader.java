@@ -74,7 +74,10 @@ public final class BookLoader {
      */
     public Book finish(Consumer<String> progress) throws FaultsException {
         if (!Files.isRegularFile(folder.resolve("book.yaml"))) {
-            faults.add(new Fault(Place.of(folder.toString()), "", "there is no book.yaml in this folder",
+            faults.add(new Fault(
+                    Place.of(folder.toString()),
+                    "",
+                    "there is no book.yaml in this folder",
                     "name the rules folder: --rules rules"));
             throw new FaultsException(faults);
         }
@@ -84,34 +87,46 @@ public final class BookLoader {
         }
         Map<String, Region> regions = root == null ? Map.of() : entries(root.get("regions"), Region.class);
         Cover cover = root == null ? null : new Binder(faults).bind(Cover.class, root.without("regions"));
-        Contract.Parts parts = new Contract.Parts(folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(),
-                new TreeMap<>(), new TreeMap<>());
+        Contract.Parts parts = new Contract.Parts(
+                folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
         parts.sources().putAll(entries(read(folder.resolve("sources.yaml")), Source.class));
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path topic : topics(folder, faults)) {
             topic(topic, parts, texts);
         }
         Tables tables = new Tables(
-                TableReader.loadIndex(table("load-index.csv"), folder.resolve("tables/load-index.csv").toString(),
+                TableReader.loadIndex(
+                        table("load-index.csv"),
+                        folder.resolve("tables/load-index.csv").toString(),
                         faults),
-                TableReader.speedSymbol(table("speed-symbol.csv"),
-                        folder.resolve("tables/speed-symbol.csv").toString(), faults),
-                TableReader.cable(table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults),
-                TableReader.usualOrder(table("order.csv"), folder.resolve("tables/order.csv").toString(), faults));
+                TableReader.speedSymbol(
+                        table("speed-symbol.csv"),
+                        folder.resolve("tables/speed-symbol.csv").toString(),
+                        faults),
+                TableReader.cable(
+                        table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults),
+                TableReader.usualOrder(
+                        table("order.csv"), folder.resolve("tables/order.csv").toString(), faults));
         if (!faults.isEmpty()) {
             // Told together with what is wrong in the rule files, so that both are mended at once.
             parsed(texts, faults);
             throw new FaultsException(faults);
         }
         String key = RuleCache.key(texts);
-        Optional<RuleCache.Loaded> loaded = kept.join().filter(each -> each.key().equals(key));
-        List<RuleText> rules = loaded.map(all -> all.rules().stream().map(each -> each.in(folder)).toList())
+        Optional<RuleCache.Loaded> loaded =
+                kept.join().filter(each -> each.key().equals(key));
+        List<RuleText> rules = loaded.map(
+                        all -> all.rules().stream().map(each -> each.in(folder)).toList())
                 .orElseGet(() -> parsed(texts, faults));
         rules.forEach(rule -> {
             RuleText earlier = parts.rules().put(rule.id(), rule);
             if (earlier != null) {
-                faults.add(new Fault(new Place(rule.file(), rule.line(), 0), "", "a second rule is called '" + rule.id()
-                        + "'; the first is " + earlier.file() + ":" + earlier.line(), "one rule an id"));
+                faults.add(new Fault(
+                        new Place(rule.file(), rule.line(), 0),
+                        "",
+                        "a second rule is called '" + rule.id() + "'; the first is " + earlier.file() + ":"
+                                + earlier.line(),
+                        "one rule an id"));
             }
         });
         String hash = HexFormat.of().formatHex(digest.digest()).substring(0, 12);
@@ -123,8 +138,18 @@ public final class BookLoader {
         }
         pages.keep();
         KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, rules, texts, progress);
-        return new Book(cover, hash, regions, parts.cards(), parts.rules(), parts.practice(), parts.sources(),
-                parts.places(), tables, sessions, House.NONE);
+        return new Book(
+                cover,
+                hash,
+                regions,
+                parts.cards(),
+                parts.rules(),
+                parts.practice(),
+                parts.sources(),
+                parts.places(),
+                tables,
+                sessions,
+                House.NONE);
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */
@@ -152,10 +177,13 @@ public final class BookLoader {
 
     private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(Files::isDirectory).filter(each -> !each.endsWith("tables")).sorted().toList();
+            return all.filter(Files::isDirectory)
+                    .filter(each -> !each.endsWith("tables"))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
-            faults.add(new Fault(Place.of(folder.toString()), "", "the folder cannot be read",
-                    "check its permissions"));
+            faults.add(
+                    new Fault(Place.of(folder.toString()), "", "the folder cannot be read", "check its permissions"));
             return List.of();
         }
     }
@@ -184,8 +212,8 @@ public final class BookLoader {
                 faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));
             }
             if (places.containsKey(id)) {
-                faults.add(new Fault(place, id, "stands in the book twice; first at " + places.get(id),
-                        "one id, one entry"));
+                faults.add(new Fault(
+                        place, id, "stands in the book twice; first at " + places.get(id), "one id, one entry"));
             }
             into.put(id, record);
             places.put(id, place);
@@ -199,8 +227,11 @@ public final class BookLoader {
                 if (entry.value() instanceof Node.Mapping fields) {
                     entries.put(id, new Binder(faults).bind(type, fields, id));
                 } else {
-                    faults.add(new Fault(entry.place(), id, "is " + entry.value().described()
-                            + " where a group of fields belongs", id + ": with its fields indented below"));
+                    faults.add(new Fault(
+                            entry.place(),
+                            id,
+                            "is " + entry.value().described() + " where a group of fields belongs",
+                            id + ": with its fields indented below"));
                 }
             });
         }
@@ -210,13 +241,13 @@ public final class BookLoader {
     /** What the rules of these files mention. */
     static List<RuleText> parsed(Map<String, String> texts, List<Fault> faults) {
         List<RuleText> rules = new ArrayList<>();
-        texts.forEach((file, text) -> rules.addAll(
-                RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));
+        texts.forEach((file, text) ->
+                rules.addAll(RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));
         return rules;
     }
 
-    private KieSessionsPool compiled(String key, List<RuleText> rules, Map<String, String> texts,
-            Consumer<String> progress)
+    private KieSessionsPool compiled(
+            String key, List<RuleText> rules, Map<String, String> texts, Consumer<String> progress)
             throws FaultsException {
         progress.accept("Compiling the rules; the next run will find them ready.");
         Map<String, byte[]> files = RuleCompiler.compile(texts, faults);

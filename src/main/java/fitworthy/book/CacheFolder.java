@@ -39,7 +39,8 @@ final class CacheFolder {
             }
             byte[] bytes = Files.readAllBytes(folder.resolve(name));
             ByteBuffer content = ByteBuffer.wrap(bytes);
-            return content.getLong() == checksum(bytes, CHECKSUM_BYTES) ? Optional.of(content.slice())
+            return content.getLong() == checksum(bytes, CHECKSUM_BYTES)
+                    ? Optional.of(content.slice())
                     : Optional.empty();
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
@@ -58,8 +59,12 @@ final class CacheFolder {
             }
             Leftovers.clear(folder, "");
             unfinished = Files.createTempFile(folder, name, Leftovers.UNFINISHED);
-            Files.write(unfinished, ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
-                    .putLong(checksum(content, 0)).put(content).array());
+            Files.write(
+                    unfinished,
+                    ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
+                            .putLong(checksum(content, 0))
+                            .put(content)
+                            .array());
             Files.move(unfinished, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             if (unfinished != null) {
@@ -71,8 +76,8 @@ final class CacheFolder {
     private void makeFolder() throws IOException {
         Path parent = Files.createDirectories(folder.toAbsolutePath().getParent());
         if (hasPermissions(parent)) {
-            Files.createDirectory(folder,
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+            Files.createDirectory(
+                    folder, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
         } else {
             Files.createDirectory(folder);
         }

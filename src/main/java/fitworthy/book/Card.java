@@ -8,26 +8,38 @@ import java.util.List;
 
 /** The words of a rule, and what it is about. Its id is the key it stands under. */
 public record Card(
-        @Field(value = "the fault in a few words", needed = true,
-                example = "Loaded mass is above the GVM") String title,
+        @Field(value = "the fault in a few words", needed = true, example = "Loaded mass is above the GVM")
+                String title,
         @Field(value = "what it asks for", needed = true) Choice<Severity> severity,
-        @Field(value = "the measures it is about, the one it judges first", needed = true,
-                example = "[mass.loaded]") List<String> about,
-        @Field(value = "what the first measure is held against: 'limit' for its own limit, or a practice value's id",
-                example = "limit") String against,
+        @Field(value = "the measures it is about, the one it judges first", needed = true, example = "[mass.loaded]")
+                List<String> about,
+        @Field(
+                        value =
+                                "what the first measure is held against: 'limit' for its own limit, or a practice value's id",
+                        example = "limit")
+                String against,
         @Field(value = "which side is allowed; at-most where left out") Choice<Sense> allowed,
         @Field(value = "further practice values that its condition uses", example = "[mass.gvm-reserve]")
-        List<String> practice,
-        @Field(value = "what to say when it was assessed and nothing is wrong", needed = true,
-                example = "Loaded mass is within the GVM") String met,
+                List<String> practice,
+        @Field(
+                        value = "what to say when it was assessed and nothing is wrong",
+                        needed = true,
+                        example = "Loaded mass is within the GVM")
+                String met,
         @Field(value = "why it matters", needed = true, example = "The GVM is the maker's limit.") String why,
-        @Field(value = "what to do, with {placeholders} for figures", needed = true,
-                example = "Leave out at least {margin}.") String remedy,
-        @Field(value = "whom to ask and what to bring", needed = true,
-                example = "The maker, with the weighbridge ticket.")
-        String ask,
+        @Field(
+                        value = "what to do, with {placeholders} for figures",
+                        needed = true,
+                        example = "Leave out at least {margin}.")
+                String remedy,
+        @Field(
+                        value = "whom to ask and what to bring",
+                        needed = true,
+                        example = "The maker, with the weighbridge ticket.")
+                String ask,
         @Field("what would put it right where another answer on the sheet says that it was done; the first whose "
-                + "field the sheet gives is tried") List<Mended> mendedBy,
+                        + "field the sheet gives is tried")
+                List<Mended> mendedBy,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,
         @Field(value = "ids of rules/sources.yaml", example = "[sa-mass-rerating]") List<String> sources,
         @Field(value = "the day it came into the book", needed = true, example = "2026-11-25") LocalDate since) {
@@ -38,15 +50,23 @@ public record Card(
      * @param field the path of that field; {@code {subject}} stands for the name of what the finding is about
      */
     public record Mended(
-            @Field(value = "the path of the field in a sheet", needed = true,
-                    example = "fitments.{subject}.lamps-visible") String field,
+            @Field(
+                            value = "the path of the field in a sheet",
+                            needed = true,
+                            example = "fitments.{subject}.lamps-visible")
+                    String field,
             @Field(value = "its answer once that is done", needed = true, example = "yes") String answer,
-            @Field(value = "what is done, as an order to the workshop", needed = true,
-                    example = "move the lamps into view") String by) {
+            @Field(
+                            value = "what is done, as an order to the workshop",
+                            needed = true,
+                            example = "move the lamps into view")
+                    String by) {
 
         /** The steps to the field for one subject. */
         public List<String> path(String subject) {
-            return Arrays.stream(field.split("\\.")).map(step -> step.equals(SUBJECT) ? subject : step).toList();
+            return Arrays.stream(field.split("\\."))
+                    .map(step -> step.equals(SUBJECT) ? subject : step)
+                    .toList();
         }
     }
 
@@ -55,12 +75,28 @@ public record Card(
 
     /** The same card with another severity. */
     Card with(Severity other) {
-        return new Card(title, Choice.of(other), about, against, allowed, practice, met, why, remedy, ask, mendedBy,
-                basis, sources, since);
+        return new Card(
+                title,
+                Choice.of(other),
+                about,
+                against,
+                allowed,
+                practice,
+                met,
+                why,
+                remedy,
+                ask,
+                mendedBy,
+                basis,
+                sources,
+                since);
     }
 
     /** Which side of a value is allowed. */
-    public enum Sense { AT_MOST, AT_LEAST }
+    public enum Sense {
+        AT_MOST,
+        AT_LEAST
+    }
 
     /** The measure it judges. */
     public String judges() {

@@ -24,19 +24,25 @@ public sealed interface Condition {
             return List.of(match);
         }
         if (this instanceof Any any) {
-            return any.parts().stream().map(Condition::joined).max(Comparator.comparingInt(List::size))
+            return any.parts().stream()
+                    .map(Condition::joined)
+                    .max(Comparator.comparingInt(List::size))
                     .orElse(List.of());
         }
-        return this instanceof All all ? all.parts().stream().flatMap(each -> each.joined().stream()).toList()
+        return this instanceof All all
+                ? all.parts().stream().flatMap(each -> each.joined().stream()).toList()
                 : List.of();
     }
 
     /** What it is made of; nothing for a pattern. */
     static List<Condition> parts(Condition condition) {
-        return condition instanceof All all ? all.parts()
-                : condition instanceof Any any ? any.parts()
-                : condition instanceof None none ? List.of(none.part())
-                : condition instanceof Some some ? List.of(some.part()) : List.of();
+        return condition instanceof All all
+                ? all.parts()
+                : condition instanceof Any any
+                        ? any.parts()
+                        : condition instanceof None none
+                                ? List.of(none.part())
+                                : condition instanceof Some some ? List.of(some.part()) : List.of();
     }
 
     /** Every part holds. */

@@ -24,12 +24,18 @@ import java.util.stream.Stream;
 final class Contract {
 
     /** The pieces of a book before they are one. Maps are by id. */
-    record Parts(Path folder, Map<String, Region> regions, Map<String, Card> cards, Map<String, RuleText> rules,
-            Map<String, PracticeEntry> practice, Map<String, Source> sources, Map<String, Place> places) {}
+    record Parts(
+            Path folder,
+            Map<String, Region> regions,
+            Map<String, Card> cards,
+            Map<String, RuleText> rules,
+            Map<String, PracticeEntry> practice,
+            Map<String, Source> sources,
+            Map<String, Place> places) {}
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
-    private static final Set<String> GENERAL_PLACEHOLDERS = Set.of("subject", "value", "enough", "limit", "margin",
-            "case");
+    private static final Set<String> GENERAL_PLACEHOLDERS =
+            Set.of("subject", "value", "enough", "limit", "margin", "case");
     private static final String VALUES = "values";
 
     private final Parts parts;
@@ -49,22 +55,28 @@ final class Contract {
         parts.practice().forEach(this::practice);
         Set<String> used = new HashSet<>();
         parts.rules().values().forEach(rule -> used.addAll(rule.practice()));
-        parts.practice().keySet().stream().filter(id -> !used.contains(id))
+        parts.practice().keySet().stream()
+                .filter(id -> !used.contains(id))
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
     }
 
     private void regions() {
         parts.regions().forEach((id, region) -> {
             if (!region.parent().isEmpty() && !parts.regions().containsKey(region.parent())) {
-                faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id,
+                faults.add(new Fault(
+                        Place.of(parts.folder().resolve("book.yaml").toString()),
+                        "regions." + id,
                         "its parent '" + region.parent() + "' is not a region",
                         String.join(", ", parts.regions().keySet())));
             }
             String each = id;
             for (int i = 0; each != null && parts.regions().containsKey(each); i++) {
                 if (i > parts.regions().size()) {
-                    faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id,
-                            "its parents form a circle", "a region's line of parents ends"));
+                    faults.add(new Fault(
+                            Place.of(parts.folder().resolve("book.yaml").toString()),
+                            "regions." + id,
+                            "its parents form a circle",
+                            "a region's line of parents ends"));
                     break;
                 }
                 each = parts.regions().get(each).parent();
@@ -76,8 +88,11 @@ final class Contract {
         Place place = new Place(rule.file(), rule.line(), 0);
         Card card = parts.cards().get(rule.id());
         if (card == null) {
-            faults.add(new Fault(place, rule.id(), "this rule has no card"
-                    + Words.suggestion(rule.id(), parts.cards().keySet()),
+            faults.add(new Fault(
+                    place,
+                    rule.id(),
+                    "this rule has no card"
+                            + Words.suggestion(rule.id(), parts.cards().keySet()),
                     "an entry '" + rule.id() + ":' in cards.yaml"));
             return;
         }
@@ -89,29 +104,42 @@ final class Contract {
         same(place, rule.id(), "practice values", rule.practice(), practice);
         for (String id : rule.practice()) {
             if (!parts.practice().containsKey(id)) {
-                faults.add(new Fault(place, rule.id(), "uses the practice value '" + id + "', which is not in the book"
-                        + Words.suggestion(id, parts.practice().keySet()), "an entry '" + id + ":' in practice.yaml"));
+                faults.add(new Fault(
+                        place,
+                        rule.id(),
+                        "uses the practice value '" + id + "', which is not in the book"
+                                + Words.suggestion(id, parts.practice().keySet()),
+                        "an entry '" + id + ":' in practice.yaml"));
             }
         }
         for (String id : rule.earlier()) {
             if (!parts.cards().containsKey(id)) {
-                faults.add(new Fault(place, rule.id(), "builds on '" + id + "', which is not in the book"
-                        + Words.suggestion(id, parts.cards().keySet()), "the id of another rule"));
+                faults.add(new Fault(
+                        place,
+                        rule.id(),
+                        "builds on '" + id + "', which is not in the book"
+                                + Words.suggestion(id, parts.cards().keySet()),
+                        "the id of another rule"));
             }
         }
     }
 
     private void same(Place place, String id, String what, Collection<String> inRule, Collection<String> onCard) {
         if (!new TreeSet<>(inRule).equals(new TreeSet<>(onCard))) {
-            faults.add(new Fault(place, id, "the rule matches the " + what + " " + new TreeSet<>(inRule)
-                    + ", its card names " + new TreeSet<>(onCard) + " (" + parts.places().get(id) + ")",
+            faults.add(new Fault(
+                    place,
+                    id,
+                    "the rule matches the " + what + " " + new TreeSet<>(inRule) + ", its card names "
+                            + new TreeSet<>(onCard) + " (" + parts.places().get(id) + ")",
                     "the same in both places"));
         }
     }
 
     private void card(String id, Card card) {
         if (!parts.rules().containsKey(id)) {
-            fault(id, "this card has no rule" + Words.suggestion(id, parts.rules().keySet()),
+            fault(
+                    id,
+                    "this card has no rule" + Words.suggestion(id, parts.rules().keySet()),
                     "rule \"" + id + "\" in the topic's .drl");
         }
         MeasureKind judged = kinds.get(card.about().isEmpty() ? "" : card.judges());
@@ -119,10 +147,16 @@ final class Contract {
             fault(id, "its first measure is not one there is", "about: [mass.loaded]", "about", 0);
         } else if (card.againstLimit() && judged.limitMeaning().isEmpty()) {
             fault(id, judged.name() + " has no limit of its own", "against: the id of a practice value", "against");
-        } else if (card.againstPractice() && parts.practice().containsKey(card.against())
-                && Dimension.ofUnit(judged.unit()) != Dimension.ofUnit(parts.practice().get(card.against()).unit())) {
-            fault(id, judged.name() + " is in " + judged.unit() + " but " + card.against() + " in "
-                    + parts.practice().get(card.against()).unit(), "a practice value of the same kind", "against");
+        } else if (card.againstPractice()
+                && parts.practice().containsKey(card.against())
+                && Dimension.ofUnit(judged.unit())
+                        != Dimension.ofUnit(parts.practice().get(card.against()).unit())) {
+            fault(
+                    id,
+                    judged.name() + " is in " + judged.unit() + " but " + card.against() + " in "
+                            + parts.practice().get(card.against()).unit(),
+                    "a practice value of the same kind",
+                    "against");
         }
         sources(id, card.basis().value(), card.sources());
         card.mendedBy().forEach(each -> mended(id, each));
@@ -137,11 +171,22 @@ final class Contract {
         Matcher placeholder = PLACEHOLDER.matcher(text);
         while (placeholder.find()) {
             String name = placeholder.group(1);
-            if (!GENERAL_PLACEHOLDERS.contains(name) && !card.about().contains(name)
-                    && !card.practice().contains(name) && !card.against().equals(name)) {
-                fault(id, "the placeholder {" + name + "} stands for nothing", "{" + String.join("}, {",
-                        Stream.concat(new TreeSet<>(GENERAL_PLACEHOLDERS).stream(), card.about().stream()).toList())
-                        + "} or one of its practice values", field);
+            if (!GENERAL_PLACEHOLDERS.contains(name)
+                    && !card.about().contains(name)
+                    && !card.practice().contains(name)
+                    && !card.against().equals(name)) {
+                fault(
+                        id,
+                        "the placeholder {" + name + "} stands for nothing",
+                        "{"
+                                + String.join(
+                                        "}, {",
+                                        Stream.concat(
+                                                        new TreeSet<>(GENERAL_PLACEHOLDERS).stream(),
+                                                        card.about().stream())
+                                                .toList())
+                                + "} or one of its practice values",
+                        field);
             }
         }
     }
@@ -149,14 +194,20 @@ final class Contract {
     private void mended(String id, Card.Mended mended) {
         List<Shape.Part> fields = Shape.at(Sheet.class, mended.path("{name}"));
         Set<String> answers = new TreeSet<>();
-        fields.stream().filter(each -> each.holds() == Shape.Holds.CHOICE)
+        fields.stream()
+                .filter(each -> each.holds() == Shape.Holds.CHOICE)
                 .forEach(each -> answers.addAll(Shape.words(each.type())));
         if (fields.isEmpty() || answers.isEmpty()) {
-            fault(id, "no field of a sheet that answers in a word stands at '" + mended.field() + "'",
+            fault(
+                    id,
+                    "no field of a sheet that answers in a word stands at '" + mended.field() + "'",
                     "field: fitments.{subject}.lamps-visible");
         } else if (!answers.contains(mended.answer())) {
-            fault(id, "'" + mended.answer() + "' is no answer to " + mended.field()
-                    + Words.suggestion(mended.answer(), answers), "answer: one of " + String.join(", ", answers));
+            fault(
+                    id,
+                    "'" + mended.answer() + "' is no answer to " + mended.field()
+                            + Words.suggestion(mended.answer(), answers),
+                    "answer: one of " + String.join(", ", answers));
         }
     }
 
@@ -173,20 +224,35 @@ final class Contract {
         for (int i = 0; i < entry.values().size(); i++) {
             PracticeEntry.Value value = entry.values().get(i);
             if (!parts.regions().containsKey(value.region())) {
-                fault(id, "'" + value.region() + "' is not a region"
-                        + Words.suggestion(value.region(), parts.regions().keySet()),
-                        String.join(", ", parts.regions().keySet()), VALUES, i, "region");
+                fault(
+                        id,
+                        "'" + value.region() + "' is not a region"
+                                + Words.suggestion(
+                                        value.region(), parts.regions().keySet()),
+                        String.join(", ", parts.regions().keySet()),
+                        VALUES,
+                        i,
+                        "region");
             }
             if (!starts.add(value.region() + value.from())) {
-                fault(id, "two values begin in " + value.region() + " on " + value.from(), "one value a region and day",
-                        VALUES, i);
+                fault(
+                        id,
+                        "two values begin in " + value.region() + " on " + value.from(),
+                        "one value a region and day",
+                        VALUES,
+                        i);
             }
             if (!value.none()) {
                 try {
                     QuantityText.parse(value.value(), dimension);
                 } catch (QuantityText.Unreadable e) {
-                    fault(id, "the value " + e.getMessage(), "a number and its unit, such as " + dimension.example(),
-                            VALUES, i, "value");
+                    fault(
+                            id,
+                            "the value " + e.getMessage(),
+                            "a number and its unit, such as " + dimension.example(),
+                            VALUES,
+                            i,
+                            "value");
                 }
             }
             sources(id, value.basis().value(), value.sources(), VALUES, i);
@@ -196,18 +262,27 @@ final class Contract {
     /** @param path the way to what has the sources */
     private void sources(String id, Basis basis, List<String> cited, Object... path) {
         if (basis == Basis.HOUSE) {
-            fault(id, "rests on the word of a shop", "another basis; a shop sets its values in a file of its own",
+            fault(
+                    id,
+                    "rests on the word of a shop",
+                    "another basis; a shop sets its values in a file of its own",
                     further(path, "basis"));
         }
         if (cited.isEmpty() && (basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)) {
-            fault(id, "is called " + Words.hyphenated(basis.name()) + " but cites no source",
-                    "sources: [an id of sources.yaml], or another basis", further(path, "basis"));
+            fault(
+                    id,
+                    "is called " + Words.hyphenated(basis.name()) + " but cites no source",
+                    "sources: [an id of sources.yaml], or another basis",
+                    further(path, "basis"));
         }
         for (int i = 0; i < cited.size(); i++) {
             if (!parts.sources().containsKey(cited.get(i))) {
-                fault(id, "cites '" + cited.get(i) + "', which sources.yaml does not list"
-                        + Words.suggestion(cited.get(i), parts.sources().keySet()),
-                        "an entry '" + cited.get(i) + ":' in sources.yaml", further(path, "sources", i));
+                fault(
+                        id,
+                        "cites '" + cited.get(i) + "', which sources.yaml does not list"
+                                + Words.suggestion(cited.get(i), parts.sources().keySet()),
+                        "an entry '" + cited.get(i) + ":' in sources.yaml",
+                        further(path, "sources", i));
             }
         }
     }

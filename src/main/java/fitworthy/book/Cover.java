@@ -7,4 +7,4 @@ public record Cover(
         @Field(value = "its name", needed = true, example = "Open Road") String name,
         @Field(value = "its edition", needed = true, example = "2026.11") String edition,
         @Field(value = "the caution printed with every piece of advice", needed = true, example = "Advice only.")
-        String caution) {}
+                String caution) {}

@@ -20,8 +20,8 @@ import java.util.Optional;
  * @param stricter by practice value, which way is stricter
  * @param severities by rule, the severities that differ from the book's
  */
-public record House(Page page, String file, String content, Map<String, Stricter> stricter,
-        Map<String, SetSeverity> severities) {
+public record House(
+        Page page, String file, String content, Map<String, Stricter> stricter, Map<String, SetSeverity> severities) {
 
     /** A book as it stands. */
     public static final House NONE = new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of());
@@ -38,16 +38,16 @@ public record House(Page page, String file, String content, Map<String, Stricter
             @Field(value = "a region of the rule book", needed = true, example = "au") String region,
             @Field(value = "the first day on which it holds", needed = true, example = "2026-07-01") LocalDate from,
             @Field(value = "the value with its unit", needed = true, example = "5 %") String value,
-            @Field(value = "why the shop may be looser than the book",
-                    example = "Our weighbridge reads each wheel.") String reason,
+            @Field(value = "why the shop may be looser than the book", example = "Our weighbridge reads each wheel.")
+                    String reason,
             @Field(value = "who stands for a looser value", example = "Workshop manager") String name) {}
 
     /** The severity of one rule. */
     public record Rating(
             @Field(value = "the id of the rule", needed = true, example = "mass.gvm-tight") String rule,
             @Field(value = "how much its finding asks for", needed = true) Choice<Severity> severity,
-            @Field(value = "why the shop may be milder than the book",
-                    example = "Every vehicle of ours is weighed.") String reason,
+            @Field(value = "why the shop may be milder than the book", example = "Every vehicle of ours is weighed.")
+                    String reason,
             @Field(value = "who stands for a milder severity", example = "Workshop manager") String name) {}
 
     /**
@@ -63,10 +63,13 @@ public record House(Page page, String file, String content, Map<String, Stricter
         public String inPlaceOf() {
             if (recorded instanceof Book.Lookup.Found found) {
                 PracticeEntry.Value entry = found.practice().entry();
-                return "In place of " + QuantityText.shown(found.practice().value(), found.practice().unit()) + ", "
-                        + entry.region() + " from " + entry.from() + ", " + entry.basis().value().words() + ".";
+                return "In place of "
+                        + QuantityText.shown(
+                                found.practice().value(), found.practice().unit()) + ", " + entry.region() + " from "
+                        + entry.from() + ", " + entry.basis().value().words() + ".";
             }
-            return recorded instanceof Book.Lookup.NoneApplies ? "The book says that no such limit applies here."
+            return recorded instanceof Book.Lookup.NoneApplies
+                    ? "The book says that no such limit applies here."
                     : "The book records nothing here.";
         }
     }
@@ -92,8 +95,10 @@ public record House(Page page, String file, String content, Map<String, Stricter
     /** The value the shop sets, nearest region first; nothing where it sets none there or it has not begun. */
     Optional<Value> value(String id, List<String> lineage, LocalDate day) {
         for (String region : lineage) {
-            Optional<Value> value = page.values().stream().filter(each -> each.practice().equals(id)
-                    && each.region().equals(region) && !each.from().isAfter(day))
+            Optional<Value> value = page.values().stream()
+                    .filter(each -> each.practice().equals(id)
+                            && each.region().equals(region)
+                            && !each.from().isAfter(day))
                     .max(Comparator.comparing(Value::from));
             if (value.isPresent()) {
                 return value;
@@ -110,9 +115,13 @@ public record House(Page page, String file, String content, Map<String, Stricter
         }
         Use use = new Use(set, recorded, looser(recorded, number, stricter.get(set.practice())));
         String note = use.inPlaceOf() + (use.looser() ? " Looser: " + onWhoseWord(set.reason(), set.name()) : "");
-        return new Book.Lookup.Found(new Practice(set.practice(), number, entry.unit(), entry.meaning(),
-                new PracticeEntry.Value(set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null,
-                        note),
+        return new Book.Lookup.Found(new Practice(
+                set.practice(),
+                number,
+                entry.unit(),
+                entry.meaning(),
+                new PracticeEntry.Value(
+                        set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
                 Optional.of(use)));
     }
 
@@ -133,7 +142,8 @@ public record House(Page page, String file, String content, Map<String, Stricter
 
     private static double number(Value set, PracticeEntry entry) {
         try {
-            return QuantityText.parse(set.value(), Dimension.ofUnit(entry.unit())).value();
+            return QuantityText.parse(set.value(), Dimension.ofUnit(entry.unit()))
+                    .value();
         } catch (QuantityText.Unreadable e) {
             throw new IllegalStateException("a house value was checked but is unreadable", e);
         }

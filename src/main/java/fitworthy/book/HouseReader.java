@@ -29,8 +29,8 @@ import java.util.TreeSet;
  */
 public final class HouseReader {
 
-    private static final String WORD = "reason: why the shop may, and name: who stands for it, such as Workshop "
-            + "manager";
+    private static final String WORD =
+            "reason: why the shop may, and name: who stands for it, such as Workshop " + "manager";
 
     private final Book book;
     private final Node.Mapping root;
@@ -74,11 +74,11 @@ public final class HouseReader {
         Map<String, House.SetSeverity> severities = reader.severities();
         reader.ids();
         if (faults.isEmpty()) {
-            page.values().forEach(each -> reader.stricter.computeIfAbsent(each.practice(),
-                    id -> Stricter.of(book, id)));
+            page.values()
+                    .forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
-            House house = new House(page, file, HexFormat.of().formatHex(digest).substring(0, 12),
-                    reader.stricter, severities);
+            House house = new House(
+                    page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);
             reader.looser(house);
             if (faults.isEmpty()) {
                 return house;
@@ -94,8 +94,12 @@ public final class HouseReader {
             known(value.practice(), book.practice().keySet(), "practice value", "values", i, "practice");
             known(value.region(), book.regions().keySet(), "region", "values", i, "region");
             if (!starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
-                tell("two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
-                        "one value a region and day", "values", i, "practice");
+                tell(
+                        "two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
+                        "one value a region and day",
+                        "values",
+                        i,
+                        "practice");
             }
             if (!value.value().isEmpty() && book.practice().containsKey(value.practice())) {
                 number(value, i);
@@ -104,10 +108,15 @@ public final class HouseReader {
     }
 
     private void number(House.Value value, int number) {
-        Dimension dimension = Dimension.ofUnit(book.practice().get(value.practice()).unit());
+        Dimension dimension =
+                Dimension.ofUnit(book.practice().get(value.practice()).unit());
         if (value.value().equals("none")) {
-            tell("a shop cannot do away with a limit", "value: " + dimension.example()
-                    + ", or a milder severity for its rule", "values", number, "value");
+            tell(
+                    "a shop cannot do away with a limit",
+                    "value: " + dimension.example() + ", or a milder severity for its rule",
+                    "values",
+                    number,
+                    "value");
             return;
         }
         try {
@@ -130,11 +139,16 @@ public final class HouseReader {
             if (card == null || !rating.severity().known()) {
                 continue;
             }
-            House.SetSeverity set = new House.SetSeverity(rating, card.severity().value());
+            House.SetSeverity set =
+                    new House.SetSeverity(rating, card.severity().value());
             if (set.milder() && unsigned(rating.reason(), rating.name())) {
-                tell(Words.hyphenated(rating.severity().value().name()) + " is milder than the book's "
-                        + Words.hyphenated(set.recorded().name()) + ", which takes a reason and a name", WORD,
-                        "severities", i, "severity");
+                tell(
+                        Words.hyphenated(rating.severity().value().name()) + " is milder than the book's "
+                                + Words.hyphenated(set.recorded().name()) + ", which takes a reason and a name",
+                        WORD,
+                        "severities",
+                        i,
+                        "severity");
             }
             if (set.recorded() != rating.severity().value()) {
                 severities.put(rating.rule(), set);
@@ -163,8 +177,8 @@ public final class HouseReader {
         for (String region : book.regions().keySet()) {
             for (LocalDate day : days) {
                 if (over.lookup(value.practice(), region, day) instanceof Book.Lookup.Found found) {
-                    Optional<House.Use> use = found.practice().house()
-                            .filter(each -> each.set().equals(value) && each.looser());
+                    Optional<House.Use> use =
+                            found.practice().house().filter(each -> each.set().equals(value) && each.looser());
                     if (use.isPresent()) {
                         return use;
                     }
@@ -175,10 +189,12 @@ public final class HouseReader {
     }
 
     private String why(House.Use use) {
-        String looser = use.set().value() + (stricter.get(use.set().practice()) == Stricter.UNTOLD
-                ? " changes a value of which the rules do not tell which way is stricter"
-                : use.recorded() instanceof Book.Lookup.Found ? " is looser than the book's"
-                : " would let a check be met that is not assessed now");
+        String looser = use.set().value()
+                + (stricter.get(use.set().practice()) == Stricter.UNTOLD
+                        ? " changes a value of which the rules do not tell which way is stricter"
+                        : use.recorded() instanceof Book.Lookup.Found
+                                ? " is looser than the book's"
+                                : " would let a check be met that is not assessed now");
         return looser + ", which takes a reason and a name. " + use.inPlaceOf();
     }
 
@@ -188,8 +204,10 @@ public final class HouseReader {
 
     private void known(String id, Collection<String> ids, String what, Object... steps) {
         if (!id.isEmpty() && !ids.contains(id)) {
-            tell("the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
-                    ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding", steps);
+            tell(
+                    "the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
+                    ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding",
+                    steps);
         }
     }
 

@@ -26,8 +26,15 @@ public final class InForce {
      * @param values the practice values that are recorded
      * @param unrecorded ids of those that are not
      */
-    public record Rule(RuleText text, Card card, MeasureKind judged, List<MeasureKind> others, List<MeasureKind> joined,
-            boolean applies, List<Practice> values, List<String> unrecorded) {
+    public record Rule(
+            RuleText text,
+            Card card,
+            MeasureKind judged,
+            List<MeasureKind> others,
+            List<MeasureKind> joined,
+            boolean applies,
+            List<Practice> values,
+            List<String> unrecorded) {
 
         public String id() {
             return text.id();
@@ -73,8 +80,15 @@ public final class InForce {
                 others.add(kinds.get(name));
             }
         }
-        return new Rule(text, card, kinds.get(card.judges()), List.copyOf(others),
-                text.joined().stream().map(kinds::get).toList(), applies, List.copyOf(values), List.copyOf(unrecorded));
+        return new Rule(
+                text,
+                card,
+                kinds.get(card.judges()),
+                List.copyOf(others),
+                text.joined().stream().map(kinds::get).toList(),
+                applies,
+                List.copyOf(values),
+                List.copyOf(unrecorded));
     }
 
     /** Every practice value looked up, by id. */

@@ -31,8 +31,9 @@ public final class Places {
             for (Object step : path) {
                 if (node instanceof Node.Mapping fields && fields.entries().containsKey(step)) {
                     node = fields.entries().get(step).value();
-                } else if (node instanceof Node.Listing list && step instanceof Integer item && item
-                        < list.items().size()) {
+                } else if (node instanceof Node.Listing list
+                        && step instanceof Integer item
+                        && item < list.items().size()) {
                     node = list.items().get(item);
                 } else {
                     return place;

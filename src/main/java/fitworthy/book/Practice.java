@@ -12,5 +12,5 @@ import java.util.Optional;
  * @param entry where it comes from
  * @param house where a shop set it, what it stands in place of
  */
-public record Practice(String id, double value, String unit, String meaning, PracticeEntry.Value entry,
-        Optional<House.Use> house) {}
+public record Practice(
+        String id, double value, String unit, String meaning, PracticeEntry.Value entry, Optional<House.Use> house) {}

@@ -15,11 +15,14 @@ public record PracticeEntry(
     public record Value(
             @Field(value = "a region of rules/book.yaml", needed = true, example = "au") String region,
             @Field(value = "the first day on which it holds", needed = true, example = "2014-07-01") LocalDate from,
-            @Field(value = "the value with its unit, or 'none' where no such limit applies any more", needed = true,
-                    example = "4500 kg") String value,
+            @Field(
+                            value = "the value with its unit, or 'none' where no such limit applies any more",
+                            needed = true,
+                            example = "4500 kg")
+                    String value,
             @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,
             @Field(value = "ids of rules/sources.yaml; needed for published grades", example = "[sa-mass-rerating]")
-            List<String> sources,
+                    List<String> sources,
             @Field(value = "the day by which it should be looked at again", example = "2027-11-25") LocalDate review,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 

@@ -30,8 +30,12 @@ final class PracticeValues {
     /** By region and day of change. */
     private final Map<String, Map<LocalDate, InForce>> inForce = new ConcurrentHashMap<>();
 
-    PracticeValues(Map<String, Region> regions, Map<String, PracticeEntry> practice, House house,
-            Map<String, RuleText> rules, Map<String, Card> cards) {
+    PracticeValues(
+            Map<String, Region> regions,
+            Map<String, PracticeEntry> practice,
+            House house,
+            Map<String, RuleText> rules,
+            Map<String, Card> cards) {
         this.regions = regions;
         this.practice = practice;
         this.house = house;
@@ -59,7 +63,8 @@ final class PracticeValues {
     /** The shop's where it sets one, else what the book records. */
     private Lookup value(String id, List<String> lineage, LocalDate begun) {
         Lookup recorded = recorded(id, lineage, begun);
-        return house.value(id, lineage, begun).map(set -> house.over(recorded, set, practice.get(id)))
+        return house.value(id, lineage, begun)
+                .map(set -> house.over(recorded, set, practice.get(id)))
                 .orElse(recorded);
     }
 
@@ -68,12 +73,19 @@ final class PracticeValues {
         PracticeEntry entry = practice.get(id);
         for (String each : lineage) {
             Optional<PracticeEntry.Value> value = entry.values().stream()
-                    .filter(candidate -> candidate.region().equals(each) && !candidate.from().isAfter(day))
+                    .filter(candidate ->
+                            candidate.region().equals(each) && !candidate.from().isAfter(day))
                     .max(Comparator.comparing(PracticeEntry.Value::from));
             if (value.isPresent()) {
-                return value.get().none() ? new Lookup.NoneApplies()
-                        : new Lookup.Found(new Practice(id, number(entry, value.get()), entry.unit(), entry.meaning(),
-                                value.get(), Optional.empty()));
+                return value.get().none()
+                        ? new Lookup.NoneApplies()
+                        : new Lookup.Found(new Practice(
+                                id,
+                                number(entry, value.get()),
+                                entry.unit(),
+                                entry.meaning(),
+                                value.get(),
+                                Optional.empty()));
             }
         }
         return new Lookup.NotRecorded();
@@ -81,7 +93,9 @@ final class PracticeValues {
 
     static List<String> lineage(Map<String, Region> regions, String region) {
         List<String> lineage = new ArrayList<>();
-        for (String each = region; each != null && !each.isEmpty(); each = regions.get(each).parent()) {
+        for (String each = region;
+                each != null && !each.isEmpty();
+                each = regions.get(each).parent()) {
             lineage.add(each);
         }
         return lineage;
@@ -89,7 +103,8 @@ final class PracticeValues {
 
     private static double number(PracticeEntry entry, PracticeEntry.Value value) {
         try {
-            return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit())).value();
+            return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit()))
+                    .value();
         } catch (QuantityText.Unreadable e) {
             throw new IllegalStateException("a practice value passed the contract but is unreadable", e);
         }

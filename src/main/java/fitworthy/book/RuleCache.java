@@ -48,8 +48,14 @@ final class RuleCache {
             int count = in.readInt();
             List<RuleText> rules = new ArrayList<>();
             for (int i = 0; i < count; i++) {
-                rules.add(new RuleText(in.readUTF(), in.readUTF(), in.readInt(), words(in.readUTF()),
-                        words(in.readUTF()), words(in.readUTF()), list(in.readUTF())));
+                rules.add(new RuleText(
+                        in.readUTF(),
+                        in.readUTF(),
+                        in.readInt(),
+                        words(in.readUTF()),
+                        words(in.readUTF()),
+                        words(in.readUTF()),
+                        list(in.readUTF())));
             }
             Map<String, byte[]> files = new TreeMap<>();
             for (int left = in.readInt(); left > 0; left--) {
@@ -85,15 +91,24 @@ final class RuleCache {
         texts.forEach((file, text) -> CacheFolder.count(digest, RuleText.inFolder(file), text));
         digest.update(String.valueOf(KieBase.class.getPackage().getImplementationVersion())
                 .getBytes(StandardCharsets.UTF_8));
-        CacheFolder.count(digest, List.of("figures/Measure", "book/Practice", "book/Advised", "book/Consequence",
-                "book/RuleCompiler", "book/RuleLexis", "book/RuleParser", "book/RuleText"));
+        CacheFolder.count(
+                digest,
+                List.of(
+                        "figures/Measure",
+                        "book/Practice",
+                        "book/Advised",
+                        "book/Consequence",
+                        "book/RuleCompiler",
+                        "book/RuleLexis",
+                        "book/RuleParser",
+                        "book/RuleText"));
         return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
     }
 
     /** The rules shipped or kept under a key, or nothing where there are none that can be trusted. */
     Optional<Loaded> find(String key) {
-        return ShippedRules.find(key).flatMap(compiled -> loaded(key, compiled))
-                .or(() -> kept(key).flatMap(compiled -> loaded(key, compiled)));
+        return ShippedRules.find(key).flatMap(compiled -> loaded(key, compiled)).or(() -> kept(key)
+                .flatMap(compiled -> loaded(key, compiled)));
     }
 
     private static Optional<Loaded> loaded(String key, Compiled compiled) {
@@ -107,8 +122,8 @@ final class RuleCache {
     private Optional<Compiled> kept(String key) {
         return folder.find(file(key)).flatMap(content -> {
             try {
-                return Optional.of(Compiled.read(new DataInputStream(new ByteArrayInputStream(content.array(),
-                        content.arrayOffset(), content.remaining()))));
+                return Optional.of(Compiled.read(new DataInputStream(
+                        new ByteArrayInputStream(content.array(), content.arrayOffset(), content.remaining()))));
             } catch (IOException | RuntimeException e) {
                 return Optional.empty();
             }

@@ -15,8 +15,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
-import org.drools.modelcompiler.CanonicalKieModule;
 import org.drools.model.codegen.ExecutableModelProject;
+import org.drools.modelcompiler.CanonicalKieModule;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
@@ -58,7 +58,8 @@ final class RuleCompiler {
         }
         Map<String, byte[]> compiled = new TreeMap<>();
         InternalKieModule module = (InternalKieModule) builder.getKieModule();
-        module.getFileNames().stream().filter(file -> file.endsWith(CLASS) || file.endsWith(MODELS))
+        module.getFileNames().stream()
+                .filter(file -> file.endsWith(CLASS) || file.endsWith(MODELS))
                 .forEach(file -> compiled.put(file, module.getBytes(file)));
         return compiled;
     }
@@ -66,7 +67,8 @@ final class RuleCompiler {
     private static KieBuilder built(Map<String, String> texts) {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
-        texts.forEach((file, text) -> files.write("src/main/resources/fitworthy/rules/" + baseName(file),
+        texts.forEach((file, text) -> files.write(
+                "src/main/resources/fitworthy/rules/" + baseName(file),
                 services.getResources().newByteArrayResource((PREAMBLE + text).getBytes(StandardCharsets.UTF_8))));
         return services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
     }
@@ -83,7 +85,11 @@ final class RuleCompiler {
         int before = faults.size();
         Matcher begins = RULE.matcher(text);
         while (begins.find()) {
-            int line = 1 + (int) text.substring(0, begins.start()).chars().filter(each -> each == '\n').count();
+            int line = 1
+                    + (int) text.substring(0, begins.start())
+                            .chars()
+                            .filter(each -> each == '\n')
+                            .count();
             int end = text.indexOf("\nend", begins.start());
             List<Message> errors = errors(file, text.substring(begins.start(), end < 0 ? text.length() : end + 4));
             if (!errors.isEmpty()) {
@@ -101,9 +107,14 @@ final class RuleCompiler {
 
     /** The shortest message says it best: the longer ones hold the code that the compiler made. */
     private static Fault fault(Place place, List<Message> errors) {
-        String shortest = errors.stream().map(Message::getText).min(Comparator.comparingInt(String::length))
+        String shortest = errors.stream()
+                .map(Message::getText)
+                .min(Comparator.comparingInt(String::length))
                 .orElseThrow();
-        return new Fault(place, "", "does not compile: " + Words.shortened(shortest, 300),
+        return new Fault(
+                place,
+                "",
+                "does not compile: " + Words.shortened(shortest, 300),
                 "see DEVELOPERS.md, how to add a rule");
     }
 
@@ -136,9 +147,12 @@ final class RuleCompiler {
         ClassLoader loader = new MemoryLoader(classes);
         List<Model> models = new ArrayList<>();
         try {
-            for (String name : modelNames.lines().filter(each -> !each.startsWith(CanonicalKieModule.MODEL_VERSION))
+            for (String name : modelNames
+                    .lines()
+                    .filter(each -> !each.startsWith(CanonicalKieModule.MODEL_VERSION))
                     .toList()) {
-                models.add((Model) loader.loadClass(name).getDeclaredConstructor().newInstance());
+                models.add(
+                        (Model) loader.loadClass(name).getDeclaredConstructor().newInstance());
             }
         } catch (ReflectiveOperationException | LinkageError | ClassCastException e) {
             throw new IOException("the rule model cannot be loaded", e);

@@ -17,6 +17,7 @@ final class RuleLexis {
 
     /** Some ten times the longest file of the shipped book. */
     static final int LONGEST = 1 << 16;
+
     static final int DEEPEST = 8;
     private static final int MOST_FAULTS = 20;
 
@@ -24,6 +25,7 @@ final class RuleLexis {
     private static final Pattern PLAIN = Pattern.compile("[\\w$.:;=!<>&|(),@ \\t-]");
     /** Round brackets with only names between them and a value behind: to the parser perhaps a cast. */
     private static final Pattern CAST = Pattern.compile("\\([^()=\"]*\\)\\s*[\\w($\"!]");
+
     private static final Pattern TWICE = Pattern.compile("[!-]\\s*[!-]");
     private static final Set<String> JOINING = Set.of("and", "or", "not", "exists");
 
@@ -67,7 +69,9 @@ final class RuleLexis {
         Matcher cast = CAST.matcher(bare);
         while (found.isEmpty() && cast.find()) {
             if (!followsAName(cast.start())) {
-                fault(cast.start(), "a value follows brackets that compare nothing",
+                fault(
+                        cast.start(),
+                        "a value follows brackets that compare nothing",
                         "(value < limit || known), joined by && or ||");
             }
         }
@@ -115,7 +119,8 @@ final class RuleLexis {
         }
         depth += each == '(' ? 1 : each == ')' ? -1 : 0;
         if (depth > DEEPEST) {
-            fault("brackets stand in brackets more than " + DEEPEST + " deep",
+            fault(
+                    "brackets stand in brackets more than " + DEEPEST + " deep",
                     "several rules, or a measure that says it");
             at = text.length();
             return;
@@ -125,14 +130,17 @@ final class RuleLexis {
     }
 
     private boolean visible(char each) {
-        return each >= ' ' && each <= '~' && each != '\\' || each == '\n' || each == '\t' || each
-                == '\r' && text.startsWith("\r\n", at);
+        return each >= ' ' && each <= '~' && each != '\\'
+                || each == '\n'
+                || each == '\t'
+                || each == '\r' && text.startsWith("\r\n", at);
     }
 
     private void strange(char each) {
-        fault(each > ' ' && each <= '~' ? (each == '\\' ? "a backslash" : "'" + each + "'")
-                + " has no place in a rule file"
-                : String.format(Locale.ROOT, "the character U+%04X has no place in a rule file", (int) each),
+        fault(
+                each > ' ' && each <= '~'
+                        ? (each == '\\' ? "a backslash" : "'" + each + "'") + " has no place in a rule file"
+                        : String.format(Locale.ROOT, "the character U+%04X has no place in a rule file", (int) each),
                 "plain text; a condition is patterns over Measure, Practice and Advised with plain comparisons");
         nextLine();
     }
@@ -162,7 +170,11 @@ final class RuleLexis {
     }
 
     private void fault(int place, String problem, String mend) {
-        line = 1 + (int) bare.substring(0, place).chars().filter(each -> each == '\n').count();
+        line = 1
+                + (int) bare.substring(0, place)
+                        .chars()
+                        .filter(each -> each == '\n')
+                        .count();
         fault(problem, mend);
     }
 

@@ -22,9 +22,9 @@ import org.drools.drl.ast.descr.OrDescr;
 import org.drools.drl.ast.descr.PackageDescr;
 import org.drools.drl.ast.descr.PatternDescr;
 import org.drools.drl.ast.descr.RuleDescr;
+import org.drools.drl.parser.DrlParser;
 import org.drools.drl.parser.DroolsError;
 import org.drools.drl.parser.DroolsParserException;
-import org.drools.drl.parser.DrlParser;
 
 /**
  * Reads a rule file into its syntax tree and refuses everything that a condition over measures, practice values and
@@ -34,8 +34,18 @@ final class RuleParser {
 
     /** The facts a rule may match, and their properties. */
     private static final Map<String, Set<String>> FACTS = Map.of(
-            "Measure", Set.of("name", "subject", "known", "word", "value", "limit", "headroom", "excess",
-                    "spare", "tolerance"),
+            "Measure",
+                    Set.of(
+                            "name",
+                            "subject",
+                            "known",
+                            "word",
+                            "value",
+                            "limit",
+                            "headroom",
+                            "excess",
+                            "spare",
+                            "tolerance"),
             "Practice", Set.of("id", "value"),
             "Advised", Set.of("id", "subject"));
     /** Properties whose text value is checked against what the book knows. */
@@ -44,6 +54,7 @@ final class RuleParser {
     /** No arithmetic: it belongs in the figures, and the engine's code generator fails on some of it. */
     private static final Pattern TOKEN = Pattern.compile(
             "\\s*(\"[^\"]*\"|\\$\\w+\\.\\w+|\\$\\w+|[A-Za-z_]\\w*|\\d+(?:\\.\\d+)?|==|!=|<=|>=|<|>|&&|\\|\\||!|[()])");
+
     private static final Pattern COMPARED = Pattern.compile("[=!]=|[<>]=?");
     private static final Pattern VALUE = Pattern.compile("[\\w$\"].*");
     private static final Set<String> TEXTS = Set.of("name", "subject", "word", "id");
@@ -142,38 +153,59 @@ final class RuleParser {
     }
 
     private RuleText rule(RuleDescr rule) {
-        RuleText text = new RuleText(rule.getName(), file.file(), rule.getLine(), new TreeSet<>(), new TreeSet<>(),
-                new TreeSet<>(), new ArrayList<>());
-        if (!rule.isRule() || rule.hasParent() || !rule.getAttributes().isEmpty()
+        RuleText text = new RuleText(
+                rule.getName(),
+                file.file(),
+                rule.getLine(),
+                new TreeSet<>(),
+                new TreeSet<>(),
+                new TreeSet<>(),
+                new ArrayList<>());
+        if (!rule.isRule()
+                || rule.hasParent()
+                || !rule.getAttributes().isEmpty()
                 || !rule.getAnnotationNames().isEmpty()
                 || !rule.getNamedConsequences().isEmpty()) {
-            fault(rule.getLine(), "'" + rule.getName() + "' has more than a condition and its advice (a query, an"
-                    + " attribute, an annotation, a parent or a second consequence)", EXAMPLE);
+            fault(
+                    rule.getLine(),
+                    "'" + rule.getName() + "' has more than a condition and its advice (a query, an"
+                            + " attribute, an annotation, a parent or a second consequence)",
+                    EXAMPLE);
         }
         if (!NAME.matcher(rule.getName()).matches()) {
-            fault(rule.getLine(), "'" + rule.getName() + "' is not the name of a rule",
+            fault(
+                    rule.getLine(),
+                    "'" + rule.getName() + "' is not the name of a rule",
                     "topic.what, such as mass.gvm-over");
         }
         Set<String> bound = new TreeSet<>();
         Condition condition = element(rule.getLhs(), text, bound);
         conditions.put(rule.getName(), condition);
         bounds(rule, condition);
-        condition.joined().stream().filter(each -> each.fact().equals("Measure"))
+        condition.joined().stream()
+                .filter(each -> each.fact().equals("Measure"))
                 .forEach(each -> text.joined().add(each.key()));
         int then = Math.max(rule.getLine(), rule.getConsequenceLine());
-        Matcher consequence = CONSEQUENCE.matcher(String.valueOf(rule.getConsequence()).strip());
+        Matcher consequence =
+                CONSEQUENCE.matcher(String.valueOf(rule.getConsequence()).strip());
         if (!consequence.matches()) {
-            fault(then, "'" + rule.getName() + "' does something else than give advice once",
+            fault(
+                    then,
+                    "'" + rule.getName() + "' does something else than give advice once",
                     "then advice.give(\"" + rule.getName() + "\", $m); end");
         } else {
             if (!consequence.group(1).equals(rule.getName())) {
-                fault(then, "'" + rule.getName() + "' gives the advice '" + consequence.group(1)
-                        + "'", "the same id in both places");
+                fault(
+                        then,
+                        "'" + rule.getName() + "' gives the advice '" + consequence.group(1) + "'",
+                        "the same id in both places");
             }
-            for (String evidence : consequence.group(2).replace(",", " ").strip().split("\\s+")) {
+            for (String evidence :
+                    consequence.group(2).replace(",", " ").strip().split("\\s+")) {
                 if (!bound.contains(evidence)) {
-                    fault(then, "'" + evidence
-                            + "' is not bound in the condition, or only in a part that need not hold",
+                    fault(
+                            then,
+                            "'" + evidence + "' is not bound in the condition, or only in a part that need not hold",
                             evidence + " : Measure(...)");
                 }
             }
@@ -187,11 +219,16 @@ final class RuleParser {
      */
     private void bounds(RuleDescr rule, Condition condition) {
         if (condition.alternatives(MOST_ALTERNATIVES) > MOST_ALTERNATIVES) {
-            fault(rule.getLine(), "'" + rule.getName() + "' has more than " + MOST_ALTERNATIVES
-                    + " alternatives once 'or' is multiplied out", "several rules, or a measure that says it");
+            fault(
+                    rule.getLine(),
+                    "'" + rule.getName() + "' has more than " + MOST_ALTERNATIVES
+                            + " alternatives once 'or' is multiplied out",
+                    "several rules, or a measure that says it");
         }
         if (condition.joined().size() > MOST_JOINED) {
-            fault(rule.getLine(), "'" + rule.getName() + "' joins more than " + MOST_JOINED + " patterns",
+            fault(
+                    rule.getLine(),
+                    "'" + rule.getName() + "' joins more than " + MOST_JOINED + " patterns",
                     "a measure that says what several of them look at");
         }
     }
@@ -201,13 +238,16 @@ final class RuleParser {
             return pattern(pattern, rule, bound);
         }
         List<Condition> parts = new ArrayList<>();
-        if (element instanceof AndDescr || element instanceof OrDescr || element instanceof NotDescr
+        if (element instanceof AndDescr
+                || element instanceof OrDescr
+                || element instanceof NotDescr
                 || element instanceof ExistsDescr) {
             Set<String> before = Set.copyOf(bound);
             Set<String> inEvery = null;
             for (Object inner : ((ConditionalElementDescr) element).getDescrs()) {
                 if (element instanceof NotDescr && advised((BaseDescr) inner)) {
-                    fault(element.getLine(),
+                    fault(
+                            element.getLine(),
                             "advice that is not given yet may still come, so its absence proves nothing",
                             "a Measure that says what the other rule looks at");
                 }
@@ -221,19 +261,23 @@ final class RuleParser {
                 bound.addAll(inEvery);
             }
         } else {
-            fault(element.getLine(), "this form of condition is not allowed",
+            fault(
+                    element.getLine(),
+                    "this form of condition is not allowed",
                     "patterns over Measure, Practice and Advised, joined by and, or, not, exists");
         }
         if (element instanceof OrDescr) {
             return new Condition.Any(parts);
         }
         Condition all = new Condition.All(parts);
-        return element instanceof NotDescr ? new Condition.None(all)
+        return element instanceof NotDescr
+                ? new Condition.None(all)
                 : element instanceof ExistsDescr ? new Condition.Some(all) : all;
     }
 
     private static boolean advised(BaseDescr element) {
-        return element instanceof PatternDescr pattern ? "Advised".equals(pattern.getObjectType())
+        return element instanceof PatternDescr pattern
+                ? "Advised".equals(pattern.getObjectType())
                 : element instanceof ConditionalElementDescr parts
                         && parts.getDescrs().stream().anyMatch(each -> advised((BaseDescr) each));
     }
@@ -242,12 +286,17 @@ final class RuleParser {
         Set<String> properties = FACTS.get(String.valueOf(pattern.getObjectType()));
         if (properties == null) {
             String named = String.valueOf(pattern.getObjectType());
-            fault(pattern.getLine(), "there is no fact '" + named + "'" + Words.suggestion(named, FACTS.keySet()),
+            fault(
+                    pattern.getLine(),
+                    "there is no fact '" + named + "'" + Words.suggestion(named, FACTS.keySet()),
                     "Measure, Practice or Advised");
             return new Condition.All(List.of());
         }
-        if (pattern.getSource() != null || !pattern.getBehaviors().isEmpty() || pattern.isUnification()
-                || pattern.isQuery() || !pattern.getAnnotationNames().isEmpty()) {
+        if (pattern.getSource() != null
+                || !pattern.getBehaviors().isEmpty()
+                || pattern.isUnification()
+                || pattern.isQuery()
+                || !pattern.getAnnotationNames().isEmpty()) {
             fault(pattern.getLine(), "'from', windows, annotations and the like are not allowed", EXAMPLE);
         }
         if (pattern.getIdentifier() != null) {
@@ -276,7 +325,9 @@ final class RuleParser {
             }
         }
         if (fact == null) {
-            fault(pattern.getLine(), "this pattern does not say which " + pattern.getObjectType() + " it means",
+            fault(
+                    pattern.getLine(),
+                    "this pattern does not say which " + pattern.getObjectType() + " it means",
                     pattern.getObjectType() + "(" + KEY.get(pattern.getObjectType()) + " == \"...\")");
         }
         return new Condition.Match(pattern.getIdentifier(), pattern.getObjectType(), fact, comparisons);
@@ -287,8 +338,10 @@ final class RuleParser {
             case "Measure" -> {
                 rule.measures().add(name);
                 if (!measureNames.contains(name)) {
-                    fault(pattern.getLine(), "there is no measure '" + name + "'"
-                            + Words.suggestion(name, measureNames), "a name listed in docs/measures.md");
+                    fault(
+                            pattern.getLine(),
+                            "there is no measure '" + name + "'" + Words.suggestion(name, measureNames),
+                            "a name listed in docs/measures.md");
                 }
             }
             case "Practice" -> rule.practice().add(name);
@@ -303,15 +356,20 @@ final class RuleParser {
         while (end < expression.length() && token.find(end) && token.start() == end) {
             String fault = token(token.group(1), tokens, properties, bound);
             if (fault != null) {
-                fault(line, fault, "one of " + String.join(", ", new TreeSet<>(properties))
-                        + ", compared with a property, a word in quotes or 0");
+                fault(
+                        line,
+                        fault,
+                        "one of " + String.join(", ", new TreeSet<>(properties))
+                                + ", compared with a property, a word in quotes or 0");
                 return;
             }
             tokens.add(token.group(1));
             end = token.end();
         }
         int[] next = {0};
-        if (!expression.substring(end).isBlank() || expression.length() > LONGEST_COMPARISON || !either(tokens, next)
+        if (!expression.substring(end).isBlank()
+                || expression.length() > LONGEST_COMPARISON
+                || !either(tokens, next)
                 || next[0] < tokens.size()) {
             fault(line, "'" + Words.shortened(expression.strip(), 80) + "' is not a plain comparison", "headroom < 0");
             return;
@@ -319,7 +377,9 @@ final class RuleParser {
         for (int i = 0; i < tokens.size(); i++) {
             String unlike = unlike(tokens, i);
             if (!unlike.isEmpty()) {
-                fault(line, "here like is not compared with like: " + unlike,
+                fault(
+                        line,
+                        "here like is not compared with like: " + unlike,
                         "headroom < 0, word == \"no\", known or !known");
                 return;
             }
@@ -332,15 +392,18 @@ final class RuleParser {
         if (COMPARED.matcher(token).matches()) {
             String left = tokens.get(at - 1);
             String right = tokens.get(at + 1);
-            return kind(left).equals(kind(right)) && (kind(left).equals(NUMBER) || token.equals("==")
-                    || token.equals("!=")) ? ""
+            return kind(left).equals(kind(right))
+                            && (kind(left).equals(NUMBER) || token.equals("==") || token.equals("!="))
+                    ? ""
                     : "'" + left + "', " + kind(left) + ", cannot be compared with '" + right + "', " + kind(right)
-                    + ", by " + token;
+                            + ", by " + token;
         }
         boolean alone = (at == 0 || !COMPARED.matcher(tokens.get(at - 1)).matches())
-                && (at == tokens.size() - 1 || !COMPARED.matcher(tokens.get(at + 1)).matches());
+                && (at == tokens.size() - 1
+                        || !COMPARED.matcher(tokens.get(at + 1)).matches());
         return VALUE.matcher(token).matches() && alone && !kind(token).equals(TRUTH)
-                ? "'" + token + "' is " + kind(token) + " that is compared with nothing" : "";
+                ? "'" + token + "' is " + kind(token) + " that is compared with nothing"
+                : "";
     }
 
     private static String kind(String token) {
@@ -354,13 +417,16 @@ final class RuleParser {
             int dot = word.indexOf('.');
             return dot < 0 || FACTS.values().stream().noneMatch(all -> all.contains(word.substring(dot + 1)))
                     ? "'" + word + "' is not a property"
-                    : bound.contains(word.substring(0, dot)) ? null
-                    : "'" + word + "' is not bound before it is compared";
+                    : bound.contains(word.substring(0, dot))
+                            ? null
+                            : "'" + word + "' is not bound before it is compared";
         }
         if (Character.isDigit(word.charAt(0)) && !word.equals("0")) {
             return "the number " + word + " stands in a rule; numbers belong in practice.yaml";
         }
-        if (Character.isLetter(word.charAt(0)) && !properties.contains(word) && !word.equals("true")
+        if (Character.isLetter(word.charAt(0))
+                && !properties.contains(word)
+                && !word.equals("true")
                 && !word.equals("false")) {
             return "'" + word + "' is not a property here" + Words.suggestion(word, properties);
         }
@@ -386,13 +452,15 @@ final class RuleParser {
         if (!value(tokens, next)) {
             return false;
         }
-        boolean compared = next[0] < tokens.size() && COMPARED.matcher(tokens.get(next[0])).matches();
+        boolean compared =
+                next[0] < tokens.size() && COMPARED.matcher(tokens.get(next[0])).matches();
         next[0] += compared ? 1 : 0;
         return !compared || value(tokens, next);
     }
 
     private static boolean value(List<String> tokens, int[] next) {
-        boolean value = next[0] < tokens.size() && VALUE.matcher(tokens.get(next[0])).matches();
+        boolean value =
+                next[0] < tokens.size() && VALUE.matcher(tokens.get(next[0])).matches();
         next[0] += value ? 1 : 0;
         return value;
     }

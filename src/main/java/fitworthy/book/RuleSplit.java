@@ -31,8 +31,13 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
      * @param practice the practice values that any of them matches
      * @param earlier ids of the advice that any of them builds on
      */
-    public record RuleSet(List<Rule> rules, List<Rule> joining, Set<String> ids, Set<MeasureKind> kinds,
-            Set<Practice> practice, Set<String> earlier) {
+    public record RuleSet(
+            List<Rule> rules,
+            List<Rule> joining,
+            Set<String> ids,
+            Set<MeasureKind> kinds,
+            Set<Practice> practice,
+            Set<String> earlier) {
 
         private static RuleSet of(List<Rule> rules, Map<String, MeasureKind> byName) {
             Set<String> ids = new HashSet<>();
@@ -45,8 +50,13 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
                 practice.addAll(rule.values());
                 earlier.addAll(rule.text().earlier());
             }
-            return new RuleSet(rules, rules.stream().filter(rule -> rule.joined().size() > 1).toList(), ids, kinds,
-                    practice, earlier);
+            return new RuleSet(
+                    rules,
+                    rules.stream().filter(rule -> rule.joined().size() > 1).toList(),
+                    ids,
+                    kinds,
+                    practice,
+                    earlier);
         }
 
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */
@@ -75,7 +85,7 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
 
     static RuleSplit of(List<Rule> rules, Map<String, MeasureKind> byName, Set<MeasureKind> kinds) {
         Set<String> over = new HashSet<>();
-        for (int before = -1; before < over.size();) {
+        for (int before = -1; before < over.size(); ) {
             before = over.size();
             for (Rule rule : rules) {
                 if (rule.text().measures().stream().anyMatch(name -> kinds.contains(byName.get(name)))
@@ -84,7 +94,11 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
                 }
             }
         }
-        return new RuleSplit(kinds, RuleSet.of(rules.stream().filter(rule -> over.contains(rule.id())).toList(), byName),
-                RuleSet.of(rules.stream().filter(rule -> !over.contains(rule.id())).toList(), byName));
+        return new RuleSplit(
+                kinds,
+                RuleSet.of(
+                        rules.stream().filter(rule -> over.contains(rule.id())).toList(), byName),
+                RuleSet.of(
+                        rules.stream().filter(rule -> !over.contains(rule.id())).toList(), byName));
     }
 }

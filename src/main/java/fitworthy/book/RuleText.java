@@ -16,8 +16,14 @@ import java.util.Set;
  * @param earlier ids of the advice it builds on
  * @param joined names of the measures whose number is multiplied in its matches
  */
-public record RuleText(String id, String file, int line, Set<String> measures, Set<String> practice,
-        Set<String> earlier, List<String> joined) {
+public record RuleText(
+        String id,
+        String file,
+        int line,
+        Set<String> measures,
+        Set<String> practice,
+        Set<String> earlier,
+        List<String> joined) {
 
     /** Topic folder, file and line, which are the same wherever the book lies. */
     public String place() {

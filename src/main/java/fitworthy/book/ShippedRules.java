@@ -38,13 +38,15 @@ public final class ShippedRules {
         Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
         List<RuleText> rules = BookLoader.parsed(texts, faults);
         if (faults.isEmpty()) {
-            write(RuleCache.key(texts), new RuleCache.Compiled(rules, RuleCompiler.compile(texts, faults)),
+            write(
+                    RuleCache.key(texts),
+                    new RuleCache.Compiled(rules, RuleCompiler.compile(texts, faults)),
                     Path.of(args[1]));
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-        Book book = BookLoader.load(Path.of(args[0]), Path.of(args[2]), sentence -> { });
+        Book book = BookLoader.load(Path.of(args[0]), Path.of(args[2]), sentence -> {});
         Files.writeString(Path.of(args[1]).resolve(PASSED), book.hash());
     }
 

@@ -4,9 +4,11 @@ import fitworthy.sheet.Field;
 
 /** A text that cards and practice values cite. Its id is the key it stands under. */
 public record Source(
-        @Field(value = "its title and publisher", needed = true,
-                example = "Light vehicle mass re-rating, South Australia")
-        String title,
+        @Field(
+                        value = "its title and publisher",
+                        needed = true,
+                        example = "Light vehicle mass re-rating, South Australia")
+                String title,
         @Field(value = "where it can be read; left out for a text cited from memory", example = "https://example.org")
-        String link,
+                String link,
         @Field(value = "what was seen of it", needed = true, example = "read in full") String seen) {}

@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 
 /** Which way a practice value has to move for its rules to fire sooner, read off their comparisons. */
 public enum Stricter {
-    HIGHER, LOWER,
+    HIGHER,
+    LOWER,
     /** No rule compares it, or two rules pull in different ways. */
     UNTOLD;
 
@@ -19,12 +20,14 @@ public enum Stricter {
     /** Which way is stricter for a practice value of a book. */
     static Stricter of(Book book, String practice) {
         Set<Stricter> found = EnumSet.noneOf(Stricter.class);
-        book.rules().values().stream().filter(rule -> rule.practice().contains(practice)).forEach(rule -> {
-            Condition condition = book.condition(rule.id());
-            Set<String> names = new HashSet<>();
-            names(condition, practice, names);
-            condition(condition, practice, names, true, found);
-        });
+        book.rules().values().stream()
+                .filter(rule -> rule.practice().contains(practice))
+                .forEach(rule -> {
+                    Condition condition = book.condition(rule.id());
+                    Set<String> names = new HashSet<>();
+                    names(condition, practice, names);
+                    condition(condition, practice, names, true, found);
+                });
         return found.size() == 1 ? found.iterator().next() : UNTOLD;
     }
 
@@ -43,8 +46,8 @@ public enum Stricter {
         return match.fact().equals("Practice") && match.key().equals(practice);
     }
 
-    private static void condition(Condition condition, String practice, Set<String> names, boolean fires,
-            Set<Stricter> found) {
+    private static void condition(
+            Condition condition, String practice, Set<String> names, boolean fires, Set<Stricter> found) {
         if (condition instanceof Condition.Match match) {
             Set<String> here = new HashSet<>(names);
             if (means(match, practice)) {

@@ -25,8 +25,9 @@ final class TableReader {
     private static final int FIRST_INDEX = 60;
     private static final int LAST_INDEX = 150;
     /** Sections in mm2 of the wire sizes 18 to 4/0. */
-    private static final List<Double> SECTIONS = List.of(0.8, 1.0, 2.0, 3.0, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0,
-            68.0, 107.0);
+    private static final List<Double> SECTIONS =
+            List.of(0.8, 1.0, 2.0, 3.0, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0, 68.0, 107.0);
+
     private static final String SYMBOLS = "JKLMNPQRSTUHVWY";
 
     private TableReader() {}
@@ -42,11 +43,17 @@ final class TableReader {
         for (int index = FIRST_INDEX; text != null && index <= LAST_INDEX; index++) {
             if (!loads.containsKey(index)) {
                 Place before = places.getOrDefault(index - 1, new Place(file, 1, 1));
-                faults.add(new Fault(before.onLine(before.line() + 1), "",
-                        "the row for load index " + index + " is missing", index + ",<load> kg,<basis>,<source>"));
+                faults.add(new Fault(
+                        before.onLine(before.line() + 1),
+                        "",
+                        "the row for load index " + index + " is missing",
+                        index + ",<load> kg,<basis>,<source>"));
             } else if (loads.containsKey(index - 1) && loads.get(index) <= loads.get(index - 1)) {
-                faults.add(new Fault(places.get(index), "", "the load for index " + index + " is not above that for "
-                        + (index - 1), "loads rise with the index"));
+                faults.add(new Fault(
+                        places.get(index),
+                        "",
+                        "the load for index " + index + " is not above that for " + (index - 1),
+                        "loads rise with the index"));
             }
         }
         return loads;
@@ -55,11 +62,19 @@ final class TableReader {
     /** Highest speed in m/s by speed symbol. */
     static Map<String, Double> speedSymbol(String text, String file, List<Fault> faults) {
         Map<String, Double> speeds = new HashMap<>();
-        rows(text, file, "symbol,speed,basis,source", faults, (cells, place) ->
-                speeds.put(cells[0], Double.parseDouble(cells[1].replace(" km/h", "")) * Dimension.size("km/h")));
+        rows(
+                text,
+                file,
+                "symbol,speed,basis,source",
+                faults,
+                (cells, place) -> speeds.put(
+                        cells[0], Double.parseDouble(cells[1].replace(" km/h", "")) * Dimension.size("km/h")));
         for (char symbol : SYMBOLS.toCharArray()) {
             if (text != null && !speeds.containsKey(String.valueOf(symbol))) {
-                faults.add(new Fault(Place.of(file), "", "the row for speed symbol " + symbol + " is missing",
+                faults.add(new Fault(
+                        Place.of(file),
+                        "",
+                        "the row for speed symbol " + symbol + " is missing",
                         symbol + ",<speed> km/h,<basis>,<source>"));
             }
         }
@@ -69,18 +84,29 @@ final class TableReader {
     /** What a cable carries in A by its section in m2; every section of the wire sizes 18 to 4/0, rising. */
     static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
         NavigableMap<Double, Double> amperes = new TreeMap<>();
-        rows(text, file, "section,current,basis,source", faults, (cells, place) ->
-                amperes.put(Double.parseDouble(cells[0].replace(" mm2", "")) * Dimension.size("mm2"),
+        rows(
+                text,
+                file,
+                "section,current,basis,source",
+                faults,
+                (cells, place) -> amperes.put(
+                        Double.parseDouble(cells[0].replace(" mm2", "")) * Dimension.size("mm2"),
                         Double.parseDouble(cells[1].replace(" A", ""))));
         for (double section : SECTIONS) {
             Double current = amperes.get(section * Dimension.size("mm2"));
             Map.Entry<Double, Double> smaller = amperes.lowerEntry(section * Dimension.size("mm2"));
             if (text != null && current == null) {
-                faults.add(new Fault(Place.of(file), "", "the row for " + section + " mm2 is missing",
+                faults.add(new Fault(
+                        Place.of(file),
+                        "",
+                        "the row for " + section + " mm2 is missing",
                         section + " mm2,<current> A,<basis>,<source>"));
             } else if (text != null && smaller != null && current <= smaller.getValue()) {
-                faults.add(new Fault(Place.of(file), "", "the current for " + section
-                        + " mm2 is not above that of the row before it", "currents rise with the section"));
+                faults.add(new Fault(
+                        Place.of(file),
+                        "",
+                        "the current for " + section + " mm2 is not above that of the row before it",
+                        "currents rise with the section"));
             }
         }
         return amperes;
@@ -102,10 +128,11 @@ final class TableReader {
                 known(cells[1], kinds);
             }
             if (namedBefore.contains(cells[0])) {
-                throw new IllegalArgumentException(cells[0]
-                        + " stands before another job above; put this row above that");
+                throw new IllegalArgumentException(
+                        cells[0] + " stands before another job above; put this row above that");
             }
-            if (cells[0].equals(cells[1]) || !order.computeIfAbsent(cells[0], job -> new HashSet<>()).add(cells[1])) {
+            if (cells[0].equals(cells[1])
+                    || !order.computeIfAbsent(cells[0], job -> new HashSet<>()).add(cells[1])) {
                 throw new IllegalArgumentException("it says nothing new");
             }
             known(cells[2], grades);
@@ -127,8 +154,8 @@ final class TableReader {
         return Double.parseDouble(cell.replace(" kg", ""));
     }
 
-    private static void rows(String text, String file, String header, List<Fault> faults,
-            BiConsumer<String[], Place> row) {
+    private static void rows(
+            String text, String file, String header, List<Fault> faults, BiConsumer<String[], Place> row) {
         if (text == null) {
             return;
         }

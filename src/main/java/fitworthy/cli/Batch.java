@@ -16,19 +16,28 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Checks many sheets. */
-@Command(name = "batch", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "batch",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Checks many sheets and prints a line of JSON for each, in the order in which they come. A "
                 + "sheet that cannot be used is answered in its place, and the others go on.",
-        footer = {"", "Example:", "  fitworthy batch scenarios --out advice.ndjson", "",
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy batch scenarios --out advice.ndjson",
+            "",
             "Exit code 0 where no sheet has anything worse than a note, 1 where one has,",
-            "2 where one cannot be used, 74 where the file cannot be written."})
+            "2 where one cannot be used, 74 where the file cannot be written."
+        })
 final class Batch implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(paramLabel = "SHEETS",
+    @Parameters(
+            paramLabel = "SHEETS",
             description = "A folder of sheets (*.yaml, *.yml, *.json), or a file with a sheet in"
-            + " JSON on each line; - for the standard input.")
+                    + " JSON on each line; - for the standard input.")
     private Path given;
 
     @Mixin
@@ -37,7 +46,9 @@ final class Batch implements Callable<Integer> {
     @Mixin
     private JobsOption jobs = new JobsOption();
 
-    @Option(names = "--out", paramLabel = "FILE",
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
             description = "Write here, once all is done, in place of the output stream.")
     private Path file;
 
@@ -52,11 +63,12 @@ final class Batch implements Callable<Integer> {
     private record Line(String text, Answer.State state) {}
 
     @Override
-    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse,
-            Fitworthy.NotWritten {
+    public Integer call()
+            throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
         try (Inputs inputs = Inputs.of(List.of(given), around.in())) {
             View view = options.view(around);
-            try (Result result = new Result(around.out(), file); StatusLine line = StatusLine.of(around.err())) {
+            try (Result result = new Result(around.out(), file);
+                    StatusLine line = StatusLine.of(around.err())) {
                 answer(inputs, view, result, line);
             }
         }
@@ -71,14 +83,18 @@ final class Batch implements Callable<Integer> {
 
     private void answer(Inputs inputs, View view, Result result, StatusLine line) throws Fitworthy.NotWritten {
         try {
-            InOrder.run(inputs, input -> {
-                Answer answer = Answer.of(view, input);
-                return new Line(Json.line(answer), answer.state());
-            }, each -> {
-                result.line(each.text());
-                worst = each.state().compareTo(worst) > 0 ? each.state() : worst;
-                line.show(++done, inputs.count());
-            }, jobs.jobs());
+            InOrder.run(
+                    inputs,
+                    input -> {
+                        Answer answer = Answer.of(view, input);
+                        return new Line(Json.line(answer), answer.state());
+                    },
+                    each -> {
+                        result.line(each.text());
+                        worst = each.state().compareTo(worst) > 0 ? each.state() : worst;
+                        line.show(++done, inputs.count());
+                    },
+                    jobs.jobs());
             result.finish();
         } catch (Result.Failed e) {
             throw result.told(e);

@@ -19,7 +19,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Begins a rule or a region of a rule book. */
-@Command(name = "begin", mixinStandardHelpOptions = true, usageHelpWidth = 80, synopsisSubcommandLabel = "rule|region",
+@Command(
+        name = "begin",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
+        synopsisSubcommandLabel = "rule|region",
         description = "Adds the skeleton of a new rule or region to the rule book, so that the book still proves.")
 final class Begin implements Runnable {
 
@@ -63,21 +67,34 @@ final class Begin implements Runnable {
     }
 
     /** Begins a rule. */
-    @Command(name = "rule", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+    @Command(
+            name = "rule",
+            mixinStandardHelpOptions = true,
+            usageHelpWidth = 80,
             description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, "
                     + "with a limit between two cases that the topic has.",
             footer = {"", "Example:", "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01"})
     static final class Rule extends Beginning {
-        @Option(names = "--about", paramLabel = "MEASURE", required = true,
+        @Option(
+                names = "--about",
+                paramLabel = "MEASURE",
+                required = true,
                 description = "The measure it judges, one of docs/measures.md.")
         private String about;
 
-        @Option(names = "--from", paramLabel = "DATE", required = true, converter = Fitworthy.Day.class,
+        @Option(
+                names = "--from",
+                paramLabel = "DATE",
+                required = true,
+                converter = Fitworthy.Day.class,
                 description = "The day from which it holds.")
         private LocalDate from;
 
-        @Option(names = "--region", paramLabel = "REGION", defaultValue = "any", description = "The region it holds in;"
-                + " any where left out.")
+        @Option(
+                names = "--region",
+                paramLabel = "REGION",
+                defaultValue = "any",
+                description = "The region it holds in;" + " any where left out.")
         private String region;
 
         Rule(Surroundings around) {
@@ -91,16 +108,21 @@ final class Begin implements Runnable {
     }
 
     /** Begins a region. */
-    @Command(name = "region", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+    @Command(
+            name = "region",
+            mixinStandardHelpOptions = true,
+            usageHelpWidth = 80,
             description = "Begins a region that goes by its parent's values until it has its own.",
             footer = {"", "Example:", "  fitworthy begin region au-tas --name Tasmania --parent au"})
     static final class Region extends Beginning {
         @Option(names = "--name", paramLabel = "NAME", required = true, description = "What printouts call it.")
         private String name;
 
-        @Option(names = "--parent", paramLabel = "REGION", required = true,
-                description = "Whose values hold where it has"
-                + " none.")
+        @Option(
+                names = "--parent",
+                paramLabel = "REGION",
+                required = true,
+                description = "Whose values hold where it has" + " none.")
         private String parent;
 
         Region(Surroundings around) {

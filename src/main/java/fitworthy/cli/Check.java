@@ -16,27 +16,44 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Checks one sheet. */
-@Command(name = "check", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Checks a build sheet and prints what to do about it.",
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml --case towing --least change"})
 final class Check implements Callable<Integer> {
 
     /** The shapes that advice can be printed in. */
-    enum Format { text, json }
+    enum Format {
+        text,
+        json
+    }
 
     /** Severities as typed. */
-    enum Least { stop, change, confirm, note }
+    enum Least {
+        stop,
+        change,
+        confirm,
+        note
+    }
 
     private final Surroundings around;
 
     @Mixin
     private SheetOptions options = new SheetOptions();
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Format format;
 
-    @Option(names = "--least", paramLabel = "SEVERITY", defaultValue = "note",
+    @Option(
+            names = "--least",
+            paramLabel = "SEVERITY",
+            defaultValue = "note",
             description = "Leave out findings milder than this: ${COMPLETION-CANDIDATES}. The exit code still counts"
                     + " them.")
     private Least least;
@@ -44,7 +61,9 @@ final class Check implements Callable<Integer> {
     @Option(names = "--all", description = "List everything that was met, with its margin.")
     private boolean all;
 
-    @Option(names = "--case", paramLabel = "NAME",
+    @Option(
+            names = "--case",
+            paramLabel = "NAME",
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
@@ -61,8 +80,10 @@ final class Check implements Callable<Integer> {
         if (format == Format.json) {
             JsonPrintout.print(around.out(), advice, mildest);
         } else {
-            new TextPrintout(around.out(), System.console() != null && !around.environment().containsKey("NO_COLOR"),
-                    all)
+            new TextPrintout(
+                            around.out(),
+                            System.console() != null && !around.environment().containsKey("NO_COLOR"),
+                            all)
                     .print(advice, mildest);
         }
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;

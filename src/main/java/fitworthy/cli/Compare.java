@@ -17,7 +17,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Compares the choices that a sheet leaves open. */
-@Command(name = "compare", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
                 + " limit, and price.",
         footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})
@@ -28,11 +31,16 @@ final class Compare implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
-    @Option(names = "--option", paramLabel = "NAME",
+    @Option(
+            names = "--option",
+            paramLabel = "NAME",
             description = "Vary this option only; may be given several times. All are varied by default.")
     private List<String> names = List.of();
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "10",
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "10",
             description = "Stop after this long; 10 by default.")
     private double seconds;
 
@@ -44,16 +52,23 @@ final class Compare implements Callable<Integer> {
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book book = options.book(around);
         View.Read read = options.read(book);
-        List<String> known = read.sheet().options().stream().map(Sheet.Option::name).toList();
+        List<String> known =
+                read.sheet().options().stream().map(Sheet.Option::name).toList();
         List<Fault> faults = new ArrayList<>();
         if (known.isEmpty()) {
-            faults.add(new Fault(Place.of("SHEET"), "options", "the sheet leaves no choice open",
+            faults.add(new Fault(
+                    Place.of("SHEET"),
+                    "options",
+                    "the sheet leaves no choice open",
                     "options: [{name: Tray, choices: [{name: alloy, parts: [Alloy tray]}, {name: none}]}]"));
         }
         for (String name : names) {
             if (!known.contains(name)) {
-                faults.add(new Fault(Place.of("--option"), "", "the sheet has no option '" + name + "'"
-                        + Words.suggestion(name, known), "one of " + String.join(", ", known)));
+                faults.add(new Fault(
+                        Place.of("--option"),
+                        "",
+                        "the sheet has no option '" + name + "'" + Words.suggestion(name, known),
+                        "one of " + String.join(", ", known)));
             }
         }
         if (!faults.isEmpty()) {
@@ -61,8 +76,8 @@ final class Compare implements Callable<Integer> {
         }
         Alternatives alternatives;
         try (Patience patience = Patience.of(seconds, around.err())) {
-            alternatives = Alternatives.of(book, read.tree(), read.sheet(), names.isEmpty() ? known : names, patience,
-                    patience);
+            alternatives = Alternatives.of(
+                    book, read.tree(), read.sheet(), names.isEmpty() ? known : names, patience, patience);
         }
         AlternativesPrintout.print(around.out(), alternatives);
         return 0;

@@ -17,7 +17,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Explains one rule on one sheet. */
-@Command(name = "explain", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Says why a rule fired on a sheet, or which part of its condition was false or not known.",
         footer = {"", "Example:", "  fitworthy explain scenarios/touring.yaml mass.gvm-over"})
 final class Explain implements Callable<Integer> {
@@ -30,7 +33,9 @@ final class Explain implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "RULE", description = "The rule's id, as printed under a finding.")
     private String id;
 
-    @Option(names = "--case", paramLabel = "NAME",
+    @Option(
+            names = "--case",
+            paramLabel = "NAME",
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
@@ -43,8 +48,11 @@ final class Explain implements Callable<Integer> {
         Book book = options.book(around);
         Sheet sheet = options.read(book).sheet();
         if (!book.cards().containsKey(id)) {
-            throw new FaultsException(List.of(new Fault(Place.of("RULE"), "", "the rule book has no rule '" + id + "'"
-                    + Words.suggestion(id, book.cards().keySet()),
+            throw new FaultsException(List.of(new Fault(
+                    Place.of("RULE"),
+                    "",
+                    "the rule book has no rule '" + id + "'"
+                            + Words.suggestion(id, book.cards().keySet()),
                     "an id as printed under a finding, such as mass.gvm-over")));
         }
         Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));

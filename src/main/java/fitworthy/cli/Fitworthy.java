@@ -24,21 +24,34 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The top command and what its exit codes mean. */
-@Command(name = Fitworthy.NAME, mixinStandardHelpOptions = true, versionProvider = Fitworthy.Version.class,
-        synopsisSubcommandLabel = "COMMAND", usageHelpWidth = 80,
+@Command(
+        name = Fitworthy.NAME,
+        mixinStandardHelpOptions = true,
+        versionProvider = Fitworthy.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        usageHelpWidth = 80,
         description = "Advice on planned vehicle modifications, before anything is bought. It is advice, not"
                 + " certification.",
-        footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml", "", "Exit codes:",
-            "  0  nothing worse than a note", "  1  something to act on, or a figure to bring",
-            "  2  the sheet, the house file or the command line is wrong", "  3  the rule book is wrong",
-            "  70 a fault of ours", "  74 a file, or the output, could not be written"})
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy check scenarios/touring.yaml",
+            "",
+            "Exit codes:",
+            "  0  nothing worse than a note",
+            "  1  something to act on, or a figure to bring",
+            "  2  the sheet, the house file or the command line is wrong",
+            "  3  the rule book is wrong",
+            "  70 a fault of ours",
+            "  74 a file, or the output, could not be written"
+        })
 public final class Fitworthy implements Runnable {
 
     static final String NAME = "fitworthy";
 
     /** In the order in which the help lists them. */
-    private static final List<String> COMMANDS = List.of("check", "explain", "mend", "compare", "print", "batch",
-            "effect", "prove", "cases", "handbook", "begin");
+    private static final List<String> COMMANDS = List.of(
+            "check", "explain", "mend", "compare", "print", "batch", "effect", "prove", "cases", "handbook", "begin");
 
     static final int SOMETHING_TO_DO = 1;
     static final int BAD_INPUT = 2;
@@ -51,7 +64,8 @@ public final class Fitworthy implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(),
+        throw new CommandLine.ParameterException(
+                spec.commandLine(),
                 "Say which command: " + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 
@@ -82,10 +96,18 @@ public final class Fitworthy implements Runnable {
     /** A file that could not be written. */
     static final class NotWritten extends Exception {
         NotWritten(Path file, IOException cause) {
-            super(file + ": " + (cause instanceof NoSuchFileException ? "there is no such folder"
-                    : cause instanceof AccessDeniedException ? "the folder may not be written to"
-                    : Objects.requireNonNullElse(cause instanceof FileSystemException named ? named.getReason() : null,
-                            String.valueOf(cause.getMessage()))), cause);
+            super(
+                    file + ": "
+                            + (cause instanceof NoSuchFileException
+                                    ? "there is no such folder"
+                                    : cause instanceof AccessDeniedException
+                                            ? "the folder may not be written to"
+                                            : Objects.requireNonNullElse(
+                                                    cause instanceof FileSystemException named
+                                                            ? named.getReason()
+                                                            : null,
+                                                    String.valueOf(cause.getMessage()))),
+                    cause);
         }
     }
 
@@ -100,10 +122,10 @@ public final class Fitworthy implements Runnable {
      * @param environment environment variables
      * @return the exit code
      */
-    public static int run(InputStream in, PrintWriter out, PrintWriter err, Map<String, String> environment,
-            String... args) {
-        Surroundings around = new Surroundings(in, out, err, environment,
-                BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
+    public static int run(
+            InputStream in, PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
+        Surroundings around = new Surroundings(
+                in, out, err, environment, BookLoader.begin(Folders.rules(environment), Folders.cache(environment)));
         // Reading the options of a command takes a while, so where one is named those of all others are left out.
         boolean named = args.length > 0 && COMMANDS.contains(args[0]);
         CommandLine line = new CommandLine(named ? CommandSpec.create().name(NAME) : new Fitworthy());
@@ -128,8 +150,10 @@ public final class Fitworthy implements Runnable {
             case "prove" -> new Prove(around);
             case "cases" -> new RunCases(around);
             case "handbook" -> new WriteHandbook(around);
-            case "begin" -> new CommandLine(new Begin()).addSubcommand(new Begin.Rule(around))
-                    .addSubcommand(new Begin.Region(around));
+            case "begin" ->
+                new CommandLine(new Begin())
+                        .addSubcommand(new Begin.Rule(around))
+                        .addSubcommand(new Begin.Region(around));
             default -> throw new IllegalArgumentException(name);
         };
     }
@@ -141,8 +165,8 @@ public final class Fitworthy implements Runnable {
             try {
                 return LocalDate.parse(typed);
             } catch (DateTimeParseException e) {
-                throw new CommandLine.TypeConversionException("'" + typed
-                        + "' is not a date; right: 2026-11-25 (year-month-day)");
+                throw new CommandLine.TypeConversionException(
+                        "'" + typed + "' is not a date; right: 2026-11-25 (year-month-day)");
             }
         }
     }
@@ -157,7 +181,8 @@ public final class Fitworthy implements Runnable {
 
     private static int explained(Exception exception, PrintWriter err) {
         if (exception instanceof FaultsException faults) {
-            boolean option = faults.faults().stream().allMatch(each -> each.place().file().matches("--.*|ID|RULE"));
+            boolean option = faults.faults().stream()
+                    .allMatch(each -> each.place().file().matches("--.*|ID|RULE"));
             err.println(option ? "The command line cannot be used:" : "The sheet cannot be used:");
             FaultPrintout.print(err, faults.faults());
             return BAD_INPUT;

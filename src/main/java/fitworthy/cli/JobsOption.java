@@ -13,9 +13,10 @@ final class JobsOption {
 
     private int jobs = Runtime.getRuntime().availableProcessors();
 
-    @Option(names = "--jobs", paramLabel = "N",
-            description = "How many sheets to work on at once; by default one for each"
-            + " processor.")
+    @Option(
+            names = "--jobs",
+            paramLabel = "N",
+            description = "How many sheets to work on at once; by default one for each" + " processor.")
     private void setJobs(int given) {
         if (given < 1 || given > 256) {
             throw new ParameterException(spec.commandLine(), "--jobs takes a number from 1 to 256, not " + given);

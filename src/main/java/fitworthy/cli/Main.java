@@ -20,8 +20,8 @@ public final class Main {
     }
 
     /** Runs one command. @return the exit code, which says so where the output could not be written */
-    static int run(InputStream in, OutputStream output, OutputStream errors, Map<String, String> environment,
-            String... args) {
+    static int run(
+            InputStream in, OutputStream output, OutputStream errors, Map<String, String> environment, String... args) {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(output, StandardCharsets.UTF_8));
         PrintWriter err = new PrintWriter(new OutputStreamWriter(errors, StandardCharsets.UTF_8));
         int code = Fitworthy.run(in, out, err, environment, args);

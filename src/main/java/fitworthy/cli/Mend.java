@@ -14,10 +14,18 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Looks for changes that clear a plan's stops. */
-@Command(name = "mend", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "mend",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Looks for the smallest changes to a plan that clear its stops, and for what would just pass.",
-        footer = {"", "Example:", "  fitworthy mend scenarios/overloaded.yaml", "",
-            "Exit code 0 where the plan has no stop or a change clears them, else 1."})
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy mend scenarios/overloaded.yaml",
+            "",
+            "Exit code 0 where the plan has no stop or a change clears them, else 1."
+        })
 final class Mend implements Callable<Integer> {
 
     private final Surroundings around;
@@ -25,7 +33,10 @@ final class Mend implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "10",
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "10",
             description = "Stop searching after this long; 10 by default.")
     private double seconds;
 
@@ -43,7 +54,8 @@ final class Mend implements Callable<Integer> {
             mending = Mender.mend(book, read.tree(), read.sheet(), patience, patience);
         }
         MendingPrintout.print(around.out(), planned, mending);
-        boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent() && mending.offers().isEmpty();
+        boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent()
+                && mending.offers().isEmpty();
         return stuck ? Fitworthy.SOMETHING_TO_DO : 0;
     }
 }

@@ -31,8 +31,14 @@ final class Patience implements BooleanSupplier, IntConsumer, AutoCloseable {
     @Override
     public void accept(int tried) {
         int filled = (int) Math.min(30, 30 * elapsed() / seconds);
-        line.show(String.format(Locale.ROOT, "[%s%s] %d plans tried, %.0f of at most %.0f s", "#".repeat(filled),
-                ".".repeat(30 - filled), tried, elapsed(), seconds));
+        line.show(String.format(
+                Locale.ROOT,
+                "[%s%s] %d plans tried, %.0f of at most %.0f s",
+                "#".repeat(filled),
+                ".".repeat(30 - filled),
+                tried,
+                elapsed(),
+                seconds));
     }
 
     private double elapsed() {

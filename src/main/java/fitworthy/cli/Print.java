@@ -35,15 +35,26 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the advice on a sheet as a document that can be stapled to a quote. */
-@Command(name = "print", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "print",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Prints everything there is to say of a plan, to be stapled to its quote: as a file for "
                 + "browsers, as a PDF, or both.",
-        footer = {"", "Example:", "  fitworthy print scenarios/touring.yaml --pdf touring.pdf --html touring.html", "",
-            "Exit codes as for 'check'; 74 where a file cannot be written."})
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy print scenarios/touring.yaml --pdf touring.pdf --html touring.html",
+            "",
+            "Exit codes as for 'check'; 74 where a file cannot be written."
+        })
 final class Print implements Callable<Integer> {
 
     /** Sheets of paper as typed. */
-    enum Sort { a4, letter }
+    enum Sort {
+        a4,
+        letter
+    }
 
     private final Surroundings around;
 
@@ -56,16 +67,24 @@ final class Print implements Callable<Integer> {
     @Option(names = "--pdf", paramLabel = "FILE", description = "Write a PDF.")
     private Path pdf;
 
-    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4",
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
             description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
     private Sort paper;
 
-    @Option(names = "--as-printed-at", paramLabel = "TIME",
+    @Option(
+            names = "--as-printed-at",
+            paramLabel = "TIME",
             description = "Print this time in place of now, such as 2026-11-25T10:00Z: the same sheet and rule book "
                     + "then give the same bytes.")
     private String printedAt;
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "60",
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "60",
             description = "Stop looking for changes and choices after this long; 60 by default.")
     private double seconds;
 
@@ -83,7 +102,10 @@ final class Print implements Callable<Integer> {
         Book book = options.book(around);
         View.Read read = options.read(book);
         Advice advice = Adviser.advise(book, read.sheet());
-        Report report = Arrangement.report(advice, mending(book, read), alternatives(book, read),
+        Report report = Arrangement.report(
+                advice,
+                mending(book, read),
+                alternatives(book, read),
                 new Imprint(options.fileName(), options.hash(), software, time));
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();
@@ -93,9 +115,10 @@ final class Print implements Callable<Integer> {
         if (pdf != null) {
             PdfPrintout made = made(report, software, time);
             if (!made.lacking().isEmpty()) {
-                around.err().println("The PDF has no letters for " + made.lacking()
-                        + " and shows \uFFFD in their place; the HTML"
-                        + " page has them.");
+                around.err()
+                        .println("The PDF has no letters for " + made.lacking()
+                                + " and shows \uFFFD in their place; the HTML"
+                                + " page has them.");
             }
             files.put(pdf, made.bytes());
         }
@@ -103,8 +126,9 @@ final class Print implements Callable<Integer> {
             write(each.getKey(), each.getValue());
         }
         around.out().println(report.verdict());
-        around.out().println("Printed to " + files.keySet().stream().map(Path::toString)
-                .collect(Collectors.joining(" and ")) + ".");
+        around.out()
+                .println("Printed to "
+                        + files.keySet().stream().map(Path::toString).collect(Collectors.joining(" and ")) + ".");
         around.out().flush();
         return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
     }
@@ -127,9 +151,13 @@ final class Print implements Callable<Integer> {
 
     private Instant time() throws FaultsException {
         try {
-            return printedAt == null ? Instant.now() : OffsetDateTime.parse(printedAt).toInstant();
+            return printedAt == null
+                    ? Instant.now()
+                    : OffsetDateTime.parse(printedAt).toInstant();
         } catch (DateTimeParseException e) {
-            throw fault("--as-printed-at", "'" + printedAt + "' is not a time",
+            throw fault(
+                    "--as-printed-at",
+                    "'" + printedAt + "' is not a time",
                     "2026-11-25T10:00Z, or +10:30 in place of Z");
         }
     }
@@ -145,7 +173,8 @@ final class Print implements Callable<Integer> {
     }
 
     private Optional<Alternatives> alternatives(Book book, View.Read read) throws FaultsException {
-        List<String> names = read.sheet().options().stream().map(Sheet.Option::name).toList();
+        List<String> names =
+                read.sheet().options().stream().map(Sheet.Option::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
         }

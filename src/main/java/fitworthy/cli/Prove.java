@@ -10,7 +10,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Proves a rule book. */
-@Command(name = "prove", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "prove",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Proves the rule book: that it can be used, that every case comes out as it says, and that cases"
                 + " stand on both sides of every limit. Reminds of what is past its review date.",
         footer = {"", "Example:", "  fitworthy prove --rules rules"})
@@ -21,11 +24,17 @@ final class Prove implements Callable<Integer> {
     @Mixin
     private BookOptions options = new BookOptions();
 
-    @Option(names = "--as-of", paramLabel = "DATE", converter = Fitworthy.Day.class,
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            converter = Fitworthy.Day.class,
             description = "The day on which review dates are looked at; today where left out.")
     private LocalDate day;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Check.Format format;
 
@@ -37,7 +46,10 @@ final class Prove implements Callable<Integer> {
     public Integer call() throws Fitworthy.BadBook {
         boolean json = format == Check.Format.json;
         try (StatusLine line = StatusLine.of(around.err())) {
-            Proof proof = Proof.of(options.folder(around), options.book(around), day == null ? LocalDate.now() : day,
+            Proof proof = Proof.of(
+                    options.folder(around),
+                    options.book(around),
+                    day == null ? LocalDate.now() : day,
                     run -> line.show(run + " cases run"));
             line.close();
             if (json) {
@@ -45,7 +57,8 @@ final class Prove implements Callable<Integer> {
             } else {
                 ProofPrintout.text(around.out(), proof);
             }
-            return !proof.faults().isEmpty() ? Fitworthy.BAD_BOOK
+            return !proof.faults().isEmpty()
+                    ? Fitworthy.BAD_BOOK
                     : proof.reminders().isEmpty() ? 0 : Fitworthy.SOMETHING_TO_DO;
         } catch (FaultsException e) {
             throw new Fitworthy.BadBook(e);

@@ -16,7 +16,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Runs cases of a rule book. */
-@Command(name = "cases", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "cases",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Runs the cases of the rule book, all or some, and names every comparison of their topics' rules"
                 + " that none of them turns.",
         footer = {"", "Example:", "  fitworthy cases --topic mass --region au-nsw"})
@@ -27,20 +30,28 @@ final class RunCases implements Callable<Integer> {
     @Mixin
     private BookOptions options = new BookOptions();
 
-    @Option(names = "--topic", paramLabel = "TOPIC", description = "Run the cases of this topic; may be given several"
-            + " times.")
+    @Option(
+            names = "--topic",
+            paramLabel = "TOPIC",
+            description = "Run the cases of this topic; may be given several" + " times.")
     private List<String> topics = List.of();
 
-    @Option(names = "--rule", paramLabel = "ID", description = "Run the cases that name this rule; may be given several"
-            + " times.")
+    @Option(
+            names = "--rule",
+            paramLabel = "ID",
+            description = "Run the cases that name this rule; may be given several" + " times.")
     private List<String> rules = List.of();
 
-    @Option(names = "--region", paramLabel = "REGION",
-            description = "Run the cases of this region; may be given several"
-            + " times.")
+    @Option(
+            names = "--region",
+            paramLabel = "REGION",
+            description = "Run the cases of this region; may be given several" + " times.")
     private List<String> regions = List.of();
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Check.Format format;
 
@@ -75,10 +86,15 @@ final class RunCases implements Callable<Integer> {
     }
 
     private static void known(String option, List<String> given, Collection<String> all) throws FaultsException {
-        List<Fault> faults = given.stream().filter(each -> !all.contains(each))
-                .map(each -> new Fault(Place.of(option), "",
-                "the rule book has no '" + each + "'" + Words.suggestion(each, all),
-                all.size() > 20 ? "an id as printed under a finding, such as mass.gvm-over" : String.join(", ", all)))
+        List<Fault> faults = given.stream()
+                .filter(each -> !all.contains(each))
+                .map(each -> new Fault(
+                        Place.of(option),
+                        "",
+                        "the rule book has no '" + each + "'" + Words.suggestion(each, all),
+                        all.size() > 20
+                                ? "an id as printed under a finding, such as mass.gvm-over"
+                                : String.join(", ", all)))
                 .toList();
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);

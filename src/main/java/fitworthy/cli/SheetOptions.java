@@ -59,7 +59,10 @@ final class SheetOptions {
         try {
             return HexFormat.of().formatHex(Digests.sha256().digest(Files.readAllBytes(sheetFile)));
         } catch (IOException e) {
-            throw new FaultsException(List.of(new Fault(Place.of(sheetFile.toString()), "", "the file is gone again",
+            throw new FaultsException(List.of(new Fault(
+                    Place.of(sheetFile.toString()),
+                    "",
+                    "the file is gone again",
                     "leave it where it is until the command is done")));
         }
     }
@@ -71,9 +74,11 @@ final class SheetOptions {
         List<Fault> faults = new ArrayList<>();
         for (String name : names) {
             if (!known.contains(name)) {
-                faults.add(new Fault(Place.of("--case"), "", "the sheet has no load case '" + name + "'"
-                        + Words.suggestion(name, known), known.isEmpty() ? "leave --case out"
-                        : String.join(", ", known)));
+                faults.add(new Fault(
+                        Place.of("--case"),
+                        "",
+                        "the sheet has no load case '" + name + "'" + Words.suggestion(name, known),
+                        known.isEmpty() ? "leave --case out" : String.join(", ", known)));
             }
         }
         if (!faults.isEmpty()) {

@@ -17,21 +17,31 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows what a change of practice does to many sheets. */
-@Command(name = "effect", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "effect",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Shows what a change of the rule book, of what a shop sets over it, or of the day does to sheets,"
                 + " before anyone's quote changes. Each '--with' option says what is different after the change.",
-        footer = {"", "Examples:", "  fitworthy effect quotes --with-rules edited/rules",
+        footer = {
+            "",
+            "Examples:",
+            "  fitworthy effect quotes --with-rules edited/rules",
             "  fitworthy effect quotes --with-practice house.yaml",
-            "  fitworthy effect quotes --as-of 2026-12-31 --with-as-of 2027-01-01", "",
+            "  fitworthy effect quotes --as-of 2026-12-31 --with-as-of 2027-01-01",
+            "",
             "Exit code 0 where every sheet stays as it is, 1 where one comes out otherwise,",
-            "2 where one cannot be used."})
+            "2 where one cannot be used."
+        })
 final class ShowEffect implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(arity = "1..*", paramLabel = "SHEETS",
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "SHEETS",
             description = "Sheets, folders of sheets, or files with a sheet in JSON"
-            + " on each line; - for the standard input.")
+                    + " on each line; - for the standard input.")
     private List<Path> given;
 
     @Mixin
@@ -40,7 +50,9 @@ final class ShowEffect implements Callable<Integer> {
     @Option(names = "--with-rules", paramLabel = "FOLDER", description = "The rule book after the change.")
     private Path rules;
 
-    @Option(names = "--with-practice", paramLabel = "FILE",
+    @Option(
+            names = "--with-practice",
+            paramLabel = "FILE",
             description = "What your shop sets over it after the change.")
     private Path practice;
 
@@ -50,13 +62,18 @@ final class ShowEffect implements Callable<Integer> {
     @Option(names = "--with-as-of", paramLabel = "DATE", description = "The day after the change.")
     private String asOf;
 
-    @Option(names = "--resume", paramLabel = "FILE",
+    @Option(
+            names = "--resume",
+            paramLabel = "FILE",
             description = "Keep a journal of finished sheets here, and go on where"
-            + " an earlier run was ended. A sheet that has changed since is done again, and so are all where the "
-            + "practice has.")
+                    + " an earlier run was ended. A sheet that has changed since is done again, and so are all where the "
+                    + "practice has.")
     private Path journal;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Check.Format format;
 
@@ -68,31 +85,37 @@ final class ShowEffect implements Callable<Integer> {
     }
 
     private Fitworthy.NotWritten notKept(IOException cause) {
-        return new Fitworthy.NotWritten(journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal,
-                cause);
+        return new Fitworthy.NotWritten(
+                journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal, cause);
     }
 
     @Override
-    public Integer call() throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse,
-            Fitworthy.NotWritten {
+    public Integer call()
+            throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
         if (rules == null && practice == null && region == null && asOf == null) {
-            throw new FaultsException(List.of(new Fault(Place.of("--with"), "", "nothing is different after the change",
+            throw new FaultsException(List.of(new Fault(
+                    Place.of("--with"),
+                    "",
+                    "nothing is different after the change",
                     "one or more of --with-rules, --with-practice, --with-region and --with-as-of")));
         }
         try (Inputs inputs = Inputs.of(given, around.in())) {
             View before = options.view(around);
             View after = options.changed(around, rules, practice, region, asOf);
             try (StatusLine line = StatusLine.of(around.err());
-                    Effects effects = Effects.of(before, after, inputs, journal, jobs.jobs(),
-                            done -> line.show(done, inputs.count()))) {
+                    Effects effects = Effects.of(
+                            before, after, inputs, journal, jobs.jobs(), done -> line.show(done, inputs.count()))) {
                 line.close();
                 if (format == Check.Format.json) {
                     EffectPrintout.json(around.out(), effects);
                 } else {
                     EffectPrintout.text(around.out(), effects);
                 }
-                return effects.oursAtFault() ? Fitworthy.OUR_FAULT : effects.bad() > 0 ? Fitworthy.BAD_INPUT
-                        : effects.changed() > 0 ? Fitworthy.SOMETHING_TO_DO : 0;
+                return effects.oursAtFault()
+                        ? Fitworthy.OUR_FAULT
+                        : effects.bad() > 0
+                                ? Fitworthy.BAD_INPUT
+                                : effects.changed() > 0 ? Fitworthy.SOMETHING_TO_DO : 0;
             } catch (Effects.NotKept e) {
                 throw notKept(e.getCause());
             } catch (IOException e) {

@@ -25,11 +25,15 @@ final class ViewOptions {
     @Option(names = "--region", paramLabel = "REGION", description = "Use this region in place of the sheet's.")
     private String region;
 
-    @Option(names = "--as-of", paramLabel = "DATE",
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
             description = "Use the practice of this day in place of the sheet's.")
     private String asOf;
 
-    @Option(names = "--practice", paramLabel = "FILE",
+    @Option(
+            names = "--practice",
+            paramLabel = "FILE",
             description = "Values and severities that your shop sets over the rule book.")
     private Path practice;
 
@@ -59,8 +63,12 @@ final class ViewOptions {
     View changed(Surroundings around, Path otherRules, Path otherPractice, String otherRegion, String otherDay)
             throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
         Book other = otherRules == null ? plain : BookOptions.book(otherRules, around);
-        return checked(new View(with(otherPractice == null ? practice : otherPractice, other),
-                otherRegion == null ? region : otherRegion, otherDay == null ? asOf : otherDay), "with-");
+        return checked(
+                new View(
+                        with(otherPractice == null ? practice : otherPractice, other),
+                        otherRegion == null ? region : otherRegion,
+                        otherDay == null ? asOf : otherDay),
+                "with-");
     }
 
     /** Told once here, where every sheet would have the same fault. */
@@ -68,16 +76,21 @@ final class ViewOptions {
         List<Fault> faults = new ArrayList<>();
         Set<String> known = view.book().regions().keySet();
         if (view.region() != null && !known.contains(view.region())) {
-            faults.add(new Fault(Place.of("--" + prefix + "region"), "",
-                    "the rule book has no region '" + view.region() + "'"
-                    + Words.suggestion(view.region(), known), "one of " + String.join(", ", known)));
+            faults.add(new Fault(
+                    Place.of("--" + prefix + "region"),
+                    "",
+                    "the rule book has no region '" + view.region() + "'" + Words.suggestion(view.region(), known),
+                    "one of " + String.join(", ", known)));
         }
         try {
             if (view.asOf() != null) {
                 LocalDate.parse(view.asOf());
             }
         } catch (DateTimeParseException e) {
-            faults.add(new Fault(Place.of("--" + prefix + "as-of"), "", "'" + view.asOf() + "' is not a date",
+            faults.add(new Fault(
+                    Place.of("--" + prefix + "as-of"),
+                    "",
+                    "'" + view.asOf() + "' is not a date",
                     "2026-11-25 (year-month-day)"));
         }
         if (!faults.isEmpty()) {

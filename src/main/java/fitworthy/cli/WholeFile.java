@@ -29,8 +29,8 @@ final class WholeFile implements Closeable {
         Leftovers.clear(target.getParent(), beginning);
         // Not the number of the process: in a container that is the same one each time, and a killed run has left its
         // file.
-        unfinished = target.resolveSibling(beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt())
-                + Leftovers.UNFINISHED);
+        unfinished = target.resolveSibling(
+                beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt()) + Leftovers.UNFINISHED);
         channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         unfinished.toFile().deleteOnExit();
         stream = new BufferedOutputStream(Channels.newOutputStream(channel));

@@ -22,11 +22,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes a rule book out for reading. */
-@Command(name = "handbook", mixinStandardHelpOptions = true, usageHelpWidth = 80,
+@Command(
+        name = "handbook",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
         description = "Writes the rule book out for reading, or prints the page of one rule: what it says and why, its"
                 + " practice values with how each is known, its cases, and what is fine although it looks alike.",
-        footer = {"", "Examples:", "  fitworthy handbook mass.gvm-over", "  fitworthy handbook --html handbook.html",
-            "  fitworthy handbook --format json"})
+        footer = {
+            "",
+            "Examples:",
+            "  fitworthy handbook mass.gvm-over",
+            "  fitworthy handbook --html handbook.html",
+            "  fitworthy handbook --format json"
+        })
 final class WriteHandbook implements Callable<Integer> {
 
     private final Surroundings around;
@@ -43,7 +51,10 @@ final class WriteHandbook implements Callable<Integer> {
     @Option(names = "--markdown", paramLabel = "FILE", description = "Write one Markdown file.")
     private Path markdown;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
             description = "What is printed: ${COMPLETION-CANDIDATES}; text by default.")
     private Check.Format format;
 
@@ -55,8 +66,11 @@ final class WriteHandbook implements Callable<Integer> {
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.NotWritten {
         Book book = options.book(around);
         if (id != null && !book.cards().containsKey(id)) {
-            throw new FaultsException(List.of(new Fault(Place.of("RULE"), "", "the rule book has no rule '" + id + "'"
-                    + Words.suggestion(id, book.cards().keySet()),
+            throw new FaultsException(List.of(new Fault(
+                    Place.of("RULE"),
+                    "",
+                    "the rule book has no rule '" + id + "'"
+                            + Words.suggestion(id, book.cards().keySet()),
                     "an id as printed under a finding, such as mass.gvm-over")));
         }
         try {
@@ -70,7 +84,8 @@ final class WriteHandbook implements Callable<Integer> {
     private void write(Path folder, Book book) throws FaultsException, Fitworthy.NotWritten {
         boolean files = html != null || markdown != null;
         if (format == Check.Format.json) {
-            HandbookPrintout.json(around.out(), folder, book, id == null ? book.cards().keySet() : Set.of(id));
+            HandbookPrintout.json(
+                    around.out(), folder, book, id == null ? book.cards().keySet() : Set.of(id));
             if (!files) {
                 return;
             }

@@ -9,7 +9,6 @@ import fitworthy.sheet.Details;
 import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
-import fitworthy.sheet.Space;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
@@ -29,26 +28,39 @@ import java.util.stream.Stream;
 /** What follows only from parts and topics taken together. */
 final class AcrossMeasures implements Topic {
 
-    private static final MeasureKind OVERLAP = number("across.overlap", "mm", 0,
-            "how deep the spaces of two parts reach into each other");
+    private static final MeasureKind OVERLAP =
+            number("across.overlap", "mm", 0, "how deep the spaces of two parts reach into each other");
     private static final MeasureKind TWINS = number("across.twins", "", 0, "parts for one and the same job");
-    private static final MeasureKind FULL_TANKS = rated("across.full-tanks", "kg", 0,
-            "load once every added tank is full", "limit");
+    private static final MeasureKind FULL_TANKS =
+            rated("across.full-tanks", "kg", 0, "load once every added tank is full", "limit");
     private static final MeasureKind ADDED_LIQUID = number("across.added-liquid", "kg", 0, "what the added tanks hold");
-    private static final MeasureKind KIT_USE = rated("across.kit-use", "kg", 0, "GVM as made",
-            "what the GCM leaves for the vehicle with this trailer");
+    private static final MeasureKind KIT_USE =
+            rated("across.kit-use", "kg", 0, "GVM as made", "what the GCM leaves for the vehicle with this trailer");
     private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle");
-    private static final MeasureKind BAR_HEAVIEST = number("across.bar-heaviest", "kg", 0,
-            "heaviest bar in its place that the front axle bears");
-    private static final MeasureKind APPROVALS = number("across.approval-parts", "", 0,
-            "kinds of planned part that an engineer may have to certify");
+    private static final MeasureKind BAR_HEAVIEST =
+            number("across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears");
+    private static final MeasureKind APPROVALS =
+            number("across.approval-parts", "", 0, "kinds of planned part that an engineer may have to certify");
 
     /** One of each is enough; where two are planned the figures go by the first. */
-    private static final Set<Kind> ONE_IS_ENOUGH = Set.of(Kind.BRAKE_CONTROLLER, Kind.FUEL_SEPARATOR,
-            Kind.CRANKCASE_SEPARATOR, Kind.SWITCH_PANEL, Kind.SNORKEL, Kind.AIRBOX, Kind.TOW_BAR, Kind.RATING_UPGRADE,
-            Kind.TYRES, Kind.WHEELS, Kind.MIRRORS, Kind.BAR, Kind.SPRINGS, Kind.CHASSIS_EXTENSION);
-    private static final Set<Kind> CERTIFIED = Set.of(Kind.CHASSIS_EXTENSION, Kind.RATING_UPGRADE, Kind.SPRINGS,
-            Kind.BODY_LIFT, Kind.TYRES, Kind.SEAT_CHANGE);
+    private static final Set<Kind> ONE_IS_ENOUGH = Set.of(
+            Kind.BRAKE_CONTROLLER,
+            Kind.FUEL_SEPARATOR,
+            Kind.CRANKCASE_SEPARATOR,
+            Kind.SWITCH_PANEL,
+            Kind.SNORKEL,
+            Kind.AIRBOX,
+            Kind.TOW_BAR,
+            Kind.RATING_UPGRADE,
+            Kind.TYRES,
+            Kind.WHEELS,
+            Kind.MIRRORS,
+            Kind.BAR,
+            Kind.SPRINGS,
+            Kind.CHASSIS_EXTENSION);
+
+    private static final Set<Kind> CERTIFIED = Set.of(
+            Kind.CHASSIS_EXTENSION, Kind.RATING_UPGRADE, Kind.SPRINGS, Kind.BODY_LIFT, Kind.TYRES, Kind.SEAT_CHANGE);
 
     @Override
     public List<MeasureKind> kinds() {
@@ -58,19 +70,29 @@ final class AcrossMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         twins(plan, measures);
-        Stream<String> tanks = added(plan).stream().anyMatch(tank -> !tank.liquid().is(Tank.Liquid.WATER))
-                ? Stream.of("fuel tank") : Stream.empty();
-        List<String> certified = Stream.concat(plan.sheet().fitments().stream().map(Fitment::kind)
-                .filter(CERTIFIED::contains).distinct().map(AcrossMeasures::words), tanks).toList();
+        Stream<String> tanks =
+                added(plan).stream().anyMatch(tank -> !tank.liquid().is(Tank.Liquid.WATER))
+                        ? Stream.of("fuel tank")
+                        : Stream.empty();
+        List<String> certified = Stream.concat(
+                        plan.sheet().fitments().stream()
+                                .map(Fitment::kind)
+                                .filter(CERTIFIED::contains)
+                                .distinct()
+                                .map(AcrossMeasures::words),
+                        tanks)
+                .toList();
         if (!certified.isEmpty()) {
             measures.add(counted(APPROVALS, "certificates", certified));
         }
         Optional<Trailer> trailer = plan.sheet().trailer();
-        if (trailer.isPresent() && plan.details(Details.RatingUpgrade.class).stream()
-                .anyMatch(kit -> kit.gvm().known())) {
+        if (trailer.isPresent()
+                && plan.details(Details.RatingUpgrade.class).stream()
+                        .anyMatch(kit -> kit.gvm().known())) {
             Figure gcm = plan.ratings().gcm();
             Figure towed = trailer.get().mass();
-            measures.add(Measure.of(KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(), gcm.minus(towed))
+            measures.add(Measure.of(
+                            KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(), gcm.minus(towed))
                     .worked("left = GCM - trailer", in("GCM", gcm, "kg"), in("trailer", towed, "kg")));
         }
     }
@@ -81,8 +103,10 @@ final class AcrossMeasures implements Topic {
      */
     private static void twins(Plan plan, List<Measure> measures) {
         Map<String, List<String>> planned = new TreeMap<>();
-        plan.sheet().fitments().stream().filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
-                .forEach(each -> planned.computeIfAbsent(job(each), job -> new ArrayList<>()).add(each.name()));
+        plan.sheet().fitments().stream()
+                .filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
+                .forEach(each -> planned.computeIfAbsent(job(each), job -> new ArrayList<>())
+                        .add(each.name()));
         if (plan.vehicle().brakeController().is(YesNo.YES)) {
             planned.computeIfPresent(words(Kind.BRAKE_CONTROLLER), (job, names) -> {
                 names.add("the vehicle's own");
@@ -90,15 +114,19 @@ final class AcrossMeasures implements Topic {
             });
         }
         for (Kind body : List.of(Kind.TRAY, Kind.CANOPY)) {
-            plan.cases().stream().map(loadCase -> plan.fitments(body).stream().map(Fitment::name)
-                    .filter(name -> !loadCase.off().contains(name)).toList())
-                    .max(Comparator.comparing(List::size)).filter(names -> !names.isEmpty())
+            plan.cases().stream()
+                    .map(loadCase -> plan.fitments(body).stream()
+                            .map(Fitment::name)
+                            .filter(name -> !loadCase.off().contains(name))
+                            .toList())
+                    .max(Comparator.comparing(List::size))
+                    .filter(names -> !names.isEmpty())
                     .ifPresent(names -> planned.put(words(body), names));
         }
         boolean single = planned.values().stream().allMatch(names -> names.size() == 1);
         if (single && !planned.isEmpty()) {
-            measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0)).worked(() -> List.of("one each of "
-                    + String.join(", ", planned.keySet()))));
+            measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0))
+                    .worked(() -> List.of("one each of " + String.join(", ", planned.keySet()))));
         }
         planned.forEach((job, names) -> {
             if (names.size() > 1) {
@@ -110,13 +138,15 @@ final class AcrossMeasures implements Topic {
     /** What only one part at a time can be. */
     private static String job(Fitment part) {
         return part.details() instanceof Details.Springs springs
-                ? "set of " + Words.hyphenated(springs.end().value().name()) + " springs" : words(part.kind());
+                ? "set of " + Words.hyphenated(springs.end().value().name()) + " springs"
+                : words(part.kind());
     }
 
     private static Measure counted(MeasureKind kind, String subject, List<String> names) {
         Figure one = Figure.of(1, 0);
         return Measure.of(kind, subject, "", Figure.of(names.size(), 0))
-                .worked(new Working.Sum("count", names.stream().map(name -> in(name, one, "")).toList()));
+                .worked(new Working.Sum(
+                        "count", names.stream().map(name -> in(name, one, "")).toList()));
     }
 
     private static String words(Kind kind) {
@@ -124,7 +154,9 @@ final class AcrossMeasures implements Topic {
     }
 
     private static List<Tank> added(Plan plan) {
-        return plan.sheet().tanks().stream().filter(tank -> tank.stock().is(YesNo.NO)).toList();
+        return plan.sheet().tanks().stream()
+                .filter(tank -> tank.stock().is(YesNo.NO))
+                .toList();
     }
 
     @Override
@@ -148,7 +180,11 @@ final class AcrossMeasures implements Topic {
         Figure over = loading.axles().front().minus(loading.plan().ratings().frontAxle());
         Figure share = Figure.of(1, 0).minus(bar.at().x().dividedBy(wheelbase));
         measures.add(Measure.most(BAR_HEAVIEST, bar.name(), loadCase, bar.mass().minus(over.dividedBy(share)))
-                .worked("heaviest = mass - over / (1 - at / wheelbase)", mass, in("over", over, "kg"), at,
+                .worked(
+                        "heaviest = mass - over / (1 - at / wheelbase)",
+                        mass,
+                        in("over", over, "kg"),
+                        at,
                         in("wheelbase", wheelbase, "mm")));
     }
 
@@ -158,22 +194,29 @@ final class AcrossMeasures implements Topic {
         /** All among these parts, by name. Only those are looked at that are not clear of each other lengthwise. */
         static List<Clash> among(List<Fitment> placed) {
             List<Fitment> byFront = placed.stream()
-                    .sorted(Comparator.comparing(each -> Boxes.front(each.space().get()))).toList();
+                    .sorted(Comparator.comparing(
+                            each -> Boxes.front(each.space().get())))
+                    .toList();
             List<Clash> clashes = new ArrayList<>();
             for (int i = 0; i < byFront.size(); i++) {
                 Fitment first = byFront.get(i);
                 double rear = Boxes.rear(first.space().get());
-                for (int j = i + 1; j < byFront.size() && Boxes.front(byFront.get(j).space().get()) <= rear; j++) {
+                for (int j = i + 1;
+                        j < byFront.size() && Boxes.front(byFront.get(j).space().get()) <= rear;
+                        j++) {
                     Fitment next = byFront.get(j);
-                    Figure overlap = Boxes.overlap(first.space().get(), next.space().get());
+                    Figure overlap =
+                            Boxes.overlap(first.space().get(), next.space().get());
                     if (overlap.value() != 0) {
-                        clashes.add(first.name().compareTo(next.name()) < 0 ? new Clash(first, next, overlap)
-                                : new Clash(next, first, overlap));
+                        clashes.add(
+                                first.name().compareTo(next.name()) < 0
+                                        ? new Clash(first, next, overlap)
+                                        : new Clash(next, first, overlap));
                     }
                 }
             }
-            clashes.sort(Comparator.comparing((Clash clash) -> clash.one.name())
-                    .thenComparing(clash -> clash.other.name()));
+            clashes.sort(
+                    Comparator.comparing((Clash clash) -> clash.one.name()).thenComparing(clash -> clash.other.name()));
             return clashes;
         }
     }
@@ -182,13 +225,17 @@ final class AcrossMeasures implements Topic {
         String loadCase = loading.loadCase().name();
         List<Fitment> placed = loading.plan().sheet().fitments().stream()
                 .filter(each -> each.space().isPresent() && loading.carries(each))
-                .sorted(Comparator.comparing(Fitment::name)).toList();
+                .sorted(Comparator.comparing(Fitment::name))
+                .toList();
         int before = measures.size();
         for (Clash clash : Clash.among(placed)) {
-            List<Figure> depths = Boxes.depths(clash.one.space().get(), clash.other.space().get());
+            List<Figure> depths =
+                    Boxes.depths(clash.one.space().get(), clash.other.space().get());
             measures.add(Measure.of(OVERLAP, clash.one.name() + " and " + clash.other.name(), loadCase, clash.overlap)
-                    .worked("depth = min(min(lengthwise, sideways), upright)",
-                            in("lengthwise", depths.get(0), "mm"), in("sideways", depths.get(1), "mm"),
+                    .worked(
+                            "depth = min(min(lengthwise, sideways), upright)",
+                            in("lengthwise", depths.get(0), "mm"),
+                            in("sideways", depths.get(1), "mm"),
                             in("upright", depths.get(2), "mm")));
         }
         if (placed.size() > 1 && measures.size() == before) {
@@ -209,29 +256,43 @@ final class AcrossMeasures implements Topic {
         for (Tank tank : added) {
             Figure fill = loading.fill(tank);
             held.add(in(tank.name(), Liquids.mass(tank, fill), "kg"));
-            more.add(new PointMass(tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(),
-                    false));
+            more.add(new PointMass(
+                    tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(), false));
         }
-        measures.add(Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held))
-                .worked(new Working.Sum("liquid", held)));
+        measures.add(
+                Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held)).worked(new Working.Sum("liquid", held)));
         // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
         if (loading.loadCase().weighed().isEmpty()) {
             Figure wheelbase = plan.wheelbase();
             Vehicle.Ratings ratings = plan.ratings();
             AxleLoads now = loading.axles();
             full(measures, "vehicle", loadCase, now.total(), ratings.gvm(), more, PointMass::mass);
-            full(measures, "front axle", loadCase, now.front(), ratings.frontAxle(), more,
+            full(
+                    measures,
+                    "front axle",
+                    loadCase,
+                    now.front(),
+                    ratings.frontAxle(),
+                    more,
                     each -> each.onFront(wheelbase));
-            full(measures, "rear axle", loadCase, now.rear(), ratings.rearAxle(), more,
-                    each -> each.mass().minus(each.onFront(wheelbase)));
+            full(measures, "rear axle", loadCase, now.rear(), ratings.rearAxle(), more, each -> each.mass()
+                    .minus(each.onFront(wheelbase)));
         }
     }
 
-    private static void full(List<Measure> measures, String subject, String loadCase, Figure now, Figure limit,
-            List<PointMass> more, Function<PointMass, Figure> share) {
+    private static void full(
+            List<Measure> measures,
+            String subject,
+            String loadCase,
+            Figure now,
+            Figure limit,
+            List<PointMass> more,
+            Function<PointMass, Figure> share) {
         if (!(now.value() > limit.value())) {
-            List<Working.Input> parts = Stream.concat(Stream.of(in("as planned", now, "kg")),
-                    more.stream().map(each -> in("filling " + each.name(), share.apply(each), "kg"))).toList();
+            List<Working.Input> parts = Stream.concat(
+                            Stream.of(in("as planned", now, "kg")),
+                            more.stream().map(each -> in("filling " + each.name(), share.apply(each), "kg")))
+                    .toList();
             measures.add(Measure.of(FULL_TANKS, subject, loadCase, sum(parts), limit)
                     .worked(new Working.Sum("load", parts)));
         }

@@ -40,8 +40,7 @@ public final class AirFlow {
      */
     public static Figure densityRatio(Figure boost, Figure manifold) {
         Figure pressures = boost.plus(Figure.of(OUTSIDE_PA, 0)).times(1 / OUTSIDE_PA);
-        return pressures.dividedBy(manifold.plus(Figure.of(ZERO_CELSIUS_K, 0)))
-                .times(OUTSIDE_DEGC + ZERO_CELSIUS_K);
+        return pressures.dividedBy(manifold.plus(Figure.of(ZERO_CELSIUS_K, 0))).times(OUTSIDE_DEGC + ZERO_CELSIUS_K);
     }
 
     /**
@@ -53,8 +52,9 @@ public final class AirFlow {
      */
     public static Figure velocity(Figure flow, Figure bore) {
         // The bore enters squared: its share of the tolerance counts twice.
-        Figure area = bore.known() ? Figure.of(Math.PI / 4 * bore.value() * bore.value(),
-                Math.PI / 2 * bore.value() * bore.tolerance()) : bore;
+        Figure area = bore.known()
+                ? Figure.of(Math.PI / 4 * bore.value() * bore.value(), Math.PI / 2 * bore.value() * bore.tolerance())
+                : bore;
         return flow.times(0.001).dividedBy(area);
     }
 

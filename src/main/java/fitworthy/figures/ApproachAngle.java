@@ -26,16 +26,18 @@ public final class ApproachAngle {
         double h = height.value();
         double d = ahead.value();
         double r = radius.value();
-        double tolerance = Math.hypot(Math.hypot(
-                half(degrees(h + height.tolerance(), d, r), degrees(h - height.tolerance(), d, r)),
-                half(degrees(h, d + ahead.tolerance(), r), degrees(h, d - ahead.tolerance(), r))),
+        double tolerance = Math.hypot(
+                Math.hypot(
+                        half(degrees(h + height.tolerance(), d, r), degrees(h - height.tolerance(), d, r)),
+                        half(degrees(h, d + ahead.tolerance(), r), degrees(h, d - ahead.tolerance(), r))),
                 half(degrees(h, d, r + radius.tolerance()), degrees(h, d, r - radius.tolerance())));
         return height.missingWith(ahead, height).missingWith(radius, Figure.of(degrees(h, d, r), tolerance));
     }
 
     private static double degrees(double height, double ahead, double radius) {
         double fromCentre = Math.hypot(height - radius, ahead);
-        return fromCentre <= radius ? 90
+        return fromCentre <= radius
+                ? 90
                 : Math.toDegrees(Math.atan2(height - radius, ahead) + Math.asin(radius / fromCentre));
     }
 

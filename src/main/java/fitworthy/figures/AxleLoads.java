@@ -34,7 +34,12 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
             front = front.plus(each.onFront(wheelbase));
             rear = rear.plus(each.mass().times(each.at().x().dividedBy(wheelbase)));
         }
-        return new AxleLoads(front, rear, total, centre(masses, Point::x, total), centre(masses, Point::y, total),
+        return new AxleLoads(
+                front,
+                rear,
+                total,
+                centre(masses, Point::x, total),
+                centre(masses, Point::y, total),
                 centre(masses, Point::z, total));
     }
 

@@ -12,6 +12,7 @@ public final class BatteryVent {
     private static final double AIR = 0.05;
     /** Gassing current in A for each ampere-hour, of a battery with free acid and of one with valves. */
     private static final double FREE_ACID = 2 / 100.0;
+
     private static final double VALVES = 1 / 100.0;
     /** Area in m2 of each of two openings for each m3/h of air that passes them by itself. */
     private static final double OPENING = 28e-4;

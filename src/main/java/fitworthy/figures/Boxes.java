@@ -28,8 +28,11 @@ public final class Boxes {
 
     /** The same along each axis, in m, in the order of x, y, z; negative where they stand clear along it. */
     static List<Figure> depths(Space one, Space other) {
-        return AXES.stream().map(axis -> high(one, axis).minus(low(other, axis))
-                .least(high(other, axis).minus(low(one, axis)))).toList();
+        return AXES.stream()
+                .map(axis -> high(one, axis)
+                        .minus(low(other, axis))
+                        .least(high(other, axis).minus(low(one, axis))))
+                .toList();
     }
 
     /** The foremost point of a box in m. */
@@ -53,8 +56,9 @@ public final class Boxes {
     }
 
     private static boolean holds(Space outer, Space inner) {
-        return AXES.stream().allMatch(axis -> low(outer, axis).minus(low(inner, axis)).value() <= 0
-                && high(inner, axis).minus(high(outer, axis)).value() <= 0);
+        return AXES.stream()
+                .allMatch(axis -> low(outer, axis).minus(low(inner, axis)).value() <= 0
+                        && high(inner, axis).minus(high(outer, axis)).value() <= 0);
     }
 
     private static Figure low(Space space, Function<Point, Figure> axis) {

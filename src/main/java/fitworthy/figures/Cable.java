@@ -15,6 +15,7 @@ public final class Cable {
     private static final double COEFFICIENT = 3.93e-3;
     /** Air outside and inside the engine space, degC, as the cable table has them. */
     private static final double OUTSIDE = 30;
+
     private static final double ENGINE_SPACE = 50;
     /** What the engine space leaves of a cable's rating; printed with the table. */
     private static final double LEFT_IN_ENGINE_SPACE = 0.85;
@@ -53,7 +54,8 @@ public final class Cable {
     }
 
     private static Figure byPlace(Choice<YesNo> engineBay, double inside, double outside) {
-        return engineBay.known() ? Figure.of(engineBay.is(YesNo.YES) ? inside : outside, 0)
+        return engineBay.known()
+                ? Figure.of(engineBay.is(YesNo.YES) ? inside : outside, 0)
                 : Figure.missing(engineBay.missing());
     }
 }

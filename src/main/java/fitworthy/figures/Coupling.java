@@ -14,6 +14,7 @@ public final class Coupling {
     private static final double FIFTH_WHEEL = 0.6;
     /** Equivalent acceleration at the coupling in m/s2, by the springs of the towing vehicle's rear axle. */
     private static final double ON_AIR_SPRINGS = 1.8;
+
     private static final double ON_OTHER_SPRINGS = 2.4;
 
     private Coupling() {}
@@ -30,8 +31,13 @@ public final class Coupling {
         double t = vehicle.value();
         double r = trailer.value();
         double square = (t + r) * (t + r);
-        return vehicle.missingWith(trailer, Figure.of(GRAVITY * t * r / (t + r), GRAVITY
-                * Math.hypot(r * r / square * vehicle.tolerance(), t * t / square * trailer.tolerance())));
+        return vehicle.missingWith(
+                trailer,
+                Figure.of(
+                        GRAVITY * t * r / (t + r),
+                        GRAVITY
+                                * Math.hypot(
+                                        r * r / square * vehicle.tolerance(), t * t / square * trailer.tolerance())));
     }
 
     /**
@@ -45,8 +51,12 @@ public final class Coupling {
         double u = load.value();
         double sum = t + r - u;
         double slope = FIFTH_WHEEL * GRAVITY / (sum * sum);
-        Figure force = Figure.of(FIFTH_WHEEL * GRAVITY * t * r / sum, slope * Math.hypot(t * r * load.tolerance(),
-                Math.hypot(r * (r - u) * vehicle.tolerance(), t * (t - u) * trailer.tolerance())));
+        Figure force = Figure.of(
+                FIFTH_WHEEL * GRAVITY * t * r / sum,
+                slope
+                        * Math.hypot(
+                                t * r * load.tolerance(),
+                                Math.hypot(r * (r - u) * vehicle.tolerance(), t * (t - u) * trailer.tolerance())));
         return load.missingWith(vehicle.missingWith(trailer, force), force);
     }
 
@@ -62,7 +72,8 @@ public final class Coupling {
     public static Figure v(Figure axles, Figure body, Figure drawbar, boolean airSprings) {
         Figure ratio = body.dividedBy(drawbar);
         // The ratio enters squared: its tolerance counts twice, and not at all where the floor of 1 holds.
-        Figure squared = ratio.value() < 1 ? Figure.of(1, 0)
+        Figure squared = ratio.value() < 1
+                ? Figure.of(1, 0)
                 : Figure.of(ratio.value() * ratio.value(), 2 * ratio.value() * ratio.tolerance());
         return axles.times(ratio.missingWith(axles, squared)).times(airSprings ? ON_AIR_SPRINGS : ON_OTHER_SPRINGS);
     }

@@ -58,15 +58,19 @@ public final class CriticalPath {
         Map<J, Figure> start = new HashMap<>();
         Map<J, Figure> end = new HashMap<>();
         for (J job : order) {
-            start.put(job, Graphs.predecessorListOf(network, job).stream().map(end::get)
-                    .reduce(release.getOrDefault(job, Figure.of(0, 0)), Figure::most));
+            start.put(
+                    job,
+                    Graphs.predecessorListOf(network, job).stream()
+                            .map(end::get)
+                            .reduce(release.getOrDefault(job, Figure.of(0, 0)), Figure::most));
             end.put(job, start.get(job).plus(duration.get(job)));
         }
         Figure whole = end.values().stream().reduce(Figure.of(0, 0), Figure::most);
         Map<J, Times> times = new HashMap<>();
         Collections.reverse(order);
         for (J job : order) {
-            Figure latestEnd = Graphs.successorListOf(network, job).stream().map(next -> times.get(next).latestStart())
+            Figure latestEnd = Graphs.successorListOf(network, job).stream()
+                    .map(next -> times.get(next).latestStart())
                     .reduce(whole, Figure::least);
             times.put(job, new Times(start.get(job), end.get(job), latestEnd.minus(duration.get(job)), latestEnd));
         }

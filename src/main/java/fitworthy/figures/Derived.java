@@ -24,8 +24,9 @@ final class Derived {
         double squares = 0;
         for (int i = 0; i < inputs.length; i++) {
             if (inputs[i].tolerance() > 0) {
-                double half = (at(formula, inputs, i, inputs[i].tolerance())
-                        - at(formula, inputs, i, -inputs[i].tolerance())) / 2;
+                double half =
+                        (at(formula, inputs, i, inputs[i].tolerance()) - at(formula, inputs, i, -inputs[i].tolerance()))
+                                / 2;
                 squares += half * half;
             }
         }

@@ -35,7 +35,10 @@ public final class Liquids {
 
     /** What several tanks hold together in a loading, tank by tank. */
     static Working aboard(String result, List<Tank> tanks, Loading loading) {
-        return new Working.Sum(result, tanks.stream()
-                .map(tank -> Working.in(tank.name(), litres(tank, loading.fill(tank)), "L")).toList());
+        return new Working.Sum(
+                result,
+                tanks.stream()
+                        .map(tank -> Working.in(tank.name(), litres(tank, loading.fill(tank)), "L"))
+                        .toList());
     }
 }

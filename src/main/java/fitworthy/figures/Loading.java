@@ -42,9 +42,14 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** Every load case of a plan, each corrected to the first weighbridge reading where there is one. */
     public static List<Loading> all(Plan plan) {
-        List<Loading> loadings = plan.cases().stream().map(loadCase -> summed(plan, loadCase)).toList();
-        Optional<Loading> weighed = loadings.stream().filter(each -> each.loadCase.weighed().isPresent()).findFirst();
-        return weighed.isEmpty() ? loadings : loadings.stream().map(each -> each.correctedTo(weighed.get())).toList();
+        List<Loading> loadings =
+                plan.cases().stream().map(loadCase -> summed(plan, loadCase)).toList();
+        Optional<Loading> weighed = loadings.stream()
+                .filter(each -> each.loadCase.weighed().isPresent())
+                .findFirst();
+        return weighed.isEmpty()
+                ? loadings
+                : loadings.stream().map(each -> each.correctedTo(weighed.get())).toList();
     }
 
     /** What the parts that stay on all the time, and what they replace, add to the axles; empty tanks included. */
@@ -54,14 +59,25 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** The masses that {@link #fixedParts} adds up. */
     static List<PointMass> fixedMasses(Plan plan) {
-        List<String> removable = plan.sheet().fitments().stream().filter(fitment -> fitment.removable().is(YesNo.YES))
-                .map(Fitment::name).toList();
-        LoadCase bare = new LoadCase("fixed parts", Optional.of(List.of()), Optional.of(List.of()), removable, Map.of(),
-                Choice.of(YesNo.NO), Choice.of(YesNo.NO), Optional.empty());
-        return masses(plan, bare).stream().filter(each -> switch (each.sort()) {
-            case FITMENT, REMOVED, TANK -> true;
-            default -> false;
-        }).toList();
+        List<String> removable = plan.sheet().fitments().stream()
+                .filter(fitment -> fitment.removable().is(YesNo.YES))
+                .map(Fitment::name)
+                .toList();
+        LoadCase bare = new LoadCase(
+                "fixed parts",
+                Optional.of(List.of()),
+                Optional.of(List.of()),
+                removable,
+                Map.of(),
+                Choice.of(YesNo.NO),
+                Choice.of(YesNo.NO),
+                Optional.empty());
+        return masses(plan, bare).stream()
+                .filter(each -> switch (each.sort()) {
+                    case FITMENT, REMOVED, TANK -> true;
+                    default -> false;
+                })
+                .toList();
     }
 
     /** The parts alone, without any weighbridge correction. */
@@ -81,7 +97,8 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
-        return AxleLoads.of(masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase())
+        return AxleLoads.of(
+                        masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase())
                 .total();
     }
 
@@ -102,9 +119,10 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** The trays and canopies that are on, trays first. */
     public List<Fitment> bodies() {
-        return plan.sheet().fitments().stream().filter(fitment -> fitment.details() instanceof Details.Body
-                && carries(fitment))
-                .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY)).toList();
+        return plan.sheet().fitments().stream()
+                .filter(fitment -> fitment.details() instanceof Details.Body && carries(fitment))
+                .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY))
+                .toList();
     }
 
     /** From the rear axle to the rearmost point of the vehicle, tray and canopy included, in m. */
@@ -122,7 +140,8 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
      * widest, in m.
      */
     public Figure widestBehind(Trailer towed) {
-        return bodies().stream().map(fitment -> ((Details.Body) fitment.details()).width().times(0.5))
+        return bodies().stream()
+                .map(fitment -> ((Details.Body) fitment.details()).width().times(0.5))
                 .reduce(towed.width().times(0.5), Figure::most);
     }
 
@@ -132,8 +151,10 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     private static Figure fill(Plan plan, LoadCase loadCase, Tank tank) {
-        boolean replaced = tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream()
-                .anyMatch(other -> other.removes().filter(gone -> gone.name().equals(tank.name())).isPresent());
+        boolean replaced = tank.stock().is(YesNo.YES)
+                && plan.sheet().tanks().stream().anyMatch(other -> other.removes()
+                        .filter(gone -> gone.name().equals(tank.name()))
+                        .isPresent());
         return replaced ? Figure.of(0, 0) : loadCase.filled().getOrDefault(tank.name(), tank.fill());
     }
 
@@ -141,13 +162,17 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     public Optional<Residual> residual() {
         return loadCase.weighed().map(reading -> {
             AxleLoads sum = parts();
-            return new Residual(reading.frontAxle().minus(sum.front()), reading.rearAxle().minus(sum.rear()));
+            return new Residual(
+                    reading.frontAxle().minus(sum.front()), reading.rearAxle().minus(sum.rear()));
         });
     }
 
     /** The loads of the summed parts without the trailer and without the correction to a weighbridge reading. */
     AxleLoads parts() {
-        return AxleLoads.of(masses(plan, loadCase).stream().filter(each -> each.sort() != Sort.BALL).toList(),
+        return AxleLoads.of(
+                masses(plan, loadCase).stream()
+                        .filter(each -> each.sort() != Sort.BALL)
+                        .toList(),
                 plan.wheelbase());
     }
 
@@ -161,9 +186,11 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         Set<PointMass> aboard = new HashSet<>(masses);
         Set<PointMass> known = new HashSet<>(weighed.masses);
         List<PointMass> corrected = new ArrayList<>(masses.stream()
-                .map(each -> known.contains(each) ? exact(each) : each).toList());
+                .map(each -> known.contains(each) ? exact(each) : each)
+                .toList());
         List<PointMass> onlyWeighed = weighed.masses.stream()
-                .filter(each -> !aboard.contains(each) && each.sort() != Sort.BALL).toList();
+                .filter(each -> !aboard.contains(each) && each.sort() != Sort.BALL)
+                .toList();
         AxleLoads differing = AxleLoads.of(onlyWeighed, plan.wheelbase());
         corrected.add(residual("front", residual.front(), reading.frontAxle(), differing.front(), Figure.of(0, 0)));
         corrected.add(residual("rear", residual.rear(), reading.rearAxle(), differing.rear(), exact(plan.wheelbase())));
@@ -171,10 +198,15 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     private PointMass residual(String axle, Figure residual, Figure reading, Figure differing, Figure x) {
-        Figure mass = residual.known() ? Figure.of(residual.value(),
-                Math.hypot(reading.tolerance(), differing.tolerance())) : residual;
-        return new PointMass("weighbridge less parts, " + axle, Sort.RESIDUAL, mass,
-                new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()), false);
+        Figure mass = residual.known()
+                ? Figure.of(residual.value(), Math.hypot(reading.tolerance(), differing.tolerance()))
+                : residual;
+        return new PointMass(
+                "weighbridge less parts, " + axle,
+                Sort.RESIDUAL,
+                mass,
+                new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()),
+                false);
     }
 
     private static PointMass exact(PointMass each) {
@@ -193,8 +225,12 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         for (Fitment fitment : sheet.fitments()) {
             fitment.removes().ifPresent(gone -> masses.add(removed(gone, assumed)));
             if (!loadCase.off().contains(fitment.name()) && fitment.at().isPresent()) {
-                masses.add(new PointMass(fitment.name(), Sort.FITMENT, fitment.mass().orTolerance(assumed),
-                        fitment.at().get(), fitment.roof().is(YesNo.YES)));
+                masses.add(new PointMass(
+                        fitment.name(),
+                        Sort.FITMENT,
+                        fitment.mass().orTolerance(assumed),
+                        fitment.at().get(),
+                        fitment.roof().is(YesNo.YES)));
             }
         }
         for (Tank tank : sheet.tanks()) {
@@ -202,24 +238,36 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
             if (tank.stock().is(YesNo.NO)) {
                 masses.add(new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(assumed), tank.at(), false));
             }
-            masses.add(new PointMass(tank.name() + ", filled", Sort.LIQUID,
-                    Liquids.mass(tank, fill(plan, loadCase, tank)), tank.at(), false));
+            masses.add(new PointMass(
+                    tank.name() + ", filled",
+                    Sort.LIQUID,
+                    Liquids.mass(tank, fill(plan, loadCase, tank)),
+                    tank.at(),
+                    false));
         }
         loads(sheet.occupants(), loadCase.aboard(), Sort.OCCUPANT, assumed, masses);
         loads(sheet.cargo(), loadCase.carrying(), Sort.CARGO, assumed, masses);
         if (loadCase.towing().is(YesNo.YES)) {
             Trailer trailer = sheet.trailer().orElseThrow();
-            masses.add(new PointMass("load on the ball", Sort.BALL, trailer.ball().orTolerance(assumed),
-                    new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()), false));
+            masses.add(new PointMass(
+                    "load on the ball",
+                    Sort.BALL,
+                    trailer.ball().orTolerance(assumed),
+                    new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
+                    false));
         }
         return masses;
     }
 
-    private static void loads(List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, double assumed,
-            List<PointMass> masses) {
+    private static void loads(
+            List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, double assumed, List<PointMass> masses) {
         for (Sheet.Load load : all) {
             if (taken.isEmpty() || taken.get().contains(load.name())) {
-                masses.add(new PointMass(load.name(), sort, load.mass().orTolerance(assumed), load.at(),
+                masses.add(new PointMass(
+                        load.name(),
+                        sort,
+                        load.mass().orTolerance(assumed),
+                        load.at(),
                         load.roof().is(YesNo.YES)));
             }
         }
@@ -236,19 +284,35 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         Figure zero = Figure.of(0, 0);
         double kerbShare = mass.kerb().tolerance() / Math.sqrt(2);
         List<PointMass> masses = new ArrayList<>();
-        masses.add(new PointMass("vehicle, front axle", Sort.VEHICLE, bare(mass.frontAxle(), kerbShare),
-                new Point(zero, zero, mass.cogHeight()), false));
-        masses.add(new PointMass("vehicle, rear axle", Sort.VEHICLE, bare(mass.rearAxle(), kerbShare),
-                new Point(exact(plan.wheelbase()), zero, mass.cogHeight()), false));
+        masses.add(new PointMass(
+                "vehicle, front axle",
+                Sort.VEHICLE,
+                bare(mass.frontAxle(), kerbShare),
+                new Point(zero, zero, mass.cogHeight()),
+                false));
+        masses.add(new PointMass(
+                "vehicle, rear axle",
+                Sort.VEHICLE,
+                bare(mass.rearAxle(), kerbShare),
+                new Point(exact(plan.wheelbase()), zero, mass.cogHeight()),
+                false));
         for (Tank tank : sheet.tanks()) {
             if (tank.stock().is(YesNo.YES) && mass.kerbFuel().value() > 0) {
-                masses.add(new PointMass(tank.name() + ", fuel in the kerb mass", Sort.VEHICLE,
-                        Liquids.mass(tank, mass.kerbFuel()).times(-1), tank.at(), false));
+                masses.add(new PointMass(
+                        tank.name() + ", fuel in the kerb mass",
+                        Sort.VEHICLE,
+                        Liquids.mass(tank, mass.kerbFuel()).times(-1),
+                        tank.at(),
+                        false));
             }
         }
         if (mass.kerbDriver().value() > 0) {
-            masses.add(new PointMass("driver in the kerb mass", Sort.VEHICLE, mass.kerbDriver().times(-1),
-                    sheet.occupants().get(0).at(), false));
+            masses.add(new PointMass(
+                    "driver in the kerb mass",
+                    Sort.VEHICLE,
+                    mass.kerbDriver().times(-1),
+                    sheet.occupants().get(0).at(),
+                    false));
         }
         return masses;
     }
@@ -258,7 +322,11 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     private static PointMass removed(Fitment.Removed gone, double assumed) {
-        return new PointMass(gone.name() + ", taken off", Sort.REMOVED, gone.mass().orTolerance(assumed).times(-1),
-                gone.at(), false);
+        return new PointMass(
+                gone.name() + ", taken off",
+                Sort.REMOVED,
+                gone.mass().orTolerance(assumed).times(-1),
+                gone.at(),
+                false);
     }
 }

@@ -32,17 +32,24 @@ final class MassSheet {
         return new Masses(() -> {
             AxleLoads sum = AxleLoads.of(masses, wheelbase);
             List<String> lines = new ArrayList<>();
-            lines.addAll(new Working.Formula("front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase",
-                    List.of(Working.in("wheelbase", wheelbase, "mm"))).lines());
+            lines.addAll(new Working.Formula(
+                            "front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase",
+                            List.of(Working.in("wheelbase", wheelbase, "mm")))
+                    .lines());
             lines.add(row("", "mass", "+/-", "at", "front", "rear"));
             lines.add(row("", "kg", "kg", "mm", "kg", "kg"));
             for (PointMass each : masses) {
                 AxleLoads own = AxleLoads.of(List.of(each), wheelbase);
-                lines.add(row(each.name(), tenths(each.mass()), tolerance(each.mass()), millimetres(each.at().x()),
-                        tenths(own.front()), tenths(own.rear())));
+                lines.add(row(
+                        each.name(),
+                        tenths(each.mass()),
+                        tolerance(each.mass()),
+                        millimetres(each.at().x()),
+                        tenths(own.front()),
+                        tenths(own.rear())));
             }
-            lines.add(row("sum", tenths(sum.total()), tolerance(sum.total()), "", tenths(sum.front()),
-                    tenths(sum.rear())));
+            lines.add(row(
+                    "sum", tenths(sum.total()), tolerance(sum.total()), "", tenths(sum.front()), tenths(sum.rear())));
             lines.add(row("its tolerance", "", "", "", tolerance(sum.front()), tolerance(sum.rear())));
             return lines;
         });

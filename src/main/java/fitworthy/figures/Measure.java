@@ -20,7 +20,8 @@ public final class Measure {
     private static final MathContext DIGITS = new MathContext(10);
     private static final double TEN_DIGITS = 1e10;
     /** Powers of ten that a double holds exactly. */
-    private static final double[] POWERS = IntStream.range(0, 23).mapToDouble(i -> Double.parseDouble("1e" + i))
+    private static final double[] POWERS = IntStream.range(0, 23)
+            .mapToDouble(i -> Double.parseDouble("1e" + i))
             .toArray();
     /** So far from a half that the rounding of the product cannot have decided: that is some 1e-6 of a digit. */
     private static final double NO_TIE = 0.499;
@@ -36,8 +37,15 @@ public final class Measure {
     private final List<Missing> missing;
     private final List<Working> workings;
 
-    private Measure(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit, String word,
-            List<Missing> missing, List<Working> workings) {
+    private Measure(
+            MeasureKind kind,
+            String subject,
+            String loadCase,
+            Figure figure,
+            Figure limit,
+            String word,
+            List<Missing> missing,
+            List<Working> workings) {
         this.kind = kind;
         this.subject = subject;
         this.loadCase = loadCase;
@@ -73,7 +81,14 @@ public final class Measure {
     static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
         Figure number = number(kind, figure);
         Figure most = number(kind, limit);
-        return new Measure(kind, subject, loadCase, number, most, "", number.missingWith(most, number).missing(),
+        return new Measure(
+                kind,
+                subject,
+                loadCase,
+                number,
+                most,
+                "",
+                number.missingWith(most, number).missing(),
                 List.of());
     }
 
@@ -82,9 +97,11 @@ public final class Measure {
      * fire.
      */
     private static Figure number(MeasureKind kind, Figure figure) {
-        return !figure.known() || Double.isFinite(figure.value()) && Double.isFinite(figure.tolerance()) ? figure
-                : Figure.missing(new Missing(kind.name(), kind.meaning()
-                        + ", for which the figures of the sheet give no number",
+        return !figure.known() || Double.isFinite(figure.value()) && Double.isFinite(figure.tolerance())
+                ? figure
+                : Figure.missing(new Missing(
+                        kind.name(),
+                        kind.meaning() + ", for which the figures of the sheet give no number",
                         "the figures it hangs on, one of which is far off"));
     }
 
@@ -106,9 +123,15 @@ public final class Measure {
 
     /** An answer in a word. */
     static Measure of(MeasureKind kind, String subject, String loadCase, Choice<?> choice) {
-        return new Measure(kind, subject, loadCase, null, null,
+        return new Measure(
+                kind,
+                subject,
+                loadCase,
+                null,
+                null,
                 choice.known() ? Words.hyphenated(choice.value().name()) : "",
-                choice.known() ? List.of() : List.of(choice.missing()), List.of());
+                choice.known() ? List.of() : List.of(choice.missing()),
+                List.of());
     }
 
     /** An answer in a word of a table, or what is missing to look it up. */
@@ -192,7 +215,8 @@ public final class Measure {
             // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
             double digits = value * POWERS[decimals];
             double whole = Math.rint(digits);
-            if (Math.abs(digits - whole) < NO_TIE && Math.abs(digits) >= TEN_DIGITS / 10
+            if (Math.abs(digits - whole) < NO_TIE
+                    && Math.abs(digits) >= TEN_DIGITS / 10
                     && Math.abs(whole) < TEN_DIGITS) {
                 return whole / POWERS[decimals];
             }

@@ -18,18 +18,26 @@ final class OrderMeasures implements Topic {
 
     private static final MeasureKind LOOP = word("order.loop", "whether they wait for each other in a circle");
     private static final MeasureKind REVERSED = word("order.reversed", "whether the plan turns the usual order round");
-    private static final MeasureKind BOOKED = rated("order.booked", "days", 0, "days until its work can begin",
-            "days until it is booked");
-    private static final MeasureKind READY = rated("order.ready", "days", 0,
-            "days until all is done, with work side by side wherever it can be", "days until it is wanted");
-    private static final MeasureKind READY_IN_TURN = rated("order.ready-in-turn", "days", 0,
-            "days until all is done, one job after the other", "days until it is wanted");
-    private static final MeasureKind SLACK = number("order.slack", "days", 1,
-            "working days by which it may come later than said");
-    private static final MeasureKind WAIT = number("order.wait", "days", 1,
-            "working days between the first job and the last on which nothing can be done");
-    private static final MeasureKind ONCE = number("order.once", "days", 0,
-            "days until work can start that then goes through without a break");
+    private static final MeasureKind BOOKED =
+            rated("order.booked", "days", 0, "days until its work can begin", "days until it is booked");
+    private static final MeasureKind READY = rated(
+            "order.ready",
+            "days",
+            0,
+            "days until all is done, with work side by side wherever it can be",
+            "days until it is wanted");
+    private static final MeasureKind READY_IN_TURN = rated(
+            "order.ready-in-turn",
+            "days",
+            0,
+            "days until all is done, one job after the other",
+            "days until it is wanted");
+    private static final MeasureKind SLACK =
+            number("order.slack", "days", 1, "working days by which it may come later than said");
+    private static final MeasureKind WAIT = number(
+            "order.wait", "days", 1, "working days between the first job and the last on which nothing can be done");
+    private static final MeasureKind ONCE =
+            number("order.once", "days", 0, "days until work can start that then goes through without a break");
     private static final MeasureKind WEIGHED = word("order.weighed", "whether it is weighed before it is certified");
 
     private static final String WHOLE = "order of work";
@@ -50,14 +58,23 @@ final class OrderMeasures implements Topic {
         if (wanted != null || tasks.stream().anyMatch(Task::timed)) {
             WorkOrder order = WorkOrder.of(plan);
             order(order, measures);
-            tasks.stream().filter(task -> task.work().booked() != null)
-                    .forEach(task -> measures.add(Measure.of(BOOKED, task.name(), "",
-                            order.firstDay(order.possible(task)), order.hours(task.work().booked()))
+            tasks.stream()
+                    .filter(task -> task.work().booked() != null)
+                    .forEach(task -> measures.add(Measure.of(
+                                    BOOKED,
+                                    task.name(),
+                                    "",
+                                    order.firstDay(order.possible(task)),
+                                    order.hours(task.work().booked()))
                             .worked(order::table)));
-            if (wanted != null || tasks.stream().anyMatch(task -> task.work().days().known())) {
+            if (wanted != null
+                    || tasks.stream().anyMatch(task -> task.work().days().known())) {
                 measures.add(Measure.of(WAIT, WHOLE, "", days(order.waiting()))
-                        .worked("wait = end - begin - work", in("end", days(order.endInTurn()), "days"),
-                                in("begin", days(order.begin()), "days"), in("work", days(order.work()), "days"))
+                        .worked(
+                                "wait = end - begin - work",
+                                in("end", days(order.endInTurn()), "days"),
+                                in("begin", days(order.begin()), "days"),
+                                in("work", days(order.work()), "days"))
                         .worked(order::tableInTurn));
                 measures.add(Measure.of(ONCE, WHOLE, "", order.firstDay(order.startOnce()))
                         .worked(() -> List.of("as many working days before the last end as all the work takes"))
@@ -70,7 +87,10 @@ final class OrderMeasures implements Topic {
     }
 
     private static void order(WorkOrder order, List<Measure> measures) {
-        questions(LOOP, order.loops().stream().map(names -> String.join(", ", names)).toList(), measures);
+        questions(
+                LOOP,
+                order.loops().stream().map(names -> String.join(", ", names)).toList(),
+                measures);
         questions(REVERSED, order.reversed(), measures);
     }
 
@@ -89,9 +109,11 @@ final class OrderMeasures implements Topic {
         measures.add(Measure.of(READY_IN_TURN, WHOLE, "", order.lastDay(order.endInTurn()), limit)
                 .worked(order::tableInTurn));
         if (ready.value() <= limit.value()) {
-            tasks.stream().filter(task -> task.lead().value() > 0).forEach(task ->
-                    measures.add(Measure.of(SLACK, task.name(), "", days(order.slack(task, wanted)))
-                            .worked("slack = wanted - end + latest - arrival",
+            tasks.stream()
+                    .filter(task -> task.lead().value() > 0)
+                    .forEach(task -> measures.add(Measure.of(SLACK, task.name(), "", days(order.slack(task, wanted)))
+                            .worked(
+                                    "slack = wanted - end + latest - arrival",
                                     in("wanted", days(order.workingDays(wanted)), "days"),
                                     in("end", days(order.end()), "days"),
                                     in("latest", days(order.latestStart(task)), "days"),

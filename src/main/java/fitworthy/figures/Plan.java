@@ -40,11 +40,16 @@ public final class Plan {
         this.practice = practice;
         for (Fitment each : sheet.fitments()) {
             byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
-            byDetails.computeIfAbsent(each.details().getClass(), type -> new ArrayList<>()).add(each.details());
+            byDetails
+                    .computeIfAbsent(each.details().getClass(), type -> new ArrayList<>())
+                    .add(each.details());
         }
         this.wheelbase = details(Details.ChassisExtension.class).stream()
-                .map(Details.ChassisExtension::wheelbaseAdded).reduce(vehicle().size().wheelbase(), Figure::plus);
-        this.ratings = planned(Details.RatingUpgrade.class).map(this::upgraded).orElse(vehicle().ratings());
+                .map(Details.ChassisExtension::wheelbaseAdded)
+                .reduce(vehicle().size().wheelbase(), Figure::plus);
+        this.ratings = planned(Details.RatingUpgrade.class)
+                .map(this::upgraded)
+                .orElse(vehicle().ratings());
     }
 
     /** The sheet as read. */
@@ -98,10 +103,17 @@ public final class Plan {
 
     private Vehicle.Ratings upgraded(Details.RatingUpgrade upgrade) {
         Vehicle.Ratings made = vehicle().ratings();
-        return new Vehicle.Ratings(upgrade.gvm().or(made.gvm()), upgrade.gcm().or(made.gcm()),
-                upgrade.frontAxle().or(made.frontAxle()), upgrade.rearAxle().or(made.rearAxle()),
-                upgrade.towing().or(made.towing()), made.towingStated(), made.towingUnbraked(), made.ball(),
-                made.roof(), made.levelling());
+        return new Vehicle.Ratings(
+                upgrade.gvm().or(made.gvm()),
+                upgrade.gcm().or(made.gcm()),
+                upgrade.frontAxle().or(made.frontAxle()),
+                upgrade.rearAxle().or(made.rearAxle()),
+                upgrade.towing().or(made.towing()),
+                made.towingStated(),
+                made.towingUnbraked(),
+                made.ball(),
+                made.roof(),
+                made.levelling());
     }
 
     public Details.TowBar towBar() {
@@ -136,7 +148,14 @@ public final class Plan {
         if (!sheet.cases().isEmpty()) {
             return sheet.cases();
         }
-        return List.of(new LoadCase("everything aboard", Optional.empty(), Optional.empty(), List.of(), Map.of(),
-                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO), Choice.of(YesNo.YES), Optional.empty()));
+        return List.of(new LoadCase(
+                "everything aboard",
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Map.of(),
+                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO),
+                Choice.of(YesNo.YES),
+                Optional.empty()));
     }
 }

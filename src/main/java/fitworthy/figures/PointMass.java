@@ -15,7 +15,17 @@ import fitworthy.sheet.Point;
 public record PointMass(String name, Sort sort, Figure mass, Point at, boolean roof) {
 
     /** Where a mass comes from. */
-    public enum Sort { VEHICLE, REMOVED, FITMENT, TANK, LIQUID, OCCUPANT, CARGO, BALL, RESIDUAL }
+    public enum Sort {
+        VEHICLE,
+        REMOVED,
+        FITMENT,
+        TANK,
+        LIQUID,
+        OCCUPANT,
+        CARGO,
+        BALL,
+        RESIDUAL
+    }
 
     /** The part of this mass that the front axle carries, in kg: {@code m (1 - x / wheelbase)}. */
     Figure onFront(Figure wheelbase) {

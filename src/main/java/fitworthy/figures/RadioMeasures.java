@@ -19,19 +19,19 @@ import java.util.List;
 /** Radios and aerials. None of it depends on the loading. */
 final class RadioMeasures implements Topic {
 
-    private static final MeasureKind GAIN_HILLS = number("radio.gain-hills", "dBi", 1,
-            "least gain among the aerials, for hills");
-    private static final MeasureKind GAIN_OPEN = number("radio.gain-open", "dBi", 1,
-            "greatest gain among the aerials, for open country");
+    private static final MeasureKind GAIN_HILLS =
+            number("radio.gain-hills", "dBi", 1, "least gain among the aerials, for hills");
+    private static final MeasureKind GAIN_OPEN =
+            number("radio.gain-open", "dBi", 1, "greatest gain among the aerials, for open country");
     private static final MeasureKind NEEDS_PLANE = word("radio.needs-plane", "whether it needs a ground plane");
     private static final MeasureKind ON_METAL = word("radio.on-metal", "whether it stands on earthed sheet metal");
-    private static final MeasureKind SIGHT = number("radio.sight", "deg", 1,
-            "angle from straight ahead at which the driver sees it");
-    private static final MeasureKind ASIDE = number("radio.aside", "mm", 0,
-            "how far aside of the driver's eye it is clear of the view ahead");
+    private static final MeasureKind SIGHT =
+            number("radio.sight", "deg", 1, "angle from straight ahead at which the driver sees it");
+    private static final MeasureKind ASIDE =
+            number("radio.aside", "mm", 0, "how far aside of the driver's eye it is clear of the view ahead");
     private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
-    private static final MeasureKind HEIGHT = rated("radio.height", "mm", 0, "height of its tip",
-            "headroom on the way");
+    private static final MeasureKind HEIGHT =
+            rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");
     private static final MeasureKind HIDDEN = word("radio.hidden", "whether it is hidden");
     private static final MeasureKind REMOTE_HEAD = word("radio.remote-head", "whether display and keys are on a lead");
     private static final MeasureKind AIRED = word("radio.aired", "whether air moves around it");
@@ -40,14 +40,27 @@ final class RadioMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(GAIN_HILLS, GAIN_OPEN, NEEDS_PLANE, ON_METAL, SIGHT, SEPARATION, HEIGHT, HIDDEN, REMOTE_HEAD,
-                AIRED, POWER, RANGE, ASIDE);
+        return List.of(
+                GAIN_HILLS,
+                GAIN_OPEN,
+                NEEDS_PLANE,
+                ON_METAL,
+                SIGHT,
+                SEPARATION,
+                HEIGHT,
+                HIDDEN,
+                REMOTE_HEAD,
+                AIRED,
+                POWER,
+                RANGE,
+                ASIDE);
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         List<Fitment> aerials = plan.fitments(Fitment.Kind.AERIAL).stream()
-                .sorted(Comparator.comparing(Fitment::name)).toList();
+                .sorted(Comparator.comparing(Fitment::name))
+                .toList();
         Trip trip = plan.sheet().trip();
         if (!aerials.isEmpty()) {
             gain(plan.details(Details.Aerial.class), trip, measures);
@@ -65,10 +78,19 @@ final class RadioMeasures implements Topic {
     private static void gain(List<Details.Aerial> aerials, Trip trip, List<Measure> measures) {
         List<Figure> gains = aerials.stream().map(Details.Aerial::gain).toList();
         if (trip.terrain().is(Terrain.HILLS)) {
-            measures.add(Measure.of(GAIN_HILLS, "aerials", "", gains.stream().reduce(Figure::least).orElseThrow()));
+            measures.add(Measure.of(
+                    GAIN_HILLS,
+                    "aerials",
+                    "",
+                    gains.stream().reduce(Figure::least).orElseThrow()));
         } else if (trip.terrain().is(Terrain.OPEN) || !trip.terrain().known()) {
-            measures.add(Measure.of(GAIN_OPEN, "aerials", "", trip.terrain().known()
-                    ? gains.stream().reduce(Figure::most).orElseThrow() : Figure.missing(trip.terrain().missing())));
+            measures.add(Measure.of(
+                    GAIN_OPEN,
+                    "aerials",
+                    "",
+                    trip.terrain().known()
+                            ? gains.stream().reduce(Figure::most).orElseThrow()
+                            : Figure.missing(trip.terrain().missing())));
         }
     }
 
@@ -82,35 +104,51 @@ final class RadioMeasures implements Topic {
         Figure least = plan.practice("radio.sight-least");
         fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at -> {
             measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
-                    .worked("angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
-                            in("aerial aside", at.y(), "mm"), in("eye aside", eye.y(), "mm"),
-                            in("eye back", eye.x(), "mm"), in("aerial back", at.x(), "mm")));
+                    .worked(
+                            "angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
+                            in("aerial aside", at.y(), "mm"),
+                            in("eye aside", eye.y(), "mm"),
+                            in("eye back", eye.x(), "mm"),
+                            in("aerial back", at.x(), "mm")));
             measures.add(Measure.enough(ASIDE, fitment.name(), "", RadioRange.aside(eye, at.x(), least))
-                    .worked("aside = (eye back - aerial back) x tan(least)", in("eye back", eye.x(), "mm"),
-                            in("aerial back", at.x(), "mm"), in("least", least, "deg")));
+                    .worked(
+                            "aside = (eye back - aerial back) x tan(least)",
+                            in("eye back", eye.x(), "mm"),
+                            in("aerial back", at.x(), "mm"),
+                            in("least", least, "deg")));
         });
         boolean roof = aerial.place().is(Details.AerialPlace.ROOF);
         if (roof && !aerial.folds().is(YesNo.YES)) {
-            Figure tip = aerial.folds().known() ? aerial.tip() : Figure.missing(aerial.folds().missing());
-            measures.add(Measure.of(HEIGHT, fitment.name(), "", tip, plan.sheet().trip().headroom()));
+            Figure tip = aerial.folds().known()
+                    ? aerial.tip()
+                    : Figure.missing(aerial.folds().missing());
+            measures.add(Measure.of(
+                    HEIGHT, fitment.name(), "", tip, plan.sheet().trip().headroom()));
         } else if (!aerial.place().known()) {
-            measures.add(Measure.of(HEIGHT, fitment.name(), "", Figure.missing(aerial.place().missing()),
+            measures.add(Measure.of(
+                    HEIGHT,
+                    fitment.name(),
+                    "",
+                    Figure.missing(aerial.place().missing()),
                     plan.sheet().trip().headroom()));
         }
     }
 
     private static void separation(Fitment one, Fitment other, List<Measure> measures) {
-        Figure lower = ((Details.Aerial) one.details()).frequency()
-                .least(((Details.Aerial) other.details()).frequency());
+        Figure lower =
+                ((Details.Aerial) one.details()).frequency().least(((Details.Aerial) other.details()).frequency());
         Point from = place(one);
         Point to = place(other);
         Figure separation = RadioRange.wavelengths(from, to, lower);
         // Two on the very same foot are changed for each other and never stand together.
         if (separation.value() != 0) {
             measures.add(Measure.of(SEPARATION, one.name() + " and " + other.name(), "", separation)
-                    .worked("apart = sqrt(along^2 + across^2 + up^2) x frequency / 299.792458",
-                            in("along", from.x().minus(to.x()), "m"), in("across", from.y().minus(to.y()), "m"),
-                            in("up", from.z().minus(to.z()), "m"), in("frequency", lower, "MHz")));
+                    .worked(
+                            "apart = sqrt(along^2 + across^2 + up^2) x frequency / 299.792458",
+                            in("along", from.x().minus(to.x()), "m"),
+                            in("across", from.y().minus(to.y()), "m"),
+                            in("up", from.z().minus(to.z()), "m"),
+                            in("frequency", lower, "MHz")));
         }
     }
 
@@ -127,17 +165,24 @@ final class RadioMeasures implements Topic {
             measures.add(Measure.of(AIRED, fitment.name(), "", radio.aired()));
         }
         if (!radio.service().is(Details.RadioService.OTHER)) {
-            measures.add(Measure.of(POWER, fitment.name(), "",
-                    radio.service().known() ? radio.power() : Figure.missing(radio.service().missing())));
+            measures.add(Measure.of(
+                    POWER,
+                    fitment.name(),
+                    "",
+                    radio.service().known()
+                            ? radio.power()
+                            : Figure.missing(radio.service().missing())));
         }
-        plan.details(Details.Aerial.class).stream().min(fittest(radio)).ifPresent(aerial ->
-                measures.add(range(fitment.name(), plan.sheet().trip().radioRange(), radio, aerial)));
+        plan.details(Details.Aerial.class).stream()
+                .min(fittest(radio))
+                .ifPresent(aerial ->
+                        measures.add(range(fitment.name(), plan.sheet().trip().radioRange(), radio, aerial)));
     }
 
     /** The aerial nearest to the radio's frequency first, of several the tallest. */
     private static Comparator<Details.Aerial> fittest(Details.Radio radio) {
         return Comparator.<Details.Aerial>comparingDouble(each ->
-                Math.abs(each.frequency().value() - radio.frequency().value()))
+                        Math.abs(each.frequency().value() - radio.frequency().value()))
                 .thenComparing(each -> each.tip().value(), Comparator.reverseOrder());
     }
 
@@ -147,9 +192,12 @@ final class RadioMeasures implements Topic {
         Figure horizon = RadioRange.horizon(aerial.tip(), aerial.tip());
         return Measure.of(RANGE, name, "", wanted, free.least(horizon))
                 .worked("reach = min(free, horizon)", in("free", free, "km"), in("horizon", horizon, "km"))
-                .worked("free = 10^((10 x log(power / (signal / 1000000)^2 x 50) + 2 x gain - 32.4"
-                        + " - 20 x log(frequency)) / 20)", in("power", radio.power(), "W"),
-                        in("signal", radio.sensitivity(), "uV"), in("gain", aerial.gain(), "dBi"),
+                .worked(
+                        "free = 10^((10 x log(power / (signal / 1000000)^2 x 50) + 2 x gain - 32.4"
+                                + " - 20 x log(frequency)) / 20)",
+                        in("power", radio.power(), "W"),
+                        in("signal", radio.sensitivity(), "uV"),
+                        in("gain", aerial.gain(), "dBi"),
                         in("frequency", radio.frequency(), "MHz"))
                 .worked("horizon = 2 x sqrt(2 x 4 / 3 x 6371 x tip / 1000)", in("tip", aerial.tip(), "m"));
     }

@@ -9,6 +9,7 @@ public final class RadioRange {
     private static final double EARTH = 6_371_000;
     /** Radio bends round the Earth as if it were this much larger: the usual standard atmosphere. */
     private static final double BENDING = 4 / 3.0;
+
     private static final double LIGHT = 299_792_458;
     private static final double SOCKET_OHMS = 50;
 
@@ -59,8 +60,7 @@ public final class RadioRange {
         Figure y = one.y().minus(other.y());
         Figure z = one.z().minus(other.z());
         Figure distance = x.times(x).plus(y.times(y)).plus(z.times(z));
-        return !distance.known() ? distance
-                : frequency.times(Math.sqrt(distance.value()) / LIGHT);
+        return !distance.known() ? distance : frequency.times(Math.sqrt(distance.value()) / LIGHT);
     }
 
     /**
@@ -72,8 +72,8 @@ public final class RadioRange {
     public static Figure sightAngle(Point eye, Point object) {
         Figure ahead = eye.x().minus(object.x());
         Figure aside = object.y().minus(eye.y());
-        return ahead.missingWith(aside, Figure.of(Math.toDegrees(Math.atan2(Math.abs(aside.value()), ahead.value())),
-                0));
+        return ahead.missingWith(
+                aside, Figure.of(Math.toDegrees(Math.atan2(Math.abs(aside.value()), ahead.value())), 0));
     }
 
     /**

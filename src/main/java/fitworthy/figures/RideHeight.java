@@ -23,7 +23,10 @@ public final class RideHeight {
      */
     public static Figure lift(Figure springs, Figure body, Figure tyreGrowth) {
         Figure lift = springs.plus(body).plus(tyreGrowth.times(0.5));
-        return lift.known() ? Figure.of(Math.round(lift.value() * PER_TENTH_OF_A_MILLIMETRE + LAST_BITS)
-                / PER_TENTH_OF_A_MILLIMETRE, lift.tolerance()) : lift;
+        return lift.known()
+                ? Figure.of(
+                        Math.round(lift.value() * PER_TENTH_OF_A_MILLIMETRE + LAST_BITS) / PER_TENTH_OF_A_MILLIMETRE,
+                        lift.tolerance())
+                : lift;
     }
 }

@@ -22,8 +22,14 @@ import java.util.Optional;
  * @param sun charge that the panels give a day, Ah; 0 without panels
  * @param driven charge that the chargers give on a day's drive, Ah; 0 without chargers
  */
-public record SecondBattery(List<Battery> batteries, List<Input> capacities, List<Input> drains, List<Input> panels,
-        List<Input> chargers, Figure sun, Figure driven) {
+public record SecondBattery(
+        List<Battery> batteries,
+        List<Input> capacities,
+        List<Input> drains,
+        List<Input> panels,
+        List<Input> chargers,
+        Figure sun,
+        Figure driven) {
 
     /**
      * The second battery of a loading in which the trip is set out on; nothing where there is none or nothing hangs on
@@ -32,20 +38,33 @@ public record SecondBattery(List<Battery> batteries, List<Input> capacities, Lis
     public static Optional<SecondBattery> of(Loading loading) {
         List<Battery> batteries = ElectricalMeasures.details(loading, Battery.class);
         List<Circuit> circuits = ElectricalMeasures.circuits(loading).stream()
-                .filter(each -> !each.battery().is(Circuit.Supply.STARTER)).toList();
+                .filter(each -> !each.battery().is(Circuit.Supply.STARTER))
+                .toList();
         if (!loading.setsOut() || batteries.isEmpty() || circuits.isEmpty()) {
             return Optional.empty();
         }
         Sheet.Trip trip = loading.plan().sheet().trip();
-        List<Input> panels = ElectricalMeasures.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power,
-                "W");
+        List<Input> panels =
+                ElectricalMeasures.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
         List<Input> chargers = ElectricalMeasures.parts(loading, Details.Charger.class, Details.Charger::output, "A");
-        Figure sun = panels.isEmpty() ? Figure.of(0, 0)
-                : BatteryLife.solar(ElectricalMeasures.sum(panels), trip.sun(), batteries.get(0).voltage());
-        Figure driven = chargers.isEmpty() ? Figure.of(0, 0) : ElectricalMeasures.sum(chargers).times(trip.driving());
-        return Optional.of(new SecondBattery(batteries,
+        Figure sun = panels.isEmpty()
+                ? Figure.of(0, 0)
+                : BatteryLife.solar(
+                        ElectricalMeasures.sum(panels),
+                        trip.sun(),
+                        batteries.get(0).voltage());
+        Figure driven = chargers.isEmpty()
+                ? Figure.of(0, 0)
+                : ElectricalMeasures.sum(chargers).times(trip.driving());
+        return Optional.of(new SecondBattery(
+                batteries,
                 ElectricalMeasures.parts(loading, Battery.class, Battery::capacity, "Ah"),
-                circuits.stream().map(each -> in(each.name(), daily(each), "Ah")).toList(), panels, chargers, sun,
+                circuits.stream()
+                        .map(each -> in(each.name(), daily(each), "Ah"))
+                        .toList(),
+                panels,
+                chargers,
+                sun,
                 driven));
     }
 
@@ -61,7 +80,8 @@ public record SecondBattery(List<Battery> batteries, List<Input> capacities, Lis
 
     /** Charge drawn a day from the second battery, Ah; missing where nobody says which battery it hangs on. */
     private static Figure daily(Circuit circuit) {
-        return circuit.battery().known() ? circuit.current().times(circuit.hours())
+        return circuit.battery().known()
+                ? circuit.current().times(circuit.hours())
                 : Figure.missing(circuit.battery().missing());
     }
 }

@@ -25,38 +25,54 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
         double across = Math.max(0, Math.min(whole, reach - side));
         double middle = reach - across / 2;
         double one = across * (1 + line.wayBack(behind) / image(middle));
-        return lines(Stream.concat(Stream.of(
-                new Formula("seen = one + min(one, displaced)",
-                        List.of(m("one", one), m("displaced", line.displaced(middle, behind)))),
-                new Formula("one = across x (1 + way / image)",
-                        List.of(m("across", across), m("way", line.wayBack(behind)), m("image", image(middle)))),
-                new Formula("across = max(0, min(whole, reach - side))",
-                        List.of(m("whole", whole), m("reach", reach), m("side", side))),
-                new Formula("whole = glass x cos(askew)",
-                        List.of(m("glass", glass), deg("askew", line.turn(reach - whole / 2))))),
+        return lines(Stream.concat(
+                Stream.of(
+                        new Formula(
+                                "seen = one + min(one, displaced)",
+                                List.of(m("one", one), m("displaced", line.displaced(middle, behind)))),
+                        new Formula(
+                                "one = across x (1 + way / image)",
+                                List.of(
+                                        m("across", across),
+                                        m("way", line.wayBack(behind)),
+                                        m("image", image(middle)))),
+                        new Formula(
+                                "across = max(0, min(whole, reach - side))",
+                                List.of(m("whole", whole), m("reach", reach), m("side", side))),
+                        new Formula(
+                                "whole = glass x cos(askew)",
+                                List.of(m("glass", glass), deg("askew", line.turn(reach - whole / 2))))),
                 way(middle, false)));
     }
 
     /** To the place of the glass that shows a width of road; {@code reach} is that place. */
     List<String> reachNeeded(double width) {
-        return lines(Stream.concat(Stream.of(new Formula("reach rounded up = 1000 x (side + across)",
-                List.of(m("side", side), m("across", reach - side)))), needed(width, reach - side, false)));
+        return lines(Stream.concat(
+                Stream.of(new Formula(
+                        "reach rounded up = 1000 x (side + across)",
+                        List.of(m("side", side), m("across", reach - side)))),
+                needed(width, reach - side, false)));
     }
 
     /** To the width of glass at {@code reach} that shows a width of road. */
     List<String> glassNeeded(double width) {
         double across = line.acrossNeeded(width, reach, behind);
-        return lines(Stream.concat(Stream.of(new Formula("glass rounded up = 1000 x across / cos(turn)",
-                List.of(m("across", across), deg("turn", line.turn(reach - across / 2))))),
+        return lines(Stream.concat(
+                Stream.of(new Formula(
+                        "glass rounded up = 1000 x across / cos(turn)",
+                        List.of(m("across", across), deg("turn", line.turn(reach - across / 2))))),
                 needed(width, across, true)));
     }
 
     private Stream<Formula> needed(double width, double across, boolean turned) {
         double middle = reach - across / 2;
-        return Stream.concat(Stream.of(
-                new Formula("across = max(width / 2, width - displaced) / (1 + way / image)",
-                        List.of(m("width", width), m("displaced", line.displaced(middle, behind)),
-                                m("way", line.wayBack(behind)), m("image", image(middle))))), way(middle, turned));
+        return Stream.concat(
+                Stream.of(new Formula(
+                        "across = max(width / 2, width - displaced) / (1 + way / image)",
+                        List.of(
+                                m("width", width), m("displaced", line.displaced(middle, behind)),
+                                m("way", line.wayBack(behind)), m("image", image(middle))))),
+                way(middle, turned));
     }
 
     /**
@@ -71,14 +87,18 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
         Input ahead = m("ahead", line.eyeX() - line.glassX());
         List<Input> across = List.of(m("middle", middle), m("eye", line.eyeY()), ahead);
         Stream<Formula> way = Stream.of(
-                flat ? new Formula("image = distance", List.of(distance))
-                        : new Formula("image = 1 / (1 / distance + 2 / (radius x cos(turn)))",
+                flat
+                        ? new Formula("image = distance", List.of(distance))
+                        : new Formula(
+                                "image = 1 / (1 / distance + 2 / (radius x cos(turn)))",
                                 List.of(distance, m("radius", line.radius()), deg("turn", line.turn(middle)))),
-                new Formula("displaced = 0.065 x max(0, ahead / distance) x way / distance",
+                new Formula(
+                        "displaced = 0.065 x max(0, ahead / distance) x way / distance",
                         List.of(ahead, distance, back)),
                 new Formula("way = ahead + behind", List.of(ahead, m("behind", behind))),
                 new Formula("distance = sqrt(ahead^2 + (middle - eye)^2)", across));
-        return flat && !turned ? way
+        return flat && !turned
+                ? way
                 : Stream.concat(way, Stream.of(new Formula("turn = atan((middle - eye) / ahead) / 2", across)));
     }
 

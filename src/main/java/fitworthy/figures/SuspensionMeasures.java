@@ -23,37 +23,52 @@ import java.util.stream.Stream;
 final class SuspensionMeasures implements Topic {
 
     private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
-    private static final MeasureKind STABILITY_LIFT = number("suspension.stability-lift", "mm", 0,
-            "lift in all, with stability control");
-    private static final MeasureKind HEIGHT_CHANGE = number("suspension.height-change", "mm", 0,
-            "change of ride height by the springs, up or down");
-    private static final MeasureKind TRAVEL = number("suspension.travel", "%", 1,
-            "part of the wheel travel that is kept");
-    private static final MeasureKind LOAD_MOST = rated("suspension.load-most", "kg", 0, "fixed load on the axle",
-            "most that the springs are made for");
-    private static final MeasureKind LOAD_LEAST = rated("suspension.load-least", "kg", 0, "fixed load on the axle",
-            "least that the springs are made for");
-    private static final MeasureKind LOAD_ON_MADE = number("suspension.load-on-made", "kg", 0,
-            "fixed load on the maker's springs");
+    private static final MeasureKind STABILITY_LIFT =
+            number("suspension.stability-lift", "mm", 0, "lift in all, with stability control");
+    private static final MeasureKind HEIGHT_CHANGE =
+            number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
+    private static final MeasureKind TRAVEL =
+            number("suspension.travel", "%", 1, "part of the wheel travel that is kept");
+    private static final MeasureKind LOAD_MOST =
+            rated("suspension.load-most", "kg", 0, "fixed load on the axle", "most that the springs are made for");
+    private static final MeasureKind LOAD_LEAST =
+            rated("suspension.load-least", "kg", 0, "fixed load on the axle", "least that the springs are made for");
+    private static final MeasureKind LOAD_ON_MADE =
+            number("suspension.load-on-made", "kg", 0, "fixed load on the maker's springs");
     private static final MeasureKind FREQUENCY = number("suspension.frequency", "Hz", 2, "natural frequency");
-    private static final MeasureKind REAR_TO_FRONT = number("suspension.rear-to-front", "", 2,
-            "natural frequency of the rear over that of the front");
-    private static final MeasureKind SAG = number("suspension.sag", "%", 0,
-            "part of the travel to the bump stop that the load takes up");
-    private static final MeasureKind RATE_NEEDED = number("suspension.rate-needed", "N/mm", 1,
-            "rate of a spring that is stiff enough");
-    private static final MeasureKind SAG_RATE_NEEDED = number("suspension.sag-rate-needed", "N/mm", 1,
-            "rate of a spring that keeps enough of its travel");
+    private static final MeasureKind REAR_TO_FRONT =
+            number("suspension.rear-to-front", "", 2, "natural frequency of the rear over that of the front");
+    private static final MeasureKind SAG =
+            number("suspension.sag", "%", 0, "part of the travel to the bump stop that the load takes up");
+    private static final MeasureKind RATE_NEEDED =
+            number("suspension.rate-needed", "N/mm", 1, "rate of a spring that is stiff enough");
+    private static final MeasureKind SAG_RATE_NEEDED =
+            number("suspension.sag-rate-needed", "N/mm", 1, "rate of a spring that keeps enough of its travel");
     private static final MeasureKind LINES = word("suspension.lines", "whether brake hoses and leads reach");
-    private static final MeasureKind JOINT = number("suspension.joint-angle", "deg", 1,
-            "largest angle of a universal joint");
+    private static final MeasureKind JOINT =
+            number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
     private static final MeasureKind ALIGNMENT = word("suspension.alignment", "whether it is planned");
     private static final MeasureKind LAMP_AIM = word("suspension.lamp-aim", "whether it is planned");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LIFT, STABILITY_LIFT, HEIGHT_CHANGE, TRAVEL, LOAD_MOST, LOAD_LEAST, LOAD_ON_MADE, FREQUENCY,
-                REAR_TO_FRONT, SAG, LINES, JOINT, ALIGNMENT, LAMP_AIM, RATE_NEEDED, SAG_RATE_NEEDED);
+        return List.of(
+                LIFT,
+                STABILITY_LIFT,
+                HEIGHT_CHANGE,
+                TRAVEL,
+                LOAD_MOST,
+                LOAD_LEAST,
+                LOAD_ON_MADE,
+                FREQUENCY,
+                REAR_TO_FRONT,
+                SAG,
+                LINES,
+                JOINT,
+                ALIGNMENT,
+                LAMP_AIM,
+                RATE_NEEDED,
+                SAG_RATE_NEEDED);
     }
 
     @Override
@@ -61,7 +76,9 @@ final class SuspensionMeasures implements Topic {
         List<Springs> springs = plan.details(Springs.class);
         List<BodyLift> bodyLifts = plan.details(BodyLift.class);
         // Not known differs from zero too.
-        if (!springs.isEmpty() || !bodyLifts.isEmpty() || TyreMeasures.growth(plan).value() != 0) {
+        if (!springs.isEmpty()
+                || !bodyLifts.isEmpty()
+                || TyreMeasures.growth(plan).value() != 0) {
             lift(plan, "front axle", End.FRONT, measures);
             lift(plan, "rear axle", End.REAR, measures);
         }
@@ -74,7 +91,9 @@ final class SuspensionMeasures implements Topic {
         }
         Choice.any(springs.stream().map(Springs::alignment))
                 .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", "", answer)));
-        Choice.any(Stream.concat(springs.stream().map(Springs::lampAim), bodyLifts.stream().map(BodyLift::lampAim)))
+        Choice.any(Stream.concat(
+                        springs.stream().map(Springs::lampAim),
+                        bodyLifts.stream().map(BodyLift::lampAim)))
                 .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", "", answer)));
     }
 
@@ -116,13 +135,18 @@ final class SuspensionMeasures implements Topic {
         Figure springs = planned(plan, end).map(Springs::lift).orElse(Figure.of(0, 0));
         Figure growth = TyreMeasures.growth(plan);
         Figure lift = RideHeight.lift(springs, body, growth);
-        Working sum = new Working.Formula("lift = springs + body + growth / 2", List.of(in("springs", springs, "mm"),
-                in("body", body, "mm"), in("growth", growth, "mm")));
+        Working sum = new Working.Formula(
+                "lift = springs + body + growth / 2",
+                List.of(in("springs", springs, "mm"), in("body", body, "mm"), in("growth", growth, "mm")));
         measures.add(Measure.of(LIFT, axle, "", lift).worked(sum));
         Choice<YesNo> stabilityControl = plan.vehicle().stabilityControl();
         if (!stabilityControl.is(YesNo.NO)) {
-            measures.add(Measure.of(STABILITY_LIFT, axle, "",
-                    stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing())).worked(sum));
+            measures.add(Measure.of(
+                            STABILITY_LIFT,
+                            axle,
+                            "",
+                            stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing()))
+                    .worked(sum));
         }
     }
 
@@ -132,8 +156,8 @@ final class SuspensionMeasures implements Topic {
         AxleLoads fixed = Loading.fixedParts(plan);
         Figure load = atFront ? fixed.front() : fixed.rear();
         Figure lift = springs.lift();
-        measures.add(Measure.of(HEIGHT_CHANGE, name, "",
-                lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
+        measures.add(Measure.of(
+                HEIGHT_CHANGE, name, "", lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
         Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
         measures.add(Measure.of(TRAVEL, name, "", springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
@@ -146,7 +170,9 @@ final class SuspensionMeasures implements Topic {
     }
 
     private static Optional<Springs> planned(Plan plan, End end) {
-        return plan.details(Springs.class).stream().filter(springs -> springs.end().is(end)).findFirst();
+        return plan.details(Springs.class).stream()
+                .filter(springs -> springs.end().is(end))
+                .findFirst();
     }
 
     private static Figure frequency(Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
@@ -154,46 +180,70 @@ final class SuspensionMeasures implements Topic {
         return SpringRate.frequency(rate, axleLoad.minus(made.unsprung()).times(0.5));
     }
 
-    private static Working[] oscillation(String result, String rateName, Optional<Springs> springs,
-            Vehicle.AxleSuspension made, Figure axleLoad) {
+    private static Working[] oscillation(
+            String result, String rateName, Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
         Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
-        Working frequency = new Working.Formula(result + " = sqrt(2 x " + rateName + " / (load - unsprung)) / (2 x pi)",
+        Working frequency = new Working.Formula(
+                result + " = sqrt(2 x " + rateName + " / (load - unsprung)) / (2 x pi)",
                 List.of(in(rateName, rate, "N/m"), in("load", axleLoad, "kg"), in("unsprung", made.unsprung(), "kg")));
         return springs.map(planned -> new Working[] {frequency, atWheel(rateName, planned)})
                 .orElse(new Working[] {frequency});
     }
 
     private static Working atWheel(String result, Springs springs) {
-        return new Working.Formula(result + " = spring x lever^2",
+        return new Working.Formula(
+                result + " = spring x lever^2",
                 List.of(in("spring", springs.rate(), "N/m"), in("lever", springs.motionRatio(), "")));
     }
 
     /** The rate that the least frequency asks for; a rate goes with the square of the frequency. */
-    private static void stiffness(String axle, Loading loading, Springs springs, Figure frequency,
-            List<Measure> measures) {
+    private static void stiffness(
+            String axle, Loading loading, Springs springs, Figure frequency, List<Measure> measures) {
         Figure least = loading.plan().practice("suspension.frequency-least");
-        measures.add(Measure.enough(RATE_NEEDED, axle, loading.loadCase().name(),
-                Derived.of(v -> v[0] * Math.pow(v[1] / v[2], 2), springs.rate(), least, frequency))
-                .worked("needed = spring x (least / frequency)^2", in("spring", springs.rate(), "N/mm"),
-                        in("least", least, "Hz"), in("frequency", frequency, "Hz")));
+        measures.add(Measure.enough(
+                        RATE_NEEDED,
+                        axle,
+                        loading.loadCase().name(),
+                        Derived.of(v -> v[0] * Math.pow(v[1] / v[2], 2), springs.rate(), least, frequency))
+                .worked(
+                        "needed = spring x (least / frequency)^2",
+                        in("spring", springs.rate(), "N/mm"),
+                        in("least", least, "Hz"),
+                        in("frequency", frequency, "Hz")));
     }
 
-    private static void sag(String axle, Loading loading, Springs springs, Figure load, Figure bare, Figure fixed,
+    private static void sag(
+            String axle,
+            Loading loading,
+            Springs springs,
+            Figure load,
+            Figure bare,
+            Figure fixed,
             List<Measure> measures) {
         String loadCase = loading.loadCase().name();
         Figure rate = wheelRate(springs);
         Figure added = load.minus(bare).minus(fixed);
         Figure sag = SpringRate.deflection(added.times(0.5), rate).dividedBy(springs.bumpTravel());
         measures.add(Measure.of(SAG, axle, loadCase, sag)
-                .worked("taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel", in("load", load, "kg"),
-                        in("bare", bare, "kg"), in("fixed", fixed, "kg"), in("rate", rate, "N/m"),
+                .worked(
+                        "taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel",
+                        in("load", load, "kg"),
+                        in("bare", bare, "kg"),
+                        in("fixed", fixed, "kg"),
+                        in("rate", rate, "N/m"),
                         in("travel", springs.bumpTravel(), "m"))
                 .worked(atWheel("rate", springs)));
         Figure most = loading.plan().practice("suspension.sag-most");
-        measures.add(Measure.enough(SAG_RATE_NEEDED, axle, loadCase,
-                springs.rate().times(sag.most(Figure.of(0, 0))).dividedBy(most))
-                .worked("needed = spring x max(0, taken) / most", in("spring", springs.rate(), "N/mm"),
-                        in("taken", sag, "%"), in("most", most, "%")));
+        measures.add(Measure.enough(
+                        SAG_RATE_NEEDED,
+                        axle,
+                        loadCase,
+                        springs.rate().times(sag.most(Figure.of(0, 0))).dividedBy(most))
+                .worked(
+                        "needed = spring x max(0, taken) / most",
+                        in("spring", springs.rate(), "N/mm"),
+                        in("taken", sag, "%"),
+                        in("most", most, "%")));
     }
 
     private static Working fixedSheet(Plan plan) {

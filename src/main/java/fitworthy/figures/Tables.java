@@ -15,8 +15,11 @@ import java.util.Set;
  * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by its section in m2
  * @param usualOrder kinds of part and job, each with the kinds that are usually done before it
  */
-public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speedSymbolMetresPerSecond,
-        NavigableMap<Double, Double> cableAmperes, Map<String, Set<String>> usualOrder) {
+public record Tables(
+        Map<Integer, Double> loadIndexKg,
+        Map<String, Double> speedSymbolMetresPerSecond,
+        NavigableMap<Double, Double> cableAmperes,
+        Map<String, Set<String>> usualOrder) {
 
     /** Stands in the order of work for the fitting of any part or tank. */
     public static final String ANY_PART = "any-part";
@@ -30,17 +33,26 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
         }
         Double load = loadIndexKg.get((int) Math.round(loadIndex.value()));
         return load == null
-                ? Figure.missing(new Missing("load index " + Math.round(loadIndex.value()),
-                        "a load for this index in the rule book's table", "rules/tables/load-index.csv"))
+                ? Figure.missing(new Missing(
+                        "load index " + Math.round(loadIndex.value()),
+                        "a load for this index in the rule book's table",
+                        "rules/tables/load-index.csv"))
                 : Figure.of(load, 0);
     }
 
     /** The least load index in the table whose tyre carries a load in kg. */
     public Figure tyreIndex(Figure load) {
-        return !load.known() ? load : loadIndexKg.entrySet().stream().filter(row -> row.getValue() >= load.value())
-                .map(Map.Entry::getKey).min(Integer::compare).map(index -> Figure.of(index, 0))
-                .orElse(Figure.missing(new Missing("load index", "an index for such a load in the rule book's table",
-                        "rules/tables/load-index.csv")));
+        return !load.known()
+                ? load
+                : loadIndexKg.entrySet().stream()
+                        .filter(row -> row.getValue() >= load.value())
+                        .map(Map.Entry::getKey)
+                        .min(Integer::compare)
+                        .map(index -> Figure.of(index, 0))
+                        .orElse(Figure.missing(new Missing(
+                                "load index",
+                                "an index for such a load in the rule book's table",
+                                "rules/tables/load-index.csv")));
     }
 
     /** Highest speed of a tyre with this symbol, or missing where there is none such. */
@@ -51,8 +63,10 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
 
     /** The slowest symbol in the table of a tyre made for a speed in m/s; nothing where the table ends below it. */
     public Optional<String> tyreSymbol(double speed) {
-        return speedSymbolMetresPerSecond.entrySet().stream().filter(row -> row.getValue() >= speed)
-                .min(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+        return speedSymbolMetresPerSecond.entrySet().stream()
+                .filter(row -> row.getValue() >= speed)
+                .min(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey);
     }
 
     /**
@@ -63,8 +77,9 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
      */
     public Figure cableRating(Figure section, Figure place) {
         Map.Entry<Double, Double> row = section.known() ? cableAmperes.floorEntry(section.value()) : null;
-        Figure rating = !section.known() ? section : row != null ? Figure.of(row.getValue(), 0)
-                : Figure.missing(notInTable("a cable as thin as this"));
+        Figure rating = !section.known()
+                ? section
+                : row != null ? Figure.of(row.getValue(), 0) : Figure.missing(notInTable("a cable as thin as this"));
         return rating.times(place);
     }
 
@@ -78,8 +93,10 @@ public record Tables(Map<Integer, Double> loadIndexKg, Map<String, Double> speed
         if (!current.known() || !place.known()) {
             return current.missingWith(place, current);
         }
-        return cableAmperes.entrySet().stream().filter(row -> row.getValue() * place.value() >= current.value())
-                .findFirst().map(row -> Figure.of(row.getKey(), 0))
+        return cableAmperes.entrySet().stream()
+                .filter(row -> row.getValue() * place.value() >= current.value())
+                .findFirst()
+                .map(row -> Figure.of(row.getKey(), 0))
                 .orElseGet(() -> Figure.missing(notInTable("a cable for such a current")));
     }
 

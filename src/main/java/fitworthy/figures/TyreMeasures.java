@@ -24,54 +24,54 @@ import java.util.Optional;
 final class TyreMeasures implements Topic {
 
     private static final MeasureKind LOAD = rated("tyres.load", "kg", 0, "load on the axle", "what its tyres carry");
-    private static final MeasureKind AXLE_LIMIT = rated("tyres.axle-limit", "kg", 0, "axle limit",
-            "what its tyres carry");
+    private static final MeasureKind AXLE_LIMIT =
+            rated("tyres.axle-limit", "kg", 0, "axle limit", "what its tyres carry");
     private static final MeasureKind INDEX_NEEDED = number("tyres.index-needed", "", 0, "load index for this load");
-    private static final MeasureKind AXLE_INDEX_NEEDED = number("tyres.axle-index-needed", "", 0,
-            "load index for the axle limit");
-    private static final MeasureKind WHEEL_NEEDED = number("tyres.wheel-needed", "kg", 0,
-            "rating of a wheel for this load");
-    private static final MeasureKind AXLE_WHEEL_NEEDED = number("tyres.axle-wheel-needed", "kg", 0,
-            "rating of a wheel for the axle limit");
-    private static final MeasureKind WHEEL_LOAD = rated("tyres.wheel-load", "kg", 0, "load on the axle",
-            "what its wheels carry");
-    private static final MeasureKind WHEEL_AXLE_LIMIT = rated("tyres.wheel-axle-limit", "kg", 0, "axle limit",
-            "what its wheels carry");
-    private static final MeasureKind WHEEL_BELOW_TYRE = rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre",
-            "rating of one wheel");
-    private static final MeasureKind SPEED = rated("tyres.speed", "km/h", 0, "highest speed that will be driven",
-            "speed of the tyres' symbol");
-    private static final MeasureKind SYMBOL_NEEDED = MeasureKind.word("tyres.symbol-needed",
-            "slowest speed symbol for this speed");
-    private static final MeasureKind SPEED_RATING = number("tyres.speed-rating", "km/h", 0,
-            "speed of the symbol of tyres slower than the maker's");
-    private static final MeasureKind GROWTH = number("tyres.diameter-growth", "mm", 1,
-            "growth of the nominal diameter");
+    private static final MeasureKind AXLE_INDEX_NEEDED =
+            number("tyres.axle-index-needed", "", 0, "load index for the axle limit");
+    private static final MeasureKind WHEEL_NEEDED =
+            number("tyres.wheel-needed", "kg", 0, "rating of a wheel for this load");
+    private static final MeasureKind AXLE_WHEEL_NEEDED =
+            number("tyres.axle-wheel-needed", "kg", 0, "rating of a wheel for the axle limit");
+    private static final MeasureKind WHEEL_LOAD =
+            rated("tyres.wheel-load", "kg", 0, "load on the axle", "what its wheels carry");
+    private static final MeasureKind WHEEL_AXLE_LIMIT =
+            rated("tyres.wheel-axle-limit", "kg", 0, "axle limit", "what its wheels carry");
+    private static final MeasureKind WHEEL_BELOW_TYRE =
+            rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre", "rating of one wheel");
+    private static final MeasureKind SPEED =
+            rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
+    private static final MeasureKind SYMBOL_NEEDED =
+            MeasureKind.word("tyres.symbol-needed", "slowest speed symbol for this speed");
+    private static final MeasureKind SPEED_RATING =
+            number("tyres.speed-rating", "km/h", 0, "speed of the symbol of tyres slower than the maker's");
+    private static final MeasureKind GROWTH =
+            number("tyres.diameter-growth", "mm", 1, "growth of the nominal diameter");
     private static final MeasureKind LOSS = number("tyres.diameter-loss", "mm", 1, "loss of nominal diameter");
-    private static final MeasureKind CHANGE = number("tyres.diameter-change", "%", 2,
-            "change of the nominal diameter either way");
-    private static final MeasureKind SPEEDOMETER = number("tyres.speedometer", "%", 1,
-            "speed shown as a share of the true speed");
-    private static final MeasureKind GEARING = number("tyres.gearing", "%", 1,
-            "by how much the larger tyres lengthen the gearing");
+    private static final MeasureKind CHANGE =
+            number("tyres.diameter-change", "%", 2, "change of the nominal diameter either way");
+    private static final MeasureKind SPEEDOMETER =
+            number("tyres.speedometer", "%", 1, "speed shown as a share of the true speed");
+    private static final MeasureKind GEARING =
+            number("tyres.gearing", "%", 1, "by how much the larger tyres lengthen the gearing");
     private static final MeasureKind LIFT = number("tyres.lift", "mm", 0, "lift from the larger tyres");
-    private static final MeasureKind RIM_NARROW = rated("tyres.rim-narrow", "in", 1, "rim width",
-            "narrowest rim for the tyre");
-    private static final MeasureKind RIM_WIDE = rated("tyres.rim-wide", "in", 1, "rim width",
-            "widest rim for the tyre");
-    private static final MeasureKind RIM_SAME = MeasureKind.word("tyres.rim-same",
-            "whether tyres and wheels have the same rim diameter");
-    private static final MeasureKind WIDTH = number("tyres.width", "%", 0,
-            "section width as a share of that of the maker's tyres");
+    private static final MeasureKind RIM_NARROW =
+            rated("tyres.rim-narrow", "in", 1, "rim width", "narrowest rim for the tyre");
+    private static final MeasureKind RIM_WIDE =
+            rated("tyres.rim-wide", "in", 1, "rim width", "widest rim for the tyre");
+    private static final MeasureKind RIM_SAME =
+            MeasureKind.word("tyres.rim-same", "whether tyres and wheels have the same rim diameter");
+    private static final MeasureKind WIDTH =
+            number("tyres.width", "%", 0, "section width as a share of that of the maker's tyres");
     private static final MeasureKind TRACK = number("tyres.track", "mm", 0, "added track");
-    private static final MeasureKind TRACK_PASSENGER = number("tyres.track-passenger", "mm", 0,
-            "added track of a passenger car");
-    private static final MeasureKind PRESSURE = rated("tyres.pressure", "kPa", 0, "planned pressure",
-            "pressure for the load");
-    private static final MeasureKind SPARE_SAME = MeasureKind.word("tyres.spare-same",
-            "whether the spare is of the same size as the tyres on the road");
-    private static final MeasureKind SPARE_LOAD = rated("tyres.spare-load", "kg", 0, "load on one tyre of the axle",
-            "load of the spare");
+    private static final MeasureKind TRACK_PASSENGER =
+            number("tyres.track-passenger", "mm", 0, "added track of a passenger car");
+    private static final MeasureKind PRESSURE =
+            rated("tyres.pressure", "kPa", 0, "planned pressure", "pressure for the load");
+    private static final MeasureKind SPARE_SAME =
+            MeasureKind.word("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
+    private static final MeasureKind SPARE_LOAD =
+            rated("tyres.spare-load", "kg", 0, "load on one tyre of the axle", "load of the spare");
     private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
 
     /** Growth in m below which two nominal sizes are the same. */
@@ -81,10 +81,35 @@ final class TyreMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LOAD, AXLE_LIMIT, WHEEL_LOAD, WHEEL_AXLE_LIMIT, WHEEL_BELOW_TYRE, SPEED, SPEED_RATING, GROWTH,
-                LOSS, CHANGE, SPEEDOMETER, GEARING, LIFT, RIM_NARROW, RIM_WIDE, RIM_SAME, WIDTH, TRACK,
-                TRACK_PASSENGER, PRESSURE, SPARE_SAME, SPARE_LOAD, CLEARANCE, INDEX_NEEDED, AXLE_INDEX_NEEDED,
-                WHEEL_NEEDED, AXLE_WHEEL_NEEDED, SYMBOL_NEEDED);
+        return List.of(
+                LOAD,
+                AXLE_LIMIT,
+                WHEEL_LOAD,
+                WHEEL_AXLE_LIMIT,
+                WHEEL_BELOW_TYRE,
+                SPEED,
+                SPEED_RATING,
+                GROWTH,
+                LOSS,
+                CHANGE,
+                SPEEDOMETER,
+                GEARING,
+                LIFT,
+                RIM_NARROW,
+                RIM_WIDE,
+                RIM_SAME,
+                WIDTH,
+                TRACK,
+                TRACK_PASSENGER,
+                PRESSURE,
+                SPARE_SAME,
+                SPARE_LOAD,
+                CLEARANCE,
+                INDEX_NEEDED,
+                AXLE_INDEX_NEEDED,
+                WHEEL_NEEDED,
+                AXLE_WHEEL_NEEDED,
+                SYMBOL_NEEDED);
     }
 
     @Override
@@ -93,14 +118,16 @@ final class TyreMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
         axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
-        measures.add(Measure.of(SPEED, "tyres", "", plan.sheet().trip().topSpeed(),
-                symbolSpeed(plan, tyres, path(plan))).worked(symbol(tyres)));
+        measures.add(
+                Measure.of(SPEED, "tyres", "", plan.sheet().trip().topSpeed(), symbolSpeed(plan, tyres, path(plan)))
+                        .worked(symbol(tyres)));
         measures.add(symbolNeeded(plan));
         measures.add(Measure.of(SPARE_SAME, "spare", "", spareSame(plan)));
         if (wheelsInQuestion(plan)) {
             Figure rating = plan.wheels().rating();
-            measures.add(Measure.of(WHEEL_BELOW_TYRE, "wheels", "", plan.tables().tyreLoad(tyres.loadIndex()), rating)
-                    .worked(index(tyres.loadIndex())));
+            measures.add(
+                    Measure.of(WHEEL_BELOW_TYRE, "wheels", "", plan.tables().tyreLoad(tyres.loadIndex()), rating)
+                            .worked(index(tyres.loadIndex())));
         }
         boolean newTyres = planned(plan, Fitment.Kind.TYRES).isPresent();
         boolean newWheels = planned(plan, Fitment.Kind.WHEELS).isPresent();
@@ -119,7 +146,8 @@ final class TyreMeasures implements Topic {
     }
 
     private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {
-        measures.add(Measure.of(AXLE_LIMIT, axle, "", limit, tyresCarry(plan, rear)).worked(carried(plan, rear)));
+        measures.add(
+                Measure.of(AXLE_LIMIT, axle, "", limit, tyresCarry(plan, rear)).worked(carried(plan, rear)));
         measures.add(indexNeeded(AXLE_INDEX_NEEDED, plan, axle, "", limit, rear));
         if (wheelsInQuestion(plan)) {
             measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, "", limit, wheelsCarry(plan, rear))
@@ -128,27 +156,39 @@ final class TyreMeasures implements Topic {
         }
     }
 
-    private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load,
-            boolean rear) {
+    private static Measure indexNeeded(
+            MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {
         Figure each = load.times(1.0 / wheels(plan, rear));
-        return Measure.of(kind, axle, loadCase, plan.tables().tyreIndex(each)).worked(() ->
-                List.of("from the table of load indices, the first that carries "
+        return Measure.of(kind, axle, loadCase, plan.tables().tyreIndex(each))
+                .worked(() -> List.of("from the table of load indices, the first that carries "
                         + in("load", each, "kg").shown()));
     }
 
     private static Measure symbolNeeded(Plan plan) {
         Figure speed = plan.sheet().trip().topSpeed();
         Optional<String> symbol = speed.known() ? plan.tables().tyreSymbol(speed.value()) : Optional.empty();
-        return Measure.of(SYMBOL_NEEDED, "tyres", "", symbol.orElse(""), !speed.known() ? speed.missing()
-                : symbol.isPresent() ? List.of() : List.of(new Missing("speed symbol",
-                        "a symbol for such a speed in the rule book's table", "rules/tables/speed-symbol.csv")));
+        return Measure.of(
+                SYMBOL_NEEDED,
+                "tyres",
+                "",
+                symbol.orElse(""),
+                !speed.known()
+                        ? speed.missing()
+                        : symbol.isPresent()
+                                ? List.of()
+                                : List.of(new Missing(
+                                        "speed symbol",
+                                        "a symbol for such a speed in the rule book's table",
+                                        "rules/tables/speed-symbol.csv")));
     }
 
-    private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, String loadCase, Figure load,
-            boolean rear) {
+    private static Measure wheelNeeded(
+            MeasureKind kind, Plan plan, String axle, String loadCase, Figure load, boolean rear) {
         return Measure.enough(kind, axle, loadCase, load.times(1.0 / wheels(plan, rear)))
-                .worked("needed = load / wheels",
-                in("load", load, "kg"), in("wheels", Figure.of(wheels(plan, rear)), ""));
+                .worked(
+                        "needed = load / wheels",
+                        in("load", load, "kg"),
+                        in("wheels", Figure.of(wheels(plan, rear)), ""));
     }
 
     private static void newTyres(Plan plan, List<Measure> measures) {
@@ -160,35 +200,47 @@ final class TyreMeasures implements Topic {
         Working.Input[] diameters = {in("after", after, "mm"), in("before", before, "mm")};
         Working[] sizes = {nominal("after", tyres), nominal("before", made)};
         measures.add(Measure.of(CHANGE, "tyres", "", size(TyreFigures.growth(before, after)))
-                .worked("change = |after / before - 1|", diameters).worked(sizes));
+                .worked("change = |after / before - 1|", diameters)
+                .worked(sizes));
         if (growth.value() < 0) {
             measures.add(Measure.of(LOSS, "tyres", "", growth.times(-1))
-                    .worked("loss = before - after", diameters).worked(sizes));
+                    .worked("loss = before - after", diameters)
+                    .worked(sizes));
         } else {
             measures.add(Measure.of(GROWTH, "tyres", "", growth)
-                    .worked("growth = after - before", diameters).worked(sizes));
+                    .worked("growth = after - before", diameters)
+                    .worked(sizes));
             measures.add(Measure.of(GEARING, "tyres", "", TyreFigures.growth(before, after))
-                    .worked("growth = after / before - 1", diameters).worked(sizes));
+                    .worked("growth = after / before - 1", diameters)
+                    .worked(sizes));
             measures.add(Measure.of(LIFT, "tyres", "", growth.times(0.5))
-                    .worked("lift = (after - before) / 2", diameters).worked(sizes));
+                    .worked("lift = (after - before) / 2", diameters)
+                    .worked(sizes));
             if (growth.value() != 0 && !tyres.speedometerSet().is(YesNo.YES)) {
                 Figure over = plan.vehicle().speedometerOver();
                 measures.add(Measure.of(SPEEDOMETER, "speedometer", "", TyreFigures.speedShown(over, before, after))
-                        .worked("shown = (1 + over) x before / after", in("over", over, "%"), diameters[0],
+                        .worked(
+                                "shown = (1 + over) x before / after",
+                                in("over", over, "%"),
+                                diameters[0],
                                 diameters[1])
                         .worked(sizes));
             }
         }
         Figure width = width(tyres, path(plan));
         Figure madeWidth = width(made, STOCK);
-        measures.add(Measure.of(WIDTH, "tyres", "", classed(plan, "the greatest width of tyres",
-                width.dividedBy(madeWidth))).worked("width = after / before", in("after", width, "mm"),
-                        in("before", madeWidth, "mm")));
+        measures.add(
+                Measure.of(WIDTH, "tyres", "", classed(plan, "the greatest width of tyres", width.dividedBy(madeWidth)))
+                        .worked("width = after / before", in("after", width, "mm"), in("before", madeWidth, "mm")));
         Figure madeSpeed = symbolSpeed(plan, made, STOCK);
         Figure speed = symbolSpeed(plan, tyres, path(plan));
         if (!(speed.value() >= madeSpeed.value())) {
-            measures.add(Measure.of(SPEED_RATING, "tyres", "", classed(plan, "the least speed symbol",
-                    speed.missingWith(madeSpeed, speed))).worked(symbol(tyres)));
+            measures.add(Measure.of(
+                            SPEED_RATING,
+                            "tyres",
+                            "",
+                            classed(plan, "the least speed symbol", speed.missingWith(madeSpeed, speed)))
+                    .worked(symbol(tyres)));
         }
     }
 
@@ -204,7 +256,9 @@ final class TyreMeasures implements Topic {
         Vehicle.Tyres tyres = plan.tyres();
         Figure carried = tyresCarry(plan, rear);
         Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
-        measures.add(Measure.of(LOAD, axle, loadCase, load, carried).worked(carried(plan, rear)).worked(sheet));
+        measures.add(Measure.of(LOAD, axle, loadCase, load, carried)
+                .worked(carried(plan, rear))
+                .worked(sheet));
         measures.add(indexNeeded(INDEX_NEEDED, plan, axle, loadCase, load, rear));
         if (wheelsInQuestion(plan)) {
             measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, loadCase, load, rear));
@@ -213,28 +267,48 @@ final class TyreMeasures implements Topic {
         }
         // Overloaded tyres are a fault that no pressure mends.
         if (!(load.value() > carried.value())) {
-            measures.add(Measure.of(PRESSURE, axle, loadCase, rear ? tyres.rearPressure() : tyres.frontPressure(),
-                    TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried))
-                    .worked("needed = reference x load / carried", in("reference", tyres.referencePressure(), "kPa"),
-                            in("load", load, "kg"), in("carried", carried, "kg"))
+            measures.add(Measure.of(
+                            PRESSURE,
+                            axle,
+                            loadCase,
+                            rear ? tyres.rearPressure() : tyres.frontPressure(),
+                            TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried))
+                    .worked(
+                            "needed = reference x load / carried",
+                            in("reference", tyres.referencePressure(), "kPa"),
+                            in("load", load, "kg"),
+                            in("carried", carried, "kg"))
                     .worked(carried(plan, rear)));
         }
         Figure spare = plan.vehicle().spare().loadIndex();
-        measures.add(Measure.of(SPARE_LOAD, axle, loadCase, load.times(1.0 / wheels(plan, rear)),
-                plan.tables().tyreLoad(spare)).worked("load = axle / tyres", in("axle", load, "kg"),
-                tyreCount(plan, rear))
+        measures.add(Measure.of(
+                        SPARE_LOAD,
+                        axle,
+                        loadCase,
+                        load.times(1.0 / wheels(plan, rear)),
+                        plan.tables().tyreLoad(spare))
+                .worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
                 .worked(index(spare)));
     }
 
     private static Working[] carried(Plan plan, boolean rear) {
         Figure index = index(plan, rear);
-        return new Working[] {new Working.Formula("carried = tyres x load of one", List.of(tyreCount(plan, rear),
-                in("load of one", plan.tables().tyreLoad(index), "kg"))), index(index)};
+        return new Working[] {
+            new Working.Formula(
+                    "carried = tyres x load of one",
+                    List.of(
+                            tyreCount(plan, rear),
+                            in("load of one", plan.tables().tyreLoad(index), "kg"))),
+            index(index)
+        };
     }
 
     private static Working wheelsCarried(Plan plan, boolean rear) {
-        return new Working.Formula("carried = wheels x rating", List.of(
-                in("wheels", Figure.of(wheels(plan, rear)), ""), in("rating", plan.wheels().rating(), "kg")));
+        return new Working.Formula(
+                "carried = wheels x rating",
+                List.of(
+                        in("wheels", Figure.of(wheels(plan, rear)), ""),
+                        in("rating", plan.wheels().rating(), "kg")));
     }
 
     private static Working.Input tyreCount(Plan plan, boolean rear) {
@@ -251,10 +325,16 @@ final class TyreMeasures implements Topic {
 
     /** What a size says of the diameter; nothing where the sheet or the size itself gives it. */
     private static Working nominal(String name, Vehicle.Tyres tyres) {
-        return () -> TyreSize.read(tyres.size()).filter(size -> !tyres.diameter().known() && size.height().isPresent())
-                .map(size -> new Working.Formula(name + " = rim + 2 x width x height", List.of(
-                        in("rim", Figure.of(size.rim()), "mm"), in("width", Figure.of(size.width()), "mm"),
-                        in("height", Figure.of(size.height().getAsDouble()), "%"))).lines()).orElse(List.of());
+        return () -> TyreSize.read(tyres.size())
+                .filter(size -> !tyres.diameter().known() && size.height().isPresent())
+                .map(size -> new Working.Formula(
+                                name + " = rim + 2 x width x height",
+                                List.of(
+                                        in("rim", Figure.of(size.rim()), "mm"),
+                                        in("width", Figure.of(size.width()), "mm"),
+                                        in("height", Figure.of(size.height().getAsDouble()), "%")))
+                        .lines())
+                .orElse(List.of());
     }
 
     private static Figure tyresCarry(Plan plan, boolean rear) {
@@ -262,7 +342,9 @@ final class TyreMeasures implements Topic {
     }
 
     private static Figure index(Plan plan, boolean rear) {
-        return rear && dualRear(plan) ? plan.tyres().dualLoadIndex() : plan.tyres().loadIndex();
+        return rear && dualRear(plan)
+                ? plan.tyres().dualLoadIndex()
+                : plan.tyres().loadIndex();
     }
 
     private static Figure wheelsCarry(Plan plan, boolean rear) {
@@ -282,7 +364,9 @@ final class TyreMeasures implements Topic {
         Vehicle.Ratings made = plan.vehicle().ratings();
         boolean raised = !plan.ratings().frontAxle().equals(made.frontAxle())
                 || !plan.ratings().rearAxle().equals(made.rearAxle());
-        return planned(plan, Fitment.Kind.WHEELS).isPresent() || raised || plan.wheels().rating().known();
+        return planned(plan, Fitment.Kind.WHEELS).isPresent()
+                || raised
+                || plan.wheels().rating().known();
     }
 
     private static Choice<YesNo> spareSame(Plan plan) {
@@ -293,17 +377,20 @@ final class TyreMeasures implements Topic {
         if (plan.tyres().size().isEmpty()) {
             return new Choice<>(null, missing(Vehicle.Tyres.class, path(plan), "size"));
         }
-        return yesNo(TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));
+        return yesNo(
+                TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));
     }
 
     /** Wheels that stay have the rim diameter of the tyres that came on them. */
     private static Choice<YesNo> rimSame(Plan plan, boolean newWheels) {
         Figure tyre = rim(plan.tyres(), path(plan));
-        Figure wheel = newWheels ? plan.wheels().diameter()
+        Figure wheel = newWheels
+                ? plan.wheels().diameter()
                 : plan.wheels().diameter().or(rim(plan.vehicle().tyres(), STOCK));
         List<Missing> missing = tyre.missingWith(wheel, tyre).missing();
         // Rims come in steps of half an inch, so a millimetre tells them apart.
-        return missing.isEmpty() ? yesNo(Math.abs(tyre.value() - wheel.value()) < 0.001)
+        return missing.isEmpty()
+                ? yesNo(Math.abs(tyre.value() - wheel.value()) < 0.001)
                 : new Choice<>(null, missing.get(0));
     }
 
@@ -315,8 +402,9 @@ final class TyreMeasures implements Topic {
         Figure before = plan.vehicle().wheels().offset();
         Figure after = plan.wheels().offset();
         Figure added = TyreFigures.trackAdded(before, after);
-        measures.add((passenger(plan) ? Measure.of(TRACK_PASSENGER, "wheels", "", added)
-                : Measure.of(TRACK, "wheels", "", classed(plan, "the greatest added track", added)))
+        measures.add((passenger(plan)
+                        ? Measure.of(TRACK_PASSENGER, "wheels", "", added)
+                        : Measure.of(TRACK, "wheels", "", classed(plan, "the greatest added track", added)))
                 .worked("added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")));
     }
 
@@ -325,14 +413,21 @@ final class TyreMeasures implements Topic {
      */
     private static Figure classed(Plan plan, String limit, Figure figure) {
         if (passenger(plan)) {
-            return figure.missingWith(Figure.missing(new Missing("limit for passenger cars",
-                    limit + " of a passenger car, which the rule book does not hold", "the local authority")), figure);
+            return figure.missingWith(
+                    Figure.missing(new Missing(
+                            "limit for passenger cars",
+                            limit + " of a passenger car, which the rule book does not hold",
+                            "the local authority")),
+                    figure);
         }
         String category = category(plan);
-        boolean offRoadOrGoods = category.equals("MC") || category.startsWith("MD") || category.equals("NA")
+        boolean offRoadOrGoods = category.equals("MC")
+                || category.startsWith("MD")
+                || category.equals("NA")
                 || category.startsWith("NB");
-        return offRoadOrGoods ? figure : figure.missingWith(
-                Figure.missing(missing(Vehicle.class, "vehicle", "category")), figure);
+        return offRoadOrGoods
+                ? figure
+                : figure.missingWith(Figure.missing(missing(Vehicle.class, "vehicle", "category")), figure);
     }
 
     private static boolean passenger(Plan plan) {
@@ -345,7 +440,9 @@ final class TyreMeasures implements Topic {
 
     /** Where the sheet holds the tyres as planned. */
     private static String path(Plan plan) {
-        return planned(plan, Fitment.Kind.TYRES).map(each -> "fitments." + each.name()).orElse(STOCK);
+        return planned(plan, Fitment.Kind.TYRES)
+                .map(each -> "fitments." + each.name())
+                .orElse(STOCK);
     }
 
     private static Optional<Fitment> planned(Plan plan, Fitment.Kind kind) {
@@ -367,8 +464,10 @@ final class TyreMeasures implements Topic {
     }
 
     private static Figure diameter(Vehicle.Tyres tyres, String path) {
-        Figure nominal = TyreSize.read(tyres.size()).map(size -> size.diameter().isPresent()
-                ? Figure.of(size.diameter().getAsDouble()) : tyres.diameter()).orElse(noSize(path));
+        Figure nominal = TyreSize.read(tyres.size())
+                .map(size ->
+                        size.diameter().isPresent() ? Figure.of(size.diameter().getAsDouble()) : tyres.diameter())
+                .orElse(noSize(path));
         return tyres.diameter().or(nominal);
     }
 
@@ -385,16 +484,24 @@ final class TyreMeasures implements Topic {
     }
 
     private static Figure symbolSpeed(Plan plan, Vehicle.Tyres tyres, String path) {
-        return plan.tables().tyreSpeed(tyres.speedSymbol(), tyres.speedSymbol().isEmpty()
-                ? missing(Vehicle.Tyres.class, path, "speed-symbol")
-                : new Missing("speed symbol " + tyres.speedSymbol(), "a speed for this symbol in the rule book's table",
-                        "rules/tables/speed-symbol.csv"));
+        return plan.tables()
+                .tyreSpeed(
+                        tyres.speedSymbol(),
+                        tyres.speedSymbol().isEmpty()
+                                ? missing(Vehicle.Tyres.class, path, "speed-symbol")
+                                : new Missing(
+                                        "speed symbol " + tyres.speedSymbol(),
+                                        "a speed for this symbol in the rule book's table",
+                                        "rules/tables/speed-symbol.csv"));
     }
 
     private static Missing missing(Class<? extends Record> record, String path, String field) {
-        Shape.Part part = Shape.of(record).fields().stream().filter(each -> each.name().equals(field)).findFirst()
+        Shape.Part part = Shape.of(record).fields().stream()
+                .filter(each -> each.name().equals(field))
+                .findFirst()
                 .orElseThrow();
-        return new Missing(path + "." + field, part.field().value(), part.field().find());
+        return new Missing(
+                path + "." + field, part.field().value(), part.field().find());
     }
 
     private static Figure size(Figure figure) {

@@ -23,7 +23,8 @@ public final class WinchRun {
      */
     public static Figure hours(Figure battery, Figure winch, Figure alternator) {
         Figure drain = winch.minus(alternator.times(HOT));
-        return drain.value() <= 0 && battery.known() ? Figure.of(Double.POSITIVE_INFINITY, 0)
+        return drain.value() <= 0 && battery.known()
+                ? Figure.of(Double.POSITIVE_INFINITY, 0)
                 : battery.times(USABLE).dividedBy(drain);
     }
 }

@@ -46,8 +46,8 @@ public final class WorkOrder {
      * @param lastDay the last day it takes; null where that is not known
      * @param critical whether the whole is late by as much as this step is
      */
-    public record Step(String name, Figure start, Figure end, LocalDate firstDay, LocalDate lastDay,
-            boolean critical) {}
+    public record Step(
+            String name, Figure start, Figure end, LocalDate firstDay, LocalDate lastDay, boolean critical) {}
 
     private final Plan plan;
     private final LocalDate first;
@@ -65,11 +65,22 @@ public final class WorkOrder {
         tasks.forEach(network::addVertex);
         connect(tasks);
         network.vertexSet().forEach(task -> release.put(task, released(task)));
-        loops = new KosarajuStrongConnectivityInspector<>(network).stronglyConnectedSets().stream()
-                .filter(set -> set.size() > 1)
-                .map(set -> tasks.stream().filter(set::contains).map(Task::name).sorted().toList()).toList();
-        times = loops.isEmpty() ? CriticalPath.of(network, release, network.vertexSet().stream()
-                .collect(Collectors.toMap(task -> task, task -> task.work().days()))) : Map.of();
+        loops = new KosarajuStrongConnectivityInspector<>(network)
+                .stronglyConnectedSets().stream()
+                        .filter(set -> set.size() > 1)
+                        .map(set -> tasks.stream()
+                                .filter(set::contains)
+                                .map(Task::name)
+                                .sorted()
+                                .toList())
+                        .toList();
+        times = loops.isEmpty()
+                ? CriticalPath.of(
+                        network,
+                        release,
+                        network.vertexSet().stream().collect(Collectors.toMap(task -> task, task -> task.work()
+                                .days())))
+                : Map.of();
         turn = turn();
     }
 
@@ -79,7 +90,10 @@ public final class WorkOrder {
 
     /** Every step in an order in which one pair of hands gets through soonest; none where there is a loop. */
     public List<Step> steps() {
-        return turn.stream().map(Turn::task).map(task -> step(task, times.get(task))).toList();
+        return turn.stream()
+                .map(Turn::task)
+                .map(task -> step(task, times.get(task)))
+                .toList();
     }
 
     /** Names of parts and jobs that wait for each other, a list a loop, in alphabetical order. */
@@ -102,8 +116,14 @@ public final class WorkOrder {
         List<String> lines = new ArrayList<>();
         lines.add("a job begins when its part has come and the jobs before it are done, in working days from " + first);
         lines.add(row("", "part", "begins", "takes", "ends"));
-        turn.stream().map(Turn::task).forEach(task -> lines.add(row(task.name(), tenths(arrival(task)),
-                tenths(start.apply(task)), tenths(task.work().days()), tenths(end.apply(task)))));
+        turn.stream()
+                .map(Turn::task)
+                .forEach(task -> lines.add(row(
+                        task.name(),
+                        tenths(arrival(task)),
+                        tenths(start.apply(task)),
+                        tenths(task.work().days()),
+                        tenths(end.apply(task)))));
         return lines;
     }
 
@@ -113,7 +133,10 @@ public final class WorkOrder {
 
     /** When everything is done at the earliest, in working days from the sheet's day on. */
     public Figure end() {
-        return times.values().stream().map(CriticalPath.Times::end).reduce(Figure::most).orElse(NO_ORDER);
+        return times.values().stream()
+                .map(CriticalPath.Times::end)
+                .reduce(Figure::most)
+                .orElse(NO_ORDER);
     }
 
     /** The same where one job is done after the other. */
@@ -128,7 +151,10 @@ public final class WorkOrder {
 
     /** When the first job begins that brings the vehicle in, which what only has to be aboard does not. */
     Figure begin() {
-        return turn.stream().filter(each -> !(each.task().work().days().value() == 0)).findFirst().map(Turn::start)
+        return turn.stream()
+                .filter(each -> !(each.task().work().days().value() == 0))
+                .findFirst()
+                .map(Turn::start)
                 .orElseGet(this::endInTurn);
     }
 
@@ -164,7 +190,8 @@ public final class WorkOrder {
         if (times.isEmpty()) {
             return NO_ORDER;
         }
-        return network.incomingEdgesOf(task).stream().map(edge -> times.get(network.getEdgeSource(edge)).end())
+        return network.incomingEdgesOf(task).stream()
+                .map(edge -> times.get(network.getEdgeSource(edge)).end())
                 .reduce(arrival(task), Figure::most);
     }
 
@@ -218,15 +245,18 @@ public final class WorkOrder {
 
     private Figure released(Task task) {
         LocalDate booked = task.work().booked();
-        return booked == null ? arrival(task)
-                : arrival(task).most(Figure.of(WorkDays.before(first, booked), 0));
+        return booked == null ? arrival(task) : arrival(task).most(Figure.of(WorkDays.before(first, booked), 0));
     }
 
     /** A part can be fitted on the day it arrives. */
     Figure arrival(Task task) {
         double days = Math.ceil(known(task.lead()) / DAY - NOTHING);
-        return task.lead().missingWith(Figure.ZERO, Figure.of(WorkDays.before(first, first.plusDays((long) days)),
-                task.lead().tolerance() / DAY * WorkDays.SHARE));
+        return task.lead()
+                .missingWith(
+                        Figure.ZERO,
+                        Figure.of(
+                                WorkDays.before(first, first.plusDays((long) days)),
+                                task.lead().tolerance() / DAY * WorkDays.SHARE));
     }
 
     private record Turn(Task task, Figure start, Figure end) {}
@@ -240,7 +270,8 @@ public final class WorkOrder {
         Figure free = Figure.of(0, 0);
         // The sort keeps the order of work among equals.
         for (Task task : times.keySet().stream()
-                .sorted(Comparator.comparing(task -> times.get(task).start().value())).toList()) {
+                .sorted(Comparator.comparing(task -> times.get(task).start().value()))
+                .toList()) {
             Figure start = free.most(times.get(task).start());
             free = start.plus(task.work().days());
             turns.add(new Turn(task, start, free));
@@ -249,7 +280,12 @@ public final class WorkOrder {
     }
 
     private Step step(Task task, CriticalPath.Times when) {
-        return new Step(task.name(), when.start(), when.end(), day(firstDay(when.start())), day(lastDay(when.end())),
+        return new Step(
+                task.name(),
+                when.start(),
+                when.end(),
+                day(firstDay(when.start())),
+                day(lastDay(when.end())),
                 when.critical());
     }
 
@@ -258,8 +294,7 @@ public final class WorkOrder {
     }
 
     private Figure hours(Figure from, LocalDate day) {
-        return from.missingWith(Figure.ZERO,
-                Figure.of(hours(day).value(), from.tolerance() / WorkDays.SHARE * DAY));
+        return from.missingWith(Figure.ZERO, Figure.of(hours(day).value(), from.tolerance() / WorkDays.SHARE * DAY));
     }
 
     private static double known(Figure figure) {

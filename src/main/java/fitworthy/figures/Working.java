@@ -28,7 +28,8 @@ public interface Working {
     record Formula(String text, List<Input> inputs) implements Working {
         @Override
         public List<String> lines() {
-            return List.of(inputs.stream().map(each -> ", " + each.name() + " = " + each.shown())
+            return List.of(inputs.stream()
+                    .map(each -> ", " + each.name() + " = " + each.shown())
                     .collect(Collectors.joining("", text, "")));
         }
     }
@@ -37,17 +38,20 @@ public interface Working {
     record Sum(String result, List<Input> parts) implements Working {
         @Override
         public List<String> lines() {
-            return parts.isEmpty() ? List.of() : List.of(parts.stream()
-                    .map(each -> each.shown() + " (" + each.name() + ")")
-                    .collect(Collectors.joining(" + ", result + " = ", "")));
+            return parts.isEmpty()
+                    ? List.of()
+                    : List.of(parts.stream()
+                            .map(each -> each.shown() + " (" + each.name() + ")")
+                            .collect(Collectors.joining(" + ", result + " = ", "")));
         }
     }
 
     /** A figure put into a formula. @param figure in the unit used inside @param unit the one it is printed in */
     record Input(String name, Figure figure, String unit) {
         String shown() {
-            return !figure.known() ? "not known" : Double.isFinite(figure.value())
-                    ? QuantityText.shown(figure.value(), unit) : "without bound";
+            return !figure.known()
+                    ? "not known"
+                    : Double.isFinite(figure.value()) ? QuantityText.shown(figure.value(), unit) : "without bound";
         }
     }
 

@@ -41,23 +41,37 @@ public final class AlternativesPrintout {
      * @param counts by severity, how many things were found that are not waived
      * @param waived how many are
      */
-    private record Plan(Advice advice, Map<String, Severity> faults, Map<String, String> left,
-            Map<Severity, Long> counts, long waived) {
+    private record Plan(
+            Advice advice,
+            Map<String, Severity> faults,
+            Map<String, String> left,
+            Map<Severity, Long> counts,
+            long waived) {
 
         static Plan of(Alternative alternative) {
             Advice advice = alternative.advice();
             Map<String, Severity> faults = new TreeMap<>();
             Map<Severity, Long> counts = new EnumMap<>(Severity.class);
-            TextPrintout.groups(advice.findings().stream().filter(each -> each.waiver().isEmpty()).toList())
+            TextPrintout.groups(advice.findings().stream()
+                            .filter(each -> each.waiver().isEmpty())
+                            .toList())
                     .forEach(group -> {
-                Severity severity = group.get(0).judged().card().severity().value();
-                counts.merge(severity, 1L, Long::sum);
-                if (severity.compareTo(Severity.CHANGE) <= 0) {
-                    faults.put(group.get(0).judged().id(), severity);
-                }
-            });
-            return new Plan(advice, faults, MarginTable.of(advice).least(), counts, TextPrintout.groups(
-                    advice.findings().stream().filter(each -> each.waiver().isPresent()).toList()).size());
+                        Severity severity =
+                                group.get(0).judged().card().severity().value();
+                        counts.merge(severity, 1L, Long::sum);
+                        if (severity.compareTo(Severity.CHANGE) <= 0) {
+                            faults.put(group.get(0).judged().id(), severity);
+                        }
+                    });
+            return new Plan(
+                    advice,
+                    faults,
+                    MarginTable.of(advice).least(),
+                    counts,
+                    TextPrintout.groups(advice.findings().stream()
+                                    .filter(each -> each.waiver().isPresent())
+                                    .toList())
+                            .size());
         }
 
         long count(Severity severity) {
@@ -85,9 +99,12 @@ public final class AlternativesPrintout {
         ShopWords.looser(first).forEach(each -> page.hanging("Looser than the book: ", each));
         page.blank();
         for (int i = 0; i < plans.size(); i++) {
-            page.hanging(String.format(Locale.ROOT, "%-4d", i + 1), alternatives.plans().get(i).choices().stream()
-                    .map(each -> each.option() + ": " + each.choice()).collect(Collectors.joining("; "))
-                    + (i == 0 ? " (as written)" : ""));
+            page.hanging(
+                    String.format(Locale.ROOT, "%-4d", i + 1),
+                    alternatives.plans().get(i).choices().stream()
+                                    .map(each -> each.option() + ": " + each.choice())
+                                    .collect(Collectors.joining("; "))
+                            + (i == 0 ? " (as written)" : ""));
         }
         page.blank();
         best(plans);
@@ -98,8 +115,10 @@ public final class AlternativesPrintout {
             block(plans.subList(from, Math.min(plans.size(), from + PLANS_A_BLOCK)), from, deciding, limits);
         }
         if (plans.size() < alternatives.all()) {
-            page.wrapped(0, "Time ran out: " + plans.size() + " of " + alternatives.all() + " combinations are shown."
-                    + " Vary fewer with --option, or give more --seconds.");
+            page.wrapped(
+                    0,
+                    "Time ran out: " + plans.size() + " of " + alternatives.all() + " combinations are shown."
+                            + " Vary fewer with --option, or give more --seconds.");
         }
         page.rule();
         page.wrapped(0, first.book().cover().caution());
@@ -110,11 +129,15 @@ public final class AlternativesPrintout {
         Comparator<Plan> better = Comparator.comparing((Plan plan) -> plan.count(Severity.STOP))
                 .thenComparing(plan -> plan.count(Severity.CHANGE));
         Plan best = Collections.min(plans, better);
-        List<String> all = IntStream.range(0, plans.size()).filter(i -> better.compare(plans.get(i), best) == 0)
-                .mapToObj(i -> String.valueOf(i + 1)).toList();
-        page.wrapped(0, "Fewest stops, and of those the fewest changes: plan " + String.join(", ",
-                all.subList(0, Math.min(all.size(), MOST_NAMED)))
-                + (all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "") + ".");
+        List<String> all = IntStream.range(0, plans.size())
+                .filter(i -> better.compare(plans.get(i), best) == 0)
+                .mapToObj(i -> String.valueOf(i + 1))
+                .toList();
+        page.wrapped(
+                0,
+                "Fewest stops, and of those the fewest changes: plan "
+                        + String.join(", ", all.subList(0, Math.min(all.size(), MOST_NAMED)))
+                        + (all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "") + ".");
         page.blank();
     }
 
@@ -123,9 +146,10 @@ public final class AlternativesPrintout {
         Map<String, Severity> any = new TreeMap<>();
         plans.forEach(each -> any.putAll(each.faults()));
         Map<String, Severity> deciding = new LinkedHashMap<>();
-        any.entrySet().stream().filter(each -> !plans.stream()
-                .allMatch(plan -> plan.faults().containsKey(each.getKey())))
-                .sorted(Map.Entry.comparingByValue()).forEach(each -> deciding.put(each.getKey(), each.getValue()));
+        any.entrySet().stream()
+                .filter(each -> !plans.stream().allMatch(plan -> plan.faults().containsKey(each.getKey())))
+                .sorted(Map.Entry.comparingByValue())
+                .forEach(each -> deciding.put(each.getKey(), each.getValue()));
         return deciding;
     }
 
@@ -137,10 +161,12 @@ public final class AlternativesPrintout {
         if (plans.stream().anyMatch(plan -> plan.waived() > 0)) {
             row("waived", plans.stream(), plan -> String.valueOf(plan.waived()));
         }
-        row("figures missing", plans.stream(), plan ->
-                String.valueOf(Wanted.rules(plan.advice().notAssessed()).size()));
-        deciding.forEach((id, severity) -> row(id, plans.stream(), plan ->
-                plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
+        row(
+                "figures missing",
+                plans.stream(),
+                plan -> String.valueOf(Wanted.rules(plan.advice().notAssessed()).size()));
+        deciding.forEach((id, severity) -> row(
+                id, plans.stream(), plan -> plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {
             row("left, " + limit, plans.stream(), plan -> plan.left().getOrDefault(limit, "-"));
         }
@@ -157,8 +183,8 @@ public final class AlternativesPrintout {
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {
         page.line(String.format(Locale.ROOT, "%-" + NAME + "s", Words.shortened(name, NAME))
-                + columns.map(each -> String.format(Locale.ROOT, "%" + CELL + "s",
-                        Words.shortened(cell.apply(each), CELL - 1)))
+                + columns.map(each -> String.format(
+                                Locale.ROOT, "%" + CELL + "s", Words.shortened(cell.apply(each), CELL - 1)))
                         .collect(Collectors.joining()));
     }
 }

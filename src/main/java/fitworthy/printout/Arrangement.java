@@ -64,8 +64,12 @@ public final class Arrangement {
 
     private Report report(Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
         add("result", "Result", result());
-        add("pictures", "Pictures", Pictures.of(advice).stream()
-                .map(each -> new Drawing(each.title(), each.description(), each.svg())).toList());
+        add(
+                "pictures",
+                "Pictures",
+                Pictures.of(advice).stream()
+                        .map(each -> new Drawing(each.title(), each.description(), each.svg()))
+                        .toList());
         add("findings", "Findings", findings.blocks());
         add("open", "Not assessed", findings.notAssessed());
         add("met", "In order", findings.met());
@@ -76,15 +80,25 @@ public final class Arrangement {
         add("workings", "How the figures were worked out", findings.workings());
         add("sources", "Sources", sources());
         add("limits", "What this advice is not", limits());
-        add("signatures", "Signatures", List.of(
-                new Paragraph("Read and talked through by those who sign. A signature does not turn advice into a"
-                        + " certificate."), new Signatures(List.of("Builder", "Customer", "Engineer"))));
+        add(
+                "signatures",
+                "Signatures",
+                List.of(
+                        new Paragraph(
+                                "Read and talked through by those who sign. A signature does not turn advice into a"
+                                        + " certificate."),
+                        new Signatures(List.of("Builder", "Customer", "Engineer"))));
         String quote = advice.sheet().quote();
         String reference = quote.isEmpty() ? advice.sheet().vehicle().name() : "Quote " + quote;
-        return new Report("Advice on a planned vehicle modification", advice.sheet().title(),
+        return new Report(
+                "Advice on a planned vehicle modification",
+                advice.sheet().title(),
                 Words.shortened(reference, LONGEST_REFERENCE),
                 "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before "
-                        + "you buy, fit or drive.", TextPrintout.verdict(advice), particulars(imprint), sections);
+                        + "you buy, fit or drive.",
+                TextPrintout.verdict(advice),
+                particulars(imprint),
+                sections);
     }
 
     private void add(String id, String heading, List<? extends Block> blocks) {
@@ -98,20 +112,27 @@ public final class Arrangement {
                 new Particular("Customer", given(advice.sheet().customer())),
                 new Particular("Quote", given(advice.sheet().quote())),
                 new Particular("Vehicle", advice.sheet().vehicle().name()),
-                new Particular("Region", advice.book().regions().get(advice.sheet().region()).name()),
+                new Particular(
+                        "Region",
+                        advice.book().regions().get(advice.sheet().region()).name()),
                 new Particular("Practice as of", advice.sheet().asOf().toString()),
                 new Particular("Loadings", cases(each -> true).collect(Collectors.joining(", "))),
-                new Particular("Rule book", advice.book().cover().name() + ", edition "
-                        + advice.book().cover().edition()
-                        + ", content " + advice.book().hash())));
+                new Particular(
+                        "Rule book",
+                        advice.book().cover().name() + ", edition "
+                                + advice.book().cover().edition()
+                                + ", content " + advice.book().hash())));
         if (!ShopWords.house(advice).isEmpty()) {
             particulars.add(new Particular("House values", ShopWords.house(advice)));
         }
-        particulars.addAll(List.of(new Particular("Build sheet",
-                imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
-                new Particular("Made by", imprint.software() + ", "
-                        + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'",
-                        Locale.ROOT).withZone(ZoneOffset.UTC).format(imprint.printedAt()))));
+        particulars.addAll(List.of(
+                new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
+                new Particular(
+                        "Made by",
+                        imprint.software() + ", "
+                                + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'", Locale.ROOT)
+                                        .withZone(ZoneOffset.UTC)
+                                        .format(imprint.printedAt()))));
         return particulars;
     }
 
@@ -120,12 +141,16 @@ public final class Arrangement {
     }
 
     private Stream<String> cases(Predicate<Loading> wanted) {
-        return advice.loadings().stream().filter(wanted).map(each -> each.loadCase().name());
+        return advice.loadings().stream().filter(wanted).map(each -> each.loadCase()
+                .name());
     }
 
     private List<Block> result() {
         List<Block> blocks = new ArrayList<>();
-        points("Looser than the book, on the word of " + advice.book().house().page().shop(), ShopWords.looser(advice),
+        points(
+                "Looser than the book, on the word of "
+                        + advice.book().house().page().shop(),
+                ShopWords.looser(advice),
                 blocks);
         blocks.add(counts());
         blocks.addAll(margins());
@@ -146,7 +171,8 @@ public final class Arrangement {
 
     /** How many checks ended in which way, by load case. */
     private Table counts() {
-        boolean waived = advice.findings().stream().anyMatch(each -> each.waiver().isPresent());
+        boolean waived =
+                advice.findings().stream().anyMatch(each -> each.waiver().isPresent());
         List<Column> columns = new ArrayList<>(List.of(text("Loading", 28)));
         for (Severity severity : Severity.values()) {
             columns.add(figure(Findings.word(severity), waived ? 10 : 12));
@@ -157,9 +183,15 @@ public final class Arrangement {
         columns.add(figure("Not assessed", waived ? 11 : 12));
         columns.add(figure("In order", waived ? 11 : 12));
         List<Row> rows = new ArrayList<>();
-        cases(each -> true).forEach(name -> rows.add(new Row(counts(name, waived,
-                each -> each.judged().loadCase().equals(name)), "", false)));
-        rows.add(new Row(counts("in any loading", waived, each -> each.judged().loadCase().isEmpty()), "", false));
+        cases(each -> true)
+                .forEach(name -> rows.add(new Row(
+                        counts(name, waived, each -> each.judged().loadCase().equals(name)), "", false)));
+        rows.add(new Row(
+                counts("in any loading", waived, each -> each.judged()
+                        .loadCase()
+                        .isEmpty()),
+                "",
+                false));
         rows.add(new Row(counts("in all, each counted once", waived, each -> true), "", true));
         return new Table("Checks by what they ask for and by loading", columns, rows);
     }
@@ -167,11 +199,16 @@ public final class Arrangement {
     private List<String> counts(String name, boolean waived, Predicate<Outcome> wanted) {
         List<String> cells = new ArrayList<>(List.of(name));
         for (Severity severity : Severity.values()) {
-            cells.add(count(advice.findings(), each -> wanted.test(each) && each.waiver().isEmpty()
-                    && each.judged().card().severity().is(severity)));
+            cells.add(count(
+                    advice.findings(),
+                    each -> wanted.test(each)
+                            && each.waiver().isEmpty()
+                            && each.judged().card().severity().is(severity)));
         }
         if (waived) {
-            cells.add(count(advice.findings(), each -> wanted.test(each) && each.waiver().isPresent()));
+            cells.add(count(
+                    advice.findings(),
+                    each -> wanted.test(each) && each.waiver().isPresent()));
         }
         cells.add(count(advice.notAssessed(), wanted));
         cells.add(count(advice.met(), wanted));
@@ -179,20 +216,26 @@ public final class Arrangement {
     }
 
     private static <O extends Outcome> String count(List<O> outcomes, Predicate<? super O> wanted) {
-        return String.valueOf(outcomes.stream().filter(wanted)
-                .map(each -> each.judged().id() + "|" + each.judged().subject()).distinct().count());
+        return String.valueOf(outcomes.stream()
+                .filter(wanted)
+                .map(each -> each.judged().id() + "|" + each.judged().subject())
+                .distinct()
+                .count());
     }
 
     private List<Table> margins() {
         MarginTable margins = MarginTable.of(advice);
         List<Table> tables = new ArrayList<>();
         for (int from = 0; from < margins.cases().size() && !margins.rows().isEmpty(); from += CASES_A_TABLE) {
-            List<String> cases = margins.cases().subList(from, Math.min(margins.cases().size(), from + CASES_A_TABLE));
+            List<String> cases =
+                    margins.cases().subList(from, Math.min(margins.cases().size(), from + CASES_A_TABLE));
             List<Column> columns = new ArrayList<>(List.of(text("Limit", 34)));
             cases.forEach(each -> columns.add(figure(each, 66 / cases.size())));
             List<Row> rows = new ArrayList<>();
-            margins.rows().forEach((limit, byCase) -> rows.add(Row.of(Stream.concat(Stream.of(limit),
-                    cases.stream().map(each -> byCase.getOrDefault(each, "-"))).toArray(String[]::new))));
+            margins.rows()
+                    .forEach((limit, byCase) -> rows.add(Row.of(
+                            Stream.concat(Stream.of(limit), cases.stream().map(each -> byCase.getOrDefault(each, "-")))
+                                    .toArray(String[]::new))));
             tables.add(new Table("Left of each limit; below zero it is passed", columns, rows));
         }
         return tables;
@@ -222,8 +265,7 @@ public final class Arrangement {
                         + " nothing else. No regulation was read in full for this book.",
                 "Dates of the order of work are the earliest; holidays are not known."));
         points.add("How good the evidence is stands with every finding, from best to weakest: "
-                + Arrays.stream(Basis.values())
-                .map(Basis::words).collect(Collectors.joining("; ")) + ".");
+                + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(new Points(points), new Notice(advice.book().cover().caution()));
     }
 }

@@ -51,8 +51,10 @@ public final class ExplanationPrintout {
         Card card = book.cards().get(id);
         RuleText rule = book.rules().get(id);
         page.wrapped(0, id + ": " + card.title());
-        page.wrapped(0, Words.hyphenated(card.severity().value().name()) + ", " + rule.file() + ":" + rule.line()
-                + ", in the book since " + card.since());
+        page.wrapped(
+                0,
+                Words.hyphenated(card.severity().value().name()) + ", " + rule.file() + ":" + rule.line()
+                        + ", in the book since " + card.since());
         page.rule();
         ShopWords.severity(advice, id).ifPresent(each -> page.hanging("Severity ", each));
         page.hanging("Why      ", card.why());
@@ -70,8 +72,10 @@ public final class ExplanationPrintout {
             }
         }
         if (explanations.isEmpty()) {
-            page.wrapped(0, "The question does not arise on this sheet: nothing on it gives the measure "
-                    + card.judges() + ".");
+            page.wrapped(
+                    0,
+                    "The question does not arise on this sheet: nothing on it gives the measure " + card.judges()
+                            + ".");
         }
         page.rule();
         page.wrapped(0, book.cover().caution());
@@ -80,17 +84,30 @@ public final class ExplanationPrintout {
 
     /** The load case where any fact looked at depends on it, else nothing. */
     private static String key(Explanation each) {
-        return each.steps().stream().anyMatch(step -> step.fact() instanceof Measure measure
-                && !measure.getLoadCase().isEmpty()) ? each.loadCase() : "";
+        return each.steps().stream()
+                        .anyMatch(step -> step.fact() instanceof Measure measure
+                                && !measure.getLoadCase().isEmpty())
+                ? each.loadCase()
+                : "";
     }
 
     private String sources(List<String> ids) {
-        return ids.isEmpty() ? "" : ": " + String.join("; ", ids.stream()
-                .map(each -> advice.book().sources().get(each).title()).toList());
+        return ids.isEmpty()
+                ? ""
+                : ": "
+                        + String.join(
+                                "; ",
+                                ids.stream()
+                                        .map(each -> advice.book()
+                                                .sources()
+                                                .get(each)
+                                                .title())
+                                        .toList());
     }
 
     private void practice(String id) {
-        Book.Lookup lookup = advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
+        Book.Lookup lookup =
+                advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
         String text = "nothing recorded for this region and day";
         if (lookup instanceof Book.Lookup.NoneApplies) {
             text = "no such limit applies in this region";
@@ -111,8 +128,12 @@ public final class ExplanationPrintout {
             if (step.wanted().binding() != null && step.fact() != null) {
                 bound.put(step.wanted().binding(), step.fact());
             }
-            page.hanging("    ", (step.wanted().binding() == null ? "" : step.wanted().binding() + " is ")
-                    + fact(step.fact(), step.wanted().fact() + " " + step.wanted().key()));
+            page.hanging(
+                    "    ",
+                    (step.wanted().binding() == null ? "" : step.wanted().binding() + " is ")
+                            + fact(
+                                    step.fact(),
+                                    step.wanted().fact() + " " + step.wanted().key()));
             if (step.fact() instanceof Measure measure) {
                 workings(measure);
             }
@@ -120,7 +141,8 @@ public final class ExplanationPrintout {
                 found(advised, each.loadCase());
             }
             for (Explanation.Check check : step.checks()) {
-                page.hanging(check.holds() ? "      true   " : "      FALSE  ",
+                page.hanging(
+                        check.holds() ? "      true   " : "      FALSE  ",
                         check.text() + numbers(check.text(), step.fact(), bound));
             }
         }
@@ -132,13 +154,22 @@ public final class ExplanationPrintout {
 
     /** What the finding that another builds on says itself. */
     private void found(Advised advised, String loadCase) {
-        advice.findings().stream().filter(each -> each.judged().id().equals(advised.id())
-                && each.judged().subject().equals(advised.subject())
-                && List.of("", loadCase).contains(each.judged().loadCase())).findFirst()
-                .ifPresent(each -> page.hanging("      found  ",
-                        Wording.fill(each.judged().card().title(), each.judged(),
-                        each.comparison(), each.evidence(), each.practice()) + each.comparison()
-                        .map(comparison -> ": " + Wording.comparison(each.judged(), comparison)).orElse("")));
+        advice.findings().stream()
+                .filter(each -> each.judged().id().equals(advised.id())
+                        && each.judged().subject().equals(advised.subject())
+                        && List.of("", loadCase).contains(each.judged().loadCase()))
+                .findFirst()
+                .ifPresent(each -> page.hanging(
+                        "      found  ",
+                        Wording.fill(
+                                        each.judged().card().title(),
+                                        each.judged(),
+                                        each.comparison(),
+                                        each.evidence(),
+                                        each.practice())
+                                + each.comparison()
+                                        .map(comparison -> ": " + Wording.comparison(each.judged(), comparison))
+                                        .orElse("")));
     }
 
     private void workings(Measure measure) {
@@ -166,9 +197,13 @@ public final class ExplanationPrintout {
 
     private String outcome(String id, Explanation each) {
         if (each.holds()) {
-            return "it fires" + advice.findings().stream().filter(found -> is(found.judged(), id, each))
-                    .flatMap(found -> found.waiver().stream()).findFirst()
-                    .map(waiver -> "; waived " + ShopWords.waiver(waiver)).orElse("");
+            return "it fires"
+                    + advice.findings().stream()
+                            .filter(found -> is(found.judged(), id, each))
+                            .flatMap(found -> found.waiver().stream())
+                            .findFirst()
+                            .map(waiver -> "; waived " + ShopWords.waiver(waiver))
+                            .orElse("");
         }
         boolean open = advice.notAssessed().stream().map(got -> got.judged()).anyMatch(judged -> is(judged, id, each));
         return open ? "not assessed" : "it does not fire";
@@ -189,7 +224,8 @@ public final class ExplanationPrintout {
         if (fact instanceof Practice practice) {
             return practice.meaning() + " = " + Wording.marked(practice);
         }
-        return fact instanceof Advised advised ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
+        return fact instanceof Advised advised
+                ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
                 : "nothing: there is no " + wanted;
     }
 
@@ -201,7 +237,9 @@ public final class ExplanationPrintout {
             Object owner = matcher.group(1) == null ? fact : bound.get(matcher.group(1));
             String name = matcher.group(1) == null ? matcher.group(3) : matcher.group(2);
             if (owner != null && !name.equals("known") && !name.equals("true") && !name.equals("false")) {
-                numbers.append(numbers.isEmpty() ? "   (" : ", ").append(matcher.group()).append(" is ")
+                numbers.append(numbers.isEmpty() ? "   (" : ", ")
+                        .append(matcher.group())
+                        .append(" is ")
                         .append(shown(owner, name));
             }
         }
@@ -214,9 +252,11 @@ public final class ExplanationPrintout {
             if (owner instanceof Practice practice) {
                 return Wording.marked(practice);
             }
-            return name.equals("spare") ? Wording.number(number, "%", 1) + " %"
-                    : NUMBERS.contains(name) ? Wording.quantity(number, ((Measure) owner).kind())
-                    : String.valueOf(number);
+            return name.equals("spare")
+                    ? Wording.number(number, "%", 1) + " %"
+                    : NUMBERS.contains(name)
+                            ? Wording.quantity(number, ((Measure) owner).kind())
+                            : String.valueOf(number);
         }
         return "'" + value + "'";
     }

@@ -53,7 +53,8 @@ public final class FaultPrintout {
         String line = lines.get(place.line() - 1).replaceAll("[\\p{Cntrl}\\p{Cf}]", " ");
         int width = Page.COLUMNS - MARGIN.length();
         int from = Math.max(0, Math.min(place.column() - width / 2, line.length() - width));
-        out.println(MARGIN + line.substring(from, Math.min(line.length(), from + width)).stripTrailing());
+        out.println(MARGIN
+                + line.substring(from, Math.min(line.length(), from + width)).stripTrailing());
         if (place.column() > 0) {
             out.println(MARGIN + " ".repeat(Math.min(place.column() - 1 - from, width - 1)) + "^");
         }

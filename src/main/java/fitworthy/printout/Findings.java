@@ -4,7 +4,6 @@ import static fitworthy.printout.Report.Column.figure;
 import static fitworthy.printout.Report.Column.text;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -69,8 +68,10 @@ final class Findings {
 
     /** The one that leaves least. */
     private static Finding worst(List<Finding> group) {
-        return group.stream().min(Comparator.comparingDouble(each ->
-                each.comparison().map(Comparison::margin).orElse(0.0))).orElseThrow();
+        return group.stream()
+                .min(Comparator.comparingDouble(
+                        each -> each.comparison().map(Comparison::margin).orElse(0.0)))
+                .orElseThrow();
     }
 
     /** Every finding in a line. */
@@ -78,13 +79,27 @@ final class Findings {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             Finding worst = worst(groups.get(i));
-            rows.add(new Row(List.of(String.valueOf(i + 1), word(severity(groups.get(i))),
-                    title(groups.get(i), worst), worst.judged().subject(),
-                    worst.comparison().map(each -> Wording.margin(worst.judged(), each)).orElse("-")),
-                    "finding-" + (i + 1), false));
+            rows.add(new Row(
+                    List.of(
+                            String.valueOf(i + 1),
+                            word(severity(groups.get(i))),
+                            title(groups.get(i), worst),
+                            worst.judged().subject(),
+                            worst.comparison()
+                                    .map(each -> Wording.margin(worst.judged(), each))
+                                    .orElse("-")),
+                    "finding-" + (i + 1),
+                    false));
         }
-        return new Table("Findings at a glance", List.of(text("No.", 6), text("Asks for", 10), text("Finding", 44),
-                text("About", 21), figure("By how much", 19)), rows);
+        return new Table(
+                "Findings at a glance",
+                List.of(
+                        text("No.", 6),
+                        text("Asks for", 10),
+                        text("Finding", 44),
+                        text("About", 21),
+                        figure("By how much", 19)),
+                rows);
     }
 
     List<Block> blocks() {
@@ -122,8 +137,8 @@ final class Findings {
     }
 
     private static Function<String, String> filled(Finding finding) {
-        return text -> Wording.fill(text, finding.judged(), finding.comparison(), finding.evidence(),
-                finding.practice());
+        return text ->
+                Wording.fill(text, finding.judged(), finding.comparison(), finding.evidence(), finding.practice());
     }
 
     private static String title(List<Finding> group, Finding worst) {
@@ -139,14 +154,27 @@ final class Findings {
             details.add(new Detail("Waived", ShopWords.waivers(group)));
         }
         ShopWords.severity(advice, judged.id()).ifPresent(each -> details.add(Detail.of("Severity", each)));
-        details.addAll(List.of(Detail.of("Do", Wording.remedy(worst)),
+        details.addAll(List.of(
+                Detail.of("Do", Wording.remedy(worst)),
                 Detail.of("Why", filled.apply(judged.card().why())),
                 Detail.of("Ask", filled.apply(judged.card().ask()))));
-        details.add(new Detail("Rests on", Stream.concat(Stream.of("The rule: " + judged.card().basis().value().words()
-                + cited(judged.card().sources())), worst.practice().stream().map(this::practice)).toList()));
+        details.add(new Detail(
+                "Rests on",
+                Stream.concat(
+                                Stream.of("The rule: "
+                                        + judged.card().basis().value().words()
+                                        + cited(judged.card().sources())),
+                                worst.practice().stream().map(this::practice))
+                        .toList()));
         details.add(Detail.of("Caution", caution(group)));
-        return new Found(number, mark(severity(group)), judged.id(), judged.rule().place(), title(group, worst),
-                figures(group), details);
+        return new Found(
+                number,
+                mark(severity(group)),
+                judged.id(),
+                judged.rule().place(),
+                title(group, worst),
+                figures(group),
+                details);
     }
 
     private static String cited(List<String> sources) {
@@ -165,11 +193,14 @@ final class Findings {
     /** What makes this finding less sure than it looks, by its figures and by its evidence. */
     private static String caution(List<Finding> group) {
         List<String> cautions = new ArrayList<>();
-        if (group.stream().anyMatch(each -> each.comparison().filter(Comparison::uncertain).isPresent())) {
+        if (group.stream()
+                .anyMatch(
+                        each -> each.comparison().filter(Comparison::uncertain).isPresent())) {
             cautions.add("The tolerance of the figures is larger than the margin and could turn this.");
         }
         Finding worst = worst(group);
-        Set<Basis> grades = worst.practice().stream().map(each -> each.entry().basis().value())
+        Set<Basis> grades = worst.practice().stream()
+                .map(each -> each.entry().basis().value())
                 .collect(Collectors.toSet());
         grades.add(worst.judged().card().basis().value());
         if (grades.contains(Basis.HOUSE)) {
@@ -182,49 +213,71 @@ final class Findings {
         } else if (grades.contains(Basis.PUBLISHED_SECONDHAND)) {
             cautions.add("The published text itself was not read: look it up before you rely on it.");
         }
-        return cautions.isEmpty() ? "It is as good as the figures of the sheet: have them confirmed on the vehicle."
+        return cautions.isEmpty()
+                ? "It is as good as the figures of the sheet: have them confirmed on the vehicle."
                 : String.join(" ", cautions);
     }
 
     /** Value, limit and margin; loadings with the same figures share a row. */
     private static Table figures(List<Finding> group) {
         Map<List<String>, List<String>> byFigures = new LinkedHashMap<>();
-        group.forEach(each -> byFigures.computeIfAbsent(figures(each.judged(), each.comparison()),
-                key -> new ArrayList<>())
+        group.forEach(each -> byFigures
+                .computeIfAbsent(figures(each.judged(), each.comparison()), key -> new ArrayList<>())
                 .add(each.judged().loadCase()));
         boolean compared = group.get(0).comparison().isPresent();
         Judged judged = group.get(0).judged();
         List<Row> rows = new ArrayList<>();
-        byFigures.forEach((figures, cases) -> rows.add(Row.of(Stream.concat(
-                Stream.of(cases.get(0).isEmpty() ? "any" : String.join(", ", cases)), figures.stream())
-                .toArray(String[]::new))));
+        byFigures.forEach((figures, cases) -> rows.add(Row.of(
+                Stream.concat(Stream.of(cases.get(0).isEmpty() ? "any" : String.join(", ", cases)), figures.stream())
+                        .toArray(String[]::new))));
         String meaning = Words.capital(judged.measure().kind().meaning());
-        return new Table("About: " + judged.subject(), compared
-                ? List.of(text("Loading", 26), figure(meaning, 32), figure("Held against", 22), figure("Margin", 20))
-                : List.of(text("Loading", 26), text(meaning, 74)), rows);
+        return new Table(
+                "About: " + judged.subject(),
+                compared
+                        ? List.of(
+                                text("Loading", 26),
+                                figure(meaning, 32),
+                                figure("Held against", 22),
+                                figure("Margin", 20))
+                        : List.of(text("Loading", 26), text(meaning, 74)),
+                rows);
     }
 
     private static List<String> figures(Judged judged, Optional<Comparison> comparison) {
-        return comparison.map(each -> List.of(Wording.value(judged, each), Wording.limit(judged, each),
-                Wording.margin(judged, each))).orElseGet(() -> List.of(Wording.value(judged.measure())));
+        return comparison
+                .map(each ->
+                        List.of(Wording.value(judged, each), Wording.limit(judged, each), Wording.margin(judged, each)))
+                .orElseGet(() -> List.of(Wording.value(judged.measure())));
     }
 
     List<Block> notAssessed() {
         List<Row> rows = new ArrayList<>();
-        Wanted.of(advice.notAssessed()).forEach(each -> rows.add(Row.of(each.what(), each.missing().meaning(),
-                each.missing().find(), String.join(", ", each.rules()))));
+        Wanted.of(advice.notAssessed())
+                .forEach(each -> rows.add(Row.of(
+                        each.what(),
+                        each.missing().meaning(),
+                        each.missing().find(),
+                        String.join(", ", each.rules()))));
         if (rows.isEmpty()) {
             return List.of(new Paragraph("Every check that applies to this plan had its figures."));
         }
-        return List.of(new Paragraph("For want of these figures " + checks()
-                + " checks say nothing, and that is no pass. Bring them and have the plan checked again."),
-                new Table("Figures to bring", List.of(
-                text("Field of the sheet", 25), text("What it is", 29), text("Where to find it", 21),
-                text("Checks that wait for it", 25)), rows));
+        return List.of(
+                new Paragraph("For want of these figures " + checks()
+                        + " checks say nothing, and that is no pass. Bring them and have the plan checked again."),
+                new Table(
+                        "Figures to bring",
+                        List.of(
+                                text("Field of the sheet", 25),
+                                text("What it is", 29),
+                                text("Where to find it", 21),
+                                text("Checks that wait for it", 25)),
+                        rows));
     }
 
     private long checks() {
-        return advice.notAssessed().stream().map(each -> each.judged().id() + "|" + each.judged().subject()).distinct()
+        return advice.notAssessed().stream()
+                .map(each -> each.judged().id() + "|" + each.judged().subject())
+                .distinct()
                 .count();
     }
 
@@ -232,22 +285,30 @@ final class Findings {
     List<Block> met() {
         Map<String, Map<String, List<Met>>> byTopic = new TreeMap<>();
         advice.met().forEach(each -> byTopic.computeIfAbsent(topic(each.judged()), key -> new LinkedHashMap<>())
-                .computeIfAbsent(each.judged().id(), key -> new ArrayList<>()).add(each));
+                .computeIfAbsent(each.judged().id(), key -> new ArrayList<>())
+                .add(each));
         List<Block> blocks = new ArrayList<>();
-        byTopic.forEach((topic, rules) -> blocks.add(new Table(topic, List.of(text("Assessed and in order", 52),
-                figure("Figure", 16), figure("Held against", 18), figure("Margin", 14)),
+        byTopic.forEach((topic, rules) -> blocks.add(new Table(
+                topic,
+                List.of(
+                        text("Assessed and in order", 52),
+                        figure("Figure", 16),
+                        figure("Held against", 18),
+                        figure("Margin", 14)),
                 rules.values().stream().map(Findings::met).toList())));
         return blocks;
     }
 
     private static Row met(List<Met> rule) {
-        List<Met> bySubject = new ArrayList<>(rule.stream().sorted(Comparator.comparingDouble(Findings::margin))
-                .collect(Collectors.toMap(each -> each.judged().subject(), each -> each, (least, more) -> least,
-                        LinkedHashMap::new)).values());
+        List<Met> bySubject = new ArrayList<>(rule.stream()
+                .sorted(Comparator.comparingDouble(Findings::margin))
+                .collect(Collectors.toMap(
+                        each -> each.judged().subject(), each -> each, (least, more) -> least, LinkedHashMap::new))
+                .values());
         Met closest = bySubject.remove(0);
         Judged judged = closest.judged();
-        String text = Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
-                closest.practice());
+        String text =
+                Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(), closest.practice());
         List<String> where = new ArrayList<>();
         if (!text.contains(judged.subject())) {
             where.add(judged.subject());
@@ -256,15 +317,21 @@ final class Findings {
             where.add(judged.loadCase());
         }
         where.add(judged.id());
-        String likewise = bySubject.isEmpty() ? "" : ". Likewise: "
-                + bySubject.stream().map(each -> each.judged().subject()
-                + each.comparison().map(comparison -> " (" + Wording.margin(each.judged(), comparison) + ")")
-                .orElse(""))
-                .collect(Collectors.joining(", "));
+        String likewise = bySubject.isEmpty()
+                ? ""
+                : ". Likewise: "
+                        + bySubject.stream()
+                                .map(each -> each.judged().subject()
+                                        + each.comparison()
+                                                .map(comparison ->
+                                                        " (" + Wording.margin(each.judged(), comparison) + ")")
+                                                .orElse(""))
+                                .collect(Collectors.joining(", "));
         List<String> cells = new ArrayList<>(List.of(text + " (" + String.join(", ", where) + ")" + likewise
-                + closest.practice().stream().filter(each -> each.house().isPresent())
-                .map(each -> "; " + each.id() + " "
-                        + Wording.value(each) + ", set by the shop. " + each.entry().note())
+                + closest.practice().stream()
+                        .filter(each -> each.house().isPresent())
+                        .map(each -> "; " + each.id() + " " + Wording.value(each) + ", set by the shop. "
+                                + each.entry().note())
                         .collect(Collectors.joining())));
         cells.addAll(figures(judged, closest.comparison()));
         while (cells.size() < 4) {
@@ -287,17 +354,21 @@ final class Findings {
                     if (!each.workings().isEmpty()) {
                         String key = each.getName() + "|" + each.getSubject() + "|" + each.getLoadCase();
                         measures.putIfAbsent(key, each);
-                        numbers.computeIfAbsent(key, none -> new LinkedHashSet<>()).add(i + 1);
+                        numbers.computeIfAbsent(key, none -> new LinkedHashSet<>())
+                                .add(i + 1);
                     }
                 }
             }
         }
         List<Block> blocks = new ArrayList<>();
         Set<List<String>> told = new HashSet<>();
-        measures.forEach((key, measure) -> blocks.add(new Worked(Words.capital(measure.kind().meaning()) + " ["
-                + measure.getSubject() + (measure.getLoadCase().isEmpty() ? "" : ", " + measure.getLoadCase()) + "] = "
-                + Wording.value(measure) + "; finding " + numbers.get(key).stream().map(String::valueOf)
-                .collect(Collectors.joining(", ")), lines(measure, told))));
+        measures.forEach((key, measure) -> blocks.add(new Worked(
+                Words.capital(measure.kind().meaning()) + " ["
+                        + measure.getSubject() + (measure.getLoadCase().isEmpty() ? "" : ", " + measure.getLoadCase())
+                        + "] = "
+                        + Wording.value(measure) + "; finding "
+                        + numbers.get(key).stream().map(String::valueOf).collect(Collectors.joining(", ")),
+                lines(measure, told))));
         return blocks;
     }
 

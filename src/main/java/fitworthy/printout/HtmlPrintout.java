@@ -28,9 +28,9 @@ public final class HtmlPrintout {
     /** @param more style beside the common one */
     static String html(Report report, String more) {
         StringOutput html = new StringOutput();
-        TemplateEngine.createPrecompiled(null, ContentType.Html, HtmlPrintout.class.getClassLoader(),
-                "fitworthy.printout.template").render("report.jte", Map.of("report", report, "style",
-                resource("report.css") + more), html);
+        TemplateEngine.createPrecompiled(
+                        null, ContentType.Html, HtmlPrintout.class.getClassLoader(), "fitworthy.printout.template")
+                .render("report.jte", Map.of("report", report, "style", resource("report.css") + more), html);
         return clean(html.toString());
     }
 
@@ -39,7 +39,8 @@ public final class HtmlPrintout {
         StringBuilder clean = new StringBuilder(text.length());
         text.codePoints().forEach(letter -> {
             boolean turns = letter >= 0x202A && letter <= 0x202E || letter >= 0x2066 && letter <= 0x2069;
-            boolean none = letter < ' ' && letter != '\n' && letter != '\t' || letter >= 0xD800 && letter <= 0xDFFF
+            boolean none = letter < ' ' && letter != '\n' && letter != '\t'
+                    || letter >= 0xD800 && letter <= 0xDFFF
                     || (letter & 0xFFFE) == 0xFFFE;
             if (!turns) {
                 clean.appendCodePoint(none ? UNKNOWN : letter);

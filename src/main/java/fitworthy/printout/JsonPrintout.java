@@ -41,8 +41,8 @@ public final class JsonPrintout {
 
     /** Prints advice whose findings are no milder than {@code mildest}. */
     public static void print(PrintWriter out, Advice advice, Severity mildest) {
-        try (JsonGenerator json = new JsonFactory().createGenerator(out)
-                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
+        try (JsonGenerator json =
+                new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
             new JsonPrintout(json).advice(advice, mildest);
         } catch (IOException e) {
@@ -66,9 +66,12 @@ public final class JsonPrintout {
         json.writeEndObject();
         house(advice);
         json.writeStringField("caution", advice.book().cover().caution());
-        texts("cases", advice.loadings().stream().map(each -> each.loadCase().name()).toList());
+        texts(
+                "cases",
+                advice.loadings().stream().map(each -> each.loadCase().name()).toList());
         Optional<Severity> worst = advice.worst();
-        json.writeStringField("worst", worst.map(each -> Words.hyphenated(each.name())).orElse("none"));
+        json.writeStringField(
+                "worst", worst.map(each -> Words.hyphenated(each.name())).orElse("none"));
         json.writeArrayFieldStart("findings");
         for (Finding finding : advice.findings()) {
             if (finding.judged().card().severity().value().compareTo(mildest) <= 0) {
@@ -80,8 +83,10 @@ public final class JsonPrintout {
         for (Met met : advice.met()) {
             json.writeStartObject();
             head(met.judged(), met.comparison());
-            json.writeStringField("text", Wording.fill(met.judged().card().met(), met.judged(), met.comparison(),
-                    met.evidence(), met.practice()));
+            json.writeStringField(
+                    "text",
+                    Wording.fill(
+                            met.judged().card().met(), met.judged(), met.comparison(), met.evidence(), met.practice()));
             json.writeArrayFieldStart("practice");
             for (Practice practice : met.practice()) {
                 practice(practice);
@@ -160,7 +165,8 @@ public final class JsonPrintout {
     }
 
     private void severity(House.SetSeverity set) throws IOException {
-        json.writeStringField("severity", Words.hyphenated(set.set().severity().value().name()));
+        json.writeStringField(
+                "severity", Words.hyphenated(set.set().severity().value().name()));
         json.writeStringField("in-place-of", Words.hyphenated(set.recorded().name()));
         json.writeBooleanField("milder", set.milder());
         json.writeStringField("reason", set.set().reason());
@@ -170,7 +176,8 @@ public final class JsonPrintout {
     private void finding(Advice advice, Finding finding) throws IOException {
         Judged judged = finding.judged();
         json.writeStartObject();
-        json.writeStringField("severity", Words.hyphenated(judged.card().severity().value().name()));
+        json.writeStringField(
+                "severity", Words.hyphenated(judged.card().severity().value().name()));
         if (advice.book().house().severities().containsKey(judged.id())) {
             json.writeObjectFieldStart("house-severity");
             severity(advice.book().house().severities().get(judged.id()));
@@ -182,8 +189,8 @@ public final class JsonPrintout {
             json.writeEndObject();
         }
         head(judged, finding.comparison());
-        UnaryOperator<String> filled = text -> Wording.fill(text, judged, finding.comparison(), finding.evidence(),
-                finding.practice());
+        UnaryOperator<String> filled =
+                text -> Wording.fill(text, judged, finding.comparison(), finding.evidence(), finding.practice());
         json.writeStringField("title", filled.apply(judged.card().title()));
         json.writeStringField("remedy", Wording.remedy(finding));
         json.writeStringField("why", filled.apply(judged.card().why()));
@@ -207,7 +214,8 @@ public final class JsonPrintout {
             practice(practice);
         }
         json.writeEndArray();
-        json.writeStringField("basis", Words.hyphenated(judged.card().basis().value().name()));
+        json.writeStringField(
+                "basis", Words.hyphenated(judged.card().basis().value().name()));
         texts("sources", judged.card().sources());
         json.writeEndObject();
     }
@@ -236,7 +244,8 @@ public final class JsonPrintout {
         json.writeStringField("value", Wording.value(practice));
         json.writeStringField("region", practice.entry().region());
         json.writeStringField("from", practice.entry().from().toString());
-        json.writeStringField("basis", Words.hyphenated(practice.entry().basis().value().name()));
+        json.writeStringField(
+                "basis", Words.hyphenated(practice.entry().basis().value().name()));
         texts("sources", practice.entry().sources());
         json.writeStringField("note", practice.entry().note());
         if (practice.house().isPresent()) {
@@ -249,8 +258,8 @@ public final class JsonPrintout {
                 json.writeFieldName("in-place-of");
                 practice(found.practice());
             } else {
-                json.writeStringField("in-place-of", use.recorded() instanceof Book.Lookup.NoneApplies ? "none"
-                        : "not-recorded");
+                json.writeStringField(
+                        "in-place-of", use.recorded() instanceof Book.Lookup.NoneApplies ? "none" : "not-recorded");
             }
             json.writeEndObject();
         }

@@ -37,19 +37,25 @@ record MarginTable(List<String> cases, Map<String, Map<String, String>> rows, Ma
             rows.put(name, row);
             least.put(name, Wording.quantity(Collections.min(byCase.values()), kinds.get(name)));
         });
-        return new MarginTable(advice.loadings().stream().map(each -> each.loadCase().name()).toList(), rows, least);
+        return new MarginTable(
+                advice.loadings().stream().map(each -> each.loadCase().name()).toList(), rows, least);
     }
 
-    private static void add(Map<String, Map<String, Double>> margins, Map<String, MeasureKind> kinds, Judged judged,
+    private static void add(
+            Map<String, Map<String, Double>> margins,
+            Map<String, MeasureKind> kinds,
+            Judged judged,
             Optional<Comparison> comparison) {
         Measure measure = judged.measure();
         // Masses alone: what every loading is held against, in few enough rows to be read.
-        if (measure.getName().startsWith("mass.") && judged.card().againstLimit() && comparison.isPresent()
+        if (measure.getName().startsWith("mass.")
+                && judged.card().againstLimit()
+                && comparison.isPresent()
                 && !measure.getLoadCase().isEmpty()) {
             String name = judged.subject() + ": " + measure.kind().limitMeaning();
             kinds.put(name, measure.kind());
-            margins.computeIfAbsent(name, key -> new LinkedHashMap<>()).putIfAbsent(judged.loadCase(),
-                    comparison.get().margin());
+            margins.computeIfAbsent(name, key -> new LinkedHashMap<>())
+                    .putIfAbsent(judged.loadCase(), comparison.get().margin());
         }
     }
 
@@ -62,7 +68,10 @@ record MarginTable(List<String> cases, Map<String, Map<String, String>> rows, Ma
         }
         List<String> lines = new ArrayList<>();
         lines.add(line("LEFT OF EACH LIMIT", first, column, cases));
-        rows.forEach((name, byCase) -> lines.add(line(name, first, column,
+        rows.forEach((name, byCase) -> lines.add(line(
+                name,
+                first,
+                column,
                 cases.stream().map(each -> byCase.getOrDefault(each, "-")).toList())));
         return lines;
     }
@@ -70,7 +79,8 @@ record MarginTable(List<String> cases, Map<String, Map<String, String>> rows, Ma
     private static String line(String name, int first, int column, List<String> cells) {
         StringBuilder line = new StringBuilder(Words.shortened(name, first));
         line.append(" ".repeat(first - line.length()));
-        cells.forEach(cell -> line.append(" ".repeat(Math.max(0, column - cell.length()))).append(cell));
+        cells.forEach(cell ->
+                line.append(" ".repeat(Math.max(0, column - cell.length()))).append(cell));
         return line.toString();
     }
 }

@@ -32,8 +32,12 @@ public final class MarkdownPrintout {
         printout.paragraph("# " + escaped(report.title()));
         printout.paragraph(escaped(report.caution()));
         printout.paragraph("**" + escaped(report.verdict()) + "**");
-        report.particulars().forEach(each -> printout.out.append("- ").append(escaped(each.name())).append(": ")
-                .append(escaped(each.value())).append('\n'));
+        report.particulars().forEach(each -> printout.out
+                .append("- ")
+                .append(escaped(each.name()))
+                .append(": ")
+                .append(escaped(each.value()))
+                .append('\n'));
         report.sections().forEach(section -> {
             printout.out.append('\n');
             printout.anchor(section.id());
@@ -53,7 +57,8 @@ public final class MarkdownPrintout {
         } else if (block instanceof Notice notice) {
             paragraph("**" + escaped(notice.text()) + "**");
         } else if (block instanceof Points points) {
-            points.texts().forEach(each -> out.append("- ").append(escaped(each)).append('\n'));
+            points.texts()
+                    .forEach(each -> out.append("- ").append(escaped(each)).append('\n'));
             out.append('\n');
         } else if (block instanceof Subheading heading) {
             anchor(heading.id());
@@ -62,11 +67,16 @@ public final class MarkdownPrintout {
             links.links().forEach(each -> out.append("- ").append(link(each)).append('\n'));
             out.append('\n');
         } else if (block instanceof Links links) {
-            paragraph(escaped(links.before()) + " " + links.links().stream().map(each -> link(each) + links.mark(each))
-                    .collect(Collectors.joining()));
+            paragraph(escaped(links.before()) + " "
+                    + links.links().stream()
+                            .map(each -> link(each) + links.mark(each))
+                            .collect(Collectors.joining()));
         } else if (block instanceof Table table) {
             paragraph(escaped(table.caption()) + ":");
-            out.append(table.columns().stream().map(Column::heading).map(MarkdownPrintout::escaped).collect(CELLS));
+            out.append(table.columns().stream()
+                    .map(Column::heading)
+                    .map(MarkdownPrintout::escaped)
+                    .collect(CELLS));
             out.append("|").append("---|".repeat(table.columns().size())).append('\n');
             table.rows().forEach(this::row);
             out.append('\n');
@@ -76,12 +86,14 @@ public final class MarkdownPrintout {
                     + (cited.link().isEmpty() ? "" : "<" + cited.link() + ">. ")
                     + escaped("Seen: " + cited.seen() + "."));
         } else {
-            throw new IllegalArgumentException("no Markdown for " + block.getClass().getSimpleName());
+            throw new IllegalArgumentException(
+                    "no Markdown for " + block.getClass().getSimpleName());
         }
     }
 
     private void row(Row row) {
-        List<String> cells = new ArrayList<>(row.cells().stream().map(MarkdownPrintout::escaped).toList());
+        List<String> cells = new ArrayList<>(
+                row.cells().stream().map(MarkdownPrintout::escaped).toList());
         cells.set(0, link(new Link(row.cells().get(0), row.link(), "")));
         row.more().forEach(each -> cells.set(cells.size() - 1, cells.get(cells.size() - 1) + " " + link(each)));
         out.append(cells.stream().collect(CELLS));
@@ -95,12 +107,15 @@ public final class MarkdownPrintout {
     }
 
     private static String link(Link link) {
-        return link.to().isEmpty() ? escaped(link.plain())
+        return link.to().isEmpty()
+                ? escaped(link.plain())
                 : "[" + escaped(link.words()) + "](#" + link.to() + ")" + escaped(link.after());
     }
 
     /** On one line, with a backslash before whatever Markdown or HTML would read as markup. */
     private static String escaped(String text) {
-        return text.replaceAll("\\s+", " ").replaceAll("([\\\\`*_\\[<|])", "\\\\$1").replace("&", "&amp;");
+        return text.replaceAll("\\s+", " ")
+                .replaceAll("([\\\\`*_\\[<|])", "\\\\$1")
+                .replace("&", "&amp;");
     }
 }

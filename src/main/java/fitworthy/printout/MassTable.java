@@ -29,7 +29,8 @@ final class MassTable {
         Map<List<String>, List<String>> casesByMass = new LinkedHashMap<>();
         for (Loading loading : loadings) {
             for (PointMass each : loading.masses()) {
-                casesByMass.computeIfAbsent(cells(each, wheelbase), key -> new ArrayList<>())
+                casesByMass
+                        .computeIfAbsent(cells(each, wheelbase), key -> new ArrayList<>())
                         .add(loading.loadCase().name());
             }
         }
@@ -38,28 +39,60 @@ final class MassTable {
         casesByMass.forEach((cells, cases) -> rows.add(row(cells, where(cases, all), false)));
         for (Loading loading : loadings) {
             AxleLoads axles = loading.axles();
-            rows.add(row(List.of("sum; place of the centre of gravity", kilograms(axles.total(), 1),
-                    tolerance(axles.total()),
-                    millimetres(axles.cogX()), millimetres(axles.cogY()), millimetres(axles.cogZ()),
-                    kilograms(axles.front(), 1), kilograms(axles.rear(), 1)), loading.loadCase().name(), true));
+            rows.add(row(
+                    List.of(
+                            "sum; place of the centre of gravity",
+                            kilograms(axles.total(), 1),
+                            tolerance(axles.total()),
+                            millimetres(axles.cogX()),
+                            millimetres(axles.cogY()),
+                            millimetres(axles.cogZ()),
+                            kilograms(axles.front(), 1),
+                            kilograms(axles.rear(), 1)),
+                    loading.loadCase().name(),
+                    true));
         }
-        List<Row> limits = loadings.stream().flatMap(each -> limits(each).stream()).toList();
+        List<Row> limits =
+                loadings.stream().flatMap(each -> limits(each).stream()).toList();
         return List.of(
-                new Table("Masses in kg; places in mm behind the front axle, left of the centre line and above the "
-                        + "ground",
-                        List.of(text("Item", 28), text("Loading", 15), figure("Mass", 9), figure("+/-", 7),
-                                figure("Behind", 8), figure("Left", 7), figure("Up", 7), figure("Front axle", 9),
-                                figure("Rear axle", 10)), rows),
+                new Table(
+                        "Masses in kg; places in mm behind the front axle, left of the centre line and above the "
+                                + "ground",
+                        List.of(
+                                text("Item", 28),
+                                text("Loading", 15),
+                                figure("Mass", 9),
+                                figure("+/-", 7),
+                                figure("Behind", 8),
+                                figure("Left", 7),
+                                figure("Up", 7),
+                                figure("Front axle", 9),
+                                figure("Rear axle", 10)),
+                        rows),
                 new Paragraph("front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
                         + millimetres(wheelbase) + " mm. What is taken off counts below zero."),
-                new Table("Against the limits, in kg", List.of(text("Limit", 28), text("Loading", 20),
-                        figure("Load", 13), figure("+/-", 13), figure("Limit", 13), figure("Left", 13)), limits));
+                new Table(
+                        "Against the limits, in kg",
+                        List.of(
+                                text("Limit", 28),
+                                text("Loading", 20),
+                                figure("Load", 13),
+                                figure("+/-", 13),
+                                figure("Limit", 13),
+                                figure("Left", 13)),
+                        limits));
     }
 
     private static List<String> cells(PointMass mass, Figure wheelbase) {
         AxleLoads own = AxleLoads.of(List.of(mass), wheelbase);
-        return List.of(mass.name(), kilograms(mass.mass(), 1), tolerance(mass.mass()), millimetres(mass.at().x()),
-                millimetres(mass.at().y()), millimetres(mass.at().z()), kilograms(own.front(), 1),
+        return List.of(
+                mass.name(),
+                kilograms(mass.mass(), 1),
+                tolerance(mass.mass()),
+                millimetres(mass.at().x()),
+                millimetres(mass.at().y()),
+                millimetres(mass.at().z()),
+                kilograms(own.front(), 1),
                 kilograms(own.rear(), 1));
     }
 
@@ -73,15 +106,17 @@ final class MassTable {
     private static String where(List<String> cases, List<String> all) {
         List<String> others = new ArrayList<>(all);
         others.removeAll(cases);
-        return others.isEmpty() ? "every" : others.size() < cases.size() ? "not " + String.join(", ", others)
-                : String.join(", ", cases);
+        return others.isEmpty()
+                ? "every"
+                : others.size() < cases.size() ? "not " + String.join(", ", others) : String.join(", ", cases);
     }
 
     private static List<Row> limits(Loading loading) {
         AxleLoads axles = loading.axles();
         Vehicle.Ratings limits = loading.plan().ratings();
         String name = loading.loadCase().name();
-        List<Row> rows = new ArrayList<>(List.of(limit("front axle", name, axles.front(), limits.frontAxle()),
+        List<Row> rows = new ArrayList<>(List.of(
+                limit("front axle", name, axles.front(), limits.frontAxle()),
                 limit("rear axle", name, axles.rear(), limits.rearAxle()),
                 limit("vehicle, GVM", name, axles.total(), limits.gvm())));
         if (loading.towing()) {
@@ -91,7 +126,12 @@ final class MassTable {
     }
 
     private static Row limit(String name, String loading, Figure load, Figure limit) {
-        return Row.of(name, loading, kilograms(load, 0), tolerance(load), kilograms(limit, 0),
+        return Row.of(
+                name,
+                loading,
+                kilograms(load, 0),
+                tolerance(load),
+                kilograms(limit, 0),
                 kilograms(limit.minus(load), 0));
     }
 

@@ -52,7 +52,8 @@ public final class MendingPrintout {
 
     private void offers(Mending mending) {
         // A waiver lets a plan go ahead; the stop is still there, and a way without it is still worth knowing.
-        boolean stops = planned.findings().stream().anyMatch(each -> each.judged().card().severity().is(Severity.STOP));
+        boolean stops = planned.findings().stream()
+                .anyMatch(each -> each.judged().card().severity().is(Severity.STOP));
         if (!stops) {
             page.wrapped(0, "The plan has no stop to clear.");
         } else if (mending.offers().isEmpty()) {
@@ -60,7 +61,8 @@ public final class MendingPrintout {
         }
         for (int i = 0; i < mending.offers().size(); i++) {
             Offer offer = mending.offers().get(i);
-            page.hanging(String.format(Locale.ROOT, "OFFER %d  ", i + 1),
+            page.hanging(
+                    String.format(Locale.ROOT, "OFFER %d  ", i + 1),
                     offer.changes().stream().map(each -> each.words()).collect(Collectors.joining("; ")));
             terms(planned, offer).forEach(each -> page.wrapped(9, each));
             page.blank();
@@ -69,16 +71,23 @@ public final class MendingPrintout {
 
     /** How far the search went. */
     static String effort(Mending mending) {
-        return mending.tried() + " changed plans were run through the whole rule book." + (mending.complete() ? ""
-                : " Time ran out, or there were too many combinations, before all were tried; there may be smaller "
-                        + "changes.");
+        return mending.tried() + " changed plans were run through the whole rule book."
+                + (mending.complete()
+                        ? ""
+                        : " Time ran out, or there were too many combinations, before all were tried; there may be smaller "
+                                + "changes.");
     }
 
     /** What an offer costs, and what the book says of the plan then. */
     static List<String> terms(Advice planned, Offer offer) {
         List<String> terms = new ArrayList<>();
-        terms.add(String.format(Locale.ROOT, "Gives up %.0f kg%s%s. Then: %s", offer.kilograms(), money(planned, offer),
-                days(planned, offer), TextPrintout.verdict(offer.advice())));
+        terms.add(String.format(
+                Locale.ROOT,
+                "Gives up %.0f kg%s%s. Then: %s",
+                offer.kilograms(),
+                money(planned, offer),
+                days(planned, offer),
+                TextPrintout.verdict(offer.advice())));
         if (offer.changes().stream().anyMatch(Change.PutRight.class::isInstance)) {
             terms.add("What is put right may cost mass, money and time that the sheet does not say.");
         }
@@ -93,25 +102,29 @@ public final class MendingPrintout {
     private static String money(Advice planned, Offer offer) {
         return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
                 .filter(each -> each.getValue().signum() != 0)
-                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "") + each.getValue().toPlainString()
+                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "")
+                        + each.getValue().toPlainString()
                         + " "
-                        + each.getKey()).collect(Collectors.joining());
+                        + each.getKey())
+                .collect(Collectors.joining());
     }
 
     private static String days(Advice planned, Offer offer) {
         double change = offer.days() - Mender.days(planned.sheet());
-        return change == 0 ? "" : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(),
-                change);
+        return change == 0
+                ? ""
+                : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(), change);
     }
 
     private static Set<String> ids(Advice advice) {
-        return advice.findings().stream().map(each -> each.judged().id())
+        return advice.findings().stream()
+                .map(each -> each.judged().id())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private void ways(Mending mending) {
-        Map<String, List<Way>> byFinding = mending.ways().stream().collect(Collectors.groupingBy(way ->
-                heading(way.finding()), LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<Way>> byFinding = mending.ways().stream()
+                .collect(Collectors.groupingBy(way -> heading(way.finding()), LinkedHashMap::new, Collectors.toList()));
         if (byFinding.isEmpty()) {
             return;
         }
@@ -125,8 +138,11 @@ public final class MendingPrintout {
 
     /** A finding in one line. */
     static String heading(Finding finding) {
-        return finding.judged().id() + " [" + finding.judged().subject() + "], " + finding.judged().loadCase() + ": "
+        return finding.judged().id() + " [" + finding.judged().subject() + "], "
+                + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
-                + finding.waiver().map(each -> "; waived " + ShopWords.waiver(each)).orElse("");
+                + finding.waiver()
+                        .map(each -> "; waived " + ShopWords.waiver(each))
+                        .orElse("");
     }
 }

@@ -2,7 +2,8 @@ package fitworthy.printout;
 
 /** Sheets of paper. */
 public enum Paper {
-    A4("210mm 297mm"), LETTER("8.5in 11in");
+    A4("210mm 297mm"),
+    LETTER("8.5in 11in");
 
     private final String size;
 

@@ -63,18 +63,22 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     private static final String PROTOCOL = "typeface";
     /** What drawing holds at its most, in bytes: typefaces and the program, and each element of the page. Measured. */
     private static final long BYTES_AT_LEAST = 40 << 20;
+
     private static final long BYTES_AN_ELEMENT = 3400;
     /** More letters than that need not be named. */
     private static final int MOST_LACKING = 20;
+
     private static final String LIBERATION = "/liberation/Liberation";
     private static final String DEJAVU = "/net/sf/jasperreports/fonts/dejavu/DejaVu";
-    private static final Logger[] LOGGERS = {Logger.getLogger("org.apache.pdfbox"),
-            Logger.getLogger("org.apache.fontbox")};
+    private static final Logger[] LOGGERS = {
+        Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox")
+    };
 
     /** A report that takes more memory to draw than there is. */
     public static final class TooLarge extends Exception {
         TooLarge() {
-            super("its pages take more memory to draw than the " + (Runtime.getRuntime().maxMemory() >> 20)
+            super("its pages take more memory to draw than the "
+                    + (Runtime.getRuntime().maxMemory() >> 20)
                     + " MiB that Java may use here; JAVA_TOOL_OPTIONS=-Xmx4g lets it use 4 GiB, and --html takes"
                     + " little");
         }
@@ -85,8 +89,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         String style = HtmlPrintout.resource("pdf.css").replace("PAPER", paper.size());
         quiet();
         try (PDDocument document = new PDDocument()) {
-            List<Typeface> typefaces = List.of(new Typeface(document, LIBERATION + "Sans-Regular.ttf",
-                    "Liberation Sans", 400),
+            List<Typeface> typefaces = List.of(
+                    new Typeface(document, LIBERATION + "Sans-Regular.ttf", "Liberation Sans", 400),
                     new Typeface(document, LIBERATION + "Sans-Bold.ttf", "Liberation Sans", 700),
                     new Typeface(document, DEJAVU + "Sans.ttf", "DejaVu Sans", 400),
                     new Typeface(document, DEJAVU + "Sans-Bold.ttf", "DejaVu Sans", 700),
@@ -124,8 +128,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         return lacking;
     }
 
-    private static PdfBoxRenderer renderer(Document page, PDDocument document, List<Typeface> typefaces,
-            String software, PageSupplier pages) {
+    private static PdfBoxRenderer renderer(
+            Document page, PDDocument document, List<Typeface> typefaces, String software, PageSupplier pages) {
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .withW3cDocument(page, PROTOCOL + ":/")
                 .usePDDocument(document)
@@ -143,10 +147,14 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     }
 
     private static String lacking(String text, List<Typeface> typefaces) {
-        return text.codePoints().distinct().filter(letter -> !Character.isWhitespace(letter)
-                && Character.getType(letter) != Character.FORMAT
-                && typefaces.stream().noneMatch(each -> each.has(letter)))
-                .limit(MOST_LACKING).mapToObj(Character::toString).collect(Collectors.joining(" "));
+        return text.codePoints()
+                .distinct()
+                .filter(letter -> !Character.isWhitespace(letter)
+                        && Character.getType(letter) != Character.FORMAT
+                        && typefaces.stream().noneMatch(each -> each.has(letter)))
+                .limit(MOST_LACKING)
+                .mapToObj(Character::toString)
+                .collect(Collectors.joining(" "));
     }
 
     private static Document parsed(String html) {
@@ -173,8 +181,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         each(page, "svg", svg -> {
             String description = svg.getElementsByTagName("desc").item(0).getTextContent();
             if (drawn) {
-                svg.setAttribute("alt", svg.getElementsByTagName("title").item(0).getTextContent() + ". "
-                        + description);
+                svg.setAttribute(
+                        "alt", svg.getElementsByTagName("title").item(0).getTextContent() + ". " + description);
                 svg.setAttribute("font-family", "Picture");
             } else {
                 Element words = page.createElement("p");
@@ -185,7 +193,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
         Element bookmarks = page.createElement("bookmarks");
         each(page, "section", section -> {
             Element bookmark = page.createElement("bookmark");
-            bookmark.setAttribute("name", section.getElementsByTagName("h2").item(0).getTextContent());
+            bookmark.setAttribute(
+                    "name", section.getElementsByTagName("h2").item(0).getTextContent());
             bookmark.setAttribute("href", "#" + section.getAttribute("id"));
             bookmarks.appendChild(bookmark);
         });

@@ -53,8 +53,12 @@ public final class PlainPrintout {
         } else if (block instanceof Links links && links.listed()) {
             links.links().forEach(each -> page.hanging("- ", each.plain()));
         } else if (block instanceof Links links) {
-            page.wrapped(0, links.before() + " " + links.links().stream().map(each -> each.plain() + links.mark(each))
-                    .collect(Collectors.joining()));
+            page.wrapped(
+                    0,
+                    links.before() + " "
+                            + links.links().stream()
+                                    .map(each -> each.plain() + links.mark(each))
+                                    .collect(Collectors.joining()));
         } else if (block instanceof Subheading heading) {
             page.wrapped(0, heading.text());
         } else if (block instanceof Table table) {
@@ -66,7 +70,8 @@ public final class PlainPrintout {
                 page.wrapped(2, cited.link());
             }
         } else {
-            throw new IllegalArgumentException("no plain text for " + block.getClass().getSimpleName());
+            throw new IllegalArgumentException(
+                    "no plain text for " + block.getClass().getSimpleName());
         }
     }
 
@@ -76,18 +81,25 @@ public final class PlainPrintout {
         List<Integer> widths = new ArrayList<>();
         for (int i = 0; i < last; i++) {
             int column = i;
-            widths.add(table.rows().stream().mapToInt(row -> row.cells().get(column).length()).max().orElse(0));
+            widths.add(table.rows().stream()
+                    .mapToInt(row -> row.cells().get(column).length())
+                    .max()
+                    .orElse(0));
         }
         boolean beside = widths.stream().mapToInt(each -> each + 2).sum() <= BESIDE;
         for (Row row : table.rows()) {
             StringBuilder first = new StringBuilder();
             for (int i = 0; i < last; i++) {
                 String cell = row.cells().get(i);
-                first.append(beside ? "  " : i == 0 ? "" : ", ").append(cell)
+                first.append(beside ? "  " : i == 0 ? "" : ", ")
+                        .append(cell)
                         .append(beside ? " ".repeat(widths.get(i) - cell.length()) : "");
             }
-            String more = row.cells().get(last) + row.more().stream().map(Link::plain).map(each -> " " + each)
-                    .collect(Collectors.joining());
+            String more = row.cells().get(last)
+                    + row.more().stream()
+                            .map(Link::plain)
+                            .map(each -> " " + each)
+                            .collect(Collectors.joining());
             if (beside) {
                 page.hanging(first + "  ", more);
             } else {

@@ -14,8 +14,14 @@ import java.util.List;
  * @param particulars whom and what it is for, and what it was made from
  * @param sections the sections, in order
  */
-public record Report(String kind, String title, String reference, String caution, String verdict,
-        List<Particular> particulars, List<Section> sections) {
+public record Report(
+        String kind,
+        String title,
+        String reference,
+        String caution,
+        String verdict,
+        List<Particular> particulars,
+        List<Section> sections) {
 
     /** A line of the title block. */
     public record Particular(String name, String value) {}
@@ -74,8 +80,11 @@ public record Report(String kind, String title, String reference, String caution
          * How it is laid out where there is little room: as it is, scrolled sideways, or its cells one below the other.
          */
         public String layout() {
-            return columns.stream().anyMatch(Column::whole) ? "list" : columns.size() <= 4 ? "narrow"
-                    : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
+            return columns.stream().anyMatch(Column::whole)
+                    ? "list"
+                    : columns.size() <= 4
+                            ? "narrow"
+                            : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
         }
 
         /** The table, or nothing where it has no rows. */
@@ -137,8 +146,9 @@ public record Report(String kind, String title, String reference, String caution
      * @param figures value, limit and margin in each loading it holds in
      * @param details what to do, why, whom to ask, what it rests on and what to beware of
      */
-    public record Found(int number, String mark, String id, String place, String title, Table figures,
-            List<Detail> details) implements Block {}
+    public record Found(
+            int number, String mark, String id, String place, String title, Table figures, List<Detail> details)
+            implements Block {}
 
     /** What is said of a finding under one heading. @param texts one of them, or a list */
     public record Detail(String name, List<String> texts) {

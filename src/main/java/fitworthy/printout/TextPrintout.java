@@ -44,10 +44,14 @@ public final class TextPrintout {
     /** Prints advice whose findings are no milder than {@code mildest}. */
     public void print(Advice advice, Severity mildest) {
         title(advice);
-        section("LOOSER THAN THE BOOK, on the word of " + advice.book().house().page().shop() + ":",
+        section(
+                "LOOSER THAN THE BOOK, on the word of "
+                        + advice.book().house().page().shop() + ":",
                 ShopWords.looser(advice));
         groups(advice.findings().stream()
-                .filter(finding -> finding.judged().card().severity().value().compareTo(mildest) <= 0).toList())
+                        .filter(finding ->
+                                finding.judged().card().severity().value().compareTo(mildest) <= 0)
+                        .toList())
                 .forEach(group -> findings(advice, group));
         notAssessed(advice);
         section("WAIVERS THAT DO NOT COUNT:", ShopWords.idle(advice));
@@ -75,15 +79,26 @@ public final class TextPrintout {
         page.rule();
         page.wrapped(0, advice.sheet().title());
         field("Vehicle", advice.sheet().vehicle().name());
-        field("For", String.join(", ", List.of(advice.sheet().customer(), advice.sheet().quote()).stream()
-                .filter(each -> !each.isEmpty()).toList()));
-        field("Region", advice.book().regions().get(advice.sheet().region()).name() + ", practice as of "
-                + advice.sheet().asOf());
-        field("Book", advice.book().cover().name() + ", edition " + advice.book().cover().edition() + ", content "
-                + advice.book().hash());
+        field(
+                "For",
+                String.join(
+                        ", ",
+                        List.of(advice.sheet().customer(), advice.sheet().quote()).stream()
+                                .filter(each -> !each.isEmpty())
+                                .toList()));
+        field(
+                "Region",
+                advice.book().regions().get(advice.sheet().region()).name() + ", practice as of "
+                        + advice.sheet().asOf());
+        field(
+                "Book",
+                advice.book().cover().name() + ", edition "
+                        + advice.book().cover().edition() + ", content "
+                        + advice.book().hash());
         field("House", ShopWords.house(advice));
-        field("Loadings", advice.loadings().stream().map(each -> each.loadCase().name())
-                .collect(Collectors.joining(", ")));
+        field(
+                "Loadings",
+                advice.loadings().stream().map(each -> each.loadCase().name()).collect(Collectors.joining(", ")));
         page.blank();
         page.wrapped(0, verdict(advice));
         page.blank();
@@ -103,8 +118,11 @@ public final class TextPrintout {
     /** The outcome in a sentence. */
     static String verdict(Advice advice) {
         Map<Severity, Long> counts = new TreeMap<>();
-        groups(advice.findings().stream().filter(each -> each.waiver().isEmpty()).toList()).forEach(group ->
-                counts.merge(group.get(0).judged().card().severity().value(), 1L, Long::sum));
+        groups(advice.findings().stream()
+                        .filter(each -> each.waiver().isEmpty())
+                        .toList())
+                .forEach(group ->
+                        counts.merge(group.get(0).judged().card().severity().value(), 1L, Long::sum));
         List<String> parts = new ArrayList<>();
         counts.forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
         int open = Wanted.rules(advice.notAssessed()).size();
@@ -112,13 +130,16 @@ public final class TextPrintout {
             parts.add(open + " not assessed for want of a figure");
         }
         String waived = ShopWords.waived(advice);
-        String first = advice.worst().map(worst -> switch (worst) {
-            case STOP -> "Do not buy, fit or drive it so.";
-            case CHANGE -> "Something in the plan has to change.";
-            case CONFIRM -> "Somebody has to agree before it goes ahead.";
-            case NOTE -> "Nothing in the way, with something worth knowing.";
-        }).orElse(waived.isEmpty() ? "Nothing found in what was assessed." : "Nothing found but what is waived.");
-        return first + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
+        String first = advice.worst()
+                .map(worst -> switch (worst) {
+                    case STOP -> "Do not buy, fit or drive it so.";
+                    case CHANGE -> "Something in the plan has to change.";
+                    case CONFIRM -> "Somebody has to agree before it goes ahead.";
+                    case NOTE -> "Nothing in the way, with something worth knowing.";
+                })
+                .orElse(waived.isEmpty() ? "Nothing found in what was assessed." : "Nothing found but what is waived.");
+        return first
+                + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
     }
 
@@ -128,22 +149,29 @@ public final class TextPrintout {
     }
 
     private static <O extends Outcome> Map<String, List<O>> grouped(Collection<O> outcomes) {
-        return outcomes.stream().collect(Collectors.groupingBy(
-                each -> each.judged().id() + "|" + each.judged().subject(), LinkedHashMap::new, Collectors.toList()));
+        return outcomes.stream()
+                .collect(Collectors.groupingBy(
+                        each -> each.judged().id() + "|" + each.judged().subject(),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
     }
 
     private void findings(Advice advice, List<Finding> group) {
-        Finding worst = group.stream().min(Comparator.comparingDouble(each ->
-                each.comparison().map(Comparison::margin).orElse(0.0))).orElseThrow();
+        Finding worst = group.stream()
+                .min(Comparator.comparingDouble(
+                        each -> each.comparison().map(Comparison::margin).orElse(0.0)))
+                .orElseThrow();
         Judged judged = worst.judged();
-        Function<String, String> filled = text -> Wording.fill(text, judged, worst.comparison(), worst.evidence(),
-                worst.practice());
+        Function<String, String> filled =
+                text -> Wording.fill(text, judged, worst.comparison(), worst.evidence(), worst.practice());
         Severity severity = judged.card().severity().value();
-        page.hanging(painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
+        page.hanging(
+                painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
                 (group.stream().allMatch(each -> each.waiver().isPresent()) ? "Waived: " : "")
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
-        cases(group, finding -> finding.comparison().map(each -> Wording.comparison(finding.judged(), each))
+        cases(group, finding -> finding.comparison()
+                .map(each -> Wording.comparison(finding.judged(), each))
                 .orElse(finding.judged().measure().kind().meaning() + ": "
                         + Wording.value(finding.judged().measure())));
         ShopWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
@@ -157,21 +185,30 @@ public final class TextPrintout {
 
     private void cases(List<Finding> group, Function<Finding, String> figures) {
         Map<String, List<String>> byFigures = new LinkedHashMap<>();
-        group.forEach(finding -> byFigures.computeIfAbsent(figures.apply(finding), key -> new ArrayList<>())
+        group.forEach(finding -> byFigures
+                .computeIfAbsent(figures.apply(finding), key -> new ArrayList<>())
                 .add(finding.judged().loadCase()));
-        byFigures.forEach((text, cases) -> page.wrapped(INDENT,
-                cases.get(0).isEmpty() ? Words.capital(text) : String.join(", ", cases) + ": " + text));
+        byFigures.forEach((text, cases) -> page.wrapped(
+                INDENT, cases.get(0).isEmpty() ? Words.capital(text) : String.join(", ", cases) + ": " + text));
     }
 
     private void evidence(Judged judged, List<Practice> practice) {
-        StringBuilder text = new StringBuilder("Rests on: ").append(judged.card().basis().value().words());
+        StringBuilder text = new StringBuilder("Rests on: ")
+                .append(judged.card().basis().value().words());
         if (!judged.card().sources().isEmpty()) {
             text.append(" [").append(String.join(", ", judged.card().sources())).append("]");
         }
         for (Practice each : practice) {
             PracticeEntry.Value entry = each.entry();
-            text.append("; ").append(each.id()).append(" ").append(Wording.value(each)).append(" (")
-                    .append(entry.region()).append(" from ").append(entry.from()).append(", ")
+            text.append("; ")
+                    .append(each.id())
+                    .append(" ")
+                    .append(Wording.value(each))
+                    .append(" (")
+                    .append(entry.region())
+                    .append(" from ")
+                    .append(entry.from())
+                    .append(", ")
                     .append(entry.basis().value().words());
             if (!entry.sources().isEmpty()) {
                 text.append(" [").append(String.join(", ", entry.sources())).append("]");
@@ -188,8 +225,10 @@ public final class TextPrintout {
         }
         page.wrapped(0, "NOT ASSESSED for want of a figure; bring:");
         wanted.forEach(each -> {
-            page.hanging("  - ", each.what() + ": " + each.missing().meaning() + ". Find it: " + each.missing().find()
-                    + ".");
+            page.hanging(
+                    "  - ",
+                    each.what() + ": " + each.missing().meaning() + ". Find it: "
+                            + each.missing().find() + ".");
             page.wrapped(4, "Waiting for it: " + String.join(", ", each.rules()));
         });
         page.blank();
@@ -206,19 +245,37 @@ public final class TextPrintout {
         }
         page.wrapped(0, "MET, assessed and in order:");
         groups.values().forEach(group -> {
-            Met closest = group.stream().min(Comparator.comparingDouble(each ->
-                    each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE))).orElseThrow();
+            Met closest = group.stream()
+                    .min(Comparator.comparingDouble(
+                            each -> each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE)))
+                    .orElseThrow();
             Judged judged = closest.judged();
             Set<String> cases = new LinkedHashSet<>();
             group.forEach(each -> cases.add(each.judged().loadCase()));
             Optional<String> figures = closest.comparison().map(each -> Wording.comparison(judged, each));
-            page.hanging("  - ", Wording.fill(judged.card().met(), judged, closest.comparison(), closest.evidence(),
-                    closest.practice()) + " (" + judged.id() + ")");
-            figures.ifPresent(text -> page.wrapped(4, (judged.loadCase().isEmpty() ? "" : cases.size() > 1
-                    ? "closest in " + judged.loadCase() + ": " : judged.loadCase() + ": ") + text));
-            closest.practice().stream().filter(each -> each.house().isPresent()).forEach(each ->
-                    page.wrapped(4, each.id() + " " + Wording.value(each) + ", set by the shop. "
-                            + each.entry().note()));
+            page.hanging(
+                    "  - ",
+                    Wording.fill(
+                                    judged.card().met(),
+                                    judged,
+                                    closest.comparison(),
+                                    closest.evidence(),
+                                    closest.practice())
+                            + " (" + judged.id() + ")");
+            figures.ifPresent(text -> page.wrapped(
+                    4,
+                    (judged.loadCase().isEmpty()
+                                    ? ""
+                                    : cases.size() > 1
+                                            ? "closest in " + judged.loadCase() + ": "
+                                            : judged.loadCase() + ": ")
+                            + text));
+            closest.practice().stream()
+                    .filter(each -> each.house().isPresent())
+                    .forEach(each -> page.wrapped(
+                            4,
+                            each.id() + " " + Wording.value(each) + ", set by the shop. "
+                                    + each.entry().note()));
         });
     }
 
@@ -226,12 +283,13 @@ public final class TextPrintout {
         if (!colour) {
             return text;
         }
-        String code = switch (severity) {
-            case STOP -> "\u001B[1;31m";
-            case CHANGE -> "\u001B[1;35m";
-            case CONFIRM -> "\u001B[1;36m";
-            case NOTE -> "\u001B[1m";
-        };
+        String code =
+                switch (severity) {
+                    case STOP -> "\u001B[1;31m";
+                    case CHANGE -> "\u001B[1;35m";
+                    case CONFIRM -> "\u001B[1;36m";
+                    case NOTE -> "\u001B[1m";
+                };
         return code + text + "\u001B[0m";
     }
 }

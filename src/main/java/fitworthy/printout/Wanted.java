@@ -23,29 +23,39 @@ record Wanted(String what, Missing missing, Set<String> rules) {
 
     static List<Wanted> of(List<NotAssessed> notAssessed) {
         Map<Question, List<Missing>> questions = new LinkedHashMap<>();
-        rules(notAssessed).forEach((missing, rules) ->
-                questions.computeIfAbsent(question(missing, rules), key -> new ArrayList<>()).add(missing));
+        rules(notAssessed).forEach((missing, rules) -> questions
+                .computeIfAbsent(question(missing, rules), key -> new ArrayList<>())
+                .add(missing));
         List<Wanted> wanted = new ArrayList<>();
-        questions.forEach((question, several) -> wanted.add(new Wanted(several.size() == 1 ? several.get(0).path()
-                : question.list() + ": " + question.field() + " of "
-                        + String.join(", ", several.stream().map(Wanted::name).toList()),
-                several.get(0), question.rules())));
+        questions.forEach((question, several) -> wanted.add(new Wanted(
+                several.size() == 1
+                        ? several.get(0).path()
+                        : question.list() + ": " + question.field() + " of "
+                                + String.join(
+                                        ", ", several.stream().map(Wanted::name).toList()),
+                several.get(0),
+                question.rules())));
         return wanted;
     }
 
     /** Every missing figure with the ids of the rules that wait for it. */
     static Map<Missing, Set<String>> rules(List<NotAssessed> notAssessed) {
         Map<Missing, Set<String>> rules = new LinkedHashMap<>();
-        notAssessed.forEach(each -> each.missing().forEach(missing ->
-                rules.computeIfAbsent(missing, key -> new TreeSet<>()).add(each.judged().id())));
+        notAssessed.forEach(
+                each -> each.missing().forEach(missing -> rules.computeIfAbsent(missing, key -> new TreeSet<>())
+                        .add(each.judged().id())));
         return rules;
     }
 
     private static Question question(Missing missing, Set<String> rules) {
         String path = missing.path();
         boolean named = path.indexOf('.') < path.lastIndexOf('.');
-        return new Question(named ? path.substring(0, path.indexOf('.')) : path,
-                named ? path.substring(path.lastIndexOf('.') + 1) : "", missing.meaning(), missing.find(), rules);
+        return new Question(
+                named ? path.substring(0, path.indexOf('.')) : path,
+                named ? path.substring(path.lastIndexOf('.') + 1) : "",
+                missing.meaning(),
+                missing.find(),
+                rules);
     }
 
     private static String name(Missing missing) {

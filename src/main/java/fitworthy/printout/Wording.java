@@ -30,7 +30,9 @@ public final class Wording {
         double shown = value / Dimension.size(unit);
         // Not by a format, which looks up how a language writes its digits. A rounded zero has no sign.
         return Double.isFinite(shown)
-                ? BigDecimal.valueOf(shown).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+                ? BigDecimal.valueOf(shown)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .toPlainString()
                 : String.valueOf(shown);
     }
 
@@ -48,9 +50,11 @@ public final class Wording {
 
     /** A measure's value with its unit, or its word. */
     public static String value(Measure measure) {
-        return !measure.isKnown() ? "not known" : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
-                ? measure.getWord().replace('-', ' ')
-                : quantity(measure.getValue(), measure.kind());
+        return !measure.isKnown()
+                ? "not known"
+                : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
+                        ? measure.getWord().replace('-', ' ')
+                        : quantity(measure.getValue(), measure.kind());
     }
 
     /** A practice value with its unit, with as many digits as it needs and no more. */
@@ -75,66 +79,99 @@ public final class Wording {
         MeasureKind kind = judged.measure().kind();
         return quantity(comparison.value(), kind)
                 + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
-                        ? " +/- " + quantity(comparison.tolerance(), kind) : "");
+                        ? " +/- " + quantity(comparison.tolerance(), kind)
+                        : "");
     }
 
     /** What it was held against. */
     static String limit(Judged judged, Comparison comparison) {
-        return (judged.card().againstLimit() ? judged.measure().kind().limitMeaning()
-                : judged.card().atLeast() ? "at least" : "at most") + " "
+        return (judged.card().againstLimit()
+                        ? judged.measure().kind().limitMeaning()
+                        : judged.card().atLeast() ? "at least" : "at most")
+                + " "
                 + quantity(comparison.limit(), judged.measure().kind()) + (comparison.house() ? HOUSE : "");
     }
 
     /** How much is left, or by how much the limit is passed. */
     static String margin(Judged judged, Comparison comparison) {
         return quantity(Math.abs(comparison.margin()), judged.measure().kind())
-                + (comparison.margin() >= 0 ? judged.card().atLeast() ? " to spare" : " left"
-                : judged.card().atLeast() ? " too little" : " too much");
+                + (comparison.margin() >= 0
+                        ? judged.card().atLeast() ? " to spare" : " left"
+                        : judged.card().atLeast() ? " too little" : " too much");
     }
 
     /** What to do, with the limit and what is too much rounded so that doing as it says is enough. */
     public static String remedy(Finding finding) {
         Judged judged = finding.judged();
-        return fill(judged.card().remedy(), judged, finding.comparison().map(each -> toTheSafeSide(judged, each)),
-                finding.evidence(), finding.practice());
+        return fill(
+                judged.card().remedy(),
+                judged,
+                finding.comparison().map(each -> toTheSafeSide(judged, each)),
+                finding.evidence(),
+                finding.practice());
     }
 
     private static Comparison toTheSafeSide(Judged judged, Comparison each) {
         MeasureKind kind = judged.measure().kind();
-        return new Comparison(each.value(), kind.printed(each.limit(), judged.card().atLeast() ? 1 : -1),
-                kind.printed(each.margin(), -1), each.tolerance(), each.house());
+        return new Comparison(
+                each.value(),
+                kind.printed(each.limit(), judged.card().atLeast() ? 1 : -1),
+                kind.printed(each.margin(), -1),
+                each.tolerance(),
+                each.house());
     }
 
     /** A card's text with its placeholders filled from what was compared. */
-    public static String fill(String text, Judged judged, Optional<Comparison> comparison, List<Measure> evidence,
+    public static String fill(
+            String text,
+            Judged judged,
+            Optional<Comparison> comparison,
+            List<Measure> evidence,
             List<Practice> practice) {
         Matcher matcher = PLACEHOLDER.matcher(text);
         StringBuilder filled = new StringBuilder();
         while (matcher.find()) {
-            matcher.appendReplacement(filled, Matcher.quoteReplacement(
-                    placeholder(matcher.group(1), judged, comparison, evidence, practice)));
+            matcher.appendReplacement(
+                    filled,
+                    Matcher.quoteReplacement(placeholder(matcher.group(1), judged, comparison, evidence, practice)));
         }
         matcher.appendTail(filled);
         return filled.isEmpty() ? "" : Words.capital(filled.toString());
     }
 
-    private static String placeholder(String name, Judged judged, Optional<Comparison> comparison,
-            List<Measure> evidence, List<Practice> practice) {
+    private static String placeholder(
+            String name,
+            Judged judged,
+            Optional<Comparison> comparison,
+            List<Measure> evidence,
+            List<Practice> practice) {
         MeasureKind kind = judged.measure().kind();
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
-            case "value" -> comparison.map(each -> quantity(each.value(), kind))
-                    .orElseGet(() -> value(judged.measure()));
-            case "enough" -> comparison.map(each -> quantity(
-                    kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
-                    .orElseGet(() -> value(judged.measure()));
-            case "limit" -> comparison.map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))
-                    .orElse("the limit");
-            case "margin" -> comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
-            default -> evidence.stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)
-                    .or(() -> practice.stream().filter(each -> each.id().equals(name)).findFirst().map(Wording::marked))
-                    .orElse(name);
+            case "value" ->
+                comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
+            case "enough" ->
+                comparison
+                        .map(each -> quantity(
+                                kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
+                        .orElseGet(() -> value(judged.measure()));
+            case "limit" ->
+                comparison
+                        .map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))
+                        .orElse("the limit");
+            case "margin" ->
+                comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
+            default ->
+                evidence.stream()
+                        .filter(each -> each.getName().equals(name))
+                        .findFirst()
+                        .map(Wording::value)
+                        .or(() -> practice.stream()
+                                .filter(each -> each.id().equals(name))
+                                .findFirst()
+                                .map(Wording::marked))
+                        .orElse(name);
         };
     }
 }

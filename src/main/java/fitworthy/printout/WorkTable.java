@@ -24,14 +24,20 @@ final class WorkTable {
         if (!order.loops().isEmpty()) {
             return order.loops().stream()
                     .map(each -> (Block) new Paragraph("There is no order of work: each of these waits"
-                    + " for another of them: " + String.join(", ", each) + ".")).toList();
+                            + " for another of them: " + String.join(", ", each) + "."))
+                    .toList();
         }
         List<Row> rows = new ArrayList<>();
         LocalDate last = null;
         boolean known = true;
         for (WorkOrder.Step step : order.steps()) {
-            rows.add(Row.of(String.valueOf(rows.size() + 1), step.name(), day(step.firstDay()), day(step.lastDay()),
-                    days(step.end().minus(step.start())), step.critical() ? "yes" : "no"));
+            rows.add(Row.of(
+                    String.valueOf(rows.size() + 1),
+                    step.name(),
+                    day(step.firstDay()),
+                    day(step.lastDay()),
+                    days(step.end().minus(step.start())),
+                    step.critical() ? "yes" : "no"));
             known &= step.lastDay() != null;
             last = step.lastDay() != null && (last == null || step.lastDay().isAfter(last)) ? step.lastDay() : last;
         }
@@ -39,14 +45,23 @@ final class WorkTable {
             return List.of();
         }
         LocalDate wanted = plan.sheet().readyBy();
-        String whole = known ? "Done by " + last + " at the earliest, where as many jobs as can be go on at once"
+        String whole = known
+                ? "Done by " + last + " at the earliest, where as many jobs as can be go on at once"
                 : "The sheet does not say how long every job takes, or when every part can be had, so the end is not "
                         + "known";
-        return List.of(new Paragraph(whole + (wanted == null ? "." : "; wanted by " + wanted + ".")
-                + " The whole is late by as much as any step on the critical path is."),
-                new Table("Steps, in the order that gets one pair of hands"
-                + " through soonest", List.of(figure("No.", 6), text("Step", 40), text("Begins", 16), text("Done", 16),
-                figure("Working days", 11), text("Critical", 11)), rows));
+        return List.of(
+                new Paragraph(whole + (wanted == null ? "." : "; wanted by " + wanted + ".")
+                        + " The whole is late by as much as any step on the critical path is."),
+                new Table(
+                        "Steps, in the order that gets one pair of hands" + " through soonest",
+                        List.of(
+                                figure("No.", 6),
+                                text("Step", 40),
+                                text("Begins", 16),
+                                text("Done", 16),
+                                figure("Working days", 11),
+                                text("Critical", 11)),
+                        rows));
     }
 
     private static String day(LocalDate day) {

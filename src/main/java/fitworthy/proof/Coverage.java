@@ -49,8 +49,8 @@ final class Coverage {
 
     private void count(Step step) {
         for (Check check : step.checks()) {
-            List<Boolean> seen = comparisons.computeIfAbsent(step.wanted().key() + " " + check.text(),
-                    key -> new ArrayList<>());
+            List<Boolean> seen =
+                    comparisons.computeIfAbsent(step.wanted().key() + " " + check.text(), key -> new ArrayList<>());
             if (!seen.contains(check.holds())) {
                 seen.add(check.holds());
             }
@@ -65,13 +65,15 @@ final class Coverage {
         if (met.isEmpty() && !card.against().isEmpty()) {
             return Optional.of("no case meets it");
         }
-        if (!fired.stream().allMatch(each -> each.comparison().filter(got -> got.margin() < 0).isPresent())) {
+        if (!fired.stream()
+                .allMatch(each ->
+                        each.comparison().filter(got -> got.margin() < 0).isPresent())) {
             return Optional.empty();
         }
-        return tooFar(fired.stream().map(each -> each.comparison().orElseThrow())).map(gap ->
-                "the nearest case beyond its limit is " + gap + " away").or(() ->
-                tooFar(met.stream().map(each -> each.comparison().orElseThrow())).map(gap ->
-                        "the nearest case within its limit is " + gap + " away"));
+        return tooFar(fired.stream().map(each -> each.comparison().orElseThrow()))
+                .map(gap -> "the nearest case beyond its limit is " + gap + " away")
+                .or(() -> tooFar(met.stream().map(each -> each.comparison().orElseThrow()))
+                        .map(gap -> "the nearest case within its limit is " + gap + " away"));
     }
 
     /**
@@ -80,19 +82,27 @@ final class Coverage {
     private Optional<String> tooFar(Stream<Comparison> all) {
         MeasureKind kind = Measures.kinds().get(card.judges());
         boolean counted = kind.unit().isEmpty() && kind.decimals() == 0;
-        double gap = all.mapToDouble(each -> counted && Math.abs(each.margin()) <= 1 ? 0
-                : Math.abs(each.margin()) / Math.max(Math.abs(each.limit()), 1e-9)).min().orElse(1);
+        double gap = all.mapToDouble(each -> counted && Math.abs(each.margin()) <= 1
+                        ? 0
+                        : Math.abs(each.margin()) / Math.max(Math.abs(each.limit()), 1e-9))
+                .min()
+                .orElse(1);
         return gap <= NEAR ? Optional.empty() : Optional.of(Math.round(gap * 100) + " %");
     }
 
     /** Comparisons of its condition that come out the same in every case; empty where each is turned. */
     Optional<String> oneSided() {
-        List<String> sides = Stream.of(true, false).flatMap(side -> {
-            List<String> never = comparisons.entrySet().stream().filter(each -> each.getValue().equals(List.of(!side)))
-                    .map(Map.Entry::getKey).toList();
-            return never.isEmpty() ? Stream.empty()
-                    : Stream.of("never " + side + " in these cases: " + String.join("; ", never));
-        }).toList();
+        List<String> sides = Stream.of(true, false)
+                .flatMap(side -> {
+                    List<String> never = comparisons.entrySet().stream()
+                            .filter(each -> each.getValue().equals(List.of(!side)))
+                            .map(Map.Entry::getKey)
+                            .toList();
+                    return never.isEmpty()
+                            ? Stream.empty()
+                            : Stream.of("never " + side + " in these cases: " + String.join("; ", never));
+                })
+                .toList();
         return sides.isEmpty() ? Optional.empty() : Optional.of(String.join(". ", sides));
     }
 }

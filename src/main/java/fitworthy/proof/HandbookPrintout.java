@@ -84,7 +84,8 @@ public final class HandbookPrintout {
         json.writeStringField("id", id);
         json.writeStringField("topic", Book.topic(id));
         json.writeStringField("title", card.title());
-        json.writeStringField("severity", Words.hyphenated(card.severity().value().name()));
+        json.writeStringField(
+                "severity", Words.hyphenated(card.severity().value().name()));
         json.writeStringField("place", book.rules().get(id).place());
         json.writeStringField("card", references.place(id));
         json.writeStringField("since", card.since().toString());
@@ -150,7 +151,8 @@ public final class HandbookPrintout {
         json.writeStringField("basis", Words.hyphenated(value.basis().value().name()));
         texts("sources", value.sources());
         json.writeStringField("note", value.note());
-        json.writeStringField("review", value.review() == null ? "" : value.review().toString());
+        json.writeStringField(
+                "review", value.review() == null ? "" : value.review().toString());
         json.writeStringField("place", references.place(id, value));
     }
 
@@ -171,7 +173,9 @@ public final class HandbookPrintout {
         }
         json.writeEndArray();
         texts("none", references.none(id).stream().filter(values::contains).toList());
-        texts("not-recorded", references.notRecorded(id).stream().filter(values::contains).toList());
+        texts(
+                "not-recorded",
+                references.notRecorded(id).stream().filter(values::contains).toList());
         json.writeEndObject();
     }
 

@@ -45,28 +45,35 @@ record LookAlike(Case text, Met met) {
             List<LookAlike> all = new ArrayList<>();
             for (Case each : named.isEmpty() ? references.cases() : named) {
                 if (!named.isEmpty() || Book.topic(rule).equals(each.topic())) {
-                    advice(each).met().stream().filter(met -> met.judged().id().equals(rule))
+                    advice(each).met().stream()
+                            .filter(met -> met.judged().id().equals(rule))
                             .min(Comparator.comparingDouble(LookAlike::left))
                             .ifPresent(met -> all.add(new LookAlike(each, met)));
                 }
             }
             all.sort(Comparator.comparingDouble(LookAlike::distance));
-            double most = all.isEmpty() ? 0 : all.get(0).met().comparison().isPresent()
-                    ? Math.max(NEAR, all.get(0).distance()) : all.get(0).distance();
-            return all.stream().filter(each -> each.distance() <= most).limit(named.isEmpty() ? 1 : Long.MAX_VALUE)
+            double most = all.isEmpty()
+                    ? 0
+                    : all.get(0).met().comparison().isPresent()
+                            ? Math.max(NEAR, all.get(0).distance())
+                            : all.get(0).distance();
+            return all.stream()
+                    .filter(each -> each.distance() <= most)
+                    .limit(named.isEmpty() ? 1 : Long.MAX_VALUE)
                     .toList();
         }
 
         private Advice advice(Case each) {
-            return advice.computeIfAbsent(each, text -> Adviser.advise(references.book().with(text.house()),
-                    text.sheet()));
+            return advice.computeIfAbsent(
+                    each, text -> Adviser.advise(references.book().with(text.house()), text.sheet()));
         }
     }
 
     private double distance() {
         Cases.Text says = text.text();
-        return met.comparison().isPresent() ? left(met) : says.expect().size() + says.notAssessed().size()
-                + says.met().size();
+        return met.comparison().isPresent()
+                ? left(met)
+                : says.expect().size() + says.notAssessed().size() + says.met().size();
     }
 
     private static double left(Met met) {
@@ -79,7 +86,9 @@ record LookAlike(Case text, Met met) {
 
     /** Its name, with what was compared. */
     String words() {
-        return text.text().name() + met.comparison().map(each -> " (" + Wording.comparison(met.judged(), each) + ")")
-                .orElse("");
+        return text.text().name()
+                + met.comparison()
+                        .map(each -> " (" + Wording.comparison(met.judged(), each) + ")")
+                        .orElse("");
     }
 }

@@ -41,9 +41,13 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
      */
     public static Proof of(Path folder, Book book, LocalDate day, IntConsumer progress) throws FaultsException {
         Proof proof = of(folder, book, each -> true, progress);
-        book.rules().forEach((id, rule) -> proof.coverage(id).gap().ifPresent(gap -> proof.faults.add(new Fault(
-                place(book, id), id, gap,
-                "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
+        book.rules().forEach((id, rule) -> proof.coverage(id)
+                .gap()
+                .ifPresent(gap -> proof.faults.add(new Fault(
+                        place(book, id),
+                        id,
+                        gap,
+                        "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
         Places places = new Places();
         book.practice().forEach((id, entry) -> {
             for (int i = 0; i < entry.values().size(); i++) {
@@ -56,9 +60,12 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
             }
         });
         book.cards().forEach((id, card) -> {
-            if (Stream.of(card.title(), card.met(), card.why(), card.remedy(), card.ask()).anyMatch(each ->
-                    each.contains(Skeleton.UNWRITTEN))) {
-                proof.reminders.add(new Fault(book.places().get(id), id, "words of its card are still to be written",
+            if (Stream.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())
+                    .anyMatch(each -> each.contains(Skeleton.UNWRITTEN))) {
+                proof.reminders.add(new Fault(
+                        book.places().get(id),
+                        id,
+                        "words of its card are still to be written",
                         "title, met, why, remedy and ask as a customer should read them"));
             }
         });
@@ -79,17 +86,26 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
             if (chosen.test(each)) {
                 Trial trial = Trial.of(book, each);
                 proof.trials.add(trial);
-                trial.problems().forEach(problem -> proof.faults.add(
-                        new Fault(each.place(), each.text().name(), problem,
-                        "change the rule, or the case where the new outcome is right")));
+                trial.problems()
+                        .forEach(problem -> proof.faults.add(new Fault(
+                                each.place(),
+                                each.text().name(),
+                                problem,
+                                "change the rule, or the case where the new outcome is right")));
                 progress.accept(proof.trials.size());
             }
         }
         Set<String> topics = new TreeSet<>();
         proof.trials.forEach(trial -> topics.add(trial.text().topic()));
-        book.rules().keySet().stream().filter(id -> topics.contains(Book.topic(id))).forEach(id ->
-                proof.coverage(id).oneSided().ifPresent(text -> proof.reminders.add(new Fault(place(book, id), id, text,
-                        "cases that turn it the other way, or a condition without it"))));
+        book.rules().keySet().stream()
+                .filter(id -> topics.contains(Book.topic(id)))
+                .forEach(id -> proof.coverage(id)
+                        .oneSided()
+                        .ifPresent(text -> proof.reminders.add(new Fault(
+                                place(book, id),
+                                id,
+                                text,
+                                "cases that turn it the other way, or a condition without it"))));
         return proof;
     }
 
@@ -102,19 +118,29 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         for (LocalDate day : List.of(value.from().minusDays(1), value.from())) {
             // Where none applies nothing is said, so that no case can tell.
             boolean said = !(book.lookup(id, value.region(), day) instanceof Book.Lookup.NoneApplies);
-            if (said && trials.stream().noneMatch(trial -> trial.text().sheet().asOf().equals(day)
-                    && book.lineage(trial.text().sheet().region()).contains(value.region())
-                    && rules.stream().anyMatch(trial.text().text()::names))) {
-                faults.add(new Fault(place, id, "no case of " + value.region() + " stands on " + day
-                        + ", next to the day on which " + value.value() + " begins",
+            if (said
+                    && trials.stream()
+                            .noneMatch(trial -> trial.text().sheet().asOf().equals(day)
+                                    && book.lineage(trial.text().sheet().region())
+                                            .contains(value.region())
+                                    && rules.stream().anyMatch(trial.text().text()::names))) {
+                faults.add(new Fault(
+                        place,
+                        id,
+                        "no case of " + value.region() + " stands on " + day + ", next to the day on which "
+                                + value.value() + " begins",
                         "a case with 'as-of: " + day + "' and what is said on that day"));
             }
         }
     }
 
     private Coverage coverage(String id) {
-        return new Coverage(book, id, trials.stream()
-                .filter(trial -> trial.text().topic().equals(Book.topic(id))).toList());
+        return new Coverage(
+                book,
+                id,
+                trials.stream()
+                        .filter(trial -> trial.text().topic().equals(Book.topic(id)))
+                        .toList());
     }
 
     private static Place place(Book book, String id) {
@@ -122,8 +148,11 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
     }
 
     private static Fault due(String id, PracticeEntry.Value value, Place place) {
-        return new Fault(place, id, "the value " + value.value() + " of " + value.region() + " from "
-                + value.from() + " was to be looked at again by " + value.review(),
+        return new Fault(
+                place,
+                id,
+                "the value " + value.value() + " of " + value.region() + " from " + value.from()
+                        + " was to be looked at again by " + value.review(),
                 "a later 'review', or a new value with the day it begins");
     }
 

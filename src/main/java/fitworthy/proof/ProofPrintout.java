@@ -19,8 +19,8 @@ public final class ProofPrintout {
     private ProofPrintout() {}
 
     public static void text(PrintWriter out, Proof proof) {
-        out.println(proof.book().cover().name() + ", edition " + proof.book().cover().edition() + ", content "
-                + proof.book().hash());
+        out.println(proof.book().cover().name() + ", edition "
+                + proof.book().cover().edition() + ", content " + proof.book().hash());
         out.println(proof.trials().size() + " cases run, " + proof.failed() + " come out other than they say; "
                 + proof.faults().size() + " faults, " + proof.reminders().size() + " reminders");
         part(out, "FAULTS: the book must not go out with these", proof.faults());
@@ -63,8 +63,8 @@ public final class ProofPrintout {
 
     /** Writes one object with the name of its shape first. */
     static void write(PrintWriter out, String shape, Fields fields) {
-        try (JsonGenerator json = new JsonFactory().createGenerator(out)
-                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
+        try (JsonGenerator json =
+                new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
             json.writeStartObject();
             json.writeStringField("shape", shape);

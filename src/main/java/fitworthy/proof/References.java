@@ -46,12 +46,15 @@ final class References {
 
     /** The rules of a topic. */
     List<String> rules(String topic) {
-        return book.cards().keySet().stream().filter(id -> Book.topic(id).equals(topic)).toList();
+        return book.cards().keySet().stream()
+                .filter(id -> Book.topic(id).equals(topic))
+                .toList();
     }
 
     /** The practice values that rules compare with. */
     Set<String> values(Collection<String> rules) {
-        return rules.stream().flatMap(id -> book.rules().get(id).practice().stream())
+        return rules.stream()
+                .flatMap(id -> book.rules().get(id).practice().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -70,7 +73,12 @@ final class References {
 
     /** File and line of one value of a practice value. */
     String place(String id, PracticeEntry.Value value) {
-        return places.of(book.places().get(id), id, "values", book.practice().get(id).values().indexOf(value)).inBook();
+        return places.of(
+                        book.places().get(id),
+                        id,
+                        "values",
+                        book.practice().get(id).values().indexOf(value))
+                .inBook();
     }
 
     /** The cases in which a rule has to come up. */
@@ -85,7 +93,8 @@ final class References {
 
     /** The cases in which a rule must not be assessed. */
     List<Case> notAssessed(String rule) {
-        return naming(text -> text.notAssessed().stream().anyMatch(each -> each.id().equals(rule)));
+        return naming(
+                text -> text.notAssessed().stream().anyMatch(each -> each.id().equals(rule)));
     }
 
     private List<Case> naming(Predicate<Cases.Text> wanted) {

@@ -76,19 +76,29 @@ public final class Skeleton {
         MeasureKind kind = Measures.kinds().get(about);
         String topic = id.contains(".") ? id.substring(0, id.indexOf('.')) : id;
         if (!book.topics().contains(topic) || !id.matches("[a-z]+\\.[a-z][a-z0-9-]*")) {
-            throw refused("ID", "'" + id + "' does not begin with a topic of the book",
-                    String.join(", ", book.topics()));
+            throw refused(
+                    "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics()));
         }
         if (book.cards().containsKey(id)) {
-            throw refused("ID", "the book has a rule '" + id + "' already, at " + book.places().get(id), "a new name");
+            throw refused(
+                    "ID",
+                    "the book has a rule '" + id + "' already, at "
+                            + book.places().get(id),
+                    "a new name");
         }
         if (kind == null) {
-            throw refused("--about", "there is no measure '" + about + "'"
-                    + Words.suggestion(about, Measures.kinds().keySet()), "a name listed in docs/measures.md");
+            throw refused(
+                    "--about",
+                    "there is no measure '" + about + "'"
+                            + Words.suggestion(about, Measures.kinds().keySet()),
+                    "a name listed in docs/measures.md");
         }
         if (!book.regions().containsKey(region)) {
-            throw refused("--region", "the book has no region '" + region + "'"
-                    + Words.suggestion(region, book.regions().keySet()), String.join(", ", book.regions().keySet()));
+            throw refused(
+                    "--region",
+                    "the book has no region '" + region + "'"
+                            + Words.suggestion(region, book.regions().keySet()),
+                    String.join(", ", book.regions().keySet()));
         }
         return new Skeleton(folder, book, region, from).rule(topic, id, kind);
     }
@@ -102,19 +112,22 @@ public final class Skeleton {
     public static Map<Path, String> region(Path folder, Book book, String id, String name, String parent)
             throws FaultsException {
         if (book.regions().containsKey(id)) {
-            throw refused("ID", "the book has a region '" + id + "' already",
-                    "a new id, or its values in practice.yaml");
+            throw refused(
+                    "ID", "the book has a region '" + id + "' already", "a new id, or its values in practice.yaml");
         }
         if (!id.matches("[a-z]+(-[a-z]+)*")) {
-            throw refused("ID", "'" + id + "' is not written as regions are",
-                    "small letters and hyphens, such as au-tas");
+            throw refused(
+                    "ID", "'" + id + "' is not written as regions are", "small letters and hyphens, such as au-tas");
         }
         if (!book.regions().containsKey(parent)) {
-            throw refused("--parent", "the book has no region '" + parent + "'"
-                    + Words.suggestion(parent, book.regions().keySet()), String.join(", ", book.regions().keySet()));
+            throw refused(
+                    "--parent",
+                    "the book has no region '" + parent + "'"
+                            + Words.suggestion(parent, book.regions().keySet()),
+                    String.join(", ", book.regions().keySet()));
         }
-        return Map.of(folder.resolve("book.yaml"), "  " + id + ": {name: " + quoted(name) + ", parent: " + parent
-                + "}\n");
+        return Map.of(
+                folder.resolve("book.yaml"), "  " + id + ": {name: " + quoted(name) + ", parent: " + parent + "}\n");
     }
 
     private static FaultsException refused(String where, String problem, String right) {
@@ -123,8 +136,8 @@ public final class Skeleton {
 
     private Map<Path, String> rule(String topic, String id, MeasureKind kind) throws FaultsException {
         List<Seen> seen = seen(topic, kind);
-        boolean word = seen.stream().flatMap(each -> each.measures().stream())
-                .anyMatch(each -> !each.getWord().isEmpty());
+        boolean word = seen.stream().flatMap(each -> each.measures().stream()).anyMatch(each -> !each.getWord()
+                .isEmpty());
         Path own = folder.resolve(topic);
         return word ? words(own, id, kind, seen) : numbers(own, id, kind, seen);
     }
@@ -137,70 +150,103 @@ public final class Skeleton {
                 continue;
             }
             if (!each.sheet().asOf().isBefore(from)) {
-                throw refused("--from", "the case at " + each.place() + " is about " + each.sheet().asOf()
-                        + ", so a rule from " + from + " on would change it", "--from "
-                        + each.sheet().asOf().plusYears(1).withDayOfYear(1));
+                throw refused(
+                        "--from",
+                        "the case at " + each.place() + " is about "
+                                + each.sheet().asOf() + ", so a rule from " + from + " on would change it",
+                        "--from " + each.sheet().asOf().plusYears(1).withDayOfYear(1));
             }
-            Node.Mapping tree = each.tree().with("as-of", new Node.Scalar(each.place(), from.toString(), false))
+            Node.Mapping tree = each.tree()
+                    .with("as-of", new Node.Scalar(each.place(), from.toString(), false))
                     .with("region", new Node.Scalar(each.place(), region, false));
-            Advice advice = Adviser.advise(book,
-                    SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
-            List<Measure> known = advice.facts().values().stream().flatMap(List::stream)
-                    .filter(Measure.class::isInstance).map(Measure.class::cast)
-                    .filter(fact -> fact.getName().equals(kind.name()) && fact.isKnown()).distinct().toList();
+            Advice advice =
+                    Adviser.advise(book, SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
+            List<Measure> known = advice.facts().values().stream()
+                    .flatMap(List::stream)
+                    .filter(Measure.class::isInstance)
+                    .map(Measure.class::cast)
+                    .filter(fact -> fact.getName().equals(kind.name()) && fact.isKnown())
+                    .distinct()
+                    .toList();
             if (!known.isEmpty()) {
-                seen.add(new Seen(each, advice, known, known.stream().mapToDouble(Measure::getValue).max()
-                        .orElseThrow()));
+                seen.add(new Seen(
+                        each,
+                        advice,
+                        known,
+                        known.stream().mapToDouble(Measure::getValue).max().orElseThrow()));
             }
         }
         if (seen.isEmpty()) {
-            throw refused("--about", "no case of " + topic + " has the measure " + kind.name(),
+            throw refused(
+                    "--about",
+                    "no case of " + topic + " has the measure " + kind.name(),
                     "write a case in which it is known first");
         }
         return seen;
     }
 
     private Map<Path, String> numbers(Path own, String id, MeasureKind kind, List<Seen> seen) throws FaultsException {
-        List<Seen> rising = seen.stream().sorted(Comparator.comparingDouble(Seen::highest)).toList();
+        List<Seen> rising =
+                seen.stream().sorted(Comparator.comparingDouble(Seen::highest)).toList();
         double unit = Dimension.size(kind.unit());
         for (int i = 1; i < rising.size(); i++) {
-            BigDecimal limit = new BigDecimal(rising.get(i - 1).highest() / unit).setScale(kind.decimals(),
-                    RoundingMode.CEILING);
+            BigDecimal limit =
+                    new BigDecimal(rising.get(i - 1).highest() / unit).setScale(kind.decimals(), RoundingMode.CEILING);
             double most = limit.doubleValue() * unit;
             double over = rising.get(i).highest();
-            if (most > 0 && over > most && over - most <= NEAR * most && most - rising.get(i - 1).highest()
-                    <= NEAR * most) {
+            if (most > 0
+                    && over > most
+                    && over - most <= NEAR * most
+                    && most - rising.get(i - 1).highest() <= NEAR * most) {
                 String practice = id + "-most";
-                Map<Path, String> added = files(own, id, kind, practice, limit.toPlainString() + " " + kind.unit(),
+                Map<Path, String> added = files(
+                        own,
+                        id,
+                        kind,
+                        practice,
+                        limit.toPlainString() + " " + kind.unit(),
                         ", known, value > $own.value");
-                added.put(own.resolve("cases.yaml"), aCase(rising.get(i), "Beyond the limit of " + id, id,
-                        over(rising.get(i), most))
-                        + aCase(rising.get(i - 1), "Within the limit of " + id, id, List.of()));
+                added.put(
+                        own.resolve("cases.yaml"),
+                        aCase(rising.get(i), "Beyond the limit of " + id, id, over(rising.get(i), most))
+                                + aCase(rising.get(i - 1), "Within the limit of " + id, id, List.of()));
                 return added;
             }
         }
-        throw refused("--about", "no two cases of the topic come near enough to each other in " + kind.name()
-                + " to put a limit between them", "write two cases in which it differs by less than 5 % first");
+        throw refused(
+                "--about",
+                "no two cases of the topic come near enough to each other in " + kind.name()
+                        + " to put a limit between them",
+                "write two cases in which it differs by less than 5 % first");
     }
 
     private Map<Path, String> words(Path own, String id, MeasureKind kind, List<Seen> seen) {
-        Seen first = seen.stream().filter(each -> each.measures().stream()
-                .anyMatch(fact -> fact.getWord().equals("no")))
-                .findFirst().orElse(seen.get(0));
-        String word = first.measures().stream().map(Measure::getWord).filter("no"::equals).findFirst()
+        Seen first = seen.stream()
+                .filter(each ->
+                        each.measures().stream().anyMatch(fact -> fact.getWord().equals("no")))
+                .findFirst()
+                .orElse(seen.get(0));
+        String word = first.measures().stream()
+                .map(Measure::getWord)
+                .filter("no"::equals)
+                .findFirst()
                 .orElse(first.measures().get(0).getWord());
         Map<Path, String> added = files(own, id, kind, id + "-asked", "1", ", word == \"" + word + "\"");
-        List<String> expected = first.measures().stream().filter(each -> each.getWord().equals(word))
-                .map(Skeleton::expected).toList();
+        List<String> expected = first.measures().stream()
+                .filter(each -> each.getWord().equals(word))
+                .map(Skeleton::expected)
+                .toList();
         added.put(own.resolve("cases.yaml"), aCase(first, "Answered '" + word + "' to " + kind.name(), id, expected));
         return added;
     }
 
-    private Map<Path, String> files(Path own, String id, MeasureKind kind, String practice, String value,
-            String comparison) {
+    private Map<Path, String> files(
+            Path own, String id, MeasureKind kind, String practice, String value, String comparison) {
         boolean number = practice.endsWith("-most");
         Map<Path, String> added = new LinkedHashMap<>();
-        added.put(own.resolve(own.getFileName() + ".drl"), """
+        added.put(
+                own.resolve(own.getFileName() + ".drl"),
+                """
 
                 rule "%s"
                 when
@@ -209,8 +255,11 @@ public final class Skeleton {
                 then
                     advice.give("%s", $judged, $own);
                 end
-                """.formatted(id, practice, kind.name(), comparison, id));
-        added.put(own.resolve("cards.yaml"), """
+                """
+                        .formatted(id, practice, kind.name(), comparison, id));
+        added.put(
+                own.resolve("cards.yaml"),
+                """
 
                 %s:
                   title: "To be written: %s, {subject}"
@@ -223,10 +272,19 @@ public final class Skeleton {
                   ask: To be written.
                   basis: memory
                   since: %s
-                """.formatted(id, kind.meaning(), kind.name(), number ? "against" : "practice",
-                number ? practice : "[" + practice + "]", kind.meaning(),
-                number ? ", by {margin} to {limit}" : "", from));
-        added.put(own.resolve("practice.yaml"), """
+                """
+                        .formatted(
+                                id,
+                                kind.meaning(),
+                                kind.name(),
+                                number ? "against" : "practice",
+                                number ? practice : "[" + practice + "]",
+                                kind.meaning(),
+                                number ? ", by {margin} to {limit}" : "",
+                                from));
+        added.put(
+                own.resolve("practice.yaml"),
+                """
 
                 %s:
                   unit: "%s"
@@ -234,13 +292,16 @@ public final class Skeleton {
                   values:
                     - {region: any, from: 2000-01-01, value: none, basis: memory}
                     - {region: %s, from: %s, value: %s, basis: memory}
-                """.formatted(practice, number ? kind.unit() : "", region, from, value.strip()));
+                """
+                        .formatted(practice, number ? kind.unit() : "", region, from, value.strip()));
         return added;
     }
 
     private static List<String> over(Seen seen, double most) {
-        return seen.measures().stream().filter(each -> each.getValue() > most).map(each -> expected(each)
-                + ", value: " + Wording.quantity(each.getValue(), each.kind())).toList();
+        return seen.measures().stream()
+                .filter(each -> each.getValue() > most)
+                .map(each -> expected(each) + ", value: " + Wording.quantity(each.getValue(), each.kind()))
+                .toList();
     }
 
     private static String expected(Measure measure) {
@@ -251,19 +312,24 @@ public final class Skeleton {
     /** The case once more, on the day and in the region, with what it finds there and what the new rule adds. */
     private String aCase(Seen seen, String name, String id, List<String> added) {
         Node.Mapping original = original(seen.text());
-        Node.Mapping sheet = original.get("sheet") instanceof Node.Mapping changes ? changes
+        Node.Mapping sheet = original.get("sheet") instanceof Node.Mapping changes
+                ? changes
                 : new Node.Mapping(original.place(), Map.of());
         sheet = sheet.with("as-of", new Node.Scalar(original.place(), from.toString(), false))
                 .with("region", new Node.Scalar(original.place(), region, false));
-        StringBuilder text = new StringBuilder("  - name: ").append(quoted(name)).append("\n    sheet:\n");
+        StringBuilder text =
+                new StringBuilder("  - name: ").append(quoted(name)).append("\n    sheet:\n");
         yaml(sheet).lines().forEach(line -> text.append("      ").append(line).append('\n'));
         if (!seen.text().text().without().isEmpty()) {
-            text.append("    without: [").append(String.join(", ", seen.text().text().without())).append("]\n");
+            text.append("    without: [")
+                    .append(String.join(", ", seen.text().text().without()))
+                    .append("]\n");
         }
         List<String> expect = new ArrayList<>();
         for (Finding each : seen.advice().findings()) {
             if (each.judged().id().startsWith(seen.text().topic() + ".")) {
-                expect.add("{id: " + each.judged().id() + ", " + expected(each.judged().measure()) + "}");
+                expect.add("{id: " + each.judged().id() + ", "
+                        + expected(each.judged().measure()) + "}");
             }
         }
         added.forEach(each -> expect.add("{id: " + id + ", " + each + "}"));
@@ -280,7 +346,9 @@ public final class Skeleton {
     private Node.Mapping original(Case text) {
         Node root = NodeReader.read(folder.resolve(text.topic()).resolve("cases.yaml"), new ArrayList<>());
         Node.Listing cases = (Node.Listing) ((Node.Mapping) root).get("cases");
-        return (Node.Mapping) cases.items().stream().filter(each -> each.place().equals(text.place())).findFirst()
+        return (Node.Mapping) cases.items().stream()
+                .filter(each -> each.place().equals(text.place()))
+                .findFirst()
                 .orElseThrow();
     }
 
@@ -290,8 +358,11 @@ public final class Skeleton {
 
     private static String yaml(Node node) {
         StringWriter out = new StringWriter();
-        try (YAMLGenerator generator = YAMLFactory.builder().disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
-                .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES).build().createGenerator(out)) {
+        try (YAMLGenerator generator = YAMLFactory.builder()
+                .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
+                .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+                .build()
+                .createGenerator(out)) {
             write(generator, node);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

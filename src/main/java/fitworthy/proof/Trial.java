@@ -29,26 +29,32 @@ public record Trial(Case text, Advice advice, List<String> problems) {
     public static Trial of(Book book, Case text) {
         Advice advice = Adviser.advise(book.with(text.house()), text.sheet());
         List<Finding> open = new ArrayList<>(advice.findings().stream()
-                .filter(finding -> finding.judged().id().startsWith(text.topic() + ".")).toList());
+                .filter(finding -> finding.judged().id().startsWith(text.topic() + "."))
+                .toList());
         List<Expected> unmet = new ArrayList<>();
         for (Expected expected : text.text().expect()) {
-            Optional<Finding> match = open.stream().filter(finding -> differences(expected, finding).isEmpty())
+            Optional<Finding> match = open.stream()
+                    .filter(finding -> differences(expected, finding).isEmpty())
                     .findFirst();
             match.ifPresentOrElse(open::remove, () -> unmet.add(expected));
         }
         List<String> problems = new ArrayList<>();
         for (Expected expected : unmet) {
-            Optional<Finding> nearest = open.stream().filter(finding -> finding.judged().id().equals(expected.id()))
-                    .min((a, b) -> differences(expected, a).size() - differences(expected, b).size());
+            Optional<Finding> nearest = open.stream()
+                    .filter(finding -> finding.judged().id().equals(expected.id()))
+                    .min((a, b) -> differences(expected, a).size()
+                            - differences(expected, b).size());
             nearest.ifPresent(open::remove);
-            problems.add(nearest.map(finding -> expected.id() + ": "
-                    + String.join("; ", differences(expected, finding)))
-                    .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
+            problems.add(
+                    nearest.map(finding -> expected.id() + ": " + String.join("; ", differences(expected, finding)))
+                            .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
         }
         open.forEach(finding -> problems.add(finding.judged().id() + ": not expected, but found: " + shown(finding)));
         for (Unassessed wanted : text.text().notAssessed()) {
-            if (advice.notAssessed().stream().noneMatch(got -> got.judged().id().equals(wanted.id())
-                    && got.missing().stream().anyMatch(missing -> missing.path().equals(wanted.field())))) {
+            if (advice.notAssessed().stream()
+                    .noneMatch(got -> got.judged().id().equals(wanted.id())
+                            && got.missing().stream()
+                                    .anyMatch(missing -> missing.path().equals(wanted.field())))) {
                 problems.add(wanted.id() + ": expected not assessed for want of " + wanted.field() + ", but "
                         + instead(advice, wanted.id()));
             }
@@ -68,11 +74,26 @@ public record Trial(Case text, Advice advice, List<String> problems) {
         differ("rule", expected.id(), judged.id(), differences);
         differ("subject", expected.subject(), judged.subject(), differences);
         differ("load case", expected.in(), judged.loadCase(), differences);
-        differ("value", expected.value(), Wording.quantity(finding.comparison().map(Comparison::value)
-                .orElse(judged.measure().getValue()), judged.measure().kind()), differences);
+        differ(
+                "value",
+                expected.value(),
+                Wording.quantity(
+                        finding.comparison()
+                                .map(Comparison::value)
+                                .orElse(judged.measure().getValue()),
+                        judged.measure().kind()),
+                differences);
         finding.comparison().ifPresent(got -> {
-            differ("limit", expected.limit(), Wording.quantity(got.limit(), judged.measure().kind()), differences);
-            differ("margin", expected.margin(), Wording.quantity(got.margin(), judged.measure().kind()), differences);
+            differ(
+                    "limit",
+                    expected.limit(),
+                    Wording.quantity(got.limit(), judged.measure().kind()),
+                    differences);
+            differ(
+                    "margin",
+                    expected.margin(),
+                    Wording.quantity(got.margin(), judged.measure().kind()),
+                    differences);
         });
         if (finding.comparison().isEmpty()) {
             differ("limit", expected.limit(), "none", differences);
@@ -94,18 +115,25 @@ public record Trial(Case text, Advice advice, List<String> problems) {
     /** What became of a rule where something else was expected. */
     private static String instead(Advice advice, String id) {
         if (!advice.book().rules().containsKey(id)) {
-            return "there is no such rule" + Words.suggestion(id, advice.book().rules().keySet());
+            return "there is no such rule"
+                    + Words.suggestion(id, advice.book().rules().keySet());
         }
-        Optional<Finding> found = advice.findings().stream().filter(each -> each.judged().id().equals(id)).findFirst();
+        Optional<Finding> found = advice.findings().stream()
+                .filter(each -> each.judged().id().equals(id))
+                .findFirst();
         if (found.isPresent()) {
             return "it was found: " + shown(found.get());
         }
-        Optional<NotAssessed> open = advice.notAssessed().stream().filter(each -> each.judged().id().equals(id))
+        Optional<NotAssessed> open = advice.notAssessed().stream()
+                .filter(each -> each.judged().id().equals(id))
                 .findFirst();
         if (open.isPresent()) {
-            return "it was not assessed for want of " + open.get().missing().get(0).path();
+            return "it was not assessed for want of "
+                    + open.get().missing().get(0).path();
         }
-        return advice.met().stream().filter(each -> each.judged().id().equals(id)).findFirst()
+        return advice.met().stream()
+                .filter(each -> each.judged().id().equals(id))
+                .findFirst()
                 .map(met -> "it was met: " + shown(met.judged(), met.comparison()))
                 .orElse("the question did not arise");
     }
@@ -116,7 +144,7 @@ public record Trial(Case text, Advice advice, List<String> problems) {
 
     private static String shown(Judged judged, Optional<Comparison> comparison) {
         String where = judged.loadCase().isEmpty() ? judged.subject() : judged.subject() + ", " + judged.loadCase();
-        return "[" + where + "] " + comparison.map(each -> Wording.comparison(judged, each))
-                .orElse(Wording.value(judged.measure()));
+        return "[" + where + "] "
+                + comparison.map(each -> Wording.comparison(judged, each)).orElse(Wording.value(judged.measure()));
     }
 }

@@ -102,14 +102,18 @@ public final class Binder {
         Node.Mapping mapping = node instanceof Node.Mapping given ? given : new Node.Mapping(node.place(), Map.of());
         if (present && mapping != node) {
             if (!silent(node)) {
-                fault(node, at, "is " + node.described() + " where a group of fields belongs",
+                fault(
+                        node,
+                        at,
+                        "is " + node.described() + " where a group of fields belongs",
                         "fields below it, such as '" + firstFields(type) + "'");
             }
             present = false;
         }
         Shape shape = Shape.of(type);
         Class<? extends Record> details = details(shape, mapping);
-        boolean unknownKind = details == null && shape.names().size() < shape.fields().size();
+        boolean unknownKind =
+                details == null && shape.names().size() < shape.fields().size();
         Set<String> ofKind = details == null ? Set.of() : Shape.of(details).names();
         Object[] values = new Object[shape.fields().size()];
         for (int i = 0; i < values.length; i++) {
@@ -124,8 +128,10 @@ public final class Binder {
                 Set<String> names = new LinkedHashSet<>(shape.names());
                 names.addAll(ofKind);
                 strays.add(at.path());
-                faults.add(new Fault(entry.getValue().place(), at.to(name).path(), "no field has this name"
-                        + Words.suggestion(name, names) + kindsWith(shape, name),
+                faults.add(new Fault(
+                        entry.getValue().place(),
+                        at.to(name).path(),
+                        "no field has this name" + Words.suggestion(name, names) + kindsWith(shape, name),
                         "one of " + String.join(", ", names)));
             }
         }
@@ -160,7 +166,8 @@ public final class Binder {
 
     private Class<? extends Record> details(Shape shape, Node.Mapping mapping) {
         for (Shape.Part part : shape.fields()) {
-            if (part.type() != null && Variant.class.isAssignableFrom(part.type())
+            if (part.type() != null
+                    && Variant.class.isAssignableFrom(part.type())
                     && mapping.get(part.name()) instanceof Node.Scalar scalar) {
                 int index = Shape.words(part.type()).indexOf(scalar.text());
                 return index < 0 ? null : ((Variant) part.type().getEnumConstants()[index]).details();
@@ -174,24 +181,29 @@ public final class Binder {
         At at = group.to(part.name());
         if (entry == null || entry.value() instanceof Node.Blank) {
             if (part.field().needed() && present && !(entry != null && silent(entry.value()))) {
-                faults.add(new Fault(entry == null ? parent.place() : entry.place(), at.path(),
-                        (entry == null ? "is missing: " : "is left empty: ") + part.field().value(), example(part)));
+                faults.add(new Fault(
+                        entry == null ? parent.place() : entry.place(),
+                        at.path(),
+                        (entry == null ? "is missing: " : "is left empty: ")
+                                + part.field().value(),
+                        example(part)));
             }
             return absent(part, parent.place(), at);
         }
         Node node = entry.value();
-        Object value = switch (part.holds()) {
-            case TEXT -> text(part, node, at);
-            case FIGURE -> figure(part, node, at);
-            case CHOICE -> choice(part, node, at);
-            case DATE -> date(part, node, at);
-            case MONEY -> money(part, node, at);
-            case GROUP -> record(part.type().asSubclass(Record.class), node, at, true);
-            case TEXTS -> texts(part, node, at);
-            case GROUPS -> groups(part, node, at);
-            case FIGURES -> figures(part, node, at);
-            case VARIANT -> throw new IllegalStateException("a variant is bound with its record");
-        };
+        Object value =
+                switch (part.holds()) {
+                    case TEXT -> text(part, node, at);
+                    case FIGURE -> figure(part, node, at);
+                    case CHOICE -> choice(part, node, at);
+                    case DATE -> date(part, node, at);
+                    case MONEY -> money(part, node, at);
+                    case GROUP -> record(part.type().asSubclass(Record.class), node, at, true);
+                    case TEXTS -> texts(part, node, at);
+                    case GROUPS -> groups(part, node, at);
+                    case FIGURES -> figures(part, node, at);
+                    case VARIANT -> throw new IllegalStateException("a variant is bound with its record");
+                };
         return part.optional() ? Optional.ofNullable(value) : value;
     }
 
@@ -202,8 +214,10 @@ public final class Binder {
         return switch (part.holds()) {
             case TEXT -> "";
             case FIGURE -> Figure.missing(missing(part, at));
-            case CHOICE -> part.type().isEnum() && Variant.class.isAssignableFrom(part.type())
-                    ? null : new Choice<>(null, missing(part, at));
+            case CHOICE ->
+                part.type().isEnum() && Variant.class.isAssignableFrom(part.type())
+                        ? null
+                        : new Choice<>(null, missing(part, at));
             case DATE, MONEY, VARIANT -> null;
             case GROUP -> record(part.type().asSubclass(Record.class), new Node.Mapping(place, Map.of()), at, false);
             case TEXTS, GROUPS -> List.of();
@@ -216,11 +230,17 @@ public final class Binder {
     }
 
     private String text(Shape.Part part, Node node, At at) {
-        if (node instanceof Node.Scalar scalar && !(part.field().needed() && scalar.text().isBlank())) {
+        if (node instanceof Node.Scalar scalar
+                && !(part.field().needed() && scalar.text().isBlank())) {
             return scalar.text();
         }
-        fault(node, at, node instanceof Node.Scalar ? "is blank: " + part.field().value()
-                : "is " + node.described() + " where words belong", example(part));
+        fault(
+                node,
+                at,
+                node instanceof Node.Scalar
+                        ? "is blank: " + part.field().value()
+                        : "is " + node.described() + " where words belong",
+                example(part));
         return "";
     }
 
@@ -250,8 +270,11 @@ public final class Binder {
         int index = words.indexOf(word);
         boolean bare = Variant.class.isAssignableFrom(part.type());
         if (index < 0) {
-            fault(node, at, "is " + node.described() + ", which is not one of the answers"
-                    + Words.suggestion(word, words), part.name() + ": one of " + String.join(", ", words));
+            fault(
+                    node,
+                    at,
+                    "is " + node.described() + ", which is not one of the answers" + Words.suggestion(word, words),
+                    part.name() + ": one of " + String.join(", ", words));
             return bare ? null : new Choice<>(null, missing(part, at));
         }
         Object constant = part.type().getEnumConstants()[index];
@@ -269,11 +292,12 @@ public final class Binder {
             if (!DAY.matcher(text).matches()) {
                 throw new DateTimeException("a year has four digits here");
             }
-            return LocalDate.of(Integer.parseInt(text, 0, 4, 10), Integer.parseInt(text, 5, 7, 10),
+            return LocalDate.of(
+                    Integer.parseInt(text, 0, 4, 10),
+                    Integer.parseInt(text, 5, 7, 10),
                     Integer.parseInt(text, 8, 10, 10));
         } catch (DateTimeException e) {
-            fault(node, at, "is " + node.described() + ", which is not a date",
-                    example(part) + " (year-month-day)");
+            fault(node, at, "is " + node.described() + ", which is not a date", example(part) + " (year-month-day)");
             return null;
         }
     }
@@ -281,7 +305,10 @@ public final class Binder {
     private Money money(Shape.Part part, Node node, At at) {
         String text = node instanceof Node.Scalar scalar ? scalar.text() : "";
         if (!PRICE.matcher(text).matches()) {
-            fault(node, at, "is " + node.described() + ", which is not a price",
+            fault(
+                    node,
+                    at,
+                    "is " + node.described() + ", which is not a price",
                     example(part) + " (amount and currency code)");
             return null;
         }
@@ -293,7 +320,11 @@ public final class Binder {
         for (Node item : items(part, node, at)) {
             texts.add(item instanceof Node.Scalar scalar ? scalar.text() : "");
             if (!(item instanceof Node.Scalar)) {
-                fault(item, at.to(String.valueOf(texts.size())), "is " + item.described() + " where words belong", example(part));
+                fault(
+                        item,
+                        at.to(String.valueOf(texts.size())),
+                        "is " + item.described() + " where words belong",
+                        example(part));
             }
         }
         return texts;
@@ -303,9 +334,13 @@ public final class Binder {
         List<Object> groups = new ArrayList<>();
         for (Node item : items(part, node, at)) {
             String name = item instanceof Node.Mapping mapping && mapping.get("name") instanceof Node.Scalar scalar
-                    ? scalar.text() : String.valueOf(groups.size() + 1);
-            groups.add(record(part.type().asSubclass(Record.class), item,
-                    new At(at, String.valueOf(groups.size() + 1), name), true));
+                    ? scalar.text()
+                    : String.valueOf(groups.size() + 1);
+            groups.add(record(
+                    part.type().asSubclass(Record.class),
+                    item,
+                    new At(at, String.valueOf(groups.size() + 1), name),
+                    true));
         }
         return groups;
     }
@@ -314,17 +349,20 @@ public final class Binder {
         if (node instanceof Node.Listing listing) {
             return listing.items();
         }
-        fault(node, at, "is " + node.described() + " where a list belongs",
+        fault(
+                node,
+                at,
+                "is " + node.described() + " where a list belongs",
                 node instanceof Node.Scalar scalar && part.holds() == Shape.Holds.TEXTS
-                        ? part.name() + ": [" + Words.shortened(scalar.text(), 60) + "]" : example(part));
+                        ? part.name() + ": [" + Words.shortened(scalar.text(), 60) + "]"
+                        : example(part));
         return List.of();
     }
 
     private Map<String, Figure> figures(Shape.Part part, Node node, At at) {
         Map<String, Figure> figures = new LinkedHashMap<>();
         if (node instanceof Node.Mapping mapping) {
-            mapping.entries().forEach((key, entry) -> figures.put(key,
-                    figure(part, entry.value(), at.to(key))));
+            mapping.entries().forEach((key, entry) -> figures.put(key, figure(part, entry.value(), at.to(key))));
         } else {
             fault(node, at, "is " + node.described() + " where names with figures belong", example(part));
         }
@@ -344,30 +382,37 @@ public final class Binder {
 
     /** The field as a sheet would write it. */
     private static String example(Shape.Part part) {
-        return part.name() + ": " + switch (part.holds()) {
-            case GROUP -> "{" + firstFields(part.type()) + "}";
-            case GROUPS -> "with a line '- {" + firstFields(part.type()) + "}' for each";
-            case TEXTS -> part.example().isEmpty() ? "with a line '- name' for each" : part.example();
-            case FIGURES -> "{Main tank: " + part.example() + "}";
-            default -> part.example();
-        };
+        return part.name() + ": "
+                + switch (part.holds()) {
+                    case GROUP -> "{" + firstFields(part.type()) + "}";
+                    case GROUPS -> "with a line '- {" + firstFields(part.type()) + "}' for each";
+                    case TEXTS -> part.example().isEmpty() ? "with a line '- name' for each" : part.example();
+                    case FIGURES -> "{Main tank: " + part.example() + "}";
+                    default -> part.example();
+                };
     }
 
     /** The other units of a dimension, for a message. */
     private static String units(Dimension dimension) {
-        List<String> units = dimension.units().keySet().stream().filter(each -> !each.isEmpty()).toList();
+        List<String> units = dimension.units().keySet().stream()
+                .filter(each -> !each.isEmpty())
+                .toList();
         return units.size() < 2 ? "" : " (units: " + String.join(", ", units) + ")";
     }
 
     private static String firstFields(Class<?> record) {
-        return Shape.of(record.asSubclass(Record.class)).fields().stream().filter(part -> part.field() != null)
-                .limit(2).map(part -> part.name() + ": " + part.example())
-                .reduce((a, b) -> a + ", " + b).orElse("");
+        return Shape.of(record.asSubclass(Record.class)).fields().stream()
+                .filter(part -> part.field() != null)
+                .limit(2)
+                .map(part -> part.name() + ": " + part.example())
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("");
     }
 
     private static <R extends Record> R construct(Class<R> type, Object[] values) {
         try {
-            return type.cast(CONSTRUCTORS.computeIfAbsent(type, Binder::constructor).newInstance(values));
+            return type.cast(
+                    CONSTRUCTORS.computeIfAbsent(type, Binder::constructor).newInstance(values));
         } catch (InvocationTargetException | InstantiationException | IllegalAccessException e) {
             throw new IllegalStateException("cannot make a " + type.getName(), e);
         }
@@ -375,7 +420,8 @@ public final class Binder {
 
     private static Constructor<?> constructor(Class<?> type) {
         try {
-            return type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents()).map(RecordComponent::getType)
+            return type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
+                    .map(RecordComponent::getType)
                     .toArray(Class<?>[]::new));
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException("cannot make a " + type.getName(), e);

@@ -5,47 +5,89 @@ public record Circuit(
         @Field(value = "what it feeds", needed = true, example = "Fridge") String name,
         @Field(value = "the part it belongs to, so that it is off where that part is", example = "Canopy") String part,
         @Field(value = "voltage of the system", in = Dimension.VOLTAGE, find = "the battery's label", example = "12 V")
-        Figure voltage,
+                Figure voltage,
         @Field(value = "what it draws at full load", in = Dimension.CURRENT, find = "its data sheet", example = "5 A")
-        Figure current,
+                Figure current,
         @Field(value = "the battery it hangs on", find = "the plan") Choice<Supply> battery,
         @Field(value = "whether it runs on while driving", find = "the plan") Choice<YesNo> driving,
-        @Field(value = "hours a day at full load; 8 h for a fridge that runs a third of the time", in = Dimension.TIME,
-                find = "its data sheet, or a day with a meter", example = "8 h") Figure hours,
-        @Field(value = "what it draws with everything switched off; asked of circuits on the starter battery",
-                in = Dimension.CURRENT, find = "a meter", example = "15 mA") Figure standby,
-        @Field(value = "whether it runs for less than a minute at a time, as a winch does; no where left out",
-                find = "the plan") Choice<YesNo> shortTime,
-        @Field(value = "critical where it fails or endangers at low voltage, such as a fridge, brakes or a charger",
-                find = "the plan") Choice<Need> need,
+        @Field(
+                        value = "hours a day at full load; 8 h for a fridge that runs a third of the time",
+                        in = Dimension.TIME,
+                        find = "its data sheet, or a day with a meter",
+                        example = "8 h")
+                Figure hours,
+        @Field(
+                        value = "what it draws with everything switched off; asked of circuits on the starter battery",
+                        in = Dimension.CURRENT,
+                        find = "a meter",
+                        example = "15 mA")
+                Figure standby,
+        @Field(
+                        value = "whether it runs for less than a minute at a time, as a winch does; no where left out",
+                        find = "the plan")
+                Choice<YesNo> shortTime,
+        @Field(
+                        value =
+                                "critical where it fails or endangers at low voltage, such as a fridge, brakes or a charger",
+                        find = "the plan")
+                Choice<Need> need,
         @Field(value = "whether the switch panel switches it; no where left out", find = "the plan")
-        Choice<YesNo> switched,
-        @Field(value = "whether it returns by a cable of the same section or a cleaned stud on the chassis",
-                find = "the fitter") Choice<YesNo> earth,
+                Choice<YesNo> switched,
+        @Field(
+                        value = "whether it returns by a cable of the same section or a cleaned stud on the chassis",
+                        find = "the fitter")
+                Choice<YesNo> earth,
         @Field("its cable") Cable cable,
         @Field("its fuse or breaker at the battery's end") Fuse fuse) {
 
-    public enum Supply { STARTER, SECOND }
+    public enum Supply {
+        STARTER,
+        SECOND
+    }
 
-    public enum Need { CRITICAL, OTHER }
+    public enum Need {
+        CRITICAL,
+        OTHER
+    }
 
     /** The feed cable. */
     public record Cable(
-            @Field(value = "section of its copper, not its outer diameter", in = Dimension.AREA, find = "its label",
-                    example = "6 mm2") Figure section,
-            @Field(value = "from the battery to the load, one way", in = Dimension.LENGTH,
-                    find = "a string along the way", example = "4.5 m") Figure length,
+            @Field(
+                            value = "section of its copper, not its outer diameter",
+                            in = Dimension.AREA,
+                            find = "its label",
+                            example = "6 mm2")
+                    Figure section,
+            @Field(
+                            value = "from the battery to the load, one way",
+                            in = Dimension.LENGTH,
+                            find = "a string along the way",
+                            example = "4.5 m")
+                    Figure length,
             @Field(value = "whether any of it lies in the engine bay", find = "the plan") Choice<YesNo> engineBay,
-            @Field(value = "the current its maker rates it for, where stated", in = Dimension.CURRENT,
-                    find = "its data sheet", example = "50 A") Figure rating) {}
+            @Field(
+                            value = "the current its maker rates it for, where stated",
+                            in = Dimension.CURRENT,
+                            find = "its data sheet",
+                            example = "50 A")
+                    Figure rating) {}
 
     /** The fuse or breaker. */
     public record Fuse(
-            @Field(value = "its rating; 0 A where there is none", in = Dimension.CURRENT, find = "the plan",
-                    example = "15 A") Figure rating,
-            @Field(value = "from the battery's terminal to it, along the cable", in = Dimension.LENGTH, find = "a tape",
-                    example = "150 mm") Figure distance,
-            @Field(value = "whether the cable up to it lies in a sheath or conduit; no where left out",
-                    find = "the fitter")
-            Choice<YesNo> enclosed) {}
+            @Field(
+                            value = "its rating; 0 A where there is none",
+                            in = Dimension.CURRENT,
+                            find = "the plan",
+                            example = "15 A")
+                    Figure rating,
+            @Field(
+                            value = "from the battery's terminal to it, along the cable",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "150 mm")
+                    Figure distance,
+            @Field(
+                            value = "whether the cable up to it lies in a sheath or conduit; no where left out",
+                            find = "the fitter")
+                    Choice<YesNo> enclosed) {}
 }

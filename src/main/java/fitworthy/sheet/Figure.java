@@ -17,6 +17,7 @@ public final class Figure {
 
     /** Of ten digits, which is what measures are rounded to, the last. */
     private static final double LAST_DIGIT = 1e-10;
+
     private static final double LEAST_SQUARES = 1e-280;
     private static final double MOST_SQUARES = 1e280;
 
@@ -123,21 +124,23 @@ public final class Figure {
     }
 
     private Figure combined(Figure other, double result, double slope, double otherSlope) {
-        return missingWith(other,
-                of(result, root(slope * tolerance(), otherSlope * other.tolerance())));
+        return missingWith(other, of(result, root(slope * tolerance(), otherSlope * other.tolerance())));
     }
 
     /** The root of the sum of squares, the careful and slow way only where a square is hardly a double any more. */
     private static double root(double one, double other) {
         double squares = one * one + other * other;
-        return squares > LEAST_SQUARES && squares < MOST_SQUARES || one == 0 && other == 0 ? Math.sqrt(squares)
+        return squares > LEAST_SQUARES && squares < MOST_SQUARES || one == 0 && other == 0
+                ? Math.sqrt(squares)
                 : Math.hypot(one, other);
     }
 
     @Override
     public boolean equals(Object object) {
-        return object instanceof Figure other && Double.compare(value, other.value) == 0
-                && Double.compare(tolerance, other.tolerance) == 0 && missing.equals(other.missing);
+        return object instanceof Figure other
+                && Double.compare(value, other.value) == 0
+                && Double.compare(tolerance, other.tolerance) == 0
+                && missing.equals(other.missing);
     }
 
     @Override

@@ -6,20 +6,33 @@ import java.util.Optional;
 public record Fitment(
         @Field(value = "a name that the load cases use", needed = true, example = "Alloy tray") String name,
         @Field(value = "what kind of part it is", needed = true) Kind kind,
-        @Field(value = "its mass, everything bolted on included", in = Dimension.MASS, needed = true,
-                find = "a scale, or the maker's data sheet", example = "86 kg +/- 4 kg") Figure mass,
+        @Field(
+                        value = "its mass, everything bolted on included",
+                        in = Dimension.MASS,
+                        needed = true,
+                        find = "a scale, or the maker's data sheet",
+                        example = "86 kg +/- 4 kg")
+                Figure mass,
         @Field("where its centre of mass sits; needed unless its mass is 0 kg") Optional<Point> at,
         @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
         @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
         @Field(value = "whether it sits on the roof", find = "the plan") Choice<YesNo> roof,
         @Field(value = "whether the customer will not do without it", find = "the customer") Choice<YesNo> keep,
-        @Field(value = "how far it may be moved along the vehicle, either way", in = Dimension.LENGTH,
-                find = "the plan", example = "400 mm") Figure mayMove,
-        @Field(value = "whether its maker states in writing that it suits this vehicle; asked of springs, body lifts,"
-                + " tow bars and rating kits", find = "the maker") Choice<YesNo> suits,
+        @Field(
+                        value = "how far it may be moved along the vehicle, either way",
+                        in = Dimension.LENGTH,
+                        find = "the plan",
+                        example = "400 mm")
+                Figure mayMove,
+        @Field(
+                        value =
+                                "whether its maker states in writing that it suits this vehicle; asked of springs, body lifts,"
+                                        + " tow bars and rating kits",
+                        find = "the maker")
+                Choice<YesNo> suits,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
         @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
-        Figure leadTime,
+                Figure leadTime,
         @Field("the fitting of it") Work work,
         @Field("the space it takes up, where it is to be held against other parts") Optional<Space> space,
         Details details) {
@@ -28,12 +41,16 @@ public record Fitment(
     public record Removed(
             @Field(value = "what is taken off", needed = true, example = "steel tub") String name,
             @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "140 kg")
-            Figure mass,
+                    Figure mass,
             @Field(value = "where it sat", needed = true) Point at) {}
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK, LOCKER, PRE_CLEANER, PULLEY_BLOCK, OTHER,
+        ROOF_RACK,
+        LOCKER,
+        PRE_CLEANER,
+        PULLEY_BLOCK,
+        OTHER,
         BRAKE_CONTROLLER(Details.BrakeController.class),
         TOW_BAR(Details.TowBar.class),
         TRAY(Details.Body.class),

@@ -6,5 +6,13 @@ public record Job(
         @Field(value = "what kind of work it is", needed = true, find = "the plan") Choice<Kind> kind,
         @Field("how long it takes, and when") Work work) {
 
-    public enum Kind { PAINT, ALIGNMENT, LAMP_AIM, CALIBRATION, WEIGHING, CERTIFICATE, OTHER }
+    public enum Kind {
+        PAINT,
+        ALIGNMENT,
+        LAMP_AIM,
+        CALIBRATION,
+        WEIGHING,
+        CERTIFICATE,
+        OTHER
+    }
 }

@@ -10,17 +10,30 @@ public record LoadCase(
         @Field("names of the people aboard; everyone where left out") Optional<List<String>> aboard,
         @Field("names of the cargo carried; all of it where left out") Optional<List<String>> carrying,
         @Field("removable parts that are off") List<String> off,
-        @Field(value = "how full each tank is, by name; others as the tank says", in = Dimension.SHARE,
-                example = "50 %") Map<String, Figure> filled,
+        @Field(
+                        value = "how full each tank is, by name; others as the tank says",
+                        in = Dimension.SHARE,
+                        example = "50 %")
+                Map<String, Figure> filled,
         @Field(value = "whether the trailer is on; no where left out", find = "the plan") Choice<YesNo> towing,
         @Field(value = "whether the trip is set out on in this loading; yes where left out", find = "the owner")
-        Choice<YesNo> trip,
+                Choice<YesNo> trip,
         @Field("what a weighbridge showed when it was loaded so") Optional<Weighed> weighed) {
 
     /** A weighbridge reading, an axle at a time, with no trailer on. */
     public record Weighed(
-            @Field(value = "front axle", in = Dimension.MASS, needed = true, find = "the weighbridge ticket",
-                    example = "1420 kg +/- 10 kg") Figure frontAxle,
-            @Field(value = "rear axle", in = Dimension.MASS, needed = true, find = "the weighbridge ticket",
-                    example = "1610 kg +/- 10 kg") Figure rearAxle) {}
+            @Field(
+                            value = "front axle",
+                            in = Dimension.MASS,
+                            needed = true,
+                            find = "the weighbridge ticket",
+                            example = "1420 kg +/- 10 kg")
+                    Figure frontAxle,
+            @Field(
+                            value = "rear axle",
+                            in = Dimension.MASS,
+                            needed = true,
+                            find = "the weighbridge ticket",
+                            example = "1610 kg +/- 10 kg")
+                    Figure rearAxle) {}
 }

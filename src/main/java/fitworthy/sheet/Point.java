@@ -2,9 +2,25 @@ package fitworthy.sheet;
 
 /** A place on the vehicle, or on the trailer where a trailer's field says so. */
 public record Point(
-        @Field(value = "backwards from the front axle", in = Dimension.LENGTH, signed = true, needed = true,
-                find = "a tape from the front wheel centre", example = "2950 mm") Figure x,
-        @Field(value = "to the left of the centre line; the right is negative", in = Dimension.LENGTH, signed = true,
-                find = "a tape from the centre line", example = "-350 mm") Figure y,
-        @Field(value = "up from the ground", in = Dimension.LENGTH, signed = true,
-                find = "a tape from level ground", example = "900 mm") Figure z) {}
+        @Field(
+                        value = "backwards from the front axle",
+                        in = Dimension.LENGTH,
+                        signed = true,
+                        needed = true,
+                        find = "a tape from the front wheel centre",
+                        example = "2950 mm")
+                Figure x,
+        @Field(
+                        value = "to the left of the centre line; the right is negative",
+                        in = Dimension.LENGTH,
+                        signed = true,
+                        find = "a tape from the centre line",
+                        example = "-350 mm")
+                Figure y,
+        @Field(
+                        value = "up from the ground",
+                        in = Dimension.LENGTH,
+                        signed = true,
+                        find = "a tape from level ground",
+                        example = "900 mm")
+                Figure z) {}

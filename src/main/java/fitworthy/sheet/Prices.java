@@ -15,8 +15,10 @@ public final class Prices {
     public static Map<String, BigDecimal> of(Sheet sheet) {
         Map<String, BigDecimal> sums = new TreeMap<>();
         Sheet planned = sheet.planned();
-        Stream.concat(planned.fitments().stream().map(each -> each.price()),
-                planned.tanks().stream().map(each -> each.price())).filter(Objects::nonNull)
+        Stream.concat(
+                        planned.fitments().stream().map(each -> each.price()),
+                        planned.tanks().stream().map(each -> each.price()))
+                .filter(Objects::nonNull)
                 .forEach((Money price) -> sums.merge(price.currency(), price.amount(), BigDecimal::add));
         return sums;
     }

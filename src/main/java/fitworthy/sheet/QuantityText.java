@@ -23,6 +23,7 @@ public final class QuantityText {
     static final String NUMBER = "[0-9]{1,12}(?:\\.[0-9]{1,12})?";
     /** Spaces and a minus sign that look like the plain ones, as they come with copied text. */
     static final String SPACE = "[\\s\\u00A0\\u2007\\u2009\\u202F]";
+
     static final String MINUS = "[-\\u2212]";
     static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
 
@@ -45,8 +46,10 @@ public final class QuantityText {
             throw new Unreadable(quoted(text) + " is too long for a quantity");
         }
         boolean typed = text.chars().allMatch(each -> each >= ' ' && each <= '~');
-        Matcher matcher = QUANTITY.matcher(
-                (typed ? text : MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-")).strip());
+        Matcher matcher = QUANTITY.matcher((typed
+                        ? text
+                        : MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-"))
+                .strip());
         if (!matcher.matches()) {
             throw new Unreadable(quoted(text) + " is not a quantity");
         }
@@ -57,13 +60,18 @@ public final class QuantityText {
         }
         double tolerance = Double.parseDouble(matcher.group(3));
         boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
-        return Figure.of(value * size, share ? Math.abs(value) * size * tolerance / 100
-                : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
+        return Figure.of(
+                value * size,
+                share
+                        ? Math.abs(value) * size * tolerance / 100
+                        : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
     }
 
     /** A value from the unit used inside, written in the unit given with up to six digits and no more than it needs. */
     public static String shown(double value, String unit) {
-        String digits = BigDecimal.valueOf(value / Dimension.size(unit)).round(SHOWN).stripTrailingZeros()
+        String digits = BigDecimal.valueOf(value / Dimension.size(unit))
+                .round(SHOWN)
+                .stripTrailingZeros()
                 .toPlainString();
         return unit.isEmpty() ? digits : digits + " " + unit;
     }
@@ -82,9 +90,12 @@ public final class QuantityText {
         if (given.isEmpty()) {
             throw new Unreadable(shown + " has no unit");
         }
-        throw new Unreadable(Dimension.ofUnit(given) == null
-                ? shown + " has a unit that is not known" + Words.suggestion(given, dimension.units().keySet())
-                : shown + " has a unit of " + Words.hyphenated(Dimension.ofUnit(given).name()) + " where one of "
-                        + Words.hyphenated(dimension.name()) + " belongs");
+        throw new Unreadable(
+                Dimension.ofUnit(given) == null
+                        ? shown + " has a unit that is not known"
+                                + Words.suggestion(given, dimension.units().keySet())
+                        : shown + " has a unit of "
+                                + Words.hyphenated(Dimension.ofUnit(given).name()) + " where one of "
+                                + Words.hyphenated(dimension.name()) + " belongs");
     }
 }

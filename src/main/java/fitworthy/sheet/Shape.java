@@ -25,7 +25,18 @@ import java.util.stream.Collectors;
 public record Shape(Class<? extends Record> record, List<Part> fields, Set<String> names) {
 
     /** What a field holds. */
-    public enum Holds { TEXT, FIGURE, CHOICE, DATE, MONEY, GROUP, TEXTS, GROUPS, FIGURES, VARIANT }
+    public enum Holds {
+        TEXT,
+        FIGURE,
+        CHOICE,
+        DATE,
+        MONEY,
+        GROUP,
+        TEXTS,
+        GROUPS,
+        FIGURES,
+        VARIANT
+    }
 
     /**
      * One field.
@@ -64,9 +75,15 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
     public static Shape of(Class<? extends Record> record) {
         Shape known = SHAPES.get(record);
         if (known == null) {
-            List<Part> fields = Arrays.stream(record.getRecordComponents()).map(Shape::part).toList();
-            known = new Shape(record, fields, fields.stream().filter(part -> part.field() != null).map(Part::name)
-                    .collect(Collectors.toCollection(LinkedHashSet::new)));
+            List<Part> fields =
+                    Arrays.stream(record.getRecordComponents()).map(Shape::part).toList();
+            known = new Shape(
+                    record,
+                    fields,
+                    fields.stream()
+                            .filter(part -> part.field() != null)
+                            .map(Part::name)
+                            .collect(Collectors.toCollection(LinkedHashSet::new)));
             SHAPES.put(record, known);
         }
         return known;
@@ -83,10 +100,13 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
         if (path.size() == 1) {
             return found;
         }
-        return found.stream().filter(part -> part.holds() == Holds.GROUP || part.holds() == Holds.GROUPS && path.size()
-                > 2)
-                .flatMap(part -> at(part.type().asSubclass(Record.class),
-                        path.subList(part.holds() == Holds.GROUPS ? 2 : 1, path.size())).stream()).toList();
+        return found.stream()
+                .filter(part -> part.holds() == Holds.GROUP || part.holds() == Holds.GROUPS && path.size() > 2)
+                .flatMap(part -> at(
+                        part.type().asSubclass(Record.class),
+                        path.subList(part.holds() == Holds.GROUPS ? 2 : 1, path.size()))
+                        .stream())
+                .toList();
     }
 
     private static List<Part> named(Class<? extends Record> record, String name) {
@@ -96,7 +116,9 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
                 Arrays.stream(part.type().getEnumConstants()).forEach(kind -> all.add(((Variant) kind).details()));
             }
         }
-        return all.stream().flatMap(each -> of(each).fields().stream()).filter(part -> part.name().equals(name))
+        return all.stream()
+                .flatMap(each -> of(each).fields().stream())
+                .filter(part -> part.name().equals(name))
                 .toList();
     }
 
@@ -105,7 +127,8 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
         List<String> known = WORDS.get(enumType);
         if (known == null) {
             known = Arrays.stream(enumType.getEnumConstants())
-                    .map(constant -> Words.hyphenated(((Enum<?>) constant).name())).toList();
+                    .map(constant -> Words.hyphenated(((Enum<?>) constant).name()))
+                    .toList();
             WORDS.put(enumType, known);
         }
         return known;
@@ -130,7 +153,8 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
         Said field = Said.of(annotation);
         if (raw == List.class) {
             Class<?> item = (Class<?>) argument(type, 0);
-            return item == String.class ? new Part(name, Holds.TEXTS, null, optional, field)
+            return item == String.class
+                    ? new Part(name, Holds.TEXTS, null, optional, field)
                     : new Part(name, Holds.GROUPS, item, optional, field);
         }
         if (raw == Choice.class) {
@@ -142,9 +166,13 @@ public record Shape(Class<? extends Record> record, List<Part> fields, Set<Strin
         if (raw.isRecord() && raw != Money.class) {
             return new Part(name, Holds.GROUP, raw, optional, field);
         }
-        Holds holds = raw == String.class ? Holds.TEXT : raw == Figure.class ? Holds.FIGURE
-                : raw == LocalDate.class ? Holds.DATE : raw == Money.class ? Holds.MONEY
-                : raw == Map.class ? Holds.FIGURES : null;
+        Holds holds = raw == String.class
+                ? Holds.TEXT
+                : raw == Figure.class
+                        ? Holds.FIGURE
+                        : raw == LocalDate.class
+                                ? Holds.DATE
+                                : raw == Money.class ? Holds.MONEY : raw == Map.class ? Holds.FIGURES : null;
         if (holds == null) {
             throw new IllegalStateException(component + " is of a type that no sheet can hold");
         }

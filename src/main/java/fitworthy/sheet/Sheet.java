@@ -11,11 +11,18 @@ public record Sheet(
         @Field(value = "a title for the printout", needed = true, example = "Touring wagon, stage two") String title,
         @Field(value = "whom the quote is for", example = "the owner") String customer,
         @Field(value = "the quote this belongs to", example = "Q-1042") String quote,
-        @Field(value = "where the vehicle will be registered, one of the rule book's regions", needed = true,
-                example = "au-nsw") String region,
+        @Field(
+                        value = "where the vehicle will be registered, one of the rule book's regions",
+                        needed = true,
+                        example = "au-nsw")
+                String region,
         @Field(value = "the day whose practice values apply", needed = true, example = "2026-11-25") LocalDate asOf,
-        @Field(value = "tolerance taken for a mass that is given none, as a share of it; 5 % where left out",
-                in = Dimension.SHARE, find = "the workshop", example = "5 %") Figure assumedTolerance,
+        @Field(
+                        value = "tolerance taken for a mass that is given none, as a share of it; 5 % where left out",
+                        in = Dimension.SHARE,
+                        find = "the workshop",
+                        example = "5 %")
+                Figure assumedTolerance,
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
         @Field("work beside the fitting of the parts") List<Job> jobs,
@@ -36,11 +43,35 @@ public record Sheet(
         Set<String> open = new HashSet<>();
         options.forEach(option -> option.choices().forEach(choice -> open.addAll(choice.parts())));
         options.forEach(option -> open.removeAll(option.taken().parts()));
-        return open.isEmpty() ? this : new Sheet(title, customer, quote, region, asOf, assumedTolerance, vehicle,
-                fitments.stream().filter(each -> !open.contains(each.name())).toList(), jobs, readyBy,
-                tanks.stream().filter(each -> !open.contains(each.name())).toList(), occupants, cargo, trailer,
-                circuits.stream().filter(each -> !open.contains(each.part())).toList(), papers, trip, cases,
-                options, waivers);
+        return open.isEmpty()
+                ? this
+                : new Sheet(
+                        title,
+                        customer,
+                        quote,
+                        region,
+                        asOf,
+                        assumedTolerance,
+                        vehicle,
+                        fitments.stream()
+                                .filter(each -> !open.contains(each.name()))
+                                .toList(),
+                        jobs,
+                        readyBy,
+                        tanks.stream()
+                                .filter(each -> !open.contains(each.name()))
+                                .toList(),
+                        occupants,
+                        cargo,
+                        trailer,
+                        circuits.stream()
+                                .filter(each -> !open.contains(each.part()))
+                                .toList(),
+                        papers,
+                        trip,
+                        cases,
+                        options,
+                        waivers);
     }
 
     /** A choice that is still open. */
@@ -51,57 +82,126 @@ public record Sheet(
 
         /** The choice that is taken. */
         public Alternative taken() {
-            return choices.stream().filter(each -> each.name().equals(take)).findFirst().orElse(choices.get(0));
+            return choices.stream()
+                    .filter(each -> each.name().equals(take))
+                    .findFirst()
+                    .orElse(choices.get(0));
         }
     }
 
     /** One of the choices of an option. */
     public record Alternative(
             @Field(value = "what to call it", needed = true, example = "alloy") String name,
-            @Field(value = "names of the fitments and tanks that belong to it; none where it is to do without",
-                    example = "[Alloy tray]") List<String> parts) {}
+            @Field(
+                            value = "names of the fitments and tanks that belong to it; none where it is to do without",
+                            example = "[Alloy tray]")
+                    List<String> parts) {}
 
     /** A person or a piece of cargo. */
     public record Load(
             @Field(value = "a name that the load cases use", needed = true, example = "Driver") String name,
-            @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale",
-                    example = "82 kg +/- 3 kg") Figure mass,
+            @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
+                    Figure mass,
             @Field(value = "where it sits", needed = true) Point at,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,
-            @Field(value = "how far it may be moved along the vehicle, either way", in = Dimension.LENGTH,
-                    find = "the plan", example = "400 mm") Figure mayMove) {}
+            @Field(
+                            value = "how far it may be moved along the vehicle, either way",
+                            in = Dimension.LENGTH,
+                            find = "the plan",
+                            example = "400 mm")
+                    Figure mayMove) {}
 
     /** How the vehicle will be used. */
     public record Trip(
-            @Field(value = "the longest way between two fuel stops", in = Dimension.LENGTH, find = "the route",
-                    example = "820 km") Figure longestLeg,
+            @Field(
+                            value = "the longest way between two fuel stops",
+                            in = Dimension.LENGTH,
+                            find = "the route",
+                            example = "820 km")
+                    Figure longestLeg,
             @Field(value = "the country crossed", find = "the route") Choice<Terrain> terrain,
             @Field(value = "the dust to be expected", find = "the route") Choice<Dust> dust,
-            @Field(value = "the deepest water to be crossed; 0 mm where none", in = Dimension.LENGTH,
-                    find = "the route", example = "600 mm") Figure waterDepth,
-            @Field(value = "the highest speed that will be driven", in = Dimension.SPEED, find = "the owner",
-                    example = "110 km/h") Figure topSpeed,
+            @Field(
+                            value = "the deepest water to be crossed; 0 mm where none",
+                            in = Dimension.LENGTH,
+                            find = "the route",
+                            example = "600 mm")
+                    Figure waterDepth,
+            @Field(
+                            value = "the highest speed that will be driven",
+                            in = Dimension.SPEED,
+                            find = "the owner",
+                            example = "110 km/h")
+                    Figure topSpeed,
             @Field(value = "how many people travel", find = "the owner", example = "2") Figure people,
-            @Field(value = "days between places with supplies", in = Dimension.TIME, find = "the route",
-                    example = "6 days") Figure days,
-            @Field(value = "what each person uses a day to drink, cook and wash", in = Dimension.VOLUME,
-                    find = "the owner", example = "6 L") Figure waterUse,
-            @Field(value = "the coldest night to be expected", in = Dimension.TEMPERATURE, signed = true,
-                    find = "the weather records of the route", example = "-4 degC") Figure coldest,
-            @Field(value = "hours driven on a usual day of the trip", in = Dimension.TIME, find = "the owner",
-                    example = "4 h") Figure driving,
-            @Field(value = "longest stay without starting the engine", in = Dimension.TIME, find = "the owner",
-                    example = "3 days") Figure parked,
-            @Field(value = "hours a day for which solar panels would give their rated power in the trip's worst month,"
-                    + " losses counted", in = Dimension.TIME, find = "a solar atlas", example = "2.2 h") Figure sun,
-            @Field(value = "distance over which another vehicle must be heard on the radio", in = Dimension.LENGTH,
-                    find = "the owner", example = "8 km") Figure radioRange,
-            @Field(value = "the lowest door, bridge or ferry deck to be passed", in = Dimension.LENGTH,
-                    find = "the route, and the owner's garage", example = "2300 mm") Figure headroom,
-            @Field(value = "driving in dust between two services", in = Dimension.LENGTH, find = "the route",
-                    example = "2500 km") Figure dustDistance) {}
+            @Field(
+                            value = "days between places with supplies",
+                            in = Dimension.TIME,
+                            find = "the route",
+                            example = "6 days")
+                    Figure days,
+            @Field(
+                            value = "what each person uses a day to drink, cook and wash",
+                            in = Dimension.VOLUME,
+                            find = "the owner",
+                            example = "6 L")
+                    Figure waterUse,
+            @Field(
+                            value = "the coldest night to be expected",
+                            in = Dimension.TEMPERATURE,
+                            signed = true,
+                            find = "the weather records of the route",
+                            example = "-4 degC")
+                    Figure coldest,
+            @Field(
+                            value = "hours driven on a usual day of the trip",
+                            in = Dimension.TIME,
+                            find = "the owner",
+                            example = "4 h")
+                    Figure driving,
+            @Field(
+                            value = "longest stay without starting the engine",
+                            in = Dimension.TIME,
+                            find = "the owner",
+                            example = "3 days")
+                    Figure parked,
+            @Field(
+                            value =
+                                    "hours a day for which solar panels would give their rated power in the trip's worst month,"
+                                            + " losses counted",
+                            in = Dimension.TIME,
+                            find = "a solar atlas",
+                            example = "2.2 h")
+                    Figure sun,
+            @Field(
+                            value = "distance over which another vehicle must be heard on the radio",
+                            in = Dimension.LENGTH,
+                            find = "the owner",
+                            example = "8 km")
+                    Figure radioRange,
+            @Field(
+                            value = "the lowest door, bridge or ferry deck to be passed",
+                            in = Dimension.LENGTH,
+                            find = "the route, and the owner's garage",
+                            example = "2300 mm")
+                    Figure headroom,
+            @Field(
+                            value = "driving in dust between two services",
+                            in = Dimension.LENGTH,
+                            find = "the route",
+                            example = "2500 km")
+                    Figure dustDistance) {}
 
-    public enum Terrain { OPEN, HILLS, FOREST, TOWN }
+    public enum Terrain {
+        OPEN,
+        HILLS,
+        FOREST,
+        TOWN
+    }
 
-    public enum Dust { NONE, SOME, HEAVY }
+    public enum Dust {
+        NONE,
+        SOME,
+        HEAVY
+    }
 }

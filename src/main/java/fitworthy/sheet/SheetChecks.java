@@ -48,8 +48,10 @@ final class SheetChecks {
 
     void run() {
         if (!told.contains("region") && !regions.contains(sheet.region())) {
-            tell("the rule book has no region '" + sheet.region() + "'" + Words.suggestion(sheet.region(), regions),
-                    "region: one of " + String.join(", ", regions), "region");
+            tell(
+                    "the rule book has no region '" + sheet.region() + "'" + Words.suggestion(sheet.region(), regions),
+                    "region: one of " + String.join(", ", regions),
+                    "region");
         }
         vehicle();
         fitments();
@@ -59,7 +61,8 @@ final class SheetChecks {
         uniqueNames("tanks", tankNames());
         uniqueNames("jobs", sheet.jobs().stream().map(Job::name).toList());
         work();
-        uniqueNames("occupants", sheet.occupants().stream().map(Sheet.Load::name).toList());
+        uniqueNames(
+                "occupants", sheet.occupants().stream().map(Sheet.Load::name).toList());
         uniqueNames("cargo", sheet.cargo().stream().map(Sheet.Load::name).toList());
         uniqueNames("circuits", sheet.circuits().stream().map(Circuit::name).toList());
         uniqueNames("cases", sheet.cases().stream().map(LoadCase::name).toList());
@@ -90,14 +93,22 @@ final class SheetChecks {
         tyres(sheet.vehicle().tyres(), "vehicle", "tyres");
         tyreSize(sheet.vehicle().spare().size(), "vehicle", "spare");
         Vehicle.Masses mass = sheet.vehicle().mass();
-        boolean above = aboveZero(mass.kerb(), "kerb", "2340 kg") & aboveZero(mass.frontAxle(), "front-axle", "1290 kg")
+        boolean above = aboveZero(mass.kerb(), "kerb", "2340 kg")
+                & aboveZero(mass.frontAxle(), "front-axle", "1290 kg")
                 & aboveZero(mass.rearAxle(), "rear-axle", "1050 kg");
         double sum = mass.frontAxle().value() + mass.rearAxle().value();
         double allowed = Math.max(WEIGHBRIDGE_STEP_KG, mass.kerb().tolerance());
         if (above && Math.abs(sum - mass.kerb().value()) > allowed) {
-            tell(String.format(Locale.ROOT, "front and rear axle sum to %.0f kg, but the kerb mass is %.0f kg", sum,
-                    mass.kerb().value()), String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it",
-                    sum), "vehicle", "mass", "kerb");
+            tell(
+                    String.format(
+                            Locale.ROOT,
+                            "front and rear axle sum to %.0f kg, but the kerb mass is %.0f kg",
+                            sum,
+                            mass.kerb().value()),
+                    String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it", sum),
+                    "vehicle",
+                    "mass",
+                    "kerb");
         }
         unsprung("front", sheet.vehicle().suspension().front(), mass.frontAxle());
         unsprung("rear", sheet.vehicle().suspension().rear(), mass.rearAxle());
@@ -107,12 +118,20 @@ final class SheetChecks {
         }
         boolean stockTank = sheet.tanks().stream().anyMatch(tank -> tank.stock().is(YesNo.YES));
         if (mass.kerbFuel().value() > 0 && !stockTank && settled("tanks", "stock")) {
-            tell("counts fuel in the kerb mass, but no tank is marked 'stock: yes'",
-                    "list the maker's tank under tanks with 'stock: yes'", "vehicle", "mass", "kerb-fuel");
+            tell(
+                    "counts fuel in the kerb mass, but no tank is marked 'stock: yes'",
+                    "list the maker's tank under tanks with 'stock: yes'",
+                    "vehicle",
+                    "mass",
+                    "kerb-fuel");
         }
         if (mass.kerbDriver().value() > 0 && sheet.occupants().isEmpty() && settled("occupants")) {
-            tell("counts a driver in the kerb mass, but no occupant says where he sits",
-                    "list the driver first under occupants", "vehicle", "mass", "kerb-driver");
+            tell(
+                    "counts a driver in the kerb mass, but no occupant says where he sits",
+                    "list the driver first under occupants",
+                    "vehicle",
+                    "mass",
+                    "kerb-driver");
         }
         share(mass.kerbFuel(), "vehicle", "mass", "kerb-fuel");
     }
@@ -127,8 +146,13 @@ final class SheetChecks {
 
     private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
         if (suspension.unsprung().value() >= axle.value()) {
-            tell("leaves nothing of the axle's kerb mass for the springs", "unsprung: 180 kg", "vehicle", "suspension",
-                    end, "unsprung");
+            tell(
+                    "leaves nothing of the axle's kerb mass for the springs",
+                    "unsprung: 180 kg",
+                    "vehicle",
+                    "suspension",
+                    end,
+                    "unsprung");
         }
     }
 
@@ -196,7 +220,8 @@ final class SheetChecks {
 
     private void tyreSize(String size, Object... group) {
         if (!size.isEmpty() && TyreSize.read(size).isEmpty()) {
-            tell("'" + Words.shortened(size, 60) + "' is not a tyre size",
+            tell(
+                    "'" + Words.shortened(size, 60) + "' is not a tyre size",
                     "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol",
                     then(group, "size"));
         }
@@ -228,7 +253,12 @@ final class SheetChecks {
 
     private void circuit(Circuit circuit, int number) {
         if (!circuit.part().isEmpty()) {
-            name(circuit.part(), "fitments", sheet.fitments().stream().map(Fitment::name).toList(), "circuits", number,
+            name(
+                    circuit.part(),
+                    "fitments",
+                    sheet.fitments().stream().map(Fitment::name).toList(),
+                    "circuits",
+                    number,
                     "part");
         }
         if (circuit.voltage().value() <= 0) {
@@ -240,18 +270,34 @@ final class SheetChecks {
     }
 
     private void loadCase(LoadCase loadCase, int number) {
-        names(loadCase.aboard().orElse(List.of()), "occupants",
-                sheet.occupants().stream().map(Sheet.Load::name).toList(), "cases", number, "aboard");
-        names(loadCase.carrying().orElse(List.of()), "cargo", sheet.cargo().stream().map(Sheet.Load::name).toList(),
-                "cases", number, "carrying");
+        names(
+                loadCase.aboard().orElse(List.of()),
+                "occupants",
+                sheet.occupants().stream().map(Sheet.Load::name).toList(),
+                "cases",
+                number,
+                "aboard");
+        names(
+                loadCase.carrying().orElse(List.of()),
+                "cargo",
+                sheet.cargo().stream().map(Sheet.Load::name).toList(),
+                "cases",
+                number,
+                "carrying");
         List<String> fitments = sheet.fitments().stream().map(Fitment::name).toList();
         names(loadCase.off(), "fitments", fitments, "cases", number, "off");
         for (int i = 1; i <= loadCase.off().size(); i++) {
             int position = fitments.indexOf(loadCase.off().get(i - 1)) + 1;
-            if (position > 0 && !sheet.fitments().get(position - 1).removable().is(YesNo.YES)
+            if (position > 0
+                    && !sheet.fitments().get(position - 1).removable().is(YesNo.YES)
                     && complete("removable", "fitments", position)) {
-                tell("'" + fitments.get(position - 1) + "' is off here, but the part is not marked as removable",
-                        "removable: yes, in fitments." + position, "cases", number, "off", i);
+                tell(
+                        "'" + fitments.get(position - 1) + "' is off here, but the part is not marked as removable",
+                        "removable: yes, in fitments." + position,
+                        "cases",
+                        number,
+                        "off",
+                        i);
             }
         }
         loadCase.filled().forEach((tank, share) -> {
@@ -259,17 +305,24 @@ final class SheetChecks {
             share(share, "cases", number, "filled", tank);
         });
         if (loadCase.towing().is(YesNo.YES) && sheet.trailer().isEmpty() && complete("trailer")) {
-            tell("tows, but the sheet has no trailer", "trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}", "cases",
-                    number, "towing");
+            tell(
+                    "tows, but the sheet has no trailer",
+                    "trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}",
+                    "cases",
+                    number,
+                    "towing");
         }
     }
 
     private void option(Sheet.Option option, int number) {
         List<Sheet.Alternative> choices = option.choices();
         if (choices.size() < 2 && complete("choices", "options", number)) {
-            tell("there are fewer than two to choose from",
-                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]", "options",
-                    number, "choices");
+            tell(
+                    "there are fewer than two to choose from",
+                    "choices: [{name: alloy, parts: [Alloy tray]}, {name: steel, parts: [Steel tray]}]",
+                    "options",
+                    number,
+                    "choices");
         }
         List<String> parts = new ArrayList<>(tankNames());
         sheet.fitments().forEach(each -> parts.add(each.name()));
@@ -278,13 +331,26 @@ final class SheetChecks {
         for (int i = 1; i <= choices.size(); i++) {
             uniqueName(choices.get(i - 1).name(), seen, "options", number, "choices", i);
             for (int j = 1; partsSettled && j <= choices.get(i - 1).parts().size(); j++) {
-                listed(choices.get(i - 1).parts().get(j - 1), "fitments and tanks", parts, "options", number,
-                        "choices", i, "parts", j);
+                listed(
+                        choices.get(i - 1).parts().get(j - 1),
+                        "fitments and tanks",
+                        parts,
+                        "options",
+                        number,
+                        "choices",
+                        i,
+                        "parts",
+                        j);
             }
         }
         String beginning = path("options", number, "choices");
         if (!option.take().isEmpty() && told.stream().noneMatch(each -> each.startsWith(beginning))) {
-            listed(option.take(), "choices", choices.stream().map(Sheet.Alternative::name).toList(), "options", number,
+            listed(
+                    option.take(),
+                    "choices",
+                    choices.stream().map(Sheet.Alternative::name).toList(),
+                    "options",
+                    number,
                     "take");
         }
     }
@@ -308,8 +374,10 @@ final class SheetChecks {
     /** A fault where a name is not among those known. */
     private void listed(String name, String where, Collection<String> known, Object... steps) {
         if (!known.contains(name) && !told.contains(path(steps))) {
-            tell("'" + Words.shortened(name, 60) + "' is not among the " + where + Words.suggestion(name, known),
-                    known.isEmpty() ? "leave it out, or add it there" : "one of " + String.join(", ", known), steps);
+            tell(
+                    "'" + Words.shortened(name, 60) + "' is not among the " + where + Words.suggestion(name, known),
+                    known.isEmpty() ? "leave it out, or add it there" : "one of " + String.join(", ", known),
+                    steps);
         }
     }
 
@@ -322,7 +390,9 @@ final class SheetChecks {
 
     private void uniqueName(String name, Set<String> seen, Object... group) {
         if (!name.isEmpty() && !seen.add(name)) {
-            tell("two of them are called '" + Words.shortened(name, 60) + "'", "a name of its own for each",
+            tell(
+                    "two of them are called '" + Words.shortened(name, 60) + "'",
+                    "a name of its own for each",
                     then(group, "name"));
         }
     }
@@ -332,7 +402,8 @@ final class SheetChecks {
         if (!complete(list)) {
             return false;
         }
-        int size = root.get(list) instanceof Node.Listing listing ? listing.items().size() : 0;
+        int size =
+                root.get(list) instanceof Node.Listing listing ? listing.items().size() : 0;
         for (int i = 1; i <= size; i++) {
             if (told.contains(path(list, i)) || field.length > 0 && !complete(field[0], list, i)) {
                 return false;

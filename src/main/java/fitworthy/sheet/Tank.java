@@ -7,49 +7,82 @@ public record Tank(
         @Field(value = "a name that the load cases use", needed = true, example = "Long-range tank") String name,
         @Field(value = "what it holds", needed = true, find = "the plan") Choice<Liquid> liquid,
         @Field(value = "usable volume", in = Dimension.VOLUME, needed = true, find = "the maker", example = "95 L")
-        Figure capacity,
-        @Field(value = "how full it is unless a load case says otherwise", in = Dimension.SHARE, needed = true,
-                find = "the plan", example = "100 %") Figure fill,
+                Figure capacity,
+        @Field(
+                        value = "how full it is unless a load case says otherwise",
+                        in = Dimension.SHARE,
+                        needed = true,
+                        find = "the plan",
+                        example = "100 %")
+                Figure fill,
         @Field(value = "where its middle sits", needed = true) Point at,
-        @Field(value = "whether the vehicle came with it, so that its shell is in the kerb mass", needed = true,
-                find = "the vehicle") Choice<YesNo> stock,
-        @Field(value = "mass of the empty tank; not used for a stock one", in = Dimension.MASS, find = "a scale",
-                example = "18 kg") Figure mass,
-        @Field(value = "density of what it holds, where it is not the usual one", in = Dimension.DENSITY,
-                find = "the supplier", example = "0.84 kg/L") Figure density,
+        @Field(
+                        value = "whether the vehicle came with it, so that its shell is in the kerb mass",
+                        needed = true,
+                        find = "the vehicle")
+                Choice<YesNo> stock,
+        @Field(
+                        value = "mass of the empty tank; not used for a stock one",
+                        in = Dimension.MASS,
+                        find = "a scale",
+                        example = "18 kg")
+                Figure mass,
+        @Field(
+                        value = "density of what it holds, where it is not the usual one",
+                        in = Dimension.DENSITY,
+                        find = "the supplier",
+                        example = "0.84 kg/L")
+                Figure density,
         @Field("the part of the vehicle that it replaces") Optional<Fitment.Removed> removes,
         @Field("how a planned fuel tank is built in") BuiltIn builtIn,
         @Field("what is asked of a water tank") Water water,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
-        @Field(value = "time until a planned one can be had", in = Dimension.TIME, find = "the supplier",
-                example = "21 days") Figure leadTime,
+        @Field(
+                        value = "time until a planned one can be had",
+                        in = Dimension.TIME,
+                        find = "the supplier",
+                        example = "21 days")
+                Figure leadTime,
         @Field("the fitting of a planned one") Work work) {
 
     /** What a tank for drinking water has to be. */
     public record Water(
             @Field(value = "whether tank, hose, pump and fittings are sold for drinking water", find = "their labels")
-            Choice<YesNo> potable,
+                    Choice<YesNo> potable,
             @Field(value = "whether baffles divide it", find = "the tank's maker") Choice<YesNo> baffled,
             @Field(value = "whether it and its pipes can be drained or are kept from freezing", find = "the fitter")
-            Choice<YesNo> frostGuarded,
-            @Field(value = "gap to the exhaust, a battery or a switchboard, whichever is nearest",
-                    in = Dimension.LENGTH, find = "a tape", example = "250 mm") Figure clearance) {}
+                    Choice<YesNo> frostGuarded,
+            @Field(
+                            value = "gap to the exhaust, a battery or a switchboard, whichever is nearest",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "250 mm")
+                    Figure clearance) {}
 
     /** How a fuel tank is built into the vehicle. */
     public record BuiltIn(
-            @Field(value = "whether the engine draws from it; no for a can or another appliance's tank",
-                    find = "the plan") Choice<YesNo> feedsEngine,
+            @Field(
+                            value = "whether the engine draws from it; no for a can or another appliance's tank",
+                            find = "the plan")
+                    Choice<YesNo> feedsEngine,
             @Field(value = "whether it breathes to the outside of the body", find = "the tank's maker")
-            Choice<YesNo> breather,
+                    Choice<YesNo> breather,
             @Field(value = "whether it is filled from outside the body", find = "the plan") Choice<YesNo> filler,
             @Field(value = "whether tank and filler are joined to the body by an earth strap", find = "the fitter")
-            Choice<YesNo> earthed,
-            @Field(value = "whether it is approved for this vehicle where that is asked for",
-                    find = "the approval papers") Choice<YesNo> approved,
+                    Choice<YesNo> earthed,
+            @Field(
+                            value = "whether it is approved for this vehicle where that is asked for",
+                            find = "the approval papers")
+                    Choice<YesNo> approved,
             @Field(value = "least gap to the exhaust", in = Dimension.LENGTH, find = "a tape", example = "150 mm")
-            Figure exhaustGap,
+                    Figure exhaustGap,
             @Field(value = "whether frame or body shields it from the ground and in a crash", find = "the fitter")
-            Choice<YesNo> shielded) {}
+                    Choice<YesNo> shielded) {}
 
-    public enum Liquid { DIESEL, PETROL, WATER, UREA_SOLUTION }
+    public enum Liquid {
+        DIESEL,
+        PETROL,
+        WATER,
+        UREA_SOLUTION
+    }
 }

@@ -3,46 +3,94 @@ package fitworthy.sheet;
 /** The trailer as it will be towed. */
 public record Trailer(
         @Field(value = "what to call it", needed = true, example = "Off-road camper") String name,
-        @Field(value = "its whole mass when loaded, uncoupled", in = Dimension.MASS, needed = true,
-                find = "a weighbridge, or its plate for the most it may be", example = "2200 kg") Figure mass,
-        @Field(value = "the most it may weigh, uncoupled: ATM, MTPLM, MAM or GVWR", in = Dimension.MASS,
-                find = "its plate", example = "2400 kg") Figure rated,
-        @Field(value = "the most its axles may carry when coupled, GTM; the most it may weigh less the load on the ball"
-                + " where left out", in = Dimension.MASS, find = "its plate", example = "2180 kg") Figure gtm,
-        @Field(value = "the least it can be loaded to", in = Dimension.MASS,
-                find = "its empty mass and what must be in it", example = "1650 kg") Figure lightest,
+        @Field(
+                        value = "its whole mass when loaded, uncoupled",
+                        in = Dimension.MASS,
+                        needed = true,
+                        find = "a weighbridge, or its plate for the most it may be",
+                        example = "2200 kg")
+                Figure mass,
+        @Field(
+                        value = "the most it may weigh, uncoupled: ATM, MTPLM, MAM or GVWR",
+                        in = Dimension.MASS,
+                        find = "its plate",
+                        example = "2400 kg")
+                Figure rated,
+        @Field(
+                        value =
+                                "the most its axles may carry when coupled, GTM; the most it may weigh less the load on the ball"
+                                        + " where left out",
+                        in = Dimension.MASS,
+                        find = "its plate",
+                        example = "2180 kg")
+                Figure gtm,
+        @Field(
+                        value = "the least it can be loaded to",
+                        in = Dimension.MASS,
+                        find = "its empty mass and what must be in it",
+                        example = "1650 kg")
+                Figure lightest,
         @Field(value = "load it puts on the ball", in = Dimension.MASS, find = "a ball scale", example = "210 kg")
-        Figure ball,
+                Figure ball,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,
         @Field("what the plate of its coupling allows") Details.CouplingPlate coupling,
-        @Field(value = "height of its coupling when it is loaded and stands level", in = Dimension.LENGTH,
-                find = "a tape", example = "460 mm") Figure couplingHeight,
+        @Field(
+                        value = "height of its coupling when it is loaded and stands level",
+                        in = Dimension.LENGTH,
+                        find = "a tape",
+                        example = "460 mm")
+                Figure couplingHeight,
         @Field(value = "its brakes", find = "its plate, or a look") Choice<Brakes> brakes,
         @Field(value = "whether every wheel is braked", find = "a look") Choice<YesNo> everyWheelBraked,
         @Field(value = "whether it brakes by itself when it breaks away", find = "its maker") Choice<YesNo> breakaway,
-        @Field(value = "how long its brakes hold after it broke away", in = Dimension.TIME,
-                find = "a trial with the plug and the breakaway pin pulled", example = "20 min") Figure breakawayHold,
+        @Field(
+                        value = "how long its brakes hold after it broke away",
+                        in = Dimension.TIME,
+                        find = "a trial with the plug and the breakaway pin pulled",
+                        example = "20 min")
+                Figure breakawayHold,
         @Field(value = "how many safety chains it has", find = "a look", example = "2") Figure chains,
         @Field(value = "its plug", find = "a look") Choice<Details.Plug> plug,
         @Field(value = "what its lamps run on", in = Dimension.VOLTAGE, find = "its maker", example = "12 V")
-        Figure voltage,
+                Figure voltage,
         @Field(value = "greatest width", in = Dimension.LENGTH, find = "a tape", example = "2100 mm") Figure width,
-        @Field(value = "from the coupling to the rearmost point", in = Dimension.LENGTH, find = "a tape",
-                example = "5600 mm") Figure length,
-        @Field(value = "from the coupling to the front of the body", in = Dimension.LENGTH, find = "a tape",
-                example = "1500 mm") Figure drawbar,
-        @Field(value = "from the coupling to the centre of its axles", in = Dimension.LENGTH, find = "a tape",
-                example = "3600 mm") Figure axle,
+        @Field(
+                        value = "from the coupling to the rearmost point",
+                        in = Dimension.LENGTH,
+                        find = "a tape",
+                        example = "5600 mm")
+                Figure length,
+        @Field(
+                        value = "from the coupling to the front of the body",
+                        in = Dimension.LENGTH,
+                        find = "a tape",
+                        example = "1500 mm")
+                Figure drawbar,
+        @Field(
+                        value = "from the coupling to the centre of its axles",
+                        in = Dimension.LENGTH,
+                        find = "a tape",
+                        example = "3600 mm")
+                Figure axle,
         @Field(value = "whether its body hides the view through the rear window", find = "a look")
-        Choice<YesNo> hidesRearWindow,
-        @Field(value = "whether it and its load stay so low that the mirrors show the road over it",
-                find = "a look from the driver's seat") Choice<YesNo> seenOver) {
+                Choice<YesNo> hidesRearWindow,
+        @Field(
+                        value = "whether it and its load stay so low that the mirrors show the road over it",
+                        find = "a look from the driver's seat")
+                Choice<YesNo> seenOver) {
 
-    public enum Hitch { BALL, FIFTH_WHEEL }
+    public enum Hitch {
+        BALL,
+        FIFTH_WHEEL
+    }
 
     /** Brakes by what works them: nothing, the trailer's push, or a controller in the vehicle. */
     public enum Brakes {
-        NONE, OVER_RUN, ELECTRIC, ELECTRIC_HYDRAULIC, AIR;
+        NONE,
+        OVER_RUN,
+        ELECTRIC,
+        ELECTRIC_HYDRAULIC,
+        AIR;
 
         /** Whether they need a brake controller. */
         public boolean controlled() {

@@ -21,11 +21,11 @@ public record TyreSize(double width, double rim, OptionalDouble height, Optional
     /**
      * 265/65R17, LT265/65R17, P265/65R17, 265/65 R 17 C: width in mm, height in per cent of the width, rim in inches.
      */
-    private static final Pattern METRIC = Pattern.compile("(?:P|LT)?\\s*([1-9]\\d{2})\\s*/\\s*([2-9]\\d|1[0-2]\\d)"
-            + RIM);
+    private static final Pattern METRIC =
+            Pattern.compile("(?:P|LT)?\\s*([1-9]\\d{2})\\s*/\\s*([2-9]\\d|1[0-2]\\d)" + RIM);
     /** 33x12.50R15, 35x12.5R17LT: diameter, width and rim in inches. */
-    private static final Pattern INCHES = Pattern.compile(
-            "([2-9]\\d(?:\\.\\d{1,2})?)\\s*[xX]\\s*([1-9]\\d?(?:\\.\\d{1,2})?)" + RIM);
+    private static final Pattern INCHES =
+            Pattern.compile("([2-9]\\d(?:\\.\\d{1,2})?)\\s*[xX]\\s*([1-9]\\d?(?:\\.\\d{1,2})?)" + RIM);
     /** 7.50R16: width and rim in inches. */
     private static final Pattern NUMERIC = Pattern.compile("([1-9]\\d?\\.\\d{1,2})" + RIM);
 
@@ -42,20 +42,24 @@ public record TyreSize(double width, double rim, OptionalDouble height, Optional
             double width = number(metric, 1) / 1000;
             double rim = number(metric, 3) * INCH;
             double height = number(metric, 2) / 100;
-            return Optional.of(new TyreSize(width, rim, OptionalDouble.of(height),
-                    OptionalDouble.of(rim + 2 * width * height)));
+            return Optional.of(
+                    new TyreSize(width, rim, OptionalDouble.of(height), OptionalDouble.of(rim + 2 * width * height)));
         }
         Matcher inches = INCHES.matcher(size);
         if (inches.matches()) {
             double rim = number(inches, 3) * INCH;
             double diameter = number(inches, 1) * INCH;
-            return diameter <= rim ? Optional.empty()
-                    : Optional.of(new TyreSize(number(inches, 2) * INCH, rim, OptionalDouble.empty(),
-                            OptionalDouble.of(diameter)));
+            return diameter <= rim
+                    ? Optional.empty()
+                    : Optional.of(new TyreSize(
+                            number(inches, 2) * INCH, rim, OptionalDouble.empty(), OptionalDouble.of(diameter)));
         }
         Matcher numeric = NUMERIC.matcher(size);
         return numeric.matches()
-                ? Optional.of(new TyreSize(number(numeric, 1) * INCH, number(numeric, 2) * INCH, OptionalDouble.empty(),
+                ? Optional.of(new TyreSize(
+                        number(numeric, 1) * INCH,
+                        number(numeric, 2) * INCH,
+                        OptionalDouble.empty(),
                         OptionalDouble.empty()))
                 : Optional.empty();
     }

@@ -7,25 +7,29 @@ public record Vehicle(
         @Field(value = "what to call it", needed = true, example = "Tarrangower GX wagon") String name,
         @Field(value = "the class in the registration papers", example = "MC") String category,
         @Field(value = "the day it was first registered; left out for a new one", example = "2024-05-01")
-        LocalDate registered,
+                LocalDate registered,
         @Field(value = "how many seats", find = "the registration papers", example = "5") Figure seats,
         @Field(value = "whether it has electronic stability control", find = "the handbook")
-        Choice<YesNo> stabilityControl,
+                Choice<YesNo> stabilityControl,
         @Field(value = "whether it has front airbags; taken as yes where left out", find = "the handbook")
-        Choice<YesNo> airbags,
-        @Field(value = "whether its rear axle rides on air springs",
-                find = "the handbook") Choice<YesNo> rearAirSprings,
+                Choice<YesNo> airbags,
+        @Field(value = "whether its rear axle rides on air springs", find = "the handbook")
+                Choice<YesNo> rearAirSprings,
         @Field(value = "whether it has a trailer brake controller that works", find = "a look")
-        Choice<YesNo> brakeController,
+                Choice<YesNo> brakeController,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
         @Field("the tyres it came with") Tyres tyres,
         @Field("the wheels it came with") Wheels wheels,
         @Field("the spare wheel and tyre as they will be carried") Spare spare,
-        @Field(value = "how far the speedometer reads above the true speed on the tyres it came with",
-                in = Dimension.SHARE, signed = true, find = "a satellite receiver's speed at a steady 100 km/h",
-                example = "4 %") Figure speedometerOver,
+        @Field(
+                        value = "how far the speedometer reads above the true speed on the tyres it came with",
+                        in = Dimension.SHARE,
+                        signed = true,
+                        find = "a satellite receiver's speed at a steady 100 km/h",
+                        example = "4 %")
+                Figure speedometerOver,
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
         @Field("the suspension it came with") Suspension suspension,
@@ -35,97 +39,217 @@ public record Vehicle(
 
     /** Dimensions of the vehicle as made. */
     public record Size(
-            @Field(value = "distance between the axles", in = Dimension.LENGTH, needed = true, find = "the handbook",
-                    example = "2850 mm") Figure wheelbase,
-            @Field(value = "from the rear axle to the rearmost point", in = Dimension.LENGTH, find = "a tape",
-                    example = "1050 mm") Figure rearOverhang,
-            @Field(value = "from the rear axle to the centre of the tow ball", in = Dimension.LENGTH, find = "a tape",
-                    example = "1180 mm") Figure ballOverhang,
-            @Field(value = "between the centres of the wheels of one axle", in = Dimension.LENGTH,
-                    find = "the handbook", example = "1600 mm") Figure track,
-            @Field(value = "width of the body without mirrors", in = Dimension.LENGTH, find = "the handbook",
-                    example = "1880 mm") Figure bodyWidth,
+            @Field(
+                            value = "distance between the axles",
+                            in = Dimension.LENGTH,
+                            needed = true,
+                            find = "the handbook",
+                            example = "2850 mm")
+                    Figure wheelbase,
+            @Field(
+                            value = "from the rear axle to the rearmost point",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "1050 mm")
+                    Figure rearOverhang,
+            @Field(
+                            value = "from the rear axle to the centre of the tow ball",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "1180 mm")
+                    Figure ballOverhang,
+            @Field(
+                            value = "between the centres of the wheels of one axle",
+                            in = Dimension.LENGTH,
+                            find = "the handbook",
+                            example = "1600 mm")
+                    Figure track,
+            @Field(
+                            value = "width of the body without mirrors",
+                            in = Dimension.LENGTH,
+                            find = "the handbook",
+                            example = "1880 mm")
+                    Figure bodyWidth,
             @Field(value = "height of the tow ball", in = Dimension.LENGTH, find = "a tape", example = "450 mm")
-            Figure ballHeight,
-            @Field(value = "from the ground to the centre of a front wheel, on the planned tyres",
-                    in = Dimension.LENGTH, find = "a tape", example = "375 mm") Figure wheelCentre) {}
+                    Figure ballHeight,
+            @Field(
+                            value = "from the ground to the centre of a front wheel, on the planned tyres",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "375 mm")
+                    Figure wheelCentre) {}
 
     /** Unladen masses. */
     public record Masses(
-            @Field(value = "mass ready to drive, without people and cargo", in = Dimension.MASS, needed = true,
-                    find = "a weighbridge, or the handbook", example = "2340 kg +/- 20 kg") Figure kerb,
-            @Field(value = "its share on the front axle", in = Dimension.MASS, needed = true,
-                    find = "a weighbridge, one axle at a time", example = "1290 kg") Figure frontAxle,
-            @Field(value = "its share on the rear axle", in = Dimension.MASS, needed = true,
-                    find = "a weighbridge, one axle at a time", example = "1050 kg") Figure rearAxle,
-            @Field(value = "how full the maker's tank is in the kerb mass", in = Dimension.SHARE, needed = true,
-                    find = "the handbook's definition of kerb mass", example = "90 %") Figure kerbFuel,
-            @Field(value = "the driver's mass that is counted in the kerb mass; 0 kg where none", in = Dimension.MASS,
-                    needed = true, find = "the handbook's definition of kerb mass", example = "0 kg")
-            Figure kerbDriver,
-            @Field(value = "height of the centre of gravity at kerb mass", in = Dimension.LENGTH,
-                    find = "the maker's body-builder manual", example = "700 mm") Figure cogHeight) {}
+            @Field(
+                            value = "mass ready to drive, without people and cargo",
+                            in = Dimension.MASS,
+                            needed = true,
+                            find = "a weighbridge, or the handbook",
+                            example = "2340 kg +/- 20 kg")
+                    Figure kerb,
+            @Field(
+                            value = "its share on the front axle",
+                            in = Dimension.MASS,
+                            needed = true,
+                            find = "a weighbridge, one axle at a time",
+                            example = "1290 kg")
+                    Figure frontAxle,
+            @Field(
+                            value = "its share on the rear axle",
+                            in = Dimension.MASS,
+                            needed = true,
+                            find = "a weighbridge, one axle at a time",
+                            example = "1050 kg")
+                    Figure rearAxle,
+            @Field(
+                            value = "how full the maker's tank is in the kerb mass",
+                            in = Dimension.SHARE,
+                            needed = true,
+                            find = "the handbook's definition of kerb mass",
+                            example = "90 %")
+                    Figure kerbFuel,
+            @Field(
+                            value = "the driver's mass that is counted in the kerb mass; 0 kg where none",
+                            in = Dimension.MASS,
+                            needed = true,
+                            find = "the handbook's definition of kerb mass",
+                            example = "0 kg")
+                    Figure kerbDriver,
+            @Field(
+                            value = "height of the centre of gravity at kerb mass",
+                            in = Dimension.LENGTH,
+                            find = "the maker's body-builder manual",
+                            example = "700 mm")
+                    Figure cogHeight) {}
 
     /** The maker's limits. */
     public record Ratings(
-            @Field(value = "gross vehicle mass", in = Dimension.MASS, find = "the maker's plate",
-                    example = "3100 kg") Figure gvm,
-            @Field(value = "gross combination mass", in = Dimension.MASS, find = "the handbook, or the maker",
-                    example = "5900 kg") Figure gcm,
-            @Field(value = "limit of the front axle", in = Dimension.MASS, find = "the maker's plate, or the handbook",
-                    example = "1480 kg") Figure frontAxle,
-            @Field(value = "limit of the rear axle", in = Dimension.MASS, find = "the maker's plate, or the handbook",
-                    example = "1800 kg") Figure rearAxle,
-            @Field(value = "heaviest braked trailer", in = Dimension.MASS, find = "the handbook",
-                    example = "3000 kg") Figure towing,
+            @Field(value = "gross vehicle mass", in = Dimension.MASS, find = "the maker's plate", example = "3100 kg")
+                    Figure gvm,
+            @Field(
+                            value = "gross combination mass",
+                            in = Dimension.MASS,
+                            find = "the handbook, or the maker",
+                            example = "5900 kg")
+                    Figure gcm,
+            @Field(
+                            value = "limit of the front axle",
+                            in = Dimension.MASS,
+                            find = "the maker's plate, or the handbook",
+                            example = "1480 kg")
+                    Figure frontAxle,
+            @Field(
+                            value = "limit of the rear axle",
+                            in = Dimension.MASS,
+                            find = "the maker's plate, or the handbook",
+                            example = "1800 kg")
+                    Figure rearAxle,
+            @Field(value = "heaviest braked trailer", in = Dimension.MASS, find = "the handbook", example = "3000 kg")
+                    Figure towing,
             @Field(value = "whether the maker states a tow rating; yes where left out", find = "the maker")
-            Choice<YesNo> towingStated,
-            @Field(value = "heaviest trailer without brakes", in = Dimension.MASS, find = "the handbook",
-                    example = "750 kg") Figure towingUnbraked,
-            @Field(value = "greatest load on the tow ball", in = Dimension.MASS,
-                    find = "the handbook, or the tow bar's plate", example = "300 kg") Figure ball,
-            @Field(value = "greatest load on the roof, rack included", in = Dimension.MASS, find = "the handbook",
-                    example = "100 kg") Figure roof,
+                    Choice<YesNo> towingStated,
+            @Field(
+                            value = "heaviest trailer without brakes",
+                            in = Dimension.MASS,
+                            find = "the handbook",
+                            example = "750 kg")
+                    Figure towingUnbraked,
+            @Field(
+                            value = "greatest load on the tow ball",
+                            in = Dimension.MASS,
+                            find = "the handbook, or the tow bar's plate",
+                            example = "300 kg")
+                    Figure ball,
+            @Field(
+                            value = "greatest load on the roof, rack included",
+                            in = Dimension.MASS,
+                            find = "the handbook",
+                            example = "100 kg")
+                    Figure roof,
             @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
-            Choice<YesNo> levelling) {}
+                    Choice<YesNo> levelling) {}
 
     /** A set of tyres. */
     public record Tyres(
             @Field(value = "the size on the sidewall", find = "the sidewall", example = "265/65R17") String size,
-            @Field(value = "overall diameter, where it is not the one that the size gives", in = Dimension.LENGTH,
-                    find = "the tyre maker's data", example = "802 mm") Figure diameter,
+            @Field(
+                            value = "overall diameter, where it is not the one that the size gives",
+                            in = Dimension.LENGTH,
+                            find = "the tyre maker's data",
+                            example = "802 mm")
+                    Figure diameter,
             @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
-            @Field(value = "load index for dual fitting", find = "the sidewall", example = "121")
-            Figure dualLoadIndex,
+            @Field(value = "load index for dual fitting", find = "the sidewall", example = "121") Figure dualLoadIndex,
             @Field(value = "speed symbol", find = "the sidewall", example = "S") String speedSymbol,
-            @Field(value = "pressure at which the load index holds", in = Dimension.PRESSURE,
-                    find = "the tyre maker's load table", example = "250 kPa") Figure referencePressure,
-            @Field(value = "pressure planned for the front", in = Dimension.PRESSURE, find = "the plan",
-                    example = "36 psi") Figure frontPressure,
-            @Field(value = "pressure planned for the rear", in = Dimension.PRESSURE, find = "the plan",
-                    example = "42 psi") Figure rearPressure,
-            @Field(value = "least gap to body, suspension and brake at full lock and full bump", in = Dimension.LENGTH,
-                    find = "a trial fit", example = "20 mm") Figure clearance,
-            @Field(value = "narrowest rim that its maker allows", in = Dimension.LENGTH,
-                    find = "the tyre maker's data", example = "7.5 in") Figure rimLeast,
-            @Field(value = "widest rim that its maker allows", in = Dimension.LENGTH,
-                    find = "the tyre maker's data", example = "9.5 in") Figure rimMost,
+            @Field(
+                            value = "pressure at which the load index holds",
+                            in = Dimension.PRESSURE,
+                            find = "the tyre maker's load table",
+                            example = "250 kPa")
+                    Figure referencePressure,
+            @Field(
+                            value = "pressure planned for the front",
+                            in = Dimension.PRESSURE,
+                            find = "the plan",
+                            example = "36 psi")
+                    Figure frontPressure,
+            @Field(
+                            value = "pressure planned for the rear",
+                            in = Dimension.PRESSURE,
+                            find = "the plan",
+                            example = "42 psi")
+                    Figure rearPressure,
+            @Field(
+                            value = "least gap to body, suspension and brake at full lock and full bump",
+                            in = Dimension.LENGTH,
+                            find = "a trial fit",
+                            example = "20 mm")
+                    Figure clearance,
+            @Field(
+                            value = "narrowest rim that its maker allows",
+                            in = Dimension.LENGTH,
+                            find = "the tyre maker's data",
+                            example = "7.5 in")
+                    Figure rimLeast,
+            @Field(
+                            value = "widest rim that its maker allows",
+                            in = Dimension.LENGTH,
+                            find = "the tyre maker's data",
+                            example = "9.5 in")
+                    Figure rimMost,
             @Field(value = "whether the speedometer will be set to them; no where left out", find = "the plan")
-            Choice<YesNo> speedometerSet) implements Details {}
+                    Choice<YesNo> speedometerSet)
+            implements Details {}
 
     /** A set of wheels. */
     public record Wheels(
-            @Field(value = "load rating of one wheel", in = Dimension.MASS, find = "the stamp behind the spokes",
-                    example = "1250 kg") Figure rating,
-            @Field(value = "rim diameter", in = Dimension.LENGTH, find = "the stamp behind the spokes",
-                    example = "17 in") Figure diameter,
-            @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes",
-                    example = "7.5 in") Figure width,
-            @Field(value = "offset; positive moves the wheel inwards", in = Dimension.LENGTH, signed = true,
-                    find = "the stamp behind the spokes", example = "30 mm") Figure offset,
-            @Field(value = "whether two wheels stand on each side of the rear axle; no where left out",
-                    find = "the vehicle")
-            Choice<YesNo> dualRear) implements Details {}
+            @Field(
+                            value = "load rating of one wheel",
+                            in = Dimension.MASS,
+                            find = "the stamp behind the spokes",
+                            example = "1250 kg")
+                    Figure rating,
+            @Field(
+                            value = "rim diameter",
+                            in = Dimension.LENGTH,
+                            find = "the stamp behind the spokes",
+                            example = "17 in")
+                    Figure diameter,
+            @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes", example = "7.5 in")
+                    Figure width,
+            @Field(
+                            value = "offset; positive moves the wheel inwards",
+                            in = Dimension.LENGTH,
+                            signed = true,
+                            find = "the stamp behind the spokes",
+                            example = "30 mm")
+                    Figure offset,
+            @Field(
+                            value = "whether two wheels stand on each side of the rear axle; no where left out",
+                            find = "the vehicle")
+                    Choice<YesNo> dualRear)
+            implements Details {}
 
     /** The spare. */
     public record Spare(
@@ -136,82 +260,169 @@ public record Vehicle(
     public record Engine(
             @Field(value = "fuel", find = "the handbook") Choice<Fuel> fuel,
             @Field(value = "swept volume", in = Dimension.VOLUME, find = "the handbook", example = "2.8 L")
-            Figure displacement,
-            @Field(value = "crankshaft speed at rated power", in = Dimension.ROTATION, find = "the handbook",
-                    example = "3400 rpm") Figure ratedSpeed,
-            @Field(value = "boost above the air outside at rated power; 0 kPa without a turbocharger",
-                    in = Dimension.PRESSURE, find = "the workshop manual", example = "130 kPa") Figure boost,
-            @Field(value = "air temperature in the manifold at rated power", in = Dimension.TEMPERATURE,
-                    find = "the workshop manual", example = "50 degC") Figure manifoldTemperature,
-            @Field(value = "volumetric efficiency at rated power", in = Dimension.SHARE, find = "the workshop manual",
-                    example = "88 %") Figure volumetricEfficiency,
-            @Field(value = "what it burns without a trailer, loaded", in = Dimension.CONSUMPTION,
-                    find = "a fuel log", example = "12.5 L/100km") Figure consumption,
-            @Field(value = "what it burns with the trailer", in = Dimension.CONSUMPTION, find = "a fuel log",
-                    example = "17.5 L/100km") Figure consumptionTowing,
-            @Field(value = "what the lift or feed pump moves, return flow included", in = Dimension.FLOW,
-                    find = "the workshop manual", example = "110 L/h") Figure pumpFlow,
+                    Figure displacement,
+            @Field(
+                            value = "crankshaft speed at rated power",
+                            in = Dimension.ROTATION,
+                            find = "the handbook",
+                            example = "3400 rpm")
+                    Figure ratedSpeed,
+            @Field(
+                            value = "boost above the air outside at rated power; 0 kPa without a turbocharger",
+                            in = Dimension.PRESSURE,
+                            find = "the workshop manual",
+                            example = "130 kPa")
+                    Figure boost,
+            @Field(
+                            value = "air temperature in the manifold at rated power",
+                            in = Dimension.TEMPERATURE,
+                            find = "the workshop manual",
+                            example = "50 degC")
+                    Figure manifoldTemperature,
+            @Field(
+                            value = "volumetric efficiency at rated power",
+                            in = Dimension.SHARE,
+                            find = "the workshop manual",
+                            example = "88 %")
+                    Figure volumetricEfficiency,
+            @Field(
+                            value = "what it burns without a trailer, loaded",
+                            in = Dimension.CONSUMPTION,
+                            find = "a fuel log",
+                            example = "12.5 L/100km")
+                    Figure consumption,
+            @Field(
+                            value = "what it burns with the trailer",
+                            in = Dimension.CONSUMPTION,
+                            find = "a fuel log",
+                            example = "17.5 L/100km")
+                    Figure consumptionTowing,
+            @Field(
+                            value = "what the lift or feed pump moves, return flow included",
+                            in = Dimension.FLOW,
+                            find = "the workshop manual",
+                            example = "110 L/h")
+                    Figure pumpFlow,
             @Field(value = "whether it came with a separator that takes water out of the fuel", find = "the handbook")
-            Choice<YesNo> waterSeparator,
-            @Field(value = "rating of its own fuel filter", in = Dimension.LENGTH, find = "the filter's maker",
-                    example = "5 um") Figure filterRating,
-            @Field(value = "gas that leaves the crankcase at rated power", in = Dimension.FLOW,
-                    find = "the workshop manual, or a blow-by meter", example = "80 L/min") Figure blowBy,
+                    Choice<YesNo> waterSeparator,
+            @Field(
+                            value = "rating of its own fuel filter",
+                            in = Dimension.LENGTH,
+                            find = "the filter's maker",
+                            example = "5 um")
+                    Figure filterRating,
+            @Field(
+                            value = "gas that leaves the crankcase at rated power",
+                            in = Dimension.FLOW,
+                            find = "the workshop manual, or a blow-by meter",
+                            example = "80 L/min")
+                    Figure blowBy,
             @Field(value = "rating of the alternator", in = Dimension.CURRENT, find = "its plate", example = "130 A")
-            Figure alternator,
-            @Field(value = "what the vehicle itself draws while driving, with lamps and fans on",
-                    in = Dimension.CURRENT, find = "a clamp meter", example = "45 A") Figure ownLoad,
-            @Field(value = "what the vehicle itself draws when locked", in = Dimension.CURRENT,
-                    find = "a meter in the battery lead, after half an hour", example = "30 mA") Figure ownStandby,
-            @Field(value = "capacity of the starter battery", in = Dimension.CHARGE, find = "its label",
-                    example = "80 Ah") Figure starterBattery) {}
+                    Figure alternator,
+            @Field(
+                            value = "what the vehicle itself draws while driving, with lamps and fans on",
+                            in = Dimension.CURRENT,
+                            find = "a clamp meter",
+                            example = "45 A")
+                    Figure ownLoad,
+            @Field(
+                            value = "what the vehicle itself draws when locked",
+                            in = Dimension.CURRENT,
+                            find = "a meter in the battery lead, after half an hour",
+                            example = "30 mA")
+                    Figure ownStandby,
+            @Field(
+                            value = "capacity of the starter battery",
+                            in = Dimension.CHARGE,
+                            find = "its label",
+                            example = "80 Ah")
+                    Figure starterBattery) {}
 
-    public enum Fuel { DIESEL, PETROL }
+    public enum Fuel {
+        DIESEL,
+        PETROL
+    }
 
     /** The maker's intake, and the heights that water reaches first. */
     public record Intake(
             @Field("the maker's airbox") Details.Airbox airbox,
-            @Field(value = "height of the lowest opening of the maker's intake", in = Dimension.LENGTH, find = "a tape",
-                    example = "850 mm") Figure height,
-            @Field(value = "height of the lowest axle or gearbox breather", in = Dimension.LENGTH, find = "a tape",
-                    example = "650 mm") Figure breathers,
-            @Field(value = "height of the lowest electrical part that water harms", in = Dimension.LENGTH,
-                    find = "a tape", example = "700 mm") Figure electrics,
-            @Field(value = "height of the fan's lowest blade tip", in = Dimension.LENGTH, find = "a tape",
-                    example = "620 mm") Figure fan,
-            @Field(value = "greatest wading depth the maker allows", in = Dimension.LENGTH, find = "the handbook",
-                    example = "700 mm") Figure wading) {}
+            @Field(
+                            value = "height of the lowest opening of the maker's intake",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "850 mm")
+                    Figure height,
+            @Field(
+                            value = "height of the lowest axle or gearbox breather",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "650 mm")
+                    Figure breathers,
+            @Field(
+                            value = "height of the lowest electrical part that water harms",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "700 mm")
+                    Figure electrics,
+            @Field(
+                            value = "height of the fan's lowest blade tip",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "620 mm")
+                    Figure fan,
+            @Field(
+                            value = "greatest wading depth the maker allows",
+                            in = Dimension.LENGTH,
+                            find = "the handbook",
+                            example = "700 mm")
+                    Figure wading) {}
 
     /** The suspension as made. */
-    public record Suspension(
-            @Field("at the front") AxleSuspension front,
-            @Field("at the rear") AxleSuspension rear) {}
+    public record Suspension(@Field("at the front") AxleSuspension front, @Field("at the rear") AxleSuspension rear) {}
 
     /** The suspension of one axle as made. */
     public record AxleSuspension(
-            @Field(value = "wheel travel from full droop to full bump", in = Dimension.LENGTH,
-                    find = "the workshop manual, or a jack and a tape", example = "220 mm") Figure travel,
-            @Field(value = "rate at one wheel", in = Dimension.STIFFNESS, find = "the spring maker's catalogue",
-                    example = "28 N/mm") Figure wheelRate,
-            @Field(value = "mass of wheels, brakes and axle that the springs do not carry", in = Dimension.MASS,
-                    find = "the workshop manual, or a scale", example = "180 kg") Figure unsprung) {}
+            @Field(
+                            value = "wheel travel from full droop to full bump",
+                            in = Dimension.LENGTH,
+                            find = "the workshop manual, or a jack and a tape",
+                            example = "220 mm")
+                    Figure travel,
+            @Field(
+                            value = "rate at one wheel",
+                            in = Dimension.STIFFNESS,
+                            find = "the spring maker's catalogue",
+                            example = "28 N/mm")
+                    Figure wheelRate,
+            @Field(
+                            value = "mass of wheels, brakes and axle that the springs do not carry",
+                            in = Dimension.MASS,
+                            find = "the workshop manual, or a scale",
+                            example = "180 kg")
+                    Figure unsprung) {}
 
     /** What the vehicle came with for pulling it out, at each end. */
     public record RecoveryPoints(
-            @Field("at the front") RecoveryPoint front,
-            @Field("at the rear") RecoveryPoint rear) {}
+            @Field("at the front") RecoveryPoint front, @Field("at the rear") RecoveryPoint rear) {}
 
     /** An eye, hook or bracket. */
     public record RecoveryPoint(
             @Field(value = "what it was made for", find = "the handbook") Choice<MadeFor> madeFor,
-            @Field(value = "working load limit", in = Dimension.MASS, find = "the stamp on it, or the maker",
-                    example = "4000 kg") Figure limit) {}
+            @Field(
+                            value = "working load limit",
+                            in = Dimension.MASS,
+                            find = "the stamp on it, or the maker",
+                            example = "4000 kg")
+                    Figure limit) {}
 
     /** What a point was made for; none where there is no point. */
-    public enum MadeFor { RECOVERY, TIE_DOWN, NONE }
+    public enum MadeFor {
+        RECOVERY,
+        TIE_DOWN,
+        NONE
+    }
 
     /** The driver's eye and the mirrors the vehicle came with. */
     public record View(
-            @Field("the driver's eye") Point eye,
-            @Field("the mirrors it came with") Details.Mirrors mirrors) {}
+            @Field("the driver's eye") Point eye, @Field("the mirrors it came with") Details.Mirrors mirrors) {}
 }

@@ -5,8 +5,14 @@ import java.util.List;
 
 /** How long the workshop works at something, and when. */
 public record Work(
-        @Field(value = "working days it takes; half a day is 0.5, and 0 what only has to be aboard",
-                find = "the workshop", example = "1.5") Figure days,
-        @Field(value = "names of the parts, tanks and jobs that must be done before, beside those that usually are",
-                example = "[Alloy tray]") List<String> after,
+        @Field(
+                        value = "working days it takes; half a day is 0.5, and 0 what only has to be aboard",
+                        find = "the workshop",
+                        example = "1.5")
+                Figure days,
+        @Field(
+                        value =
+                                "names of the parts, tanks and jobs that must be done before, beside those that usually are",
+                        example = "[Alloy tray]")
+                List<String> after,
         @Field(value = "the day its beginning is booked for", example = "2026-12-14") LocalDate booked) {}

@@ -2,5 +2,6 @@ package fitworthy.sheet;
 
 /** A plain question's two answers; the third, not known, is an empty {@link Choice}. */
 public enum YesNo {
-    YES, NO
+    YES,
+    NO
 }

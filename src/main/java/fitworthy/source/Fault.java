@@ -13,8 +13,8 @@ import java.util.Comparator;
 public record Fault(Place place, String path, String problem, String mend) {
 
     /** Order of reading: by file, then line, then column. */
-    public static final Comparator<Fault> IN_READING_ORDER = Comparator
-            .comparing((Fault fault) -> fault.place().file())
+    public static final Comparator<Fault> IN_READING_ORDER = Comparator.comparing(
+                    (Fault fault) -> fault.place().file())
             .thenComparing(fault -> fault.place().line())
             .thenComparing(fault -> fault.place().column());
 

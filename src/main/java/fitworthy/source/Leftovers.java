@@ -23,11 +23,13 @@ public final class Leftovers {
 
     /** Takes away unfinished files of a folder whose names begin so, a day after the last byte. */
     public static void clear(Path folder, String beginning) {
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder,
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(
+                folder,
                 each -> each.getFileName().toString().startsWith(beginning)
-                && each.getFileName().toString().endsWith(UNFINISHED))) {
+                        && each.getFileName().toString().endsWith(UNFINISHED))) {
             for (Path each : left) {
-                Duration age = Duration.between(Files.getLastModifiedTime(each).toInstant(), Instant.now()).abs();
+                Duration age = Duration.between(Files.getLastModifiedTime(each).toInstant(), Instant.now())
+                        .abs();
                 if (age.compareTo(ABANDONED) > 0) {
                     Files.deleteIfExists(each);
                 }

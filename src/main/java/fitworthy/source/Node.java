@@ -87,8 +87,10 @@ public sealed interface Node {
             Node next = null;
             if (node instanceof Mapping mapping && step instanceof String name) {
                 next = mapping.get(name);
-            } else if (node instanceof Listing listing && step instanceof Integer position
-                    && position >= 1 && position <= listing.items().size()) {
+            } else if (node instanceof Listing listing
+                    && step instanceof Integer position
+                    && position >= 1
+                    && position <= listing.items().size()) {
                 next = listing.items().get(position - 1);
             }
             if (next == null) {

@@ -37,11 +37,13 @@ public final class NodeReader {
     static final int LONGEST_TEXT = 10_000;
     /** Some ten times the longest file shipped; the rest of what is read grows with their number. */
     static final int MOST_VALUES = 50_000;
+
     static final int MOST_FAULTS = 100;
 
     private static final StreamReadConstraints CONSTRAINTS =
             StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build();
-    private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(CONSTRAINTS).build();
+    private static final JsonFactory JSON =
+            JsonFactory.builder().streamReadConstraints(CONSTRAINTS).build();
 
     private static final String BEGIN = "begin with 'title: Touring wagon'";
     private static final String NO_CONTROL_CHARACTERS = "leave it out; most often it came with a copied text";
@@ -56,16 +58,20 @@ public final class NodeReader {
 
     /** Made on first use: a JSON input never loads the YAML parser. */
     private static final class Yaml {
-        static final YAMLFactory FACTORY = YAMLFactory.builder().streamReadConstraints(CONSTRAINTS)
-                .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL).build();
+        static final YAMLFactory FACTORY = YAMLFactory.builder()
+                .streamReadConstraints(CONSTRAINTS)
+                .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)
+                .build();
     }
 
     private final String file;
     /** How many lines of the file stand before the text. */
     private final int before;
+
     private final List<Fault> faults;
     /** Where reading has come to, for what the parser reports without a place. */
     private Place reached;
+
     private final int faultsBefore;
     private int values;
 
@@ -115,16 +121,20 @@ public final class NodeReader {
      */
     public static String text(byte[] bytes, Place place, List<Fault> faults) {
         if (bytes.length > LARGEST_BYTES) {
-            faults.add(new Fault(place, "", "the " + (place.line() == 0 ? "file" : "line") + " is larger than "
-                    + (LARGEST_BYTES >> 20) + " MiB", "split it, or remove what does not belong in it"));
+            faults.add(new Fault(
+                    place,
+                    "",
+                    "the " + (place.line() == 0 ? "file" : "line") + " is larger than " + (LARGEST_BYTES >> 20)
+                            + " MiB",
+                    "split it, or remove what does not belong in it"));
             return null;
         }
         CharBuffer text = CharBuffer.allocate(bytes.length);
         CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
         String read = text.flip().toString();
         if (result.isError()) {
-            faults.add(new Fault(placeAfter(read, place), "", "the file is not UTF-8 text from here on",
-                    "save it as UTF-8"));
+            faults.add(new Fault(
+                    placeAfter(read, place), "", "the file is not UTF-8 text from here on", "save it as UTF-8"));
             return null;
         }
         return read.startsWith("\uFEFF") ? read.substring(1) : read;
@@ -132,8 +142,9 @@ public final class NodeReader {
 
     /** The place of the character that would follow a text. @param place where the text begins */
     private static Place placeAfter(String text, Place place) {
-        return new Place(place.file(), (int) text.chars().filter(each -> each == '\n').count()
-                + Math.max(1, place.line()),
+        return new Place(
+                place.file(),
+                (int) text.chars().filter(each -> each == '\n').count() + Math.max(1, place.line()),
                 text.length() - text.lastIndexOf('\n'));
     }
 
@@ -154,7 +165,9 @@ public final class NodeReader {
     public static Node.Mapping read(Place place, String text, List<Fault> faults) {
         int control = controlCharacter(text);
         if (control >= 0) {
-            faults.add(new Fault(placeAfter(text.substring(0, control), place), "",
+            faults.add(new Fault(
+                    placeAfter(text.substring(0, control), place),
+                    "",
                     String.format(Locale.ROOT, "the control character U+%04X stands here", (int) text.charAt(control)),
                     text.charAt(control) == 0 ? NOT_UTF_8 : NO_CONTROL_CHARACTERS));
             return null;
@@ -165,8 +178,11 @@ public final class NodeReader {
             return reader.root(parser);
         } catch (StreamConstraintsException e) {
             boolean deep = e.getOriginalMessage().contains("nesting");
-            faults.add(new Fault(reader.reached, "", deep ? "nested deeper than " + DEEPEST + " levels"
-                    : "a name or number is far too long", "keep it like the sheets in scenarios/"));
+            faults.add(new Fault(
+                    reader.reached,
+                    "",
+                    deep ? "nested deeper than " + DEEPEST + " levels" : "a name or number is far too long",
+                    "keep it like the sheets in scenarios/"));
         } catch (JsonProcessingException e) {
             faults.add(json ? reader.jsonFault(e) : reader.yamlFault(e));
         } catch (Enough e) {
@@ -180,8 +196,11 @@ public final class NodeReader {
     private Node.Mapping root(JsonParser parser) throws IOException {
         Node root = parser.nextToken() == null ? new Node.Blank(Place.of(file), false) : node(parser, "");
         if (parser.currentToken() != null && parser.nextToken() != null) {
-            faults.add(new Fault(place(parser.currentTokenLocation()), "",
-                    "more text follows the end of the document", "keep one document in a file"));
+            faults.add(new Fault(
+                    place(parser.currentTokenLocation()),
+                    "",
+                    "more text follows the end of the document",
+                    "keep one document in a file"));
         }
         if (root instanceof Node.Mapping mapping) {
             return mapping;
@@ -191,16 +210,18 @@ public final class NodeReader {
                 faults.add(new Fault(root.place(), "", "the file is empty", BEGIN));
             }
         } else {
-            faults.add(new Fault(root.place(), "", "the file is " + root.described() + ", not a group of fields",
-                    BEGIN));
+            faults.add(
+                    new Fault(root.place(), "", "the file is " + root.described() + ", not a group of fields", BEGIN));
         }
         return null;
     }
 
     private Fault jsonFault(JsonProcessingException e) {
         String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s) \\(start marker.*|: enable `.*", "");
-        return new Fault(place(e.getLocation()), "", "not readable as JSON, which a file is that begins with '{': "
-                + Words.shortened(problem, 160),
+        return new Fault(
+                place(e.getLocation()),
+                "",
+                "not readable as JSON, which a file is that begins with '{': " + Words.shortened(problem, 160),
                 "names and words in double quotes, a comma between two fields, none after the last");
     }
 
@@ -208,11 +229,14 @@ public final class NodeReader {
         Place place = place(e.getLocation());
         String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s), got this instead.*", "");
         if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-            place = new Place(file, marked.getProblemMark().getLine() + 1 + before,
+            place = new Place(
+                    file,
+                    marked.getProblemMark().getLine() + 1 + before,
                     marked.getProblemMark().getColumn() + 1);
             problem = (marked.getContext() == null ? "" : marked.getContext() + ", ") + marked.getProblem();
         }
-        String mend = problem.contains("(TAB)") ? "indent with two spaces a level, never with a tab"
+        String mend = problem.contains("(TAB)")
+                ? "indent with two spaces a level, never with a tab"
                 : problem.contains("mapping values are not allowed")
                         ? "one 'name: value' a line, names of a group and dashes of a list each straight below the "
                                 + "other; a value that holds ': ' in quotes"
@@ -232,23 +256,30 @@ public final class NodeReader {
         boolean faulted = false;
         if (parser instanceof YAMLParser yaml) {
             if (yaml.isCurrentAlias() || yaml.getObjectId() != null) {
-                faults.add(new Fault(place, path, "anchors and aliases (& and *) are not read here",
+                faults.add(new Fault(
+                        place,
+                        path,
+                        "anchors and aliases (& and *) are not read here",
                         "write the value out where it belongs"));
                 faulted = yaml.isCurrentAlias();
             }
             if (yaml.getTypeId() != null) {
-                faults.add(new Fault(place, path, "tags (! and what follows it) are not read here",
+                faults.add(new Fault(
+                        place,
+                        path,
+                        "tags (! and what follows it) are not read here",
                         "the value alone; in quotes where it begins with '!'"));
                 faulted = true;
             }
         }
-        Node node = switch (parser.currentToken()) {
-            case START_OBJECT -> mapping(parser, path, place);
-            case START_ARRAY -> listing(parser, path, place);
-            case VALUE_NULL -> new Node.Blank(place, false);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> scalar(place, path, parser.getText(), true);
-            default -> scalar(place, path, parser.getText(), false);
-        };
+        Node node =
+                switch (parser.currentToken()) {
+                    case START_OBJECT -> mapping(parser, path, place);
+                    case START_ARRAY -> listing(parser, path, place);
+                    case VALUE_NULL -> new Node.Blank(place, false);
+                    case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> scalar(place, path, parser.getText(), true);
+                    default -> scalar(place, path, parser.getText(), false);
+                };
         return faulted ? new Node.Blank(place, true) : node;
     }
 
@@ -258,8 +289,12 @@ public final class NodeReader {
             return new Node.Blank(place, true);
         }
         if (controlCharacter(text) >= 0) {
-            faults.add(new Fault(place, path, String.format(Locale.ROOT, "holds the control character U+%04X",
-                    (int) text.charAt(controlCharacter(text))), NO_CONTROL_CHARACTERS));
+            faults.add(new Fault(
+                    place,
+                    path,
+                    String.format(Locale.ROOT, "holds the control character U+%04X", (int)
+                            text.charAt(controlCharacter(text))),
+                    NO_CONTROL_CHARACTERS));
             return new Node.Blank(place, true);
         }
         return new Node.Scalar(place, text, number);
@@ -288,14 +323,24 @@ public final class NodeReader {
             Node value = node(parser, keyPath);
             Node.Entry earlier = entries.get(key);
             if (earlier != null) {
-                faults.add(new Fault(keyPlace, keyPath, "'" + Words.shortened(key, 60)
-                        + "' is given twice; first on line " + earlier.place().line(), "keep one of the two"));
+                faults.add(new Fault(
+                        keyPlace,
+                        keyPath,
+                        "'" + Words.shortened(key, 60) + "' is given twice; first on line "
+                                + earlier.place().line(),
+                        "keep one of the two"));
             } else if (controlCharacter(key) >= 0) {
-                faults.add(new Fault(keyPlace, keyPath, String.format(Locale.ROOT,
-                        "a name with the control character U+%04X",
-                        (int) key.charAt(controlCharacter(key))), NO_CONTROL_CHARACTERS));
+                faults.add(new Fault(
+                        keyPlace,
+                        keyPath,
+                        String.format(Locale.ROOT, "a name with the control character U+%04X", (int)
+                                key.charAt(controlCharacter(key))),
+                        NO_CONTROL_CHARACTERS));
             } else if (key.length() > LONGEST_NAME) {
-                faults.add(new Fault(keyPlace, keyPath, "a name longer than " + LONGEST_NAME + " characters",
+                faults.add(new Fault(
+                        keyPlace,
+                        keyPath,
+                        "a name longer than " + LONGEST_NAME + " characters",
                         "the name of a field"));
             } else {
                 entries.put(key, new Node.Entry(keyPlace, value));

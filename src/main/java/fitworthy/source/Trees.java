@@ -16,8 +16,11 @@ public final class Trees {
     /** The base with the changes' fields in place of its own; lists of named things are merged by name. */
     public static Node.Mapping merged(Node.Mapping base, Node.Mapping changes) {
         Map<String, Node.Entry> entries = new LinkedHashMap<>(base.entries());
-        changes.entries().forEach((key, entry) -> entries.merge(key, entry, (old, change) ->
-                new Node.Entry(change.place(), merged(old.value(), change.value()))));
+        changes.entries()
+                .forEach((key, entry) -> entries.merge(
+                        key,
+                        entry,
+                        (old, change) -> new Node.Entry(change.place(), merged(old.value(), change.value()))));
         return new Node.Mapping(base.place(), entries);
     }
 
@@ -25,7 +28,8 @@ public final class Trees {
         if (base instanceof Node.Mapping old && change instanceof Node.Mapping changes) {
             return merged(old, changes);
         }
-        if (base instanceof Node.Listing old && change instanceof Node.Listing changes
+        if (base instanceof Node.Listing old
+                && change instanceof Node.Listing changes
                 && changes.items().stream().allMatch(each -> name(each) != null)) {
             List<Node> items = new ArrayList<>(old.items());
             for (Node item : changes.items()) {
@@ -72,14 +76,16 @@ public final class Trees {
             if (!rest.isEmpty()) {
                 return mapping.get(step) == null ? mapping : mapping.with(step, changed(mapping.get(step), rest, text));
             }
-            return text == null ? mapping.without(step) : mapping.with(step,
-                    new Node.Scalar(mapping.place(), text, false));
+            return text == null
+                    ? mapping.without(step)
+                    : mapping.with(step, new Node.Scalar(mapping.place(), text, false));
         }
         if (node instanceof Node.Listing listing) {
             List<Node> items = new ArrayList<>(listing.items());
             int index = indexOf(items, step);
             if (index < 0) {
-                items.removeIf(each -> text == null && each instanceof Node.Scalar scalar
+                items.removeIf(each -> text == null
+                        && each instanceof Node.Scalar scalar
                         && scalar.text().equals(step));
             } else if (rest.isEmpty()) {
                 items.remove(index);
@@ -103,6 +109,7 @@ public final class Trees {
     /** The text of a mapping's {@code name}, or null. */
     public static String name(Node node) {
         return node instanceof Node.Mapping mapping && mapping.get("name") instanceof Node.Scalar scalar
-                ? scalar.text() : null;
+                ? scalar.text()
+                : null;
     }
 }

@@ -68,8 +68,8 @@ public final class Words {
                     continue;
                 }
                 boolean same = a.charAt(i - 1) == b.charAt(j - 1);
-                edits[i][j] = Math.min(edits[i - 1][j - 1] + (same ? 0 : 1),
-                        Math.min(edits[i - 1][j], edits[i][j - 1]) + 1);
+                edits[i][j] =
+                        Math.min(edits[i - 1][j - 1] + (same ? 0 : 1), Math.min(edits[i - 1][j], edits[i][j - 1]) + 1);
                 if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     edits[i][j] = Math.min(edits[i][j], edits[i - 2][j - 2] + 1);
                 }

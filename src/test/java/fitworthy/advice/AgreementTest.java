@@ -55,8 +55,8 @@ import net.jqwik.api.constraints.IntRange;
 class AgreementTest {
 
     private static final String SEED = "4711";
-    private static final List<String> EXTREMES = List.of("0", "0.000000000001", "999999999999", "-999999999999", "1",
-            "-1", "1000");
+    private static final List<String> EXTREMES =
+            List.of("0", "0.000000000001", "999999999999", "-999999999999", "1", "-1", "1000");
     private static final Place NOWHERE = Place.of("made");
     /** Of a sum, in the share of the sum of its parts' sizes. */
     private static final double LAST_BITS = 1e-9;
@@ -88,15 +88,20 @@ class AgreementTest {
     @Property(seed = SEED)
     void orderOfFitmentsDoesNotMatter(@ForAll("sheets") MadeSheet sheet, @ForAll Random random) throws FaultsException {
         Advice advice = sheet.advice();
-        Assume.that(advice.findings().stream().noneMatch(each -> each.judged().id().equals("across.twins")));
-        same(Told.of(advice), Told.of(sheet.with(shuffled(sheet.tree(), "fitments", random)).advice()));
+        Assume.that(
+                advice.findings().stream().noneMatch(each -> each.judged().id().equals("across.twins")));
+        same(
+                Told.of(advice),
+                Told.of(sheet.with(shuffled(sheet.tree(), "fitments", random)).advice()));
     }
 
     /** A weighbridge reading corrects the cases, and the first reading does where there are two. */
     @Property(seed = SEED)
     void orderOfLoadCasesDoesNotMatter(@ForAll("sheets") MadeSheet sheet, @ForAll Random random)
             throws FaultsException {
-        same(Told.of(sheet.advice()), Told.of(sheet.with(shuffled(sheet.tree(), "cases", random)).advice()));
+        same(
+                Told.of(sheet.advice()),
+                Told.of(sheet.with(shuffled(sheet.tree(), "cases", random)).advice()));
     }
 
     /** All rules are in other files, the last in the first, and stand in them in reverse. */
@@ -107,37 +112,47 @@ class AgreementTest {
 
     /** The lever law: of a mass between the axles each limit loses what it carries, so that no headroom grows. */
     @Property(seed = SEED)
-    void addedMassTakesItsShareOfEachLimit(@ForAll("unweighed") MadeSheet sheet,
+    void addedMassTakesItsShareOfEachLimit(
+            @ForAll("unweighed") MadeSheet sheet,
             @ForAll @IntRange(min = 1, max = 900) int kg,
-            @ForAll @IntRange(max = 1000) int thousandths) throws FaultsException {
+            @ForAll @IntRange(max = 1000) int thousandths)
+            throws FaultsException {
         Advice before = sheet.advice();
         double wheelbase = before.loadings().get(0).plan().wheelbase().value();
         double share = Math.round(wheelbase * thousandths) / 1000.0 / wheelbase;
-        Advice after = sheet.with(laden(sheet.tree(), kg, Math.round(wheelbase * thousandths))).advice();
+        Advice after = sheet.with(laden(sheet.tree(), kg, Math.round(wheelbase * thousandths)))
+                .advice();
         headrooms(before).forEach((measure, headroom) -> {
-            double less = measure.contains("front axle") ? kg * (1 - share) : measure.contains("rear axle") ? kg * share
-                    : measure.startsWith("mass.roof") ? 0 : kg;
+            double less = measure.contains("front axle")
+                    ? kg * (1 - share)
+                    : measure.contains("rear axle") ? kg * share : measure.startsWith("mass.roof") ? 0 : kg;
             assertEquals(headroom - less, headrooms(after).get(measure), 1e-6, measure);
         });
-        assertTrue(stops(after, "mass.").containsAll(stops(before, "mass.")),
-                () -> stops(before, "mass.") + " but then "
-                + stops(after, "mass."));
+        assertTrue(
+                stops(after, "mass.").containsAll(stops(before, "mass.")),
+                () -> stops(before, "mass.") + " but then " + stops(after, "mass."));
     }
 
     @Property(seed = SEED)
-    void partMovedBackNeverUnloadsTheRearAxle(@ForAll("unweighed") MadeSheet sheet,
+    void partMovedBackNeverUnloadsTheRearAxle(
+            @ForAll("unweighed") MadeSheet sheet,
             @ForAll @IntRange(max = 9999) int pick,
-            @ForAll @IntRange(min = 1, max = 3000) int mm) throws FaultsException {
-        List<Twigs.Twig> places = Twigs.of(sheet.tree()).stream().filter(each -> each.path().size() == 4
-                && Set.of("fitments", "cargo").contains(each.path().get(0)) && each.path().get(2).equals("at")
-                && each.field().equals("x") && each.value().text().endsWith(" mm")).toList();
+            @ForAll @IntRange(min = 1, max = 3000) int mm)
+            throws FaultsException {
+        List<Twigs.Twig> places = Twigs.of(sheet.tree()).stream()
+                .filter(each -> each.path().size() == 4
+                        && Set.of("fitments", "cargo").contains(each.path().get(0))
+                        && each.path().get(2).equals("at")
+                        && each.field().equals("x")
+                        && each.value().text().endsWith(" mm"))
+                .toList();
         if (places.isEmpty()) {
             return;
         }
         Twigs.Twig place = places.get(pick % places.size());
         BigDecimal x = new BigDecimal(place.value().text().replace(" mm", "")).add(BigDecimal.valueOf(mm));
-        MadeSheet moved = sheet.with(Twigs.with(sheet.tree(), place.path(),
-                new Node.Scalar(NOWHERE, x + " mm", false)));
+        MadeSheet moved =
+                sheet.with(Twigs.with(sheet.tree(), place.path(), new Node.Scalar(NOWHERE, x + " mm", false)));
         List<Loading> before = sheet.advice().loadings();
         List<Loading> after = moved.advice().loadings();
         for (int i = 0; i < before.size(); i++) {
@@ -152,13 +167,14 @@ class AgreementTest {
     @Property(seed = SEED)
     void heavierTrailerClearsNoStop(@ForAll("towing") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 2000) int kg)
             throws FaultsException {
-        Matcher mass = MadeSheet.QUANTITY.matcher(((Node.Scalar) Trees.at(sheet.tree(), List.of("trailer", "mass")))
-                .text());
+        Matcher mass =
+                MadeSheet.QUANTITY.matcher(((Node.Scalar) Trees.at(sheet.tree(), List.of("trailer", "mass"))).text());
         assertTrue(mass.matches());
-        String heavier = mass.group(2).startsWith(" kg") ? new BigDecimal(mass.group(1)).add(BigDecimal.valueOf(kg))
-                + mass.group(2)
+        String heavier = mass.group(2).startsWith(" kg")
+                ? new BigDecimal(mass.group(1)).add(BigDecimal.valueOf(kg)) + mass.group(2)
                 : mass.group(1) + mass.group(2);
-        Advice after = sheet.with(Trees.with(sheet.tree(), List.of("trailer", "mass"), heavier)).advice();
+        Advice after = sheet.with(Trees.with(sheet.tree(), List.of("trailer", "mass"), heavier))
+                .advice();
         for (String topic : List.of("mass.", "towing.")) {
             Set<String> stops = stops(sheet.advice(), topic);
             assertTrue(stops(after, topic).containsAll(stops), () -> stops + " but then " + stops(after, topic));
@@ -167,21 +183,26 @@ class AgreementTest {
 
     @Property(seed = SEED)
     void unitsDoNotMatter(@ForAll("sheets") MadeSheet sheet, @ForAll Random random) throws FaultsException {
-        Node.Mapping other = Twigs.each(sheet.tree(), (field, text) -> field.matches("name|title") ? text
-                : inOtherUnits(text, random));
+        Node.Mapping other = Twigs.each(
+                sheet.tree(), (field, text) -> field.matches("name|title") ? text : inOtherUnits(text, random));
         same(Told.of(sheet.advice()), Told.of(sheet.with(other).advice()));
     }
 
     @Property(seed = SEED)
     void mirrorImageSwapsLeftAndRight(@ForAll("sheets") MadeSheet sheet) throws FaultsException {
-        same(Told.of(sheet.advice(), AgreementTest::swapped),
+        same(
+                Told.of(sheet.advice(), AgreementTest::swapped),
                 Told.of(sheet.with((Node.Mapping) mirrored(sheet.tree(), "")).advice()));
     }
 
     @Property(seed = SEED)
     void jsonAndYamlOfASheetAreTheSameSheet(@ForAll("sheets") MadeSheet sheet) throws FaultsException {
-        for (ObjectMapper writer : List.of(new ObjectMapper(), new ObjectMapper(new YAMLFactory()),
-                new ObjectMapper(YAMLFactory.builder().enable(YAMLGenerator.Feature.MINIMIZE_QUOTES).build()))) {
+        for (ObjectMapper writer : List.of(
+                new ObjectMapper(),
+                new ObjectMapper(new YAMLFactory()),
+                new ObjectMapper(YAMLFactory.builder()
+                        .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+                        .build()))) {
             String text = Twigs.written(sheet.tree(), writer);
             assertEquals(sheet.sheet(), Sheets.read(NodeReader.read("made", text, new ArrayList<>())), text);
         }
@@ -189,11 +210,13 @@ class AgreementTest {
 
     /** Nothing that a sheet may say makes a figure that is none, or a text that is not read back. */
     @Property(seed = SEED)
-    void extremeFiguresGiveAdviceOrFaults(@ForAll("sheets") MadeSheet sheet,
-            @ForAll @IntRange(min = 1, max = 8) int many, @ForAll Random random) throws FaultsException, IOException {
+    void extremeFiguresGiveAdviceOrFaults(
+            @ForAll("sheets") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 8) int many, @ForAll Random random)
+            throws FaultsException, IOException {
         Node.Mapping tree = sheet.tree();
-        List<Twigs.Twig> all = Twigs.of(tree).stream().filter(each -> MadeSheet.QUANTITY.matcher(each.value().text())
-                .matches()).toList();
+        List<Twigs.Twig> all = Twigs.of(tree).stream()
+                .filter(each -> MadeSheet.QUANTITY.matcher(each.value().text()).matches())
+                .toList();
         for (int i = 0; i < many; i++) {
             Twigs.Twig twig = all.get(random.nextInt(all.size()));
             Matcher quantity = MadeSheet.QUANTITY.matcher(twig.value().text());
@@ -210,13 +233,21 @@ class AgreementTest {
         for (Loading each : sheet.advice().loadings()) {
             AxleLoads axles = each.axles();
             if (axles.total().known() && axles.rear().known()) {
-                double sum = each.masses().stream().mapToDouble(mass -> mass.mass().value()).sum();
-                double size = each.masses().stream().mapToDouble(mass -> Math.abs(mass.mass().value())).sum();
+                double sum = each.masses().stream()
+                        .mapToDouble(mass -> mass.mass().value())
+                        .sum();
+                double size = each.masses().stream()
+                        .mapToDouble(mass -> Math.abs(mass.mass().value()))
+                        .sum();
                 assertEquals(sum, axles.total().value(), LAST_BITS * size);
                 assertEquals(sum, axles.front().value() + axles.rear().value(), LAST_BITS * size);
                 double wheelbase = each.plan().wheelbase().value();
-                double moment = each.masses().stream().mapToDouble(AgreementTest::moment).sum();
-                double moments = each.masses().stream().mapToDouble(mass -> Math.abs(moment(mass))).sum()
+                double moment = each.masses().stream()
+                        .mapToDouble(AgreementTest::moment)
+                        .sum();
+                double moments = each.masses().stream()
+                                .mapToDouble(mass -> Math.abs(moment(mass)))
+                                .sum()
                         + size * wheelbase;
                 assertEquals(moment, axles.rear().value() * wheelbase, LAST_BITS * moments);
                 assertEquals(moment, axles.cogX().value() * axles.total().value(), LAST_BITS * moments);
@@ -238,17 +269,27 @@ class AgreementTest {
     }
 
     private static Node.Mapping changedCases(Node.Mapping tree, java.util.function.UnaryOperator<Node.Mapping> change) {
-        return tree.get("cases") instanceof Node.Listing cases ? tree.with("cases", new Node.Listing(NOWHERE,
-                cases.items().stream().map(each -> (Node) change.apply((Node.Mapping) each)).toList())) : tree;
+        return tree.get("cases") instanceof Node.Listing cases
+                ? tree.with(
+                        "cases",
+                        new Node.Listing(
+                                NOWHERE,
+                                cases.items().stream()
+                                        .map(each -> (Node) change.apply((Node.Mapping) each))
+                                        .toList()))
+                : tree;
     }
 
     /** The sheet with a mass aboard in every case. */
     private static Node.Mapping laden(Node.Mapping tree, int kg, long mm) {
-        List<Node> cargo = new ArrayList<>(tree.get("cargo") instanceof Node.Listing listing ? listing.items()
-                : List.of());
-        cargo.add(NodeReader.read("made", "{\"name\": \"Ballast\", \"mass\": \"" + kg
-                + " kg +/- 0 kg\", \"at\": {\"x\": \"" + mm
-                + " mm\", \"y\": \"0 mm\", \"z\": \"900 mm\"}}", new ArrayList<>()));
+        List<Node> cargo =
+                new ArrayList<>(tree.get("cargo") instanceof Node.Listing listing ? listing.items() : List.of());
+        cargo.add(NodeReader.read(
+                "made",
+                "{\"name\": \"Ballast\", \"mass\": \"" + kg
+                        + " kg +/- 0 kg\", \"at\": {\"x\": \"" + mm
+                        + " mm\", \"y\": \"0 mm\", \"z\": \"900 mm\"}}",
+                new ArrayList<>()));
         return changedCases(tree.with("cargo", new Node.Listing(NOWHERE, cargo)), loadCase -> {
             if (!(loadCase.get("carrying") instanceof Node.Listing carried)) {
                 return loadCase;
@@ -262,17 +303,21 @@ class AgreementTest {
     /** What is left of every limit of a mass that hangs on the loading. */
     private static Map<String, Double> headrooms(Advice advice) {
         Map<String, Double> headrooms = new TreeMap<>();
-        advice.facts().values().stream().flatMap(List::stream).filter(Measure.class::isInstance)
+        advice.facts().values().stream()
+                .flatMap(List::stream)
+                .filter(Measure.class::isInstance)
                 .map(Measure.class::cast)
                 .filter(each -> each.getName().matches("mass\\.(loaded|axle|combined|roof)") && each.isKnown())
-                .forEach(each -> headrooms.put(each.getName() + ", " + each.getSubject() + ", " + each.getLoadCase(),
-                        each.getHeadroom()));
+                .forEach(each -> headrooms.put(
+                        each.getName() + ", " + each.getSubject() + ", " + each.getLoadCase(), each.getHeadroom()));
         return headrooms;
     }
 
     private static Set<String> stops(Advice advice, String topic) {
-        return advice.findings().stream().map(Outcome.Finding::judged)
-                .filter(each -> each.card().severity().value() == Severity.STOP && each.id().startsWith(topic))
+        return advice.findings().stream()
+                .map(Outcome.Finding::judged)
+                .filter(each -> each.card().severity().value() == Severity.STOP
+                        && each.id().startsWith(topic))
                 .map(each -> each.id() + ", " + each.subject() + ", " + each.loadCase())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
@@ -285,9 +330,13 @@ class AgreementTest {
         if (!quantity.matches() || Dimension.ofUnit(quantity.group(2)) == null) {
             return text;
         }
-        String tolerance = quantity.group(3) == null ? "" : " +/- " + (Dimension.ofUnit(quantity.group(4)) == null
-                || quantity.group(4).equals("%") ? quantity.group(3) + " " + quantity.group(4)
-                : inOtherUnit(quantity.group(3), quantity.group(4), random));
+        String tolerance = quantity.group(3) == null
+                ? ""
+                : " +/- "
+                        + (Dimension.ofUnit(quantity.group(4)) == null
+                                        || quantity.group(4).equals("%")
+                                ? quantity.group(3) + " " + quantity.group(4)
+                                : inOtherUnit(quantity.group(3), quantity.group(4), random));
         return inOtherUnit(quantity.group(1), quantity.group(2), random) + tolerance;
     }
 
@@ -295,30 +344,40 @@ class AgreementTest {
     private static String inOtherUnit(String number, String unit, Random random) {
         List<String> units = new ArrayList<>(Dimension.ofUnit(unit).units().keySet());
         String other = units.get(random.nextInt(units.size()));
-        BigDecimal same = new BigDecimal(number).multiply(BigDecimal.valueOf(Dimension.size(unit)))
+        BigDecimal same = new BigDecimal(number)
+                .multiply(BigDecimal.valueOf(Dimension.size(unit)))
                 .divide(BigDecimal.valueOf(Dimension.size(other)), MathContext.DECIMAL64)
                 .setScale(12, RoundingMode.HALF_UP);
-        boolean fits = same.signum() == 0 || same.abs().compareTo(BigDecimal.ONE) >= 0
-                && same.abs().compareTo(BigDecimal.valueOf(1e11)) < 0;
+        boolean fits = same.signum() == 0
+                || same.abs().compareTo(BigDecimal.ONE) >= 0 && same.abs().compareTo(BigDecimal.valueOf(1e11)) < 0;
         return fits ? same.stripTrailingZeros().toPlainString() + " " + other : number + " " + unit;
     }
 
     private static Node mirrored(Node node, String field) {
         if (node instanceof Node.Mapping mapping) {
             Map<String, Node.Entry> entries = new LinkedHashMap<>();
-            mapping.entries().forEach((key, entry) -> entries.put(key.equals("left") ? "right" : key.equals("right")
-                    ? "left" : key, new Node.Entry(entry.place(), mirrored(entry.value(), key))));
+            mapping.entries()
+                    .forEach((key, entry) -> entries.put(
+                            key.equals("left") ? "right" : key.equals("right") ? "left" : key,
+                            new Node.Entry(entry.place(), mirrored(entry.value(), key))));
             return new Node.Mapping(mapping.place(), entries);
         }
         if (node instanceof Node.Listing listing) {
-            return new Node.Listing(listing.place(), listing.items().stream().map(each -> mirrored(each, "")).toList());
+            return new Node.Listing(
+                    listing.place(),
+                    listing.items().stream().map(each -> mirrored(each, "")).toList());
         }
-        return field.equals("y") && node instanceof Node.Scalar scalar ? new Node.Scalar(scalar.place(),
-                scalar.text().startsWith("-") ? scalar.text().substring(1) : "-" + scalar.text(), false) : node;
+        return field.equals("y") && node instanceof Node.Scalar scalar
+                ? new Node.Scalar(
+                        scalar.place(),
+                        scalar.text().startsWith("-") ? scalar.text().substring(1) : "-" + scalar.text(),
+                        false)
+                : node;
     }
 
     private static String swapped(String text) {
-        return Pattern.compile("\\b(left|right)(?= mirror|\\.)").matcher(text)
+        return Pattern.compile("\\b(left|right)(?= mirror|\\.)")
+                .matcher(text)
                 .replaceAll(side -> side.group().equals("left") ? "right" : "left");
     }
 
@@ -334,15 +393,20 @@ class AgreementTest {
                 try (Stream<Path> all = Files.walk(Books.RULES)) {
                     files = all.filter(Files::isRegularFile).sorted().toList();
                 }
-                List<Path> rules = files.stream().filter(each -> each.toString().endsWith(".drl")).toList();
+                List<Path> rules = files.stream()
+                        .filter(each -> each.toString().endsWith(".drl"))
+                        .toList();
                 for (Path each : files) {
                     Path copy = folder.resolve(Books.RULES.relativize(each));
                     Files.createDirectories(copy.getParent());
                     int place = rules.indexOf(each);
-                    Files.writeString(copy, place < 0 ? Files.readString(each)
-                            : turned(Files.readString(rules.get(rules.size() - 1 - place))));
+                    Files.writeString(
+                            copy,
+                            place < 0
+                                    ? Files.readString(each)
+                                    : turned(Files.readString(rules.get(rules.size() - 1 - place))));
                 }
-                book = BookLoader.load(folder, Books.CACHE, sentence -> { });
+                book = BookLoader.load(folder, Books.CACHE, sentence -> {});
             }
             return book;
         }

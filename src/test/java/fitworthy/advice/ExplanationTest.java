@@ -27,13 +27,15 @@ class ExplanationTest {
         for (Case each : Cases.read(Books.RULES, Books.shipped())) {
             Advice advice = Adviser.advise(Books.shipped(), each.sheet());
             Set<String> fired = new TreeSet<>();
-            advice.findings().forEach(finding -> fired.add(finding.judged().id() + "|" + finding.judged().subject()));
+            advice.findings()
+                    .forEach(finding -> fired.add(
+                            finding.judged().id() + "|" + finding.judged().subject()));
             Set<String> explained = new TreeSet<>();
             Set<String> topicIds = new TreeSet<>(Books.shipped().cards().keySet());
             topicIds.removeIf(id -> !id.startsWith(each.topic() + "."));
             for (String id : topicIds) {
-                for (Explanation explanation : Explanation.of(advice, id,
-                        conditions.computeIfAbsent(id, book::condition))) {
+                for (Explanation explanation :
+                        Explanation.of(advice, id, conditions.computeIfAbsent(id, book::condition))) {
                     compared++;
                     if (explanation.holds()) {
                         explained.add(id + "|" + explanation.judged().getSubject());
@@ -51,7 +53,8 @@ class ExplanationTest {
         Advice advice = Adviser.advise(Books.shipped(), Sheets.plainWith("title: fine"));
         Explanation explanation = Explanation.of(advice, "mass.gvm-over").get(0);
         assertFalse(explanation.holds());
-        assertEquals(List.of(new Explanation.Check("known", true), new Explanation.Check("headroom < 0", false)),
+        assertEquals(
+                List.of(new Explanation.Check("known", true), new Explanation.Check("headroom < 0", false)),
                 explanation.steps().get(0).checks());
     }
 

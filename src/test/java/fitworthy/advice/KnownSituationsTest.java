@@ -19,20 +19,29 @@ class KnownSituationsTest {
     }
 
     private static Comparison compared(Advice advice, String id) {
-        Optional<Comparison> met = advice.met().stream().filter(each -> each.judged().id().equals(id)).findFirst()
+        Optional<Comparison> met = advice.met().stream()
+                .filter(each -> each.judged().id().equals(id))
+                .findFirst()
                 .flatMap(Outcome.Met::comparison);
-        return met.or(() -> advice.findings().stream().filter(each -> each.judged().id().equals(id)).findFirst()
-                .flatMap(Outcome.Finding::comparison)).orElseThrow();
+        return met.or(() -> advice.findings().stream()
+                        .filter(each -> each.judged().id().equals(id))
+                        .findFirst()
+                        .flatMap(Outcome.Finding::comparison))
+                .orElseThrow();
     }
 
     private static List<String> found(Advice advice) {
-        return advice.findings().stream().map(each -> each.judged().id()).distinct().toList();
+        return advice.findings().stream()
+                .map(each -> each.judged().id())
+                .distinct()
+                .toList();
     }
 
     /** Common practice: what the GVM leaves is the GVM less the weighbridge. */
     @Test
     void aGvmOfFourAndAHalfTonnesLessThreePointFourWeighedLeavesOnePointOne() throws FaultsException {
-        Advice advice = advise("""
+        Advice advice = advise(
+                """
                 vehicle: {ratings: {gvm: 4.5 t, front-axle: 1.9 t, rear-axle: 2.9 t}}
                 cases: [{name: weighed, weighed: {front-axle: 1.5 t +/- 0 kg, rear-axle: 1.9 t +/- 0 kg}}]
                 """);
@@ -48,7 +57,11 @@ class KnownSituationsTest {
         String trailer = "trailer: {name: Van, mass: 3.5 t, ball: 350 kg +/- 0 kg}";
         Advice alone = advise("title: alone");
         Advice towing = advise(trailer);
-        assertEquals(350, compared(towing, "mass.gvm-over").value() - compared(alone, "mass.gvm-over").value(), 1e-6);
+        assertEquals(
+                350,
+                compared(towing, "mass.gvm-over").value()
+                        - compared(alone, "mass.gvm-over").value(),
+                1e-6);
         assertEquals(0.10, 350 / 3500.0, 1e-12);
         assertEquals(2520 + 3500, compared(towing, "mass.gcm-over").value(), 1e-6);
         assertTrue(found(towing).contains("mass.gcm-over"));
@@ -70,7 +83,8 @@ class KnownSituationsTest {
     /** Common practice: a standard wagon with five adults, their bags and a full tank has next to nothing left. */
     @Test
     void aStandardWagonWithPassengersAndAFullTankIsNearItsLimit() throws FaultsException {
-        Advice advice = advise("""
+        Advice advice = advise(
+                """
                 vehicle:
                   mass: {kerb: 2700 kg, front-axle: 1400 kg, rear-axle: 1300 kg, kerb-fuel: 7 %}
                   ratings: {gvm: 3350 kg, gcm: 6850 kg, front-axle: 1600 kg, rear-axle: 1950 kg}
@@ -90,8 +104,8 @@ class KnownSituationsTest {
     /** Common practice: 350 kg on the ball of a 3.5 t trailer is 10 %, more than enough to be steady. */
     @Test
     void threeHundredAndFiftyKilogramsOfThreeAndAHalfTonnesAreTenPercent() throws FaultsException {
-        Comparison share = compared(advise("trailer: {name: Van, mass: 3.5 t, ball: 350 kg +/- 0 kg}"),
-                "towing.ball-light");
+        Comparison share =
+                compared(advise("trailer: {name: Van, mass: 3.5 t, ball: 350 kg +/- 0 kg}"), "towing.ball-light");
         assertEquals(0.10, share.value(), 1e-12);
         assertTrue(share.margin() > 0);
     }
@@ -103,12 +117,16 @@ class KnownSituationsTest {
     @Test
     void aVehicleWithoutATowRatingOfTwentyOneHundredKilogramsTowsThreeThousandOneHundredAndFifty()
             throws FaultsException {
-        String unrated = """
+        String unrated =
+                """
                 region: au-sa
                 vehicle: {mass: {kerb: 2100 kg, front-axle: 1100 kg, rear-axle: 1000 kg}, ratings: {towing: ~, towing-stated: no}}
                 trailer: {name: Van, brakes: electric, mass: %s kg}
                 """;
-        assertEquals(0, compared(advise(unrated.formatted(3150)), "towing.unrated-over").margin(), 1e-9);
+        assertEquals(
+                0,
+                compared(advise(unrated.formatted(3150)), "towing.unrated-over").margin(),
+                1e-9);
         assertTrue(found(advise(unrated.formatted(3151))).contains("towing.unrated-over"));
     }
 
@@ -118,7 +136,8 @@ class KnownSituationsTest {
      */
     @Test
     void aVanOfFifteenHundredKilogramsBehindEighteenHundredIsWithinTheAdvice() throws FaultsException {
-        Advice advice = advise("""
+        Advice advice = advise(
+                """
                 region: uk
                 vehicle: {mass: {kerb: 1800 kg, front-axle: 950 kg, rear-axle: 850 kg}}
                 trailer: {name: Van, mass: 1400 kg, rated: 1500 kg}

@@ -35,7 +35,15 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
 
     private record Base(String name, Node.Mapping tree) {}
 
-    private enum How { SCALE, SHIFT, TAKE_OUT, TURN, ADD_PART, CHANGE_TRAILER, MOVE_REGION }
+    private enum How {
+        SCALE,
+        SHIFT,
+        TAKE_OUT,
+        TURN,
+        ADD_PART,
+        CHANGE_TRAILER,
+        MOVE_REGION
+    }
 
     /** @param pick which of all that could be changed @param by how much, in thousandths or in millimetres */
     private record Change(How how, int pick, int by) {}
@@ -49,7 +57,10 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
         static final List<String> REGIONS;
 
         static {
-            for (String each : List.of("rules/plain-sheet.yaml", "scenarios/touring.yaml", "scenarios/weekender.yaml",
+            for (String each : List.of(
+                    "rules/plain-sheet.yaml",
+                    "scenarios/touring.yaml",
+                    "scenarios/weekender.yaml",
                     "scenarios/overloaded.yaml")) {
                 SHIPPED.add(new Base(each, NodeReader.read(Path.of(each), new ArrayList<>())));
             }
@@ -65,7 +76,8 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
                 Optional.ofNullable(each.tree.get("trailer")).ifPresent(TRAILERS::add);
             }
             for (Base each : CASES) {
-                Optional.ofNullable(each.tree.get("trailer")).filter(trailer -> !TRAILERS.contains(trailer))
+                Optional.ofNullable(each.tree.get("trailer"))
+                        .filter(trailer -> !TRAILERS.contains(trailer))
                         .ifPresent(TRAILERS::add);
             }
         }
@@ -74,13 +86,17 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
     /** Any such sheet. */
     static Arbitrary<MadeSheet> any() {
         Arbitrary<Base> bases = Arbitraries.oneOf(Arbitraries.of(Made.SHIPPED), Arbitraries.of(Made.CASES));
-        Arbitrary<Change> changes = Combinators.combine(Arbitraries.of(How.class),
-                Arbitraries.integers().between(0, 9999), Arbitraries.integers().between(100, 3000)).as(Change::new);
+        Arbitrary<Change> changes = Combinators.combine(
+                        Arbitraries.of(How.class),
+                        Arbitraries.integers().between(0, 9999),
+                        Arbitraries.integers().between(100, 3000))
+                .as(Change::new);
         return Combinators.combine(bases, changes.list().ofMaxSize(8)).as(MadeSheet::of);
     }
 
     private static MadeSheet of(Base base, List<Change> changes) {
-        MadeSheet made = new MadeSheet(base.name, List.of(), base.tree, read(base.tree).orElseThrow());
+        MadeSheet made =
+                new MadeSheet(base.name, List.of(), base.tree, read(base.tree).orElseThrow());
         for (Change each : changes) {
             made = made.changed(each);
         }
@@ -89,57 +105,72 @@ record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sheet she
 
     private MadeSheet changed(Change change) {
         List<String> more = new ArrayList<>(changes);
-        Node.Mapping other = switch (change.how) {
-            case SCALE -> twig(change, more, quantity -> true,
-                    number -> number.multiply(BigDecimal.valueOf(change.by, 3)).setScale(3, RoundingMode.HALF_UP));
-            case SHIFT -> twig(change, more, twig -> twig.field().matches("[xyz]")
-                    && twig.value().text().endsWith(" mm"),
-                    number -> number.add(BigDecimal.valueOf(change.by - 1500L)));
-            case TAKE_OUT -> {
-                Twigs.Twig taken = pick(change, Twigs.of(tree));
-                more.add("without " + taken.path());
-                yield Twigs.with(tree, taken.path(), null);
-            }
-            case TURN -> {
-                List<Twigs.Twig> answers = Twigs.of(tree).stream()
-                        .filter(each -> each.value().text().matches("yes|no|true|false")).toList();
-                Twigs.Twig turned = pick(change, answers);
-                String word = turned.value().text().matches("yes|true") ? "no" : "yes";
-                more.add(turned.path() + ": " + word);
-                yield Twigs.with(tree, turned.path(), new Node.Scalar(NOWHERE, word, false));
-            }
-            case ADD_PART -> {
-                Node.Mapping part = pick(change, Made.PARTS);
-                more.add("with " + Trees.name(part));
-                List<Node> parts = new ArrayList<>(parts(tree));
-                parts.add(part.with("name", new Node.Scalar(NOWHERE, Trees.name(part) + " " + parts.size(), false)));
-                yield tree.with("fitments", new Node.Listing(NOWHERE, parts));
-            }
-            case CHANGE_TRAILER -> {
-                Node trailer = pick(change, Made.TRAILERS);
-                more.add("trailer " + Trees.name(trailer));
-                yield tree.with("trailer", trailer);
-            }
-            case MOVE_REGION -> {
-                String region = pick(change, Made.REGIONS);
-                more.add("region " + region);
-                yield tree.with("region", new Node.Scalar(NOWHERE, region, false));
-            }
-        };
+        Node.Mapping other =
+                switch (change.how) {
+                    case SCALE ->
+                        twig(change, more, quantity -> true, number -> number.multiply(BigDecimal.valueOf(change.by, 3))
+                                .setScale(3, RoundingMode.HALF_UP));
+                    case SHIFT ->
+                        twig(
+                                change,
+                                more,
+                                twig -> twig.field().matches("[xyz]")
+                                        && twig.value().text().endsWith(" mm"),
+                                number -> number.add(BigDecimal.valueOf(change.by - 1500L)));
+                    case TAKE_OUT -> {
+                        Twigs.Twig taken = pick(change, Twigs.of(tree));
+                        more.add("without " + taken.path());
+                        yield Twigs.with(tree, taken.path(), null);
+                    }
+                    case TURN -> {
+                        List<Twigs.Twig> answers = Twigs.of(tree).stream()
+                                .filter(each -> each.value().text().matches("yes|no|true|false"))
+                                .toList();
+                        Twigs.Twig turned = pick(change, answers);
+                        String word = turned.value().text().matches("yes|true") ? "no" : "yes";
+                        more.add(turned.path() + ": " + word);
+                        yield Twigs.with(tree, turned.path(), new Node.Scalar(NOWHERE, word, false));
+                    }
+                    case ADD_PART -> {
+                        Node.Mapping part = pick(change, Made.PARTS);
+                        more.add("with " + Trees.name(part));
+                        List<Node> parts = new ArrayList<>(parts(tree));
+                        parts.add(part.with(
+                                "name", new Node.Scalar(NOWHERE, Trees.name(part) + " " + parts.size(), false)));
+                        yield tree.with("fitments", new Node.Listing(NOWHERE, parts));
+                    }
+                    case CHANGE_TRAILER -> {
+                        Node trailer = pick(change, Made.TRAILERS);
+                        more.add("trailer " + Trees.name(trailer));
+                        yield tree.with("trailer", trailer);
+                    }
+                    case MOVE_REGION -> {
+                        String region = pick(change, Made.REGIONS);
+                        more.add("region " + region);
+                        yield tree.with("region", new Node.Scalar(NOWHERE, region, false));
+                    }
+                };
         return read(other).map(read -> new MadeSheet(from, more, other, read)).orElse(this);
     }
 
-    private Node.Mapping twig(Change change, List<String> told, java.util.function.Predicate<Twigs.Twig> which,
+    private Node.Mapping twig(
+            Change change,
+            List<String> told,
+            java.util.function.Predicate<Twigs.Twig> which,
             java.util.function.UnaryOperator<BigDecimal> number) {
-        List<Twigs.Twig> all = Twigs.of(tree).stream().filter(each -> QUANTITY.matcher(each.value().text()).matches())
-                .filter(which).toList();
+        List<Twigs.Twig> all = Twigs.of(tree).stream()
+                .filter(each -> QUANTITY.matcher(each.value().text()).matches())
+                .filter(which)
+                .toList();
         if (all.isEmpty()) {
             return tree;
         }
         Twigs.Twig twig = pick(change, all);
         Matcher quantity = QUANTITY.matcher(twig.value().text());
         quantity.matches();
-        String text = number.apply(new BigDecimal(quantity.group(1))).stripTrailingZeros().toPlainString()
+        String text = number.apply(new BigDecimal(quantity.group(1)))
+                        .stripTrailingZeros()
+                        .toPlainString()
                 + quantity.group(2);
         told.add(twig.path() + ": " + text);
         return Twigs.with(tree, twig.path(), new Node.Scalar(NOWHERE, text, false));

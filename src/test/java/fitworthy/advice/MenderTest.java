@@ -23,12 +23,14 @@ class MenderTest {
 
     private static Mending mend(String changes) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith(changes);
-        return Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, tried -> { });
+        return Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, tried -> {});
     }
 
     private static List<String> words(Mending mending) {
-        return mending.offers().stream().map(offer -> String.join(" and ",
-                offer.changes().stream().map(Change::words).toList())).toList();
+        return mending.offers().stream()
+                .map(offer -> String.join(
+                        " and ", offer.changes().stream().map(Change::words).toList()))
+                .toList();
     }
 
     @Test
@@ -59,23 +61,28 @@ class MenderTest {
     @Test
     void theHeaviestTrailerThatPassesIsNamed() throws FaultsException {
         Mending mending = mend("trailer: {name: Van, mass: 3500 kg, ball: 0 kg, lightest: 3000 kg}");
-        assertTrue(words(mending).contains("load the trailer to 3480 kg at most, its ball in proportion"),
+        assertTrue(
+                words(mending).contains("load the trailer to 3480 kg at most, its ball in proportion"),
                 () -> words(mending).toString());
-        assertTrue(mending.ways().stream().anyMatch(way -> way.finding().judged().id().equals("mass.gcm-over")
-                && way.change().words().startsWith("load the trailer to 3480 kg")));
+        assertTrue(mending.ways().stream()
+                .anyMatch(way -> way.finding().judged().id().equals("mass.gcm-over")
+                        && way.change().words().startsWith("load the trailer to 3480 kg")));
     }
 
     /** What is printed is what was tried, so that a step that ends on a fraction is not rounded up past the limit. */
     @Test
     void aTrailerIsLoadedToWholeKilograms() throws FaultsException {
         Mending mending = mend("trailer: {name: Van, mass: 3500.7 kg, ball: 0 kg, lightest: 3000 kg}");
-        Mender.Offer offer = mending.offers().stream().filter(each -> each.changes().stream()
-                .anyMatch(change -> change instanceof Change.LightenTrailer)).findFirst().orElseThrow();
+        Mender.Offer offer = mending.offers().stream()
+                .filter(each -> each.changes().stream().anyMatch(change -> change instanceof Change.LightenTrailer))
+                .findFirst()
+                .orElseThrow();
         double tried = offer.advice().sheet().trailer().orElseThrow().mass().value();
         assertEquals(Math.rint(tried), tried);
         assertTrue(tried <= 3480, () -> "loaded to " + tried);
-        assertTrue(words(mending).contains("load the trailer to " + Math.round(tried)
-                + " kg at most, its ball in proportion"),
+        assertTrue(
+                words(mending)
+                        .contains("load the trailer to " + Math.round(tried) + " kg at most, its ball in proportion"),
                 () -> words(mending).toString());
     }
 
@@ -85,12 +92,14 @@ class MenderTest {
      */
     @Test
     void aPartIsMovedNoFurtherThanNeeded() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 vehicle: {ratings: {rear-axle: 1281 kg}}
                 cargo:
                   - {name: Box, mass: 100 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}, may-move: 600 mm}
                 """);
-        assertTrue(words(mending).contains("move 'Box' 290 mm forward"), () -> words(mending).toString());
+        assertTrue(words(mending).contains("move 'Box' 290 mm forward"), () -> words(mending)
+                .toString());
     }
 
     @Test
@@ -103,7 +112,8 @@ class MenderTest {
 
     @Test
     void anotherChoiceIsOffered() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 vehicle: {ratings: {gvm: 2620 kg}}
                 fitments:
                   - {name: Steel box, kind: other, mass: 120 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
@@ -119,7 +129,8 @@ class MenderTest {
     /** A part that is left out takes its circuit with it; the circuit would otherwise feed nothing. */
     @Test
     void aPartIsLeftOutTogetherWithItsCircuit() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 fitments: [{name: Fridge box, kind: other, mass: 30 kg, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}]
                 circuits: [{name: Fridge, part: Fridge box, fuse: {rating: 0 A}}]
                 """);
@@ -128,7 +139,8 @@ class MenderTest {
 
     @Test
     void theCircuitOfAPartNotChosenIsNotJudged() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 fitments:
                   - {name: Fridge box, kind: other, mass: 30 kg, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}
                   - {name: Ice box, kind: other, mass: 20 kg, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}
@@ -140,43 +152,53 @@ class MenderTest {
 
     @Test
     void noOfferLeavesAStop() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 vehicle: {ratings: {gvm: 2500 kg, front-axle: 1325 kg}}
                 trailer: {name: Van, mass: 3600 kg, ball: 10 kg +/- 0 kg}
                 """);
         assertFalse(mending.offers().isEmpty());
-        mending.offers().forEach(offer -> assertFalse(offer.advice().worst().filter(Severity.STOP::equals)
-                .isPresent()));
+        mending.offers()
+                .forEach(offer -> assertFalse(
+                        offer.advice().worst().filter(Severity.STOP::equals).isPresent()));
     }
 
     /** A bar without a statement: putting that right comes first, since it gives nothing up. */
     @Test
     void whatAFindingAsksForIsOffered() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 fitments:
                   - {name: Bar, kind: bar, mass: 50 kg, at: {x: -800 mm, y: 0 mm, z: 700 mm}, airbag-statement: no,
                      lamps-visible: yes}
                 """);
-        assertEquals(List.of("choose a bar whose maker names this vehicle and its airbags in writing (Bar)",
-                "do without 'Bar'"), words(mending));
+        assertEquals(
+                List.of(
+                        "choose a bar whose maker names this vehicle and its airbags in writing (Bar)",
+                        "do without 'Bar'"),
+                words(mending));
         assertEquals(0, mending.offers().get(0).kilograms());
     }
 
     @Test
     void whatTheCustomerKeepsIsPutRight() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 fitments:
                   - {name: Bottle, kind: gas-bottle, mass: 9 kg, at: {x: 2400 mm, y: 0 mm, z: 900 mm}, place: cabin,
                      drop-vent: no, mount: 90 kg, keep: yes}
                 """);
-        assertEquals(List.of("carry the gas bottle in a locker of its own that opens only outside (Bottle) and give "
-                + "the gas bottle's locker a free opening to the outside at floor level (Bottle)"), words(mending));
+        assertEquals(
+                List.of("carry the gas bottle in a locker of its own that opens only outside (Bottle) and give "
+                        + "the gas bottle's locker a free opening to the outside at floor level (Bottle)"),
+                words(mending));
     }
 
     /** The other rack's mass limit is not known: to take it would only hide the stop, so it is no way out. */
     @Test
     void noOfferLeavesUnassessedWhatWasAssessed() throws FaultsException {
-        String bars = """
+        String bars =
+                """
                 fitments:
                   - {name: Bar, kind: bar, mass: 50 kg, at: {x: -800 mm, y: 0 mm, z: 700 mm}, airbag-statement: no, keep: yes}
                   - {name: Tube, kind: bar, mass: 50 kg, at: {x: -800 mm, y: 0 mm, z: 700 mm}, keep: yes%s}
@@ -192,18 +214,21 @@ class MenderTest {
      */
     @Test
     void aPartIsNotMovedTooFar() throws FaultsException {
-        Mending mending = mend("""
+        Mending mending = mend(
+                """
                 vehicle: {ratings: {rear-axle: 1281 kg, front-axle: 1360 kg}}
                 cargo:
                   - {name: Box, mass: 100 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}, may-move: 2850 mm}
                 """);
-        assertTrue(words(mending).contains("move 'Box' 290 mm forward"), () -> words(mending).toString());
+        assertTrue(words(mending).contains("move 'Box' 290 mm forward"), () -> words(mending)
+                .toString());
     }
 
     /** Two ways out of one size that give up nothing: the cheaper comes first, and of two as cheap the sooner. */
     @Test
     void theCheaperThenTheSoonerOfferComesFirst() throws FaultsException {
-        String boxes = """
+        String boxes =
+                """
                 vehicle: {ratings: {gvm: 2620 kg}}
                 fitments:
                   - {name: Steel, kind: other, mass: 120 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, price: 100 AUD}
@@ -215,12 +240,19 @@ class MenderTest {
                 """;
         String alloy = "take 'alloy' for 'Box'";
         String cloth = "take 'cloth' for 'Box'";
-        assertEquals(List.of(cloth, alloy), words(mend(String.format(boxes, "price: 300 AUD", "price: 200 AUD")))
-                .subList(0, 2));
-        assertEquals(List.of(alloy, cloth), words(mend(String.format(boxes, "price: 200 AUD", "price: 300 AUD")))
-                .subList(0, 2));
-        assertEquals(List.of(cloth, alloy), words(mend(String.format(boxes, "price: 200 AUD, lead-time: 9 days",
-                "price: 200 AUD, lead-time: 2 days"))).subList(0, 2));
+        assertEquals(
+                List.of(cloth, alloy),
+                words(mend(String.format(boxes, "price: 300 AUD", "price: 200 AUD")))
+                        .subList(0, 2));
+        assertEquals(
+                List.of(alloy, cloth),
+                words(mend(String.format(boxes, "price: 200 AUD", "price: 300 AUD")))
+                        .subList(0, 2));
+        assertEquals(
+                List.of(cloth, alloy),
+                words(mend(String.format(
+                                boxes, "price: 200 AUD, lead-time: 9 days", "price: 200 AUD, lead-time: 2 days")))
+                        .subList(0, 2));
     }
 
     /**
@@ -235,10 +267,13 @@ class MenderTest {
             Node.Mapping tree = Sheets.treeWith(overloaded(random));
             Sheet sheet = Sheets.read(tree);
             Set<String> open = open(Adviser.advise(Books.shipped(), sheet));
-            assertTrue(Adviser.advise(Books.shipped(), sheet).worst().filter(Severity.STOP::equals).isPresent());
+            assertTrue(Adviser.advise(Books.shipped(), sheet)
+                    .worst()
+                    .filter(Severity.STOP::equals)
+                    .isPresent());
             long end = System.nanoTime() + 3_000_000_000L;
-            for (Mender.Offer offer : Mender.mend(Books.shipped(), tree, sheet, () -> System.nanoTime() > end,
-                    tried -> { })
+            for (Mender.Offer offer : Mender.mend(
+                            Books.shipped(), tree, sheet, () -> System.nanoTime() > end, tried -> {})
                     .offers()) {
                 Node.Mapping changed = tree;
                 for (Change change : offer.changes()) {
@@ -255,8 +290,11 @@ class MenderTest {
     }
 
     private static Set<String> open(Advice advice) {
-        return advice.notAssessed().stream().map(each -> each.judged().id() + each.judged().subject()
-                + each.judged().loadCase()).collect(Collectors.toSet());
+        return advice.notAssessed().stream()
+                .map(each -> each.judged().id()
+                        + each.judged().subject()
+                        + each.judged().loadCase())
+                .collect(Collectors.toSet());
     }
 
     /**
@@ -269,15 +307,21 @@ class MenderTest {
         for (int i = 0; i < boxes + 2; i++) {
             int kilograms = 20 + random.nextInt(80);
             mass += i < boxes + 1 ? kilograms : 0;
-            text.append(String.format("  - {name: Box %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, "
-                    + "z: 900 mm}%s, price: %d AUD}%n", i, kilograms, 500 + random.nextInt(3000),
+            text.append(String.format(
+                    "  - {name: Box %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, "
+                            + "z: 900 mm}%s, price: %d AUD}%n",
+                    i,
+                    kilograms,
+                    500 + random.nextInt(3000),
                     random.nextBoolean() ? ", may-move: 500 mm" : random.nextBoolean() ? ", keep: yes" : "",
                     100 + random.nextInt(900)));
         }
-        text.append(String.format("options: [{name: Last, choices: [{name: one, parts: [Box %d]}, {name: other, "
-                + "parts: [Box %d]}]}]%n",
+        text.append(String.format(
+                "options: [{name: Last, choices: [{name: one, parts: [Box %d]}, {name: other, "
+                        + "parts: [Box %d]}]}]%n",
                 boxes, boxes + 1));
-        text.append(String.format("vehicle: {ratings: {gvm: %d kg, front-axle: %d kg}}%n",
+        text.append(String.format(
+                "vehicle: {ratings: {gvm: %d kg, front-axle: %d kg}}%n",
                 2520 + mass - 10 - random.nextInt(110), 1350 + random.nextInt(200)));
         return text.toString();
     }
@@ -286,6 +330,7 @@ class MenderTest {
     @Test
     void aSearchThatWasCutSaysSo() throws FaultsException {
         Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2500 kg}}");
-        assertFalse(Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> true, tried -> { }).complete());
+        assertFalse(Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> true, tried -> {})
+                .complete());
     }
 }

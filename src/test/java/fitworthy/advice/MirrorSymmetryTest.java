@@ -18,11 +18,14 @@ class MirrorSymmetryTest {
 
     private static final String SHORT = "{x: 800 mm, reach: 1130 mm, glass: 170 mm, curve: convex, radius: 1400 mm,"
             + " edge: 1170 mm, edge-stowed: 1100 mm}";
-    private static final String LONG = "{x: 790 mm, reach: 1380 mm, glass: 180 mm, curve: flat, edge: 1420 mm,"
-            + " edge-stowed: 1050 mm}";
+    private static final String LONG =
+            "{x: 790 mm, reach: 1380 mm, glass: 180 mm, curve: flat, edge: 1420 mm," + " edge-stowed: 1050 mm}";
 
     private static Advice towing(String eyeY, String left, String right) throws FaultsException {
-        return Adviser.advise(Books.shipped(), Sheets.plainWith("""
+        return Adviser.advise(
+                Books.shipped(),
+                Sheets.plainWith(
+                        """
                 region: uk
                 vehicle: {view: {eye: {x: 1400 mm, y: %s, z: 1300 mm}}}
                 fitments:
@@ -30,24 +33,38 @@ class MirrorSymmetryTest {
                   - {name: Canopy, kind: canopy, mass: 0 kg, width: 2330 mm, front: 1800 mm, length: 1900 mm}
                 trailer: {name: Van, mass: 1400 kg, ball: 130 kg +/- 0 kg, width: 2300 mm, length: 5510 mm}
                 cases: [{name: towing, towing: yes}, {name: alone}]
-                """.formatted(eyeY, left, right)));
+                """
+                                .formatted(eyeY, left, right)));
     }
 
     private static Set<String> findings(Advice advice) {
-        return advice.findings().stream().filter(each -> each.judged().id().startsWith("mirrors."))
-                .map(MirrorSymmetryTest::told).collect(Collectors.toCollection(TreeSet::new));
+        return advice.findings().stream()
+                .filter(each -> each.judged().id().startsWith("mirrors."))
+                .map(MirrorSymmetryTest::told)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static String told(Finding finding) {
-        return finding.judged().id() + ", " + finding.judged().subject() + ", " + finding.judged().loadCase() + ": "
-                + finding.comparison().map(each -> each.value() + " of " + each.limit()).orElse("")
-                + " " + Wording.fill(finding.judged().card().remedy(), finding.judged(), finding.comparison(),
-                        finding.evidence(), finding.practice());
+        return finding.judged().id() + ", " + finding.judged().subject() + ", "
+                + finding.judged().loadCase() + ": "
+                + finding.comparison()
+                        .map(each -> each.value() + " of " + each.limit())
+                        .orElse("")
+                + " "
+                + Wording.fill(
+                        finding.judged().card().remedy(),
+                        finding.judged(),
+                        finding.comparison(),
+                        finding.evidence(),
+                        finding.practice());
     }
 
     private static Set<String> swapped(Set<String> findings) {
-        return findings.stream().map(each -> each.replace("left mirror", "@").replace("right mirror", "left mirror")
-                .replace("@", "right mirror")).collect(Collectors.toCollection(TreeSet::new));
+        return findings.stream()
+                .map(each -> each.replace("left mirror", "@")
+                        .replace("right mirror", "left mirror")
+                        .replace("@", "right mirror"))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test
@@ -68,8 +85,14 @@ class MirrorSymmetryTest {
     }
 
     private static double field(Advice advice, String mirror) {
-        return advice.findings().stream().filter(each -> each.judged().id().equals("mirrors.field-narrow")
-                && each.judged().subject().equals(mirror)).findFirst().orElseThrow().comparison().orElseThrow().value();
+        return advice.findings().stream()
+                .filter(each -> each.judged().id().equals("mirrors.field-narrow")
+                        && each.judged().subject().equals(mirror))
+                .findFirst()
+                .orElseThrow()
+                .comparison()
+                .orElseThrow()
+                .value();
     }
 
     /** What the remedy names is enough: a mirror so far out, with glass so wide, is met. */
@@ -77,17 +100,28 @@ class MirrorSymmetryTest {
     void theReachAndGlassOfTheRemedyJustPass() throws FaultsException {
         String flat = "{x: 800 mm, reach: %s, glass: %s, curve: flat, edge: 1390 mm, edge-stowed: 1050 mm}";
         Advice narrow = towing("-370 mm", LONG, flat.formatted("1200 mm", "120 mm"));
-        Finding finding = narrow.findings().stream().filter(each -> each.judged().id().equals("mirrors.field-narrow")
-                && each.judged().subject().equals("right mirror")).findFirst().orElseThrow();
+        Finding finding = narrow.findings().stream()
+                .filter(each -> each.judged().id().equals("mirrors.field-narrow")
+                        && each.judged().subject().equals("right mirror"))
+                .findFirst()
+                .orElseThrow();
         String reach = evidence(finding, "mirrors.reach-needed");
         String glass = evidence(finding, "mirrors.glass-needed");
         Advice wide = towing("-370 mm", LONG, flat.formatted(reach, glass));
-        assertEquals(1, wide.met().stream().filter(each -> each.judged().id().equals("mirrors.field-narrow")
-                && each.judged().subject().equals("right mirror")).count(), reach + ", " + glass);
+        assertEquals(
+                1,
+                wide.met().stream()
+                        .filter(each -> each.judged().id().equals("mirrors.field-narrow")
+                                && each.judged().subject().equals("right mirror"))
+                        .count(),
+                reach + ", " + glass);
     }
 
     private static String evidence(Finding finding, String name) {
-        return finding.evidence().stream().filter(each -> each.getName().equals(name)).findFirst().map(Wording::value)
+        return finding.evidence().stream()
+                .filter(each -> each.getName().equals(name))
+                .findFirst()
+                .map(Wording::value)
                 .orElseThrow();
     }
 }

@@ -32,8 +32,8 @@ class PassingValueTest {
     /**
      * A measure that says what would pass, the path of the field that it is said of, and what it makes of that field.
      */
-    private record Passing(String measure, BiFunction<Sheet, String, String> path,
-            BiFunction<Sheet, Double, Double> inSheet) {
+    private record Passing(
+            String measure, BiFunction<Sheet, String, String> path, BiFunction<Sheet, Double, Double> inSheet) {
         Passing(String measure, BiFunction<Sheet, String, String> path) {
             this(measure, path, (sheet, value) -> value);
         }
@@ -48,42 +48,73 @@ class PassingValueTest {
     }
 
     private static Passing planned(String measure, Fitment.Kind kind, String made, String field) {
-        return new Passing(measure, (sheet, subject) -> sheet.planned().fitments().stream()
-                .filter(each -> each.kind() == kind).findFirst().map(each -> "fitments." + each.name()).orElse(made)
-                + field);
+        return new Passing(
+                measure,
+                (sheet, subject) -> sheet.planned().fitments().stream()
+                                .filter(each -> each.kind() == kind)
+                                .findFirst()
+                                .map(each -> "fitments." + each.name())
+                                .orElse(made)
+                        + field);
     }
 
     private static Passing tyres(String measure) {
-        BiFunction<Sheet, String, String> tyres = planned(measure, Fitment.Kind.TYRES, "vehicle.tyres", ".").path();
-        return new Passing(measure, (sheet, subject) -> tyres.apply(sheet, subject) + (subject.equals("rear axle")
-                && sheet.vehicle().wheels().dualRear().is(YesNo.YES) ? "dual-load-index" : "load-index"));
+        BiFunction<Sheet, String, String> tyres =
+                planned(measure, Fitment.Kind.TYRES, "vehicle.tyres", ".").path();
+        return new Passing(
+                measure,
+                (sheet, subject) -> tyres.apply(sheet, subject)
+                        + (subject.equals("rear axle")
+                                        && sheet.vehicle().wheels().dualRear().is(YesNo.YES)
+                                ? "dual-load-index"
+                                : "load-index"));
     }
 
     private static Passing springs(String measure) {
-        return new Passing(measure, (sheet, subject) -> "fitments." + sheet.planned().fitments().stream()
-                .filter(each -> each.details() instanceof Details.Springs springs
-                        && subject.startsWith(springs.end().is(Details.End.FRONT) ? "front" : "rear"))
-                .findFirst().orElseThrow().name() + ".rate");
+        return new Passing(
+                measure,
+                (sheet, subject) -> "fitments."
+                        + sheet.planned().fitments().stream()
+                                .filter(each -> each.details() instanceof Details.Springs springs
+                                        && subject.startsWith(springs.end().is(Details.End.FRONT) ? "front" : "rear"))
+                                .findFirst()
+                                .orElseThrow()
+                                .name()
+                        + ".rate");
     }
 
-    private static final Passing CAPACITY = planned("electrical.capacity-needed", Fitment.Kind.BATTERY, "",
-            ".capacity");
+    private static final Passing CAPACITY =
+            planned("electrical.capacity-needed", Fitment.Kind.BATTERY, "", ".capacity");
     private static final Map<String, Passing> PASSING = Map.ofEntries(
-            Map.entry("electrical.drop-critical", new Passing("electrical.section-needed",
-                    (sheet, subject) -> "circuits." + subject + ".cable.section")),
-            Map.entry("electrical.drop-other", new Passing("electrical.section-needed",
-                    (sheet, subject) -> "circuits." + subject + ".cable.section")),
+            Map.entry(
+                    "electrical.drop-critical",
+                    new Passing(
+                            "electrical.section-needed", (sheet, subject) -> "circuits." + subject + ".cable.section")),
+            Map.entry(
+                    "electrical.drop-other",
+                    new Passing(
+                            "electrical.section-needed", (sheet, subject) -> "circuits." + subject + ".cable.section")),
             Map.entry("electrical.alternator-over", field("electrical.alternator-needed", "vehicle.engine.alternator")),
             Map.entry("electrical.lead-too-deep", CAPACITY),
             Map.entry("electrical.lithium-too-deep", CAPACITY),
             Map.entry("across.bar-wrong-twice", part("across.bar-heaviest", "mass")),
             // Towards the passenger's side, which is the left where the eye is right of the centre line.
-            Map.entry("radio.in-sight", new Passing("radio.aside", part("", "at.y").path(),
-                    (sheet, aside) -> sheet.vehicle().view().eye().y().value() + aside)),
+            Map.entry(
+                    "radio.in-sight",
+                    new Passing(
+                            "radio.aside",
+                            part("", "at.y").path(),
+                            (sheet, aside) -> sheet.vehicle().view().eye().y().value() + aside)),
             Map.entry("body.legs-tip", part("body.feet-needed", "legs.spacing")),
             Map.entry("body.gas-mount-weak", part("body.gas-mount-needed", "mount")),
-            Map.entry("intake.duct-fast", new Passing("intake.bore-needed", (sheet, subject) -> "fitments."
-                    + (subject.endsWith(" inlet") ? subject.replace(" inlet", ".inlet-bore") : subject + ".bore"))),
+            Map.entry(
+                    "intake.duct-fast",
+                    new Passing(
+                            "intake.bore-needed",
+                            (sheet, subject) -> "fitments."
+                                    + (subject.endsWith(" inlet")
+                                            ? subject.replace(" inlet", ".inlet-bore")
+                                            : subject + ".bore"))),
             Map.entry("intake.breathers-left-low", field("intake.breathers-needed", "vehicle.intake.breathers")),
             Map.entry("recovery.winch-small", part("recovery.winch-needed", "pull")),
             Map.entry("recovery.strap-weak", part("recovery.strap-needed", "strength")),
@@ -94,9 +125,11 @@ class PassingValueTest {
             Map.entry("towing.ball-light", field("towing.ball-needed", "trailer.ball")),
             Map.entry("tyres.load-over", tyres("tyres.index-needed")),
             Map.entry("tyres.weaker-than-axle", tyres("tyres.axle-index-needed")),
-            Map.entry("tyres.wheel-over", planned("tyres.wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels",
-                    ".rating")),
-            Map.entry("tyres.wheel-weaker-than-axle",
+            Map.entry(
+                    "tyres.wheel-over",
+                    planned("tyres.wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels", ".rating")),
+            Map.entry(
+                    "tyres.wheel-weaker-than-axle",
                     planned("tyres.axle-wheel-needed", Fitment.Kind.WHEELS, "vehicle.wheels", ".rating")));
 
     @Test
@@ -118,24 +151,35 @@ class PassingValueTest {
     }
 
     private static void justPasses(Cases.Case each, Finding finding, Passing passing) throws FaultsException {
-        Measure needed = finding.evidence().stream().filter(measure -> measure.getName().equals(passing.measure()))
-                .findFirst().orElseThrow();
+        Measure needed = finding.evidence().stream()
+                .filter(measure -> measure.getName().equals(passing.measure()))
+                .findFirst()
+                .orElseThrow();
         String remedy = Wording.remedy(finding);
         assertTrue(remedy.contains(Wording.value(needed)), remedy);
-        List<String> path = List.of(passing.path().apply(each.sheet(), finding.judged().subject()).split("\\."));
-        double digit = Dimension.size(needed.kind().unit()) * Math.pow(10, -needed.kind().decimals());
+        List<String> path = List.of(
+                passing.path().apply(each.sheet(), finding.judged().subject()).split("\\."));
+        double digit = Dimension.size(needed.kind().unit())
+                * Math.pow(10, -needed.kind().decimals());
         assertFalse(fires(each, finding, passing, path, needed, 0), () -> each + ": " + remedy);
-        assertTrue(fires(each, finding, passing, path, needed, digit)
-                || fires(each, finding, passing, path, needed, -digit),
+        assertTrue(
+                fires(each, finding, passing, path, needed, digit)
+                        || fires(each, finding, passing, path, needed, -digit),
                 () -> each + ": less would pass too: " + remedy);
     }
 
-    private static boolean fires(Cases.Case each, Finding finding, Passing passing, List<String> path, Measure needed,
-            double more) throws FaultsException {
-        Node.Mapping changed = Trees.with(each.tree(), path, Wording.quantity(
-                passing.inSheet().apply(each.sheet(), needed.getValue() + more), needed.kind())
-                + (needed.kind().unit().isEmpty() ? "" : " +/- 0 " + needed.kind().unit()));
-        return Adviser.advise(Books.shipped(), Sheets.read(changed)).findings().stream().map(Finding::judged)
+    private static boolean fires(
+            Cases.Case each, Finding finding, Passing passing, List<String> path, Measure needed, double more)
+            throws FaultsException {
+        Node.Mapping changed = Trees.with(
+                each.tree(),
+                path,
+                Wording.quantity(passing.inSheet().apply(each.sheet(), needed.getValue() + more), needed.kind())
+                        + (needed.kind().unit().isEmpty()
+                                ? ""
+                                : " +/- 0 " + needed.kind().unit()));
+        return Adviser.advise(Books.shipped(), Sheets.read(changed)).findings().stream()
+                .map(Finding::judged)
                 .anyMatch(judged -> judged.id().equals(finding.judged().id())
                         && judged.subject().equals(finding.judged().subject())
                         && judged.loadCase().equals(finding.judged().loadCase()));

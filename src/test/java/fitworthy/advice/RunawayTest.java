@@ -30,7 +30,8 @@ class RunawayTest {
 
     private String stopped(Book book, Pace.Bounds bounds) throws Exception {
         Sheet sheet = plain();
-        Fault fault = assertThrows(Runaway.class, () -> Adviser.advise(book, sheet, Set.of(), bounds)).fault();
+        Fault fault = assertThrows(Runaway.class, () -> Adviser.advise(book, sheet, Set.of(), bounds))
+                .fault();
         assertEquals(folder.resolve("rules/mass/mass.drl") + ":1", fault.place().toString());
         assertTrue(fault.problem().startsWith("the rule 'mass.gvm-over' "), fault::toString);
         return fault.problem().substring("the rule 'mass.gvm-over' ".length());
@@ -39,9 +40,11 @@ class RunawayTest {
     @Test
     void aRuleThatFeedsOnItselfIsStoppedByFiringsOrByTime() throws Exception {
         Book book = BooksOfOneRule.unparsed(folder, "update($m);");
-        assertEquals("does not come to rest: with it the rules fired more than 1000 times",
+        assertEquals(
+                "does not come to rest: with it the rules fired more than 1000 times",
                 stopped(book, new Pace.Bounds(1000, FOREVER, FOREVER)));
-        assertEquals("does not come to rest: with it the rules took more than 0.0 s",
+        assertEquals(
+                "does not come to rest: with it the rules took more than 0.0 s",
                 stopped(book, new Pace.Bounds(Integer.MAX_VALUE, 0, FOREVER)));
         assertTrue(stopped(book, Pace.Bounds.USUAL).startsWith("does not come to rest"));
     }
@@ -49,19 +52,29 @@ class RunawayTest {
     /** One loaded mass and two axles seven times over: 128 combinations. */
     @Test
     void aRuleThatMultipliesItsMeasuresIsStoppedBeforeItBegins() throws Exception {
-        Book book = BooksOfOneRule.of(folder, "    $m : Measure(name == \"mass.loaded\", known)\n"
-                + "    Measure(name == \"mass.axle\", known)\n".repeat(7), "mass.loaded, mass.axle");
-        assertEquals("would look at more than 127 combinations of measures",
+        Book book = BooksOfOneRule.of(
+                folder,
+                "    $m : Measure(name == \"mass.loaded\", known)\n"
+                        + "    Measure(name == \"mass.axle\", known)\n".repeat(7),
+                "mass.loaded, mass.axle");
+        assertEquals(
+                "would look at more than 127 combinations of measures",
                 stopped(book, new Pace.Bounds(Integer.MAX_VALUE, FOREVER, 127)));
-        assertEquals(1, Adviser.advise(book, plain(), Set.of(), new Pace.Bounds(Integer.MAX_VALUE, FOREVER, 128))
-                .findings()
-                .size());
+        assertEquals(
+                1,
+                Adviser.advise(book, plain(), Set.of(), new Pace.Bounds(Integer.MAX_VALUE, FOREVER, 128))
+                        .findings()
+                        .size());
     }
 
     @Test
     void theFiringsAllowedMayAllBeUsed() throws Exception {
         Book book = BooksOfOneRule.of(folder, "    $m : Measure(name == \"mass.loaded\", known)", "mass.loaded");
-        assertEquals(1, Adviser.advise(book, plain(), Set.of(), new Pace.Bounds(1, FOREVER, 1)).findings().size());
+        assertEquals(
+                1,
+                Adviser.advise(book, plain(), Set.of(), new Pace.Bounds(1, FOREVER, 1))
+                        .findings()
+                        .size());
         assertTrue(stopped(book, new Pace.Bounds(0, FOREVER, 1)).contains("fired more than 0 times"));
     }
 }

@@ -23,7 +23,8 @@ public final class Sheets {
     /** The tree that {@link #plainWith} reads. */
     static Node.Mapping treeWith(String changes) {
         List<Fault> faults = new ArrayList<>();
-        return Trees.merged(NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
+        return Trees.merged(
+                NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
                 NodeReader.read("changes", changes, faults));
     }
 

@@ -60,8 +60,11 @@ final class Told {
 
     /** What an item is about, without its figures. */
     private static String name(JsonNode item) {
-        return item.isTextual() ? item.asText() : item.path("id").asText() + "|" + item.path("measure").asText() + "|"
-                + item.path("subject").asText() + "|" + item.path("case").asText() + "|" + item.path("field").asText();
+        return item.isTextual()
+                ? item.asText()
+                : item.path("id").asText() + "|" + item.path("measure").asText() + "|"
+                        + item.path("subject").asText() + "|"
+                        + item.path("case").asText() + "|" + item.path("field").asText();
     }
 
     /**

@@ -89,13 +89,17 @@ final class Twigs {
         }
         if (node instanceof Node.Mapping mapping) {
             Map<String, Node.Entry> entries = new LinkedHashMap<>();
-            mapping.entries().forEach((key, entry) -> entries.put(key,
-                    new Node.Entry(entry.place(), each(key, entry.value(), change))));
+            mapping.entries()
+                    .forEach((key, entry) ->
+                            entries.put(key, new Node.Entry(entry.place(), each(key, entry.value(), change))));
             return new Node.Mapping(mapping.place(), entries);
         }
         if (node instanceof Node.Listing listing) {
-            return new Node.Listing(listing.place(), listing.items().stream().map(item -> each(field, item, change))
-                    .toList());
+            return new Node.Listing(
+                    listing.place(),
+                    listing.items().stream()
+                            .map(item -> each(field, item, change))
+                            .toList());
         }
         return node;
     }

@@ -12,9 +12,12 @@ class UnsprungMassTest {
     @Test
     void anUnsprungMassAsLargeAsTheAxlesKerbMassIsRefused() throws FaultsException {
         Sheets.plainWith("vehicle: {suspension: {front: {unsprung: 1249 kg}, rear: {unsprung: 1049 kg}}}");
-        FaultsException refused = assertThrows(FaultsException.class, () -> Sheets.plainWith(
-                "vehicle: {suspension: {front: {unsprung: 1250 kg}, rear: {unsprung: 1050 kg}}}"));
+        FaultsException refused = assertThrows(
+                FaultsException.class,
+                () -> Sheets.plainWith(
+                        "vehicle: {suspension: {front: {unsprung: 1250 kg}, rear: {unsprung: 1050 kg}}}"));
         assertEquals(2, refused.faults().size());
-        assertEquals("vehicle.suspension.front.unsprung", refused.faults().get(0).path());
+        assertEquals(
+                "vehicle.suspension.front.unsprung", refused.faults().get(0).path());
     }
 }

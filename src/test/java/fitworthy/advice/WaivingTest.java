@@ -33,12 +33,15 @@ class WaivingTest {
     }
 
     private static Finding over(Advice advice) {
-        return advice.findings().stream().filter(each -> each.judged().id().equals("mass.gvm-over")).findFirst()
+        return advice.findings().stream()
+                .filter(each -> each.judged().id().equals("mass.gvm-over"))
+                .findFirst()
                 .orElseThrow();
     }
 
     private static void waivesNothing(State state, Advice advice) {
-        assertEquals(List.of(state), advice.waivers().stream().map(Waiving::state).toList());
+        assertEquals(
+                List.of(state), advice.waivers().stream().map(Waiving::state).toList());
         assertTrue(advice.findings().stream().allMatch(each -> each.waiver().isEmpty()));
     }
 
@@ -51,7 +54,9 @@ class WaivingTest {
         assertEquals(advise(HEAVY).findings().size(), waived.findings().size());
         assertEquals(Optional.empty(), waived.worst());
         assertFalse(waived.asksForAction());
-        assertEquals(List.of(State.ACTIVE), waived.waivers().stream().map(Waiving::state).toList());
+        assertEquals(
+                List.of(State.ACTIVE),
+                waived.waivers().stream().map(Waiving::state).toList());
     }
 
     @Test
@@ -64,7 +69,9 @@ class WaivingTest {
 
     @Test
     void aStopIsWaivedOnlyForANamedSubjectAndLoading() throws FaultsException {
-        for (String wide : List.of("rule: mass.gvm-over", "rule: mass.gvm-over, subject: vehicle",
+        for (String wide : List.of(
+                "rule: mass.gvm-over",
+                "rule: mass.gvm-over, subject: vehicle",
                 "rule: mass.gvm-over, in: everything aboard")) {
             Advice advice = advise(HEAVY + waivers(wide, "2026-12-31"));
             waivesNothing(State.TOO_WIDE, advice);
@@ -77,28 +84,39 @@ class WaivingTest {
     void aMilderFindingMayBeWaivedWhereverItComesUp() throws FaultsException {
         String tight = "vehicle: {ratings: {gvm: 2597 kg}}\n";
         assertEquals(Optional.of(Severity.NOTE), advise(tight).worst());
-        assertEquals(Optional.empty(), advise(tight + waivers("rule: mass.gvm-tight", "2026-12-31")).worst());
+        assertEquals(
+                Optional.empty(),
+                advise(tight + waivers("rule: mass.gvm-tight", "2026-12-31")).worst());
     }
 
     @Test
     void anotherSubjectOrLoadingIsNotWaived() throws FaultsException {
-        waivesNothing(State.NOTHING_FOUND, advise(HEAVY + waivers("rule: mass.gvm-over, subject: rear axle,"
-                + " in: everything aboard", "2026-12-31")));
+        waivesNothing(
+                State.NOTHING_FOUND,
+                advise(HEAVY
+                        + waivers(
+                                "rule: mass.gvm-over, subject: rear axle," + " in: everything aboard", "2026-12-31")));
         waivesNothing(State.NOTHING_FOUND, advise(waivers(WHOLE, "2026-12-31")));
         String cases = "cases: [{name: empty, carrying: []}, {name: laden}]\n";
         Advice advice = advise("vehicle: {ratings: {gvm: 2400 kg}}\n" + cases
                 + waivers("rule: mass.gvm-over, subject: vehicle, in: laden", "2026-12-31"));
-        assertEquals(List.of("laden"), advice.findings().stream().filter(each -> each.waiver().isPresent())
-                .map(each -> each.judged().loadCase()).toList());
+        assertEquals(
+                List.of("laden"),
+                advice.findings().stream()
+                        .filter(each -> each.waiver().isPresent())
+                        .map(each -> each.judged().loadCase())
+                        .toList());
         assertEquals(Optional.of(Severity.STOP), advice.worst());
     }
 
     /** A waiver of a loading that was not looked at is not called idle. */
     @Test
     void aLoadingThatWasNotLookedAtSaysNothingOfItsWaivers() throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(),
+        Advice advice = Adviser.advise(
+                Books.shipped(),
                 Sheets.plainWith("cases: [{name: empty, carrying: []}, {name: laden}]\n"
-                + waivers("rule: mass.gvm-over, subject: vehicle, in: laden", "2026-12-31")), Set.of("empty"));
+                        + waivers("rule: mass.gvm-over, subject: vehicle, in: laden", "2026-12-31")),
+                Set.of("empty"));
         assertEquals(List.of(), advice.waivers());
     }
 
@@ -106,7 +124,8 @@ class WaivingTest {
     void whatIsNotAssessedCannotBeWaived() throws FaultsException {
         Advice advice = advise("vehicle: {ratings: {gvm: }}\n" + waivers(WHOLE, "2026-12-31"));
         waivesNothing(State.NOT_ASSESSED, advice);
-        assertTrue(advice.notAssessed().stream().anyMatch(each -> each.judged().id().equals("mass.gvm-over")));
+        assertTrue(advice.notAssessed().stream()
+                .anyMatch(each -> each.judged().id().equals("mass.gvm-over")));
         assertTrue(advice.asksForAction());
     }
 
@@ -114,23 +133,31 @@ class WaivingTest {
     @Test
     void mendingTreatsAWaivedStopAsStillThere() throws FaultsException {
         var tree = Sheets.treeWith(HEAVY + waivers(WHOLE, "2026-12-31"));
-        var mending = Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, tried -> { });
+        var mending = Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, tried -> {});
         assertFalse(mending.offers().isEmpty());
-        mending.offers().forEach(offer -> assertTrue(offer.advice().findings().stream()
-                .noneMatch(each -> each.judged().id().equals("mass.gvm-over"))));
+        mending.offers()
+                .forEach(offer -> assertTrue(offer.advice().findings().stream()
+                        .noneMatch(each -> each.judged().id().equals("mass.gvm-over"))));
     }
 
     @Test
     void everyFieldButTheScopeIsNeededAndTheRuleAndLoadingHaveToExist() {
-        assertEquals(4, assertThrows(FaultsException.class, () -> advise("waivers: [{subject: vehicle}]")).faults()
-                .size());
+        assertEquals(
+                4,
+                assertThrows(FaultsException.class, () -> advise("waivers: [{subject: vehicle}]"))
+                        .faults()
+                        .size());
         List<Fault> faults = new ArrayList<>();
         Waiving.check(Sheets.treeWith(waivers("rule: mass.gvm-ovr", "2026-12-31")), book(), faults);
-        assertEquals(List.of("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean "
-                + "'mass.gvm-over'?)"),
+        assertEquals(
+                List.of("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean "
+                        + "'mass.gvm-over'?)"),
                 faults.stream().map(each -> each.path() + ": " + each.problem()).toList());
-        String unknown = assertThrows(FaultsException.class, () -> advise("cases: [{name: laden}]\n"
-                + waivers("rule: mass.gvm-over, in: landed", "2026-12-31"))).getMessage();
+        String unknown = assertThrows(
+                        FaultsException.class,
+                        () -> advise(
+                                "cases: [{name: laden}]\n" + waivers("rule: mass.gvm-over, in: landed", "2026-12-31")))
+                .getMessage();
         assertTrue(unknown.contains("waivers.1.in: 'landed' is not among the cases (did you mean 'laden'?)"), unknown);
     }
 

@@ -48,15 +48,21 @@ class InOrderTest {
     /** Each first of two waits for the second to be done, so results are ready out of order. */
     @Test
     void resultsComeInTheOrderOfTheInputs() {
-        List<CountDownLatch> done = IntStream.rangeClosed(0, 1000).mapToObj(each -> new CountDownLatch(1)).toList();
+        List<CountDownLatch> done = IntStream.rangeClosed(0, 1000)
+                .mapToObj(each -> new CountDownLatch(1))
+                .toList();
         List<Integer> results = new ArrayList<>();
-        InOrder.run(new Counting(1000), number -> {
-            if (number % 2 == 1) {
-                await(done.get(number + 1));
-            }
-            done.get(number).countDown();
-            return -number;
-        }, results::add, JOBS);
+        InOrder.run(
+                new Counting(1000),
+                number -> {
+                    if (number % 2 == 1) {
+                        await(done.get(number + 1));
+                    }
+                    done.get(number).countDown();
+                    return -number;
+                },
+                results::add,
+                JOBS);
         assertEquals(IntStream.rangeClosed(1, 1000).mapToObj(each -> -each).toList(), results);
     }
 
@@ -68,18 +74,22 @@ class InOrderTest {
         CountDownLatch others = new CountDownLatch(most - 1);
         AtomicInteger given = new AtomicInteger();
         AtomicInteger largest = new AtomicInteger();
-        InOrder.run(in, number -> {
-            if (number == 1) {
-                await(others);
-                assertEquals(most, in.taken.get(), "taken in while the first was not given out");
-            } else {
-                others.countDown();
-            }
-            return number;
-        }, number -> {
-            largest.accumulateAndGet(in.taken.get() - given.get(), Math::max);
-            given.incrementAndGet();
-        }, JOBS);
+        InOrder.run(
+                in,
+                number -> {
+                    if (number == 1) {
+                        await(others);
+                        assertEquals(most, in.taken.get(), "taken in while the first was not given out");
+                    } else {
+                        others.countDown();
+                    }
+                    return number;
+                },
+                number -> {
+                    largest.accumulateAndGet(in.taken.get() - given.get(), Math::max);
+                    given.incrementAndGet();
+                },
+                JOBS);
         assertEquals(5000, given.get());
         assertEquals(most, largest.get());
     }
@@ -88,12 +98,18 @@ class InOrderTest {
     void failureOfWorkEndsItAfterWhatCameBefore() {
         List<Integer> results = new ArrayList<>();
         Counting in = new Counting(1_000_000);
-        IllegalStateException failure = assertThrows(IllegalStateException.class, () -> InOrder.run(in, number -> {
-            if (number == 100) {
-                throw new IllegalStateException("the hundredth");
-            }
-            return number;
-        }, results::add, JOBS));
+        IllegalStateException failure = assertThrows(
+                IllegalStateException.class,
+                () -> InOrder.run(
+                        in,
+                        number -> {
+                            if (number == 100) {
+                                throw new IllegalStateException("the hundredth");
+                            }
+                            return number;
+                        },
+                        results::add,
+                        JOBS));
         assertEquals("the hundredth", failure.getMessage());
         assertEquals(IntStream.rangeClosed(1, 99).boxed().toList(), results);
         assertTrue(in.taken.get() <= 99 + 4 * JOBS, in.taken + " taken");

@@ -47,17 +47,22 @@ class InputsTest {
             file(name, "");
         }
         Files.createDirectory(folder.resolve("old.yaml"));
-        assertEquals(List.of("B.yaml", "a.json", "b.yaml", "c.yml"),
-                places(List.of(folder), InputStream.nullInputStream()));
-        assertEquals(OptionalInt.of(4), Inputs.of(List.of(folder), InputStream.nullInputStream()).count());
+        assertEquals(
+                List.of("B.yaml", "a.json", "b.yaml", "c.yml"), places(List.of(folder), InputStream.nullInputStream()));
+        assertEquals(
+                OptionalInt.of(4),
+                Inputs.of(List.of(folder), InputStream.nullInputStream()).count());
     }
 
     @Test
     void linesAreNumberedAsInTheFileAndEmptyOnesPassedOver() throws IOException, FaultsException {
         Path many = file("many.ndjson", "{}\r\n\n  \t\n{}\nx");
-        assertEquals(List.of("many.ndjson:1", "many.ndjson:4", "many.ndjson:5", "-:2", "one.yaml"), places(
-                List.of(many, Path.of("-"), file("one.yaml", "")), lines("\n{}\n")));
-        assertEquals(OptionalInt.empty(), Inputs.of(List.of(many), InputStream.nullInputStream()).count());
+        assertEquals(
+                List.of("many.ndjson:1", "many.ndjson:4", "many.ndjson:5", "-:2", "one.yaml"),
+                places(List.of(many, Path.of("-"), file("one.yaml", "")), lines("\n{}\n")));
+        assertEquals(
+                OptionalInt.empty(),
+                Inputs.of(List.of(many), InputStream.nullInputStream()).count());
     }
 
     @Test
@@ -82,8 +87,12 @@ class InputsTest {
                 faults.forEach(fault -> told.add(fault.place() + " " + fault.problem()));
             });
         }
-        assertEquals(List.of("-:2:10 'a' is given twice; first on line 2", "-:3 the line is not a JSON object",
-                "-:4:7 the control character U+0007 stands here"), told);
+        assertEquals(
+                List.of(
+                        "-:2:10 'a' is given twice; first on line 2",
+                        "-:3 the line is not a JSON object",
+                        "-:4:7 the control character U+0007 stands here"),
+                told);
     }
 
     @Test
@@ -106,7 +115,8 @@ class InputsTest {
             inputs.next();
             List<Fault> faults = new ArrayList<>();
             inputs.next().text(faults);
-            assertEquals("-:2:10: the file is not UTF-8 text from here on\n    right: save it as UTF-8",
+            assertEquals(
+                    "-:2:10: the file is not UTF-8 text from here on\n    right: save it as UTF-8",
                     faults.get(0).toString());
         }
     }
@@ -114,10 +124,13 @@ class InputsTest {
     @Test
     void whatIsNotThereIsToldBeforeAnythingIsDone() throws IOException {
         Files.createDirectory(folder.resolve("empty"));
-        FaultsException refused = assertThrows(FaultsException.class, () -> Inputs.of(
-                List.of(folder.resolve("none.yaml"), folder.resolve("empty"), file("one.yaml", "")),
-                InputStream.nullInputStream()));
-        assertEquals(List.of("there is no sheet in this folder", "there is no such file"),
+        FaultsException refused = assertThrows(
+                FaultsException.class,
+                () -> Inputs.of(
+                        List.of(folder.resolve("none.yaml"), folder.resolve("empty"), file("one.yaml", "")),
+                        InputStream.nullInputStream()));
+        assertEquals(
+                List.of("there is no sheet in this folder", "there is no such file"),
                 refused.faults().stream().map(Fault::problem).toList());
     }
 }

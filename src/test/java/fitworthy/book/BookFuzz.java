@@ -22,8 +22,15 @@ import java.util.List;
  */
 public final class BookFuzz {
 
-    static final List<String> FILES = List.of("book.yaml", "sources.yaml", "mass/cards.yaml", "mass/practice.yaml",
-            "tables/load-index.csv", "tables/speed-symbol.csv", "tables/cable.csv", "tables/order.csv",
+    static final List<String> FILES = List.of(
+            "book.yaml",
+            "sources.yaml",
+            "mass/cards.yaml",
+            "mass/practice.yaml",
+            "tables/load-index.csv",
+            "tables/speed-symbol.csv",
+            "tables/cable.csv",
+            "tables/order.csv",
             "mass/mass.drl");
 
     private static Path rules;
@@ -70,7 +77,7 @@ public final class BookFuzz {
         byte[] right = Files.exists(file) ? Files.readAllBytes(file) : null;
         Files.write(file, content);
         try {
-            BookLoader.load(rules, rules.resolveSibling(rules.getFileName() + "-cache"), sentence -> { });
+            BookLoader.load(rules, rules.resolveSibling(rules.getFileName() + "-cache"), sentence -> {});
             return List.of();
         } catch (FaultsException e) {
             return e.faults();

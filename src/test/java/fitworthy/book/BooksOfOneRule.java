@@ -17,8 +17,13 @@ public final class BooksOfOneRule {
     public static void write(Path rules) throws IOException {
         Files.createDirectories(rules.resolve("mass"));
         Files.createDirectories(rules.resolve("tables"));
-        for (String file : List.of("book.yaml", "sources.yaml", "tables/load-index.csv", "tables/speed-symbol.csv",
-                "tables/cable.csv", "tables/order.csv")) {
+        for (String file : List.of(
+                "book.yaml",
+                "sources.yaml",
+                "tables/load-index.csv",
+                "tables/speed-symbol.csv",
+                "tables/cable.csv",
+                "tables/order.csv")) {
             Files.copy(Books.RULES.resolve(file), rules.resolve(file));
         }
         firstPart(rules, "mass/mass.drl", "\nrule ");
@@ -34,22 +39,31 @@ public final class BooksOfOneRule {
     public static Book of(Path folder, String condition, String measures) throws Exception {
         Path rules = folder.resolve("rules");
         write(rules);
-        Files.writeString(rules.resolve("mass/mass.drl"), "rule \"mass.gvm-over\"\nwhen\n" + condition
-                + "\nthen\n    advice.give(\"mass.gvm-over\", $m);\nend\n");
+        Files.writeString(
+                rules.resolve("mass/mass.drl"),
+                "rule \"mass.gvm-over\"\nwhen\n" + condition
+                        + "\nthen\n    advice.give(\"mass.gvm-over\", $m);\nend\n");
         Path cards = rules.resolve("mass/cards.yaml");
         Files.writeString(cards, Files.readString(cards).replace("about: [mass.loaded]", "about: [" + measures + "]"));
-        return BookLoader.load(rules, folder.resolve("cache"), sentence -> { });
+        return BookLoader.load(rules, folder.resolve("cache"), sentence -> {});
     }
 
     /** One whose rule does more than the parser would pass: it was compiled without asking it. */
     public static Book unparsed(Path folder, String consequence) throws Exception {
         Book book = of(folder, "    $m : Measure(name == \"mass.loaded\", known)", "mass.loaded");
-        String text = "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence
-                + " end";
-        return new Book(book.cover(), book.hash(), book.regions(), book.cards(), book.rules(), book.practice(),
+        String text =
+                "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence + " end";
+        return new Book(
+                book.cover(),
+                book.hash(),
+                book.regions(),
+                book.cards(),
+                book.rules(),
+                book.practice(),
                 book.sources(),
-                book.places(), book.tables(), RuleCompiler.load(
-                        RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())),
+                book.places(),
+                book.tables(),
+                RuleCompiler.load(RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())),
                 book.house());
     }
 }

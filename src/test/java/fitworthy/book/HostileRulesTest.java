@@ -39,11 +39,13 @@ class HostileRulesTest {
 
     /** What much of the code would make, in the folder that the tests run in. */
     private static final Path MARK = Path.of("hostile-ran");
+
     private static final Pattern CHARACTER = Pattern.compile("<U\\+([0-9A-F]{4})>");
     private static final Pattern ROW = Pattern.compile("(\\d+): (.+?) => (.*)");
 
     @TempDir
     private Path home;
+
     private Path drl;
 
     @BeforeEach
@@ -69,17 +71,21 @@ class HostileRulesTest {
             for (String each : parts[1].split("\n")) {
                 Matcher row = ROW.matcher(each);
                 assertTrue(row.matches(), each);
-                table.add(new Hostile(name + ": " + row.group(3), template.replace("{}", shown(row.group(3))),
-                        Integer.parseInt(row.group(1)), row.group(2)));
+                table.add(new Hostile(
+                        name + ": " + row.group(3),
+                        template.replace("{}", shown(row.group(3))),
+                        Integer.parseInt(row.group(1)),
+                        row.group(2)));
             }
             return table;
         }
     }
 
     private static String shown(String code) {
-        return CHARACTER.matcher(code.replace(" ¶ ", "\n").replace("¶", "\n"))
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        String.valueOf((char) Integer.parseInt(found.group(1), 16))));
+        return CHARACTER
+                .matcher(code.replace(" ¶ ", "\n").replace("¶", "\n"))
+                .replaceAll(
+                        found -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(found.group(1), 16))));
     }
 
     @TestFactory
@@ -95,8 +101,10 @@ class HostileRulesTest {
     private void refused(Hostile hostile) throws IOException {
         Files.writeString(drl, hostile.text());
         List<String> told = new ArrayList<>();
-        List<Fault> faults = assertThrows(FaultsException.class, () ->
-                BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add)).faults();
+        List<Fault> faults = assertThrows(
+                        FaultsException.class,
+                        () -> BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add))
+                .faults();
         assertEquals(List.of(), told, "it was given to the compiler");
         assertFalse(Files.exists(MARK), "it ran");
         Fault first = faults.get(0);
@@ -122,25 +130,48 @@ class HostileRulesTest {
                 large("brackets in a condition", "(".repeat(3000) + axle + ")".repeat(3000), 4, deep),
                 large("nots", "not (".repeat(3000) + axle + ")".repeat(3000), 4, deep),
                 large("bare nots", "not ".repeat(3000) + axle, 4, "not readable"),
-                large("brackets in a comparison", "Measure(name == \"mass.axle\", " + "(".repeat(3000) + "known"
-                        + ")".repeat(3000) + ")", 4, deep),
+                large(
+                        "brackets in a comparison",
+                        "Measure(name == \"mass.axle\", " + "(".repeat(3000) + "known" + ")".repeat(3000) + ")",
+                        4,
+                        deep),
                 large("open brackets", "(".repeat(3000), 4, deep),
                 large("calls in calls", "Measure(" + "f(".repeat(3000) + ")".repeat(3000) + ")", 4, deep),
-                large("casts", "Measure(name == \"mass.axle\", " + "(value)".repeat(3000) + "known)", 4,
+                large(
+                        "casts",
+                        "Measure(name == \"mass.axle\", " + "(value)".repeat(3000) + "known)",
+                        4,
                         "a value follows brackets that compare nothing"),
-                large("negations", "Measure(name == \"mass.axle\", " + "!".repeat(3000) + "known)", 4,
+                large(
+                        "negations",
+                        "Measure(name == \"mass.axle\", " + "!".repeat(3000) + "known)",
+                        4,
                         "'!' or '-' stands twice"),
-                large("square brackets", "Measure(known == " + "[".repeat(30) + "]".repeat(30) + ")", 4,
+                large(
+                        "square brackets",
+                        "Measure(known == " + "[".repeat(30) + "]".repeat(30) + ")",
+                        4,
                         "'[' has no place in a rule file"),
-                large("a long comparison", "Measure(name == \"mass.axle\", known" + " && known".repeat(100) + ")", 4,
+                large(
+                        "a long comparison",
+                        "Measure(name == \"mass.axle\", known" + " && known".repeat(100) + ")",
+                        4,
                         "is not a plain comparison"),
-                large("a long word", "Measure(name == \"mass.axle\", word == \"" + "x".repeat(1000) + "\")", 4,
+                large(
+                        "a long word",
+                        "Measure(name == \"mass.axle\", word == \"" + "x".repeat(1000) + "\")",
+                        4,
                         "is not a plain comparison"),
-                large("alternatives", "(Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n".repeat(
-                        24), 1, "more than 50 alternatives once 'or' is multiplied out"),
-                large("alternatives in exists",
-                        "exists (Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n"
-                        .repeat(24), 1, "more than 50 alternatives once 'or' is multiplied out"),
+                large(
+                        "alternatives",
+                        "(Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n".repeat(24),
+                        1,
+                        "more than 50 alternatives once 'or' is multiplied out"),
+                large(
+                        "alternatives in exists",
+                        "exists (Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n".repeat(24),
+                        1,
+                        "more than 50 alternatives once 'or' is multiplied out"),
                 large("patterns", (axle + "\n").repeat(8), 1, "joins more than 8 patterns"),
                 large("length", "// " + "x".repeat(RuleLexis.LONGEST), 1, "the file is longer than 65536 characters"));
     }
@@ -148,12 +179,16 @@ class HostileRulesTest {
     /** A rule that fires over its own advice ends all the same, since advice is given once a subject. */
     @Test
     void whatIsAllowedStaysAllowed() throws Exception {
-        Files.writeString(drl, "// A note, with 'quotes' [and] {brackets}.\n/* Another\n   one. */\n"
-                + rule("Measure(name == \"mass.axle\", subject == \"front axle\", !(known && (value > 0 || limit < "
-                + "$m.value))) or Advised(id == \"mass.gvm-over\", subject == $m.subject)").replace("\n", "\r\n"));
+        Files.writeString(
+                drl,
+                "// A note, with 'quotes' [and] {brackets}.\n/* Another\n   one. */\n"
+                        + rule("Measure(name == \"mass.axle\", subject == \"front axle\", !(known && (value > 0 || limit < "
+                                        + "$m.value))) or Advised(id == \"mass.gvm-over\", subject == $m.subject)")
+                                .replace("\n", "\r\n"));
         String cards = Files.readString(drl.resolveSibling("cards.yaml"));
-        Files.writeString(drl.resolveSibling("cards.yaml"), cards.replace("about: [mass.loaded]",
-                "about: [mass.loaded, mass.axle]"));
+        Files.writeString(
+                drl.resolveSibling("cards.yaml"),
+                cards.replace("about: [mass.loaded]", "about: [mass.loaded, mass.axle]"));
         List<String> told = new ArrayList<>();
         Book book = BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add);
         assertEquals(1, told.size());
@@ -164,9 +199,11 @@ class HostileRulesTest {
     @Test
     void aNameBoundInEveryPartOfAnOrIsBound() throws Exception {
         List<Fault> faults = new ArrayList<>();
-        RuleParser.parse("a.drl",
+        RuleParser.parse(
+                "a.drl",
                 "rule \"mass.gvm-over\" when ($m : Measure(name == \"mass.loaded\") or $m : Measure(name =="
-                + " \"mass.axle\")) then advice.give(\"mass.gvm-over\", $m); end", Set.of("mass.loaded", "mass.axle"),
+                        + " \"mass.axle\")) then advice.give(\"mass.gvm-over\", $m); end",
+                Set.of("mass.loaded", "mass.axle"),
                 faults);
         assertEquals(List.of(), faults);
     }
@@ -177,12 +214,22 @@ class HostileRulesTest {
         String rule = "rule \"%s\"\nwhen\n    %s Measure(name == \"mass.loaded\")\nthen\n    advice.give(\"%s\", "
                 + "$m);\nend\n\n";
         List<Fault> faults = new ArrayList<>();
-        Map<String, byte[]> compiled = RuleCompiler.compile(Map.of("a/a.drl", rule.formatted("a.one", "$m :", "a.one")
-                + rule.formatted("a.two", "not $m :", "a.two") + rule.formatted("a.three", "$m :", "a.three"),
-                "b/b.drl", rule.formatted("b.one", "$m :", "b.one")), faults);
+        Map<String, byte[]> compiled = RuleCompiler.compile(
+                Map.of(
+                        "a/a.drl",
+                        rule.formatted("a.one", "$m :", "a.one")
+                                + rule.formatted("a.two", "not $m :", "a.two")
+                                + rule.formatted("a.three", "$m :", "a.three"),
+                        "b/b.drl",
+                        rule.formatted("b.one", "$m :", "b.one")),
+                faults);
         assertEquals(Map.of(), compiled);
-        assertEquals(List.of("a/a.drl:8"), faults.stream().map(each -> each.place().toString()).toList());
-        assertEquals("does not compile: $m cannot be resolved to a variable", faults.get(0).problem());
+        assertEquals(
+                List.of("a/a.drl:8"),
+                faults.stream().map(each -> each.place().toString()).toList());
+        assertEquals(
+                "does not compile: $m cannot be resolved to a variable",
+                faults.get(0).problem());
     }
 
     /** That the mark is not there says something only if this code makes it. */

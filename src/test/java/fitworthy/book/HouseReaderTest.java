@@ -38,8 +38,10 @@ class HouseReaderTest {
     }
 
     private List<String> faults(String... lines) {
-        return assertThrows(FaultsException.class, () -> with(lines)).faults().stream().map(String::valueOf)
-                .map(each -> each.substring(each.indexOf("house.yaml"))).toList();
+        return assertThrows(FaultsException.class, () -> with(lines)).faults().stream()
+                .map(String::valueOf)
+                .map(each -> each.substring(each.indexOf("house.yaml")))
+                .toList();
     }
 
     private static Practice found(Book book, String id, String region, LocalDate day) {
@@ -54,20 +56,33 @@ class HouseReaderTest {
     @TestFactory
     Stream<DynamicTest> aLooserValueIsSignedForAndAStricterNeedNotBe() {
         return Stream.of(new String[][] {
-            {"mass.side-most", "5.9 %", "6.1 %"}, {"mass.gvm-reserve", "3.1 %", "2.9 %"},
-            {"body.hold-down-points-least", "100", "0"}, {"mass.behind-axle-most", "54 lb", "56 lb"}})
+                    {"mass.side-most", "5.9 %", "6.1 %"}, {"mass.gvm-reserve", "3.1 %", "2.9 %"},
+                    {"body.hold-down-points-least", "100", "0"}, {"mass.behind-axle-most", "54 lb", "56 lb"}
+                })
                 .map(each -> DynamicTest.dynamicTest(each[0], () -> {
-                    assertFalse(found(with(value(each[0], each[1]) + "}]"), each[0], "au", DAY).house().orElseThrow()
+                    assertFalse(found(with(value(each[0], each[1]) + "}]"), each[0], "au", DAY)
+                            .house()
+                            .orElseThrow()
                             .looser());
                     List<String> refused = faults(value(each[0], each[2]) + "}]");
                     assertEquals(1, refused.size(), refused::toString);
-                    assertTrue(refused.get(0).contains("values.1.value: " + each[2]
-                            + " is looser than the book's, which takes a reason and a name. In place of "),
+                    assertTrue(
+                            refused.get(0)
+                                    .contains(
+                                            "values.1.value: " + each[2]
+                                                    + " is looser than the book's, which takes a reason and a name. In place of "),
                             refused.get(0));
-                    assertEquals(1, faults(value(each[0], each[2]) + ", reason: Weighed}]").size(),
+                    assertEquals(
+                            1,
+                            faults(value(each[0], each[2]) + ", reason: Weighed}]")
+                                    .size(),
                             "a reason without a name");
-                    assertEquals(1, faults(value(each[0], each[2]) + ", reason: Weighed, name: ' '}]").size());
-                    assertTrue(found(with(value(each[0], each[2]) + SIGNED + "]"), each[0], "au", DAY).house()
+                    assertEquals(
+                            1,
+                            faults(value(each[0], each[2]) + ", reason: Weighed, name: ' '}]")
+                                    .size());
+                    assertTrue(found(with(value(each[0], each[2]) + SIGNED + "]"), each[0], "au", DAY)
+                            .house()
                             .orElseThrow()
                             .looser());
                 }));
@@ -76,8 +91,10 @@ class HouseReaderTest {
     @Test
     void whereTheRulesDoNotTellWhichWayIsStricterAnyChangeIsSignedFor() throws FaultsException, IOException {
         for (String value : List.of("29 m", "31 m")) {
-            assertTrue(faults(value("mirrors.far-distance", value) + "}]").get(0).contains("values.1.value: " + value
-                    + " changes a value of which the rules do not tell which way is stricter"));
+            assertTrue(faults(value("mirrors.far-distance", value) + "}]")
+                    .get(0)
+                    .contains("values.1.value: " + value
+                            + " changes a value of which the rules do not tell which way is stricter"));
             with(value("mirrors.far-distance", value) + SIGNED + "]");
         }
     }
@@ -87,8 +104,9 @@ class HouseReaderTest {
     void aValueWhereNothingIsRecordedIsSignedFor() throws FaultsException, IOException {
         String light = "values: [{practice: mass.light-gvm-most, region: %s, from: 2026-01-01, value: 3000 kg";
         with(String.format(light, "au") + "}]");
-        assertTrue(faults(String.format(light, "any") + "}]").get(0).contains(
-                "3000 kg would let a check be met that is not assessed now, which takes a reason and a name."
+        assertTrue(faults(String.format(light, "any") + "}]")
+                .get(0)
+                .contains("3000 kg would let a check be met that is not assessed now, which takes a reason and a name."
                         + " The book records nothing here."));
         Practice set = found(with(String.format(light, "any") + SIGNED + "]"), "mass.light-gvm-most", "any", DAY);
         assertTrue(set.house().orElseThrow().looser());
@@ -98,13 +116,18 @@ class HouseReaderTest {
     @Test
     void aValueWhereNoLimitAppliesNeedNotBeSignedFor() throws FaultsException, IOException {
         Book book = Books.shipped();
-        String[] none = book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
-                .filter(value -> value.none() && Stricter.of(book, entry.getKey()) != Stricter.UNTOLD)
-                .map(value -> new String[] {entry.getKey(), value.region(), entry.getValue().unit()})).findFirst()
+        String[] none = book.practice().entrySet().stream()
+                .flatMap(entry -> entry.getValue().values().stream()
+                        .filter(value -> value.none() && Stricter.of(book, entry.getKey()) != Stricter.UNTOLD)
+                        .map(value -> new String[] {
+                            entry.getKey(), value.region(), entry.getValue().unit()
+                        }))
+                .findFirst()
                 .orElseThrow();
         Book over = with("values: [{practice: " + none[0] + ", region: " + none[1] + ", from: 2026-01-01, value: 5 "
                 + none[2] + "}]");
-        assertEquals("The book says that no such limit applies here.",
+        assertEquals(
+                "The book says that no such limit applies here.",
                 found(over, none[0], none[1], DAY).house().orElseThrow().inPlaceOf());
     }
 
@@ -114,12 +137,21 @@ class HouseReaderTest {
      */
     @Test
     void aValueHoldsFromItsDayInItsRegionAndThoseBelow() throws FaultsException, IOException {
-        Book book = with("values:", "  - {practice: mass.side-most, region: au, from: 2026-07-01, value: 5 %}",
+        Book book = with(
+                "values:",
+                "  - {practice: mass.side-most, region: au, from: 2026-07-01, value: 5 %}",
                 "  - {practice: mass.side-most, region: au, from: 2026-11-25, value: 4 %}",
                 "  - {practice: mass.side-most, region: au-sa, from: 2026-07-01, value: 3 %}");
-        assertEquals(0.06, found(book, "mass.side-most", "au-nsw", LocalDate.of(2026, 6, 30)).value());
-        assertEquals(0.05, found(book, "mass.side-most", "au-nsw", LocalDate.of(2026, 7, 1)).value());
-        assertEquals(0.05, found(book, "mass.side-most", "au-nsw", DAY.minusDays(1)).value());
+        assertEquals(
+                0.06,
+                found(book, "mass.side-most", "au-nsw", LocalDate.of(2026, 6, 30))
+                        .value());
+        assertEquals(
+                0.05,
+                found(book, "mass.side-most", "au-nsw", LocalDate.of(2026, 7, 1))
+                        .value());
+        assertEquals(
+                0.05, found(book, "mass.side-most", "au-nsw", DAY.minusDays(1)).value());
         assertEquals(0.04, found(book, "mass.side-most", "au-nsw", DAY).value());
         assertEquals(0.03, found(book, "mass.side-most", "au-sa", DAY).value());
         assertEquals(0.06, found(book, "mass.side-most", "uk", DAY).value());
@@ -133,8 +165,14 @@ class HouseReaderTest {
         with(String.format(line, "au") + "}]");
         assertEquals(1, faults(String.format(line, "any") + "}]").size());
         Book book = with(String.format(line, "any") + SIGNED + "]");
-        assertFalse(found(book, "mass.light-gvm-most", "au", DAY).house().orElseThrow().looser());
-        assertTrue(found(book, "mass.light-gvm-most", "uk", DAY).house().orElseThrow().looser());
+        assertFalse(found(book, "mass.light-gvm-most", "au", DAY)
+                .house()
+                .orElseThrow()
+                .looser());
+        assertTrue(found(book, "mass.light-gvm-most", "uk", DAY)
+                .house()
+                .orElseThrow()
+                .looser());
     }
 
     @Test
@@ -144,8 +182,10 @@ class HouseReaderTest {
         assertEquals(Books.shipped().hash(), book.hash());
         Practice set = found(book, "mass.side-most", "au", DAY);
         assertEquals(Basis.HOUSE, set.entry().basis().value());
-        assertEquals("In place of 6 %, any from 2000-01-01, common practice of the trade. Looser: Every wheel is "
-                + "weighed. (Workshop manager)", set.entry().note());
+        assertEquals(
+                "In place of 6 %, any from 2000-01-01, common practice of the trade. Looser: Every wheel is "
+                        + "weighed. (Workshop manager)",
+                set.entry().note());
     }
 
     @Test
@@ -154,10 +194,16 @@ class HouseReaderTest {
         assertTrue(raised.cards().get("mass.gvm-tight").severity().is(Severity.STOP));
         assertFalse(raised.house().severities().get("mass.gvm-tight").milder());
         String milder = "severities: [{rule: mass.gvm-over, severity: change";
-        assertEquals(List.of("house.yaml:2:46: severities.1.severity: change is milder than the book's stop, which "
-                + "takes a reason and a name\n    right: reason: why the shop may, and name: who stands for it, such "
-                + "as Workshop manager"), faults(milder + "}]"));
-        assertTrue(with(milder + SIGNED + "]").house().severities().get("mass.gvm-over").milder());
+        assertEquals(
+                List.of("house.yaml:2:46: severities.1.severity: change is milder than the book's stop, which "
+                        + "takes a reason and a name\n    right: reason: why the shop may, and name: who stands for it, such "
+                        + "as Workshop manager"),
+                faults(milder + "}]"));
+        assertTrue(with(milder + SIGNED + "]")
+                .house()
+                .severities()
+                .get("mass.gvm-over")
+                .milder());
     }
 
     @Test
@@ -169,14 +215,17 @@ class HouseReaderTest {
 
     @Test
     void everyFaultIsToldWithItsPlaceAndWhatWouldBeRight() {
-        List<String> faults = faults("values:",
+        List<String> faults = faults(
+                "values:",
                 "  - {practice: mass.side-mots, region: any, from: 2026-01-01, value: 5 %}",
                 "  - {practice: mass.side-most, region: auu, from: 2026-01-01, value: 5 kg}",
                 "  - {practice: mass.side-most, region: au, from: 2026-13-01, value: none}",
                 "  - {practice: mass.gvm-reserve, region: au, from: 2026-01-01, value: 4}",
                 "  - {practice: mass.gvm-reserve, region: au, from: 2026-01-01, value: 4 %, because: x}",
-                "severities:", "  - {rule: mass.gvm-ovr, severity: stop}",
-                "  - {rule: mass.gvm-over, severity: note}", "  - {rule: mass.gvm-over, severity: halt}");
+                "severities:",
+                "  - {rule: mass.gvm-ovr, severity: stop}",
+                "  - {rule: mass.gvm-over, severity: note}",
+                "  - {rule: mass.gvm-over, severity: halt}");
         List<String> beginnings = List.of(
                 "house.yaml:3:16: values.1.practice: the rule book has no practice value 'mass.side-mots' (did you mean"
                         + " 'mass.side-most'?)\n    right: an id",

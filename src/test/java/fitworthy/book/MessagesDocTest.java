@@ -20,13 +20,16 @@ class MessagesDocTest {
 
     private static final Path MAIN = Path.of("src/main/java/fitworthy");
     /** How a fault is made in the rooms that read a book; the first text after place and path is what is wrong. */
-    private static final Pattern MADE = Pattern.compile("(?:new Fault\\(|\\bfault\\(|refuse\\(|problem\\()([^;]*);",
-            Pattern.DOTALL);
+    private static final Pattern MADE =
+            Pattern.compile("(?:new Fault\\(|\\bfault\\(|refuse\\(|problem\\()([^;]*);", Pattern.DOTALL);
+
     private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
     private static List<String> documented() throws IOException {
-        return Files.readAllLines(Path.of("docs/messages.md")).stream().filter(line -> line.startsWith("### `"))
-                .map(line -> line.substring(5, line.length() - 1)).toList();
+        return Files.readAllLines(Path.of("docs/messages.md")).stream()
+                .filter(line -> line.startsWith("### `"))
+                .map(line -> line.substring(5, line.length() - 1))
+                .toList();
     }
 
     private static String sources() throws IOException {
@@ -45,14 +48,17 @@ class MessagesDocTest {
 
     /** The fixed parts of an entry, which the code has to hold. */
     private static List<String> parts(String entry) {
-        return Stream.of(entry.split("\\.\\.\\.")).map(part -> part.replaceAll("^[' ,;:]+|[' ,;:]+$", ""))
-                .filter(part -> part.length() > 3).toList();
+        return Stream.of(entry.split("\\.\\.\\."))
+                .map(part -> part.replaceAll("^[' ,;:]+|[' ,;:]+$", ""))
+                .filter(part -> part.length() > 3)
+                .toList();
     }
 
     @Test
     void everyEntryIsSaidByTheCode() throws IOException {
         String code = sources().replace("\\\"", "\"");
-        Set<String> stale = documented().stream().filter(entry -> !parts(entry).stream().allMatch(code::contains))
+        Set<String> stale = documented().stream()
+                .filter(entry -> !parts(entry).stream().allMatch(code::contains))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(Set.of(), stale);
     }
@@ -63,16 +69,22 @@ class MessagesDocTest {
         Set<String> missing = new TreeSet<>();
         int found = 0;
         for (String name : List.of("Contract", "RuleLexis", "RuleParser", "BookLoader")) {
-            String code = Files.readString(MAIN.resolve("book/" + name + ".java")).replaceAll("\"\\s*\\+ \"", "");
-            for (String made : MADE.matcher(code).results().map(each -> each.group(1)).toList()) {
-                String problem = TEXT.matcher(made).results().map(each -> each.group(1))
+            String code =
+                    Files.readString(MAIN.resolve("book/" + name + ".java")).replaceAll("\"\\s*\\+ \"", "");
+            for (String made :
+                    MADE.matcher(code).results().map(each -> each.group(1)).toList()) {
+                String problem = TEXT.matcher(made)
+                        .results()
+                        .map(each -> each.group(1))
                         .filter(text -> text.length() > 8)
-                        .findFirst().orElse("");
+                        .findFirst()
+                        .orElse("");
                 List<String> parts = parts(problem.replaceAll("^'|'$", ""));
                 // What begins with an article is what a fuller message is about, or an example of what is right.
                 if (!parts.isEmpty() && !parts.get(0).matches("an? .*|compared with .*")) {
                     found++;
-                    if (!all.contains(parts.get(0).substring(0, Math.min(parts.get(0).length(), 22)))) {
+                    if (!all.contains(
+                            parts.get(0).substring(0, Math.min(parts.get(0).length(), 22)))) {
                         missing.add(name + ": " + problem);
                     }
                 }

@@ -30,9 +30,17 @@ class NothingCanGoMissingTest {
         book.cards().keySet().forEach(id -> places.put(id, Place.of("cards.yaml")));
         book.practice().keySet().forEach(id -> places.put(id, Place.of("practice.yaml")));
         List<Fault> faults = new ArrayList<>();
-        new Contract(new Contract.Parts(Books.RULES, book.regions(), without(book.cards(), card),
-                without(book.rules(), rule), without(book.practice(), practice), without(book.sources(), source),
-                places), faults).check();
+        new Contract(
+                        new Contract.Parts(
+                                Books.RULES,
+                                book.regions(),
+                                without(book.cards(), card),
+                                without(book.rules(), rule),
+                                without(book.practice(), practice),
+                                without(book.sources(), source),
+                                places),
+                        faults)
+                .check();
         return faults.toString();
     }
 
@@ -102,8 +110,8 @@ class NothingCanGoMissingTest {
     @Test
     void noRowOfATableCanGoMissing() throws IOException {
         noRowCanGoMissing("load-index.csv", (text, faults) -> TableReader.loadIndex(text, "load-index.csv", faults));
-        noRowCanGoMissing("speed-symbol.csv", (text, faults) -> TableReader.speedSymbol(text, "speed-symbol.csv",
-                faults));
+        noRowCanGoMissing(
+                "speed-symbol.csv", (text, faults) -> TableReader.speedSymbol(text, "speed-symbol.csv", faults));
         noRowCanGoMissing("cable.csv", (text, faults) -> TableReader.cable(text, "cable.csv", faults));
     }
 }

@@ -91,7 +91,9 @@ class RuleCacheTest {
         for (String permissions : List.of("rwxrwx---", "rwx----w-")) {
             Files.setPosixFilePermissions(cache, PosixFilePermissions.fromString(permissions));
             assertTrue(compiles(), permissions);
-            assertEquals(permissions, PosixFilePermissions.toString(Files.getPosixFilePermissions(cache)),
+            assertEquals(
+                    permissions,
+                    PosixFilePermissions.toString(Files.getPosixFilePermissions(cache)),
                     "the folder is not declared safe with what others may have put there");
         }
     }
@@ -131,12 +133,16 @@ class RuleCacheTest {
             byte[] damaged = whole.clone();
             damaged[at] ^= 1;
             Files.write(pages, damaged);
-            assertEquals("Loaded mass is above the GVM", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
+            assertEquals(
+                    "Loaded mass is above the GVM",
+                    load(new ArrayList<>()).cards().get("mass.gvm-over").title());
             assertArrayEquals(whole, Files.readAllBytes(pages), "kept whole again after byte " + at);
         }
         for (int length : new int[] {0, 5, whole.length - 1}) {
             Files.write(pages, Arrays.copyOf(whole, length));
-            assertEquals("Loaded mass is above the GVM", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
+            assertEquals(
+                    "Loaded mass is above the GVM",
+                    load(new ArrayList<>()).cards().get("mass.gvm-over").title());
         }
     }
 
@@ -144,9 +150,12 @@ class RuleCacheTest {
     void anEditedCardShowsInTheNextRunWithItsLine() throws Exception {
         compiles();
         Path cards = rules.resolve("mass/cards.yaml");
-        Files.writeString(cards, "# one line more\n" + Files.readString(cards)
-                .replace("Loaded mass is above the GVM", "Too heavy"));
-        assertEquals("Too heavy", load(new ArrayList<>()).cards().get("mass.gvm-over").title());
+        Files.writeString(
+                cards,
+                "# one line more\n" + Files.readString(cards).replace("Loaded mass is above the GVM", "Too heavy"));
+        assertEquals(
+                "Too heavy",
+                load(new ArrayList<>()).cards().get("mass.gvm-over").title());
         Files.writeString(cards, Files.readString(cards).replace("severity: stop", "severity: halt"));
         FaultsException refused = assertThrows(FaultsException.class, () -> load(new ArrayList<>()));
         assertTrue(refused.getMessage().contains("cards.yaml:4:"), refused.getMessage());
@@ -159,7 +168,9 @@ class RuleCacheTest {
         assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(cache)));
         try (Stream<Path> all = Files.list(cache)) {
             for (Path each : all.toList()) {
-                assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(each)),
+                assertEquals(
+                        "rw-------",
+                        PosixFilePermissions.toString(Files.getPosixFilePermissions(each)),
                         each.toString());
             }
         }
@@ -216,12 +227,18 @@ class RuleCacheTest {
     void severalProgramsAtOnceDoNotSpoilIt() throws Exception {
         List<Process> processes = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
-            ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java")
-                    .toString(), "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "check",
+            ProcessBuilder builder = new ProcessBuilder(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-cp",
+                    System.getProperty("java.class.path"),
+                    "fitworthy.cli.Main",
+                    "check",
                     Books.RULES.resolve("plain-sheet.yaml").toString());
             builder.environment().put("FITWORTHY_CACHE", cache.toString());
             builder.environment().put("FITWORTHY_RULES", rules.toString());
-            processes.add(builder.redirectErrorStream(true).redirectOutput(home.resolve("told" + i).toFile()).start());
+            processes.add(builder.redirectErrorStream(true)
+                    .redirectOutput(home.resolve("told" + i).toFile())
+                    .start());
         }
         for (int i = 0; i < processes.size(); i++) {
             assertTrue(processes.get(i).waitFor(3, TimeUnit.MINUTES));

@@ -64,8 +64,8 @@ class ShippedRulesTest {
             Files.writeString(rules.resolve(file), right);
         }
         assertEquals("0 compiled, 0 found", run(program), "the text is the first again");
-        assertEquals("0 compiled, 0 found, contract checked", run(classes),
-                "classes in a folder may have changed since");
+        assertEquals(
+                "0 compiled, 0 found, contract checked", run(classes), "classes in a folder may have changed since");
     }
 
     @Test
@@ -78,7 +78,9 @@ class ShippedRulesTest {
     }
 
     private void build() throws Exception {
-        ShippedRules.main(new String[] {rules.toString(), classes.toString(), home.resolve("built").toString()});
+        ShippedRules.main(new String[] {
+            rules.toString(), classes.toString(), home.resolve("built").toString()
+        });
     }
 
     /** The program with these classes among its own, in a jar as the build makes it, and this test with it. */
@@ -87,7 +89,8 @@ class ShippedRulesTest {
         Manifest manifest = new Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
         manifest.getMainAttributes().put(Attributes.Name.IMPLEMENTATION_VERSION, "1");
-        // Where the program was packaged before, its folder of classes holds rules too; those of this test replace them.
+        // Where the program was packaged before, its folder of classes holds rules too; those of this test replace
+        // them.
         Map<String, Path> files = new TreeMap<>();
         Path shipped = Path.of("fitworthy", "rules");
         for (Path folder : List.of(Path.of("target", "classes"), Path.of("target", "test-classes"), classes)) {
@@ -144,8 +147,13 @@ class ShippedRulesTest {
         List<String> told = new ArrayList<>();
         try {
             Book book = BookLoader.load(rules, cache, told::add);
-            int found = Adviser.advise(book, SheetReader.read(Path.of("rules/plain-sheet.yaml"),
-                    book.regions().keySet())).findings().size();
+            int found = Adviser.advise(
+                            book,
+                            SheetReader.read(
+                                    Path.of("rules/plain-sheet.yaml"),
+                                    book.regions().keySet()))
+                    .findings()
+                    .size();
             return told.size() + " compiled, " + found + " found";
         } catch (FaultsException e) {
             return e.getMessage();

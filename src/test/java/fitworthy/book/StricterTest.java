@@ -28,8 +28,15 @@ class StricterTest {
         }
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out.
-        assertEquals(Set.of("fuel.exhaust-gap-floor", "intake.velocity-most", "mirrors.far-distance",
-                "mirrors.near-distance", "recovery.winch-factor", "suspension.lift-certified-most"), untold);
+        assertEquals(
+                Set.of(
+                        "fuel.exhaust-gap-floor",
+                        "intake.velocity-most",
+                        "mirrors.far-distance",
+                        "mirrors.near-distance",
+                        "recovery.winch-factor",
+                        "suspension.lift-certified-most"),
+                untold);
     }
 
     /** A value compared inside the pattern that matches it, and one on the left of another rule's comparison. */

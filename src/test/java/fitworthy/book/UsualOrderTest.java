@@ -25,7 +25,8 @@ class UsualOrderTest {
 
     @Test
     void rowsAreReadByKind() {
-        assertEquals(Map.of("canopy", Set.of("tray"), "alignment", Set.of("springs", "tyres")),
+        assertEquals(
+                Map.of("canopy", Set.of("tray"), "alignment", Set.of("springs", "tyres")),
                 read("canopy,tray,common-practice,", "alignment,springs,common-practice,", "alignment,tyres,memory,"));
         assertEquals(List.of(), faults);
     }

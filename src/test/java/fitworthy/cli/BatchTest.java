@@ -36,7 +36,8 @@ class BatchTest {
 
     /** The plain wagon of 2520 kg with this GVM. */
     private static String plain(int gvm) throws IOException {
-        return Files.readString(Books.RULES.resolve("plain-sheet.yaml")).replace("gvm: 3000 kg", "gvm: " + gvm + " kg")
+        return Files.readString(Books.RULES.resolve("plain-sheet.yaml"))
+                .replace("gvm: 3000 kg", "gvm: " + gvm + " kg")
                 .replaceFirst("title: .*", "title: Wagon " + gvm);
     }
 
@@ -46,7 +47,8 @@ class BatchTest {
             mapping.entries().forEach((key, entry) -> fields.put(key, plain(entry.value())));
             return fields;
         }
-        return node instanceof Node.Listing list ? list.items().stream().map(BatchTest::plain).toList()
+        return node instanceof Node.Listing list
+                ? list.items().stream().map(BatchTest::plain).toList()
                 : ((Node.Scalar) node).text();
     }
 
@@ -58,9 +60,12 @@ class BatchTest {
     private static Ran piped(String in, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = Fitworthy.run(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), new PrintWriter(out),
-                new PrintWriter(err), Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES",
-                        Books.RULES.toString()), args);
+        int code = Fitworthy.run(
+                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
+                new PrintWriter(out),
+                new PrintWriter(err),
+                Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()),
+                args);
         return new Ran(code, out.toString(), err.toString());
     }
 
@@ -74,7 +79,9 @@ class BatchTest {
 
     @Test
     void folderIsAnsweredInTheOrderOfItsNamesWithManyJobs() throws IOException {
-        List<Integer> gvms = IntStream.range(0, 40).map(each -> each % 2 == 0 ? 2400 + each : 3000 + each).boxed()
+        List<Integer> gvms = IntStream.range(0, 40)
+                .map(each -> each % 2 == 0 ? 2400 + each : 3000 + each)
+                .boxed()
                 .toList();
         for (int i = 0; i < gvms.size(); i++) {
             Files.writeString(folder.resolve((char) ('a' + i / 10) + "" + i % 10 + ".yaml"), plain(gvms.get(i)));
@@ -82,10 +89,14 @@ class BatchTest {
         Ran ran = Ran.of("batch", folder.toString(), "--jobs", "8");
         assertEquals(1, ran.code(), ran.err());
         List<JsonNode> answers = answers(ran.out());
-        assertEquals(gvms.stream().map(each -> "Wagon " + each).toList(),
+        assertEquals(
+                gvms.stream().map(each -> "Wagon " + each).toList(),
                 answers.stream().map(each -> each.get("title").asText()).toList());
-        assertEquals(folder.resolve("a0.yaml").toString(), answers.get(0).get("sheet").asText());
-        assertEquals(gvms.stream().map(each -> each < 2520 ? "stop" : "none").toList(),
+        assertEquals(
+                folder.resolve("a0.yaml").toString(),
+                answers.get(0).get("sheet").asText());
+        assertEquals(
+                gvms.stream().map(each -> each < 2520 ? "stop" : "none").toList(),
                 answers.stream().map(each -> each.get("worst").asText()).toList());
     }
 
@@ -94,14 +105,23 @@ class BatchTest {
      */
     @Test
     void aRuleThatRunsAwayIsNamedAndIsNoFaultOfTheSheet() throws Exception {
-        BooksOfOneRule.of(folder, "    $m : Measure(name == \"mass.loaded\", known)\n"
-                + "    Measure(name == \"order.slack\", known)\n".repeat(5), "mass.loaded, order.slack");
-        Ran ran = piped(line(Files.readString(Path.of("scenarios/touring.yaml"))), "batch", "-", "--rules",
+        BooksOfOneRule.of(
+                folder,
+                "    $m : Measure(name == \"mass.loaded\", known)\n"
+                        + "    Measure(name == \"order.slack\", known)\n".repeat(5),
+                "mass.loaded, order.slack");
+        Ran ran = piped(
+                line(Files.readString(Path.of("scenarios/touring.yaml"))),
+                "batch",
+                "-",
+                "--rules",
                 folder.resolve("rules").toString());
         assertEquals(3, ran.code(), ran.err());
         JsonNode fault = answers(ran.out()).get(0).get("faults").get(0);
-        assertEquals(folder.resolve("rules/mass/mass.drl") + ":1", fault.get("place").asText());
-        assertEquals("the rule 'mass.gvm-over' would look at more than 1000000 combinations of measures",
+        assertEquals(
+                folder.resolve("rules/mass/mass.drl") + ":1", fault.get("place").asText());
+        assertEquals(
+                "the rule 'mass.gvm-over' would look at more than 1000000 combinations of measures",
                 fault.get("problem").asText());
     }
 
@@ -109,25 +129,34 @@ class BatchTest {
     @Test
     void lineSaysInShortWhatCheckSays() throws IOException {
         JsonNode answer = answers(piped(line(plain(2400)), "batch", "-").out()).get(0);
-        assertEquals("[\"sheet\",\"title\",\"worst\",\"findings\",\"not-assessed\",\"met\",\"caution\"]",
-                JSON.writeValueAsString(answer.properties().stream().map(Map.Entry::getKey).toList()));
+        assertEquals(
+                "[\"sheet\",\"title\",\"worst\",\"findings\",\"not-assessed\",\"met\",\"caution\"]",
+                JSON.writeValueAsString(
+                        answer.properties().stream().map(Map.Entry::getKey).toList()));
         assertTrue(answer.get("sheet").isInt());
-        String sheet = Files.writeString(folder.resolve("sheet.yaml"), plain(2400)).toString();
-        JsonNode checked = JSON.readTree(Ran.of("check", sheet, "--format", "json").out());
-        assertEquals(checked.get("not-assessed").size(), answer.get("not-assessed").asInt());
+        String sheet =
+                Files.writeString(folder.resolve("sheet.yaml"), plain(2400)).toString();
+        JsonNode checked =
+                JSON.readTree(Ran.of("check", sheet, "--format", "json").out());
+        assertEquals(
+                checked.get("not-assessed").size(), answer.get("not-assessed").asInt());
         assertEquals(checked.get("met").size(), answer.get("met").asInt());
         assertEquals(checked.get("caution"), answer.get("caution"));
         assertEquals(checked.get("findings").size(), answer.get("findings").size());
         for (int i = 0; i < answer.get("findings").size(); i++) {
             JsonNode whole = checked.get("findings").get(i);
-            answer.get("findings").get(i).properties().forEach(
-                    each -> assertEquals(whole.get(each.getKey()), each.getValue()));
+            answer.get("findings")
+                    .get(i)
+                    .properties()
+                    .forEach(each -> assertEquals(whole.get(each.getKey()), each.getValue()));
         }
         JsonNode over = answer.get("findings").get(0);
-        assertEquals("mass.gvm-over stop vehicle kg 2520.0 2400.0 -120.0",
-                Stream.of("id", "severity", "subject", "unit",
-                "value", "limit", "margin").map(each -> over.get(each).asText()).reduce((a, b) -> a + " " + b)
-                .orElseThrow());
+        assertEquals(
+                "mass.gvm-over stop vehicle kg 2520.0 2400.0 -120.0",
+                Stream.of("id", "severity", "subject", "unit", "value", "limit", "margin")
+                        .map(each -> over.get(each).asText())
+                        .reduce((a, b) -> a + " " + b)
+                        .orElseThrow());
     }
 
     @Test
@@ -137,14 +166,20 @@ class BatchTest {
         Ran ran = piped(in, "batch", "-", "--jobs", "3");
         assertEquals(2, ran.code(), ran.err());
         List<JsonNode> answers = answers(ran.out());
-        assertEquals(List.of(1, 2, 3, 5), answers.stream().map(each -> each.get("sheet").asInt()).toList());
+        assertEquals(
+                List.of(1, 2, 3, 5),
+                answers.stream().map(each -> each.get("sheet").asInt()).toList());
         assertEquals(2, answers.get(1).size());
         JsonNode fault = answers.get(1).get("faults").get(0);
         assertTrue(fault.get("place").asText().matches("-:2:\\d+"), fault.toString());
         assertEquals("vehicle.seets", fault.get("about").asText());
-        assertEquals("no field has this name (did you mean 'seats'?)", fault.get("problem").asText());
+        assertEquals(
+                "no field has this name (did you mean 'seats'?)",
+                fault.get("problem").asText());
         assertTrue(fault.get("right").asText().contains("seats"), fault.toString());
-        assertEquals("the line is not a JSON object", answers.get(2).at("/faults/0/problem").asText());
+        assertEquals(
+                "the line is not a JSON object",
+                answers.get(2).at("/faults/0/problem").asText());
         assertEquals("Wagon 3001", answers.get(3).get("title").asText());
     }
 
@@ -152,7 +187,10 @@ class BatchTest {
     void codesAreThoseOfCheck() throws IOException {
         assertEquals(0, piped(line(plain(3000)), "batch", "-").code());
         assertEquals(0, piped(line(plain(2550)), "batch", "-").code(), "a note asks for nothing");
-        assertEquals(1, piped(line(plain(3000)) + "\n" + line(plain(2500)), "batch", "-").code());
+        assertEquals(
+                1,
+                piped(line(plain(3000)) + "\n" + line(plain(2500)), "batch", "-")
+                        .code());
         assertEquals(0, piped("", "batch", "-").code(), "nothing in, nothing out");
         Ran.of("batch", "none").refused(2, "none: there is no such file");
         Ran.of("batch", folder.toString()).refused(2, "there is no sheet in this folder");
@@ -161,15 +199,22 @@ class BatchTest {
 
     @Test
     void regionDayAndHouseAreThoseOfTheCommandLine() throws IOException {
-        String house = Files.writeString(folder.resolve("house.yml~"), "shop: Saltbush Fit-out\nseverities:\n"
-                + "  - {rule: mass.gvm-tight, severity: change}\n").toString();
+        String house = Files.writeString(
+                        folder.resolve("house.yml~"),
+                        "shop: Saltbush Fit-out\nseverities:\n" + "  - {rule: mass.gvm-tight, severity: change}\n")
+                .toString();
         String tight = line(plain(2550));
-        assertEquals("note", answers(piped(tight, "batch", "-").out()).get(0).get("worst").asText());
-        assertEquals("change", answers(piped(tight, "batch", "-", "--practice", house).out()).get(0).get("worst")
-                .asText());
-        piped(tight, "batch", "-", "--region", "au-nws").refused(2,
-                "--region: the rule book has no region 'au-nws' (did you"
-                + " mean 'au-nsw'?)");
+        assertEquals(
+                "note",
+                answers(piped(tight, "batch", "-").out()).get(0).get("worst").asText());
+        assertEquals(
+                "change",
+                answers(piped(tight, "batch", "-", "--practice", house).out())
+                        .get(0)
+                        .get("worst")
+                        .asText());
+        piped(tight, "batch", "-", "--region", "au-nws")
+                .refused(2, "--region: the rule book has no region 'au-nws' (did you" + " mean 'au-nsw'?)");
         piped(tight, "batch", "-", "--as-of", "2026-13-01").refused(2, "--as-of: '2026-13-01' is not a date");
     }
 
@@ -180,7 +225,8 @@ class BatchTest {
         Ran ran = piped(all, "batch", "-", "--out", out.toString());
         assertEquals("", ran.out() + ran.err());
         assertEquals(piped(all, "batch", "-").out(), Files.readString(out));
-        Ran failed = piped(all, "batch", "-", "--out", folder.resolve("none/advice.ndjson").toString());
+        Ran failed = piped(
+                all, "batch", "-", "--out", folder.resolve("none/advice.ndjson").toString());
         failed.refused(74, folder.resolve("none/advice.ndjson") + ": there is no such folder");
         try (Stream<Path> left = Files.list(folder)) {
             assertEquals(List.of(out), left.toList());

@@ -19,6 +19,7 @@ class BeginTest {
 
     @TempDir
     private Path folder;
+
     private String rules;
 
     @BeforeEach
@@ -32,8 +33,11 @@ class BeginTest {
 
     /** The same cases as before come out as they say, and so do those of what was begun. */
     private void proves(int moreCases) throws IOException {
-        JsonNode before = new ObjectMapper().readTree(Ran.of("cases", "--format", "json", "--topic", "water").out());
-        JsonNode now = new ObjectMapper().readTree(Ran.of("prove", "--rules", rules, "--format", "json").out());
+        JsonNode before = new ObjectMapper()
+                .readTree(
+                        Ran.of("cases", "--format", "json", "--topic", "water").out());
+        JsonNode now = new ObjectMapper()
+                .readTree(Ran.of("prove", "--rules", rules, "--format", "json").out());
         assertEquals("[]", now.get("faults").toString());
         assertEquals(before.get("cases").asInt() + moreCases, now.get("cases").asInt());
     }
@@ -45,21 +49,22 @@ class BeginTest {
         for (String file : List.of("water.drl", "cards.yaml", "practice.yaml", "cases.yaml")) {
             assertTrue(ran.out().contains(Path.of(rules, "water", file) + ":"), ran.out());
         }
-        assertTrue(Files.readString(Path.of(rules, "water", "practice.yaml"))
-                .contains("from: 2000-01-01, value: none"));
+        assertTrue(
+                Files.readString(Path.of(rules, "water", "practice.yaml")).contains("from: 2000-01-01, value: none"));
         proves(2);
     }
 
     @Test
     void aRuleOnAWordBeginsWithACaseThatAnswersItAndProves() throws IOException {
-        assertEquals(0, rule("water.again", "water.potable", "2027-07-01", "any").code());
+        assertEquals(
+                0, rule("water.again", "water.potable", "2027-07-01", "any").code());
         proves(1);
     }
 
     @Test
     void aRegionBeginsWithItsParentsValuesAndProves() throws IOException {
-        Ran ran = Ran.of("begin", "region", "au-tas", "--name", "Tasmania: \"the island\"", "--parent", "au", "--rules",
-                rules);
+        Ran ran = Ran.of(
+                "begin", "region", "au-tas", "--name", "Tasmania: \"the island\"", "--parent", "au", "--rules", rules);
         assertEquals(0, ran.code(), ran.err());
         proves(0);
         Ran.of("begin", "region", "au-tas", "--name", "Tasmania", "--parent", "au", "--rules", rules)

@@ -57,9 +57,12 @@ class CheckTest {
 
     /** A sheet that is over its GVM in one of its two load cases. */
     private static String heavy() throws IOException {
-        return sheet("heavy.yaml", Files.readString(Path.of(PLAIN)).replace("{name: Luggage, mass: 60 kg +/- 0 kg",
-                "{name: Luggage, mass: 700 kg +/- 0 kg")
-                + "cases:\n  - {name: empty, carrying: []}\n  - name: laden\n");
+        return sheet(
+                "heavy.yaml",
+                Files.readString(Path.of(PLAIN))
+                                .replace(
+                                        "{name: Luggage, mass: 60 kg +/- 0 kg", "{name: Luggage, mass: 700 kg +/- 0 kg")
+                        + "cases:\n  - {name: empty, carrying: []}\n  - name: laden\n");
     }
 
     private static void refused(int code, Run run) {
@@ -78,16 +81,26 @@ class CheckTest {
 
     @Test
     void badSheetEndsWithTwoAndAllItsFaults() throws IOException {
-        String bad = sheet("bad.yaml", Files.readString(Path.of(PLAIN)).replace("gvm: 3000 kg", "gvm: 3000")
-                .replaceFirst("region: \\S+", "region: atlantis").replace("seats: 5", "seets: 5"));
+        String bad = sheet(
+                "bad.yaml",
+                Files.readString(Path.of(PLAIN))
+                        .replace("gvm: 3000 kg", "gvm: 3000")
+                        .replaceFirst("region: \\S+", "region: atlantis")
+                        .replace("seats: 5", "seets: 5"));
         Run run = run("check", bad);
         refused(2, run);
-        assertTrue(run.err().startsWith("The sheet cannot be used:\n" + bad
-                + ":3:9: region: the rule book has no region 'atlantis'\n    | region: atlantis\n    |         ^\n   "
-                + " right: region: one of any, au, "), run.err());
+        assertTrue(
+                run.err()
+                        .startsWith("The sheet cannot be used:\n" + bad
+                                + ":3:9: region: the rule book has no region 'atlantis'\n    | region: atlantis\n    |         ^\n   "
+                                + " right: region: one of any, au, "),
+                run.err());
         assertTrue(run.err().contains("vehicle.seets: no field has this name (did you mean 'seats'?)"), run.err());
-        assertTrue(run.err().contains("vehicle.ratings.gvm: '3000' has no unit\n    |     gvm: 3000\n    |          ^\n"
-                + "    right: gvm: 3100 kg (units: "), run.err());
+        assertTrue(
+                run.err()
+                        .contains("vehicle.ratings.gvm: '3000' has no unit\n    |     gvm: 3000\n    |          ^\n"
+                                + "    right: gvm: 3100 kg (units: "),
+                run.err());
     }
 
     @TestFactory
@@ -100,14 +113,34 @@ class CheckTest {
                 refusedInput("unknown command", "Unmatched argument at index 0: 'chek'", "chek"),
                 refusedInput("unknown option", "Unknown option: '--fast'", "check", PLAIN, "--fast"),
                 refusedInput("bad --format", "expected one of [text, json", "check", PLAIN, "--format", "xml"),
-                refusedInput("bad --least", "expected one of [stop, change, confirm, note]", "check", PLAIN, "--least",
+                refusedInput(
+                        "bad --least",
+                        "expected one of [stop, change, confirm, note]",
+                        "check",
+                        PLAIN,
+                        "--least",
                         "bad"),
-                refusedInput("bad --region",
+                refusedInput(
+                        "bad --region",
                         "--region: region: the rule book has no region 'au-nws' (did you mean 'au-nsw'?)",
-                        "check", PLAIN, "--region", "au-nws"),
-                refusedInput("bad --as-of", "--as-of: as-of: is '2026-13-01', which is not a date\n"
-                        + "    right: as-of: 2026-11-25 (year-month-day)", "check", PLAIN, "--as-of", "2026-13-01"),
-                refusedInput("bad --case", "--case: the sheet has no load case 'towing'", "check", PLAIN, "--case",
+                        "check",
+                        PLAIN,
+                        "--region",
+                        "au-nws"),
+                refusedInput(
+                        "bad --as-of",
+                        "--as-of: as-of: is '2026-13-01', which is not a date\n"
+                                + "    right: as-of: 2026-11-25 (year-month-day)",
+                        "check",
+                        PLAIN,
+                        "--as-of",
+                        "2026-13-01"),
+                refusedInput(
+                        "bad --case",
+                        "--case: the sheet has no load case 'towing'",
+                        "check",
+                        PLAIN,
+                        "--case",
                         "towing"));
     }
 
@@ -138,8 +171,8 @@ class CheckTest {
             sheets.add("scenarios/touring.yaml");
         }
         for (String each : sheets) {
-            for (Run run : List.of(run("check", each), run("check", each, "--all"),
-                    run(Map.of("NO_COLOR", "1"), "check", each))) {
+            for (Run run : List.of(
+                    run("check", each), run("check", each, "--all"), run(Map.of("NO_COLOR", "1"), "check", each))) {
                 assertFalse(run.out().isEmpty(), run.err());
                 run.lines().forEach(line -> assertTrue(line.length() <= 80, () -> each + ": " + line));
                 assertFalse(run.out().contains("\u001b"), "an escape sequence");
@@ -159,8 +192,14 @@ class CheckTest {
 
     @Test
     void leastLeavesOutMilderFindingsButNotFromTheExitCode() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(run("check", heavy(), "--format", "json", "--least", "stop").out());
-        assertEquals(List.of("stop"), json.get("findings").findValuesAsText("severity").stream().distinct().toList());
+        JsonNode json = new ObjectMapper()
+                .readTree(run("check", heavy(), "--format", "json", "--least", "stop")
+                        .out());
+        assertEquals(
+                List.of("stop"),
+                json.get("findings").findValuesAsText("severity").stream()
+                        .distinct()
+                        .toList());
         String note = sheet("note.yaml", Files.readString(Path.of(PLAIN)).replace("gvm: 3000 kg", "gvm: 2550 kg"));
         assertEquals(0, run("check", note).code(), "a note asks for nothing");
         assertTrue(run("check", note).out().contains("mass.gvm-tight"));
@@ -172,20 +211,23 @@ class CheckTest {
     void caseLooksAtThatLoadingOnly() throws IOException {
         assertEquals(1, run("check", heavy()).code());
         assertFalse(run("check", heavy(), "--case", "empty").out().contains("mass.gvm-over"));
-        assertTrue(run("check", heavy(), "--case", "empty", "--case", "laden").out().contains("mass.gvm-over"));
+        assertTrue(run("check", heavy(), "--case", "empty", "--case", "laden")
+                .out()
+                .contains("mass.gvm-over"));
     }
 
     @Test
     void regionAndDayOfTheCommandLineReplaceTheSheets() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(
-                run("check", PLAIN, "--format", "json", "--region", "au-sa", "--as-of", "2026-12-24").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(run("check", PLAIN, "--format", "json", "--region", "au-sa", "--as-of", "2026-12-24")
+                        .out());
         assertEquals("au-sa", json.get("region").asText());
         assertEquals("2026-12-24", json.get("as-of").asText());
     }
 
     /** One thing broken in a copy of the shipped book. */
-    private record Broken(String what, String file, String old, String now, String place, String problem,
-            String mend) {}
+    private record Broken(
+            String what, String file, String old, String now, String place, String problem, String mend) {}
 
     @TestFactory
     Stream<DynamicTest> brokenBookEndsWithThreeAndThePlaceAndTheMend() {
@@ -193,46 +235,121 @@ class CheckTest {
         String cards = "mass/cards.yaml";
         String practice = "mass/practice.yaml";
         return Stream.of(
-                new Broken("syntax error", drl,
-                        "when\n    $load : Measure(name == \"mass.loaded\", known, headroom < 0)",
-                        "when\n    $load : Measure(name == \"mass.loaded\", known headroom < 0)", drl + ":3",
-                        "not readable", "rule \"mass.gvm-over\" when"),
-                new Broken("number in a rule", drl, "known, headroom < 0)", "known, headroom < 5)", drl + ":3",
-                        "the number 5 stands in a rule; numbers belong in practice.yaml", "compared with"),
-                new Broken("import", drl, "rule \"mass.gvm-over\"", "import java.io.File\nrule \"mass.gvm-over\"",
-                        drl + ":1", "an import has no place in a rule file", "rules only"),
-                new Broken("unknown measure", drl, "name == \"mass.loaded\", known, headroom < 0",
-                        "name == \"mass.laoded\", known, headroom < 0", drl + ":3",
-                        "there is no measure 'mass.laoded' (did you mean 'mass.loaded'?)", "docs/measures.md"),
-                new Broken("rule without card", cards, "mass.gvm-tight:\n", "mass.gvm-tight-not:\n", drl + ":15",
-                        "this rule has no card (did you mean 'mass.gvm-tight-not'?)", "an entry 'mass.gvm-tight:'"),
-                new Broken("card without rule", cards, "mass.gvm-tight:\n", "mass.gvm-tight-not:\n", cards + ":",
-                        "this card has no rule (did you mean 'mass.gvm-tight'?)", "rule \"mass.gvm-tight-not\""),
-                new Broken("unknown practice id", cards, "practice: [mass.gvm-reserve]", "practice: [mass.gvm-spare]",
-                        drl + ":15", "its card names [mass.gvm-spare]", "the same in both places"),
-                new Broken("removed practice value", practice, "mass.gvm-reserve:\n", "mass.other:\n", drl + ":15",
-                        "uses the practice value 'mass.gvm-reserve', which is not in the book",
-                        "an entry 'mass.gvm-reserve:'"),
-                new Broken("removed value of practice", practice,
-                        "mass.side-most:\n  unit: \"%\"\n  meaning: Largest difference"
-                        + " between left and right as a share of the loaded mass\n  values:\n    - {region: any, from:"
-                        + " 2000-01-01, value: 6 %, basis: common-practice}\n",
-                        "mass.side-most:\n  unit: \"%\"\n  meaning: x\n"
-                        + "  values:\n", practice + ":", "mass.side-most.values: is left empty",
-                        "with a line '- {region: au"),
-                new Broken("removed table row", "tables/load-index.csv", "\n61,257 kg,", "\n0,257 kg,",
-                        "tables/load-index.csv:3", "the row for load index 61 is missing", "61,<load> kg"),
-                new Broken("duplicate key", cards, "  severity: stop\n", "  severity: stop\n  severity: note\n",
-                        cards + ":4:3",
-                        "mass.gvm-over.severity: 'severity' is given twice; first on line 3", "keep one of the two"),
-                new Broken("unknown unit", practice, "unit: kg\n", "unit: stone\n", practice + ":",
-                        "'stone' is not a unit", "unit: kg"),
-                new Broken("source not listed", cards, "sources: [club-handbook-gvm]", "sources: [club-handbok-gvm]",
-                        cards + ":13:13: mass.gvm-over",
-                        "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
-                        + " 'club-handbook-gvm'?)", "an entry 'club-handbok-gvm:' in sources.yaml"),
-                new Broken("no regions", "book.yaml", "regions:\n", "areas:\n", "book.yaml:1:1", "regions: is missing",
-                        "regions: {any: {name: Anywhere}}"))
+                        new Broken(
+                                "syntax error",
+                                drl,
+                                "when\n    $load : Measure(name == \"mass.loaded\", known, headroom < 0)",
+                                "when\n    $load : Measure(name == \"mass.loaded\", known headroom < 0)",
+                                drl + ":3",
+                                "not readable",
+                                "rule \"mass.gvm-over\" when"),
+                        new Broken(
+                                "number in a rule",
+                                drl,
+                                "known, headroom < 0)",
+                                "known, headroom < 5)",
+                                drl + ":3",
+                                "the number 5 stands in a rule; numbers belong in practice.yaml",
+                                "compared with"),
+                        new Broken(
+                                "import",
+                                drl,
+                                "rule \"mass.gvm-over\"",
+                                "import java.io.File\nrule \"mass.gvm-over\"",
+                                drl + ":1",
+                                "an import has no place in a rule file",
+                                "rules only"),
+                        new Broken(
+                                "unknown measure",
+                                drl,
+                                "name == \"mass.loaded\", known, headroom < 0",
+                                "name == \"mass.laoded\", known, headroom < 0",
+                                drl + ":3",
+                                "there is no measure 'mass.laoded' (did you mean 'mass.loaded'?)",
+                                "docs/measures.md"),
+                        new Broken(
+                                "rule without card",
+                                cards,
+                                "mass.gvm-tight:\n",
+                                "mass.gvm-tight-not:\n",
+                                drl + ":15",
+                                "this rule has no card (did you mean 'mass.gvm-tight-not'?)",
+                                "an entry 'mass.gvm-tight:'"),
+                        new Broken(
+                                "card without rule",
+                                cards,
+                                "mass.gvm-tight:\n",
+                                "mass.gvm-tight-not:\n",
+                                cards + ":",
+                                "this card has no rule (did you mean 'mass.gvm-tight'?)",
+                                "rule \"mass.gvm-tight-not\""),
+                        new Broken(
+                                "unknown practice id",
+                                cards,
+                                "practice: [mass.gvm-reserve]",
+                                "practice: [mass.gvm-spare]",
+                                drl + ":15",
+                                "its card names [mass.gvm-spare]",
+                                "the same in both places"),
+                        new Broken(
+                                "removed practice value",
+                                practice,
+                                "mass.gvm-reserve:\n",
+                                "mass.other:\n",
+                                drl + ":15",
+                                "uses the practice value 'mass.gvm-reserve', which is not in the book",
+                                "an entry 'mass.gvm-reserve:'"),
+                        new Broken(
+                                "removed value of practice",
+                                practice,
+                                "mass.side-most:\n  unit: \"%\"\n  meaning: Largest difference"
+                                        + " between left and right as a share of the loaded mass\n  values:\n    - {region: any, from:"
+                                        + " 2000-01-01, value: 6 %, basis: common-practice}\n",
+                                "mass.side-most:\n  unit: \"%\"\n  meaning: x\n" + "  values:\n",
+                                practice + ":",
+                                "mass.side-most.values: is left empty",
+                                "with a line '- {region: au"),
+                        new Broken(
+                                "removed table row",
+                                "tables/load-index.csv",
+                                "\n61,257 kg,",
+                                "\n0,257 kg,",
+                                "tables/load-index.csv:3",
+                                "the row for load index 61 is missing",
+                                "61,<load> kg"),
+                        new Broken(
+                                "duplicate key",
+                                cards,
+                                "  severity: stop\n",
+                                "  severity: stop\n  severity: note\n",
+                                cards + ":4:3",
+                                "mass.gvm-over.severity: 'severity' is given twice; first on line 3",
+                                "keep one of the two"),
+                        new Broken(
+                                "unknown unit",
+                                practice,
+                                "unit: kg\n",
+                                "unit: stone\n",
+                                practice + ":",
+                                "'stone' is not a unit",
+                                "unit: kg"),
+                        new Broken(
+                                "source not listed",
+                                cards,
+                                "sources: [club-handbook-gvm]",
+                                "sources: [club-handbok-gvm]",
+                                cards + ":13:13: mass.gvm-over",
+                                "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
+                                        + " 'club-handbook-gvm'?)",
+                                "an entry 'club-handbok-gvm:' in sources.yaml"),
+                        new Broken(
+                                "no regions",
+                                "book.yaml",
+                                "regions:\n",
+                                "areas:\n",
+                                "book.yaml:1:1",
+                                "regions: is missing",
+                                "regions: {any: {name: Anywhere}}"))
                 .map(each -> DynamicTest.dynamicTest(each.what(), () -> broken(each)));
     }
 
@@ -252,17 +369,27 @@ class CheckTest {
         String text = Files.readString(file);
         int at = text.indexOf(broken.old());
         assertTrue(at >= 0, () -> file + " has no '" + broken.old() + "'");
-        Files.writeString(file, text.substring(0, at) + broken.now() + text.substring(at + broken.old().length()));
+        Files.writeString(
+                file,
+                text.substring(0, at)
+                        + broken.now()
+                        + text.substring(at + broken.old().length()));
         Run run = run("check", PLAIN, "--rules", rules.toString());
         refused(3, run);
         assertTrue(run.err().contains("The rule book cannot be used, so no advice is given:\n"), run.err());
         String[] lines = run.err().split("\n");
-        assertTrue(Arrays.stream(lines).anyMatch(line -> line.startsWith(rules.resolve(broken.place()).toString())
-                && line.contains(broken.problem())), () -> broken.place() + ": " + broken.problem() + " is not in\n"
-                + run.err());
+        assertTrue(
+                Arrays.stream(lines)
+                        .anyMatch(line ->
+                                line.startsWith(rules.resolve(broken.place()).toString())
+                                        && line.contains(broken.problem())),
+                () -> broken.place() + ": " + broken.problem() + " is not in\n" + run.err());
         for (int i = 0; i < lines.length; i++) {
             if (lines[i].contains(broken.problem())) {
-                String right = Arrays.stream(lines).skip(i).filter(line -> line.startsWith("    right: ")).findFirst()
+                String right = Arrays.stream(lines)
+                        .skip(i)
+                        .filter(line -> line.startsWith("    right: "))
+                        .findFirst()
                         .orElse("");
                 assertTrue(right.contains(broken.mend()), right);
             }

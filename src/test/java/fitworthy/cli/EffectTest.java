@@ -35,11 +35,13 @@ class EffectTest {
 
     @TempDir
     private static Path folder;
+
     private static Path rules;
     private static Path edited;
 
     @TempDir
     private Path sheets;
+
     private final List<Runnable> undo = new ArrayList<>();
 
     @BeforeAll
@@ -58,8 +60,8 @@ class EffectTest {
             for (Path each : all.toList()) {
                 Path inside = Books.RULES.relativize(each);
                 String first = inside.getName(0).toString();
-                if (Files.isRegularFile(each) && (first.contains(".") || first.equals("tables")
-                        || first.equals("water"))) {
+                if (Files.isRegularFile(each)
+                        && (first.contains(".") || first.equals("tables") || first.equals("water"))) {
                     Files.createDirectories(copy.resolve(inside).getParent());
                     Files.copy(each, copy.resolve(inside));
                 }
@@ -81,13 +83,18 @@ class EffectTest {
     }
 
     private static String text(String title, int litres, String more) throws IOException {
-        return Files.readString(Books.RULES.resolve("plain-sheet.yaml")).replaceFirst("title: .*", "title: " + title)
-                .replaceFirst("region: \\S+", "region: au-sa")
-                .replaceFirst("(?m)^tanks:\n", "tanks:\n  - {name: Water tank, liquid: water, capacity: " + litres
-                        + " L, fill: 100 %, stock: no, mass: 6 kg, at: {x: 2400 mm, y: 0 mm, z: 700 mm}, water: "
-                        + "{potable: yes, baffled: yes, frost-guarded: yes, clearance: 200 mm}}\n")
-                .replaceFirst("(?m)^trip:\n",
-                        "trip:\n  people: 2\n  days: 7 days\n  water-use: 8 L\n  coldest: 5 degC\n") + more;
+        return Files.readString(Books.RULES.resolve("plain-sheet.yaml"))
+                        .replaceFirst("title: .*", "title: " + title)
+                        .replaceFirst("region: \\S+", "region: au-sa")
+                        .replaceFirst(
+                                "(?m)^tanks:\n",
+                                "tanks:\n  - {name: Water tank, liquid: water, capacity: " + litres
+                                        + " L, fill: 100 %, stock: no, mass: 6 kg, at: {x: 2400 mm, y: 0 mm, z: 700 mm}, water: "
+                                        + "{potable: yes, baffled: yes, frost-guarded: yes, clearance: 200 mm}}\n")
+                        .replaceFirst(
+                                "(?m)^trip:\n",
+                                "trip:\n  people: 2\n  days: 7 days\n  water-use: 8 L\n  coldest: 5 degC\n")
+                + more;
     }
 
     private Path sheet(String title, int litres, String more) throws IOException {
@@ -116,8 +123,10 @@ class EffectTest {
 
     /** The lines of JSON of a run that ends with a code. */
     private List<JsonNode> lines(int code, String... more) throws IOException {
-        return lines(code, Ran.of(Stream.concat(Stream.of(effect(more)), Stream.of("--format", "json"))
-                .toArray(String[]::new)));
+        return lines(
+                code,
+                Ran.of(Stream.concat(Stream.of(effect(more)), Stream.of("--format", "json"))
+                        .toArray(String[]::new)));
     }
 
     private static List<JsonNode> lines(int code, Ran ran) throws IOException {
@@ -136,7 +145,8 @@ class EffectTest {
             for (JsonNode each : sheet.path("differences")) {
                 List<String> ways = new ArrayList<>();
                 each.get("what").forEach(way -> ways.add(way.asText()));
-                told.add(sheet.get("title").asText() + ": " + String.join("+", ways) + " " + each.get("id").asText()
+                told.add(sheet.get("title").asText() + ": " + String.join("+", ways) + " "
+                        + each.get("id").asText()
                         + ", "
                         + side(each.get("before")) + ", " + side(each.get("after")));
             }
@@ -145,9 +155,14 @@ class EffectTest {
     }
 
     private static String side(JsonNode state) {
-        return state.get("outcome").asText() + (state.has("waived") ? " waived" : "")
-                + (state.has("limit") ? " " + state.get("value").asText() + "/" + state.get("limit").asText() + "/"
-                        + state.get("margin").asText() + " " + state.get("unit").asText() : "")
+        return state.get("outcome").asText()
+                + (state.has("waived") ? " waived" : "")
+                + (state.has("limit")
+                        ? " " + state.get("value").asText() + "/"
+                                + state.get("limit").asText() + "/"
+                                + state.get("margin").asText() + " "
+                                + state.get("unit").asText()
+                        : "")
                 + (state.has("missing") ? " " + state.get("missing").get(0).asText() : "");
     }
 
@@ -156,21 +171,28 @@ class EffectTest {
     void higherLimitGainsAFindingAndChangesFigures() throws IOException {
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "6.5 L"));
         List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
-        assertEquals(List.of("a-short: figures water.short, stop 5.714/6.0/-0.286 L, stop 5.714/6.5/-0.786 L",
-                "b-tight: gained water.short, met 6.429/6.0/0.429 L, stop 6.429/6.5/-0.071 L"),
-                told(lines).stream().filter(each -> each.contains("water.short")).toList());
+        assertEquals(
+                List.of(
+                        "a-short: figures water.short, stop 5.714/6.0/-0.286 L, stop 5.714/6.5/-0.786 L",
+                        "b-tight: gained water.short, met 6.429/6.0/0.429 L, stop 6.429/6.5/-0.071 L"),
+                told(lines).stream()
+                        .filter(each -> each.contains("water.short"))
+                        .toList());
         JsonNode head = lines.get(0);
-        assertEquals("fitworthy-effect/1 3 0", head.get("shape").asText() + " " + head.get("sheets") + " "
-                + head.get("bad"));
-        assertEquals("{\"figures\":1,\"gained\":1,\"sheets\":2}", head.at("/rules/water.short").toString());
+        assertEquals(
+                "fitworthy-effect/1 3 0",
+                head.get("shape").asText() + " " + head.get("sheets") + " " + head.get("bad"));
+        assertEquals(
+                "{\"figures\":1,\"gained\":1,\"sheets\":2}",
+                head.at("/rules/water.short").toString());
         assertTrue(!head.at("/before/content").equals(head.at("/after/content")), head.toString());
     }
 
     @Test
     void theSameTheOtherWayRoundLosesIt() throws IOException {
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "5.5 L"));
-        assertTrue(told(lines(1, "--with-rules", edited.toString())).contains(
-                "a-short: lost water.short, stop 5.714/6.0/-0.286 L, met 5.714/5.5/0.214 L"));
+        assertTrue(told(lines(1, "--with-rules", edited.toString()))
+                .contains("a-short: lost water.short, stop 5.714/6.0/-0.286 L, met 5.714/5.5/0.214 L"));
     }
 
     @Test
@@ -180,9 +202,12 @@ class EffectTest {
         card = card.substring(0, card.indexOf("severity: stop") + "severity: stop".length());
         edit("water/cards.yaml", card, card.replace("severity: stop", "severity: change"));
         List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
-        assertEquals(List.of("a-short: severity water.short, stop 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L"),
+        assertEquals(
+                List.of("a-short: severity water.short, stop 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L"),
                 told(lines));
-        assertEquals("{\"before\":\"stop\",\"after\":\"change\"}", lines.get(1).get("worst").toString());
+        assertEquals(
+                "{\"before\":\"stop\",\"after\":\"change\"}",
+                lines.get(1).get("worst").toString());
         assertEquals(1, lines.get(0).get("worst-changed").asInt());
     }
 
@@ -194,44 +219,80 @@ class EffectTest {
         String value = "water.reserve-least:\n  unit: days\n  meaning: Days of water that should be left at the next "
                 + "supplies\n"
                 + "  values:\n";
-        edit("water/practice.yaml", value,
+        edit(
+                "water/practice.yaml",
+                value,
                 value + "    - {region: any, from: 2000-01-01, value: 2 days, basis: memory}\n");
         List<String> there = told(lines(1, "--with-rules", edited.toString()));
-        assertEquals(List.of("d-abroad: assessed water.no-reserve, not-assessed practice value water.reserve-least,"
-                + " met 3.0/2.0/1.0 days"), there);
+        assertEquals(
+                List.of("d-abroad: assessed water.no-reserve, not-assessed practice value water.reserve-least,"
+                        + " met 3.0/2.0/1.0 days"),
+                there);
         Ran back = Ran.of("effect", abroad.toString(), "--rules", edited.toString(), "--with-rules", rules.toString());
-        back.printed(1).says("not assessed water.no-reserve [drinking water, everything aboard]: met -> not assessed "
-                + "for want of practice value water.reserve-least; value 3.0 days");
+        back.printed(1)
+                .says("not assessed water.no-reserve [drinking water, everything aboard]: met -> not assessed "
+                        + "for want of practice value water.reserve-least; value 3.0 days");
     }
 
     @Test
     void valueCountsFromItsDayOn() throws IOException {
-        edit("water/practice.yaml", LEAST, LEAST.replace("2000-01-01\n      value: 6 L",
-                "2027-01-01\n      value: 6.5 L\n"
-                + "      basis: memory\n") + LEAST);
+        edit(
+                "water/practice.yaml",
+                LEAST,
+                LEAST.replace(
+                                "2000-01-01\n      value: 6 L",
+                                "2027-01-01\n      value: 6.5 L\n" + "      basis: memory\n")
+                        + LEAST);
         String[] before = {"--with-rules", edited.toString(), "--as-of", "2026-12-31"};
         assertEquals(1, lines(0, before).size(), "the day before: the counts alone");
         String[] from = {"--with-rules", edited.toString(), "--as-of", "2027-01-01"};
-        assertEquals(2, told(lines(1, from)).stream().filter(each -> each.contains("water.short")).count());
-        Ran sameBook = Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--as-of", "2026-12-31",
-                "--with-as-of", "2027-01-01");
-        sameBook.printed(1).says("gained water.short [drinking water, everything aboard]: met -> stop; value 6.4 L, "
-                + "limit 6.0 L -> 6.5 L, margin 0.4 L -> -0.1 L");
-        Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--as-of", "2026-12-30", "--with-as-of",
-                "2026-12-31")
-                .printed(0).says("3 sheets looked at: 0 changed, 3 unchanged, 0 cannot be used.");
+        assertEquals(
+                2,
+                told(lines(1, from)).stream()
+                        .filter(each -> each.contains("water.short"))
+                        .count());
+        Ran sameBook = Ran.of(
+                "effect",
+                sheets.toString(),
+                "--rules",
+                edited.toString(),
+                "--as-of",
+                "2026-12-31",
+                "--with-as-of",
+                "2027-01-01");
+        sameBook.printed(1)
+                .says("gained water.short [drinking water, everything aboard]: met -> stop; value 6.4 L, "
+                        + "limit 6.0 L -> 6.5 L, margin 0.4 L -> -0.1 L");
+        Ran.of(
+                        "effect",
+                        sheets.toString(),
+                        "--rules",
+                        edited.toString(),
+                        "--as-of",
+                        "2026-12-30",
+                        "--with-as-of",
+                        "2026-12-31")
+                .printed(0)
+                .says("3 sheets looked at: 0 changed, 3 unchanged, 0 cannot be used.");
     }
 
     @Test
     void houseValueIsHeldAgainstTheBookWithout() throws IOException {
-        String house = Files.writeString(folder.resolve("house.yaml"), "shop: Saltbush Fit-out\nvalues:\n"
-                + "  - {practice: water.person-day-least, region: au, from: 2026-01-01, value: 7 L}\nseverities:\n"
-                + "  - {rule: water.short, severity: change, reason: All carry a filter, name: Foreman}\n").toString();
+        String house = Files.writeString(
+                        folder.resolve("house.yaml"),
+                        "shop: Saltbush Fit-out\nvalues:\n"
+                                + "  - {practice: water.person-day-least, region: au, from: 2026-01-01, value: 7 L}\nseverities:\n"
+                                + "  - {rule: water.short, severity: change, reason: All carry a filter, name: Foreman}\n")
+                .toString();
         List<JsonNode> lines = lines(1, "--with-practice", house);
-        assertEquals(List.of("a-short: severity+figures water.short, stop 5.714/6.0/-0.286 L, change "
-                + "5.714/7.0/-1.286 L",
-                "b-tight: gained water.short, met 6.429/6.0/0.429 L, change 6.429/7.0/-0.571 L"),
-                told(lines).stream().filter(each -> each.contains("water.short")).toList());
+        assertEquals(
+                List.of(
+                        "a-short: severity+figures water.short, stop 5.714/6.0/-0.286 L, change "
+                                + "5.714/7.0/-1.286 L",
+                        "b-tight: gained water.short, met 6.429/6.0/0.429 L, change 6.429/7.0/-0.571 L"),
+                told(lines).stream()
+                        .filter(each -> each.contains("water.short"))
+                        .toList());
         assertEquals("Saltbush Fit-out", lines.get(0).at("/after/shop").asText());
         assertTrue(lines.get(0).at("/before/shop").isMissingNode());
         // Where the shop's value holds on both sides, an edit of the book changes nothing.
@@ -241,10 +302,14 @@ class EffectTest {
 
     @Test
     void waiverThatRunsOutIsAChange() throws IOException {
-        sheet("a-short", 80, "waivers:\n  - {rule: water.short, subject: drinking water, in: everything aboard,\n"
-                + "    reason: A camp has a tap, by: Una Reed, until: 2026-12-31}\n");
+        sheet(
+                "a-short",
+                80,
+                "waivers:\n  - {rule: water.short, subject: drinking water, in: everything aboard,\n"
+                        + "    reason: A camp has a tap, by: Una Reed, until: 2026-12-31}\n");
         List<JsonNode> lines = lines(1, "--as-of", "2026-12-31", "--with-as-of", "2027-01-01");
-        assertEquals(List.of("a-short: severity water.short, stop waived 5.714/6.0/-0.286 L, stop 5.714/6.0/-0.286 L"),
+        assertEquals(
+                List.of("a-short: severity water.short, stop waived 5.714/6.0/-0.286 L, stop 5.714/6.0/-0.286 L"),
                 told(lines));
     }
 
@@ -254,12 +319,17 @@ class EffectTest {
         Path bad = sheet("a-bad", 90, "");
         Files.writeString(bad, Files.readString(bad).replace("seats: 5", "seets: 5"));
         List<JsonNode> lines = lines(2, "--with-rules", edited.toString());
-        assertEquals(2, told(lines).stream().filter(each -> each.contains("water.short")).count());
+        assertEquals(
+                2,
+                told(lines).stream()
+                        .filter(each -> each.contains("water.short"))
+                        .count());
         JsonNode last = lines.get(lines.size() - 1);
         assertEquals(bad.toString(), last.get("sheet").asText());
         assertEquals("vehicle.seets", last.at("/faults/0/about").asText());
-        Ran.of(effect("--with-rules", edited.toString())).printed(2).says("vehicle.seets: no field has this name (did"
-                + " you mean 'seats'?) right: one of ");
+        Ran.of(effect("--with-rules", edited.toString()))
+                .printed(2)
+                .says("vehicle.seets: no field has this name (did" + " you mean 'seats'?) right: one of ");
     }
 
     /** A rule under another name: it goes, another comes, and a sheet that waives it can no longer be used. */
@@ -267,12 +337,18 @@ class EffectTest {
     void sheetThatOnlyOneBookCanReadSaysWhich() throws IOException {
         edit("water/cards.yaml", "water.short:", "water.scarce:");
         edit("water/water.drl", "\"water.short\"", "\"water.scarce\"");
-        sheet("b-tight", 90,
+        sheet(
+                "b-tight",
+                90,
                 "waivers:\n  - {rule: water.short, reason: A camp has a tap, by: Una Reed, until: 2027-12-31}\n");
         List<JsonNode> lines = lines(2, "--with-rules", edited.toString());
-        assertEquals(List.of("a-short: gained water.scarce, none, stop 5.714/6.0/-0.286 L",
-                "a-short: lost water.short, stop 5.714/6.0/-0.286 L, none"), told(lines));
-        assertEquals("after: the rule book has no rule 'water.short' (did you mean 'water.scarce'?)",
+        assertEquals(
+                List.of(
+                        "a-short: gained water.scarce, none, stop 5.714/6.0/-0.286 L",
+                        "a-short: lost water.short, stop 5.714/6.0/-0.286 L, none"),
+                told(lines));
+        assertEquals(
+                "after: the rule book has no rule 'water.short' (did you mean 'water.scarce'?)",
                 lines.get(lines.size() - 1).at("/faults/0/problem").asText());
     }
 
@@ -292,7 +368,9 @@ class EffectTest {
 
     /** The lines of the journal after its head. */
     private static List<String> entries(Path journal) throws IOException {
-        return Files.exists(journal) ? Files.readAllLines(journal).stream().skip(1).toList() : List.of();
+        return Files.exists(journal)
+                ? Files.readAllLines(journal).stream().skip(1).toList()
+                : List.of();
     }
 
     @Test
@@ -310,7 +388,9 @@ class EffectTest {
         // A sheet of the same text is known under another name.
         Files.move(sheets.resolve("b-tight.yaml"), sheets.resolve("z-tight.yaml"));
         List<JsonNode> moved = lines(1, run);
-        assertEquals(sheets.resolve("z-tight.yaml").toString(), moved.get(moved.size() - 1).get("sheet").asText());
+        assertEquals(
+                sheets.resolve("z-tight.yaml").toString(),
+                moved.get(moved.size() - 1).get("sheet").asText());
         assertEquals(3, entries(journal).size());
     }
 
@@ -321,14 +401,17 @@ class EffectTest {
         String[] run = {"--with-rules", edited.toString(), "--resume", journal.toString()};
         lines(1, run);
         sheet("c-ample", 70, "");
-        assertTrue(told(lines(1, run))
-                .contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/6.5/-1.5 L"));
+        assertTrue(
+                told(lines(1, run)).contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/6.5/-1.5 L"));
         assertEquals(4, entries(journal).size());
         edit("water/practice.yaml", LEAST.replace("6 L", "6.5 L"), LEAST.replace("6 L", "7 L"));
-        assertTrue(told(lines(1, run))
-                .contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/7.0/-2.0 L"));
+        assertTrue(
+                told(lines(1, run)).contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/7.0/-2.0 L"));
         assertEquals(7, entries(journal).size());
-        lines(1, Stream.concat(Stream.of(run), Stream.of("--as-of", "2026-12-01")).toArray(String[]::new));
+        lines(
+                1,
+                Stream.concat(Stream.of(run), Stream.of("--as-of", "2026-12-01"))
+                        .toArray(String[]::new));
         assertEquals(10, entries(journal).size());
     }
 
@@ -358,13 +441,26 @@ class EffectTest {
             all.add(BatchTest.line(text("Tank of " + litres, litres, "")) + "\n");
         }
         Path file = Files.writeString(folder.resolve("sheets.ndjson"), String.join("", all));
-        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "effect",
+        ProcessBuilder builder = new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "fitworthy.cli.Main",
+                "effect",
                 "-",
-                "--rules", rules.toString(), "--with-region", "any", "--jobs", "2", "--resume", journal.toString());
+                "--rules",
+                rules.toString(),
+                "--with-region",
+                "any",
+                "--jobs",
+                "2",
+                "--resume",
+                journal.toString());
         builder.environment().put("FITWORTHY_CACHE", Books.CACHE.toString());
         Path said = folder.resolve("said.txt");
-        Process process = builder.redirectErrorStream(true).redirectOutput(said.toFile()).start();
+        Process process =
+                builder.redirectErrorStream(true).redirectOutput(said.toFile()).start();
         try (OutputStream in = process.getOutputStream()) {
             in.write(String.join("", all.subList(0, 12)).getBytes(StandardCharsets.UTF_8));
             in.flush();
@@ -374,13 +470,18 @@ class EffectTest {
             }
             process.destroyForcibly().waitFor();
         }
-        String[] rest = {"effect", file.toString(), "--rules", rules.toString(), "--with-region", "any", "--format",
-                "json"};
+        String[] rest = {
+            "effect", file.toString(), "--rules", rules.toString(), "--with-region", "any", "--format", "json"
+        };
         List<JsonNode> whole = lines(1, Ran.of(rest));
         assertEquals(20, whole.get(0).get("sheets").asInt());
         String before = Files.readString(journal);
-        assertEquals(whole, lines(1, Ran.of(Stream.concat(Stream.of(rest), Stream.of("--resume", journal.toString()))
-                .toArray(String[]::new))));
+        assertEquals(
+                whole,
+                lines(
+                        1,
+                        Ran.of(Stream.concat(Stream.of(rest), Stream.of("--resume", journal.toString()))
+                                .toArray(String[]::new))));
         assertTrue(Files.readString(journal).startsWith(before.substring(0, before.lastIndexOf('\n') + 1)));
         assertEquals(20, entries(journal).stream().distinct().count());
     }

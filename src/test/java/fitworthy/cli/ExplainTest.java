@@ -25,20 +25,24 @@ class ExplainTest {
 
     @Test
     void showsTheFormulaWithItsNumbers() {
-        Ran.of("explain", TOURING, "fuel.range-short").printed(0)
+        Ran.of("explain", TOURING, "fuel.range-short")
+                .printed(0)
                 .says(" worked out: range = 100 x fuel / consumption, fuel = ");
     }
 
     @Test
     void everyRuleFitsInEightyColumns() throws FaultsException {
-        Sheet sheet = SheetReader.sheet(NodeReader.read(Path.of(TOURING), new ArrayList<>()),
-                Books.shipped().regions().keySet(), new ArrayList<>());
+        Sheet sheet = SheetReader.sheet(
+                NodeReader.read(Path.of(TOURING), new ArrayList<>()),
+                Books.shipped().regions().keySet(),
+                new ArrayList<>());
         Advice advice = Adviser.advise(Books.shipped(), sheet);
         int worked = 0;
         for (String id : Books.shipped().cards().keySet()) {
             StringWriter out = new StringWriter();
             ExplanationPrintout.print(new PrintWriter(out), advice, id);
-            List<String> wide = out.toString().lines().filter(line -> line.length() > 80).toList();
+            List<String> wide =
+                    out.toString().lines().filter(line -> line.length() > 80).toList();
             assertEquals(List.of(), wide, id);
             worked += out.toString().contains("worked out: ") ? 1 : 0;
         }

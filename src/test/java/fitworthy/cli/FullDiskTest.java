@@ -35,6 +35,7 @@ class FullDiskTest {
 
     @TempDir
     private Path folder;
+
     private Path out;
 
     @BeforeEach
@@ -51,8 +52,8 @@ class FullDiskTest {
     /** In a container each run may have the same number, so a file with it may stand there. */
     @Test
     void whatAKilledRunLeftIsInNobodysWay() throws IOException {
-        Path own = Files.writeString(folder.resolve(".advice.ndjson." + ProcessHandle.current().pid() + ".part"),
-                "half a li");
+        Path own = Files.writeString(
+                folder.resolve(".advice.ndjson." + ProcessHandle.current().pid() + ".part"), "half a li");
         Path old = Files.writeString(folder.resolve(".advice.ndjson.1a2b.part"), "half a li");
         Path future = Files.writeString(folder.resolve(".advice.ndjson.3c4d.part"), "half a li");
         Path others = Files.writeString(folder.resolve(".other.ndjson.1a2b.part"), "half a li");
@@ -63,8 +64,10 @@ class FullDiskTest {
         Files.setLastModifiedTime(future, FileTime.from(now.plus(Duration.ofDays(2))));
         assertEquals(0, Ran.of("batch", folder(PLAIN), "--out", out.toString()).code());
         assertTrue(Files.readString(out).startsWith("{\"sheet\":"));
-        assertEquals(List.of(own.getFileName().toString(), others.getFileName().toString(), "advice.ndjson", "sheets"),
-                names(folder), "of this file, what is a day old is gone; what may still be written stays");
+        assertEquals(
+                List.of(own.getFileName().toString(), others.getFileName().toString(), "advice.ndjson", "sheets"),
+                names(folder),
+                "of this file, what is a day old is gone; what may still be written stays");
     }
 
     private String folder(String... sheets) throws IOException {
@@ -103,8 +106,11 @@ class FullDiskTest {
     private Path fullDisk() throws Exception {
         Path disk = Files.createDirectory(folder.resolve("disk"));
         Process mount = new ProcessBuilder("mount", "-t", "tmpfs", "-o", "size=16k", "tmpfs", disk.toString())
-                .redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
-        assumeTrue(mount.waitFor(10, TimeUnit.SECONDS) && mount.exitValue() == 0,
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        assumeTrue(
+                mount.waitFor(10, TimeUnit.SECONDS) && mount.exitValue() == 0,
                 "no disk of our own can be mounted here");
         Files.write(disk.resolve("filler"), new byte[8192]);
         Files.writeString(disk.resolve("printed"), "earlier\n");
@@ -117,8 +123,10 @@ class FullDiskTest {
         try {
             String target = disk.resolve("printed").toString();
             String sheets = folder("scenarios/touring.yaml", "scenarios/overloaded.yaml");
-            for (String[] each : new String[][] {{"batch", sheets, "--out", target},
-                {"print", PLAIN, "--html", target, "--as-printed-at", "2026-11-25T10:00Z"}}) {
+            for (String[] each : new String[][] {
+                {"batch", sheets, "--out", target},
+                {"print", PLAIN, "--html", target, "--as-printed-at", "2026-11-25T10:00Z"}
+            }) {
                 Ran.of(each).refused(74, target + ": No space left on device");
                 assertEquals("earlier\n", Files.readString(Path.of(target)));
                 assertEquals(List.of("filler", "printed"), names(disk));
@@ -144,12 +152,20 @@ class FullDiskTest {
                 throw new IOException("No space left on device");
             }
         };
-        for (String[] args : new String[][] {{"check", PLAIN}, {"check", PLAIN, "--format", "json"},
-                {"batch", "scenarios"},
-            {"effect", PLAIN, "--with-region", "uk"}, {"--help"}}) {
+        for (String[] args : new String[][] {
+            {"check", PLAIN},
+            {"check", PLAIN, "--format", "json"},
+            {"batch", "scenarios"},
+            {"effect", PLAIN, "--with-region", "uk"},
+            {"--help"}
+        }) {
             ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int code = Main.run(InputStream.nullInputStream(), full, err,
-                    Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()), args);
+            int code = Main.run(
+                    InputStream.nullInputStream(),
+                    full,
+                    err,
+                    Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()),
+                    args);
             assertEquals(74, code, String.join(" ", args));
             assertTrue(err.toString(StandardCharsets.UTF_8).contains("written"), err.toString(StandardCharsets.UTF_8));
         }
@@ -161,7 +177,8 @@ class FullDiskTest {
         for (Path each : List.of(out.resolve("below"), folder.resolve("none/below"), Path.of("/proc/below"))) {
             Ran.of("print", PLAIN, "--html", each.toString()).refused(74, each.toString());
             Ran.of("batch", "scenarios", "--out", each.toString()).refused(74, each.toString());
-            Ran.of("effect", PLAIN, "--with-region", "uk", "--resume", each.toString()).refused(74, each.toString());
+            Ran.of("effect", PLAIN, "--with-region", "uk", "--resume", each.toString())
+                    .refused(74, each.toString());
             told.add(each.toString());
         }
         assertEquals(3, told.size());
@@ -174,8 +191,15 @@ class FullDiskTest {
         Path rules = Books.copyOf("water", folder.resolve("rules"));
         for (Path each : List.of(out.resolve("below/cache"), Path.of("/proc/cache"))) {
             ByteArrayOutputStream printed = new ByteArrayOutputStream();
-            assertEquals(0, Main.run(InputStream.nullInputStream(), printed, OutputStream.nullOutputStream(),
-                    Map.of("FITWORTHY_CACHE", each.toString(), "FITWORTHY_RULES", rules.toString()), "check", PLAIN));
+            assertEquals(
+                    0,
+                    Main.run(
+                            InputStream.nullInputStream(),
+                            printed,
+                            OutputStream.nullOutputStream(),
+                            Map.of("FITWORTHY_CACHE", each.toString(), "FITWORTHY_RULES", rules.toString()),
+                            "check",
+                            PLAIN));
             assertTrue(printed.toString(StandardCharsets.UTF_8).contains("Nothing found in what was assessed."));
         }
     }

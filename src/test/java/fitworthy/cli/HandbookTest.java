@@ -61,7 +61,8 @@ class HandbookTest {
         String confirm = between(text, "## What to go and confirm", "\n## ");
         Set<String> absent = new TreeSet<>();
         book.cards().forEach((id, card) -> {
-            if (!text.contains("### " + id + ": " + card.title()) || !page.contains(">" + id + ": ")
+            if (!text.contains("### " + id + ": " + card.title())
+                    || !page.contains(">" + id + ": ")
                     || !index.contains("[" + id + "](#" + id + "): " + card.title())) {
                 absent.add(id);
             }
@@ -74,7 +75,8 @@ class HandbookTest {
                         + value.basis().value().words() + "; " + id.substring(0, id.indexOf('.')) + "/practice.yaml:";
                 String unconfirmed = "| [" + id + "](#" + id + ")" + cells + entry.meaning() + "; "
                         + value.basis().value().words();
-                boolean known = Set.of(Basis.PUBLISHED, Basis.CALCULATION).contains(value.basis().value());
+                boolean known = Set.of(Basis.PUBLISHED, Basis.CALCULATION)
+                        .contains(value.basis().value());
                 if (!values.contains(row) || region(confirm, value.region()).contains(unconfirmed) == known) {
                     absent.add(id + row);
                 }
@@ -94,30 +96,44 @@ class HandbookTest {
     void aRegionSaysWhatItHasFromItsParentsAndWhatNoneOfThemHas() {
         String confirm = between(text, "## What to go and confirm", "\n## ");
         String victoria = region(confirm, "au-vic");
-        assertTrue(between(victoria, "#### It has from Australia (au)", "####")
-                .contains("- [water.reserve-least](#water.reserve-least) 3 days\n"), victoria);
+        assertTrue(
+                between(victoria, "#### It has from Australia (au)", "####")
+                        .contains("- [water.reserve-least](#water.reserve-least) 3 days\n"),
+                victoria);
         String south = region(confirm, "au-sa");
         assertFalse(south.contains("[water.reserve-least]"), south);
         String kingdom = region(confirm, "uk");
-        assertTrue(between(kingdom, "#### Not recorded, so that these are not assessed", "\n\n<a")
-                .contains("- [water.reserve-least](#water.reserve-least): water.no-reserve\n"), kingdom);
-        assertTrue(between(kingdom, "#### It has from Anywhere (any)", "####")
-                .contains("- [water.person-day-least](#water.person-day-least) 7.5 L\n"), kingdom);
+        assertTrue(
+                between(kingdom, "#### Not recorded, so that these are not assessed", "\n\n<a")
+                        .contains("- [water.reserve-least](#water.reserve-least): water.no-reserve\n"),
+                kingdom);
+        assertTrue(
+                between(kingdom, "#### It has from Anywhere (any)", "####")
+                        .contains("- [water.person-day-least](#water.person-day-least) 7.5 L\n"),
+                kingdom);
     }
 
     @Test
     void aValueNamesItsPlaceAndTheRulesThatUseItAndARuleItsValueAndSources() throws IOException {
         String value = between(text, "\n### water.person-day-least: ", "\n### ");
-        assertTrue(value.contains(line("water", "practice.yaml", "water.person-day-least:")
-                + ", used by [water.short](#water.short), [water.use-low](#water.use-low).\n"), value);
+        assertTrue(
+                value.contains(line("water", "practice.yaml", "water.person-day-least:")
+                        + ", used by [water.short](#water.short), [water.use-low](#water.use-low).\n"),
+                value);
         String rule = between(text, "\n### water.no-reserve: ", "\n### ");
-        assertTrue(rule.contains("; " + line("water", "water.drl", "rule \"water.no-reserve\"") + ", card "
-                + line("water", "cards.yaml", "water.no-reserve:") + ";"), rule);
-        assertTrue(rule.contains("It compares with [water.reserve-least](#water.reserve-least) ("
-                + line("water", "practice.yaml", "water.reserve-least:") + ").\n"), rule);
+        assertTrue(
+                rule.contains("; " + line("water", "water.drl", "rule \"water.no-reserve\"") + ", card "
+                        + line("water", "cards.yaml", "water.no-reserve:") + ";"),
+                rule);
+        assertTrue(
+                rule.contains("It compares with [water.reserve-least](#water.reserve-least) ("
+                        + line("water", "practice.yaml", "water.reserve-least:") + ").\n"),
+                rule);
         assertTrue(rule.contains("Sources: [[sa-remote-travel]](#source-sa-remote-travel).\n"), rule);
-        assertTrue(rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | read in a published text; "
-                + valueLine("water.reserve-least", "au-sa") + ". "), rule);
+        assertTrue(
+                rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | read in a published text; "
+                        + valueLine("water.reserve-least", "au-sa") + ". "),
+                rule);
         assertTrue(page.contains("<td dir=\"auto\" class=\"whole\">2000-01-01</td>"), "a date that may break");
     }
 
@@ -142,7 +158,9 @@ class HandbookTest {
     @Test
     void everyLinkLeadsSomewhereAndTheCheckerFindsNothing() throws Exception {
         Path one = folder.resolve("rule.html");
-        assertEquals(0, Ran.of("handbook", "water.no-reserve", "--html", one.toString()).code());
+        assertEquals(
+                0,
+                Ran.of("handbook", "water.no-reserve", "--html", one.toString()).code());
         for (String html : List.of(page, Files.readString(one))) {
             Set<String> ids = found(" id=\"([^\"]*)\"", html);
             Set<String> links = found("href=\"#([^\"]*)\"", html);
@@ -158,7 +176,10 @@ class HandbookTest {
     }
 
     private static Set<String> found(String pattern, String all) {
-        return Pattern.compile(pattern).matcher(all).results().map(each -> each.group(1))
+        return Pattern.compile(pattern)
+                .matcher(all)
+                .results()
+                .map(each -> each.group(1))
                 .collect(Collectors.toCollection(HashSet::new));
     }
 
@@ -188,9 +209,13 @@ class HandbookTest {
         JsonNode days = victoria.get("holds").get(ids(victoria.get("holds")).indexOf("water.reserve-least"));
         assertEquals("3 days", days.get("value").asText());
         assertEquals("au", days.get("of").asText());
-        assertEquals(json.get("rules").get(ids(json.get("rules")).indexOf("water.no-reserve")),
-                new ObjectMapper().readTree(Ran.of("handbook", "water.no-reserve", "--format", "json").out())
-                        .get("rules").get(0));
+        assertEquals(
+                json.get("rules").get(ids(json.get("rules")).indexOf("water.no-reserve")),
+                new ObjectMapper()
+                        .readTree(Ran.of("handbook", "water.no-reserve", "--format", "json")
+                                .out())
+                        .get("rules")
+                        .get(0));
     }
 
     /** The leaflet of South Australia (source sa-remote-travel) says three days. */
@@ -205,13 +230,17 @@ class HandbookTest {
         JsonNode rule = one.get("rules").get(0);
         assertEquals("water", rule.get("topic").asText());
         assertEquals("change", rule.get("severity").asText());
-        assertEquals(line("water", "water.drl", "rule \"water.no-reserve\""), rule.get("place").asText());
+        assertEquals(
+                line("water", "water.drl", "rule \"water.no-reserve\""),
+                rule.get("place").asText());
         JsonNode south = rule.get("practice").get(1);
-        assertEquals("au-sa 2000-01-01 3 days published [\"sa-remote-travel\"] "
-                + valueLine("water.reserve-least", "au-sa"), south.get("region").asText() + " "
-                + south.get("from").asText() + " " + south.get("value").asText() + " " + south.get("basis").asText()
-                + " "
-                + south.get("sources") + " " + south.get("place").asText());
+        assertEquals(
+                "au-sa 2000-01-01 3 days published [\"sa-remote-travel\"] " + valueLine("water.reserve-least", "au-sa"),
+                south.get("region").asText() + " "
+                        + south.get("from").asText() + " " + south.get("value").asText() + " "
+                        + south.get("basis").asText()
+                        + " "
+                        + south.get("sources") + " " + south.get("place").asText());
         assertTrue(cases(rule.get("fires")).contains("A little less than three days are left"));
         assertTrue(cases(rule.get("met-in")).contains("Three days are left"));
         assertTrue(cases(rule.get("not-assessed")).contains("The reserve is not assessed without the planned use"));

@@ -43,6 +43,7 @@ class HostileTextTest {
 
     @TempDir
     private Path home;
+
     private Path rules;
 
     @BeforeEach
@@ -65,7 +66,9 @@ class HostileTextTest {
     private static String laughs() {
         StringBuilder text = new StringBuilder("a0: &a0 [ha, ha, ha, ha, ha, ha, ha, ha, ha]\n");
         for (int i = 1; i < 40; i++) {
-            text.append("a%d: &a%d [".formatted(i, i)).append("*a%d, ".formatted(i - 1).repeat(9)).append("*a0]\n");
+            text.append("a%d: &a%d [".formatted(i, i))
+                    .append("*a%d, ".formatted(i - 1).repeat(9))
+                    .append("*a0]\n");
         }
         return text.toString();
     }
@@ -76,52 +79,101 @@ class HostileTextTest {
         String deep = "nested deeper than 40 levels";
         return List.of(
                 text("aliases of aliases", laughs(), ":1:5", anchors),
-                text("more aliases than anybody wants to hear of", "a: &a 1\nb:\n" + "- *a\n".repeat(200_000), ":103:3",
+                text(
+                        "more aliases than anybody wants to hear of",
+                        "a: &a 1\nb:\n" + "- *a\n".repeat(200_000),
+                        ":103:3",
                         "more than 100 faults; it was not read further"),
                 text("an alias of what it stands in", "a: &a {b: *a}\n", ":1:4", anchors),
                 text("a merged group", "a: &a {b: 1}\nc: {<<: *a}\n", ":1:4", anchors),
-                text("a tag of a class",
-                        "a: !!javax.script.ScriptEngineManager [!!java.net.URL [\"http://localhost\"]]\n", ":1:4",
+                text(
+                        "a tag of a class",
+                        "a: !!javax.script.ScriptEngineManager [!!java.net.URL [\"http://localhost\"]]\n",
+                        ":1:4",
                         tags),
                 text("a tag of the text", "!!java.lang.Runtime {a: 1}\n", ":1:1", tags),
                 text("a local tag", "a: !evil x\n", ":1:4", tags),
                 text("a tag prefix", "%TAG !e! tag:yaml.org,2002:java.\n---\na: !e!lang.Runtime x\n", ":3:4", tags),
                 text("lists in lists", "a: " + "[".repeat(500_000), ":1:42", deep),
                 text("groups in groups", "a: " + "{b: ".repeat(200_000), ":1:", deep),
-                text("groups below groups", Stream.iterate(0, i -> i < 60, i -> i + 1).map(i -> " ".repeat(i) + "a:\n")
-                        .reduce("", String::concat), ":", deep),
+                text(
+                        "groups below groups",
+                        Stream.iterate(0, i -> i < 60, i -> i + 1)
+                                .map(i -> " ".repeat(i) + "a:\n")
+                                .reduce("", String::concat),
+                        ":",
+                        deep),
                 text("JSON in JSON", "{\"a\":".repeat(150_000), ":1:", deep),
                 text("a huge text", "a: " + "x".repeat(1_000_000) + "\n", ":1:4", "is longer than 10000 characters"),
-                text("a huge folded text", "a: >\n" + "  x y\n".repeat(170_000), ":1:4",
+                text(
+                        "a huge folded text",
+                        "a: >\n" + "  x y\n".repeat(170_000),
+                        ":1:4",
                         "is longer than 10000 characters"),
                 text("a huge name", "x".repeat(900_000) + ": 1\n", ":1:", "not readable as YAML"),
                 text("a huge number", "{\"a\": 1" + "0".repeat(900_000) + "}", ":1:", "far too long"),
-                text("the same name over and over", "a: 1\n".repeat(200_000), ":2:1",
+                text(
+                        "the same name over and over",
+                        "a: 1\n".repeat(200_000),
+                        ":2:1",
                         "'a' is given twice; first on line 1"),
                 text("the same name in JSON", "{\"a\": 1, \"a\": 2}", ":1:10", "'a' is given twice; first on line 1"),
-                text("more values than a file has", "a: [" + "1,".repeat(500_000) + "1]\n", ":1:",
+                text(
+                        "more values than a file has",
+                        "a: [" + "1,".repeat(500_000) + "1]\n",
+                        ":1:",
                         "more than 50000 values"),
                 text("more empty values", "a:\n" + "-\n".repeat(500_000), ":", "more than 50000 values"),
-                text("a name that would colour the screen", "\"\\e[31m\": 1\n", ":1:1",
+                text(
+                        "a name that would colour the screen",
+                        "\"\\e[31m\": 1\n",
+                        ":1:1",
                         "a name with the control character U+001B"),
-                text("a line that turns round", "a: x\u202Ey\u2066z\u0007\n", ":1:9",
+                text(
+                        "a line that turns round",
+                        "a: x\u202Ey\u2066z\u0007\n",
+                        ":1:9",
                         "the control character U+0007 stands here"),
                 text("a zero", "a: 1\u0000\n", ":1:5", "the control character U+0000 stands here"),
-                encoded("UTF-16, little end first", "a: 1\n", StandardCharsets.UTF_16LE, ":1:2",
+                encoded(
+                        "UTF-16, little end first",
+                        "a: 1\n",
+                        StandardCharsets.UTF_16LE,
+                        ":1:2",
                         "the control character U+0000 stands here"),
-                encoded("UTF-16, big end first", "a: 1\n", StandardCharsets.UTF_16BE, ":1:1",
+                encoded(
+                        "UTF-16, big end first",
+                        "a: 1\n",
+                        StandardCharsets.UTF_16BE,
+                        ":1:1",
                         "the control character U+0000 stands here"),
                 encoded("UTF-16 with its mark", "\uFEFFa: 1\n", StandardCharsets.UTF_16LE, ":1:1", "not UTF-8 text"),
-                encoded("UTF-32", "a: 1\n", Charset.forName("UTF-32BE"), ":1:1",
+                encoded(
+                        "UTF-32",
+                        "a: 1\n",
+                        Charset.forName("UTF-32BE"),
+                        ":1:1",
                         "the control character U+0000 stands here"),
                 encoded("Latin-1", "a: 1\nb: caf\u00E9\n", StandardCharsets.ISO_8859_1, ":2:7", "not UTF-8 text"),
-                new Hostile("a character cut short", new byte[] {'a', ':', ' ', (byte) 0xE2, (byte) 0x82}, ":1:4",
+                new Hostile(
+                        "a character cut short",
+                        new byte[] {'a', ':', ' ', (byte) 0xE2, (byte) 0x82},
+                        ":1:4",
                         "not UTF-8 text"),
-                new Hostile("a zero written long", new byte[] {'a', ':', ' ', (byte) 0xC0, (byte) 0x80}, ":1:4",
+                new Hostile(
+                        "a zero written long",
+                        new byte[] {'a', ':', ' ', (byte) 0xC0, (byte) 0x80},
+                        ":1:4",
                         "not UTF-8 text"),
-                new Hostile("half a surrogate", new byte[] {'a', ':', ' ', (byte) 0xED, (byte) 0xA0, (byte) 0x80},
-                        ":1:4", "not UTF-8 text"),
-                new Hostile("more than a mebibyte", "a: 1 # x\n".repeat(120_000).getBytes(StandardCharsets.UTF_8), "",
+                new Hostile(
+                        "half a surrogate",
+                        new byte[] {'a', ':', ' ', (byte) 0xED, (byte) 0xA0, (byte) 0x80},
+                        ":1:4",
+                        "not UTF-8 text"),
+                new Hostile(
+                        "more than a mebibyte",
+                        "a: 1 # x\n".repeat(120_000).getBytes(StandardCharsets.UTF_8),
+                        "",
                         "the file is larger than 1 MiB"));
     }
 
@@ -133,10 +185,16 @@ class HostileTextTest {
         List<Fault> faults = assertThrows(FaultsException.class, reading::read).faults();
         StringWriter printed = new StringWriter();
         FaultPrintout.print(new PrintWriter(printed), faults);
-        assertTrue(printed.toString().lines().anyMatch(line -> line.startsWith(file + hostile.place())
-                && line.contains(hostile.problem())), () -> start(printed.toString()));
-        assertTrue(printed.toString().length() < 100_000, () -> "it says far too much: " + printed.toString().length());
-        assertTrue(printed.toString().lines().noneMatch(line -> line.matches(".*[\\p{Cntrl}\\p{Cf}].*")),
+        assertTrue(
+                printed.toString()
+                        .lines()
+                        .anyMatch(line -> line.startsWith(file + hostile.place()) && line.contains(hostile.problem())),
+                () -> start(printed.toString()));
+        assertTrue(
+                printed.toString().length() < 100_000,
+                () -> "it says far too much: " + printed.toString().length());
+        assertTrue(
+                printed.toString().lines().noneMatch(line -> line.matches(".*[\\p{Cntrl}\\p{Cf}].*")),
                 () -> start(printed.toString()));
     }
 
@@ -146,37 +204,47 @@ class HostileTextTest {
 
     @TestFactory
     Stream<DynamicTest> asASheet() {
-        return all().stream().map(each -> DynamicTest.dynamicTest(each.what(), () -> {
-            Path sheet = Files.write(home.resolve("sheet.yaml"), each.bytes());
-            refused(sheet, each, () -> SheetReader.read(sheet, Set.of("au")));
-        }));
+        return all().stream()
+                .map(each -> DynamicTest.dynamicTest(each.what(), () -> {
+                    Path sheet = Files.write(home.resolve("sheet.yaml"), each.bytes());
+                    refused(sheet, each, () -> SheetReader.read(sheet, Set.of("au")));
+                }));
     }
 
     @TestFactory
     Stream<DynamicTest> asAPageOfTheBook() {
-        return all().stream().map(each -> DynamicTest.dynamicTest(each.what(), () -> {
-            Path page = Files.write(rules.resolve("mass/cards.yaml"), each.bytes());
-            refused(page, each, () -> BookLoader.load(rules, home.resolve("cache"), sentence -> { }));
-        }));
+        return all().stream()
+                .map(each -> DynamicTest.dynamicTest(each.what(), () -> {
+                    Path page = Files.write(rules.resolve("mass/cards.yaml"), each.bytes());
+                    refused(page, each, () -> BookLoader.load(rules, home.resolve("cache"), sentence -> {}));
+                }));
     }
 
     @TestFactory
     Stream<DynamicTest> asAHouseFile() {
-        return all().stream().map(each -> DynamicTest.dynamicTest(each.what(), () -> {
-            Path house = Files.write(home.resolve("house.yaml"), each.bytes());
-            refused(house, each, () -> HouseReader.read(house, Books.shipped()));
-        }));
+        return all().stream()
+                .map(each -> DynamicTest.dynamicTest(each.what(), () -> {
+                    Path house = Files.write(home.resolve("house.yaml"), each.bytes());
+                    refused(house, each, () -> HouseReader.read(house, Books.shipped()));
+                }));
     }
 
     /** In a Java of its own that may use 64 MB, so that whatever reads all of it, or makes much of it, fails. */
     private String inLittleMemory(int code, Path sheet) throws Exception {
         Path told = home.resolve("told.txt");
-        ProcessBuilder builder = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        ProcessBuilder builder = new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx64m",
-                "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "check", sheet.toString());
-        builder.environment().putAll(Map.of("FITWORTHY_CACHE", home.resolve("cache").toString(), "FITWORTHY_RULES",
-                rules.toString()));
-        Process process = builder.redirectErrorStream(true).redirectOutput(told.toFile()).start();
+                "-cp",
+                System.getProperty("java.class.path"),
+                "fitworthy.cli.Main",
+                "check",
+                sheet.toString());
+        builder.environment()
+                .putAll(Map.of(
+                        "FITWORTHY_CACHE", home.resolve("cache").toString(), "FITWORTHY_RULES", rules.toString()));
+        Process process =
+                builder.redirectErrorStream(true).redirectOutput(told.toFile()).start();
         assertTrue(process.waitFor(2, TimeUnit.MINUTES), "it does not end");
         assertEquals(code, process.exitValue(), () -> read(told));
         return read(told);
@@ -192,7 +260,7 @@ class HostileTextTest {
 
     @Test
     void littleMemoryIsEnoughForALargeFileOrABomb() throws Exception {
-        BookLoader.load(rules, home.resolve("cache"), sentence -> { });
+        BookLoader.load(rules, home.resolve("cache"), sentence -> {});
         Path empty = home.resolve("empty.yaml");
         try (RandomAccessFile file = new RandomAccessFile(empty.toFile(), "rw")) {
             file.setLength(HUNDRED_MB);

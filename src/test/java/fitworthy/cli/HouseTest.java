@@ -17,7 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a shop or a person answers for, on every printout: house values and severities, and waivers. */
 class HouseTest {
 
-    private static final String HOUSE = """
+    private static final String HOUSE =
+            """
             shop: Saltbush Fit-out
             values:
               - {practice: mass.gvm-reserve, region: any, from: 2026-01-01, value: 2 %, reason: All are weighed, name: Foreman}
@@ -34,6 +35,7 @@ class HouseTest {
 
     @TempDir
     private Path folder;
+
     private String house;
 
     @BeforeEach
@@ -51,8 +53,12 @@ class HouseTest {
 
     /** The plain wagon of 2520 kg with another GVM, and what is put at its end. */
     private String sheet(String gvm, String end) throws IOException {
-        return Files.writeString(folder.resolve("sheet.yaml"), Files.readString(Books.RULES.resolve("plain-sheet.yaml"))
-                .replace("gvm: 3000 kg", "gvm: " + gvm) + end).toString();
+        return Files.writeString(
+                        folder.resolve("sheet.yaml"),
+                        Files.readString(Books.RULES.resolve("plain-sheet.yaml"))
+                                        .replace("gvm: 3000 kg", "gvm: " + gvm)
+                                + end)
+                .toString();
     }
 
     private static void says(Ran run, String text) {
@@ -65,8 +71,10 @@ class HouseTest {
         Ran run = run("check", sheet("2570 kg", ""), "--practice", house);
         assertEquals(1, run.code(), run.err());
         says(run, "House Saltbush Fit-out, ");
-        says(run, "LOOSER THAN THE BOOK, on the word of Saltbush Fit-out: - mass.gvm-reserve 2 %, any from 2026-01-01. "
-                + REPLACED);
+        says(
+                run,
+                "LOOSER THAN THE BOOK, on the word of Saltbush Fit-out: - mass.gvm-reserve 2 %, any from 2026-01-01. "
+                        + REPLACED);
         says(run, "CHANGE Little of the GVM is left");
         says(run, "Severity: change, set by the shop in place of note.");
         says(run, "50 kg is left where 2 % (house value) of the GVM is usual.");
@@ -79,8 +87,10 @@ class HouseTest {
     void whatIsMetIsMarkedToo() throws IOException {
         Ran run = run("check", sheet("3000 kg", ""), "--all", "--practice", house);
         says(run, "at most 5.0 % (house value)");
-        says(run, "mass.side-most 5 %, set by the shop. In place of 6 %, any from 2000-01-01, common practice of the "
-                + "trade.");
+        says(
+                run,
+                "mass.side-most 5 %, set by the shop. In place of 6 %, any from 2000-01-01, common practice of the "
+                        + "trade.");
     }
 
     @Test
@@ -93,8 +103,9 @@ class HouseTest {
 
     @Test
     void jsonCarriesTheHouseAndEachReplacement() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(
-                run("check", sheet("2570 kg", ""), "--practice", house, "--format", "json").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(run("check", sheet("2570 kg", ""), "--practice", house, "--format", "json")
+                        .out());
         assertEquals("Saltbush Fit-out", json.at("/house/shop").asText());
         JsonNode finding = json.get("findings").get(0);
         assertEquals("mass.gvm-tight", finding.get("id").asText());
@@ -110,7 +121,8 @@ class HouseTest {
         assertEquals("2000-01-01", value.at("/house/in-place-of/from").asText());
         assertEquals("common-practice", value.at("/house/in-place-of/basis").asText());
         assertEquals(3, json.at("/house/without-effect").size());
-        JsonNode plain = new ObjectMapper().readTree(run("check", sheet("2570 kg", ""), "--format", "json").out());
+        JsonNode plain = new ObjectMapper()
+                .readTree(run("check", sheet("2570 kg", ""), "--format", "json").out());
         assertFalse(plain.has("house"));
     }
 
@@ -120,25 +132,36 @@ class HouseTest {
         says(explained, "Practice mass.gvm-reserve: 2 %, any from 2026-01-01, set by the shop. " + REPLACED);
         says(explained, "Severity change, set by the shop in place of note.");
         says(explained, "$reserve.value is 2 % (house value)");
-        says(run("mend", sheet("2500 kg", ""), "--practice", house),
+        says(
+                run("mend", sheet("2500 kg", ""), "--practice", house),
                 "Looser than the book: mass.gvm-over: confirm, set by the"
-                + " shop in place of stop. Milder: We re-rate all of them. (Foreman)");
-        says(run("compare", "scenarios/touring.yaml", "--option", "Tray", "--practice", house),
+                        + " shop in place of stop. Milder: We re-rate all of them. (Foreman)");
+        says(
+                run("compare", "scenarios/touring.yaml", "--option", "Tray", "--practice", house),
                 "Looser than the book: mass.gvm-reserve 2 %");
     }
 
     @Test
     void aBadHouseFileEndsWithTwoAndAllItsFaults() throws IOException {
-        String bad = Files.writeString(folder.resolve("bad.yaml"),
-                HOUSE.replace("value: 2 %, reason: All are weighed, name:"
-                + " Foreman", "value: 2 %").replace("mass.side-most", "mass.sides-most")).toString();
+        String bad = Files.writeString(
+                        folder.resolve("bad.yaml"),
+                        HOUSE.replace("value: 2 %, reason: All are weighed, name:" + " Foreman", "value: 2 %")
+                                .replace("mass.side-most", "mass.sides-most"))
+                .toString();
         Ran run = run("check", sheet("3000 kg", ""), "--practice", bad);
         assertEquals(2, run.code());
         assertEquals("", run.out());
-        assertTrue(run.err().startsWith("The house file cannot be used, so no advice is given:\n" + bad
-                + ":4:16: values.2.practice: the rule book has no practice value 'mass.sides-most' (did you mean"),
+        assertTrue(
+                run.err()
+                        .startsWith(
+                                "The house file cannot be used, so no advice is given:\n" + bad
+                                        + ":4:16: values.2.practice: the rule book has no practice value 'mass.sides-most' (did you mean"),
                 run.err());
-        Ran none = run("check", sheet("3000 kg", ""), "--practice", folder.resolve("none.yaml").toString());
+        Ran none = run(
+                "check",
+                sheet("3000 kg", ""),
+                "--practice",
+                folder.resolve("none.yaml").toString());
         assertEquals(2, none.code());
         assertTrue(none.err().contains("there is no such file"), none.err());
     }
@@ -154,12 +177,14 @@ class HouseTest {
         says(run, "Nothing found but what is waived. Not counted: 1 stop waived by workshop manager until 2026-12-31.");
         says(run, "STOP Waived: Loaded mass is above the GVM mass.gvm-over");
         says(run, "Waived in everything aboard by workshop manager until 2026-12-31: It is weighed again");
-        JsonNode json = new ObjectMapper().readTree(run("check", sheet, "--format", "json").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(run("check", sheet, "--format", "json").out());
         assertEquals("none", json.get("worst").asText());
         assertEquals("stop", json.at("/findings/0/severity").asText());
         assertEquals("workshop manager", json.at("/findings/0/waiver/by").asText());
         assertEquals("active", json.at("/waivers/0/state").asText());
-        says(run("explain", sheet, "mass.gvm-over"),
+        says(
+                run("explain", sheet, "mass.gvm-over"),
                 "it fires; waived by workshop manager until 2026-12-31: It is weighed again");
         Ran mended = run("mend", sheet);
         says(mended, "1 stop waived by workshop manager");
@@ -172,20 +197,26 @@ class HouseTest {
         Ran expired = run("check", sheet("2500 kg", String.format(WAIVER, "2026-11-24")));
         assertEquals(1, expired.code());
         says(expired, "Do not buy, fit or drive it so. Found: 1 stop.");
-        says(expired, "WAIVERS THAT DO NOT COUNT: - mass.gvm-over [vehicle], everything aboard, waived by workshop "
-                + "manager until 2026-11-24: It is weighed again - its last day is past");
+        says(
+                expired,
+                "WAIVERS THAT DO NOT COUNT: - mass.gvm-over [vehicle], everything aboard, waived by workshop "
+                        + "manager until 2026-11-24: It is weighed again - its last day is past");
         says(run("check", sheet("3000 kg", String.format(WAIVER, "2026-12-31"))), "- there is no such finding");
-        Ran wide = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31")
-                .replace("subject: vehicle, ", "")));
+        Ran wide = run(
+                "check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("subject: vehicle, ", "")));
         assertEquals(1, wide.code());
         says(wide, "- a stop is waived only with its subject and load case named ('subject:' and 'in:')");
     }
 
     @Test
     void aWaiverOfAnUnknownRuleIsAFaultOfTheSheet() throws IOException {
-        Ran run = run("check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
+        Ran run = run(
+                "check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
         assertEquals(2, run.code());
-        assertTrue(run.err().contains("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean"
-                + " 'mass.gvm-over'?)"), run.err());
+        assertTrue(
+                run.err()
+                        .contains("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean"
+                                + " 'mass.gvm-over'?)"),
+                run.err());
     }
 }

@@ -41,21 +41,30 @@ class MaintainingDocTest {
     }
 
     private static String block(String begin) throws IOException {
-        return blocks().stream().filter(each -> each.startsWith(begin)).findFirst().orElseThrow();
+        return blocks().stream()
+                .filter(each -> each.startsWith(begin))
+                .findFirst()
+                .orElseThrow();
     }
 
     private Ran run(String command) throws IOException {
-        String line = blocks().stream().flatMap(String::lines).filter(each -> each.startsWith("fitworthy " + command))
+        String line = blocks().stream()
+                .flatMap(String::lines)
+                .filter(each -> each.startsWith("fitworthy " + command))
                 .findFirst()
                 .orElseThrow();
-        return Ran.of(line.replace(COPY, folder.resolve("rules").toString()).substring("fitworthy ".length())
+        return Ran.of(line.replace(COPY, folder.resolve("rules").toString())
+                .substring("fitworthy ".length())
                 .split("\\s+"));
     }
 
     private void copyBook() throws IOException {
         try (Stream<Path> all = Files.walk(Books.RULES)) {
             for (Path each : all.sorted().toList()) {
-                Files.copy(each, folder.resolve("rules").resolve(Books.RULES.relativize(each).toString()));
+                Files.copy(
+                        each,
+                        folder.resolve("rules")
+                                .resolve(Books.RULES.relativize(each).toString()));
             }
         }
     }
@@ -87,7 +96,12 @@ class MaintainingDocTest {
         assertEquals(0, run("begin region").code());
         String after = run("prove").out();
         assertTrue(!after.contains("FAULTS") && after.contains("words of its card are still to be written"), after);
-        Ran tasmania = Ran.of("check", "scenarios/touring.yaml", "--region", "au-tas", "--rules",
+        Ran tasmania = Ran.of(
+                "check",
+                "scenarios/touring.yaml",
+                "--region",
+                "au-tas",
+                "--rules",
                 folder.resolve("rules").toString());
         assertTrue(tasmania.out().contains("Region   Tasmania"), tasmania.out() + tasmania.err());
     }

@@ -47,7 +47,8 @@ class MendCompareExplainTest {
         return sheet("hopeless.yaml", "gvm: 3000 kg", "gvm: 2300 kg");
     }
 
-    private static final String BOXES = """
+    private static final String BOXES =
+            """
             fitments:
               - {name: Steel box, kind: other, mass: 120 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, price: 400.00 AUD}
               - {name: Alloy box, kind: other, mass: 70 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, price: 900.00 AUD}
@@ -59,8 +60,12 @@ class MendCompareExplainTest {
             """;
 
     private static String boxes(String title) throws IOException {
-        return Files.writeString(folder.resolve(title + ".yaml"), Files.readString(Path.of(PLAIN))
-                .replace("gvm: 3000 kg", "gvm: 2630 kg").replace("title: Plain wagon", "title: " + title) + BOXES)
+        return Files.writeString(
+                        folder.resolve(title + ".yaml"),
+                        Files.readString(Path.of(PLAIN))
+                                        .replace("gvm: 3000 kg", "gvm: 2630 kg")
+                                        .replace("title: Plain wagon", "title: " + title)
+                                + BOXES)
                 .toString();
     }
 
@@ -68,13 +73,19 @@ class MendCompareExplainTest {
     private static String manyChoices() throws IOException {
         StringBuilder text = new StringBuilder(Files.readString(Path.of(PLAIN)) + "fitments:\n");
         for (int i = 0; i < 24; i++) {
-            text.append("  - {name: Part ").append(i)
+            text.append("  - {name: Part ")
+                    .append(i)
                     .append(", kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 1 m}}\n");
         }
         text.append("options:\n");
         for (int i = 0; i < 24; i += 2) {
-            text.append("  - {name: Choice ").append(i).append(", choices: [{name: a, parts: [Part ").append(i)
-                    .append("]}, {name: b, parts: [Part ").append(i + 1).append("]}]}\n");
+            text.append("  - {name: Choice ")
+                    .append(i)
+                    .append(", choices: [{name: a, parts: [Part ")
+                    .append(i)
+                    .append("]}, {name: b, parts: [Part ")
+                    .append(i + 1)
+                    .append("]}]}\n");
         }
         return Files.writeString(folder.resolve("choices.yaml"), text).toString();
     }
@@ -87,41 +98,73 @@ class MendCompareExplainTest {
         String noBook = "The rule book cannot be used, so no advice is given:";
         String none = folder.toString();
         return Stream.of(
-                new Refused(2, unit, "mend", bad()),
-                new Refused(2, unit, "compare", bad()),
-                new Refused(2, unit, "explain", bad(), "mass.gvm-over"),
-                new Refused(2, "there is no such file", "mend", "none.yaml"),
-                new Refused(2, "Missing required parameter: 'SHEET'", "mend"),
-                new Refused(2, "Missing required parameter: 'RULE'", "explain", PLAIN),
-                new Refused(2, "Unknown option: '--fast'", "mend", PLAIN, "--fast"),
-                new Refused(2, "Invalid value for option '--seconds'", "mend", PLAIN, "--seconds", "soon"),
-                new Refused(2, "RULE: the rule book has no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)",
-                        "explain", PLAIN, "mass.gvm-ovr"),
-                new Refused(2, "--case: the sheet has no load case 'towing'", "explain", PLAIN, "mass.gvm-over",
-                        "--case", "towing"),
-                new Refused(2, "the rule book has no region 'au-nws' (did you mean 'au-nsw'?)", "mend", PLAIN,
-                        "--region", "au-nws"),
-                new Refused(2, "--as-of: as-of: is 'today', which is not a date", "compare", PLAIN, "--as-of", "today"),
-                new Refused(2, "the sheet leaves no choice open", "compare", PLAIN),
-                new Refused(2, "--option: the sheet has no option 'Rak' (did you mean 'Rack'?)", "compare",
-                        boxes("refused"), "--option", "Rak"),
-                new Refused(3, noBook, "mend", PLAIN, "--rules", none),
-                new Refused(3, noBook, "compare", PLAIN, "--rules", none),
-                new Refused(3, noBook, "explain", PLAIN, "mass.gvm-over", "--rules", none))
-                .map(each -> DynamicTest.dynamicTest(each.message() + " " + Arrays.toString(each.args()), () ->
-                        Ran.of(each.args()).refused(each.code(), each.message())));
+                        new Refused(2, unit, "mend", bad()),
+                        new Refused(2, unit, "compare", bad()),
+                        new Refused(2, unit, "explain", bad(), "mass.gvm-over"),
+                        new Refused(2, "there is no such file", "mend", "none.yaml"),
+                        new Refused(2, "Missing required parameter: 'SHEET'", "mend"),
+                        new Refused(2, "Missing required parameter: 'RULE'", "explain", PLAIN),
+                        new Refused(2, "Unknown option: '--fast'", "mend", PLAIN, "--fast"),
+                        new Refused(2, "Invalid value for option '--seconds'", "mend", PLAIN, "--seconds", "soon"),
+                        new Refused(
+                                2,
+                                "RULE: the rule book has no rule 'mass.gvm-ovr' (did you mean 'mass.gvm-over'?)",
+                                "explain",
+                                PLAIN,
+                                "mass.gvm-ovr"),
+                        new Refused(
+                                2,
+                                "--case: the sheet has no load case 'towing'",
+                                "explain",
+                                PLAIN,
+                                "mass.gvm-over",
+                                "--case",
+                                "towing"),
+                        new Refused(
+                                2,
+                                "the rule book has no region 'au-nws' (did you mean 'au-nsw'?)",
+                                "mend",
+                                PLAIN,
+                                "--region",
+                                "au-nws"),
+                        new Refused(
+                                2,
+                                "--as-of: as-of: is 'today', which is not a date",
+                                "compare",
+                                PLAIN,
+                                "--as-of",
+                                "today"),
+                        new Refused(2, "the sheet leaves no choice open", "compare", PLAIN),
+                        new Refused(
+                                2,
+                                "--option: the sheet has no option 'Rak' (did you mean 'Rack'?)",
+                                "compare",
+                                boxes("refused"),
+                                "--option",
+                                "Rak"),
+                        new Refused(3, noBook, "mend", PLAIN, "--rules", none),
+                        new Refused(3, noBook, "compare", PLAIN, "--rules", none),
+                        new Refused(3, noBook, "explain", PLAIN, "mass.gvm-over", "--rules", none))
+                .map(each -> DynamicTest.dynamicTest(
+                        each.message() + " " + Arrays.toString(each.args()),
+                        () -> Ran.of(each.args()).refused(each.code(), each.message())));
     }
 
     @TestFactory
     Stream<DynamicTest> helpHasAnExample() {
-        return Stream.of("mend", "compare", "explain").map(command -> DynamicTest.dynamicTest(command, () ->
-                Ran.of(command, "--help").printed(0).says("Example: fitworthy " + command + " scenarios/")));
+        return Stream.of("mend", "compare", "explain")
+                .map(command -> DynamicTest.dynamicTest(command, () -> Ran.of(command, "--help")
+                        .printed(0)
+                        .says("Example: fitworthy " + command + " scenarios/")));
     }
 
     @Test
     void mendSaysWhatToChangeAndWhatItGivesUp() throws IOException {
-        Ran.of("mend", heavy()).printed(0).says("OFFER 1 fill 'Main tank' to 70 %, 24 L less Gives up 20 kg.")
-                .says("OFFER 2 leave 'Luggage' behind Gives up 60 kg.").says("WHAT WOULD JUST PASS");
+        Ran.of("mend", heavy())
+                .printed(0)
+                .says("OFFER 1 fill 'Main tank' to 70 %, 24 L less Gives up 20 kg.")
+                .says("OFFER 2 leave 'Luggage' behind Gives up 60 kg.")
+                .says("WHAT WOULD JUST PASS");
     }
 
     @Test
@@ -133,18 +176,26 @@ class MendCompareExplainTest {
     /** The alloy box is 500.00 dearer: that is shown, and so is what waits longest. */
     @Test
     void mendShowsPriceAndLeadTime() throws IOException {
-        Ran.of("mend", boxes("priced")).printed(0)
+        Ran.of("mend", boxes("priced"))
+                .printed(0)
                 .says("OFFER 1 take 'none' for 'Box' Gives up 0 kg, price -400.00 AUD.")
                 .says("OFFER 2 take 'alloy' for 'Box' Gives up 0 kg, price +500.00 AUD.");
-        String late = Files.writeString(folder.resolve("late.yaml"), Files.readString(Path.of(boxes("priced")))
-                .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}")).toString();
+        String late = Files.writeString(
+                        folder.resolve("late.yaml"),
+                        Files.readString(Path.of(boxes("priced")))
+                                .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}"))
+                .toString();
         Ran.of("mend", late).printed(0).says("price +500.00 AUD, longest lead time 21 days (+21).");
     }
 
     @Test
     void outOfTimeIsSaid() throws IOException {
-        Ran.of("mend", heavy(), "--seconds", "0").printed(1).says("0 changed plans").says("Time ran out");
-        Ran.of("compare", manyChoices(), "--seconds", "0").printed(0)
+        Ran.of("mend", heavy(), "--seconds", "0")
+                .printed(1)
+                .says("0 changed plans")
+                .says("Time ran out");
+        Ran.of("compare", manyChoices(), "--seconds", "0")
+                .printed(0)
                 .says("Time ran out: 1 of 4096 combinations are shown. Vary fewer with --option");
         assertFalse(Ran.of("mend", heavy()).out().contains("Time ran out"));
     }
@@ -175,12 +226,16 @@ class MendCompareExplainTest {
             int price = List.of(400, 900, 0).get(plan / 2) + 300 * (plan % 2);
             assertEquals(price == 0 ? "-" : price + " AUD", prices.get(plan));
             String alone = boxes("alone " + plan).toString();
-            Files.writeString(Path.of(alone), Files.readString(Path.of(alone))
-                    .replace("name: Box\n", "name: Box\n    take: "
-                    + box + "\n").replace("{name: Rack, choices", "{name: Rack, take: " + rack + ", choices"));
+            Files.writeString(
+                    Path.of(alone),
+                    Files.readString(Path.of(alone))
+                            .replace("name: Box\n", "name: Box\n    take: " + box + "\n")
+                            .replace("{name: Rack, choices", "{name: Rack, take: " + rack + ", choices"));
             Ran check = Ran.of("check", alone);
-            assertEquals(check.out().lines().filter(line -> line.startsWith("STOP ")).count(),
-                    Long.parseLong(stops.get(plan)), check.out());
+            assertEquals(
+                    check.out().lines().filter(line -> line.startsWith("STOP ")).count(),
+                    Long.parseLong(stops.get(plan)),
+                    check.out());
             assertEquals(mass > 2630 ? "stop" : "-", over.get(plan));
             assertEquals(mass > 2630, check.out().contains("mass.gvm-over"), check.out());
         }
@@ -188,11 +243,16 @@ class MendCompareExplainTest {
 
     /** The cells of a row, all its blocks after each other. A cell is 12 wide, after a name of 32. */
     private static List<String> row(Ran run, String name) {
-        List<String> cells = run.out().lines().filter(line -> line.startsWith(name + " ")).flatMap(line -> {
-            String rest = line.substring(32);
-            return Stream.iterate(0, at -> at < rest.length(), at -> at + 12)
-                    .map(at -> rest.substring(at, Math.min(at + 12, rest.length())).strip());
-        }).toList();
+        List<String> cells = run.out()
+                .lines()
+                .filter(line -> line.startsWith(name + " "))
+                .flatMap(line -> {
+                    String rest = line.substring(32);
+                    return Stream.iterate(0, at -> at < rest.length(), at -> at + 12)
+                            .map(at -> rest.substring(at, Math.min(at + 12, rest.length()))
+                                    .strip());
+                })
+                .toList();
         assertFalse(cells.isEmpty(), () -> "no row '" + name + "' in\n" + run.out());
         return cells;
     }
@@ -207,16 +267,21 @@ class MendCompareExplainTest {
     @Test
     void explainSaysWhyARuleFiredAndWhyNot() throws IOException {
         Ran.of("explain", heavy(), "mass.gvm-over").printed(0).says("it fires").says("true headroom < 0");
-        Ran.of("explain", PLAIN, "mass.gvm-over").printed(0).says("it does not fire").says("FALSE headroom < 0");
+        Ran.of("explain", PLAIN, "mass.gvm-over")
+                .printed(0)
+                .says("it does not fire")
+                .says("FALSE headroom < 0");
         Ran.of("explain", PLAIN, "towing.trailer-over").printed(0).says("The question does not arise on this sheet");
     }
 
     /** One rule asks for two findings by name, the other for any of several. */
     @Test
     void explainShowsTheFindingsThatAnotherBuildsOn() {
-        Ran.of("explain", TOURING, "across.no-plate").printed(0)
+        Ran.of("explain", TOURING, "across.no-plate")
+                .printed(0)
                 .says("the advice front.plate-hidden [Front bar], given found Front bar hides the number plate");
-        Ran.of("explain", TOURING, "across.one-engineer").printed(0)
+        Ran.of("explain", TOURING, "across.one-engineer")
+                .printed(0)
                 .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: nobody "
                         + "has agreed");
     }

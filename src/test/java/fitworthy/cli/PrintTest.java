@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PrintTest {
 
     private static final String PLAIN = Books.RULES.resolve("plain-sheet.yaml").toString();
-    private static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    private static final String JAVA =
+            Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private static final String TIME = "--as-printed-at=2026-11-25T10:00Z";
 
     @TempDir
@@ -56,8 +57,13 @@ class PrintTest {
 
     @Test
     void exitCodeSaysWhetherThereIsSomethingToDo() {
-        Ran ran = Ran.of("print", "scenarios/overloaded.yaml", "--html", folder.resolve("page.html").toString(),
-                "--seconds", "0");
+        Ran ran = Ran.of(
+                "print",
+                "scenarios/overloaded.yaml",
+                "--html",
+                folder.resolve("page.html").toString(),
+                "--seconds",
+                "0");
         assertEquals(1, ran.code(), ran.err());
     }
 
@@ -88,14 +94,29 @@ class PrintTest {
     @EnabledOnOs(OS.LINUX)
     void whereTheDiskIsFullTheOldFileStaysWhole() throws Exception {
         Path page = Files.writeString(folder.resolve("page.html"), "old");
-        notWritten(page, new ProcessBuilder("sh", "-c", "ulimit -f 8; exec \"$@\"", "sh", JAVA, "-XX:-UsePerfData",
-                "-cp", System.getProperty("java.class.path"), "fitworthy.cli.Main", "print", PLAIN, "--html",
-                page.toString()));
+        notWritten(
+                page,
+                new ProcessBuilder(
+                        "sh",
+                        "-c",
+                        "ulimit -f 8; exec \"$@\"",
+                        "sh",
+                        JAVA,
+                        "-XX:-UsePerfData",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "fitworthy.cli.Main",
+                        "print",
+                        PLAIN,
+                        "--html",
+                        page.toString()));
     }
 
     /** @return what the run said after the name of the old file, which has to stand as it did, alone */
     private String notWritten(Path old, ProcessBuilder run) throws Exception {
-        run.redirectErrorStream(true).environment().put("FITWORTHY_CACHE", Books.CACHE.toAbsolutePath().toString());
+        run.redirectErrorStream(true)
+                .environment()
+                .put("FITWORTHY_CACHE", Books.CACHE.toAbsolutePath().toString());
         Process process = run.start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(74, process.waitFor(), said);
@@ -112,14 +133,27 @@ class PrintTest {
     void aPdfThatTakesMoreMemoryThanThereIsIsTold(@TempDir Path elsewhere) throws Exception {
         StringBuilder sheet = new StringBuilder(Files.readString(Path.of(PLAIN))).append("fitments:\n");
         for (int i = 0; i < 300; i++) {
-            sheet.append("  - {name: box ").append(i)
+            sheet.append("  - {name: box ")
+                    .append(i)
                     .append(", kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n");
         }
         Path pdf = Files.writeString(folder.resolve("page.pdf"), "old");
-        String said = notWritten(pdf, new ProcessBuilder(JAVA, "-Xmx64m", "-XX:-UsePerfData", "-cp",
-                System.getProperty("java.class.path"), "fitworthy.cli.Main", "print",
-                Files.writeString(elsewhere.resolve("sheet.yaml"), sheet).toString(), "--pdf", pdf.toString(),
-                "--seconds", "0"));
+        String said = notWritten(
+                pdf,
+                new ProcessBuilder(
+                        JAVA,
+                        "-Xmx64m",
+                        "-XX:-UsePerfData",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "fitworthy.cli.Main",
+                        "print",
+                        Files.writeString(elsewhere.resolve("sheet.yaml"), sheet)
+                                .toString(),
+                        "--pdf",
+                        pdf.toString(),
+                        "--seconds",
+                        "0"));
         assertTrue(said.contains("more memory to draw than the "), said);
     }
 

@@ -19,6 +19,7 @@ class ProveTest {
 
     @TempDir
     private static Path folder;
+
     private static Path rules;
 
     @BeforeAll
@@ -60,9 +61,13 @@ class ProveTest {
         Ran ran = with("water/cases.yaml", "aboard, value: 5.9 L", "aboard, value: 5.8 L", prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(ran.out().contains("1 come out other than they say; 1 faults"), ran.out());
-        assertTrue(ran.out().lines().anyMatch(line -> line.startsWith(rules.resolve("water/cases.yaml") + ":")
-                && line.endsWith("A little less than 6 L for each person and day: water.short: value expected 5.8 L, "
-                        + "got 5.9 L")),
+        assertTrue(
+                ran.out()
+                        .lines()
+                        .anyMatch(line -> line.startsWith(rules.resolve("water/cases.yaml") + ":")
+                                && line.endsWith(
+                                        "A little less than 6 L for each person and day: water.short: value expected 5.8 L, "
+                                                + "got 5.9 L")),
                 ran.out());
         assertTrue(ran.out().contains("    |   - name: A little less than 6 L for each person and day\n"), ran.out());
     }
@@ -88,7 +93,10 @@ class ProveTest {
     @Test
     void aLimitWithoutACaseNearItIsAFault() throws IOException {
         String cases = Files.readString(rules.resolve("water/cases.yaml"));
-        Ran ran = with("water/cases.yaml", cases, """
+        Ran ran = with(
+                "water/cases.yaml",
+                cases,
+                """
                 sheet: {region: au-sa, trip: {people: 2, days: 7 days, water-use: 6 L, coldest: 5 degC}}
                 cases:
                   - name: Far too little water
@@ -96,7 +104,8 @@ class ProveTest {
                       tanks:
                         - {name: Water tank, liquid: water, capacity: 20 L, fill: 100 %, stock: yes,
                           at: {x: 2400 mm, y: 0 mm, z: 700 mm}}
-                """, prove());
+                """,
+                prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
         ran.says("water.short: no case meets it");
     }
@@ -115,8 +124,9 @@ class ProveTest {
         String value = "      value: 7.5 L\n";
         String reviewed = "the value 7.5 L of any from 2011-01-01 was to be looked at again by 2026-11-2";
         assertTrue(with("water/practice.yaml", value, value + "      review: 2026-11-25\n", prove())
-                .says(reviewed + "5")
-                .code() == 1);
+                        .says(reviewed + "5")
+                        .code()
+                == 1);
         Ran before = with("water/practice.yaml", value, value + "      review: 2026-11-26\n", prove());
         assertTrue(!before.out().contains("looked at again"), before.out());
     }
@@ -134,8 +144,9 @@ class ProveTest {
         assertTrue(ran.err().contains(at + ": water.person-day-least: the value "), ran.err());
         at = place("water/practice.yaml", "au-sa\n");
         ran = with("water/practice.yaml", "region: au-sa\n", "region: au-se\n", prove());
-        assertTrue(ran.err().contains(at + ": ") && ran.err()
-                .contains("'au-se' is not a region (did you mean 'au-sa'?)"), ran.err());
+        assertTrue(
+                ran.err().contains(at + ": ") && ran.err().contains("'au-se' is not a region (did you mean 'au-sa'?)"),
+                ran.err());
     }
 
     @Test
@@ -148,8 +159,10 @@ class ProveTest {
     void aDayThatIsNoneIsToldInPlainWords() {
         Ran ran = Ran.of("prove", "--rules", rules.toString(), "--as-of", "1/7/2027");
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("'1/7/2027' is not a date; right: 2026-11-25 (year-month-day)")
-                && !ran.err().contains("java."), ran.err());
+        assertTrue(
+                ran.err().contains("'1/7/2027' is not a date; right: 2026-11-25 (year-month-day)")
+                        && !ran.err().contains("java."),
+                ran.err());
     }
 
     @Test
@@ -183,9 +196,9 @@ class ProveTest {
     }
 
     private static int run(String... more) throws IOException {
-        Ran ran = Ran.of(Stream.concat(Stream.of("cases", "--rules", rules.toString(), "--format", "json"),
-                Stream.of(more))
-                .toArray(String[]::new));
+        Ran ran = Ran.of(
+                Stream.concat(Stream.of("cases", "--rules", rules.toString(), "--format", "json"), Stream.of(more))
+                        .toArray(String[]::new));
         assertEquals(0, ran.code(), ran.out() + ran.err());
         return new ObjectMapper().readTree(ran.out()).get("cases").asInt();
     }

@@ -18,12 +18,16 @@ record Ran(int code, String out, String err) {
     /** A search may take as long as it needs, so that no test depends on how busy the machine is. */
     static Ran of(String... given) {
         boolean hurried = List.of(given).contains("--seconds") || given.length < 2 || given[1].startsWith("-");
-        String[] args = hurried || !Set.of("mend", "compare", "print").contains(given[0]) ? given
+        String[] args = hurried || !Set.of("mend", "compare", "print").contains(given[0])
+                ? given
                 : Stream.concat(Stream.of(given), Stream.of("--seconds", "900")).toArray(String[]::new);
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = Fitworthy.run(new PrintWriter(out), new PrintWriter(err),
-                Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()), args);
+        int code = Fitworthy.run(
+                new PrintWriter(out),
+                new PrintWriter(err),
+                Map.of("FITWORTHY_CACHE", Books.CACHE.toString(), "FITWORTHY_RULES", Books.RULES.toString()),
+                args);
         return new Ran(code, out.toString(), err.toString());
     }
 

@@ -34,7 +34,8 @@ class ScenariosTest {
 
     private static Set<String> found(Advice advice, Severity severity) {
         Set<String> ids = new TreeSet<>();
-        advice.findings().stream().filter(each -> each.judged().card().severity().is(severity))
+        advice.findings().stream()
+                .filter(each -> each.judged().card().severity().is(severity))
                 .forEach(each -> ids.add(each.judged().id()));
         return ids;
     }
@@ -52,10 +53,11 @@ class ScenariosTest {
         Book book = Books.shipped();
         Node.Mapping tree = tree("overloaded");
         Advice advice = Adviser.advise(book, sheet(tree));
-        assertEquals(Set.of("mass.axle-over", "mass.gcm-over", "mass.gvm-over", "mass.roof-over"),
+        assertEquals(
+                Set.of("mass.axle-over", "mass.gcm-over", "mass.gvm-over", "mass.roof-over"),
                 found(advice, Severity.STOP));
         assertTrue(found(advice, Severity.CHANGE).contains("mass.ball-takes-payload"));
-        Mending mending = Mender.mend(book, tree, sheet(tree), () -> false, tried -> { });
+        Mending mending = Mender.mend(book, tree, sheet(tree), () -> false, tried -> {});
         assertTrue(mending.offers().size() > 0);
         mending.offers().forEach(offer -> assertEquals(Set.of(), found(offer.advice(), Severity.STOP)));
     }
@@ -65,12 +67,24 @@ class ScenariosTest {
         Advice advice = Adviser.advise(Books.shipped(), sheet(tree("touring")));
         Set<String> all = new TreeSet<>();
         advice.findings().forEach(each -> all.add(each.judged().id()));
-        Set<String> traps = Set.of("front.airbag-unstated", "body.plate-gone", "front.plate-hidden",
-                "fuel.alarm-unnoticed", "intake.lid-open", "intake.known-leak-kept", "mirrors.indicator-lost",
-                "mass.raised-gvm-gcm-left", "mass.raised-after-registration", "tyres.wheel-weaker-than-tyre",
-                "body.chassis-unapproved", "suspension.lamp-aim-left-out",
+        Set<String> traps = Set.of(
+                "front.airbag-unstated",
+                "body.plate-gone",
+                "front.plate-hidden",
+                "fuel.alarm-unnoticed",
+                "intake.lid-open",
+                "intake.known-leak-kept",
+                "mirrors.indicator-lost",
+                "mass.raised-gvm-gcm-left",
+                "mass.raised-after-registration",
+                "tyres.wheel-weaker-than-tyre",
+                "body.chassis-unapproved",
+                "suspension.lamp-aim-left-out",
                 "paperwork.certificate-unpriced",
-                "towing.nose-up", "order.booked-early", "order.certified-unweighed", "across.no-plate");
+                "towing.nose-up",
+                "order.booked-early",
+                "order.certified-unweighed",
+                "across.no-plate");
         Set<String> absent = new TreeSet<>(traps);
         absent.removeAll(all);
         assertEquals(Set.of(), absent);

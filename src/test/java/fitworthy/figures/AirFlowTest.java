@@ -22,7 +22,11 @@ class AirFlowTest {
      */
     @Test
     void drawsWhatTheWorkedExampleSays() {
-        assertEquals(77.12, AirFlow.drawn(Figure.of(3.856), Figure.of(3000), Figure.of(0.80), ONE).value(), 0.005);
+        assertEquals(
+                77.12,
+                AirFlow.drawn(Figure.of(3.856), Figure.of(3000), Figure.of(0.80), ONE)
+                        .value(),
+                0.005);
     }
 
     /** {@code CFM = rpm * cubic inches / 3456}: http://www.blacksunlight.com/studebaker/tip_formula.html */
@@ -31,8 +35,12 @@ class AirFlowTest {
     void agreesWithTheFormulaInCubicFeetAMinute(double rpm, double cubicInches) {
         double litresPerCubicInch = Math.pow(0.0254, 3) * 1000;
         double litresPerSecondPerCfm = Math.pow(0.3048, 3) * 1000 / 60;
-        assertEquals(rpm * cubicInches / 3456, AirFlow.drawn(Figure.of(cubicInches * litresPerCubicInch),
-                Figure.of(rpm), ONE, ONE).value() / litresPerSecondPerCfm, 1e-6);
+        assertEquals(
+                rpm * cubicInches / 3456,
+                AirFlow.drawn(Figure.of(cubicInches * litresPerCubicInch), Figure.of(rpm), ONE, ONE)
+                                .value()
+                        / litresPerSecondPerCfm,
+                1e-6);
     }
 
     /** The highest duct velocity of an engine maker's handbook, 8000 ft/min; by hand 8000 * 0.3048 / 60 = 40.64 m/s. */
@@ -48,7 +56,8 @@ class AirFlowTest {
     @Test
     void boostRaisesAndHeatLowersTheDensity() {
         assertEquals(1, AirFlow.densityRatio(Figure.of(0), Figure.of(25)).value(), 1e-12);
-        assertEquals(2.1064, AirFlow.densityRatio(Figure.of(130_000), Figure.of(50)).value(), 5e-5);
+        assertEquals(
+                2.1064, AirFlow.densityRatio(Figure.of(130_000), Figure.of(50)).value(), 5e-5);
     }
 
     /** A bore uncertain by 1 % makes the velocity uncertain by 2 %. */
@@ -61,7 +70,10 @@ class AirFlowTest {
     @Test
     void whatIsMissingStaysMissing() {
         Missing boost = new Missing("vehicle.engine.boost", "boost", "the workshop manual");
-        Figure flow = AirFlow.drawn(Figure.of(3), Figure.of(3400), Figure.of(0.9),
+        Figure flow = AirFlow.drawn(
+                Figure.of(3),
+                Figure.of(3400),
+                Figure.of(0.9),
                 AirFlow.densityRatio(Figure.missing(boost), Figure.of(50)));
         assertEquals(List.of(boost), AirFlow.velocity(flow, Figure.of(0.08)).missing());
     }
@@ -70,8 +82,10 @@ class AirFlowTest {
     @Test
     void unitsOfTheSheetAreThoseOfTheFormulas() throws QuantityText.Unreadable {
         Figure bore = QuantityText.parse("3 in", Dimension.LENGTH);
-        Figure flow = AirFlow.drawn(QuantityText.parse("2800 cc", Dimension.VOLUME),
-                Figure.of(3400), Figure.of(0.88),
+        Figure flow = AirFlow.drawn(
+                QuantityText.parse("2800 cc", Dimension.VOLUME),
+                Figure.of(3400),
+                Figure.of(0.88),
                 AirFlow.densityRatio(QuantityText.parse("130 kPa", Dimension.PRESSURE), Figure.of(50)));
         assertEquals(32.25, AirFlow.velocity(flow, bore).value(), 0.01);
     }
@@ -79,6 +93,7 @@ class AirFlowTest {
     /** By hand: pi / 4 x 0.1^2 m2 x 20 m/s is 157.08 L/s. */
     @Test
     void boreForAVelocity() {
-        assertEquals(0.1, AirFlow.boreNeeded(Figure.of(157.08, 0), Figure.of(20, 0)).value(), 1e-5);
+        assertEquals(
+                0.1, AirFlow.boreNeeded(Figure.of(157.08, 0), Figure.of(20, 0)).value(), 1e-5);
     }
 }

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 class ApproachAngleTest {
 
     private static double angle(double height, double ahead, double radius) {
-        return ApproachAngle.of(Figure.of(height, 0), Figure.of(ahead, 0), Figure.of(radius, 0)).value();
+        return ApproachAngle.of(Figure.of(height, 0), Figure.of(ahead, 0), Figure.of(radius, 0))
+                .value();
     }
 
     /** With the point as high as the wheel's centre the tangent is the side of a right triangle: sin 30 deg = 1/2. */

@@ -15,8 +15,12 @@ class AxleLoadsTest {
     private static final Figure WHEELBASE = Figure.of(3, 0);
 
     private static PointMass mass(double kg, double tolerance, double x) {
-        return new PointMass("mass", Sort.CARGO, Figure.of(kg, tolerance),
-                new Point(Figure.of(x, 0), Figure.of(0, 0), Figure.of(1, 0)), false);
+        return new PointMass(
+                "mass",
+                Sort.CARGO,
+                Figure.of(kg, tolerance),
+                new Point(Figure.of(x, 0), Figure.of(0, 0), Figure.of(1, 0)),
+                false);
     }
 
     /**
@@ -64,8 +68,12 @@ class AxleLoadsTest {
     /** A mass of 100 kg whose place is known to 30 mm shifts 1 kg between axles 3 m apart, and nothing of the total. */
     @Test
     void theToleranceOfAPlaceShiftsLoadBetweenAxles() {
-        PointMass each = new PointMass("mass", Sort.CARGO, Figure.of(100, 0),
-                new Point(Figure.of(1, 0.03), Figure.of(0, 0), Figure.of(1, 0)), false);
+        PointMass each = new PointMass(
+                "mass",
+                Sort.CARGO,
+                Figure.of(100, 0),
+                new Point(Figure.of(1, 0.03), Figure.of(0, 0), Figure.of(1, 0)),
+                false);
         AxleLoads loads = AxleLoads.of(List.of(each), WHEELBASE);
         assertEquals(1, loads.rear().tolerance(), 1e-9);
         assertEquals(1, loads.front().tolerance(), 1e-9);
@@ -75,9 +83,12 @@ class AxleLoadsTest {
 
     @Test
     void aMissingMassLeavesTheLoadsMissing() {
-        PointMass unknown = new PointMass("ball", Sort.BALL,
+        PointMass unknown = new PointMass(
+                "ball",
+                Sort.BALL,
                 Figure.missing(new Missing("trailer.ball", "load", "scale")),
-                new Point(Figure.of(4, 0), Figure.of(0, 0), Figure.of(1, 0)), false);
+                new Point(Figure.of(4, 0), Figure.of(0, 0), Figure.of(1, 0)),
+                false);
         AxleLoads loads = AxleLoads.of(List.of(mass(100, 0, 1), unknown), WHEELBASE);
         assertFalse(loads.rear().known());
         assertEquals("trailer.ball", loads.rear().missing().get(0).path());

@@ -17,8 +17,10 @@ class BatteryLifeTest {
      */
     @Test
     void aFridgeEmptiesABatteryToItsUsableShareInTheDaysTheRuleGives() {
-        assertEquals(0.50, BatteryLife.depth(exact(40), exact(1.25 * 24), exact(100)).value(), 1e-9);
-        assertEquals(0.90, BatteryLife.depth(exact(40), exact(2.25 * 24), exact(100)).value(), 1e-9);
+        assertEquals(
+                0.50, BatteryLife.depth(exact(40), exact(1.25 * 24), exact(100)).value(), 1e-9);
+        assertEquals(
+                0.90, BatteryLife.depth(exact(40), exact(2.25 * 24), exact(100)).value(), 1e-9);
     }
 
     /**

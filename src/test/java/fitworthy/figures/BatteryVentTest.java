@@ -17,14 +17,23 @@ class BatteryVentTest {
     @Test
     void theAirIsWhatTheFactorsOfTheStandardMake() {
         double byFactors = 24 * 0.42e-3 * 5 * 6 * 2;
-        assertEquals(byFactors, BatteryVent.air(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, true).value(), 0.01 * byFactors);
+        assertEquals(
+                byFactors,
+                BatteryVent.air(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, true).value(),
+                0.01 * byFactors);
     }
 
     /** By hand, our arithmetic: 0.05 x 6 x 2 = 0.60 m3/h, times 28 is 16.8 cm2; half of that with valves. */
     @Test
     void aHundredAmpereHoursAskForSeventeenSquareCentimetresOrHalfWithValves() {
-        assertEquals(16.8e-4, BatteryVent.area(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, true).value(), 1e-12);
-        assertEquals(8.4e-4, BatteryVent.area(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, false).value(), 1e-12);
+        assertEquals(
+                16.8e-4,
+                BatteryVent.area(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, true).value(),
+                1e-12);
+        assertEquals(
+                8.4e-4,
+                BatteryVent.area(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, false).value(),
+                1e-12);
     }
 
     /**
@@ -34,6 +43,9 @@ class BatteryVentTest {
     @Test
     void theStationaryFormAgrees() {
         double stationary = 0.05 * 6 * 20 * 100 / 1000;
-        assertEquals(stationary, BatteryVent.air(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, true).value(), 1e-12);
+        assertEquals(
+                stationary,
+                BatteryVent.air(TWELVE_VOLTS, HUNDRED_AMPERE_HOURS, true).value(),
+                1e-12);
     }
 }

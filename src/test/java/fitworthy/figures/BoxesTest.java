@@ -19,7 +19,8 @@ class BoxesTest {
     private static final Space UNIT = new Space(at(0, 0, 0), at(1, 1, 1));
 
     private static double overlap(Space other) {
-        assertEquals(Boxes.overlap(UNIT, other).value(), Boxes.overlap(other, UNIT).value(), 1e-12);
+        assertEquals(
+                Boxes.overlap(UNIT, other).value(), Boxes.overlap(other, UNIT).value(), 1e-12);
         return Boxes.overlap(UNIT, other).value();
     }
 
@@ -72,8 +73,14 @@ class BoxesTest {
         double millimetres = 76.2 * 0.001;
         for (double[] pair : new double[][] {{inches, millimetres}, {millimetres, inches}}) {
             Space box = new Space(at(0, 0, 0), at(pair[0], 1, 1));
-            assertEquals(0, Boxes.overlap(box, new Space(at(0.01, 0.2, 0), at(pair[1], 0.8, 0.5))).value());
-            assertEquals(0, Boxes.overlap(box, new Space(at(pair[1], 0, 0), at(3, 1, 1))).value());
+            assertEquals(
+                    0,
+                    Boxes.overlap(box, new Space(at(0.01, 0.2, 0), at(pair[1], 0.8, 0.5)))
+                            .value());
+            assertEquals(
+                    0,
+                    Boxes.overlap(box, new Space(at(pair[1], 0, 0), at(3, 1, 1)))
+                            .value());
         }
     }
 }

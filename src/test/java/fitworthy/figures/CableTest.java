@@ -36,7 +36,11 @@ class CableTest {
     /** By hand: 2 x 3 m x 400 A x 0.017241 / 50 = 0.828 V. */
     @Test
     void aWinchCableLosesWhatTheFormulaGivesByHand() {
-        assertEquals(0.828, Cable.drop(exact(3), exact(400), exact(50 * SQUARE_MILLIMETRE), exact(20)).value(), 5e-4);
+        assertEquals(
+                0.828,
+                Cable.drop(exact(3), exact(400), exact(50 * SQUARE_MILLIMETRE), exact(20))
+                        .value(),
+                5e-4);
     }
 
     /**
@@ -45,7 +49,8 @@ class CableTest {
      */
     @Test
     void theMarineCataloguesExampleWantsTheSizesItPrints() throws FaultsException {
-        for (double temperature : new double[] {20, Cable.temperature(Choice.of(YesNo.NO)).value()}) {
+        for (double temperature :
+                new double[] {20, Cable.temperature(Choice.of(YesNo.NO)).value()}) {
             assertEquals(5, smallest(0.03, temperature), 1e-9);
             assertEquals(1, smallest(0.10, temperature), 1e-9);
         }
@@ -53,10 +58,13 @@ class CableTest {
 
     private static double smallest(double share, double temperature) throws FaultsException {
         return Books.shipped().tables().cableAmperes().keySet().stream()
-                .filter(section -> Cable.drop(exact(21 * FOOT / 2), exact(10), exact(section), exact(temperature))
-                        .value()
-                        <= share * 12)
-                .findFirst().orElseThrow() / SQUARE_MILLIMETRE;
+                        .filter(section ->
+                                Cable.drop(exact(21 * FOOT / 2), exact(10), exact(section), exact(temperature))
+                                                .value()
+                                        <= share * 12)
+                        .findFirst()
+                        .orElseThrow()
+                / SQUARE_MILLIMETRE;
     }
 
     /**
@@ -65,14 +73,16 @@ class CableTest {
      */
     @Test
     void theEngineSpaceColumnIsFoundAgain() throws FaultsException {
-        Map<Double, Double> printed = new TreeMap<>(Map.of(0.8, 17.0, 1.0, 21.0, 2.0, 30.0, 3.0, 38.0, 5.0, 51.0, 8.0,
-                68.0, 13.0, 102.0, 21.0, 136.0, 34.0, 178.0));
+        Map<Double, Double> printed = new TreeMap<>(Map.of(
+                0.8, 17.0, 1.0, 21.0, 2.0, 30.0, 3.0, 38.0, 5.0, 51.0, 8.0, 68.0, 13.0, 102.0, 21.0, 136.0, 34.0,
+                178.0));
         printed.putAll(Map.of(42.0, 208.0, 53.0, 242.0, 68.0, 280.0, 107.0, 378.0));
         Figure engineSpace = Cable.ratingLeft(Choice.of(YesNo.YES));
         Tables tables = Books.shipped().tables();
         assertEquals(13, tables.cableAmperes().size());
         for (Map.Entry<Double, Double> row : printed.entrySet()) {
-            double rating = tables.cableRating(exact(row.getKey() * SQUARE_MILLIMETRE), engineSpace).value();
+            double rating = tables.cableRating(exact(row.getKey() * SQUARE_MILLIMETRE), engineSpace)
+                    .value();
             assertEquals(row.getValue(), rating, 0.6, row.getKey() + " mm2");
         }
     }
@@ -86,7 +96,8 @@ class CableTest {
         Tables tables = Books.shipped().tables();
         Map.of(1.0, 19.0, 2.5, 34.0, 4.0, 46.0, 10.0, 81.0, 16.0, 109.0, 35.0, 176.0, 70.0, 293.0)
                 .forEach((section, building) -> {
-                    double vehicle = tables.cableRating(exact(section * SQUARE_MILLIMETRE), exact(1)).value();
+                    double vehicle = tables.cableRating(exact(section * SQUARE_MILLIMETRE), exact(1))
+                            .value();
                     assertEquals(1, vehicle / building, 0.35, section + " mm2");
                 });
     }
@@ -94,7 +105,8 @@ class CableTest {
     @Test
     void aSectionBetweenTwoRowsCountsAsTheSmaller() throws FaultsException {
         Tables tables = Books.shipped().tables();
-        assertEquals(60, tables.cableRating(exact(6 * SQUARE_MILLIMETRE), exact(1)).value(), 1e-9);
+        assertEquals(
+                60, tables.cableRating(exact(6 * SQUARE_MILLIMETRE), exact(1)).value(), 1e-9);
         assertEquals(8, tables.cableFor(exact(61), exact(1)).value() / SQUARE_MILLIMETRE, 1e-9);
         assertFalse(tables.cableRating(exact(0.5 * SQUARE_MILLIMETRE), exact(1)).known());
         assertFalse(tables.cableFor(exact(446), exact(1)).known());

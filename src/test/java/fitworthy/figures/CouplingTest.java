@@ -28,14 +28,20 @@ class CouplingTest {
     /** The glossary's second example, without an answer; 62.78 kN is our arithmetic by an encyclopedia's formula. */
     @Test
     void fifthWheelOfSixteenAndSixteenTonnesWithEightOnIt() {
-        assertEquals(62.78, Coupling.fifthWheel(exact(16_000), exact(16_000), exact(8_000)).value() / 1000, 0.01);
+        assertEquals(
+                62.78,
+                Coupling.fifthWheel(exact(16_000), exact(16_000), exact(8_000)).value() / 1000,
+                0.01);
     }
 
     /** By the formulas a part without U between equal masses needs 0.6 of D: a relation, no published figure. */
     @Test
     void fifthWheelWithoutLoadIsSixTenthsOfD() {
-        assertEquals(0.6, Coupling.fifthWheel(exact(3_000), exact(3_000), exact(0)).value()
-                / Coupling.d(exact(3_000), exact(3_000)).value(), 1e-12);
+        assertEquals(
+                0.6,
+                Coupling.fifthWheel(exact(3_000), exact(3_000), exact(0)).value()
+                        / Coupling.d(exact(3_000), exact(3_000)).value(),
+                1e-12);
     }
 
     /**
@@ -60,20 +66,41 @@ class CouplingTest {
         Figure t = Figure.of(3_000, step);
         Figure r = Figure.of(2_000, step);
         Figure u = Figure.of(400, step);
-        assertEquals(Coupling.d(exact(3_000 + step), exact(2_000)).value() - Coupling.d(exact(3_000), exact(2_000))
-                .value(), Coupling.d(t, exact(2_000)).tolerance(), 1e-6);
-        assertEquals(Coupling.d(exact(3_000), exact(2_000 + step)).value() - Coupling.d(exact(3_000), exact(2_000))
-                .value(), Coupling.d(exact(3_000), r).tolerance(), 1e-6);
-        double force = Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400)).value();
-        assertEquals(Coupling.fifthWheel(exact(3_000 + step), exact(2_000), exact(400)).value() - force,
-                Coupling.fifthWheel(t, exact(2_000), exact(400)).tolerance(), 1e-6);
-        assertEquals(Coupling.fifthWheel(exact(3_000), exact(2_000 + step), exact(400)).value() - force,
-                Coupling.fifthWheel(exact(3_000), r, exact(400)).tolerance(), 1e-6);
-        assertEquals(Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400 + step)).value() - force,
-                Coupling.fifthWheel(exact(3_000), exact(2_000), u).tolerance(), 1e-6);
+        assertEquals(
+                Coupling.d(exact(3_000 + step), exact(2_000)).value()
+                        - Coupling.d(exact(3_000), exact(2_000)).value(),
+                Coupling.d(t, exact(2_000)).tolerance(),
+                1e-6);
+        assertEquals(
+                Coupling.d(exact(3_000), exact(2_000 + step)).value()
+                        - Coupling.d(exact(3_000), exact(2_000)).value(),
+                Coupling.d(exact(3_000), r).tolerance(),
+                1e-6);
+        double force =
+                Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400)).value();
+        assertEquals(
+                Coupling.fifthWheel(exact(3_000 + step), exact(2_000), exact(400))
+                                .value()
+                        - force,
+                Coupling.fifthWheel(t, exact(2_000), exact(400)).tolerance(),
+                1e-6);
+        assertEquals(
+                Coupling.fifthWheel(exact(3_000), exact(2_000 + step), exact(400))
+                                .value()
+                        - force,
+                Coupling.fifthWheel(exact(3_000), r, exact(400)).tolerance(),
+                1e-6);
+        assertEquals(
+                Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400 + step))
+                                .value()
+                        - force,
+                Coupling.fifthWheel(exact(3_000), exact(2_000), u).tolerance(),
+                1e-6);
         double vertical = Coupling.v(exact(2_000), exact(6), exact(5), false).value();
-        assertEquals(Coupling.v(exact(2_000), exact(6 + 1e-5), exact(5), false).value() - vertical,
-                Coupling.v(exact(2_000), Figure.of(6, 1e-5), exact(5), false).tolerance(), 1e-6);
+        assertEquals(
+                Coupling.v(exact(2_000), exact(6 + 1e-5), exact(5), false).value() - vertical,
+                Coupling.v(exact(2_000), Figure.of(6, 1e-5), exact(5), false).tolerance(),
+                1e-6);
     }
 
     @Test
@@ -81,7 +108,14 @@ class CouplingTest {
         Figure unknown = Figure.missing(new Missing("trailer.rated", "greatest mass", "its plate"));
         assertFalse(Coupling.d(exact(3_000), unknown).known());
         assertFalse(Coupling.fifthWheel(exact(3_000), unknown, exact(0)).known());
-        assertEquals("trailer.rated", Coupling.v(unknown, exact(4), exact(5), false).missing().get(0).path());
-        assertEquals("trailer.rated", Coupling.v(exact(3_000), unknown, exact(5), false).missing().get(0).path());
+        assertEquals(
+                "trailer.rated",
+                Coupling.v(unknown, exact(4), exact(5), false).missing().get(0).path());
+        assertEquals(
+                "trailer.rated",
+                Coupling.v(exact(3_000), unknown, exact(5), false)
+                        .missing()
+                        .get(0)
+                        .path());
     }
 }

@@ -21,7 +21,9 @@ class DerivedTest {
     void whatAnyInputLacksIsLacking() {
         Missing first = new Missing("a", "a", "a");
         Missing second = new Missing("b", "b", "b");
-        assertEquals(List.of(first, second), Derived.of(in -> in[0], Figure.missing(second), Figure.of(1, 0),
-                Figure.missing(first)).missing());
+        assertEquals(
+                List.of(first, second),
+                Derived.of(in -> in[0], Figure.missing(second), Figure.of(1, 0), Figure.missing(first))
+                        .missing());
     }
 }

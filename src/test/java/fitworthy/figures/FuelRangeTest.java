@@ -21,7 +21,11 @@ class FuelRangeTest {
     /** By hand: 140 L / 17.5 L/100km = 800 km. */
     @Test
     void twoTanksTowingByHand() {
-        assertEquals(800_000, FuelRange.metres(Figure.of(90).plus(Figure.of(50)), Figure.of(17.5)).value(), 1e-6);
+        assertEquals(
+                800_000,
+                FuelRange.metres(Figure.of(90).plus(Figure.of(50)), Figure.of(17.5))
+                        .value(),
+                1e-6);
     }
 
     /** Shares of 3 % and 4 % combine to 5 %. */
@@ -34,12 +38,15 @@ class FuelRangeTest {
     @Test
     void withoutAConsumptionThereIsNoRange() {
         Missing log = new Missing("vehicle.engine.consumption", "what it burns", "a fuel log");
-        assertEquals(List.of(log), FuelRange.metres(Figure.of(100), Figure.missing(log)).missing());
+        assertEquals(
+                List.of(log),
+                FuelRange.metres(Figure.of(100), Figure.missing(log)).missing());
     }
 
     /** By hand: 625 km at 16 L/100km take 100 L. */
     @Test
     void fuelForAWay() {
-        assertEquals(100, FuelRange.litres(Figure.of(625_000, 0), Figure.of(16, 0)).value(), 1e-9);
+        assertEquals(
+                100, FuelRange.litres(Figure.of(625_000, 0), Figure.of(16, 0)).value(), 1e-9);
     }
 }

@@ -13,8 +13,21 @@ import org.junit.jupiter.api.Test;
 class LiquidsTest {
 
     private static Tank tank(Tank.Liquid liquid, double litres, Figure density) {
-        return new Tank("tank", Choice.of(liquid), Figure.of(litres, 0), Figure.of(1, 0), null, Choice.of(YesNo.NO),
-                Figure.of(0), density, Optional.empty(), null, null, null, null, null);
+        return new Tank(
+                "tank",
+                Choice.of(liquid),
+                Figure.of(litres, 0),
+                Figure.of(1, 0),
+                null,
+                Choice.of(YesNo.NO),
+                Figure.of(0),
+                density,
+                Optional.empty(),
+                null,
+                null,
+                null,
+                null,
+                null);
     }
 
     private static final Figure NOT_GIVEN = Figure.missing(new Missing("density", "density", "supplier"));
@@ -38,12 +51,19 @@ class LiquidsTest {
     /** Common practice: a litre of water is a kilogram. */
     @Test
     void seventyLitresOfWaterWeighSeventyKilograms() {
-        assertEquals(70, Liquids.mass(tank(Tank.Liquid.WATER, 70, NOT_GIVEN), Figure.of(1, 0)).value(), 0.5);
+        assertEquals(
+                70,
+                Liquids.mass(tank(Tank.Liquid.WATER, 70, NOT_GIVEN), Figure.of(1, 0))
+                        .value(),
+                0.5);
     }
 
     @Test
     void aHalfFullTankOfAGivenDensityWeighsHalf() {
-        assertEquals(33.6, Liquids.mass(tank(Tank.Liquid.DIESEL, 80, Figure.of(0.84, 0)), Figure.of(0.5, 0)).value(),
+        assertEquals(
+                33.6,
+                Liquids.mass(tank(Tank.Liquid.DIESEL, 80, Figure.of(0.84, 0)), Figure.of(0.5, 0))
+                        .value(),
                 1e-9);
     }
 }

@@ -66,7 +66,10 @@ class LoadBoxTest {
     @Test
     void theLengthCountsOnceInTheToleranceThoughItStandsTwice() {
         double slope = (3.0 - 2.5) / (2.0 * 2.0);
-        assertEquals(0.01 * slope, LoadBox.behindAxle(of(2.5), Figure.of(2.0, 0.01), of(3.0)).tolerance(), 1e-6);
+        assertEquals(
+                0.01 * slope,
+                LoadBox.behindAxle(of(2.5), Figure.of(2.0, 0.01), of(3.0)).tolerance(),
+                1e-6);
     }
 
     @Test
@@ -79,6 +82,10 @@ class LoadBoxTest {
     @Test
     void feetThatStandOnASlope() {
         assertEquals(2, LoadBox.feetNeeded(of(45), of(1)).value(), 1e-9);
-        assertEquals(1.5, LoadBox.feetNeeded(LoadBox.tippingAngle(of(1.5), of(1.7)), of(1.7)).value(), 1e-9);
+        assertEquals(
+                1.5,
+                LoadBox.feetNeeded(LoadBox.tippingAngle(of(1.5), of(1.7)), of(1.7))
+                        .value(),
+                1e-9);
     }
 }

@@ -20,12 +20,18 @@ class MeasureTest {
         Figure none = Figure.of(0, 0).dividedBy(Figure.of(0, 0));
         Figure endless = Figure.of(1, 0).dividedBy(Figure.of(0, 0));
         Figure one = Figure.of(1, 0);
-        for (Measure each : new Measure[] {Measure.of(LOAD, "axle", "", none), Measure.of(LOAD, "axle", "", endless),
-            Measure.of(LOAD, "axle", "", none, one), Measure.of(LOAD, "axle", "", one, endless),
+        for (Measure each : new Measure[] {
+            Measure.of(LOAD, "axle", "", none),
+            Measure.of(LOAD, "axle", "", endless),
+            Measure.of(LOAD, "axle", "", none, one),
+            Measure.of(LOAD, "axle", "", one, endless),
             Measure.of(LOAD, "axle", "", Figure.of(1, Double.POSITIVE_INFINITY)),
-            Measure.enough(LOAD, "axle", "", none)}) {
+            Measure.enough(LOAD, "axle", "", none)
+        }) {
             assertFalse(each.isKnown(), each.toString());
-            assertEquals("load, for which the figures of the sheet give no number", each.missing().get(0).meaning());
+            assertEquals(
+                    "load, for which the figures of the sheet give no number",
+                    each.missing().get(0).meaning());
         }
         assertTrue(Measure.of(LOAD, "axle", "", one, Figure.of(0)).isKnown());
     }
@@ -44,11 +50,22 @@ class MeasureTest {
             double tie = (Math.floor(random.nextDouble() * 1e10) + 0.5) / Math.pow(10, random.nextInt(14));
             double anywhere = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(60) - 30);
             double power = Math.pow(10, random.nextInt(40) - 20);
-            for (double value : new double[] {tie, Math.nextUp(tie), Math.nextDown(tie), anywhere, power,
-                Math.nextUp(power), Math.nextDown(power), Double.longBitsToDouble(random.nextLong())}) {
+            for (double value : new double[] {
+                tie,
+                Math.nextUp(tie),
+                Math.nextDown(tie),
+                anywhere,
+                power,
+                Math.nextUp(power),
+                Math.nextDown(power),
+                Double.longBitsToDouble(random.nextLong())
+            }) {
                 if (Double.isFinite(value)) {
-                    assertEquals(new BigDecimal(value).round(ten).doubleValue(),
-                            Measure.of(LOAD, "axle", "", Figure.of(value, 0)).getValue(), 0.0, () -> "" + value);
+                    assertEquals(
+                            new BigDecimal(value).round(ten).doubleValue(),
+                            Measure.of(LOAD, "axle", "", Figure.of(value, 0)).getValue(),
+                            0.0,
+                            () -> "" + value);
                 }
             }
         }

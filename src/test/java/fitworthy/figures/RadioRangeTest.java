@@ -39,15 +39,18 @@ class RadioRangeTest {
      */
     @Test
     void theReachInFreeSpaceSpendsTheWholeBudget() {
-        double metres = RadioRange.freeSpace(exact(5), exact(0), exact(0.25e-6), exact(477e6)).value();
+        double metres = RadioRange.freeSpace(exact(5), exact(0), exact(0.25e-6), exact(477e6))
+                .value();
         assertEquals(156.02, RadioRange.freeSpaceLoss(477e6, metres), 0.005);
     }
 
     /** Each aerial's gain counts once at either end: 3 dB at both ends make the reach about twice as long. */
     @Test
     void gainCountsAtBothEnds() {
-        double plain = RadioRange.freeSpace(exact(5), exact(0), exact(0.25e-6), exact(477e6)).value();
-        double gained = RadioRange.freeSpace(exact(5), exact(3), exact(0.25e-6), exact(477e6)).value();
+        double plain = RadioRange.freeSpace(exact(5), exact(0), exact(0.25e-6), exact(477e6))
+                .value();
+        double gained = RadioRange.freeSpace(exact(5), exact(3), exact(0.25e-6), exact(477e6))
+                .value();
         assertEquals(Math.pow(10, 0.3), gained / plain, 1e-9);
     }
 
@@ -68,7 +71,11 @@ class RadioRangeTest {
     /** By hand: a quarter of a wavelength at 477 MHz is 299.79 / 477 / 4 = 157.1 mm. */
     @Test
     void aQuarterWaveAtTheCitizenBandIsAHandsBreadthAndAHalf() {
-        assertEquals(0.25, RadioRange.wavelengths(point(0, 0, 1), point(0, 0.1571, 1), exact(477e6)).value(), 1e-4);
+        assertEquals(
+                0.25,
+                RadioRange.wavelengths(point(0, 0, 1), point(0, 0.1571, 1), exact(477e6))
+                        .value(),
+                1e-4);
     }
 
     /** By hand: as far aside as ahead is 45 degrees, on either side. */
@@ -86,7 +93,8 @@ class RadioRangeTest {
         Point eye = point(1.5, -0.4, 1.5);
         assertEquals(2, RadioRange.aside(eye, exact(-0.5), exact(45)).value(), 1e-9);
         double aside = RadioRange.aside(eye, exact(-0.5), exact(10)).value();
-        assertEquals(10, RadioRange.sightAngle(eye, point(-0.5, -0.4 + aside, 1)).value(), 1e-9);
+        assertEquals(
+                10, RadioRange.sightAngle(eye, point(-0.5, -0.4 + aside, 1)).value(), 1e-9);
     }
 
     @Test

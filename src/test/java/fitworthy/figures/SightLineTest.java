@@ -100,8 +100,15 @@ class SightLineTest {
      * covers that.
      */
     @ParameterizedTest
-    @CsvSource({"0.37,1.35,0.18,Infinity,20", "0.37,1.35,0.18,Infinity,4", "-0.37,1.35,0.18,Infinity,20",
-        "-0.37,1.35,0.17,1.4,20", "-0.37,1.35,0.17,1.4,4", "0.37,1.35,0.17,1.4,20", "0.37,1.10,0.15,2.0,20"})
+    @CsvSource({
+        "0.37,1.35,0.18,Infinity,20",
+        "0.37,1.35,0.18,Infinity,4",
+        "-0.37,1.35,0.18,Infinity,20",
+        "-0.37,1.35,0.17,1.4,20",
+        "-0.37,1.35,0.17,1.4,4",
+        "0.37,1.35,0.17,1.4,20",
+        "0.37,1.10,0.15,2.0,20"
+    })
     void whatIsSeenAgreesWithReflectedRays(double eyeY, double reach, double glass, double radius, double behind) {
         SightLine line = new SightLine(1.4, eyeY, 0.8, radius);
         double traced = traced(line, reach, glass, behind);
@@ -146,8 +153,8 @@ class SightLineTest {
             return y + slope * (at - x);
         }
 
-        private static double[] reflected(SightLine line, double reach, double glass, double turn, double eyeAside,
-                double along) {
+        private static double[] reflected(
+                SightLine line, double reach, double glass, double turn, double eyeAside, double along) {
             double normalX = Math.cos(turn);
             double normalY = -Math.sin(turn);
             double pointX = line.glassX() + normalY * along;

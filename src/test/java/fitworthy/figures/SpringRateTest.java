@@ -37,8 +37,14 @@ class SpringRateTest {
      */
     @Test
     void agreesWithTheTextbookCarWorkedByHand() {
-        assertEquals(1.044, SpringRate.frequency(exact(19000), exact(1600 * 1.6 / 2.9 / 2)).value(), 0.0005);
-        assertEquals(1.096, SpringRate.frequency(exact(17000), exact(1600 * 1.3 / 2.9 / 2)).value(), 0.0005);
+        assertEquals(
+                1.044,
+                SpringRate.frequency(exact(19000), exact(1600 * 1.6 / 2.9 / 2)).value(),
+                0.0005);
+        assertEquals(
+                1.096,
+                SpringRate.frequency(exact(17000), exact(1600 * 1.3 / 2.9 / 2)).value(),
+                0.0005);
     }
 
     /**
@@ -63,6 +69,7 @@ class SpringRateTest {
     @Test
     void anUnknownRateLeavesTheFrequencyUnknown() {
         Figure unknown = Figure.missing(new Missing("rate", "", ""));
-        assertFalse(SpringRate.frequency(SpringRate.atWheel(unknown, exact(1)), exact(250)).known());
+        assertFalse(SpringRate.frequency(SpringRate.atWheel(unknown, exact(1)), exact(250))
+                .known());
     }
 }

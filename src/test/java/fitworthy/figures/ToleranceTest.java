@@ -28,8 +28,12 @@ class ToleranceTest {
                 new Formula("speed of the air", v -> AirFlow.velocity(v[0], v[1]), 0.12, 0.08),
                 new Formula("bore", v -> AirFlow.boreNeeded(v[0], v[1]), 0.12, 25),
                 new Formula("approach angle", v -> ApproachAngle.of(v[0], v[1], v[2]), 0.55, 0.8, 0.4),
-                new Formula("approach angle below the wheel's centre", v -> ApproachAngle.of(v[0], v[1], v[2]), 0.3,
-                        0.9, 0.41),
+                new Formula(
+                        "approach angle below the wheel's centre",
+                        v -> ApproachAngle.of(v[0], v[1], v[2]),
+                        0.3,
+                        0.9,
+                        0.41),
                 new Formula("sun", v -> BatteryLife.solar(v[0], v[1], v[2]), 180, 5, 12.8),
                 new Formula("depth of discharge", v -> BatteryLife.depth(v[0], v[1], v[2]), 2, 48, 120),
                 new Formula("voltage lost", v -> Cable.drop(v[0], v[1], v[2], v[3]), 4.5, 30, 6e-6, 60),
@@ -57,8 +61,11 @@ class ToleranceTest {
     /** Two masses and their places. */
     private static AxleLoads two(Figure[] v) {
         Figure zero = Figure.of(0, 0);
-        return AxleLoads.of(List.of(new PointMass("one", Sort.CARGO, v[0], new Point(v[1], zero, zero), false),
-                new PointMass("two", Sort.CARGO, v[2], new Point(v[3], zero, zero), false)), Figure.of(2.85, 0));
+        return AxleLoads.of(
+                List.of(
+                        new PointMass("one", Sort.CARGO, v[0], new Point(v[1], zero, zero), false),
+                        new PointMass("two", Sort.CARGO, v[2], new Point(v[3], zero, zero), false)),
+                Figure.of(2.85, 0));
     }
 
     private static double at(Formula formula, int moved, double step) {
@@ -79,24 +86,29 @@ class ToleranceTest {
                         figures.add(Figure.of(formula.values[j], i == j ? tolerance : 0));
                     }
                     double slope = Math.abs(at(formula, i, tolerance) - at(formula, i, -tolerance)) / 2;
-                    assertEquals(slope, formula.of.apply(figures.toArray(Figure[]::new)).tolerance(),
+                    assertEquals(
+                            slope,
+                            formula.of.apply(figures.toArray(Figure[]::new)).tolerance(),
                             slope * 0.01 + Math.abs(at(formula, i, 0)) * 1e-9);
                 })));
     }
 
     @TestFactory
     Stream<DynamicTest> allInputsCountTogether() {
-        return formulas().stream().map(formula -> DynamicTest.dynamicTest(formula.name, () -> {
-            List<Figure> figures = new ArrayList<>();
-            double squares = 0;
-            for (int i = 0; i < formula.values.length; i++) {
-                double tolerance = Math.abs(formula.values[i]) * 1e-3;
-                figures.add(Figure.of(formula.values[i], tolerance));
-                squares += Math.pow((at(formula, i, tolerance) - at(formula, i, -tolerance)) / 2, 2);
-            }
-            double together = Math.sqrt(squares);
-            assertEquals(together, formula.of.apply(figures.toArray(Figure[]::new)).tolerance(),
-                    together * 0.02);
-        }));
+        return formulas().stream()
+                .map(formula -> DynamicTest.dynamicTest(formula.name, () -> {
+                    List<Figure> figures = new ArrayList<>();
+                    double squares = 0;
+                    for (int i = 0; i < formula.values.length; i++) {
+                        double tolerance = Math.abs(formula.values[i]) * 1e-3;
+                        figures.add(Figure.of(formula.values[i], tolerance));
+                        squares += Math.pow((at(formula, i, tolerance) - at(formula, i, -tolerance)) / 2, 2);
+                    }
+                    double together = Math.sqrt(squares);
+                    assertEquals(
+                            together,
+                            formula.of.apply(figures.toArray(Figure[]::new)).tolerance(),
+                            together * 0.02);
+                }));
     }
 }

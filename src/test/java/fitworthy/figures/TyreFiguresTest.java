@@ -25,9 +25,21 @@ class TyreFiguresTest {
      * mccormick mtx, p. 174).
      */
     @ParameterizedTest
-    @CsvSource({"60, 250", "65, 290", "70, 335", "75, 387", "80, 450", "82, 475", "85, 515", "86, 530", "90, 600",
-            "91, 615",
-        "99, 775", "100, 800", "142, 2650"})
+    @CsvSource({
+        "60, 250",
+        "65, 290",
+        "70, 335",
+        "75, 387",
+        "80, 450",
+        "82, 475",
+        "85, 515",
+        "86, 530",
+        "90, 600",
+        "91, 615",
+        "99, 775",
+        "100, 800",
+        "142, 2650"
+    })
     void loadIndexAgreesWithPrintedValues(int index, double load) throws FaultsException {
         assertEquals(load, load(index));
     }
@@ -94,9 +106,15 @@ class TyreFiguresTest {
     @Test
     void speedShownAfterAChange() {
         Figure before = Figure.of(0.7763);
-        assertEquals(1, TyreFigures.speedShown(Figure.of(0.07), before, Figure.of(0.7763 * 1.07)).value(), 1e-12);
-        assertTrue(TyreFigures.speedShown(Figure.of(0), before, Figure.of(0.7764)).value() < 1);
-        assertEquals(107.0, 100 * (1 + TyreFigures.growth(before, Figure.of(0.8308)).value()), 0.05);
+        assertEquals(
+                1,
+                TyreFigures.speedShown(Figure.of(0.07), before, Figure.of(0.7763 * 1.07))
+                        .value(),
+                1e-12);
+        assertTrue(
+                TyreFigures.speedShown(Figure.of(0), before, Figure.of(0.7764)).value() < 1);
+        assertEquals(
+                107.0, 100 * (1 + TyreFigures.growth(before, Figure.of(0.8308)).value()), 0.05);
     }
 
     /**
@@ -105,7 +123,13 @@ class TyreFiguresTest {
      */
     @Test
     void trackGrowsByTwiceTheOffset() {
-        assertEquals(0.025, TyreFigures.trackAdded(Figure.of(0.030), Figure.of(0.0175)).value(), 1e-12);
-        assertEquals(-0.010, TyreFigures.trackAdded(Figure.of(0.030), Figure.of(0.035)).value(), 1e-12);
+        assertEquals(
+                0.025,
+                TyreFigures.trackAdded(Figure.of(0.030), Figure.of(0.0175)).value(),
+                1e-12);
+        assertEquals(
+                -0.010,
+                TyreFigures.trackAdded(Figure.of(0.030), Figure.of(0.035)).value(),
+                1e-12);
     }
 }

@@ -18,7 +18,11 @@ class WaterSupplyTest {
      */
     @Test
     void theLeafletsSupplyForTwoLeavesItsReserveAfterAWeek() {
-        assertEquals(4 * 24, WaterSupply.reserve(Figure.of(132, 0), TWO, Figure.of(6, 0), WEEK).value(), 1e-9);
+        assertEquals(
+                4 * 24,
+                WaterSupply.reserve(Figure.of(132, 0), TWO, Figure.of(6, 0), WEEK)
+                        .value(),
+                1e-9);
     }
 
     /**
@@ -27,12 +31,19 @@ class WaterSupplyTest {
     @Test
     void theReliefHandbooksLeastIsFoundAgainFromTheSupplyItMakes() {
         double litres = 7.5 * 2 * 7;
-        assertEquals(7.5, WaterSupply.perPersonAndDay(Figure.of(litres, 0), TWO, WEEK).value(), 1e-9);
+        assertEquals(
+                7.5,
+                WaterSupply.perPersonAndDay(Figure.of(litres, 0), TWO, WEEK).value(),
+                1e-9);
     }
 
     @Test
     void waterThatRunsOutOnTheWayLeavesANegativeReserve() {
-        assertEquals(-24, WaterSupply.reserve(Figure.of(72, 0), TWO, Figure.of(6, 0), WEEK).value(), 1e-9);
+        assertEquals(
+                -24,
+                WaterSupply.reserve(Figure.of(72, 0), TWO, Figure.of(6, 0), WEEK)
+                        .value(),
+                1e-9);
     }
 
     /** Common practice, and a page on liquid surge (seen): a full tank cannot move, a half-full one moves most. */
@@ -54,6 +65,7 @@ class WaterSupplyTest {
     /** By hand: two people, 6 L each, ten days: 120 L. */
     @Test
     void waterForAWay() {
-        assertEquals(120, WaterSupply.needed(TWO, Figure.of(6, 0), Figure.of(240, 0)).value(), 1e-9);
+        assertEquals(
+                120, WaterSupply.needed(TWO, Figure.of(6, 0), Figure.of(240, 0)).value(), 1e-9);
     }
 }

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 class WinchRunTest {
 
     private static double minutes(double battery, double winch, double alternator) {
-        return 60 * WinchRun.hours(Figure.of(battery, 0), Figure.of(winch, 0), Figure.of(alternator, 0)).value();
+        return 60
+                * WinchRun.hours(Figure.of(battery, 0), Figure.of(winch, 0), Figure.of(alternator, 0))
+                        .value();
     }
 
     /**

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 /** Worked by hand on the calendar; the sheet's day is Wednesday 25 November 2026. */
 class WorkOrderTest {
 
-    private static final String PARTS = """
+    private static final String PARTS =
+            """
             fitments:
               - {name: Spring kit, kind: rating-upgrade, mass: 0 kg, lead-time: 7 days, work: {days: 1}}
               - {name: Alloy tray, kind: tray, mass: 0 kg, lead-time: 28 days, work: {days: 2}}
@@ -32,7 +33,8 @@ class WorkOrderTest {
 
     @Test
     void jobsComeInTheUsualOrderWithWeighingAndCertificateLast() throws FaultsException {
-        assertEquals(List.of("Snorkel", "Alloy tray", "Spring kit", "Alignment", "Weighing", "Certificate"),
+        assertEquals(
+                List.of("Snorkel", "Alloy tray", "Spring kit", "Alignment", "Weighing", "Certificate"),
                 order(PARTS).steps().stream().map(WorkOrder.Step::name).toList());
     }
 
@@ -52,7 +54,8 @@ class WorkOrderTest {
         assertEquals(24, certificate.start().value(), 1e-9);
         assertEquals(25, certificate.end().value(), 1e-9);
         assertEquals(LocalDate.of(2026, 12, 29), certificate.lastDay());
-        assertEquals(List.of(false, true, true, true, true, true),
+        assertEquals(
+                List.of(false, true, true, true, true, true),
                 steps.stream().map(WorkOrder.Step::critical).toList());
     }
 
@@ -75,11 +78,14 @@ class WorkOrderTest {
 
     @Test
     void stepsStandInOrderThoughADayIsMissing() throws FaultsException {
-        List<WorkOrder.Step> steps = order(PARTS.replace("mass: 0 kg, lead-time: 28 days", "mass: 0 kg")).steps();
+        List<WorkOrder.Step> steps = order(PARTS.replace("mass: 0 kg, lead-time: 28 days", "mass: 0 kg"))
+                .steps();
         assertEquals(6, steps.size());
         WorkOrder.Step certificate = steps.get(5);
         assertEquals("Certificate", certificate.name());
         assertNull(certificate.firstDay());
-        assertEquals("fitments.Alloy tray.lead-time", certificate.start().missing().get(0).path());
+        assertEquals(
+                "fitments.Alloy tray.lead-time",
+                certificate.start().missing().get(0).path());
     }
 }

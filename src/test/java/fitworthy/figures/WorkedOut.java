@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 /** Does the sums of a working again from nothing but its printed lines, as a reader with a calculator would. */
 final class WorkedOut {
 
-    private static final Pattern INPUT = Pattern.compile(", ([A-Za-z ]+) = (-?[0-9.]+|not known|without bound)(?: "
-            + "([^\\s,]+))?");
+    private static final Pattern INPUT =
+            Pattern.compile(", ([A-Za-z ]+) = (-?[0-9.]+|not known|without bound)(?: " + "([^\\s,]+))?");
     private static final Pattern PART = Pattern.compile("(?:= |\\) \\+ )(-?[0-9.]+|not known)(?: (\\S+))? \\(");
 
     /**
@@ -23,8 +23,8 @@ final class WorkedOut {
      */
     record Result(String name, double value) {}
 
-    private final Map<String, Double> inputs = new TreeMap<>(
-            Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()));
+    private final Map<String, Double> inputs =
+            new TreeMap<>(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()));
     private String text;
     private int at;
 
@@ -44,8 +44,9 @@ final class WorkedOut {
     /** Every figure put into a formula, by name; of one that is not known no number. */
     static Map<String, Double> inputs(List<String> lines) {
         Map<String, Double> inputs = new HashMap<>();
-        lines.forEach(line -> INPUT.matcher(line).results().forEach(input ->
-                inputs.put(input.group(1), number(input.group(2), input.group(3)))));
+        lines.forEach(line -> INPUT.matcher(line)
+                .results()
+                .forEach(input -> inputs.put(input.group(1), number(input.group(2), input.group(3)))));
         return inputs;
     }
 
@@ -60,7 +61,10 @@ final class WorkedOut {
     private Result result(String line) {
         String name = line.substring(0, line.indexOf(" = "));
         if (line.matches("[A-Za-z ]+ = (-?[0-9.]+|not known)( \\S+)? \\(.*\\)")) {
-            double sum = PART.matcher(line).results().mapToDouble(part -> number(part.group(1), part.group(2))).sum();
+            double sum = PART.matcher(line)
+                    .results()
+                    .mapToDouble(part -> number(part.group(1), part.group(2)))
+                    .sum();
             return new Result(name, sum);
         }
         Matcher matcher = INPUT.matcher(line);
@@ -120,7 +124,8 @@ final class WorkedOut {
             return Double.parseDouble(number.group());
         }
         for (Map.Entry<String, Double> input : inputs.entrySet()) {
-            if (text.startsWith(input.getKey(), at) && !letterAt(at + input.getKey().length())) {
+            if (text.startsWith(input.getKey(), at)
+                    && !letterAt(at + input.getKey().length())) {
                 at += input.getKey().length();
                 return input.getValue();
             }
@@ -135,17 +140,19 @@ final class WorkedOut {
         String name = text.substring(at, text.indexOf('(', at));
         at += name.length() + 1;
         double first = sum();
-        double value = switch (name) {
-            case "sqrt" -> Math.sqrt(first);
-            case "log" -> Math.log10(first);
-            case "cos" -> Math.cos(Math.toRadians(first));
-            case "tan" -> Math.tan(Math.toRadians(first));
-            case "atan" -> Math.toDegrees(Math.atan(first));
-            case "asin" -> Math.toDegrees(Math.asin(first));
-            case "min" -> Math.min(first, second());
-            case "max" -> Math.max(first, second());
-            default -> throw new IllegalStateException("no function or figure is called " + name + " in " + text);
-        };
+        double value =
+                switch (name) {
+                    case "sqrt" -> Math.sqrt(first);
+                    case "log" -> Math.log10(first);
+                    case "cos" -> Math.cos(Math.toRadians(first));
+                    case "tan" -> Math.tan(Math.toRadians(first));
+                    case "atan" -> Math.toDegrees(Math.atan(first));
+                    case "asin" -> Math.toDegrees(Math.asin(first));
+                    case "min" -> Math.min(first, second());
+                    case "max" -> Math.max(first, second());
+                    default ->
+                        throw new IllegalStateException("no function or figure is called " + name + " in " + text);
+                };
         return closed(value, ")");
     }
 

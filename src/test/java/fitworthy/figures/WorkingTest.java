@@ -33,40 +33,81 @@ class WorkingTest {
 
     /** Measures whose number and limit the sheet itself gives. */
     private static final Set<String> PLAIN = Set.of(
-            "body.hold-down-points", "electrical.fuse-load", "electrical.fuse-way",
-            "electrical.fuse-way-enclosed", "electrical.section", "fuel.blow-by", "fuel.exhaust-gap",
-            "fuel.flow", "fuel.stage", "fuel.unapproved", "fuel.way", "intake.bore", "intake.breathers",
-            "intake.drain-water", "intake.dust-run", "intake.fan", "intake.maker-depth", "intake.water",
-            "mass.ball", "mass.gvm", "radio.gain-open", "radio.power", "recovery.point-limit",
-            "recovery.winch-current", "recovery.winch-line", "suspension.height-change",
-            "suspension.joint-angle", "towing.axles", "towing.ball", "towing.ball-load",
-            "towing.breakaway-hold", "towing.chains", "towing.coupling", "towing.plate", "towing.rated",
-            "towing.trailer", "tyres.clearance", "tyres.rim-narrow", "tyres.rim-wide", "water.clearance",
-            "water.coldest", "water.days", "water.use");
+            "body.hold-down-points",
+            "electrical.fuse-load",
+            "electrical.fuse-way",
+            "electrical.fuse-way-enclosed",
+            "electrical.section",
+            "fuel.blow-by",
+            "fuel.exhaust-gap",
+            "fuel.flow",
+            "fuel.stage",
+            "fuel.unapproved",
+            "fuel.way",
+            "intake.bore",
+            "intake.breathers",
+            "intake.drain-water",
+            "intake.dust-run",
+            "intake.fan",
+            "intake.maker-depth",
+            "intake.water",
+            "mass.ball",
+            "mass.gvm",
+            "radio.gain-open",
+            "radio.power",
+            "recovery.point-limit",
+            "recovery.winch-current",
+            "recovery.winch-line",
+            "suspension.height-change",
+            "suspension.joint-angle",
+            "towing.axles",
+            "towing.ball",
+            "towing.ball-load",
+            "towing.breakaway-hold",
+            "towing.chains",
+            "towing.coupling",
+            "towing.plate",
+            "towing.rated",
+            "towing.trailer",
+            "tyres.clearance",
+            "tyres.rim-narrow",
+            "tyres.rim-wide",
+            "water.clearance",
+            "water.coldest",
+            "water.days",
+            "water.use");
 
     private static List<Measure> measures(Sheet sheet) throws FaultsException {
         Book book = Books.shipped();
-        Plan plan = new Plan(sheet.planned(), book.tables(), id -> book.lookup(id, sheet.region(), sheet.asOf())
-                instanceof Book.Lookup.Found found ? Figure.of(found.practice().value(), 0)
-                : Figure.missing(new Missing(id, "a practice value", "the book")));
+        Plan plan = new Plan(
+                sheet.planned(),
+                book.tables(),
+                id -> book.lookup(id, sheet.region(), sheet.asOf()) instanceof Book.Lookup.Found found
+                        ? Figure.of(found.practice().value(), 0)
+                        : Figure.missing(new Missing(id, "a practice value", "the book")));
         List<Measure> measures = new ArrayList<>(Measures.of(plan));
         Loading.all(plan).forEach(loading -> measures.addAll(Measures.of(loading)));
         return measures;
     }
 
     private static Sheet touring() throws FaultsException {
-        return SheetReader.sheet(NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>()),
-                Books.shipped().regions().keySet(), new ArrayList<>());
+        return SheetReader.sheet(
+                NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>()),
+                Books.shipped().regions().keySet(),
+                new ArrayList<>());
     }
 
     private static List<String> lines(Measure measure) {
-        return measure.workings().stream().flatMap(each -> each.lines().stream()).toList();
+        return measure.workings().stream()
+                .flatMap(each -> each.lines().stream())
+                .toList();
     }
 
     private static Measure measure(List<Measure> measures, String name, String subject) {
-        return measures.stream().filter(each -> each.getName().equals(name) && each.getSubject().equals(subject))
-                .findFirst().orElseThrow(() -> new AssertionError(name + " of " + subject + " is not among "
-                        + measures));
+        return measures.stream()
+                .filter(each -> each.getName().equals(name) && each.getSubject().equals(subject))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(name + " of " + subject + " is not among " + measures));
     }
 
     /** Over every case of the book, so that no formula can say other than what the code computes. */
@@ -102,8 +143,12 @@ class WorkingTest {
                     // Of a row printed to a tenth a twentieth may be lost.
                     int places = rows.get(0).length;
                     double lost = 0.05 * (rows.size() + 1);
-                    assertEquals(sum[0], rows.stream().mapToDouble(row -> row[0]).sum(), lost, measure + " " + line);
-                    assertEquals(sum[sum.length - 1], rows.stream().mapToDouble(row -> row[places - 1]).sum(), lost,
+                    assertEquals(
+                            sum[0], rows.stream().mapToDouble(row -> row[0]).sum(), lost, measure + " " + line);
+                    assertEquals(
+                            sum[sum.length - 1],
+                            rows.stream().mapToDouble(row -> row[places - 1]).sum(),
+                            lost,
                             measure + " " + line);
                     tables++;
                     rows.clear();
@@ -116,7 +161,9 @@ class WorkingTest {
     }
 
     private static double[] columns(String row) {
-        return Stream.of(row.substring(30).strip().split(" +")).mapToDouble(Double::parseDouble).toArray();
+        return Stream.of(row.substring(30).strip().split(" +"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
     }
 
     /**
@@ -131,10 +178,12 @@ class WorkingTest {
             if (Double.isNaN(result.value()) || input == null && !measure.isKnown()) {
                 continue;
             }
-            double digit = Math.pow(10, -measure.kind().decimals()) * ("%".equals(measure.kind().unit()) ? 0.01 : 1);
-            boolean right = input != null ? near(input, result.value(), 1e-4 * Math.max(0.1, Math.abs(input)))
+            double digit = Math.pow(10, -measure.kind().decimals())
+                    * ("%".equals(measure.kind().unit()) ? 0.01 : 1);
+            boolean right = input != null
+                    ? near(input, result.value(), 1e-4 * Math.max(0.1, Math.abs(input)))
                     : near(printed(measure, measure.getValue()), result.value(), digit)
-                    || measure.hasLimit() && near(printed(measure, measure.getLimit()), result.value(), digit);
+                            || measure.hasLimit() && near(printed(measure, measure.getLimit()), result.value(), digit);
             assertTrue(right, () -> measure + ": " + result + " of " + lines);
             checked = true;
         }
@@ -147,7 +196,9 @@ class WorkingTest {
 
     /** In the unit of the printout, a hundredth for a per cent. */
     private static double printed(Measure measure, double value) {
-        return "%".equals(measure.kind().unit()) ? value : value / Dimension.size(measure.kind().unit());
+        return "%".equals(measure.kind().unit())
+                ? value
+                : value / Dimension.size(measure.kind().unit());
     }
 
     private static Set<Double> figures(Object value, Set<Double> found) throws ReflectiveOperationException {
@@ -177,10 +228,13 @@ class WorkingTest {
         Sheet sheet = touring();
         Set<Double> given = figures(sheet, new HashSet<>());
         for (Measure measure : measures(sheet)) {
-            if (measure.isKnown() && measure.getWord().isEmpty() && measure.workings().isEmpty()) {
+            if (measure.isKnown()
+                    && measure.getWord().isEmpty()
+                    && measure.workings().isEmpty()) {
                 assertTrue(PLAIN.contains(measure.getName()), () -> measure + " has no working");
                 assertTrue(stands(given, Math.abs(measure.getValue())), () -> measure + " is not on the sheet");
-                assertTrue(!measure.hasLimit() || stands(given, measure.getLimit()),
+                assertTrue(
+                        !measure.hasLimit() || stands(given, measure.getLimit()),
                         () -> measure + ": limit not on the sheet");
             }
         }
@@ -193,22 +247,31 @@ class WorkingTest {
     /** By hand: 431.8 + 2 x 0.70 x 285 = 830.8 mm, 431.8 + 2 x 0.65 x 265 = 776.3 mm, 54.5 mm between them. */
     @Test
     void growthOfTyres() throws FaultsException {
-        Measure growth = measure(measures(Sheets.plainWith(
-                "fitments: [{name: New tyres, kind: tyres, mass: 0 kg, size: 285/70R17}]")), "tyres.diameter-growth",
+        Measure growth = measure(
+                measures(Sheets.plainWith("fitments: [{name: New tyres, kind: tyres, mass: 0 kg, size: 285/70R17}]")),
+                "tyres.diameter-growth",
                 "tyres");
-        assertEquals(List.of("growth = after - before, after = 830.8 mm, before = 776.3 mm",
-                "after = rim + 2 x width x height, rim = 431.8 mm, width = 285 mm, height = 70 %",
-                "before = rim + 2 x width x height, rim = 431.8 mm, width = 265 mm, height = 65 %"), lines(growth));
+        assertEquals(
+                List.of(
+                        "growth = after - before, after = 830.8 mm, before = 776.3 mm",
+                        "after = rim + 2 x width x height, rim = 431.8 mm, width = 285 mm, height = 70 %",
+                        "before = rim + 2 x width x height, rim = 431.8 mm, width = 265 mm, height = 65 %"),
+                lines(growth));
         assertEquals(0.0545, growth.getValue(), 1e-9);
     }
 
     /** By hand: 9.81 x 3 x 2 / 5 = 11.772 kN. */
     @Test
     void forceOnACoupling() throws FaultsException {
-        Measure force = measure(measures(Sheets.plainWith("""
+        Measure force = measure(
+                measures(
+                        Sheets.plainWith(
+                                """
                 fitments: [{name: Bar, kind: tow-bar, mass: 0 kg, plate: {d: 12 kN}}]
                 trailer: {name: Camper, mass: 1800 kg, rated: 2000 kg, ball: 180 kg}
-                """)), "towing.force", "tow bar, D");
+                """)),
+                "towing.force",
+                "tow bar, D");
         assertEquals(List.of("D = 9.81 x T x R / (T + R), T = 3 t, R = 2 t"), lines(force));
         assertEquals(11772, force.getValue(), 1e-6);
     }
@@ -219,16 +282,23 @@ class WorkingTest {
      */
     @Test
     void velocityOfAir() throws FaultsException {
-        Measure velocity = measure(measures(Sheets.plainWith("""
+        Measure velocity = measure(
+                measures(
+                        Sheets.plainWith(
+                                """
                 vehicle:
                   engine: {displacement: 3.0 L, rated-speed: 3400 rpm, volumetric-efficiency: 90 %, boost: 101.325 kPa,
                     manifold-temperature: 25 degC}
                 fitments: [{name: Snorkel, kind: snorkel, mass: 5 kg, at: {x: 0 mm, y: 0 mm, z: 1400 mm}, bore: 100 mm}]
-                """)), "intake.velocity", "Snorkel");
-        assertEquals(List.of("velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x "
-                + "bore^2), displacement = 3 L, speed = 3400 rpm, efficiency = 90 %, density = 2, bore = 0.1 m",
-                "density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15), boost = 101.325 kPa, manifold "
-                        + "= 25 degC"),
+                """)),
+                "intake.velocity",
+                "Snorkel");
+        assertEquals(
+                List.of(
+                        "velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x "
+                                + "bore^2), displacement = 3 L, speed = 3400 rpm, efficiency = 90 %, density = 2, bore = 0.1 m",
+                        "density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15), boost = 101.325 kPa, manifold "
+                                + "= 25 degC"),
                 lines(velocity));
         assertEquals(0.153 / 0.00785398, velocity.getValue(), 1e-4);
     }
@@ -237,9 +307,10 @@ class WorkingTest {
     @Test
     void shareOfTheLuggageOnTheAxles() throws FaultsException {
         List<String> lines = lines(measure(measures(Sheets.plainWith("title: as it is")), "mass.axle", "front axle"));
-        assertEquals("front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase, wheelbase = 2850 mm",
-                lines.get(0));
-        assertTrue(lines.contains("Luggage                           60.0     0.0    2700     3.2    56.8"),
+        assertEquals(
+                "front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase, wheelbase = 2850 mm", lines.get(0));
+        assertTrue(
+                lines.contains("Luggage                           60.0     0.0    2700     3.2    56.8"),
                 lines.toString());
     }
 
@@ -248,31 +319,46 @@ class WorkingTest {
      */
     @Test
     void dropInACable() throws FaultsException {
-        Measure drop = measure(measures(Sheets.plainWith("""
+        Measure drop = measure(
+                measures(
+                        Sheets.plainWith(
+                                """
                 circuits: [{name: Fridge, voltage: 12 V, current: 5 A, need: critical,
                   cable: {section: 5 mm2, length: 4 m, engine-bay: no}}]
-                """)), "electrical.drop-critical", "Fridge");
-        assertEquals(List.of("lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage,"
-                + " length = 4 m, current = 5 A, air = 30 degC, section = 5 mm2, voltage = 12 V"), lines(drop));
+                """)),
+                "electrical.drop-critical",
+                "Fridge");
+        assertEquals(
+                List.of("lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage,"
+                        + " length = 4 m, current = 5 A, air = 30 degC, section = 5 mm2, voltage = 12 V"),
+                lines(drop));
         assertEquals(0.011946, drop.getValue(), 1e-6);
     }
 
     /** By hand: 80 L at 12 L/100km last 666.7 km; 80 + 20 L last 833.3 km. */
     @Test
     void range() throws FaultsException {
-        Measure range = measure(measures(Sheets.plainWith("""
+        Measure range = measure(
+                measures(
+                        Sheets.plainWith(
+                                """
                 tanks: [{name: Second tank, liquid: diesel, capacity: 40 L, fill: 50 %, stock: yes,
                   at: {x: 2400 mm, y: 0 mm, z: 600 mm}}]
-                """)), "fuel.leg", "fuel aboard");
-        assertEquals(List.of("range = 100 x fuel / consumption, fuel = 100 L, consumption = 12 L/100km",
-                "fuel = 80 L (Main tank) + 20 L (Second tank)"), lines(range));
+                """)),
+                "fuel.leg",
+                "fuel aboard");
+        assertEquals(
+                List.of(
+                        "range = 100 x fuel / consumption, fuel = 100 L, consumption = 12 L/100km",
+                        "fuel = 80 L (Main tank) + 20 L (Second tank)"),
+                lines(range));
         assertEquals(833_333, range.getLimit(), 1);
     }
 
     @Test
     void whatIsNotKnownIsSaidToBe() throws FaultsException {
-        Measure range = measure(measures(Sheets.plainWith("vehicle: {engine: {fuel: diesel}}")), "tyres.axle-limit",
-                "front axle");
+        Measure range = measure(
+                measures(Sheets.plainWith("vehicle: {engine: {fuel: diesel}}")), "tyres.axle-limit", "front axle");
         Measure unknown = range.worked("a = b", Working.in("b", Figure.missing(new Missing("b", "b", "b")), "kg"));
         assertEquals("a = b, b = not known", lines(unknown).get(lines(unknown).size() - 1));
         assertEquals(range.getValue(), unknown.getValue());

@@ -30,8 +30,9 @@ class CorpusTest {
             files = all.sorted().toList();
         }
         assertFalse(files.isEmpty());
-        return files.stream().map(file -> DynamicTest.dynamicTest(file.getFileName().toString(),
-                () -> reader.read(Files.readAllBytes(file))));
+        return files.stream()
+                .map(file -> DynamicTest.dynamicTest(
+                        file.getFileName().toString(), () -> reader.read(Files.readAllBytes(file))));
     }
 
     @TestFactory

@@ -66,7 +66,8 @@ public final class SheetFuzz {
         try {
             String text = NodeReader.text(data, Place.of("sheet"), faults);
             Node.Mapping root = text == null ? null : NodeReader.read("sheet", text, faults);
-            Advice advice = Adviser.advise(book, new View(book, null, null).read(root, faults).sheet());
+            Advice advice = Adviser.advise(
+                    book, new View(book, null, null).read(root, faults).sheet());
             printed(advice);
             return true;
         } catch (FaultsException e) {
@@ -76,9 +77,11 @@ public final class SheetFuzz {
     }
 
     private static void printed(Advice advice) throws IOException {
-        Stream.concat(advice.findings().stream().map(each -> each.comparison()),
-                advice.met().stream().map(each -> each.comparison()))
-                .flatMap(each -> each.stream()).forEach(SheetFuzz::finite);
+        Stream.concat(
+                        advice.findings().stream().map(each -> each.comparison()),
+                        advice.met().stream().map(each -> each.comparison()))
+                .flatMap(each -> each.stream())
+                .forEach(SheetFuzz::finite);
         StringWriter text = new StringWriter();
         new TextPrintout(new PrintWriter(text), false, true).print(advice, Severity.NOTE);
         plain(text.toString());
@@ -88,7 +91,8 @@ public final class SheetFuzz {
     }
 
     private static void finite(Comparison comparison) {
-        if (!Double.isFinite(comparison.value()) || !Double.isFinite(comparison.limit())
+        if (!Double.isFinite(comparison.value())
+                || !Double.isFinite(comparison.limit())
                 || !Double.isFinite(comparison.tolerance())) {
             throw new IllegalStateException("what was compared is no number: " + comparison);
         }

@@ -34,7 +34,8 @@ final class Browser {
         return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
                 .flatMap(folder -> Stream.of("chromium", "chromium-browser", "google-chrome")
                         .map(name -> Path.of(folder, name)))
-                .filter(Files::isExecutable).findFirst();
+                .filter(Files::isExecutable)
+                .findFirst();
     }
 
     /** A file that a test library brings along. */
@@ -53,7 +54,8 @@ final class Browser {
      */
     static JsonNode ask(Path folder, String html, int width, String first, String expression) throws Exception {
         Optional<Path> chromium = chromium();
-        assumeTrue(chromium.isPresent(),
+        assumeTrue(
+                chromium.isPresent(),
                 "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
         String last = "<script>addEventListener('load', () => Promise.resolve(" + expression
                 + ").catch(e => 'failed: ' + e).then(found => { const pre = parent.document.createElement('pre'); "
@@ -63,18 +65,32 @@ final class Browser {
         String framed = html.replaceFirst("<head>", Matcher.quoteReplacement("<head><script>" + first + "</script>"))
                 .replaceFirst("</body>", Matcher.quoteReplacement(last + "</body>"));
         // In a frame, since the browser's own window cannot be as narrow as a phone.
-        Path page = Files.writeString(folder.resolve("page.html"),
+        Path page = Files.writeString(
+                folder.resolve("page.html"),
                 "<!DOCTYPE html><html lang='en'><head><title>A phone</title>"
-                + "</head><body><iframe title='page' style='border: 0; width: " + width + "px; height: 800px' srcdoc=\""
-                + framed.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>");
+                        + "</head><body><iframe title='page' style='border: 0; width: " + width
+                        + "px; height: 800px' srcdoc=\""
+                        + framed.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>");
         Path said = folder.resolve("dom.html");
-        List<String> command = new ArrayList<>(List.of(chromium.get().toString(), "--headless", "--no-sandbox",
+        List<String> command = new ArrayList<>(List.of(
+                chromium.get().toString(),
+                "--headless",
+                "--no-sandbox",
                 "--disable-gpu",
-                "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
-                "--disable-sync", "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"),
-                "--virtual-time-budget=600000", "--dump-dom", page.toUri().toString()));
-        Process process = new ProcessBuilder(command).redirectOutput(said.toFile())
-                .redirectError(ProcessBuilder.Redirect.DISCARD).start();
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--disable-dev-shm-usage",
+                "--user-data-dir=" + folder.resolve("profile"),
+                "--virtual-time-budget=600000",
+                "--dump-dom",
+                page.toUri().toString()));
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(said.toFile())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
         if (!process.waitFor(MOST_MINUTES, TimeUnit.MINUTES)) {
             process.destroyForcibly();
         }

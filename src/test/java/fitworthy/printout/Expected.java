@@ -30,17 +30,31 @@ final class Expected {
     }
 
     private void all(Advice advice) {
-        texts.addAll(List.of(advice.sheet().title(), advice.sheet().customer(), advice.sheet().quote(),
-                advice.sheet().vehicle().name(), advice.sheet().asOf().toString(), advice.book().hash(),
-                advice.book().cover().name(), advice.book().cover().edition(), Printed.IMPRINT.sheetHash(),
-                Printed.IMPRINT.software(), "2026-11-25 10:00 UTC", TextPrintout.verdict(advice),
+        texts.addAll(List.of(
+                advice.sheet().title(),
+                advice.sheet().customer(),
+                advice.sheet().quote(),
+                advice.sheet().vehicle().name(),
+                advice.sheet().asOf().toString(),
+                advice.book().hash(),
+                advice.book().cover().name(),
+                advice.book().cover().edition(),
+                Printed.IMPRINT.sheetHash(),
+                Printed.IMPRINT.software(),
+                "2026-11-25 10:00 UTC",
+                TextPrintout.verdict(advice),
                 advice.book().cover().caution()));
         advice.findings().forEach(this::figures);
         TextPrintout.groups(advice.findings()).forEach(this::words);
-        advice.met().forEach(each -> texts.addAll(List.of(each.judged().id(), each.judged().subject())));
-        advice.met().stream().filter(each -> each.comparison().isPresent())
-                .collect(Collectors.groupingBy(each -> each.judged().id() + "|" + each.judged().subject()))
-                .values().forEach(this::least);
+        advice.met()
+                .forEach(each ->
+                        texts.addAll(List.of(each.judged().id(), each.judged().subject())));
+        advice.met().stream()
+                .filter(each -> each.comparison().isPresent())
+                .collect(Collectors.groupingBy(
+                        each -> each.judged().id() + "|" + each.judged().subject()))
+                .values()
+                .forEach(this::least);
         advice.notAssessed().forEach(each -> {
             texts.add(each.judged().id());
             each.missing().forEach(missing -> {
@@ -58,7 +72,9 @@ final class Expected {
 
     /** What the loading of least margin leaves of a limit. */
     private void least(List<Met> loadings) {
-        Met least = loadings.stream().min(Comparator.comparingDouble(each -> each.comparison().orElseThrow().margin()))
+        Met least = loadings.stream()
+                .min(Comparator.comparingDouble(
+                        each -> each.comparison().orElseThrow().margin()))
                 .orElseThrow();
         texts.add(Wording.margin(least.judged(), least.comparison().orElseThrow()));
     }
@@ -68,11 +84,16 @@ final class Expected {
         texts.add(judged.id());
         texts.add(judged.subject());
         texts.add(judged.loadCase());
-        finding.comparison().ifPresentOrElse(compared -> {
-            for (double each : new double[] {compared.value(), compared.limit(), Math.abs(compared.margin())}) {
-                texts.add(Wording.quantity(each, judged.measure().kind()));
-            }
-        }, () -> texts.add(Wording.value(judged.measure())));
+        finding.comparison()
+                .ifPresentOrElse(
+                        compared -> {
+                            for (double each :
+                                    new double[] {compared.value(), compared.limit(), Math.abs(compared.margin())}) {
+                                texts.add(
+                                        Wording.quantity(each, judged.measure().kind()));
+                            }
+                        },
+                        () -> texts.add(Wording.value(judged.measure())));
         for (Measure measure : finding.evidence()) {
             measure.workings().stream().filter(each -> !each.listsMasses()).forEach(each -> texts.addAll(each.lines()));
         }
@@ -80,10 +101,13 @@ final class Expected {
 
     /** What is told once of a finding that holds in several loadings, with the figures of the worst. */
     private void words(List<Finding> group) {
-        Finding worst = group.stream().min(Comparator.comparingDouble(each ->
-                each.comparison().map(Comparison::margin).orElse(0.0))).orElseThrow();
+        Finding worst = group.stream()
+                .min(Comparator.comparingDouble(
+                        each -> each.comparison().map(Comparison::margin).orElse(0.0)))
+                .orElseThrow();
         Judged judged = worst.judged();
-        for (String each : List.of(judged.card().title(), judged.card().why(), judged.card().ask())) {
+        for (String each : List.of(
+                judged.card().title(), judged.card().why(), judged.card().ask())) {
             texts.add(Wording.fill(each, judged, worst.comparison(), worst.evidence(), worst.practice()));
         }
         texts.add(Wording.remedy(worst));

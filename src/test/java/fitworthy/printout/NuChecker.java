@@ -20,8 +20,10 @@ public final class NuChecker {
         String told = checker.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
         List<String> faults = new ArrayList<>();
         for (JsonNode each : new ObjectMapper().readTree(told).get("messages")) {
-            if (!each.get("type").asText().equals("info") || each.path("subType").asText().equals("warning")) {
-                faults.add(each.path("lastLine").asText() + ": " + each.get("message").asText() + " | "
+            if (!each.get("type").asText().equals("info")
+                    || each.path("subType").asText().equals("warning")) {
+                faults.add(each.path("lastLine").asText() + ": "
+                        + each.get("message").asText() + " | "
                         + each.path("extract").asText());
             }
         }

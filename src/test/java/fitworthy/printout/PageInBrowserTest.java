@@ -30,23 +30,33 @@ class PageInBrowserTest {
                     + each.get("nodes").get(0).get("html").asText());
         }
         assertEquals(List.of(), violations);
-        assertTrue(found.get("passes").size() > 20, "only " + found.get("passes").size() + " checks were made");
+        assertTrue(
+                found.get("passes").size() > 20, "only " + found.get("passes").size() + " checks were made");
     }
 
     @Test
     void itFitsAPhone() throws Exception {
         for (Printed printed : List.of(Printed.scenario("touring"), Printed.plain(ReportTest.hostileSheet()))) {
-            JsonNode found = Browser.ask(folder, HtmlPrintout.html(printed.report()), PHONE, "",
+            JsonNode found = Browser.ask(
+                    folder,
+                    HtmlPrintout.html(printed.report()),
+                    PHONE,
+                    "",
                     "({window: innerWidth, seen: document.documentElement.clientWidth,"
                             + " page: document.documentElement.scrollWidth})");
             assertEquals(PHONE, found.get("window").asInt());
-            assertEquals(found.get("seen").asInt(), found.get("page").asInt(), printed.report().title());
+            assertEquals(
+                    found.get("seen").asInt(),
+                    found.get("page").asInt(),
+                    printed.report().title());
         }
     }
 
     @Test
     void hostileTextDoesNothing() throws Exception {
-        JsonNode found = Browser.ask(folder, HtmlPrintout.html(Printed.plain(ReportTest.hostileSheet()).report()),
+        JsonNode found = Browser.ask(
+                folder,
+                HtmlPrintout.html(Printed.plain(ReportTest.hostileSheet()).report()),
                 PHONE,
                 "window.called = []; window.alert = text => called.push(text); window.onerror = text => "
                         + "called.push(text);",

@@ -39,7 +39,8 @@ class PdfPrintoutTest {
     private static final double MARGIN = 50;
 
     private static PDDocument read(Report report, Paper paper) throws Exception {
-        return Loader.loadPDF(PdfPrintout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt()).bytes());
+        return Loader.loadPDF(PdfPrintout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt())
+                .bytes());
     }
 
     /** The text between the running lines, without spaces. */
@@ -52,8 +53,13 @@ class PdfPrintoutTest {
         for (PDPage page : document.getPages()) {
             PDFTextStripperByArea stripper = new PDFTextStripperByArea();
             stripper.setSortByPosition(false);
-            stripper.addRegion("text", new Rectangle2D.Double(0, MARGIN, page.getMediaBox().getWidth(),
-                    page.getMediaBox().getHeight() - 2 * MARGIN));
+            stripper.addRegion(
+                    "text",
+                    new Rectangle2D.Double(
+                            0,
+                            MARGIN,
+                            page.getMediaBox().getWidth(),
+                            page.getMediaBox().getHeight() - 2 * MARGIN));
             stripper.extractRegions(page);
             pages.add(Printed.dense(stripper.getTextForRegion("text")));
         }
@@ -70,13 +76,15 @@ class PdfPrintoutTest {
 
     @TestFactory
     Stream<DynamicTest> fileSaysWhatAdviceAndPageSay() {
-        return Printed.SCENARIOS.stream().flatMap(name -> Stream.of(Paper.values()).map(paper ->
-                DynamicTest.dynamicTest(name + " on " + paper, () -> {
+        return Printed.SCENARIOS.stream().flatMap(name -> Stream.of(Paper.values())
+                .map(paper -> DynamicTest.dynamicTest(name + " on " + paper, () -> {
                     Printed printed = Printed.scenario(name);
                     try (PDDocument document = read(printed.report(), paper)) {
                         List<String> pages = pages(document);
                         ReportTest.says(printed, String.join("", pages));
-                        letterForLetter(Printed.shownWords(HtmlPrintout.html(printed.report())), pages,
+                        letterForLetter(
+                                Printed.shownWords(HtmlPrintout.html(printed.report())),
+                                pages,
                                 headings(printed.report()));
                     }
                 })));
@@ -87,8 +95,11 @@ class PdfPrintoutTest {
         int at = 0;
         for (String page : pages) {
             int from = at;
-            String text = Stream.concat(Stream.of(""), headings.stream()).filter(page::startsWith)
-                    .map(each -> page.substring(each.length())).filter(each -> words.startsWith(each, from)).findFirst()
+            String text = Stream.concat(Stream.of(""), headings.stream())
+                    .filter(page::startsWith)
+                    .map(each -> page.substring(each.length()))
+                    .filter(each -> words.startsWith(each, from))
+                    .findFirst()
                     .orElse(page);
             assertEquals(words.substring(at, Math.min(words.length(), at + text.length())), text);
             at += text.length();
@@ -97,15 +108,20 @@ class PdfPrintoutTest {
     }
 
     private static List<String> headings(Report report) {
-        return report.sections().stream().flatMap(each -> each.blocks().stream()).filter(Report.Table.class::isInstance)
-                .map(each -> Printed.dense(((Report.Table) each).columns().stream().map(Report.Column::heading)
-                        .collect(Collectors.joining()))).distinct().toList();
+        return report.sections().stream()
+                .flatMap(each -> each.blocks().stream())
+                .filter(Report.Table.class::isInstance)
+                .map(each -> Printed.dense(((Report.Table) each)
+                        .columns().stream().map(Report.Column::heading).collect(Collectors.joining())))
+                .distinct()
+                .toList();
     }
 
     @Test
     void pagesAreOfThePaperAskedForAndNumbered() throws Exception {
         Report report = Printed.scenario("weekender").report();
-        try (PDDocument a4 = read(report, Paper.A4); PDDocument letter = read(report, Paper.LETTER)) {
+        try (PDDocument a4 = read(report, Paper.A4);
+                PDDocument letter = read(report, Paper.LETTER)) {
             assertEquals(210 / 25.4 * 72, a4.getPage(0).getMediaBox().getWidth(), 0.5);
             assertEquals(297 / 25.4 * 72, a4.getPage(0).getMediaBox().getHeight(), 0.5);
             assertEquals(8.5 * 72, letter.getPage(0).getMediaBox().getWidth(), 0.5);
@@ -124,26 +140,35 @@ class PdfPrintoutTest {
             assertEquals("en", document.getDocumentCatalog().getLanguage());
             assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
             assertTrue(document.getDocumentCatalog().getViewerPreferences().displayDocTitle());
-            assertTrue(document.getDocumentInformation().getTitle().startsWith(printed.advice().sheet().title()));
-            String metadata = new String(document.getDocumentCatalog().getMetadata().toByteArray(), "UTF-8");
+            assertTrue(document.getDocumentInformation()
+                    .getTitle()
+                    .startsWith(printed.advice().sheet().title()));
+            String metadata =
+                    new String(document.getDocumentCatalog().getMetadata().toByteArray(), "UTF-8");
             assertTrue(metadata.contains("pdfuaid:part"), metadata);
-            assertEquals(printed.report().sections().size(),
+            assertEquals(
+                    printed.report().sections().size(),
                     size(document.getDocumentCatalog().getDocumentOutline().children()));
             List<PDStructureElement> all = new ArrayList<>();
             collect(document.getDocumentCatalog().getStructureTreeRoot(), all);
             Set<String> kinds = new HashSet<>();
             all.forEach(each -> kinds.add(each.getStructureType()));
-            assertTrue(kinds.containsAll(Set.of("H1", "H2", "H3", "H4", "H5", "Table", "TH", "TD", "P", "Figure",
-                    "Link")), kinds.toString());
-            all.stream().filter(each -> each.getStructureType().equals("Figure")).forEach(each ->
-                    assertTrue(each.getAlternateDescription().length() > 40, each.getAlternateDescription()));
+            assertTrue(
+                    kinds.containsAll(Set.of("H1", "H2", "H3", "H4", "H5", "Table", "TH", "TD", "P", "Figure", "Link")),
+                    kinds.toString());
+            all.stream()
+                    .filter(each -> each.getStructureType().equals("Figure"))
+                    .forEach(each ->
+                            assertTrue(each.getAlternateDescription().length() > 40, each.getAlternateDescription()));
             for (PDPage page : document.getPages()) {
                 for (COSName name : page.getResources().getFontNames()) {
                     PDFont font = page.getResources().getFont(name);
                     assertTrue(font.isEmbedded(), font.getName());
                 }
-                page.getAnnotations().stream().filter(PDAnnotationLink.class::isInstance).forEach(each ->
-                        assertTrue(each.getContents() != null || each.getStructParent() >= 0, "a link without words"));
+                page.getAnnotations().stream()
+                        .filter(PDAnnotationLink.class::isInstance)
+                        .forEach(each -> assertTrue(
+                                each.getContents() != null || each.getStructParent() >= 0, "a link without words"));
             }
         }
     }
@@ -174,8 +199,8 @@ class PdfPrintoutTest {
             assertTrue(words.contains("W".repeat(190)), "a very long word");
             Margins margins = new Margins();
             margins.writeText(document, Writer.nullWriter());
-            assertTrue(margins.right > 8 * 72 - 60 && margins.right <= 8.5 * 72 - 40,
-                    "text reaches to " + margins.right);
+            assertTrue(
+                    margins.right > 8 * 72 - 60 && margins.right <= 8.5 * 72 - 40, "text reaches to " + margins.right);
         }
     }
 
@@ -207,8 +232,16 @@ class PdfPrintoutTest {
             assertTrue(text(document, pages.size()).contains("page " + pages.size() + " of " + pages.size()));
             List<PDStructureElement> all = new ArrayList<>();
             collect(document.getDocumentCatalog().getStructureTreeRoot(), all);
-            assertEquals(count, all.stream().filter(each -> each.getStructureType().equals("Art")).count());
-            assertEquals(count, all.stream().filter(each -> each.getStructureType().equals("Link")).count());
+            assertEquals(
+                    count,
+                    all.stream()
+                            .filter(each -> each.getStructureType().equals("Art"))
+                            .count());
+            assertEquals(
+                    count,
+                    all.stream()
+                            .filter(each -> each.getStructureType().equals("Link"))
+                            .count());
             int links = 0;
             for (PDPage page : document.getPages()) {
                 links += page.getAnnotations().size();
@@ -231,7 +264,12 @@ class PdfPrintoutTest {
                         used.add((COSName) tokens.get(i - 1));
                     }
                 }
-                assertEquals(used, page.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES).keySet());
+                assertEquals(
+                        used,
+                        page.getResources()
+                                .getCOSObject()
+                                .getCOSDictionary(COSName.PROPERTIES)
+                                .keySet());
             }
         }
     }

@@ -26,24 +26,29 @@ import org.xml.sax.InputSource;
 record Printed(Advice advice, Report report) {
 
     static final List<String> SCENARIOS = List.of("touring", "overloaded", "weekender");
-    static final Imprint IMPRINT = new Imprint("sheet.yaml", "0123456789abcdef".repeat(4), "fitworthy 9.8.7",
-            Instant.parse("2026-11-25T10:00:00Z"));
+    static final Imprint IMPRINT = new Imprint(
+            "sheet.yaml", "0123456789abcdef".repeat(4), "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
 
     static Printed scenario(String name) throws FaultsException {
-        return of(SheetReader.sheet(NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
-                Books.shipped().regions().keySet(), new ArrayList<>()));
+        return of(SheetReader.sheet(
+                NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
+                Books.shipped().regions().keySet(),
+                new ArrayList<>()));
     }
 
     /** The plain sheet with some of its text replaced. */
     static Printed plain(String text) throws FaultsException {
-        return of(SheetReader.sheet(NodeReader.read("plain.yaml", text, new ArrayList<>()),
-                Books.shipped().regions().keySet(), new ArrayList<>()));
+        return of(SheetReader.sheet(
+                NodeReader.read("plain.yaml", text, new ArrayList<>()),
+                Books.shipped().regions().keySet(),
+                new ArrayList<>()));
     }
 
     private static Printed of(Sheet sheet) throws FaultsException {
         Advice advice = Adviser.advise(Books.shipped(), sheet);
-        return new Printed(advice, Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true),
-                Optional.empty(), IMPRINT));
+        return new Printed(
+                advice,
+                Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT));
     }
 
     /** A page read as XML, which it has to be for the PDF. */
@@ -60,7 +65,8 @@ record Printed(Advice advice, Report report) {
     static String shownWords(String html) throws Exception {
         Document page = xml(html);
         for (String name : List.of("nav", "svg")) {
-            for (Node each = page.getElementsByTagName(name).item(0); each != null;
+            for (Node each = page.getElementsByTagName(name).item(0);
+                    each != null;
                     each = page.getElementsByTagName(name).item(0)) {
                 each.getParentNode().removeChild(each);
             }

@@ -26,10 +26,18 @@ import org.w3c.dom.Element;
 class ReportTest {
 
     /** Text as nobody should write it, each kind of it once. */
-    private static final List<String> HOSTILE = List.of("<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>",
-            "</style></title><b>bold", "${report} $unsafe{x} @if(true)", "{{7*7}} &lt; &amp; &#0;", "W".repeat(190),
+    private static final List<String> HOSTILE = List.of(
+            "<script>alert(1)</script>",
+            "\"><img src=x onerror=alert(1)>",
+            "</style></title><b>bold",
+            "${report} $unsafe{x} @if(true)",
+            "{{7*7}} &lt; &amp; &#0;",
+            "W".repeat(190),
             "\u202Eright to left\u202C \u0645\u0631\u062D\u0628\u0627 \u05E9\u05DC\u05D5\u05DD",
-            "\uD83D\uDE9C\uD83D\uDE00 \u4E2D\u6587", "javascript:alert(1)", "]]><!--", "'' \" ` \\");
+            "\uD83D\uDE9C\uD83D\uDE00 \u4E2D\u6587",
+            "javascript:alert(1)",
+            "]]><!--",
+            "'' \" ` \\");
 
     /** The plain sheet with hostile text wherever it takes text. */
     static String hostileSheet() throws IOException {
@@ -37,21 +45,27 @@ class ReportTest {
         String all = String.join(" ", HOSTILE).replace("'", "''");
         StringBuilder parts = new StringBuilder("fitments:\n");
         for (int i = 0; i < HOSTILE.size(); i++) {
-            parts.append("  - {name: '").append(HOSTILE.get(i).replace("'", "''")).append("', kind: other, mass: 90 kg,"
-                    + " at: {x: 9000 mm, y: 0 mm, z: 900 mm}}\n");
+            parts.append("  - {name: '")
+                    .append(HOSTILE.get(i).replace("'", "''"))
+                    .append("', kind: other, mass: 90 kg," + " at: {x: 9000 mm, y: 0 mm, z: 900 mm}}\n");
         }
-        return sheet.replaceFirst("(?m)^title: .*$", Matcher.quoteReplacement("title: '" + all + "'\ncustomer: '" + all
-                + "'\nquote: '" + all + "'\ncases: [{name: '" + HOSTILE.get(0) + "'}, {name: '" + HOSTILE.get(5)
-                + "'}]"))
-                .replace("name: Plain wagon", "name: '" + HOSTILE.get(1) + "'") + parts;
+        return sheet.replaceFirst(
+                                "(?m)^title: .*$",
+                                Matcher.quoteReplacement("title: '" + all + "'\ncustomer: '" + all
+                                        + "'\nquote: '" + all + "'\ncases: [{name: '" + HOSTILE.get(0) + "'}, {name: '"
+                                        + HOSTILE.get(5)
+                                        + "'}]"))
+                        .replace("name: Plain wagon", "name: '" + HOSTILE.get(1) + "'")
+                + parts;
     }
 
     @TestFactory
     Stream<DynamicTest> pageSaysEverythingTheAdviceSays() {
-        return Printed.SCENARIOS.stream().map(name -> DynamicTest.dynamicTest(name, () -> {
-            Printed printed = Printed.scenario(name);
-            says(printed, Printed.words(HtmlPrintout.html(printed.report())));
-        }));
+        return Printed.SCENARIOS.stream()
+                .map(name -> DynamicTest.dynamicTest(name, () -> {
+                    Printed printed = Printed.scenario(name);
+                    says(printed, Printed.words(HtmlPrintout.html(printed.report())));
+                }));
     }
 
     /** Holds text pulled out of a printout against the advice. */
@@ -68,7 +82,8 @@ class ReportTest {
         List<String> places = new ArrayList<>();
         String topic = "";
         int number = 0;
-        for (Block block : section(Printed.scenario("touring").report(), "findings").blocks()) {
+        for (Block block :
+                section(Printed.scenario("touring").report(), "findings").blocks()) {
             if (block instanceof Subheading heading && heading.level() == 3) {
                 marks.add(heading.mark());
             } else if (block instanceof Subheading heading) {
@@ -77,7 +92,8 @@ class ReportTest {
             } else if (block instanceof Found found) {
                 assertEquals(++number, found.number());
                 assertEquals(marks.get(marks.size() - 1), found.mark());
-                assertEquals(topic.toLowerCase(), found.id().substring(0, found.id().indexOf('.')));
+                assertEquals(
+                        topic.toLowerCase(), found.id().substring(0, found.id().indexOf('.')));
             }
         }
         assertEquals(List.of("stop", "change", "confirm", "note"), marks);
@@ -86,7 +102,10 @@ class ReportTest {
     }
 
     private static Section section(Report report, String id) {
-        return report.sections().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+        return report.sections().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -94,7 +113,9 @@ class ReportTest {
         Printed printed = Printed.plain(hostileSheet());
         String html = HtmlPrintout.html(printed.report());
         Document page = Printed.xml(html);
-        assertTrue(printed.advice().findings().stream().anyMatch(each -> HOSTILE.contains(each.judged().subject())),
+        assertTrue(
+                printed.advice().findings().stream()
+                        .anyMatch(each -> HOSTILE.contains(each.judged().subject())),
                 "no finding is about a hostile name");
         says(printed, Printed.words(html));
         for (String each : HOSTILE) {
@@ -107,7 +128,8 @@ class ReportTest {
             for (int j = 0; j < element.getAttributes().getLength(); j++) {
                 String name = element.getAttributes().item(j).getNodeName();
                 assertTrue(!name.startsWith("on"), name);
-                assertTrue(!name.equals("href") || element.getAttribute(name).matches("(#|https?://).*"),
+                assertTrue(
+                        !name.equals("href") || element.getAttribute(name).matches("(#|https?://).*"),
                         element.getAttribute(name));
             }
         }
@@ -117,15 +139,24 @@ class ReportTest {
     @Test
     void pageNeedsNothingBesideIt() throws Exception {
         String html = HtmlPrintout.html(Printed.scenario("touring").report());
-        assertTrue(!html.contains("<link") && !html.contains("<script") && !html.contains("src=")
-                && !html.contains("url(")
-                && !html.contains("@import"), "something is fetched");
+        assertTrue(
+                !html.contains("<link")
+                        && !html.contains("<script")
+                        && !html.contains("src=")
+                        && !html.contains("url(")
+                        && !html.contains("@import"),
+                "something is fetched");
     }
 
     @TestFactory
     Stream<DynamicTest> pageIsValid() {
-        return Printed.SCENARIOS.stream().map(name -> DynamicTest.dynamicTest(name, () ->
-                assertEquals(List.of(), NuChecker.faults(HtmlPrintout.html(Printed.scenario(name).report())))));
+        return Printed.SCENARIOS.stream()
+                .map(name -> DynamicTest.dynamicTest(
+                        name,
+                        () -> assertEquals(
+                                List.of(),
+                                NuChecker.faults(
+                                        HtmlPrintout.html(Printed.scenario(name).report())))));
     }
 
     @Test
@@ -147,24 +178,38 @@ class ReportTest {
     static Report many(int count) throws Exception {
         Report report = Printed.scenario("overloaded").report();
         List<Found> some = blocks(report, "findings", Found.class);
-        Table glance = blocks(report, "result", Table.class).stream().filter(each -> each.rows().size() == some.size()
-                && each.rows().get(0).link().equals("finding-1")).findFirst().orElseThrow();
+        Table glance = blocks(report, "result", Table.class).stream()
+                .filter(each -> each.rows().size() == some.size()
+                        && each.rows().get(0).link().equals("finding-1"))
+                .findFirst()
+                .orElseThrow();
         List<Row> lines = new ArrayList<>();
         List<Block> many = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            List<String> cells = new ArrayList<>(glance.rows().get(i % some.size()).cells());
+            List<String> cells =
+                    new ArrayList<>(glance.rows().get(i % some.size()).cells());
             cells.set(0, String.valueOf(i + 1));
             lines.add(new Row(cells, "finding-" + (i + 1), false));
             Found each = some.get(i % some.size());
-            many.add(new Found(i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(),
-                    each.details()));
+            many.add(new Found(
+                    i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
         }
-        return new Report(report.kind(), report.title(), report.reference(), report.caution(), report.verdict(),
-                report.particulars(), List.of(new Section("result", "Result", List.of(new Table(glance.caption(),
-                glance.columns(), lines))), new Section("findings", "Findings", many)));
+        return new Report(
+                report.kind(),
+                report.title(),
+                report.reference(),
+                report.caution(),
+                report.verdict(),
+                report.particulars(),
+                List.of(
+                        new Section("result", "Result", List.of(new Table(glance.caption(), glance.columns(), lines))),
+                        new Section("findings", "Findings", many)));
     }
 
     static <B extends Block> List<B> blocks(Report report, String section, Class<B> kind) {
-        return section(report, section).blocks().stream().filter(kind::isInstance).map(kind::cast).toList();
+        return section(report, section).blocks().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .toList();
     }
 }

@@ -16,19 +16,25 @@ class WantedTest {
     private static final String POINT = "{name: %s, kind: recovery-point, mass: 0 kg, end: %s}";
 
     private static List<Wanted> wanted(String... points) throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), Sheets.plainWith("""
+        Advice advice = Adviser.advise(
+                Books.shipped(),
+                Sheets.plainWith(
+                        """
                 papers: {insurer-told: yes, warranty: asked}
                 vehicle: {recovery: {rear: {made-for: recovery, limit: 5000 kg}}}
                 fitments: [%s]
-                """.formatted(String.join(", ", points))));
+                """
+                                .formatted(String.join(", ", points))));
         return Wanted.of(advice.notAssessed());
     }
 
     @Test
     void theSameFigureOfTwoPartsIsAskedForOnce() throws FaultsException {
-        assertEquals(List.of("fitments: limit of Hook, Eye"),
-                wanted(POINT.formatted("Hook", "front"), POINT.formatted("Eye", "rear")).stream().map(Wanted::what)
-                .toList());
+        assertEquals(
+                List.of("fitments: limit of Hook, Eye"),
+                wanted(POINT.formatted("Hook", "front"), POINT.formatted("Eye", "rear")).stream()
+                        .map(Wanted::what)
+                        .toList());
     }
 
     @Test

@@ -16,7 +16,9 @@ class WordingTest {
 
     private static Finding finding(String id, String changes) throws FaultsException {
         return Adviser.advise(Books.shipped(), Sheets.plainWith(changes)).findings().stream()
-                .filter(each -> each.judged().id().equals(id)).findFirst().orElseThrow();
+                .filter(each -> each.judged().id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void remedyHolds(String words, String id, String changes) throws FaultsException {
@@ -35,7 +37,8 @@ class WordingTest {
     @Test
     void theComparisonIsRoundedToNearest() throws FaultsException {
         Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
-        assertEquals("loaded mass 2520 kg, GVM 2377 kg: 143 kg too much",
+        assertEquals(
+                "loaded mass 2520 kg, GVM 2377 kg: 143 kg too much",
                 Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
@@ -56,8 +59,11 @@ class WordingTest {
     @Test
     void whatIsPlannedIsSaidAsItStandsAbove() throws Exception {
         Finding alternator = Printed.scenario("touring").advice().findings().stream()
-                .filter(each -> each.judged().id().equals("electrical.alternator-over")).findFirst().orElseThrow();
-        String value = Wording.value(alternator.judged(), alternator.comparison().orElseThrow());
+                .filter(each -> each.judged().id().equals("electrical.alternator-over"))
+                .findFirst()
+                .orElseThrow();
+        String value =
+                Wording.value(alternator.judged(), alternator.comparison().orElseThrow());
         assertTrue(Wording.remedy(alternator).contains(value + " of the rating"), Wording.remedy(alternator));
     }
 

@@ -10,7 +10,8 @@ import java.util.List;
 /** A sheet with nothing wrong, to be spoilt, and what the reader then says. */
 final class BadSheet {
 
-    static final String GOOD = """
+    static final String GOOD =
+            """
             title: Touring wagon
             region: au
             as-of: 2026-11-25
@@ -75,7 +76,9 @@ final class BadSheet {
 
     static Sheet read(String text) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        return SheetReader.sheet(NodeReader.read("sheet.yaml", text, faults), Books.shipped().regions().keySet(),
+        return SheetReader.sheet(
+                NodeReader.read("sheet.yaml", text, faults),
+                Books.shipped().regions().keySet(),
                 faults);
     }
 

@@ -54,9 +54,15 @@ class FigureTest {
     @Test
     void whatIsMissingStaysMissing() {
         Figure missing = Figure.missing(GVM);
-        for (Figure each : List.of(missing.plus(Figure.ZERO), Figure.ZERO.minus(missing), missing.times(0),
-                missing.times(Figure.ZERO), Figure.ZERO.dividedBy(missing), missing.orTolerance(0.05),
-                missing.least(Figure.ZERO), Figure.ZERO.most(missing))) {
+        for (Figure each : List.of(
+                missing.plus(Figure.ZERO),
+                Figure.ZERO.minus(missing),
+                missing.times(0),
+                missing.times(Figure.ZERO),
+                Figure.ZERO.dividedBy(missing),
+                missing.orTolerance(0.05),
+                missing.least(Figure.ZERO),
+                Figure.ZERO.most(missing))) {
             assertFalse(each.known());
             assertEquals(List.of(GVM), each.missing());
             assertTrue(Double.isNaN(each.value()));
@@ -65,8 +71,12 @@ class FigureTest {
 
     @Test
     void everythingMissingIsNamedOnce() {
-        assertEquals(List.of(GCM, GVM), Figure.missing(GVM).plus(Figure.missing(GCM)).plus(Figure.missing(GVM))
-                .missing());
+        assertEquals(
+                List.of(GCM, GVM),
+                Figure.missing(GVM)
+                        .plus(Figure.missing(GCM))
+                        .plus(Figure.missing(GVM))
+                        .missing());
     }
 
     @Test

@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 
 class JointNamesTest {
 
-    private static final String SNORKEL = """
+    private static final String SNORKEL =
+            """
             fitments:
               - name: Raised intake
                 kind: snorkel
@@ -22,16 +23,19 @@ class JointNamesTest {
     /** Advice names a joint, so two of one name could not be told apart. */
     @Test
     void twoJointsOfOneNameAreRefused() {
-        FaultsException refused = assertThrows(FaultsException.class,
-                () -> Sheets.plainWith(SNORKEL.formatted("at the guard")));
+        FaultsException refused =
+                assertThrows(FaultsException.class, () -> Sheets.plainWith(SNORKEL.formatted("at the guard")));
         assertEquals(1, refused.faults().size());
-        assertEquals("two of them are called 'at the guard'", refused.faults().get(0).problem());
+        assertEquals(
+                "two of them are called 'at the guard'", refused.faults().get(0).problem());
     }
 
     @Test
     void jointsOfDifferentNamesAreRead() throws FaultsException {
         Details.Snorkel snorkel = (Details.Snorkel) Sheets.plainWith(SNORKEL.formatted("at the airbox"))
-                .fitments().get(0).details();
+                .fitments()
+                .get(0)
+                .details();
         assertEquals(2, snorkel.joints().size());
     }
 }

@@ -26,8 +26,8 @@ final class SheetDocs {
     static final Path SHEET = Path.of("docs/sheet.md");
     static final Path MEASURES = Path.of("docs/measures.md");
 
-    private static final String BEGIN = "<!-- Made from the code from here on. Do not edit; refresh with: " + REFRESH
-            + " -->\n";
+    private static final String BEGIN =
+            "<!-- Made from the code from here on. Do not edit; refresh with: " + REFRESH + " -->\n";
 
     private final StringBuilder page = new StringBuilder();
 
@@ -98,10 +98,12 @@ final class SheetDocs {
 
     private void group(Class<? extends Record> type, List<String> paths) {
         String first = paths.get(0);
-        page.append("### ").append(first.isEmpty() ? "The sheet" : "`" + first + "`").append("\n\n");
+        page.append("### ")
+                .append(first.isEmpty() ? "The sheet" : "`" + first + "`")
+                .append("\n\n");
         if (paths.size() > 1) {
-            paragraph("The same fields stand in " + paths.stream().skip(1).map(each -> "`" + each + "`")
-                    .collect(Collectors.joining(", ")) + ".");
+            paragraph("The same fields stand in "
+                    + paths.stream().skip(1).map(each -> "`" + each + "`").collect(Collectors.joining(", ")) + ".");
         }
         table(type, first.isEmpty() ? "" : first + ".");
     }
@@ -114,14 +116,28 @@ final class SheetDocs {
                 continue;
             }
             boolean group = part.holds() == Shape.Holds.GROUP || part.holds() == Shape.Holds.GROUPS;
-            boolean found = part.holds() == Shape.Holds.FIGURE || part.holds() == Shape.Holds.CHOICE
+            boolean found = part.holds() == Shape.Holds.FIGURE
+                    || part.holds() == Shape.Holds.CHOICE
                     || !part.field().find().equals(anywhere());
-            String example = group || part.holds() == Shape.Holds.CHOICE || part.example().isEmpty() ? ""
+            String example = group
+                            || part.holds() == Shape.Holds.CHOICE
+                            || part.example().isEmpty()
+                    ? ""
                     : "`" + part.name() + ": " + part.example() + "`";
-            page.append("| `").append(prefix).append(part.name()).append("` | ").append(part.field().value())
+            page.append("| `")
+                    .append(prefix)
+                    .append(part.name())
+                    .append("` | ")
+                    .append(part.field().value())
                     .append(" | ")
-                    .append(writtenAs(part)).append(" | ").append(part.field().needed() ? "yes" : "").append(" | ")
-                    .append(example).append(" | ").append(found ? part.field().find() : "").append(" |\n");
+                    .append(writtenAs(part))
+                    .append(" | ")
+                    .append(part.field().needed() ? "yes" : "")
+                    .append(" | ")
+                    .append(example)
+                    .append(" | ")
+                    .append(found ? part.field().find() : "")
+                    .append(" |\n");
         }
         page.append('\n');
     }
@@ -139,8 +155,8 @@ final class SheetDocs {
         return switch (part.holds()) {
             case TEXT -> "words";
             case FIGURE -> dimension(part) + (part.field().signed() ? ", may be negative" : "");
-            case CHOICE -> Shape.words(part.type()).stream().map(each -> "`" + each + "`")
-                    .collect(Collectors.joining(", "));
+            case CHOICE ->
+                Shape.words(part.type()).stream().map(each -> "`" + each + "`").collect(Collectors.joining(", "));
             case DATE -> "year-month-day";
             case MONEY -> "amount and currency code";
             case GROUP -> "group";
@@ -152,7 +168,9 @@ final class SheetDocs {
     }
 
     private static String dimension(Shape.Part part) {
-        return part.field().in() == Dimension.COUNT ? "plain number" : Words.hyphenated(part.field().in().name());
+        return part.field().in() == Dimension.COUNT
+                ? "plain number"
+                : Words.hyphenated(part.field().in().name());
     }
 
     private void kinds() {
@@ -176,16 +194,23 @@ final class SheetDocs {
     private void units() {
         page.append("## Units\n\n| Quantity | Units | Example |\n| --- | --- | --- |\n");
         for (Dimension dimension : Dimension.values()) {
-            String units = dimension.units().keySet().stream().filter(each -> !each.isEmpty())
-                    .map(each -> "`" + each + "`").collect(Collectors.joining(", "));
-            page.append("| ").append(dimension == Dimension.COUNT ? "plain number" : Words.hyphenated(dimension.name()))
-                    .append(" | ").append(units.isEmpty() ? "none" : units).append(" | `").append(dimension.example())
+            String units = dimension.units().keySet().stream()
+                    .filter(each -> !each.isEmpty())
+                    .map(each -> "`" + each + "`")
+                    .collect(Collectors.joining(", "));
+            page.append("| ")
+                    .append(dimension == Dimension.COUNT ? "plain number" : Words.hyphenated(dimension.name()))
+                    .append(" | ")
+                    .append(units.isEmpty() ? "none" : units)
+                    .append(" | `")
+                    .append(dimension.example())
                     .append("` |\n");
         }
     }
 
     private String measures() {
-        page.append("# The measures\n\n<!-- Made from the code. Do not edit; refresh with: ").append(REFRESH)
+        page.append("# The measures\n\n<!-- Made from the code. Do not edit; refresh with: ")
+                .append(REFRESH)
                 .append(" -->\n\n");
         paragraph("A measure is a question that the figures answer: a number in the unit given, or a word where the "
                 + "unit is empty. Rules match on its name, cards say which one they are about. Where a measure has a "
@@ -194,13 +219,21 @@ final class SheetDocs {
         for (MeasureKind kind : Measures.kinds().values()) {
             String own = kind.name().substring(0, kind.name().indexOf('.'));
             if (!own.equals(topic)) {
-                page.append(topic.isEmpty() ? "" : "\n").append("## ").append(own)
+                page.append(topic.isEmpty() ? "" : "\n")
+                        .append("## ")
+                        .append(own)
                         .append("\n\n| Measure | Unit | What it is | Its own limit |\n| --- | --- | --- | --- |\n");
                 topic = own;
             }
-            page.append("| `").append(kind.name()).append("` | ").append(kind.unit()).append(" | ")
+            page.append("| `")
+                    .append(kind.name())
+                    .append("` | ")
+                    .append(kind.unit())
+                    .append(" | ")
                     .append(kind.meaning())
-                    .append(" | ").append(kind.limitMeaning()).append(" |\n");
+                    .append(" | ")
+                    .append(kind.limitMeaning())
+                    .append(" |\n");
         }
         return page.toString();
     }

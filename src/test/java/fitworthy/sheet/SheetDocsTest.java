@@ -18,10 +18,13 @@ class SheetDocsTest {
             SheetDocs.refresh();
         }
         for (Map.Entry<Path, String> file : SheetDocs.files().entrySet()) {
-            assertTrue(Files.exists(file.getKey()), () -> file.getKey() + " is not there; make it with: "
-                    + SheetDocs.REFRESH);
-            assertEquals(file.getValue(), Files.readString(file.getKey()), () -> file.getKey()
-                    + " is not what the code says; refresh it with: " + SheetDocs.REFRESH);
+            assertTrue(
+                    Files.exists(file.getKey()),
+                    () -> file.getKey() + " is not there; make it with: " + SheetDocs.REFRESH);
+            assertEquals(
+                    file.getValue(),
+                    Files.readString(file.getKey()),
+                    () -> file.getKey() + " is not what the code says; refresh it with: " + SheetDocs.REFRESH);
         }
     }
 }

@@ -27,176 +27,312 @@ class SheetReaderTest {
     /** Faults that a schema can see. */
     static final List<Spoilt> SHAPE = List.of(
             // names of fields
-            new Spoilt("gvm: 3100", "gmv: 3100",
+            new Spoilt(
+                    "gvm: 3100",
+                    "gmv: 3100",
                     "15:5 vehicle.ratings.gmv: no field has this name (did you mean 'gvm'?)"
-                    + " -> one of gvm, gcm, front-axle, ..."),
+                            + " -> one of gvm, gcm, front-axle, ..."),
             // figures
-            new Spoilt("gvm: 3100 kg", "gvm: 3100",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100",
                     "15:10 vehicle.ratings.gvm: '3100' has no unit -> gvm: 3100 kg (units: kg, t, g, lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: 3100 psi",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100 psi",
                     "15:10 vehicle.ratings.gvm: '3100 psi' has a unit of pressure where"
-                    + " one of mass belongs -> gvm: 3100 kg (units: kg, t, g, lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: 3100 kgs",
+                            + " one of mass belongs -> gvm: 3100 kg (units: kg, t, g, lb)"),
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100 kgs",
                     "15:10 vehicle.ratings.gvm: '3100 kgs' has a unit that is not known"
-                    + " (did you mean 'kg'?) -> gvm: 3100 kg (units: kg, t, g, lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: -3100 kg",
+                            + " (did you mean 'kg'?) -> gvm: 3100 kg (units: kg, t, g, lb)"),
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: -3100 kg",
                     "15:10 vehicle.ratings.gvm: '-3100 kg' is negative -> gvm: 3100 kg (units: kg, t, g, lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: 3,100 kg",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3,100 kg",
                     "15:10 vehicle.ratings.gvm: '3,100 kg' has a unit that is not known -> gvm: 3100 kg (units: kg, "
                             + "t, g, lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: heavy",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: heavy",
                     "15:10 vehicle.ratings.gvm: 'heavy' is not a quantity -> gvm: 3100 kg (units: kg, t, g, lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: [3100 kg]",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: [3100 kg]",
                     "15:10 vehicle.ratings.gvm: is a list where a figure belongs -> gvm: 3100 kg (units: kg, t, g, "
                             + "lb)"),
-            new Spoilt("gvm: 3100 kg", "gvm: 3100 kg +/- 5",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100 kg +/- 5",
                     "15:10 vehicle.ratings.gvm: '3100 kg +/- 5', after +/-, has no"
-                    + " unit -> gvm: 3100 kg (units: kg, t, g, lb)"),
+                            + " unit -> gvm: 3100 kg (units: kg, t, g, lb)"),
             // needed fields
-            new Spoilt("title: Touring wagon\n", "",
+            new Spoilt(
+                    "title: Touring wagon\n",
+                    "",
                     "1:1 title: is missing: a title for the printout -> title: Touring wagon, stage two"),
-            new Spoilt("title: Touring wagon", "title:",
+            new Spoilt(
+                    "title: Touring wagon",
+                    "title:",
                     "1:1 title: is left empty: a title for the printout -> title: Touring wagon, stage two"),
-            new Spoilt("title: Touring wagon", "title: ''",
+            new Spoilt(
+                    "title: Touring wagon",
+                    "title: ''",
                     "1:8 title: is blank: a title for the printout -> title: Touring wagon, stage two"),
-            new Spoilt("    kerb: 2340 kg\n", "",
+            new Spoilt(
+                    "    kerb: 2340 kg\n",
+                    "",
                     "9:5 vehicle.mass.kerb: is missing: mass ready to drive, without people and"
-                    + " cargo -> kerb: 2340 kg +/- 20 kg"),
+                            + " cargo -> kerb: 2340 kg +/- 20 kg"),
             // answers and dates
-            new Spoilt("liquid: diesel", "liquid: dissel", "24:31 tanks.1.liquid: is 'dissel', which is not one of the"
-                    + " answers (did you mean 'diesel'?) -> liquid: one of diesel, petrol, water, urea-solution"),
-            new Spoilt("stability-control: yes", "stability-control: perhaps", "6:22 vehicle.stability-control: is"
-                    + " 'perhaps', which is not one of the answers -> stability-control: one of yes, no"),
-            new Spoilt("2026-11-25", "25/11/2026",
+            new Spoilt(
+                    "liquid: diesel",
+                    "liquid: dissel",
+                    "24:31 tanks.1.liquid: is 'dissel', which is not one of the"
+                            + " answers (did you mean 'diesel'?) -> liquid: one of diesel, petrol, water, urea-solution"),
+            new Spoilt(
+                    "stability-control: yes",
+                    "stability-control: perhaps",
+                    "6:22 vehicle.stability-control: is"
+                            + " 'perhaps', which is not one of the answers -> stability-control: one of yes, no"),
+            new Spoilt(
+                    "2026-11-25",
+                    "25/11/2026",
                     "3:8 as-of: is '25/11/2026', which is not a date -> as-of: 2026-11-25 (year-month-day)"),
-            new Spoilt("2026-11-25", "2026-02-30",
+            new Spoilt(
+                    "2026-11-25",
+                    "2026-02-30",
                     "3:8 as-of: is '2026-02-30', which is not a date -> as-of: 2026-11-25 (year-month-day)"),
-            new Spoilt("2026-11-25", "+12026-11-25",
+            new Spoilt(
+                    "2026-11-25",
+                    "+12026-11-25",
                     "3:8 as-of: is '+12026-11-25', which is not a date -> as-of: 2026-11-25 (year-month-day)"),
-            new Spoilt("mass: 60 kg,", "mass: 60 kg, price: $5,",
+            new Spoilt(
+                    "mass: 60 kg,",
+                    "mass: 60 kg, price: $5,",
                     "22:48 fitments.2.price: is '$5', which is not a price"
-                    + " -> price: 1450.00 AUD (amount and currency code)"),
+                            + " -> price: 1450.00 AUD (amount and currency code)"),
             // kinds of value
-            new Spoilt("title: Touring wagon", "title: [a, b]",
+            new Spoilt(
+                    "title: Touring wagon",
+                    "title: [a, b]",
                     "1:8 title: is a list where words belong -> title: Touring wagon, stage two"),
-            new Spoilt("off: [Canopy]", "off: Canopy",
+            new Spoilt(
+                    "off: [Canopy]",
+                    "off: Canopy",
                     "34:10 cases.1.off: is 'Canopy' where a list belongs -> off: [Canopy]"),
-            new Spoilt("off: [Canopy]", "off: [{a: b}]",
+            new Spoilt(
+                    "off: [Canopy]",
+                    "off: [{a: b}]",
                     "34:11 cases.1.off.1: is a group of fields where words belong -> off: with a line '- name' for "
                             + "each"),
-            new Spoilt("off: [Canopy]", "off:\n      -",
+            new Spoilt(
+                    "off: [Canopy]",
+                    "off:\n      -",
                     "35:8 cases.1.off.1: is left empty where words belong -> off: with a line '- name' for each"),
-            new Spoilt("trailer: {name: Camper, mass: 1400 kg}", "trailer: Camper", "29:10 trailer: is 'Camper' where a"
-                    + " group of fields belongs -> fields below it, such as 'name: Off-road camper, mass: 2200 kg'"),
-            new Spoilt("{Main v1.2: 50 %}", "half", "35:13 cases.1.filled: is 'half' where names with figures belong"
-                    + " -> filled: {Main tank: 50 %}"),
+            new Spoilt(
+                    "trailer: {name: Camper, mass: 1400 kg}",
+                    "trailer: Camper",
+                    "29:10 trailer: is 'Camper' where a"
+                            + " group of fields belongs -> fields below it, such as 'name: Off-road camper, mass: 2200 kg'"),
+            new Spoilt(
+                    "{Main v1.2: 50 %}",
+                    "half",
+                    "35:13 cases.1.filled: is 'half' where names with figures belong"
+                            + " -> filled: {Main tank: 50 %}"),
             // kinds of fitment
-            new Spoilt("kind: bar", "kind: bar, head-height: 1 m",
+            new Spoilt(
+                    "kind: bar",
+                    "kind: bar, head-height: 1 m",
                     "22:28 fitments.2.head-height: no field has this name; one"
-                    + " of kind snorkel has it -> one of name, kind, mass, at, removes, ..."),
+                            + " of kind snorkel has it -> one of name, kind, mass, at, removes, ..."),
             // what would follow from a fault is not told as another
-            new Spoilt("trailer:", "trialer:",
+            new Spoilt(
+                    "trailer:",
+                    "trialer:",
                     "29:1 trialer: no field has this name (did you mean 'trailer'?) -> one of title, customer, "
                             + "quote, region, ..."),
-            new Spoilt("occupants:", "ocupants:",
+            new Spoilt(
+                    "occupants:",
+                    "ocupants:",
                     "25:1 ocupants: no field has this name (did you mean 'occupants'?) -> one of title, customer, "
                             + "quote, region, ..."),
-            new Spoilt("removable: yes", "removeable: yes",
+            new Spoilt(
+                    "removable: yes",
+                    "removeable: yes",
                     "21:5 fitments.1.removeable: no field has this name (did you mean"
-                    + " 'removable'?) -> one of name, kind, mass, at, removes, ..."),
-            new Spoilt("removable: yes", "removable: maybe",
+                            + " 'removable'?) -> one of name, kind, mass, at, removes, ..."),
+            new Spoilt(
+                    "removable: yes",
+                    "removable: maybe",
                     "21:16 fitments.1.removable: is 'maybe', which is not one of the"
-                    + " answers -> removable: one of yes, no"),
-            new Spoilt("stock: yes", "stock: maybe",
+                            + " answers -> removable: one of yes, no"),
+            new Spoilt(
+                    "stock: yes",
+                    "stock: maybe",
                     "24:93 tanks.1.stock: is 'maybe', which is not one of the answers -> stock: one of yes, no"),
-            new Spoilt("{name: Driver, mass", "{mass",
+            new Spoilt(
+                    "{name: Driver, mass",
+                    "{mass",
                     "26:5 occupants.1.name: is missing: a name that the load cases use -> name: Driver"),
-            new Spoilt("at: {x: 2950 mm, y: 0 mm, z: 1300 mm}", "at: here",
+            new Spoilt(
+                    "at: {x: 2950 mm, y: 0 mm, z: 1300 mm}",
+                    "at: here",
                     "20:9 fitments.1.at: is 'here' where a group of"
-                    + " fields belongs -> fields below it, such as 'x: 2950 mm, y: -350 mm'"),
-            new Spoilt("rear-axle: 1050 kg", "rear-axle: 1000 L",
+                            + " fields belongs -> fields below it, such as 'x: 2950 mm, y: -350 mm'"),
+            new Spoilt(
+                    "rear-axle: 1050 kg",
+                    "rear-axle: 1000 L",
                     "11:16 vehicle.mass.rear-axle: '1000 L' has a unit of volume"
-                    + " where one of mass belongs -> rear-axle: 1050 kg (units: kg, t, g, lb)"));
+                            + " where one of mass belongs -> rear-axle: 1050 kg (units: kg, t, g, lb)"));
 
     /** Faults between fields, or in the text, which only the reader sees. */
     static final List<Spoilt> BEYOND_SHAPE = List.of(
-            new Spoilt("gvm: 3100 kg", "gvm: 3100 kg\n    gvm: 3200 kg",
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100 kg\n    gvm: 3200 kg",
                     "16:5 vehicle.ratings.gvm: 'gvm' is given twice; first on line 15 -> keep one of the two"),
-            new Spoilt("    at: {x: 2950 mm, y: 0 mm, z: 1300 mm}\n", "",
+            new Spoilt(
+                    "    at: {x: 2950 mm, y: 0 mm, z: 1300 mm}\n",
+                    "",
                     "17:5 fitments.1.at: has a mass but no place -> at: {x: 2950 mm, y: 0 mm, z: 900 mm}"),
-            new Spoilt("region: au", "region: nz", "2:9 region: the rule book has no region 'nz'"
-                    + " -> region: one of any, au, ..."),
-            new Spoilt("rear-axle: 1050", "rear-axle: 1000",
+            new Spoilt(
+                    "region: au",
+                    "region: nz",
+                    "2:9 region: the rule book has no region 'nz'" + " -> region: one of any, au, ..."),
+            new Spoilt(
+                    "rear-axle: 1050",
+                    "rear-axle: 1000",
                     "9:11 vehicle.mass.kerb: front and rear axle sum to 2290 kg,"
-                    + " but the kerb mass is 2340 kg -> kerb: 2290 kg, or axle masses that sum to it"),
-            new Spoilt("front-axle: 1290 kg", "front-axle: 0 kg",
+                            + " but the kerb mass is 2340 kg -> kerb: 2290 kg, or axle masses that sum to it"),
+            new Spoilt(
+                    "front-axle: 1290 kg",
+                    "front-axle: 0 kg",
                     "10:17 vehicle.mass.front-axle: is not above zero -> front-axle: 1290 kg"),
-            new Spoilt("wheelbase: 2850 mm", "wheelbase: 28.5 m",
+            new Spoilt(
+                    "wheelbase: 2850 mm",
+                    "wheelbase: 28.5 m",
                     "7:21 vehicle.size.wheelbase: is not between 0.5 m and 12 m -> wheelbase: 2850 mm"),
-            new Spoilt("stock: yes", "stock: no",
+            new Spoilt(
+                    "stock: yes",
+                    "stock: no",
                     "12:16 vehicle.mass.kerb-fuel: counts fuel in the kerb mass, but no tank is"
-                    + " marked 'stock: yes' -> list the maker's tank under tanks with 'stock: yes'"),
+                            + " marked 'stock: yes' -> list the maker's tank under tanks with 'stock: yes'"),
             new Spoilt("fill: 100 %", "fill: 110 %", "24:61 tanks.1.fill: is more than full -> fill: 100 % or less"),
-            new Spoilt("name: Bar", "name: Canopy",
+            new Spoilt(
+                    "name: Bar",
+                    "name: Canopy",
                     "22:12 fitments.2.name: two of them are called 'Canopy' -> a name of its own for each"),
-            new Spoilt("{name: Bar, kind: bar,", "{name: Bar, kind: tyres, size: 265-65,",
+            new Spoilt(
+                    "{name: Bar, kind: bar,",
+                    "{name: Bar, kind: tyres, size: 265-65,",
                     "22:36 fitments.2.size: '265-65' is"
-                    + " not a tyre size -> size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed "
-                    + "symbol"),
-            new Spoilt("kind: bar", "kind: snorkel, joints: [{name: a}, {name: a}]",
+                            + " not a tyre size -> size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed "
+                            + "symbol"),
+            new Spoilt(
+                    "kind: bar",
+                    "kind: snorkel, joints: [{name: a}, {name: a}]",
                     "22:59 fitments.2.joints.2.name: two of them are called 'a' -> a name of its own for each"),
-            new Spoilt("cases:\n", "options: [{name: Tray, choices: [{name: a, parts: [Bar]}]}]\ncases:\n",
+            new Spoilt(
+                    "cases:\n",
+                    "options: [{name: Tray, choices: [{name: a, parts: [Bar]}]}]\ncases:\n",
                     "30:33 options.1.choices: there are fewer than two to choose from -> choices: [{name: alloy, parts:"
-                    + " [Alloy tray]}, {name: steel, parts: [Steel tray]}]"),
-            new Spoilt("cases:\n", "options: [{name: T, take: c, choices: [{name: a}, {name: b}]}]\ncases:\n",
+                            + " [Alloy tray]}, {name: steel, parts: [Steel tray]}]"),
+            new Spoilt(
+                    "cases:\n",
+                    "options: [{name: T, take: c, choices: [{name: a}, {name: b}]}]\ncases:\n",
                     "30:27 options.1.take: 'c' is not among the choices -> one of a, b"),
-            new Spoilt("cases:\n", "options: [{name: T, choices: [{name: a, parts: [Box]}, {name: b}]}]\ncases:\n",
+            new Spoilt(
+                    "cases:\n",
+                    "options: [{name: T, choices: [{name: a, parts: [Box]}, {name: b}]}]\ncases:\n",
                     "30:49 options.1.choices.1.parts.1: 'Box' is not among the fitments and tanks"
-                    + " -> one of Main v1.2, Canopy, Bar"),
-            new Spoilt("cases:\n", "options: [{name: T, choices: [{name: a}, {name: a}]}]\ncases:\n",
+                            + " -> one of Main v1.2, Canopy, Bar"),
+            new Spoilt(
+                    "cases:\n",
+                    "options: [{name: T, choices: [{name: a}, {name: a}]}]\ncases:\n",
                     "30:49 options.1.choices.2.name: two of them are called 'a' -> a name of its own for each"),
-            new Spoilt("name: Bar, kind: bar,", "name: Bar, kind: bar, work: {after: [Tray]},", "22:43"
-                    + " fitments.2.work.after.1: 'Tray' is not among the fitments, tanks and jobs -> one of Main "
-                    + "v1.2, Canopy, Bar"),
-            new Spoilt("name: Bar, kind: bar,", "name: Bar, kind: bar, work: {after: [Bar]},",
+            new Spoilt(
+                    "name: Bar, kind: bar,",
+                    "name: Bar, kind: bar, work: {after: [Tray]},",
+                    "22:43"
+                            + " fitments.2.work.after.1: 'Tray' is not among the fitments, tanks and jobs -> one of Main "
+                            + "v1.2, Canopy, Bar"),
+            new Spoilt(
+                    "name: Bar, kind: bar,",
+                    "name: Bar, kind: bar, work: {after: [Bar]},",
                     "22:43 fitments.2.work.after.1: 'Bar' cannot come after itself -> leave it out"),
-            new Spoilt("kind: bar,", "kind: bar, lead-time: 600 weeks,",
+            new Spoilt(
+                    "kind: bar,",
+                    "kind: bar, lead-time: 600 weeks,",
                     "22:39 fitments.2.lead-time: is longer than ten years -> lead-time: 21 days"),
-            new Spoilt("cases:\n", "jobs: [{name: Paint, kind: paint, work: {days: 4000}}]\ncases:\n",
+            new Spoilt(
+                    "cases:\n",
+                    "jobs: [{name: Paint, kind: paint, work: {days: 4000}}]\ncases:\n",
                     "30:48 jobs.1.work.days: is longer than ten years -> days: 1.5"),
-            new Spoilt("[Driver]", "[Diver]", "32:14 cases.1.aboard.1: 'Diver' is not among the occupants (did you mean"
-                    + " 'Driver'?) -> one of Driver"),
-            new Spoilt("[Fridge]", "[Fridge, Tent]",
+            new Spoilt(
+                    "[Driver]",
+                    "[Diver]",
+                    "32:14 cases.1.aboard.1: 'Diver' is not among the occupants (did you mean"
+                            + " 'Driver'?) -> one of Driver"),
+            new Spoilt(
+                    "[Fridge]",
+                    "[Fridge, Tent]",
                     "33:24 cases.1.carrying.2: 'Tent' is not among the cargo -> one of Fridge"),
-            new Spoilt("[Canopy]", "[Awning]",
+            new Spoilt(
+                    "[Canopy]",
+                    "[Awning]",
                     "34:11 cases.1.off.1: 'Awning' is not among the fitments -> one of Canopy, Bar"),
-            new Spoilt("[Canopy]", "[Bar]",
+            new Spoilt(
+                    "[Canopy]",
+                    "[Bar]",
                     "34:11 cases.1.off.1: 'Bar' is off here, but the part is not marked as removable"
-                    + " -> removable: yes, in fitments.2"),
-            new Spoilt("{Main v1.2: 50 %}", "{Main v1.3: 50 %}",
+                            + " -> removable: yes, in fitments.2"),
+            new Spoilt(
+                    "{Main v1.2: 50 %}",
+                    "{Main v1.3: 50 %}",
                     "35:25 cases.1.filled.Main v1.3: 'Main v1.3' is not among"
-                    + " the tanks (did you mean 'Main v1.2'?) -> one of Main v1.2"),
-            new Spoilt("{Main v1.2: 50 %}", "{Main v1.2: 150 %}",
+                            + " the tanks (did you mean 'Main v1.2'?) -> one of Main v1.2"),
+            new Spoilt(
+                    "{Main v1.2: 50 %}",
+                    "{Main v1.2: 150 %}",
                     "35:25 cases.1.filled.Main v1.2: is more than full -> Main v1.2: 100 % or less"),
-            new Spoilt("trailer: {name: Camper, mass: 1400 kg}\n", "",
+            new Spoilt(
+                    "trailer: {name: Camper, mass: 1400 kg}\n",
+                    "",
                     "35:13 cases.1.towing: tows, but the sheet has no"
-                    + " trailer -> trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}"),
-            new Spoilt("title: Touring wagon", "title: *t", "1:8 title: anchors and aliases (& and *) are not read here"
-                    + " -> write the value out where it belongs"),
-            new Spoilt("title: Touring wagon", "title: !!java.io.File x",
+                            + " trailer -> trailer: {name: Camper, mass: 1400 kg, ball: 130 kg}"),
+            new Spoilt(
+                    "title: Touring wagon",
+                    "title: *t",
+                    "1:8 title: anchors and aliases (& and *) are not read here"
+                            + " -> write the value out where it belongs"),
+            new Spoilt(
+                    "title: Touring wagon",
+                    "title: !!java.io.File x",
                     "1:8 title: tags (! and what follows it) are not"
-                    + " read here -> the value alone; in quotes where it begins with '!'"),
-            new Spoilt("ratings:\n    gvm: 3100 kg", "ratings: !!map {gwm: 3}",
+                            + " read here -> the value alone; in quotes where it begins with '!'"),
+            new Spoilt(
+                    "ratings:\n    gvm: 3100 kg",
+                    "ratings: !!map {gwm: 3}",
                     "14:12 vehicle.ratings: tags (! and what"
-                    + " follows it) are not read here -> the value alone; in quotes where it begins with '!'"));
+                            + " follows it) are not read here -> the value alone; in quotes where it begins with '!'"));
 
     @TestFactory
     Stream<DynamicTest> oneThingSpoiltMakesOneFault() {
         return Stream.concat(SHAPE.stream(), BEYOND_SHAPE.stream())
-                .map(each -> DynamicTest.dynamicTest(each.old() + " => " + each.now(), () ->
-                assertEquals(List.of(each.fault()), BadSheet.faults(BadSheet.with(each.old(), each.now())).stream()
-                        .map(got -> each.fault().endsWith("...") ? cut(got, each.fault().length() - 3) : got)
-                        .toList())));
+                .map(each -> DynamicTest.dynamicTest(
+                        each.old() + " => " + each.now(),
+                        () -> assertEquals(
+                                List.of(each.fault()),
+                                BadSheet.faults(BadSheet.with(each.old(), each.now())).stream()
+                                        .map(got -> each.fault().endsWith("...")
+                                                ? cut(got, each.fault().length() - 3)
+                                                : got)
+                                        .toList())));
     }
 
     private static String cut(String text, int length) {
@@ -210,38 +346,80 @@ class SheetReaderTest {
 
     @Test
     void everythingWrongIsToldAtOnceInReadingOrder() throws FaultsException {
-        String text = BadSheet.with("region: au", "region: oz", "wheelbase: 2850 mm", "wheelbase: 2850",
-                "gvm: 3100 kg", "gvm: 3100 kPa", "kind: bar", "kind: bra", "rear-axle: 1050", "rear-axle: 950",
-                "[Driver]", "[Nobody]", "2026-11-25", "today");
-        List<String> starts = BadSheet.faults(text).stream().map(each -> each.replaceAll(": .*", "")).toList();
-        assertEquals(List.of("2:9 region", "3:8 as-of", "7:21 vehicle.size.wheelbase", "9:11 vehicle.mass.kerb",
-                "15:10 vehicle.ratings.gvm", "22:23 fitments.2.kind", "32:14 cases.1.aboard.1"), starts);
+        String text = BadSheet.with(
+                "region: au",
+                "region: oz",
+                "wheelbase: 2850 mm",
+                "wheelbase: 2850",
+                "gvm: 3100 kg",
+                "gvm: 3100 kPa",
+                "kind: bar",
+                "kind: bra",
+                "rear-axle: 1050",
+                "rear-axle: 950",
+                "[Driver]",
+                "[Nobody]",
+                "2026-11-25",
+                "today");
+        List<String> starts = BadSheet.faults(text).stream()
+                .map(each -> each.replaceAll(": .*", ""))
+                .toList();
+        assertEquals(
+                List.of(
+                        "2:9 region",
+                        "3:8 as-of",
+                        "7:21 vehicle.size.wheelbase",
+                        "9:11 vehicle.mass.kerb",
+                        "15:10 vehicle.ratings.gvm",
+                        "22:23 fitments.2.kind",
+                        "32:14 cases.1.aboard.1"),
+                starts);
     }
 
     @Test
     void driverInTheKerbMassNeedsASeat() throws FaultsException {
-        assertEquals(List.of("13:18 vehicle.mass.kerb-driver: counts a driver in the kerb mass, but no occupant says "
-                + "where he sits -> list the driver first under occupants"),
-                BadSheet.faults(BadSheet.with("kerb-driver: 0 kg",
-                "kerb-driver: 75 kg", "occupants:\n  - {name: Driver, mass: 80 kg, at: {x: 1500 mm}}\n", "",
-                "    aboard: [Driver]\n", "")));
+        assertEquals(
+                List.of("13:18 vehicle.mass.kerb-driver: counts a driver in the kerb mass, but no occupant says "
+                        + "where he sits -> list the driver first under occupants"),
+                BadSheet.faults(BadSheet.with(
+                        "kerb-driver: 0 kg",
+                        "kerb-driver: 75 kg",
+                        "occupants:\n  - {name: Driver, mass: 80 kg, at: {x: 1500 mm}}\n",
+                        "",
+                        "    aboard: [Driver]\n",
+                        "")));
     }
 
     @Test
     void unknownKindNamesEveryKindAndTheNearest() throws FaultsException {
-        String fault = BadSheet.faults(BadSheet.with("kind: bar", "kind: bra, head-height: 1 m")).get(0);
-        assertTrue(fault.startsWith("22:23 fitments.2.kind: is 'bra', which is not one of the answers"
-                + " (did you mean 'bar'?) -> kind: one of "), fault);
+        String fault = BadSheet.faults(BadSheet.with("kind: bar", "kind: bra, head-height: 1 m"))
+                .get(0);
+        assertTrue(
+                fault.startsWith("22:23 fitments.2.kind: is 'bra', which is not one of the answers"
+                        + " (did you mean 'bar'?) -> kind: one of "),
+                fault);
         Shape.words(Fitment.Kind.class).forEach(kind -> assertTrue(fault.contains(kind), kind));
-        assertEquals(1, BadSheet.faults(BadSheet.with("kind: bar", "kind: bra, head-height: 1 m")).size(),
+        assertEquals(
+                1,
+                BadSheet.faults(BadSheet.with("kind: bar", "kind: bra, head-height: 1 m"))
+                        .size(),
                 "fields of a kind that is not known are not judged");
     }
 
     @Test
     void fieldLeftEmptyIsNotGiven() throws FaultsException {
-        Sheet sheet = BadSheet.read(BadSheet.with("gvm: 3100 kg", "gvm:", "trailer: {name: Camper, mass: 1400 kg}",
-                "trailer:", "towing: yes", "towing: no", "stability-control: yes", "stability-control: ~"));
-        assertEquals("vehicle.ratings.gvm", sheet.vehicle().ratings().gvm().missing().get(0).path());
+        Sheet sheet = BadSheet.read(BadSheet.with(
+                "gvm: 3100 kg",
+                "gvm:",
+                "trailer: {name: Camper, mass: 1400 kg}",
+                "trailer:",
+                "towing: yes",
+                "towing: no",
+                "stability-control: yes",
+                "stability-control: ~"));
+        assertEquals(
+                "vehicle.ratings.gvm",
+                sheet.vehicle().ratings().gvm().missing().get(0).path());
         assertTrue(sheet.trailer().isEmpty());
         assertTrue(!sheet.vehicle().stabilityControl().known());
     }
@@ -258,14 +436,20 @@ class SheetReaderTest {
         String json = "{\n  \"title\": \"x\", \"region\": \"au\", \"as-of\": \"2026-11-25\",\n  \"vehicle\": "
                 + "{\"name\": 5,\n"
                 + "    \"seats\": \"5 kg\"}\n}";
-        assertEquals(List.of("4:14 vehicle.seats: '5 kg' has a unit of mass where one of count belongs -> seats: 5"),
-                BadSheet.faults(json).stream().filter(each -> each.contains("seats")).toList());
+        assertEquals(
+                List.of("4:14 vehicle.seats: '5 kg' has a unit of mass where one of count belongs -> seats: 5"),
+                BadSheet.faults(json).stream()
+                        .filter(each -> each.contains("seats"))
+                        .toList());
     }
 
     @Test
     void dotInANameDoesNotLoseThePlace() throws FaultsException {
-        assertEquals("35:25", BadSheet.faults(BadSheet.with("{Main v1.2: 50 %}", "{Main v1.2: 150 %}")).get(0)
-                .split(" ")[0]);
+        assertEquals(
+                "35:25",
+                BadSheet.faults(BadSheet.with("{Main v1.2: 50 %}", "{Main v1.2: 150 %}"))
+                        .get(0)
+                        .split(" ")[0]);
     }
 
     @Test

@@ -31,9 +31,10 @@ final class SheetSchema {
         ObjectNode root = NODES.objectNode();
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         root.put("title", "Fitworthy build sheet");
-        root.put("description",
+        root.put(
+                "description",
                 "What a build sheet may hold, in YAML or JSON. docs/sheet.md explains it. What must hold"
-                + " between fields (names that load cases use, sums, regions) is checked by the program alone.");
+                        + " between fields (names that load cases use, sums, regions) is checked by the program alone.");
         record(Sheet.class, root);
         root.put("type", "object");
         root.set("$defs", definitions);
@@ -97,8 +98,8 @@ final class SheetSchema {
             case FIGURE -> {
                 into.put("$ref", figure(part.field().in(), part.field().signed()));
                 if (needed) {
-                    into.set("type", part.field().in() == Dimension.COUNT ? texts("string", "number")
-                            : texts("string"));
+                    into.set(
+                            "type", part.field().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
                 }
             }
             case CHOICE -> choice(part, into);
@@ -128,7 +129,9 @@ final class SheetSchema {
             }
             case VARIANT -> throw new IllegalStateException("a variant's fields stand beside the others");
         }
-        if (!part.example().isEmpty() && part.holds() != Shape.Holds.CHOICE && part.holds() != Shape.Holds.FIGURES
+        if (!part.example().isEmpty()
+                && part.holds() != Shape.Holds.CHOICE
+                && part.holds() != Shape.Holds.FIGURES
                 && part.holds() != Shape.Holds.TEXTS) {
             into.putArray("examples").add(part.example());
         }
@@ -165,10 +168,14 @@ final class SheetSchema {
         String name = (signed ? "signed-" : "") + Words.hyphenated(dimension.name()) + "-figure";
         if (!definitions.has(name)) {
             ObjectNode figure = definitions.putObject(name);
-            figure.set("type", dimension == Dimension.COUNT ? texts("string", "number", "null")
-                    : texts("string", "null"));
-            figure.put("description", dimension == Dimension.COUNT ? "a plain number"
-                    : "a number and its unit, with a tolerance where known, such as '" + dimension.example() + "'");
+            figure.set(
+                    "type", dimension == Dimension.COUNT ? texts("string", "number", "null") : texts("string", "null"));
+            figure.put(
+                    "description",
+                    dimension == Dimension.COUNT
+                            ? "a plain number"
+                            : "a number and its unit, with a tolerance where known, such as '" + dimension.example()
+                                    + "'");
             figure.put("maxLength", QuantityText.LONGEST);
             figure.put("pattern", pattern(dimension, signed));
             if (dimension == Dimension.COUNT && !signed) {
@@ -193,7 +200,8 @@ final class SheetSchema {
     }
 
     private static String units(List<String> units) {
-        return units.stream().map(each -> each.replace(" ", QuantityText.SPACE))
+        return units.stream()
+                .map(each -> each.replace(" ", QuantityText.SPACE))
                 .collect(Collectors.joining("|", "(?:", ")"));
     }
 

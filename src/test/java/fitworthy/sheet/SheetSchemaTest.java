@@ -38,8 +38,11 @@ class SheetSchemaTest {
 
     private static JsonSchema schema() {
         try {
-            return FACTORY.getSchema(Files.readString(SheetDocs.SCHEMA),
-                    SchemaValidatorsConfig.builder().formatAssertionsEnabled(true).build());
+            return FACTORY.getSchema(
+                    Files.readString(SheetDocs.SCHEMA),
+                    SchemaValidatorsConfig.builder()
+                            .formatAssertionsEnabled(true)
+                            .build());
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }
@@ -65,39 +68,51 @@ class SheetSchemaTest {
         List<Path> sheets = new ArrayList<>(List.of(Books.RULES.resolve("plain-sheet.yaml")));
         if (Files.isDirectory(Path.of("scenarios"))) {
             try (Stream<Path> all = Files.list(Path.of("scenarios"))) {
-                all.filter(each -> each.toString().matches(".*\\.(yaml|json)")).sorted().forEach(sheets::add);
+                all.filter(each -> each.toString().matches(".*\\.(yaml|json)"))
+                        .sorted()
+                        .forEach(sheets::add);
             }
         }
-        return sheets.stream().map(each -> DynamicTest.dynamicTest(each.toString(),
-                () -> bothTake(Files.readString(each))));
+        return sheets.stream()
+                .map(each -> DynamicTest.dynamicTest(each.toString(), () -> bothTake(Files.readString(each))));
     }
 
     @TestFactory
     Stream<DynamicTest> variationsAreTakenByBoth() {
         return Stream.of(new String[][] {
-            {"gvm: 3100 kg", "gvm: 3.1 t"}, {"gvm: 3100 kg", "gvm: 3100kg"},
+                    {"gvm: 3100 kg", "gvm: 3.1 t"},
+                    {"gvm: 3100 kg", "gvm: 3100kg"},
                     {"gvm: 3100 kg", "gvm: +3100 kg +/- 10 kg"},
-            {"gvm: 3100 kg", "gvm: 3100 kg \u00B1 2 %"}, {"gvm: 3100 kg", "gvm: 3100\u00A0kg +/\u2212 10000 g"},
-            {"gvm: 3100 kg", "gvm: ' 3100 kg '"}, {"gvm: 3100 kg", "gvm:"}, {"gvm: 3100 kg", "{}"},
-            {"x: -700 mm", "x: \u2212700 mm, y: 1 ft"}, {"stability-control: yes", "stability-control: true"},
-            {"stability-control: yes", "stability-control: yes\n  seats: 5"},
-            {"stability-control: yes", "stability-control: yes\n  seats: '5'"},
-            {"stability-control: yes", "stability-control:\n  seats:"}, {"capacity: 80 L", "capacity: 21 US gal"},
-            {"title: Touring wagon", "title: 1042"}, {"ratings:\n    gvm: 3100 kg", "ratings:"},
-            {"kind: bar", "kind: snorkel, head-height: 1.9 m, joints: [{name: head, sealed: no}]"},
-            {"kind: bar", "kind: bar, price: 1450 AUD, lead-time: 3 weeks"}, {"filled: {Main v1.2: 50 %}", "filled:"},
-            {"off: [Canopy]", "off: []"}, {"off: [Canopy]", "off:"}})
+                    {"gvm: 3100 kg", "gvm: 3100 kg \u00B1 2 %"},
+                    {"gvm: 3100 kg", "gvm: 3100\u00A0kg +/\u2212 10000 g"},
+                    {"gvm: 3100 kg", "gvm: ' 3100 kg '"},
+                    {"gvm: 3100 kg", "gvm:"},
+                    {"gvm: 3100 kg", "{}"},
+                    {"x: -700 mm", "x: \u2212700 mm, y: 1 ft"},
+                    {"stability-control: yes", "stability-control: true"},
+                    {"stability-control: yes", "stability-control: yes\n  seats: 5"},
+                    {"stability-control: yes", "stability-control: yes\n  seats: '5'"},
+                    {"stability-control: yes", "stability-control:\n  seats:"},
+                    {"capacity: 80 L", "capacity: 21 US gal"},
+                    {"title: Touring wagon", "title: 1042"},
+                    {"ratings:\n    gvm: 3100 kg", "ratings:"},
+                    {"kind: bar", "kind: snorkel, head-height: 1.9 m, joints: [{name: head, sealed: no}]"},
+                    {"kind: bar", "kind: bar, price: 1450 AUD, lead-time: 3 weeks"},
+                    {"filled: {Main v1.2: 50 %}", "filled:"},
+                    {"off: [Canopy]", "off: []"},
+                    {"off: [Canopy]", "off:"}
+                })
                 .map(each -> DynamicTest.dynamicTest(each[0] + " => " + each[1], () -> bothTake(BadSheet.with(each))));
     }
 
     @TestFactory
     Stream<DynamicTest> faultsOfShapeAreRefusedByBoth() {
-        return SheetReaderTest.SHAPE.stream().map(each -> DynamicTest.dynamicTest(each.old() + " => " + each.now(),
-                () -> {
-            String yaml = BadSheet.with(each.old(), each.now());
-            assertFalse(BadSheet.faults(yaml).isEmpty(), "the reader takes it");
-            assertFalse(against(yaml).isEmpty(), "the schema takes it");
-        }));
+        return SheetReaderTest.SHAPE.stream()
+                .map(each -> DynamicTest.dynamicTest(each.old() + " => " + each.now(), () -> {
+                    String yaml = BadSheet.with(each.old(), each.now());
+                    assertFalse(BadSheet.faults(yaml).isEmpty(), "the reader takes it");
+                    assertFalse(against(yaml).isEmpty(), "the schema takes it");
+                }));
     }
 
     /** A sheet of every field's own example, with a fitment of every kind. */
@@ -120,18 +135,19 @@ class SheetSchemaTest {
     private static ObjectNode examples(Class<? extends Record> type) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         for (Shape.Part part : Shape.of(type).fields()) {
-            JsonNode value = switch (part.holds()) {
-                case CHOICE -> node.textNode(Shape.words(part.type()).get(0));
-                case GROUP -> examples(part.type().asSubclass(Record.class));
-                case GROUPS -> node.arrayNode().add(examples(part.type().asSubclass(Record.class)));
-                case TEXTS -> node.arrayNode().add("a name");
-                case FIGURES -> node.objectNode().put("a name", part.example());
-                case VARIANT -> null;
-                default -> {
-                    assertTrue(!part.example().isEmpty(), () -> type + "." + part.name() + " has no example");
-                    yield node.textNode(part.example());
-                }
-            };
+            JsonNode value =
+                    switch (part.holds()) {
+                        case CHOICE -> node.textNode(Shape.words(part.type()).get(0));
+                        case GROUP -> examples(part.type().asSubclass(Record.class));
+                        case GROUPS -> node.arrayNode().add(examples(part.type().asSubclass(Record.class)));
+                        case TEXTS -> node.arrayNode().add("a name");
+                        case FIGURES -> node.objectNode().put("a name", part.example());
+                        case VARIANT -> null;
+                        default -> {
+                            assertTrue(!part.example().isEmpty(), () -> type + "." + part.name() + " has no example");
+                            yield node.textNode(part.example());
+                        }
+                    };
             if (value != null) {
                 node.set(part.name(), value);
             }

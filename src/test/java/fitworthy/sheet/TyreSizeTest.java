@@ -22,9 +22,16 @@ class TyreSizeTest {
 
     /** Nominal diameters by hand from what the numbers mean: 17 * 25.4 + 2 * 265 * 0.65 and so on. */
     @ParameterizedTest
-    @CsvSource({"265/65R17, 776.3, 265, 431.8", "285/70R17, 830.8, 285, 431.8", "LT265/65R17, 776.3, 265, 431.8",
-        "P265/65R17, 776.3, 265, 431.8", "265/65 R 17 C, 776.3, 265, 431.8", "33x12.50R15, 838.2, 317.5, 381.0",
-        "35x12.5R17LT, 889.0, 317.5, 431.8", "31x10.50-15, 787.4, 266.7, 381.0"})
+    @CsvSource({
+        "265/65R17, 776.3, 265, 431.8",
+        "285/70R17, 830.8, 285, 431.8",
+        "LT265/65R17, 776.3, 265, 431.8",
+        "P265/65R17, 776.3, 265, 431.8",
+        "265/65 R 17 C, 776.3, 265, 431.8",
+        "33x12.50R15, 838.2, 317.5, 381.0",
+        "35x12.5R17LT, 889.0, 317.5, 431.8",
+        "31x10.50-15, 787.4, 266.7, 381.0"
+    })
     void readsWhatTheNumbersMean(String text, double diameter, double width, double rim) {
         TyreSize size = TyreSize.read(text).orElseThrow();
         assertEquals(diameter, size.diameter().orElseThrow() * 1000, 0.05);
@@ -41,15 +48,27 @@ class TyreSizeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"265/65", "265x65R17", "17", "big", "15x12.50R15", "265/65R17 112S", "-265/65R17",
-            "000/65R17", "265/00R17", "265/65R00"})
+    @ValueSource(
+            strings = {
+                "265/65",
+                "265x65R17",
+                "17",
+                "big",
+                "15x12.50R15",
+                "265/65R17 112S",
+                "-265/65R17",
+                "000/65R17",
+                "265/00R17",
+                "265/65R00"
+            })
     void whatIsNoSizeIsNotRead(String text) {
         assertTrue(TyreSize.read(text).isEmpty(), text);
     }
 
     @Test
     void aSheetSaysWhichSizeIsUnreadableAndWhatIsRight(@TempDir Path folder) throws IOException {
-        String sheet = """
+        String sheet =
+                """
                 title: A wagon
                 region: any
                 as-of: 2026-11-25
@@ -64,7 +83,8 @@ class TyreSizeTest {
                 """;
         Path file = Files.writeString(folder.resolve("sheet.yaml"), sheet);
         FaultsException faults = assertThrows(FaultsException.class, () -> SheetReader.read(file, Set.of("any")));
-        assertEquals(List.of("vehicle.tyres.size", "fitments.1.size", "fitments.2.diameter"),
+        assertEquals(
+                List.of("vehicle.tyres.size", "fitments.1.size", "fitments.2.diameter"),
                 faults.faults().stream().map(Fault::path).toList());
         assertTrue(faults.faults().get(1).problem().contains("'33 inch' is not a tyre size"));
         assertTrue(faults.faults().get(1).mend().contains("33x12.50R15"));

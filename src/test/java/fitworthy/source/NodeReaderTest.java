@@ -21,8 +21,8 @@ class NodeReaderTest {
     private static final String QUOTES =
             "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! % in quotes";
     private static final String JSON = "not readable as JSON, which a file is that begins with '{': ";
-    private static final String COMMAS = "names and words in double quotes, a comma between two fields, none after "
-            + "the last";
+    private static final String COMMAS =
+            "names and words in double quotes, a comma between two fields, none after " + "the last";
 
     @TempDir
     private Path folder;
@@ -35,8 +35,8 @@ class NodeReaderTest {
     }
 
     private static List<String> shown(List<Fault> faults) {
-        return faults.stream().map(each -> each.place() + " " + each.path() + ": " + each.problem() + " -> "
-                + each.mend())
+        return faults.stream()
+                .map(each -> each.place() + " " + each.path() + ": " + each.problem() + " -> " + each.mend())
                 .toList();
     }
 
@@ -50,56 +50,105 @@ class NodeReaderTest {
         return Stream.of(
                 refused("empty", "", "f : the file is empty -> begin with 'title: Touring wagon'"),
                 refused("comments alone", "# x\n", "f : the file is empty -> begin with 'title: Touring wagon'"),
-                refused("document mark alone", "---\n",
+                refused(
+                        "document mark alone",
+                        "---\n",
                         "f:2:1 : the file is empty -> begin with 'title: Touring wagon'"),
-                refused("list", "- a\n",
+                refused(
+                        "list",
+                        "- a\n",
                         "f:1:1 : the file is a list, not a group of fields -> begin with 'title: Touring wagon'"),
-                refused("words", "hello\n",
+                refused(
+                        "words",
+                        "hello\n",
                         "f:1:1 : the file is 'hello', not a group of fields -> begin with 'title: Touring wagon'"),
-                refused("second document", "a: 1\n---\nb: 2\n",
+                refused(
+                        "second document",
+                        "a: 1\n---\nb: 2\n",
                         "f:3:1 : more text follows the end of the document -> keep one document in a file"),
-                refused("tab", "a:\n\tb: 1\n", "f:2:1 : not readable as YAML: while scanning for the next token, found"
-                        + " character '\\t(TAB)' that cannot start any token. (Do not use \\t(TAB) for indentation)"
-                        + " -> indent with two spaces a level, never with a tab"),
-                refused("colon in a value", "a: b: c\n",
+                refused(
+                        "tab",
+                        "a:\n\tb: 1\n",
+                        "f:2:1 : not readable as YAML: while scanning for the next token, found"
+                                + " character '\\t(TAB)' that cannot start any token. (Do not use \\t(TAB) for indentation)"
+                                + " -> indent with two spaces a level, never with a tab"),
+                refused(
+                        "colon in a value",
+                        "a: b: c\n",
                         "f:1:5 : not readable as YAML: mapping values are not allowed here"
-                        + " -> one 'name: value' a line, names of a group and dashes of a list each straight below "
-                        + "the other; a value that holds ': ' in quotes"),
-                refused("open list", "a: [1\nb: 2\n",
+                                + " -> one 'name: value' a line, names of a group and dashes of a list each straight below "
+                                + "the other; a value that holds ': ' in quotes"),
+                refused(
+                        "open list",
+                        "a: [1\nb: 2\n",
                         "f:2:2 : not readable as YAML: while parsing a flow sequence, expected"
-                        + " ',' or ']', but got : -> " + QUOTES),
-                refused("list as a name", "? [a]\n: b\n",
+                                + " ',' or ']', but got : -> " + QUOTES),
+                refused(
+                        "list as a name",
+                        "? [a]\n: b\n",
                         "f:1:4 : not readable as YAML: Expected a field name (Scalar value in YAML) -> " + QUOTES),
-                refused("JSON comma", "{\"a\": 1,\n}", "f:2:1 : " + JSON + "Unexpected character ('}' (code 125)): was"
-                        + " expecting double-quote to start field name -> " + COMMAS),
-                refused("JSON end", "{\"a\": 1", "f:1:8 : " + JSON
-                        + "Unexpected end-of-input: expected close marker for Object -> " + COMMAS),
-                refused("JSON twice", "{\"a\": 1}\n{}",
+                refused(
+                        "JSON comma",
+                        "{\"a\": 1,\n}",
+                        "f:2:1 : " + JSON + "Unexpected character ('}' (code 125)): was"
+                                + " expecting double-quote to start field name -> " + COMMAS),
+                refused(
+                        "JSON end",
+                        "{\"a\": 1",
+                        "f:1:8 : " + JSON + "Unexpected end-of-input: expected close marker for Object -> " + COMMAS),
+                refused(
+                        "JSON twice",
+                        "{\"a\": 1}\n{}",
                         "f:2:1 : more text follows the end of the document -> keep one document in a file"),
-                refused("duplicate", "a: 1\nb: {c: 1, c: 2}\n",
+                refused(
+                        "duplicate",
+                        "a: 1\nb: {c: 1, c: 2}\n",
                         "f:2:11 b.c: 'c' is given twice; first on line 2 -> keep one of the two"),
-                refused("duplicate in JSON", "{\"a\": 1,\n \"a\": 2}",
+                refused(
+                        "duplicate in JSON",
+                        "{\"a\": 1,\n \"a\": 2}",
                         "f:2:2 a: 'a' is given twice; first on line 1 -> keep one of the two"),
-                refused("anchor", "a: &x [1]\n",
+                refused(
+                        "anchor",
+                        "a: &x [1]\n",
                         "f:1:4 a: anchors and aliases (& and *) are not read here -> write the value out where it "
                                 + "belongs"),
-                refused("tag", "a: [!!binary aGk=]\n", "f:1:5 a.1: tags (! and what follows it) are not read here"
-                        + " -> the value alone; in quotes where it begins with '!'"),
-                refused("deep YAML", "a: " + "[".repeat(5000) + "]".repeat(5000),
+                refused(
+                        "tag",
+                        "a: [!!binary aGk=]\n",
+                        "f:1:5 a.1: tags (! and what follows it) are not read here"
+                                + " -> the value alone; in quotes where it begins with '!'"),
+                refused(
+                        "deep YAML",
+                        "a: " + "[".repeat(5000) + "]".repeat(5000),
                         "f:1:42 : nested deeper than 40 levels -> keep it like the sheets in scenarios/"),
-                refused("deep JSON", "{\"a\":".repeat(5000) + "1" + "}".repeat(5000),
+                refused(
+                        "deep JSON",
+                        "{\"a\":".repeat(5000) + "1" + "}".repeat(5000),
                         "f:1:197 : nested deeper than 40 levels -> keep it like the sheets in scenarios/"),
-                refused("long JSON number", "{\"a\": " + "1".repeat(2000) + "}",
+                refused(
+                        "long JSON number",
+                        "{\"a\": " + "1".repeat(2000) + "}",
                         "f:1:1 : a name or number is far too long -> keep it like the sheets in scenarios/"),
-                refused("long words", "a: " + "x".repeat(10_001),
+                refused(
+                        "long words",
+                        "a: " + "x".repeat(10_001),
                         "f:1:4 a: is longer than 10000 characters -> a few words"),
-                refused("long name", "{\"" + "x".repeat(201) + "\": 1}", "f:1:2 " + "x".repeat(197)
-                        + "...: a name longer than 200 characters -> the name of a field"),
-                refused("control character", "a: 1\nb: x\u0007\n",
+                refused(
+                        "long name",
+                        "{\"" + "x".repeat(201) + "\": 1}",
+                        "f:1:2 " + "x".repeat(197) + "...: a name longer than 200 characters -> the name of a field"),
+                refused(
+                        "control character",
+                        "a: 1\nb: x\u0007\n",
                         "f:2:5 : the control character U+0007 stands here" + copied),
-                refused("escaped control character", "a: \"\\e[31m\"\n",
+                refused(
+                        "escaped control character",
+                        "a: \"\\e[31m\"\n",
                         "f:1:4 a: holds the control character U+001B" + copied),
-                refused("escaped control character in JSON", "{\"a\": \"\\u0000\"}",
+                refused(
+                        "escaped control character in JSON",
+                        "{\"a\": \"\\u0000\"}",
                         "f:1:7 a: holds the control character U+0000" + copied));
     }
 
@@ -117,14 +166,18 @@ class NodeReaderTest {
         Files.write(file, bytes);
         List<Fault> faults = new ArrayList<>();
         NodeReader.read(file, faults);
-        return shown(faults).stream().map(each -> each.replace(folder + "/", "")).toList();
+        return shown(faults).stream()
+                .map(each -> each.replace(folder + "/", ""))
+                .toList();
     }
 
     @Test
     void fileThatIsNotUtf8IsRefusedAtTheFirstBadByte() throws IOException {
-        assertEquals(List.of("sheet.yaml:2:6 : the file is not UTF-8 text from here on -> save it as UTF-8"),
+        assertEquals(
+                List.of("sheet.yaml:2:6 : the file is not UTF-8 text from here on -> save it as UTF-8"),
                 file("a: 1\nb: Ca\u00F1on\n".getBytes(StandardCharsets.ISO_8859_1)));
-        assertEquals(List.of("sheet.yaml:1:1 : the file is not UTF-8 text from here on -> save it as UTF-8"),
+        assertEquals(
+                List.of("sheet.yaml:1:1 : the file is not UTF-8 text from here on -> save it as UTF-8"),
                 file("\uFEFFa: 1\n".getBytes(StandardCharsets.UTF_16LE)));
     }
 
@@ -136,8 +189,9 @@ class NodeReaderTest {
 
     @Test
     void largeFileIsRefusedUnread() throws IOException {
-        assertEquals(List.of("sheet.yaml : the file is larger than 1 MiB -> split it, or remove what does not belong "
-                + "in it"),
+        assertEquals(
+                List.of("sheet.yaml : the file is larger than 1 MiB -> split it, or remove what does not belong "
+                        + "in it"),
                 file(new byte[NodeReader.LARGEST_BYTES + 1]));
     }
 
@@ -146,7 +200,8 @@ class NodeReaderTest {
         List<Fault> faults = new ArrayList<>();
         assertNull(NodeReader.read(folder.resolve("none.yaml"), faults));
         assertNull(NodeReader.read(folder, faults));
-        assertEquals(List.of("there is no such file", "this is a folder"),
+        assertEquals(
+                List.of("there is no such file", "this is a folder"),
                 faults.stream().map(Fault::problem).toList());
     }
 

@@ -32,7 +32,9 @@ final class AirPath {
         Facts facts = cases.get(0);
         Loading loading = facts.loading();
         List<Fitment> snorkels = loading.plan().fitments(Fitment.Kind.SNORKEL);
-        return snorkels.stream().map(each -> new AirPath(facts, each, snorkels.indexOf(each) + 1).picture()).toList();
+        return snorkels.stream()
+                .map(each -> new AirPath(facts, each, snorkels.indexOf(each) + 1).picture())
+                .toList();
     }
 
     private AirPath(Facts facts, Fitment fitment, int number) {
@@ -49,12 +51,17 @@ final class AirPath {
             y = joint(1, "its joints", facts.one("intake.joint", fitment.name()).orElseThrow(), y);
         }
         for (int i = 0; i < joints.size(); i++) {
-            y = joint(i + 1, joints.get(i).name(), facts.one("intake.joint", joints.get(i).name()).orElseThrow(), y);
+            y = joint(
+                    i + 1,
+                    joints.get(i).name(),
+                    facts.one("intake.joint", joints.get(i).name()).orElseThrow(),
+                    y);
         }
         y = airbox(y);
-        return svg.picture("The way of the air: " + Lettering.named(fitment.name()),
-                "From the head to the filter, in order. "
-                + words.toString().strip(), y);
+        return svg.picture(
+                "The way of the air: " + Lettering.named(fitment.name()),
+                "From the head to the filter, in order. " + words.toString().strip(),
+                y);
     }
 
     private double head() {
@@ -64,19 +71,46 @@ final class AirPath {
         boolean open = cleaner.isPresent() && !cleaner.get().isKnown();
         if (fitted || open) {
             Pen pen = fitted ? Pen.LINE : Pen.DASHED;
-            svg.lines("pre-cleaner", pen, fitted ? Svg.PALE : "none", PIPE - 24, top, PIPE + 24, top, PIPE + 18,
-                    top + 20, PIPE - 18, top + 20, PIPE - 24, top);
+            svg.lines(
+                    "pre-cleaner",
+                    pen,
+                    fitted ? Svg.PALE : "none",
+                    PIPE - 24,
+                    top,
+                    PIPE + 24,
+                    top,
+                    PIPE + 18,
+                    top + 20,
+                    PIPE - 18,
+                    top + 20,
+                    PIPE - 24,
+                    top);
             if (open) {
                 svg.text(Svg.NORMAL, Anchor.MIDDLE, PIPE, top + 13, "?");
             }
         } else {
-            svg.lines("head", Pen.LINE, Svg.WHITE, PIPE - 26, top, PIPE + HALF, top, PIPE + HALF, top + 20, PIPE - HALF,
-                    top + 20, PIPE - 26, top + 14, PIPE - 26, top);
+            svg.lines(
+                    "head",
+                    Pen.LINE,
+                    Svg.WHITE,
+                    PIPE - 26,
+                    top,
+                    PIPE + HALF,
+                    top,
+                    PIPE + HALF,
+                    top + 20,
+                    PIPE - HALF,
+                    top + 20,
+                    PIPE - 26,
+                    top + 14,
+                    PIPE - 26,
+                    top);
         }
         svg.line(Pen.LINE, PIPE - 50, top + 7, PIPE - 32, top + 7);
         svg.head(PIPE - 29, top + 7, 1, 0);
         String height = snorkel.headHeight().known()
-                ? Wording.number(snorkel.headHeight().value(), "mm", 0) + " mm above the ground" : "height not known";
+                ? Wording.number(snorkel.headHeight().value(), "mm", 0) + " mm above the ground"
+                : "height not known";
         svg.bold(Svg.LARGE, Anchor.START, WORDS, top + 8, "Head");
         svg.text(Svg.NORMAL, Anchor.START, WORDS, top + 19, height);
         words.append("Head: ").append(height);
@@ -105,8 +139,13 @@ final class AirPath {
         String state = sealed.isKnown() ? sealed.getWord().equals("yes") ? "sealed" : "NOT SEALED" : "not known";
         svg.text(Svg.LARGE, Anchor.START, WORDS, y + 8.5, number + ".");
         named(name, WORDS + 18, y + 8.5, state);
-        words.append("Joint ").append(number).append(", ").append(Lettering.named(name)).append(": ")
-                .append(state.toLowerCase(Locale.ROOT)).append(". ");
+        words.append("Joint ")
+                .append(number)
+                .append(", ")
+                .append(Lettering.named(name))
+                .append(": ")
+                .append(state.toLowerCase(Locale.ROOT))
+                .append(". ");
         return y + 9;
     }
 
@@ -155,14 +194,20 @@ final class AirPath {
         svg.bold(Svg.LARGE, Anchor.START, WORDS, y + 2, name);
         String lidWords = !lid.isKnown() ? "not known" : lid.getWord().equals("yes") ? "sealed" : "NOT SEALED";
         named("lid", WORDS, y + 18, lidWords);
-        String leakWords = !leak.isKnown() ? "not known" : leak.getWord().equals("yes") ? "KNOWN TO LEAK"
-                : "none known";
+        String leakWords =
+                !leak.isKnown() ? "not known" : leak.getWord().equals("yes") ? "KNOWN TO LEAK" : "none known";
         svg.text(Svg.LARGE, Anchor.START, WORDS, y + 36, "dust past its seal, this type");
         state(y + 36, leakWords, !leakWords.equals("none known"));
         double below = drain(drain, y + height);
-        words.append("Airbox, ").append(Lettering.named(lid.getSubject())).append(": lid ")
-                .append(lidWords.toLowerCase(Locale.ROOT)).append("; dust past the seal of this type: ")
-                .append(leakWords.toLowerCase(Locale.ROOT)).append("; drain ").append(drainWords(drain)).append('.');
+        words.append("Airbox, ")
+                .append(Lettering.named(lid.getSubject()))
+                .append(": lid ")
+                .append(lidWords.toLowerCase(Locale.ROOT))
+                .append("; dust past the seal of this type: ")
+                .append(leakWords.toLowerCase(Locale.ROOT))
+                .append("; drain ")
+                .append(drainWords(drain))
+                .append('.');
         bore(y);
         return below;
     }
@@ -176,8 +221,14 @@ final class AirPath {
             svg.line(Pen.LINE, left - 26, y + 2.5, left - 4, y + 2.5);
             svg.head(left, y + 2.5, 1, 0);
         } else {
-            svg.box("lid", tight && leak.isKnown() ? Pen.LINE : Pen.DASHED, tight && leak.isKnown() ? Svg.BLACK
-                    : Svg.WHITE, left - 5, y, width + 10, 5);
+            svg.box(
+                    "lid",
+                    tight && leak.isKnown() ? Pen.LINE : Pen.DASHED,
+                    tight && leak.isKnown() ? Svg.BLACK : Svg.WHITE,
+                    left - 5,
+                    y,
+                    width + 10,
+                    5);
         }
     }
 

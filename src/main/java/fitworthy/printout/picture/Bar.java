@@ -15,8 +15,8 @@ final class Bar {
      *
      * @param most the share of the limit that the whole width stands for; what is larger ends there in a broken edge
      */
-    static void draw(Svg svg, String part, Measure measure, double x, double y, double width, double height,
-            double most) {
+    static void draw(
+            Svg svg, String part, Measure measure, double x, double y, double width, double height, double most) {
         double limit = x + width / most;
         Optional<Double> used = Facts.used(measure);
         if (used.isEmpty()) {
@@ -61,7 +61,8 @@ final class Bar {
     static String words(Measure measure) {
         return known(measure, measure.getValue()) + " of " + known(measure, measure.getLimit()) + ", " + left(measure)
                 + (uncertain(measure)
-                ? " with a tolerance of " + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
+                        ? " with a tolerance of " + Wording.quantity(measure.getTolerance(), measure.kind())
+                        : "");
     }
 
     private static String known(Measure measure, double value) {

@@ -36,20 +36,25 @@ final class Energy {
 
     /** For the loading whose stay takes most, or the first whose stay is not known. */
     static Optional<Picture> of(List<Facts> cases) {
-        return cases.stream().filter(facts -> SecondBattery.of(facts.loading()).isPresent())
-                .max(Comparator.comparingDouble(facts -> depth(facts).isKnown() ? depth(facts).getValue() : -1))
+        return cases.stream()
+                .filter(facts -> SecondBattery.of(facts.loading()).isPresent())
+                .max(Comparator.comparingDouble(
+                        facts -> depth(facts).isKnown() ? depth(facts).getValue() : -1))
                 .filter(facts -> known(SecondBattery.of(facts.loading()).orElseThrow()))
                 .map(facts -> new Energy(facts).picture());
     }
 
     /** Whether anything of it is known; a picture of nothing but question marks helps nobody. */
     private static boolean known(SecondBattery battery) {
-        return battery.drains().stream().anyMatch(each -> each.figure().known()) || battery.capacity().known();
+        return battery.drains().stream().anyMatch(each -> each.figure().known())
+                || battery.capacity().known();
     }
 
     private static Measure depth(Facts facts) {
-        return Stream.of("electrical.depth-lead", "electrical.depth-lithium").flatMap(name -> facts.all(name).stream())
-                .findFirst().orElseThrow();
+        return Stream.of("electrical.depth-lead", "electrical.depth-lithium")
+                .flatMap(name -> facts.all(name).stream())
+                .findFirst()
+                .orElseThrow();
     }
 
     private Energy(Facts facts) {
@@ -60,8 +65,10 @@ final class Energy {
     private Picture picture() {
         double y = day(12);
         y = stay(y + 18);
-        return svg.picture("The second battery by day: " + Lettering.named(facts.loadCase()),
-                words.toString().strip(), y);
+        return svg.picture(
+                "The second battery by day: " + Lettering.named(facts.loadCase()),
+                words.toString().strip(),
+                y);
     }
 
     private double day(double top) {
@@ -74,7 +81,9 @@ final class Energy {
         }
         double most = Stream.concat(flows.stream().map(Flow::charge), Stream.of(battery.capacity()))
                 .filter(Figure::known)
-                .mapToDouble(Figure::value).max().orElse(1);
+                .mapToDouble(Figure::value)
+                .max()
+                .orElse(1);
         svg.bold(Svg.LARGE, Anchor.START, LEFT, top, "On a day");
         double y = top + 10;
         words.append("On a day: ");
@@ -91,8 +100,11 @@ final class Energy {
                 svg.box(flow.part, Pen.DASHED, "none", BARS, y, BARS_WIDTH / 3, BAR);
                 svg.text(Svg.NORMAL, Anchor.MIDDLE, BARS + BARS_WIDTH / 6, y + 8.5, "?");
             }
-            words.append(flow.name.toLowerCase(Locale.ROOT)).append(' ').append(charge(flow.charge))
-                    .append(flow.part.equals("drawn") ? " (" + list(battery.drains()) + ")" : "").append("; ");
+            words.append(flow.name.toLowerCase(Locale.ROOT))
+                    .append(' ')
+                    .append(charge(flow.charge))
+                    .append(flow.part.equals("drawn") ? " (" + list(battery.drains()) + ")" : "")
+                    .append("; ");
             y += ROW;
         }
         words.append("capacity ").append(charge(battery.capacity())).append(". ");
@@ -121,8 +133,14 @@ final class Energy {
                 x = BARS;
                 y += 11;
             }
-            svg.box("", drain.figure().known() ? Pen.HAIR : Pen.DASHED, drain.figure().known() ? FILLS[i % FILLS.length]
-                    : Svg.WHITE, x, y, 7, 7);
+            svg.box(
+                    "",
+                    drain.figure().known() ? Pen.HAIR : Pen.DASHED,
+                    drain.figure().known() ? FILLS[i % FILLS.length] : Svg.WHITE,
+                    x,
+                    y,
+                    7,
+                    7);
             svg.text(Svg.SMALL, Anchor.START, x + 10, y + 6.5, text.strip());
             svg.text(Svg.SMALL, Anchor.START, x + 10 + Lettering.width(text, Svg.SMALL), y + 6.5, charge);
             x += width;
@@ -131,8 +149,11 @@ final class Energy {
     }
 
     private static String list(List<Input> parts) {
-        return String.join(", ", parts.stream().map(each -> Lettering.named(each.name()) + " " + charge(each.figure()))
-                .toList());
+        return String.join(
+                ", ",
+                parts.stream()
+                        .map(each -> Lettering.named(each.name()) + " " + charge(each.figure()))
+                        .toList());
     }
 
     private static String charge(Figure charge) {
@@ -144,15 +165,21 @@ final class Energy {
         Measure depth = depth(facts);
         Figure stay = facts.loading().plan().sheet().trip().parked();
         String length = stay.known() ? QuantityText.shown(stay.value(), stay.value() < 48 ? "h" : "days") : "? days";
-        svg.bold(Svg.LARGE, Anchor.START, LEFT, top, "Parked for " + length + ", capacity "
-                + charge(battery.capacity()));
+        svg.bold(
+                Svg.LARGE,
+                Anchor.START,
+                LEFT,
+                top,
+                "Parked for " + length + ", capacity " + charge(battery.capacity()));
         double base = top + 14 + CHART;
         svg.lines("", Pen.LINE, "none", BARS, base - CHART, BARS, base, BARS + BARS_WIDTH, base);
         svg.text(Svg.SMALL, Anchor.END, BARS - 4, base - CHART + 3, "full");
         svg.text(Svg.SMALL, Anchor.END, BARS - 4, base + 3, "empty");
         facts.practice(depth.getName() + "-most").ifPresent(most -> floor(base, most.value(), Wording.value(most)));
         days(base, stay);
-        words.append("Parked for ").append(stay.known() ? length : "a time not known").append(": ");
+        words.append("Parked for ")
+                .append(stay.known() ? length : "a time not known")
+                .append(": ");
         if (depth.isKnown()) {
             line(base, depth);
         } else {
@@ -161,7 +188,8 @@ final class Energy {
             words.append("what is left is not known");
         }
         facts.practice(depth.getName() + "-most").ifPresent(most -> words.append("; no more than ")
-                .append(Wording.value(most)).append(" of the capacity is to be used"));
+                .append(Wording.value(most))
+                .append(" of the capacity is to be used"));
         words.append('.');
         return base + 16;
     }
@@ -170,12 +198,23 @@ final class Energy {
         double taken = depth.getValue();
         double within = Math.min(1, 1 / Math.max(taken, 1e-9));
         double end = base - CHART * Math.max(0, 1 - taken);
-        svg.lines("charge", Pen.BOLD, "none", BARS, base - CHART, BARS + BARS_WIDTH * within, end, BARS + BARS_WIDTH,
+        svg.lines(
+                "charge",
+                Pen.BOLD,
+                "none",
+                BARS,
+                base - CHART,
+                BARS + BARS_WIDTH * within,
+                end,
+                BARS + BARS_WIDTH,
                 end);
         String left = taken > 1 ? "empty before the end" : Wording.number(1 - taken, "%", 0) + " % left";
         svg.circle("charge-end", Pen.LINE, Svg.BLACK, BARS + BARS_WIDTH, end, 2.5);
         svg.bold(Svg.NORMAL, Anchor.START, BARS + BARS_WIDTH + 6, end + 3, taken > 1 ? "EMPTY" : left);
-        words.append(left).append(" (the stay takes ").append(Wording.value(depth)).append(" of the capacity)");
+        words.append(left)
+                .append(" (the stay takes ")
+                .append(Wording.value(depth))
+                .append(" of the capacity)");
     }
 
     /** Below this line the battery is emptied farther than is good for it. */
@@ -183,7 +222,11 @@ final class Energy {
         double y = base - CHART * (1 - most);
         svg.hatch(Pen.HAIR, BARS, y, BARS_WIDTH, base - y, 5);
         svg.line("floor", Pen.LINE, BARS, y, BARS + BARS_WIDTH, y);
-        svg.text(Svg.SMALL, Anchor.START, LEFT, Math.min(y + 3, base - 8),
+        svg.text(
+                Svg.SMALL,
+                Anchor.START,
+                LEFT,
+                Math.min(y + 3, base - 8),
                 Lettering.fitted(words + " used: stop here", Svg.SMALL, BARS - LEFT - 4));
     }
 

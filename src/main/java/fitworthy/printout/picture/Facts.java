@@ -12,10 +12,12 @@ record Facts(Loading loading, List<Measure> measures, List<Practice> practice) {
 
     /** The facts of each load case, in the sheet's order. */
     static List<Facts> of(Advice advice) {
-        return advice.loadings().stream().map(loading -> {
-            List<Object> facts = advice.facts().get(loading.loadCase().name());
-            return new Facts(loading, only(Measure.class, facts), only(Practice.class, facts));
-        }).toList();
+        return advice.loadings().stream()
+                .map(loading -> {
+                    List<Object> facts = advice.facts().get(loading.loadCase().name());
+                    return new Facts(loading, only(Measure.class, facts), only(Practice.class, facts));
+                })
+                .toList();
     }
 
     private static <T> List<T> only(Class<T> type, List<Object> facts) {
@@ -32,7 +34,9 @@ record Facts(Loading loading, List<Measure> measures, List<Practice> practice) {
     }
 
     Optional<Measure> one(String name, String subject) {
-        return all(name).stream().filter(each -> each.getSubject().equals(subject)).findFirst();
+        return all(name).stream()
+                .filter(each -> each.getSubject().equals(subject))
+                .findFirst();
     }
 
     Optional<Practice> practice(String id) {
@@ -41,7 +45,8 @@ record Facts(Loading loading, List<Measure> measures, List<Practice> practice) {
 
     /** How much of its limit a measure uses, 1 for all of it; nothing where either is not known. */
     static Optional<Double> used(Measure measure) {
-        return measure.isKnown() && measure.hasLimit() ? Optional.of(measure.getValue() / measure.getLimit())
+        return measure.isKnown() && measure.hasLimit()
+                ? Optional.of(measure.getValue() / measure.getLimit())
                 : Optional.empty();
     }
 }

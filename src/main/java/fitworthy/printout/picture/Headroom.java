@@ -61,13 +61,18 @@ final class Headroom {
         LIMITS.forEach((name, words) -> {
             Map<String, List<Measure>> bySubject = new LinkedHashMap<>();
             cases.forEach(facts -> facts.all(name).forEach(measure -> bySubject
-                    .computeIfAbsent(measure.getSubject(), subject -> new ArrayList<>()).add(measure)));
+                    .computeIfAbsent(measure.getSubject(), subject -> new ArrayList<>())
+                    .add(measure)));
             bySubject.forEach((subject, measures) -> limits.add(new Limit(
                     words.isEmpty() ? Words.capital(subject) : words.endsWith(", ") ? words + subject : words,
                     shown(measures))));
         });
-        double largest = limits.stream().flatMap(limit -> limit.measures.stream())
-                .flatMap(measure -> Facts.used(measure).stream()).mapToDouble(Double::doubleValue).max().orElse(1);
+        double largest = limits.stream()
+                .flatMap(limit -> limit.measures.stream())
+                .flatMap(measure -> Facts.used(measure).stream())
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(1);
         most = Math.min(MOST, Math.max(1.2, Math.ceil(largest * 10 + 0.5) / 10));
     }
 
@@ -78,8 +83,11 @@ final class Headroom {
         if (byCase.size() <= MOST_CASES) {
             return List.copyOf(byCase.values());
         }
-        return byCase.values().stream().sorted(Comparator.comparingDouble((Measure measure) ->
-                -Facts.used(measure).orElse(Double.MAX_VALUE))).limit(MOST_CASES).toList();
+        return byCase.values().stream()
+                .sorted(Comparator.comparingDouble(
+                        (Measure measure) -> -Facts.used(measure).orElse(Double.MAX_VALUE)))
+                .limit(MOST_CASES)
+                .toList();
     }
 
     private Picture picture() {
@@ -94,8 +102,12 @@ final class Headroom {
         svg.text(Svg.SMALL, Anchor.MIDDLE, at(1), 9, "limit");
         svg.line("limit", Pen.HAIR, at(1), 11, at(1), y - 5);
         if (cases > MOST_CASES) {
-            svg.text(Svg.SMALL, Anchor.START, MARGIN, y + 5, "Of " + cases + " load cases, for each limit the "
-                    + MOST_CASES + " that use most of it.");
+            svg.text(
+                    Svg.SMALL,
+                    Anchor.START,
+                    MARGIN,
+                    y + 5,
+                    "Of " + cases + " load cases, for each limit the " + MOST_CASES + " that use most of it.");
             y += 10;
         }
         svg.text(Svg.SMALL, Anchor.START, BARS, 9, "0 %");
@@ -108,9 +120,11 @@ final class Headroom {
 
     private double limit(int number, Limit limit, double top) {
         Measure first = limit.measures.get(0);
-        boolean alone = limit.measures.size() == 1 && (cases == 1 || first.getLoadCase().isEmpty());
+        boolean alone =
+                limit.measures.size() == 1 && (cases == 1 || first.getLoadCase().isEmpty());
         double height = Math.max(limit.measures.size() * ROW, alone ? ROW : 23);
-        String rating = Double.isNaN(first.getLimit()) ? "limit not known"
+        String rating = Double.isNaN(first.getLimit())
+                ? "limit not known"
                 : "limit " + Wording.quantity(first.getLimit(), first.kind());
         double room = alone ? BARS - 12 - Lettering.width(rating, Svg.SMALL) : CASES - 4;
         svg.bold(Svg.NORMAL, Anchor.START, MARGIN, top + 9, Lettering.fitted(limit.name, Svg.NORMAL, room - MARGIN));
@@ -123,15 +137,28 @@ final class Headroom {
         for (int i = 0; i < limit.measures.size(); i++) {
             Measure measure = limit.measures.get(i);
             if (cases > 1 && !measure.getLoadCase().isEmpty()) {
-                svg.text(Svg.SMALL, Anchor.END, BARS - 4, y + BAR, Lettering.fitted(measure.getLoadCase(), Svg.SMALL,
-                        BARS - 4 - CASES));
+                svg.text(
+                        Svg.SMALL,
+                        Anchor.END,
+                        BARS - 4,
+                        y + BAR,
+                        Lettering.fitted(measure.getLoadCase(), Svg.SMALL, BARS - 4 - CASES));
             }
             String part = "limit-" + number + "-" + (i + 1);
             Bar.draw(svg, part, measure, BARS, y + 1, BARS_WIDTH, BAR, most);
             boolean over = measure.isKnown() && measure.getHeadroom() < 0;
-            String share = Facts.used(measure).map(used -> Wording.number(used, "%", 0) + " %").orElse("?");
+            String share = Facts.used(measure)
+                    .map(used -> Wording.number(used, "%", 0) + " %")
+                    .orElse("?");
             svg.text(part + "-share", Svg.SMALL, Anchor.END, over, Svg.BLACK, SHARES, y + BAR, share);
-            svg.text(part + "-left", Svg.SMALL, Anchor.END, over, Svg.BLACK, Svg.WIDTH - MARGIN, y + BAR,
+            svg.text(
+                    part + "-left",
+                    Svg.SMALL,
+                    Anchor.END,
+                    over,
+                    Svg.BLACK,
+                    Svg.WIDTH - MARGIN,
+                    y + BAR,
                     Bar.left(measure));
             y += ROW;
         }
@@ -139,16 +166,20 @@ final class Headroom {
     }
 
     private String description() {
-        StringBuilder text = new StringBuilder(cases <= MOST_CASES ? "How much of each limit is used."
-                : "How much of each limit is used, in the " + MOST_CASES + " of " + cases
-                + " load cases that use most of it.");
+        StringBuilder text = new StringBuilder(
+                cases <= MOST_CASES
+                        ? "How much of each limit is used."
+                        : "How much of each limit is used, in the " + MOST_CASES + " of " + cases
+                                + " load cases that use most of it.");
         for (Limit limit : limits) {
             text.append(' ').append(Lettering.named(limit.name)).append(": ");
             for (int i = 0; i < limit.measures.size(); i++) {
                 Measure measure = limit.measures.get(i);
                 text.append(i == 0 ? "" : "; ")
                         .append(measure.getLoadCase().isEmpty() ? "" : Lettering.named(measure.getLoadCase()) + " ")
-                        .append(Facts.used(measure).map(used -> Wording.number(used, "%", 0) + " %, ").orElse(""))
+                        .append(Facts.used(measure)
+                                .map(used -> Wording.number(used, "%", 0) + " %, ")
+                                .orElse(""))
                         .append(Bar.words(measure));
             }
             text.append('.');

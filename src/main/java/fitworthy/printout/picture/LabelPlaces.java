@@ -15,7 +15,9 @@ final class LabelPlaces {
     /** A rectangle by its left upper corner. */
     record Box(double x, double y, double width, double height) {
         boolean overlaps(Box other, double gap) {
-            return x < other.x + other.width + gap && other.x < x + width + gap && y < other.y + other.height + gap
+            return x < other.x + other.width + gap
+                    && other.x < x + width + gap
+                    && y < other.y + other.height + gap
                     && other.y < y + height + gap;
         }
 
@@ -75,8 +77,11 @@ final class LabelPlaces {
             for (int i = 0; i < DIRECTIONS; i++) {
                 // Up first, then alternately to both sides.
                 double turn = Math.PI * 2 / DIRECTIONS * ((i + 1) / 2) * (i % 2 == 0 ? 1 : -1);
-                Box box = new Box(x + Math.sin(turn) * (away + width / 4) - width / 2,
-                        y - Math.cos(turn) * away - height / 2, width, height);
+                Box box = new Box(
+                        x + Math.sin(turn) * (away + width / 4) - width / 2,
+                        y - Math.cos(turn) * away - height / 2,
+                        width,
+                        height);
                 if (free(box) && (!uncrossed || clear(new Leader(x, y, box.middleX(), box.middleY()), box))) {
                     return Optional.of(box);
                 }
@@ -86,7 +91,9 @@ final class LabelPlaces {
     }
 
     private boolean free(Box box) {
-        return box.x >= page.x && box.y >= page.y && box.x + box.width <= page.x + page.width
+        return box.x >= page.x
+                && box.y >= page.y
+                && box.x + box.width <= page.x + page.width
                 && box.y + box.height <= page.y + page.height
                 && taken.stream().noneMatch(each -> each.overlaps(box, GAP));
     }

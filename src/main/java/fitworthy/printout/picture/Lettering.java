@@ -7,6 +7,7 @@ final class Lettering {
 
     /** Marks set on one letter; more of them would climb into the lines above and below. */
     private static final int MOST_MARKS = 2;
+
     private static final String CUT = "...";
 
     private Lettering() {}
@@ -44,14 +45,18 @@ final class Lettering {
     static String clean(String text) {
         StringBuilder clean = new StringBuilder();
         int marks = 0;
-        for (int letter : Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().toArray()) {
+        for (int letter :
+                Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().toArray()) {
             int type = Character.getType(letter);
-            boolean turns = letter == 0x061C || letter == 0x200E || letter == 0x200F || letter >= 0x202A && letter
-                    <= 0x202E
+            boolean turns = letter == 0x061C
+                    || letter == 0x200E
+                    || letter == 0x200F
+                    || letter >= 0x202A && letter <= 0x202E
                     || letter >= 0x2066 && letter <= 0x2069;
             marks = mark(letter) ? marks + 1 : 0;
-            if (type == Character.CONTROL || type == Character.LINE_SEPARATOR || type
-                    == Character.PARAGRAPH_SEPARATOR) {
+            if (type == Character.CONTROL
+                    || type == Character.LINE_SEPARATOR
+                    || type == Character.PARAGRAPH_SEPARATOR) {
                 clean.append(' ');
             } else if (!turns && marks <= MOST_MARKS && type != Character.SURROGATE && (letter & 0xFFFE) != 0xFFFE) {
                 clean.appendCodePoint(letter);

@@ -47,6 +47,7 @@ final class MirrorView {
     private final double eyeX;
     /** How far beyond the side the road is drawn. */
     private final double beyond;
+
     private final double far;
     private final double from;
     private final double scale;
@@ -56,15 +57,25 @@ final class MirrorView {
 
     /** For the load case in which least is seen. */
     static Optional<Picture> of(List<Facts> cases) {
-        return cases.stream().filter(facts -> facts.loading().plan().wheelbase().known()
-                && facts.all("mirrors.past-trailer").stream().anyMatch(Measure::isKnown))
-                .min(Comparator.comparingDouble(MirrorView::least)).map(facts -> new MirrorView(facts).picture());
+        return cases.stream()
+                .filter(facts -> facts.loading().plan().wheelbase().known()
+                        && facts.all("mirrors.past-trailer").stream().anyMatch(Measure::isKnown))
+                .min(Comparator.comparingDouble(MirrorView::least))
+                .map(facts -> new MirrorView(facts).picture());
     }
 
     private static double least(Facts facts) {
-        return Stream.concat(facts.all("mirrors.far-field").stream().filter(Measure::isKnown).map(Measure::getValue),
-                facts.all("mirrors.past-trailer").stream().filter(Measure::isKnown).map(Measure::getExcess)
-                        .filter(beyond -> beyond <= 0)).mapToDouble(Double::doubleValue).min().orElse(Double.MAX_VALUE);
+        return Stream.concat(
+                        facts.all("mirrors.far-field").stream()
+                                .filter(Measure::isKnown)
+                                .map(Measure::getValue),
+                        facts.all("mirrors.past-trailer").stream()
+                                .filter(Measure::isKnown)
+                                .map(Measure::getExcess)
+                                .filter(beyond -> beyond <= 0))
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElse(Double.MAX_VALUE);
     }
 
     private MirrorView(Facts facts) {
@@ -81,10 +92,15 @@ final class MirrorView {
         farDistance = facts.practice("mirrors.far-distance");
         eyeX = plan.vehicle().view().eye().x().or(Figure.of(wheelbase / 2)).value();
         double behind = end.or(Figure.of(wheelbase * 3)).value();
-        far = farDistance.map(distance -> eyeX + distance.value()).filter(x -> x > behind).orElse(behind + 3);
+        far = farDistance
+                .map(distance -> eyeX + distance.value())
+                .filter(x -> x > behind)
+                .orElse(behind + 3);
         from = -wheelbase * 0.3;
         double asked = farWidth.map(Practice::value).orElse(2.0);
-        double seen = facts.all("mirrors.far-field").stream().mapToDouble(Measure::getValue).filter(Double::isFinite)
+        double seen = facts.all("mirrors.far-field").stream()
+                .mapToDouble(Measure::getValue)
+                .filter(Double::isFinite)
                 .max()
                 .orElse(0);
         beyond = Math.max(asked, Math.min(seen, MOST * asked));
@@ -102,18 +118,20 @@ final class MirrorView {
     }
 
     private Picture picture() {
-        words.append("From above, to scale, loaded as \"").append(Lettering.named(facts.loadCase()))
+        words.append("From above, to scale, loaded as \"")
+                .append(Lettering.named(facts.loadCase()))
                 .append("\", on a straight and level road. ");
         hidden();
         Details.Mirrors mirrors = facts.loading().mirrors();
-        List<Side> sides = List.of(new Side("right mirror", -1, mirrors.right()),
-                new Side("left mirror", 1, mirrors.left()));
+        List<Side> sides =
+                List.of(new Side("right mirror", -1, mirrors.right()), new Side("left mirror", 1, mirrors.left()));
         train();
         sides.forEach(this::field);
         double below = 2 * middle - TEXTS + 10;
         told(sides.get(0), 10);
         told(sides.get(1), below);
-        return svg.picture("What the mirrors show past the trailer", words.toString().strip(), below + TEXTS - 14);
+        return svg.picture(
+                "What the mirrors show past the trailer", words.toString().strip(), below + TEXTS - 14);
     }
 
     /** The road straight behind the trailer, which no outside mirror shows. */
@@ -129,13 +147,25 @@ final class MirrorView {
     }
 
     private void train() {
-        body("vehicle", Pen.SKETCH, from, plan.wheelbase().plus(facts.loading().rearOverhang())
-                .or(Figure.of(wheelbase * 1.3))
-                .value(), plan.vehicle().size().bodyWidth().or(widest).value(), Svg.WHITE);
+        body(
+                "vehicle",
+                Pen.SKETCH,
+                from,
+                plan.wheelbase()
+                        .plus(facts.loading().rearOverhang())
+                        .or(Figure.of(wheelbase * 1.3))
+                        .value(),
+                plan.vehicle().size().bodyWidth().or(widest).value(),
+                Svg.WHITE);
         for (Fitment fitment : facts.loading().bodies()) {
             Details.Body load = (Details.Body) fitment.details();
             if (load.front().known() && load.length().known() && load.width().known()) {
-                body("", Pen.LINE, load.front().value(), load.front().plus(load.length()).value(), load.width().value(),
+                body(
+                        "",
+                        Pen.LINE,
+                        load.front().value(),
+                        load.front().plus(load.length()).value(),
+                        load.width().value(),
                         Svg.WHITE);
             }
         }
@@ -144,9 +174,22 @@ final class MirrorView {
         double rear = end.or(Figure.of(front + wheelbase)).value();
         double width = trailer.width().or(Figure.of(2 * half)).value();
         boolean known = coupling.known() && trailer.drawbar().known();
-        svg.lines("", known ? Pen.LINE : Pen.DASHED, "none", x(front), y(width / 4, 1), x(ball), middle, x(front),
+        svg.lines(
+                "",
+                known ? Pen.LINE : Pen.DASHED,
+                "none",
+                x(front),
+                y(width / 4, 1),
+                x(ball),
+                middle,
+                x(front),
                 y(width / 4, -1));
-        body("trailer", known && end.known() && trailer.width().known() ? Pen.LINE : Pen.DASHED, front, rear, width,
+        body(
+                "trailer",
+                known && end.known() && trailer.width().known() ? Pen.LINE : Pen.DASHED,
+                front,
+                rear,
+                width,
                 Svg.PALE);
         svg.circle("ball", coupling.known() ? Pen.LINE : Pen.DASHED, Svg.WHITE, x(ball), middle, 1.5);
         String name = Lettering.fitted(trailer.name(), Svg.SMALL, (rear - front) * scale - 4);
@@ -177,7 +220,12 @@ final class MirrorView {
             svg.text(Svg.LARGE, Anchor.END, x(far) - 8, inner + side.down() * 10 + 4, "?");
         } else if (blind) {
             double hit = firstHit(mirror.reach().value());
-            svg.line(part + "-line", Pen.LINE, glassX, y(mirror.reach().value(), side.down()), x(hit),
+            svg.line(
+                    part + "-line",
+                    Pen.LINE,
+                    glassX,
+                    y(mirror.reach().value(), side.down()),
+                    x(hit),
                     y(mirror.reach().value(), side.down()));
             gauge(part + "-far", "mirrors.far-width", farDistance, 0, side);
         } else {
@@ -187,11 +235,21 @@ final class MirrorView {
         if (mirror.reach().known()) {
             Figure eyeY = plan.vehicle().view().eye().y();
             if (eyeY.known()) {
-                svg.line(Pen.HAIR, x(eyeX), y(eyeY.value(), 1), glassX, y(mirror.reach().value(), side.down()));
+                svg.line(
+                        Pen.HAIR,
+                        x(eyeX),
+                        y(eyeY.value(), 1),
+                        glassX,
+                        y(mirror.reach().value(), side.down()));
             }
             double width = mirror.glass().or(Figure.of(0.15)).value();
-            svg.line(part + "-glass", mirror.x().known() && mirror.glass().known() ? Pen.BOLD : Pen.DASHED, glassX,
-                    y(mirror.reach().value() - width, side.down()), glassX, y(mirror.reach().value(), side.down()));
+            svg.line(
+                    part + "-glass",
+                    mirror.x().known() && mirror.glass().known() ? Pen.BOLD : Pen.DASHED,
+                    glassX,
+                    y(mirror.reach().value() - width, side.down()),
+                    glassX,
+                    y(mirror.reach().value(), side.down()));
         }
     }
 
@@ -205,9 +263,11 @@ final class MirrorView {
         double reach = mirror.reach().value() - half;
         double start = mirror.x().value();
         double startWidth = reach;
-        List<Double> outline = new ArrayList<>(List.of(glassX,
-                y(Math.max(half, mirror.reach().minus(mirror.glass()).value()),
-                side.down()), x(far), y(half, side.down())));
+        List<Double> outline = new ArrayList<>(List.of(
+                glassX,
+                y(Math.max(half, mirror.reach().minus(mirror.glass()).value()), side.down()),
+                x(far),
+                y(half, side.down())));
         List<Double> edge = new ArrayList<>(List.of(glassX, y(half + reach, side.down())));
         if (near.isPresent() && nearDistance.isPresent()) {
             start = eyeX + nearDistance.get().value();
@@ -215,7 +275,8 @@ final class MirrorView {
             edge.addAll(List.of(x(start), y(half + Math.min(startWidth, beyond), side.down())));
         }
         if (width > beyond && startWidth < beyond) {
-            edge.addAll(List.of(x(start + (far - start) * (beyond - startWidth) / (width - startWidth)),
+            edge.addAll(List.of(
+                    x(start + (far - start) * (beyond - startWidth) / (width - startWidth)),
                     y(half + beyond, side.down())));
         }
         edge.addAll(List.of(x(far), y(half + Math.min(width, beyond), side.down())));
@@ -237,10 +298,15 @@ final class MirrorView {
 
     /** Where a line straight back from the glass meets the load or the trailer. */
     private double firstHit(double reach) {
-        double trailerFront = coupling.plus(trailer.drawbar()).or(Figure.of(wheelbase * 1.5)).value();
-        return facts.loading().bodies().stream().map(fitment -> (Details.Body) fitment.details())
-                .filter(load -> load.width().value() / 2 >= reach && load.front().known())
-                .mapToDouble(load -> load.front().value()).min().orElse(trailerFront);
+        double trailerFront =
+                coupling.plus(trailer.drawbar()).or(Figure.of(wheelbase * 1.5)).value();
+        return facts.loading().bodies().stream()
+                .map(fitment -> (Details.Body) fitment.details())
+                .filter(load ->
+                        load.width().value() / 2 >= reach && load.front().known())
+                .mapToDouble(load -> load.front().value())
+                .min()
+                .orElse(trailerFront);
     }
 
     /** Across the road: grey what is seen, hatched what is missing of the width asked for. */
@@ -255,8 +321,13 @@ final class MirrorView {
             strip(part + "-unseen", x, seen, asked, side, false);
         }
         if (seen > asked) {
-            svg.line(part + "-more", Pen.LINE, x, y(half + asked, side.down()), x, y(half + Math.min(seen, beyond),
-                    side.down()));
+            svg.line(
+                    part + "-more",
+                    Pen.LINE,
+                    x,
+                    y(half + asked, side.down()),
+                    x,
+                    y(half + Math.min(seen, beyond), side.down()));
         }
     }
 
@@ -276,7 +347,8 @@ final class MirrorView {
     private void told(Side side, double top) {
         Measure past = facts.one("mirrors.past-trailer", side.name()).orElseThrow();
         String name = Words.capital(side.name());
-        String where = !past.isKnown() ? "reach or width of the trailer not known"
+        String where = !past.isKnown()
+                ? "reach or width of the trailer not known"
                 : "glass out to " + Wording.quantity(past.getValue(), past.kind()) + ", side of the trailer at "
                         + Wording.quantity(past.getLimit(), past.kind())
                         + (past.getExcess() > 0 ? "" : ": sees nothing past it");
@@ -291,12 +363,22 @@ final class MirrorView {
             if (field.isPresent()) {
                 String line = distance.map(Wording::value).orElse("far") + " behind the eye: "
                         + (field.get().isKnown() ? Wording.value(field.get()) : "?") + " of road seen"
-                        + asked.map(each -> ", " + Wording.value(each) + " asked for").orElse("");
-                boolean tooLittle = field.get().isKnown() && asked.isPresent() && field.get().getValue()
-                        < asked.get().value();
-                svg.text("", Svg.NORMAL, Anchor.START, tooLittle, Svg.BLACK, MARGIN + 70, y,
+                        + asked.map(each -> ", " + Wording.value(each) + " asked for")
+                                .orElse("");
+                boolean tooLittle = field.get().isKnown()
+                        && asked.isPresent()
+                        && field.get().getValue() < asked.get().value();
+                svg.text(
+                        "",
+                        Svg.NORMAL,
+                        Anchor.START,
+                        tooLittle,
+                        Svg.BLACK,
+                        MARGIN + 70,
+                        y,
                         line + (tooLittle ? ": TOO LITTLE" : ""));
-                words.append("; ").append(line.replace("?", "an amount not known"))
+                words.append("; ")
+                        .append(line.replace("?", "an amount not known"))
                         .append(tooLittle ? ", too little" : "");
                 y += 12;
             }

@@ -32,6 +32,7 @@ final class SideView {
     private static final double TOP = 24;
     /** Room for the drawing above the ground. */
     private static final double HIGHEST = 250;
+
     private static final double LARGEST_MARK = 21;
     private static final int COLUMNS = 3;
     private static final double ROW = 10.5;
@@ -46,6 +47,7 @@ final class SideView {
     private final Figure wheel;
     /** Height of a wheel's centre; a guess where the sheet does not give it, and then drawn as one. */
     private final double radius;
+
     private final double front;
     private final Figure rear;
     private final Figure ball;
@@ -55,18 +57,25 @@ final class SideView {
     private final List<Mark> marks = new ArrayList<>();
     /** Where black lines stand that no label is to be put on. */
     private final List<Double> upright = new ArrayList<>();
+
     private final Svg svg = new Svg(ID);
 
     /** Nothing where the wheelbase is not known, since every place counts from an axle. */
     static Optional<Picture> of(List<Facts> cases) {
-        return cases.stream().filter(facts -> facts.loading().plan().wheelbase().known())
-                .max(Comparator.comparingDouble(SideView::most)).map(facts -> new SideView(facts).picture());
+        return cases.stream()
+                .filter(facts -> facts.loading().plan().wheelbase().known())
+                .max(Comparator.comparingDouble(SideView::most))
+                .map(facts -> new SideView(facts).picture());
     }
 
     /** The largest share of a limit that a load case uses. */
     private static double most(Facts facts) {
-        return Stream.of("mass.loaded", "mass.axle").flatMap(name -> facts.all(name).stream())
-                .flatMap(measure -> Facts.used(measure).stream()).mapToDouble(Double::doubleValue).max().orElse(0);
+        return Stream.of("mass.loaded", "mass.axle")
+                .flatMap(name -> facts.all(name).stream())
+                .flatMap(measure -> Facts.used(measure).stream())
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(0);
     }
 
     private SideView(Facts facts) {
@@ -76,26 +85,42 @@ final class SideView {
         wheelbase = plan.wheelbase().value();
         wheel = plan.tyreDiameter().times(0.5);
         radius = wheel.or(Figure.of(wheelbase * 0.13)).value();
-        Figure bar = carried(Details.Bar.class).map(Details.Bar::ahead).filter(Figure::known).findFirst()
+        Figure bar = carried(Details.Bar.class)
+                .map(Details.Bar::ahead)
+                .filter(Figure::known)
+                .findFirst()
                 .orElse(Figure.of(wheelbase * 0.29));
         front = -bar.value();
         rear = plan.wheelbase().plus(loading.rearOverhang());
         ball = plan.wheelbase().plus(plan.ballOverhang());
-        List<PointMass> masses = loading.masses().stream().filter(each -> each.mass().value() != 0).toList();
-        double[] across = Stream.concat(Stream.of(front, rear.value(), ball.value(), wheelbase * 1.3),
-                masses.stream().map(each -> each.at().x().value())).mapToDouble(Double::doubleValue)
-                .filter(Double::isFinite).toArray();
-        double highest = Stream.concat(Stream.of(roof()), masses.stream().map(each -> each.at().z().value()))
-                .mapToDouble(Double::doubleValue).filter(Double::isFinite).max().orElseThrow();
+        List<PointMass> masses = loading.masses().stream()
+                .filter(each -> each.mass().value() != 0)
+                .toList();
+        double[] across = Stream.concat(
+                        Stream.of(front, rear.value(), ball.value(), wheelbase * 1.3),
+                        masses.stream().map(each -> each.at().x().value()))
+                .mapToDouble(Double::doubleValue)
+                .filter(Double::isFinite)
+                .toArray();
+        double highest = Stream.concat(
+                        Stream.of(roof()),
+                        masses.stream().map(each -> each.at().z().value()))
+                .mapToDouble(Double::doubleValue)
+                .filter(Double::isFinite)
+                .max()
+                .orElseThrow();
         left = Arrays.stream(across).min().orElseThrow();
-        scale = Math.min((Svg.WIDTH - 2 * MARGIN) / (Arrays.stream(across).max().orElseThrow() - left),
-                HIGHEST / highest);
+        scale = Math.min(
+                (Svg.WIDTH - 2 * MARGIN) / (Arrays.stream(across).max().orElseThrow() - left), HIGHEST / highest);
         ground = TOP + 12 + highest * scale;
         number(masses);
     }
 
     private <D extends Details> Stream<D> carried(Class<D> type) {
-        return plan.sheet().fitments().stream().filter(loading::carries).map(Fitment::details).filter(type::isInstance)
+        return plan.sheet().fitments().stream()
+                .filter(loading::carries)
+                .map(Fitment::details)
+                .filter(type::isInstance)
                 .map(type::cast);
     }
 
@@ -109,16 +134,21 @@ final class SideView {
 
     /** Numbers the masses from front to rear, those at one place together, those without a place last. */
     private void number(List<PointMass> masses) {
-        double largest = masses.stream().mapToDouble(each -> Math.abs(each.mass().value())).filter(Double::isFinite)
+        double largest = masses.stream()
+                .mapToDouble(each -> Math.abs(each.mass().value()))
+                .filter(Double::isFinite)
                 .max()
                 .orElse(1);
-        List<PointMass> ordered = masses.stream().sorted(Comparator
-                .comparing((PointMass each) -> !placed(each))
-                .thenComparingDouble(each -> each.at().x().value())
-                .thenComparingDouble(each -> each.at().z().value())).toList();
+        List<PointMass> ordered = masses.stream()
+                .sorted(Comparator.comparing((PointMass each) -> !placed(each))
+                        .thenComparingDouble(each -> each.at().x().value())
+                        .thenComparingDouble(each -> each.at().z().value()))
+                .toList();
         int unplaced = 0;
         for (PointMass each : ordered) {
-            double size = each.mass().known() ? LARGEST_MARK * Math.sqrt(Math.abs(each.mass().value()) / largest) : 4;
+            double size = each.mass().known()
+                    ? LARGEST_MARK * Math.sqrt(Math.abs(each.mass().value()) / largest)
+                    : 4;
             double x = placed(each) ? x(each.at().x().value()) : Svg.WIDTH - MARGIN - 4 - 22 * unplaced++;
             double z = each.at().z().known() ? each.at().z().value() : radius;
             marks.add(new Mark(marks.size() + 1, each, x, placed(each) ? y(z) : TOP, size, placed(each)));
@@ -150,20 +180,49 @@ final class SideView {
     private void outline() {
         double floor = radius * 1.35;
         double end = rear.or(Figure.of(wheelbase * 1.3)).value();
-        double cab = loading.bodies().stream().map(each -> ((Details.Body) each.details()).front())
-                .filter(Figure::known)
-                .mapToDouble(Figure::value).min().orElse(end + 0.06) - 0.06;
+        double cab = loading.bodies().stream()
+                        .map(each -> ((Details.Body) each.details()).front())
+                        .filter(Figure::known)
+                        .mapToDouble(Figure::value)
+                        .min()
+                        .orElse(end + 0.06)
+                - 0.06;
         cab = Math.max(cab, wheelbase * 0.5);
-        svg.lines("", Pen.SKETCH, "none", x(front), y(floor), x(front), y(radius * 2.5), x(front + 0.08),
+        svg.lines(
+                "",
+                Pen.SKETCH,
+                "none",
+                x(front),
+                y(floor),
+                x(front),
+                y(radius * 2.5),
+                x(front + 0.08),
                 y(radius * 2.75),
-                x(wheelbase * 0.2), y(radius * 3), x(wheelbase * 0.36), y(roof()), x(cab), y(roof()), x(cab), y(floor));
+                x(wheelbase * 0.2),
+                y(radius * 3),
+                x(wheelbase * 0.36),
+                y(roof()),
+                x(cab),
+                y(roof()),
+                x(cab),
+                y(floor));
         svg.lines("", Pen.SKETCH, "none", x(front), y(floor), x(end), y(floor));
-        svg.line("ground", Pen.LINE, x(left) - 8, ground,
-                x(Math.max(end, ball.or(rear).or(Figure.of(end)).value())) + 8, ground);
+        svg.line(
+                "ground",
+                Pen.LINE,
+                x(left) - 8,
+                ground,
+                x(Math.max(end, ball.or(rear).or(Figure.of(end)).value())) + 8,
+                ground);
         for (boolean atRear : List.of(false, true)) {
             double centre = atRear ? wheelbase : 0;
-            svg.circle(atRear ? "wheel-rear" : "wheel-front", wheel.known() ? Pen.LINE : Pen.DASHED, Svg.WHITE,
-                    x(centre), y(radius), radius * scale);
+            svg.circle(
+                    atRear ? "wheel-rear" : "wheel-front",
+                    wheel.known() ? Pen.LINE : Pen.DASHED,
+                    Svg.WHITE,
+                    x(centre),
+                    y(radius),
+                    radius * scale);
             svg.circle("", Pen.SKETCH, "none", x(centre), y(radius), radius * scale * 0.55);
         }
     }
@@ -174,15 +233,24 @@ final class SideView {
         int number = 0;
         for (Fitment fitment : loading.bodies()) {
             Details.Body body = (Details.Body) fitment.details();
-            double middle = fitment.at().map(each -> each.z().value()).filter(Double::isFinite).orElse(radius * 2.2);
+            double middle = fitment.at()
+                    .map(each -> each.z().value())
+                    .filter(Double::isFinite)
+                    .orElse(radius * 2.2);
             boolean tray = fitment.kind() == Fitment.Kind.TRAY;
             double bottom = tray ? middle - 0.06 : Double.isNaN(top) ? middle - 0.45 : Math.min(top, middle - 0.2);
             double height = tray ? 0.12 : 2 * (middle - bottom);
             boolean known = body.front().known() && body.length().known();
             double start = body.front().or(Figure.of(wheelbase * 0.65)).value();
             double length = body.length().or(Figure.of(wheelbase * 0.6)).value();
-            svg.box("body-" + ++number, known ? Pen.LINE : Pen.DASHED, "none", x(start), y(bottom + height),
-                    length * scale, height * scale);
+            svg.box(
+                    "body-" + ++number,
+                    known ? Pen.LINE : Pen.DASHED,
+                    "none",
+                    x(start),
+                    y(bottom + height),
+                    length * scale,
+                    height * scale);
             upright.addAll(List.of(x(start), x(start + length)));
             top = tray ? bottom + height : top;
         }
@@ -192,14 +260,32 @@ final class SideView {
         carried(Details.Bar.class).filter(bar -> bar.ahead().known()).limit(1).forEach(bar -> {
             upright.add(x(front));
             double lowest = bar.lowest().or(Figure.of(radius)).value();
-            svg.lines("bar", bar.lowest().known() ? Pen.BOLD : Pen.DASHED, "none", x(front + 0.12), y(lowest), x(front),
-                    y(lowest), x(front), y(Math.max(lowest + 0.1, radius * 2.75)));
+            svg.lines(
+                    "bar",
+                    bar.lowest().known() ? Pen.BOLD : Pen.DASHED,
+                    "none",
+                    x(front + 0.12),
+                    y(lowest),
+                    x(front),
+                    y(lowest),
+                    x(front),
+                    y(Math.max(lowest + 0.1, radius * 2.75)));
         });
         if (ball.known()) {
             double height = plan.ballHeight().or(Figure.of(radius)).value();
-            svg.line("", Pen.SKETCH, x(Math.min(ball.value(), rear.or(ball).value())), y(height), x(ball.value()),
+            svg.line(
+                    "",
+                    Pen.SKETCH,
+                    x(Math.min(ball.value(), rear.or(ball).value())),
+                    y(height),
+                    x(ball.value()),
                     y(height));
-            svg.circle("ball", plan.ballHeight().known() ? Pen.LINE : Pen.DASHED, Svg.WHITE, x(ball.value()), y(height),
+            svg.circle(
+                    "ball",
+                    plan.ballHeight().known() ? Pen.LINE : Pen.DASHED,
+                    Svg.WHITE,
+                    x(ball.value()),
+                    y(height),
                     2.5);
         }
     }
@@ -233,7 +319,9 @@ final class SideView {
     }
 
     private void marks() {
-        marks.stream().sorted(Comparator.comparingDouble((Mark mark) -> -mark.radius())).forEach(this::mark);
+        marks.stream()
+                .sorted(Comparator.comparingDouble((Mark mark) -> -mark.radius()))
+                .forEach(this::mark);
         LabelPlaces places = new LabelPlaces(new Box(2, TOP - 8, Svg.WIDTH - 4, ground - TOP + 6));
         AxleLoads axles = loading.axles();
         if (axles.cogX().known()) {
@@ -242,14 +330,21 @@ final class SideView {
             places.take(new Box(x, 0, 0, ground));
         }
         upright.forEach(x -> places.take(new Box(x, 0, 0, ground - radius * scale)));
-        marks.stream().filter(mark -> mark.mass().sort() != Sort.VEHICLE).forEach(mark -> places.take(new Box(
-                mark.x() - mark.radius() * 0.8, mark.y() - mark.radius() * 0.8, mark.radius() * 1.6,
-                mark.radius() * 1.6)));
-        marks.stream().filter(mark -> !mark.placed()).reduce((one, other) -> other)
+        marks.stream()
+                .filter(mark -> mark.mass().sort() != Sort.VEHICLE)
+                .forEach(mark -> places.take(new Box(
+                        mark.x() - mark.radius() * 0.8,
+                        mark.y() - mark.radius() * 0.8,
+                        mark.radius() * 1.6,
+                        mark.radius() * 1.6)));
+        marks.stream()
+                .filter(mark -> !mark.placed())
+                .reduce((one, other) -> other)
                 .ifPresent(last -> svg.text(Svg.SMALL, Anchor.END, last.x() - 20, TOP + 2.7, "place not known:"));
         List<Mark> place = new ArrayList<>();
         for (Mark mark : marks) {
-            if (!place.isEmpty() && (mark.x() != place.get(0).x() || mark.y() != place.get(0).y())) {
+            if (!place.isEmpty()
+                    && (mark.x() != place.get(0).x() || mark.y() != place.get(0).y())) {
                 label(place, places);
                 place.clear();
             }
@@ -263,12 +358,14 @@ final class SideView {
     private void mark(Mark mark) {
         Figure mass = mark.mass().mass();
         boolean known = mass.known() && mark.placed() && mark.mass().at().z().known();
-        String fill = !mass.known() || mass.value() < 0 ? "none" : switch (mark.mass().sort()) {
-            case VEHICLE, RESIDUAL -> Svg.PALE;
-            case FITMENT, TANK, REMOVED -> Svg.DARK;
-            case LIQUID, OCCUPANT, CARGO -> Svg.GREY;
-            case BALL -> Svg.BLACK;
-        };
+        String fill = !mass.known() || mass.value() < 0
+                ? "none"
+                : switch (mark.mass().sort()) {
+                    case VEHICLE, RESIDUAL -> Svg.PALE;
+                    case FITMENT, TANK, REMOVED -> Svg.DARK;
+                    case LIQUID, OCCUPANT, CARGO -> Svg.GREY;
+                    case BALL -> Svg.BLACK;
+                };
         boolean dark = fill.equals(Svg.DARK) || fill.equals(Svg.BLACK);
         Pen pen = !known ? Pen.DASHED : !dark ? Pen.LINE : mark.radius() > 3 ? Pen.EDGE : Pen.NONE;
         svg.circle("mass-" + mark.number(), pen, fill, mark.x(), mark.y(), mark.radius());
@@ -277,16 +374,18 @@ final class SideView {
     private void label(List<Mark> place, LabelPlaces places) {
         Mark first = place.get(0);
         int last = place.get(place.size() - 1).number();
-        String text = first.number() == last ? "" + last
-                : first.number() + (last == first.number() + 1 ? "," : "-") + last;
+        String text =
+                first.number() == last ? "" + last : first.number() + (last == first.number() + 1 ? "," : "-") + last;
         double radius = place.stream().mapToDouble(Mark::radius).max().orElseThrow();
         double width = Lettering.width(text, Svg.SMALL);
-        Box box = places.place(first.x(), first.y(), first.mass().sort() == Sort.VEHICLE ? radius * 0.5 : radius, width,
-                6.5);
+        Box box = places.place(
+                first.x(), first.y(), first.mass().sort() == Sort.VEHICLE ? radius * 0.5 : radius, width, 6.5);
         double reach = Math.hypot(box.middleX() - first.x(), box.middleY() - first.y());
         if (reach > radius + 7) {
             double back = Math.min(0.8, (3.5 + width / 4) / reach);
-            svg.line(Pen.HAIR, first.x() + (box.middleX() - first.x()) * radius / reach,
+            svg.line(
+                    Pen.HAIR,
+                    first.x() + (box.middleX() - first.x()) * radius / reach,
                     first.y() + (box.middleY() - first.y()) * radius / reach,
                     box.middleX() + (first.x() - box.middleX()) * back,
                     box.middleY() + (first.y() - box.middleY()) * back);
@@ -312,10 +411,15 @@ final class SideView {
         svg.circle("centre", pen, Svg.WHITE, x, y, 5.5);
         if (axles.cogZ().known()) {
             String radius = " A5.5 5.5 0 0 1 ";
-            svg.path("", Pen.NONE, Svg.BLACK, "M" + Svg.number(x) + " " + Svg.number(y) + " V" + Svg.number(y - 5.5)
-                    + radius
-                    + Svg.number(x + 5.5) + " " + Svg.number(y) + " Z M" + Svg.number(x) + " " + Svg.number(y) + " V"
-                    + Svg.number(y + 5.5) + radius + Svg.number(x - 5.5) + " " + Svg.number(y) + " Z");
+            svg.path(
+                    "",
+                    Pen.NONE,
+                    Svg.BLACK,
+                    "M" + Svg.number(x) + " " + Svg.number(y) + " V" + Svg.number(y - 5.5)
+                            + radius
+                            + Svg.number(x + 5.5) + " " + Svg.number(y) + " Z M" + Svg.number(x) + " " + Svg.number(y)
+                            + " V"
+                            + Svg.number(y + 5.5) + radius + Svg.number(x - 5.5) + " " + Svg.number(y) + " Z");
         }
         String text = "Centre of gravity: " + centreWords(axles);
         double half = Lettering.width(text, Svg.NORMAL) / 2;
@@ -333,8 +437,13 @@ final class SideView {
         double front = Math.min(Math.max(x(0), half + 4), Svg.WIDTH / 2 - 2 * half - 4);
         double rear = Math.max(Math.min(x(wheelbase), Svg.WIDTH - half - 4), Svg.WIDTH / 2 + 2 * half + 4);
         load("load-front", "Front axle", facts.one("mass.axle", "front axle").orElseThrow(), front, half, top);
-        load("load-total", "Whole vehicle (GVM)", facts.one("mass.loaded", "vehicle").orElseThrow(), (front + rear) / 2,
-                half, top);
+        load(
+                "load-total",
+                "Whole vehicle (GVM)",
+                facts.one("mass.loaded", "vehicle").orElseThrow(),
+                (front + rear) / 2,
+                half,
+                top);
         load("load-rear", "Rear axle", facts.one("mass.axle", "rear axle").orElseThrow(), rear, half, top);
         for (double axle : List.of(0.0, wheelbase)) {
             svg.line(Pen.BOLD, x(axle), top + 2, x(axle), ground + 4);
@@ -345,13 +454,24 @@ final class SideView {
 
     private void load(String part, String title, Measure measure, double middle, double half, double top) {
         svg.bold(Svg.LARGE, Anchor.MIDDLE, middle, top + 12, title);
-        svg.text(Svg.LARGE, Anchor.MIDDLE, middle, top + 25, quantity(measure, measure.getValue()) + " of "
-                + quantity(measure, measure.getLimit()));
+        svg.text(
+                Svg.LARGE,
+                Anchor.MIDDLE,
+                middle,
+                top + 25,
+                quantity(measure, measure.getValue()) + " of " + quantity(measure, measure.getLimit()));
         Bar.draw(svg, part, measure, middle - half + 6, top + 30, 2 * half - 12, 7, 1.25);
-        String left = Bar.left(measure) + (Bar.uncertain(measure) ? " +/- "
-                + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
-        svg.text("", Lettering.width(left, Svg.LARGE) > 2 * half ? Svg.NORMAL : Svg.LARGE, Anchor.MIDDLE,
-                measure.isKnown() && measure.getHeadroom() < 0, Svg.BLACK, middle, top + 50, left);
+        String left = Bar.left(measure)
+                + (Bar.uncertain(measure) ? " +/- " + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
+        svg.text(
+                "",
+                Lettering.width(left, Svg.LARGE) > 2 * half ? Svg.NORMAL : Svg.LARGE,
+                Anchor.MIDDLE,
+                measure.isKnown() && measure.getHeadroom() < 0,
+                Svg.BLACK,
+                middle,
+                top + 50,
+                left);
     }
 
     private static String quantity(Measure measure, double value) {
@@ -368,15 +488,28 @@ final class SideView {
         if (loading.towing()) {
             x = sample(x, y, 4, Pen.NONE, Svg.BLACK, "ball");
         }
-        double largest = marks.stream().filter(mark -> mark.mass().mass().known())
-                .max(Comparator.comparingDouble(Mark::radius)).map(mark -> Math.abs(mark.mass().mass().value()))
+        double largest = marks.stream()
+                .filter(mark -> mark.mass().mass().known())
+                .max(Comparator.comparingDouble(Mark::radius))
+                .map(mark -> Math.abs(mark.mass().mass().value()))
                 .orElse(1.0);
-        sample(x, y, LARGEST_MARK * Math.sqrt(Math.min(100, largest) / largest), Pen.LINE, Svg.WHITE,
+        sample(
+                x,
+                y,
+                LARGEST_MARK * Math.sqrt(Math.min(100, largest) / largest),
+                Pen.LINE,
+                Svg.WHITE,
                 "area of " + kilograms(Math.min(100, largest)));
         svg.line("metre", Pen.BOLD, MARGIN, y + 14, MARGIN + scale, y + 14);
-        svg.text(Svg.SMALL, Anchor.START, MARGIN + scale + 4, y + 17,
-                Lettering.fitted("1 m. Black lines and marks are to scale;"
-                + " the grey outline is a sketch.", Svg.SMALL, Svg.WIDTH - 2 * MARGIN - scale));
+        svg.text(
+                Svg.SMALL,
+                Anchor.START,
+                MARGIN + scale + 4,
+                y + 17,
+                Lettering.fitted(
+                        "1 m. Black lines and marks are to scale;" + " the grey outline is a sketch.",
+                        Svg.SMALL,
+                        Svg.WIDTH - 2 * MARGIN - scale));
         return y + 20;
     }
 
@@ -399,10 +532,24 @@ final class SideView {
             if (!sum) {
                 svg.text(Svg.SMALL, Anchor.END, x + 11, y, "" + marks.get(i).number());
             }
-            svg.text(sum ? "key-sum-name" : "", Svg.SMALL, Anchor.START, sum, Svg.BLACK, x + 15, y,
+            svg.text(
+                    sum ? "key-sum-name" : "",
+                    Svg.SMALL,
+                    Anchor.START,
+                    sum,
+                    Svg.BLACK,
+                    x + 15,
+                    y,
                     sum ? "sum" : Lettering.fitted(marks.get(i).mass().name(), Svg.SMALL, column - 15 - 10 - 34));
-            svg.text(sum ? "key-sum" : "key-" + marks.get(i).number(), Svg.SMALL, Anchor.END, sum, Svg.BLACK,
-                    x + column - 10, y, mass.known() ? kilograms(mass.value()) : "? kg");
+            svg.text(
+                    sum ? "key-sum" : "key-" + marks.get(i).number(),
+                    Svg.SMALL,
+                    Anchor.END,
+                    sum,
+                    Svg.BLACK,
+                    x + column - 10,
+                    y,
+                    mass.known() ? kilograms(mass.value()) : "? kg");
         }
         return top + 10 + rows * ROW;
     }
@@ -414,27 +561,47 @@ final class SideView {
 
     private String description() {
         StringBuilder text = new StringBuilder("The vehicle from its left side, to scale, loaded as \"")
-                .append(Lettering.named(facts.loadCase())).append("\". Wheelbase ")
+                .append(Lettering.named(facts.loadCase()))
+                .append("\". Wheelbase ")
                 .append(millimetres(plan.wheelbase()))
-                .append("; overhang behind the rear axle ").append(millimetres(loading.rearOverhang()));
+                .append("; overhang behind the rear axle ")
+                .append(millimetres(loading.rearOverhang()));
         if (ball.known() || loading.towing()) {
             text.append("; tow ball ").append(millimetres(plan.ballOverhang())).append(" behind the rear axle");
         }
         text.append(". ");
-        for (Measure each : List.of(facts.one("mass.axle", "front axle").orElseThrow(),
-                facts.one("mass.axle", "rear axle").orElseThrow(), facts.one("mass.loaded", "vehicle").orElseThrow())) {
-            text.append(each.getName().equals("mass.loaded") ? "Whole vehicle" : each.getSubject().substring(0, 1)
-                    .toUpperCase(Locale.ROOT) + each.getSubject().substring(1)).append(": ").append(Bar.words(each))
+        for (Measure each : List.of(
+                facts.one("mass.axle", "front axle").orElseThrow(),
+                facts.one("mass.axle", "rear axle").orElseThrow(),
+                facts.one("mass.loaded", "vehicle").orElseThrow())) {
+            text.append(
+                            each.getName().equals("mass.loaded")
+                                    ? "Whole vehicle"
+                                    : each.getSubject().substring(0, 1).toUpperCase(Locale.ROOT)
+                                            + each.getSubject().substring(1))
+                    .append(": ")
+                    .append(Bar.words(each))
                     .append(". ");
         }
         AxleLoads axles = loading.axles();
-        text.append("Centre of gravity ").append(axles.cogX().known() ? centreWords(axles) : "not known")
+        text.append("Centre of gravity ")
+                .append(axles.cogX().known() ? centreWords(axles) : "not known")
                 .append(". Masses from front to rear: ");
         for (Mark mark : marks) {
-            text.append(mark.number()).append(" ").append(Lettering.named(mark.mass().name())).append(" ")
-                    .append(mark.mass().mass().known() ? kilograms(mark.mass().mass().value()) : "mass not known")
-                    .append(mark.placed() ? " at " + Wording.number(mark.mass().at().x().value(), "mm", 0) + " mm"
-                            : ", place not known")
+            text.append(mark.number())
+                    .append(" ")
+                    .append(Lettering.named(mark.mass().name()))
+                    .append(" ")
+                    .append(
+                            mark.mass().mass().known()
+                                    ? kilograms(mark.mass().mass().value())
+                                    : "mass not known")
+                    .append(
+                            mark.placed()
+                                    ? " at "
+                                            + Wording.number(
+                                                    mark.mass().at().x().value(), "mm", 0) + " mm"
+                                    : ", place not known")
                     .append(mark.number() < marks.size() ? "; " : ".");
         }
         return text.toString();

@@ -19,6 +19,7 @@ final class Svg {
     static final double WIDTH = 480;
     /** Sizes of letters, in points on paper. */
     static final double SMALL = 8;
+
     static final double NORMAL = 9;
     static final double LARGE = 11.5;
 
@@ -30,9 +31,13 @@ final class Svg {
 
     /** Kinds of line. Dashed ones stand for what is not known. */
     enum Pen {
-        NONE("none", 0, ""), SKETCH("#8a8a8a", 0.8, ""), HAIR(BLACK, 0.4, ""), LINE(BLACK, 0.9, ""),
-                BOLD(BLACK, 1.8, ""),
-        EDGE(WHITE, 0.6, ""), DASHED(BLACK, 0.9, "3 2");
+        NONE("none", 0, ""),
+        SKETCH("#8a8a8a", 0.8, ""),
+        HAIR(BLACK, 0.4, ""),
+        LINE(BLACK, 0.9, ""),
+        BOLD(BLACK, 1.8, ""),
+        EDGE(WHITE, 0.6, ""),
+        DASHED(BLACK, 0.9, "3 2");
 
         private final String colour;
         private final double width;
@@ -46,7 +51,11 @@ final class Svg {
     }
 
     /** Which end of a text stands at its place. */
-    enum Anchor { START, MIDDLE, END }
+    enum Anchor {
+        START,
+        MIDDLE,
+        END
+    }
 
     private record Shape(String name, List<String> attributes, String text) {}
 
@@ -82,7 +91,10 @@ final class Svg {
     void lines(String part, Pen pen, String fill, double... points) {
         StringBuilder data = new StringBuilder();
         for (int i = 0; i < points.length; i += 2) {
-            data.append(i == 0 ? "M" : " L").append(number(points[i])).append(' ').append(number(points[i + 1]));
+            data.append(i == 0 ? "M" : " L")
+                    .append(number(points[i]))
+                    .append(' ')
+                    .append(number(points[i + 1]));
         }
         path(part, pen, fill, data.toString());
     }
@@ -93,8 +105,14 @@ final class Svg {
         for (double foot = x - height + gap / 2; foot < x + width; foot += gap) {
             double from = Math.max(foot, x);
             double to = Math.min(foot + height, x + width);
-            data.append('M').append(number(from)).append(' ').append(number(y + height - from + foot)).append('L')
-                    .append(number(to)).append(' ').append(number(y + height - to + foot));
+            data.append('M')
+                    .append(number(from))
+                    .append(' ')
+                    .append(number(y + height - from + foot))
+                    .append('L')
+                    .append(number(to))
+                    .append(' ')
+                    .append(number(y + height - to + foot));
         }
         path("", pen, "none", data.toString());
     }
@@ -104,7 +122,15 @@ final class Svg {
         double length = Math.hypot(alongX, alongY);
         double ux = alongX / length * 5;
         double uy = alongY / length * 5;
-        lines("", Pen.NONE, BLACK, x, y, x - ux - uy * 0.35, y - uy + ux * 0.35, x - ux + uy * 0.35,
+        lines(
+                "",
+                Pen.NONE,
+                BLACK,
+                x,
+                y,
+                x - ux - uy * 0.35,
+                y - uy + ux * 0.35,
+                x - ux + uy * 0.35,
                 y - uy - ux * 0.35);
     }
 
@@ -165,8 +191,20 @@ final class Svg {
         StringWriter text = new StringWriter();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
-            start(xml, "svg", List.of("role", "img", "aria-labelledby", id + "-title " + id + "-desc", "viewBox",
-                    "0 0 " + number(WIDTH) + " " + whole, "font-family", "sans-serif", "direction", "ltr"));
+            start(
+                    xml,
+                    "svg",
+                    List.of(
+                            "role",
+                            "img",
+                            "aria-labelledby",
+                            id + "-title " + id + "-desc",
+                            "viewBox",
+                            "0 0 " + number(WIDTH) + " " + whole,
+                            "font-family",
+                            "sans-serif",
+                            "direction",
+                            "ltr"));
             element(xml, new Shape("title", List.of("id", id + "-title"), cleanTitle));
             element(xml, new Shape("desc", List.of("id", id + "-desc"), cleanDescription));
             element(xml, new Shape("rect", List.of("width", number(WIDTH), "height", whole, "fill", WHITE), ""));

@@ -21,7 +21,8 @@ record Drawing(Picture picture, Element root, List<Element> elements) {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            Element root = factory.newDocumentBuilder().parse(new InputSource(new StringReader(picture.svg())))
+            Element root = factory.newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(picture.svg())))
                     .getDocumentElement();
             List<Element> elements = new ArrayList<>();
             NodeList all = root.getElementsByTagName("*");
@@ -36,7 +37,9 @@ record Drawing(Picture picture, Element root, List<Element> elements) {
 
     /** The element of this name behind the picture's id. */
     Element part(String name) {
-        return elements.stream().filter(each -> each.getAttribute("id").equals(picture.id() + "-" + name)).findFirst()
+        return elements.stream()
+                .filter(each -> each.getAttribute("id").equals(picture.id() + "-" + name))
+                .findFirst()
                 .orElseThrow(() -> new AssertionError(picture.id() + " has no " + name));
     }
 
@@ -58,7 +61,9 @@ record Drawing(Picture picture, Element root, List<Element> elements) {
     }
 
     List<Element> texts() {
-        return elements.stream().filter(each -> each.getTagName().equals("text")).toList();
+        return elements.stream()
+                .filter(each -> each.getTagName().equals("text"))
+                .toList();
     }
 
     boolean says(String text) {
@@ -69,11 +74,12 @@ record Drawing(Picture picture, Element root, List<Element> elements) {
     static Box box(Element text) {
         double size = number(text, "font-size");
         double width = Lettering.width(text.getTextContent(), size);
-        double left = number(text, "x") - switch (text.getAttribute("text-anchor")) {
-            case "middle" -> width / 2;
-            case "end" -> width;
-            default -> 0;
-        };
+        double left = number(text, "x")
+                - switch (text.getAttribute("text-anchor")) {
+                    case "middle" -> width / 2;
+                    case "end" -> width;
+                    default -> 0;
+                };
         return new Box(left, number(text, "y") - size * 0.7, width, size * 0.7);
     }
 }

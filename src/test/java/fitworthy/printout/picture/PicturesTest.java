@@ -35,8 +35,9 @@ class PicturesTest {
     private static final String HOSTILE = "</title></svg><script>alert(1)</script>&\\\"']]>";
     private static final String LONG = "A name that goes on ".repeat(30).strip();
     /** Hebrew and Arabic with a sign that turns the direction of all that follows. */
-    private static final String RIGHT_TO_LEFT = "\\u05e9\\u05dc\\u05d5\\u05dd\\u202e "
-            + "\\u0645\\u0631\\u062d\\u0628\\u0627";
+    private static final String RIGHT_TO_LEFT =
+            "\\u05e9\\u05dc\\u05d5\\u05dd\\u202e " + "\\u0645\\u0631\\u062d\\u0628\\u0627";
+
     private static final String EMOJI = "\\U0001F69A\\U0001F468\\u200D\\U0001F469 load";
     private static final String STACKED = "Z" + "\\u0310\\u0311".repeat(30) + "algo";
 
@@ -51,8 +52,10 @@ class PicturesTest {
     }
 
     private static Advice advised(String name) throws FaultsException {
-        Sheet sheet = SheetReader.sheet(NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
-                Books.shipped().regions().keySet(), new ArrayList<>());
+        Sheet sheet = SheetReader.sheet(
+                NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
+                Books.shipped().regions().keySet(),
+                new ArrayList<>());
         return Adviser.advise(Books.shipped(), sheet);
     }
 
@@ -61,7 +64,8 @@ class PicturesTest {
     }
 
     private static Advice hostile() throws FaultsException {
-        return plainWith("""
+        return plainWith(
+                """
                 trailer: {name: "%2$s", mass: 3 t, ball: 280 kg, width: 2.3 m, length: 6 m, drawbar: 1.5 m, brakes: electric}
                 vehicle: {view: {eye: {x: 1450 mm, y: -380 mm, z: 1420 mm}, mirrors: {
                   left: {x: 750 mm, reach: 1060 mm, glass: 170 mm, curve: flat},
@@ -83,12 +87,14 @@ class PicturesTest {
                   - {name: "%3$s", current: 1 A, battery: second, hours: 8 h}
                 trip: {parked: 48 h}
                 cases: [{name: "%1$s"}, {name: "%2$s", towing: yes}, {name: "%3$s"}, {name: "%4$s"}]
-                """.formatted(HOSTILE, LONG, RIGHT_TO_LEFT, EMOJI, STACKED));
+                """
+                        .formatted(HOSTILE, LONG, RIGHT_TO_LEFT, EMOJI, STACKED));
     }
 
     /** Every kind of figure that the pictures draw is left out here, save one that makes each picture arise. */
     private static Advice unknown() throws FaultsException {
-        return plainWith("""
+        return plainWith(
+                """
                 vehicle:
                   size: {ball-overhang: null, rear-overhang: null}
                   mass: {cog-height: null}
@@ -115,7 +121,10 @@ class PicturesTest {
     }
 
     private static Drawing drawing(Advice advice, String id) {
-        return drawings(advice).stream().filter(each -> each.picture().id().equals(id)).findFirst().orElseThrow();
+        return drawings(advice).stream()
+                .filter(each -> each.picture().id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<String> ids(Advice advice) {
@@ -125,8 +134,9 @@ class PicturesTest {
     @Test
     void aPictureExistsOnlyWhereItsQuestionArises() throws FaultsException {
         assertEquals(List.of("picture-side", "picture-headroom"), ids(plainWith("title: plain")));
-        assertEquals(List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1",
-                "picture-energy"), ids(scenario("touring")));
+        assertEquals(
+                List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1", "picture-energy"),
+                ids(scenario("touring")));
     }
 
     /** Without the wheelbase no place can be drawn; the limits still can. */
@@ -143,7 +153,8 @@ class PicturesTest {
                 Picture picture = drawing.picture();
                 assertEquals("http://www.w3.org/2000/svg", drawing.root().getNamespaceURI());
                 assertEquals("img", drawing.root().getAttribute("role"));
-                assertEquals(picture.id() + "-title " + picture.id() + "-desc",
+                assertEquals(
+                        picture.id() + "-title " + picture.id() + "-desc",
                         drawing.root().getAttribute("aria-labelledby"));
                 assertEquals(picture.title(), drawing.part("title").getTextContent());
                 assertEquals(picture.description(), drawing.part("desc").getTextContent());
@@ -170,7 +181,9 @@ class PicturesTest {
     void theWheelsStandAWheelbaseApart() throws FaultsException {
         Drawing side = drawing(scenario("touring"), "picture-side");
         double metre = side.length("metre");
-        assertEquals(2.84 + 0.42, (side.number("wheel-rear", "cx") - side.number("wheel-front", "cx")) / metre,
+        assertEquals(
+                2.84 + 0.42,
+                (side.number("wheel-rear", "cx") - side.number("wheel-front", "cx")) / metre,
                 DRAWN / metre);
         assertEquals(3.26, side.length("dimension-wheelbase") / metre, DRAWN / metre);
         assertEquals(1.24, side.length("dimension-ball") / metre, DRAWN / metre);
@@ -186,48 +199,69 @@ class PicturesTest {
             double ground = side.number("ground", "y1");
             double axle = side.number("wheel-front", "cx");
             List<PointMass> masses = new ArrayList<>(loading(advice).masses().stream()
-                    .filter(each -> each.mass().value() != 0).toList());
-            double unit = masses.stream().filter(each -> each.name().equals("vehicle, front axle"))
-                    .mapToDouble(each -> Math.pow(radius(side, each, axle, ground, metre), 2) / each.mass().value())
-                    .findFirst().orElseThrow();
+                    .filter(each -> each.mass().value() != 0)
+                    .toList());
+            double unit = masses.stream()
+                    .filter(each -> each.name().equals("vehicle, front axle"))
+                    .mapToDouble(each -> Math.pow(radius(side, each, axle, ground, metre), 2)
+                            / each.mass().value())
+                    .findFirst()
+                    .orElseThrow();
             for (PointMass mass : masses) {
-                if (mass.mass().known() && mass.at().x().known() && mass.at().z().known()) {
-                    assertEquals(Math.abs(mass.mass().value()) * unit,
-                            Math.pow(radius(side, mass, axle, ground, metre), 2), 0.5, mass.name());
+                if (mass.mass().known()
+                        && mass.at().x().known()
+                        && mass.at().z().known()) {
+                    assertEquals(
+                            Math.abs(mass.mass().value()) * unit,
+                            Math.pow(radius(side, mass, axle, ground, metre), 2),
+                            0.5,
+                            mass.name());
                 }
             }
-            assertEquals(masses.size(), side.elements().stream()
-                    .filter(each -> each.getAttribute("id").matches("picture-side-mass-[0-9]+")).count());
+            assertEquals(
+                    masses.size(),
+                    side.elements().stream()
+                            .filter(each -> each.getAttribute("id").matches("picture-side-mass-[0-9]+"))
+                            .count());
         }
     }
 
     /** The load case that the side view shows: the fullest. */
     private static Loading loading(Advice advice) {
-        return advice.loadings().stream().reduce((one, other) -> fullest(advice, one) >= fullest(advice, other) ? one
-                : other)
+        return advice.loadings().stream()
+                .reduce((one, other) -> fullest(advice, one) >= fullest(advice, other) ? one : other)
                 .orElseThrow();
     }
 
     private static double fullest(Advice advice, Loading loading) {
-        return advice.facts().get(loading.loadCase().name()).stream().filter(Measure.class::isInstance)
+        return advice.facts().get(loading.loadCase().name()).stream()
+                .filter(Measure.class::isInstance)
                 .map(Measure.class::cast)
                 .filter(each -> Set.of("mass.loaded", "mass.axle").contains(each.getName()) && each.isKnown())
-                .mapToDouble(each -> 1 - each.getSpare()).max().orElse(0);
+                .mapToDouble(each -> 1 - each.getSpare())
+                .max()
+                .orElse(0);
     }
 
     /** Radius of the mark whose key has this name and mass and which lies at this place. */
     private static double radius(Drawing side, PointMass mass, double axle, double ground, double metre) {
         double z = mass.at().z().known() ? mass.at().z().value() : Double.NaN;
-        return side.elements().stream().filter(each -> each.getAttribute("id").matches("picture-side-mass-[0-9]+"))
-                .filter(each -> Math.abs(Drawing.number(each, "cx") - axle - mass.at().x().value() * metre) < DRAWN
+        return side.elements().stream()
+                .filter(each -> each.getAttribute("id").matches("picture-side-mass-[0-9]+"))
+                .filter(each -> Math.abs(Drawing.number(each, "cx")
+                                        - axle
+                                        - mass.at().x().value() * metre)
+                                < DRAWN
                         && (Double.isNaN(z) || Math.abs(ground - Drawing.number(each, "cy") - z * metre) < DRAWN))
                 .filter(each -> key(side, each, "").equals(shown(mass)))
-                .mapToDouble(each -> Drawing.number(each, "r")).findFirst()
+                .mapToDouble(each -> Drawing.number(each, "r"))
+                .findFirst()
                 .orElseThrow(() -> new AssertionError(mass + " is not drawn at its place"));
     }
 
     private static String key(Drawing side, Element mark, String more) {
-        return side.part("key-" + mark.getAttribute("id").replaceAll("\\D", "") + more).getTextContent();
+        return side.part("key-" + mark.getAttribute("id").replaceAll("\\D", "") + more)
+                .getTextContent();
     }
 
     private static String shown(PointMass mass) {
@@ -239,9 +273,10 @@ class PicturesTest {
     @Test
     void theKeyAddsUpToWhatTheVehicleWeighs() throws FaultsException {
         Drawing side = drawing(scenario("touring"), "picture-side");
-        List<Double> rows = side.texts().stream().filter(each -> each.getAttribute("id")
-                .matches("picture-side-key-[0-9]+"))
-                .map(each -> Double.parseDouble(each.getTextContent().replace(" kg", ""))).toList();
+        List<Double> rows = side.texts().stream()
+                .filter(each -> each.getAttribute("id").matches("picture-side-key-[0-9]+"))
+                .map(each -> Double.parseDouble(each.getTextContent().replace(" kg", "")))
+                .toList();
         double sum = rows.stream().mapToDouble(Double::doubleValue).sum();
         double shown = Double.parseDouble(side.part("key-sum").getTextContent().replace(" kg", ""));
         // Each row is rounded by half a kilogram at most.
@@ -253,7 +288,9 @@ class PicturesTest {
     @Test
     void aPartTakenOffIsHollowAndAnUnknownOneDashed() throws FaultsException {
         Drawing side = drawing(scenario("touring"), "picture-side");
-        long negative = loading(scenario("touring")).masses().stream().filter(each -> each.mass().value() < 0).count();
+        long negative = loading(scenario("touring")).masses().stream()
+                .filter(each -> each.mass().value() < 0)
+                .count();
         assertEquals(negative, marks(side, "fill", "none"));
         Drawing unknown = drawing(unknown(), "picture-side");
         // The load on the ball, the tank's shell and, for want of a height, the bare vehicle at both axles.
@@ -261,8 +298,10 @@ class PicturesTest {
     }
 
     private static long marks(Drawing side, String attribute, String value) {
-        return side.elements().stream().filter(each -> each.getAttribute("id").matches("picture-side-mass-[0-9]+")
-                && each.getAttribute(attribute).equals(value)).count();
+        return side.elements().stream()
+                .filter(each -> each.getAttribute("id").matches("picture-side-mass-[0-9]+")
+                        && each.getAttribute(attribute).equals(value))
+                .count();
     }
 
     /** Every bar is as long as its share of the limit, in the side view and in the chart. */
@@ -280,7 +319,9 @@ class PicturesTest {
             if (part.matches("limit-[0-9]+-[0-9]+")) {
                 String shown = chart.part(part + "-share").getTextContent();
                 assertEquals(Double.parseDouble(shown.replace(" %", "")) / 100, share(chart, part), 0.01);
-                assertEquals(share(chart, part) > 1, chart.part(part + "-left").getTextContent().endsWith(" over"));
+                assertEquals(
+                        share(chart, part) > 1,
+                        chart.part(part + "-left").getTextContent().endsWith(" over"));
                 bars++;
             }
         }
@@ -321,8 +362,11 @@ class PicturesTest {
     }
 
     private static Measure fact(Advice advice, String loadCase, String name, String subject) {
-        return advice.facts().get(loadCase).stream().filter(Measure.class::isInstance).map(Measure.class::cast)
-                .filter(each -> each.getName().equals(name) && each.getSubject().equals(subject)).findFirst()
+        return advice.facts().get(loadCase).stream()
+                .filter(Measure.class::isInstance)
+                .map(Measure.class::cast)
+                .filter(each -> each.getName().equals(name) && each.getSubject().equals(subject))
+                .findFirst()
                 .orElseThrow();
     }
 
@@ -354,12 +398,19 @@ class PicturesTest {
     /** 5 A for 8 h a day is 40 Ah; after one and a half days 60 of 100 Ah are gone and 40 % is left. Calculation. */
     @Test
     void theChargeFallsToWhatTheStayLeaves() throws FaultsException {
-        Drawing energy = drawing(plainWith("""
+        Drawing energy = drawing(
+                plainWith(
+                        """
                 fitments: [{name: Battery, kind: battery, mass: 27 kg, at: {x: 2.5 m, y: 0 mm, z: 0.9 m}, chemistry: agm, voltage: 12 V, capacity: 100 Ah}]
                 circuits: [{name: Fridge, current: 5 A, battery: second, hours: 8 h}]
                 trip: {parked: 36 h}
-                """), "picture-energy");
-        String[] charge = energy.part("charge").getAttribute("d").replaceAll("[ML]", "").strip().split("\\s+");
+                """),
+                "picture-energy");
+        String[] charge = energy.part("charge")
+                .getAttribute("d")
+                .replaceAll("[ML]", "")
+                .strip()
+                .split("\\s+");
         double full = Double.parseDouble(charge[1]);
         double end = Double.parseDouble(charge[5]);
         double half = energy.number("floor", "y1");
@@ -372,13 +423,17 @@ class PicturesTest {
     @Test
     void whatIsNotKnownIsDashedAndNeverAZero() throws FaultsException {
         Advice advice = unknown();
-        assertEquals(List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1",
-                "picture-energy"), ids(advice));
+        assertEquals(
+                List.of("picture-side", "picture-headroom", "picture-mirrors", "picture-air-path-1", "picture-energy"),
+                ids(advice));
         for (Drawing drawing : drawings(advice)) {
             assertTrue(drawing.says("?"), drawing.picture().id());
             assertTrue(drawing.elements().stream().anyMatch(each -> each.hasAttribute("stroke-dasharray")));
-            assertTrue(drawing.picture().description().contains("not known"), drawing.picture().description());
-            assertFalse(drawing.texts().stream().anyMatch(each -> each.getTextContent().matches("-?0 (kg|Ah|m|mm)")));
+            assertTrue(
+                    drawing.picture().description().contains("not known"),
+                    drawing.picture().description());
+            assertFalse(drawing.texts().stream()
+                    .anyMatch(each -> each.getTextContent().matches("-?0 (kg|Ah|m|mm)")));
         }
         Drawing side = drawing(advice, "picture-side");
         assertTrue(side.says("? kg of 1450 kg"));
@@ -391,19 +446,25 @@ class PicturesTest {
     void theDescriptionTellsTheFiguresOfThePicture() throws FaultsException {
         Advice advice = scenario("touring");
         String side = drawing(advice, "picture-side").picture().description();
-        loading(advice).masses().stream().filter(each -> each.mass().value() != 0)
-                .forEach(each -> assertTrue(side.contains(Lettering.named(each.name()) + " " + shown(each)),
-                        each.name()));
+        loading(advice).masses().stream()
+                .filter(each -> each.mass().value() != 0)
+                .forEach(each ->
+                        assertTrue(side.contains(Lettering.named(each.name()) + " " + shown(each)), each.name()));
         Drawing chart = drawing(advice, "picture-headroom");
-        chart.texts().stream().filter(each -> each.getAttribute("id").matches(".*-(share|left)"))
+        chart.texts().stream()
+                .filter(each -> each.getAttribute("id").matches(".*-(share|left)"))
                 .forEach(each -> assertTrue(chart.picture().description().contains(each.getTextContent())));
     }
 
     @Test
     void namesStayTextAndWithinThePage() throws FaultsException {
         for (Drawing drawing : drawings(hostile())) {
-            assertFalse(drawing.picture().svg().contains("<script"), drawing.picture().id());
-            assertFalse(drawing.picture().svg().contains("\u202e"), drawing.picture().id());
+            assertFalse(
+                    drawing.picture().svg().contains("<script"),
+                    drawing.picture().id());
+            assertFalse(
+                    drawing.picture().svg().contains("\u202e"),
+                    drawing.picture().id());
         }
         Drawing side = drawing(hostile(), "picture-side");
         assertTrue(side.says("</title></svg>"));
@@ -413,14 +474,17 @@ class PicturesTest {
 
     @Test
     void ofManyLoadCasesTheFullestAreShownAndTheirNumberIsTold() throws FaultsException {
-        Drawing chart = drawing(plainWith("""
+        Drawing chart = drawing(
+                plainWith(
+                        """
                 cases: [{name: a}, {name: b, carrying: []}, {name: c}, {name: d}, {name: e}, {name: f}, {name: g}]
-                """), "picture-headroom");
+                """),
+                "picture-headroom");
         assertTrue(chart.says("Of 7 load cases"));
         assertTrue(chart.has("limit-1-6"));
         assertFalse(chart.has("limit-1-7"));
-        assertFalse(chart.texts().stream().anyMatch(each -> each.getTextContent().equals("b")),
-                "the emptiest is left out");
+        assertFalse(
+                chart.texts().stream().anyMatch(each -> each.getTextContent().equals("b")), "the emptiest is left out");
         assertTrue(chart.picture().description().contains("6 of 7 load cases"));
     }
 
@@ -429,16 +493,22 @@ class PicturesTest {
     void noLettersCoverOthersOrLeaveThePage() throws FaultsException {
         for (Advice advice : every()) {
             for (Drawing drawing : drawings(advice)) {
-                double height = Double.parseDouble(drawing.root().getAttribute("viewBox").split(" ")[3]);
+                double height = Double.parseDouble(
+                        drawing.root().getAttribute("viewBox").split(" ")[3]);
                 List<Element> texts = drawing.texts();
                 for (int i = 0; i < texts.size(); i++) {
                     Box box = Drawing.box(texts.get(i));
                     String text = drawing.picture().id() + ": " + texts.get(i).getTextContent();
                     assertTrue(Drawing.number(texts.get(i), "font-size") >= 7, text);
-                    assertTrue(box.x() >= 0 && box.x() + box.width() <= Svg.WIDTH && box.y() >= 0
-                            && box.y() + box.height() <= height, text + " leaves the page at " + box);
+                    assertTrue(
+                            box.x() >= 0
+                                    && box.x() + box.width() <= Svg.WIDTH
+                                    && box.y() >= 0
+                                    && box.y() + box.height() <= height,
+                            text + " leaves the page at " + box);
                     for (int j = 0; j < i; j++) {
-                        assertFalse(box.overlaps(Drawing.box(texts.get(j)), 0),
+                        assertFalse(
+                                box.overlaps(Drawing.box(texts.get(j)), 0),
                                 text + " covers " + texts.get(j).getTextContent());
                     }
                 }
