@@ -1,8 +1,8 @@
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Alternatives;
-import fitworthy.advice.Mender;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
+import fitworthy.engine.BookLoader;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Mender;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Node;

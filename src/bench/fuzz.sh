@@ -26,7 +26,7 @@ case $reader in
         cp rules/plain-sheet.yaml scenarios/weekender.yaml "$work/found"
         ;;
     book)
-        target=fitworthy.book.BookFuzz
+        target=fitworthy.engine.BookFuzz
         number=0
         for file in book.yaml sources.yaml mass/cards.yaml mass/practice.yaml tables/load-index.csv tables/speed-symbol.csv \
             tables/cable.csv tables/order.csv mass/mass.drl; do

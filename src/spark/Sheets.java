@@ -1,9 +1,9 @@
+import fitworthy.advice.View;
 import fitworthy.batch.Answer;
 import fitworthy.batch.Input;
 import fitworthy.batch.Json;
-import fitworthy.batch.View;
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
+import fitworthy.engine.BookLoader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
 import java.io.IOException;

@@ -1,7 +1,7 @@
 package fitworthy;
 
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
+import fitworthy.engine.BookLoader;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package fitworthy.advice;
 
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
-import fitworthy.figures.Loading;
+import fitworthy.figures.plan.Loading;
 import fitworthy.sheet.Sheet;
 import java.util.List;
 import java.util.Map;

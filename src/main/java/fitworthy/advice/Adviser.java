@@ -4,24 +4,26 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
-import fitworthy.book.Advised;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
-import fitworthy.book.Consequence;
-import fitworthy.book.InForce;
-import fitworthy.book.InForce.Rule;
+import fitworthy.book.EffectiveRules;
+import fitworthy.book.EffectiveRules.Rule;
 import fitworthy.book.Practice;
 import fitworthy.book.RuleSplit;
 import fitworthy.book.RuleSplit.RuleSet;
-import fitworthy.book.RuleText;
 import fitworthy.book.Severity;
-import fitworthy.figures.Loading;
-import fitworthy.figures.Measure;
-import fitworthy.figures.MeasureKind;
+import fitworthy.engine.Budget;
+import fitworthy.engine.BudgetExceeded;
+import fitworthy.engine.Consequence;
 import fitworthy.figures.Measures;
-import fitworthy.figures.Plan;
-import fitworthy.sheet.Figure;
-import fitworthy.sheet.Missing;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.rules.Advised;
+import fitworthy.rules.RuleReferences;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -46,8 +48,8 @@ public final class Adviser {
 
     private final Book book;
     private final Sheet sheet;
-    private final Pace.Bounds bounds;
-    private final InForce inForce;
+    private final Budget.Bounds bounds;
+    private final EffectiveRules inForce;
     private final Map<Key, Outcome> outcomes = new LinkedHashMap<>();
 
     /** What an outcome is known by. */
@@ -72,7 +74,7 @@ public final class Adviser {
     /** What came of some rules. @param quiet of those that did not fire; whether met or faulted is not settled yet */
     private record Pass(List<Finding> findings, List<Outcome> quiet) {}
 
-    private Adviser(Book book, Sheet sheet, Pace.Bounds bounds) {
+    private Adviser(Book book, Sheet sheet, Budget.Bounds bounds) {
         this.book = book;
         this.sheet = sheet;
         this.bounds = bounds;
@@ -88,14 +90,14 @@ public final class Adviser {
      * The same, for some load cases only. A weighbridge reading in a case left out still corrects the others.
      *
      * @param cases names of the load cases to look at; all where empty
-     * @throws Runaway where a rule does not come to rest
+     * @throws BudgetExceeded where a rule does not come to rest
      */
     public static Advice advise(Book book, Sheet sheet, Set<String> cases) {
-        return advise(book, sheet, cases, Pace.Bounds.USUAL);
+        return advise(book, sheet, cases, Budget.Bounds.USUAL);
     }
 
     /** The same within other bounds. */
-    static Advice advise(Book book, Sheet sheet, Set<String> cases, Pace.Bounds bounds) {
+    public static Advice advise(Book book, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
         return new Adviser(book, sheet, bounds).advise(cases);
     }
 
@@ -162,7 +164,7 @@ public final class Adviser {
         for (Measure each : measures) {
             byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
         }
-        Pace pace = new Pace(bounds);
+        Budget pace = new Budget(bounds);
         pace.combinations(rules.joining(), byKind);
         Map<Key, Finding> found = fire(rules, measures, earlier, pace);
         Set<String> fired = new HashSet<>();
@@ -214,7 +216,7 @@ public final class Adviser {
         return seen;
     }
 
-    private Map<Key, Finding> fire(RuleSet rules, List<Measure> measures, List<Finding> earlier, Pace pace) {
+    private Map<Key, Finding> fire(RuleSet rules, List<Measure> measures, List<Finding> earlier, Budget pace) {
         Map<Key, Finding> found = new LinkedHashMap<>();
         KieSession session = book.sessions().newKieSession();
         try {
@@ -276,7 +278,7 @@ public final class Adviser {
         return all;
     }
 
-    private static Judged judged(RuleText rule, Card card, Measure measure, List<Measure> evidence) {
+    private static Judged judged(RuleReferences rule, Card card, Measure measure, List<Measure> evidence) {
         String loadCase = "";
         for (int i = 0; i < evidence.size() && loadCase.isEmpty(); i++) {
             loadCase = evidence.get(i).getLoadCase();

@@ -1,9 +1,10 @@
 package fitworthy.advice;
 
-import fitworthy.book.Advised;
-import fitworthy.book.Condition;
 import fitworthy.book.Practice;
-import fitworthy.figures.Measure;
+import fitworthy.figures.measure.Measure;
+import fitworthy.rules.Advised;
+import fitworthy.rules.ComparisonEvaluator;
+import fitworthy.rules.Condition;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -64,7 +65,7 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
 
     /** A property of a fact by the name rule files use, or null where it has none of this name. */
     public static Object property(Object fact, String name) {
-        return Truth.property(fact, name);
+        return ComparisonEvaluator.property(fact, name);
     }
 
     /** What is searched. @param judged the only measure of its name that counts, or null where any does */
@@ -156,7 +157,7 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         Step closest = new Step(match, null, List.of());
         for (Object candidate : candidates(match, search)) {
             List<Check> checks = match.comparisons().stream()
-                    .map(text -> new Check(text, Truth.of(text, candidate, bound)))
+                    .map(text -> new Check(text, ComparisonEvaluator.of(text, candidate, bound)))
                     .toList();
             Step step = new Step(match, candidate, checks);
             search.looked().add(step);

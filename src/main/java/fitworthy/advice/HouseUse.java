@@ -3,7 +3,7 @@ package fitworthy.advice;
 import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
-import fitworthy.figures.Measure;
+import fitworthy.figures.measure.Measure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

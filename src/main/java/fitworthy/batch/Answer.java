@@ -6,7 +6,8 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
-import fitworthy.advice.Runaway;
+import fitworthy.advice.View;
+import fitworthy.engine.BudgetExceeded;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
@@ -82,7 +83,9 @@ public record Answer(
             return refused(name, Refusal.of(e.faults(), ""), State.CANNOT_BE_USED);
         } catch (RuntimeException e) {
             return refused(
-                    name, Refusal.of(input, e), e instanceof Runaway ? State.RULE_RUNS_AWAY : State.FAULT_OF_OURS);
+                    name,
+                    Refusal.of(input, e),
+                    e instanceof BudgetExceeded ? State.RULE_RUNS_AWAY : State.FAULT_OF_OURS);
         }
     }
 

@@ -2,16 +2,16 @@ package fitworthy.batch;
 
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Judged;
-import fitworthy.figures.MeasureKind;
-import fitworthy.printout.Wording;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.words.Wording;
 import java.util.Optional;
 
 /** What was compared, in the measure's unit; all null where nothing was. */
 public record Figures(String unit, Double value, Double limit, Double margin) {
 
-    static final Figures NONE = new Figures(null, null, null, null);
+    public static final Figures NONE = new Figures(null, null, null, null);
 
-    static Figures of(Judged judged, Optional<Comparison> comparison) {
+    public static Figures of(Judged judged, Optional<Comparison> comparison) {
         MeasureKind kind = judged.measure().kind();
         return comparison
                 .map(each -> new Figures(

@@ -16,12 +16,12 @@ import java.util.List;
 public record Input(Place place, byte[] line) {
 
     /** Its text, or null with a fault where it cannot be had. */
-    String text(List<Fault> faults) {
+    public String text(List<Fault> faults) {
         return line == null ? NodeReader.text(Path.of(place.file()), faults) : NodeReader.text(line, place, faults);
     }
 
     /** The tree of its text, or null with a fault. */
-    Node.Mapping tree(String text, List<Fault> faults) {
+    public Node.Mapping tree(String text, List<Fault> faults) {
         if (text != null && line != null && !text.stripLeading().startsWith("{")) {
             faults.add(new Fault(
                     place,

@@ -11,7 +11,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
  */
 public final class Json {
 
-    static final ObjectMapper MAPPER = JsonMapper.builder()
+    public static final ObjectMapper MAPPER = JsonMapper.builder()
             .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
             .serializationInclusion(JsonInclude.Include.NON_NULL)
             .build();

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 
 /** Reads lines as bytes; of one that is too long it keeps no more than it takes to see that. */
-final class LineReader implements Closeable {
+public final class LineReader implements Closeable {
 
     private final InputStream in;
     private final int most;
@@ -16,13 +16,13 @@ final class LineReader implements Closeable {
     private boolean ended;
 
     /** @param most how many bytes of a line are kept; one more than a line may have */
-    LineReader(InputStream in, int most) {
+    public LineReader(InputStream in, int most) {
         this.in = new BufferedInputStream(in, 1 << 16);
         this.most = most;
     }
 
     /** The next line without its end, or null after the last. */
-    byte[] next() throws IOException {
+    public byte[] next() throws IOException {
         ByteArrayOutputStream line = new ByteArrayOutputStream();
         int each = in.read();
         if (each < 0) {
@@ -47,12 +47,12 @@ final class LineReader implements Closeable {
     }
 
     /** How many bytes have been read: where the next line begins. */
-    long at() {
+    public long at() {
         return at;
     }
 
     /** Whether the line last read was whole, that is, had its end. */
-    boolean ended() {
+    public boolean ended() {
         return ended;
     }
 

@@ -1,6 +1,6 @@
 package fitworthy.batch;
 
-import fitworthy.advice.Runaway;
+import fitworthy.engine.BudgetExceeded;
 import fitworthy.source.Fault;
 import java.util.List;
 
@@ -15,7 +15,7 @@ import java.util.List;
 public record Refusal(String place, String about, String problem, String right) {
 
     /** Faults in reading order. @param where stands before each problem */
-    static List<Refusal> of(List<Fault> faults, String where) {
+    public static List<Refusal> of(List<Fault> faults, String where) {
         return faults.stream()
                 .sorted(Fault.IN_READING_ORDER)
                 .map(each -> new Refusal(each.place().toString(), each.path(), where + each.problem(), each.mend()))
@@ -23,8 +23,8 @@ public record Refusal(String place, String about, String problem, String right) 
     }
 
     /** What a sheet meets that makes a rule run away, or brings a fault of ours to light; the others go on. */
-    static List<Refusal> of(Input input, RuntimeException thrown) {
-        return thrown instanceof Runaway runaway
+    public static List<Refusal> of(Input input, RuntimeException thrown) {
+        return thrown instanceof BudgetExceeded runaway
                 ? of(List.of(runaway.fault()), "")
                 : List.of(new Refusal(
                         input.place().toString(),

@@ -1,6 +1,9 @@
 package fitworthy.book;
 
-import fitworthy.figures.Tables;
+import fitworthy.figures.plan.Tables;
+import fitworthy.rules.Condition;
+import fitworthy.rules.RuleParser;
+import fitworthy.rules.RuleReferences;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -35,8 +38,8 @@ public record Book(
         String hash,
         Map<String, Region> regions,
         Map<String, Card> cards,
-        Map<String, RuleText> rules,
-        Map<String, PracticeEntry> practice,
+        Map<String, RuleReferences> rules,
+        Map<String, DatedLimit> practice,
         Map<String, Source> sources,
         Map<String, Place> places,
         Tables tables,
@@ -49,8 +52,8 @@ public record Book(
             String hash,
             Map<String, Region> regions,
             Map<String, Card> cards,
-            Map<String, RuleText> rules,
-            Map<String, PracticeEntry> practice,
+            Map<String, RuleReferences> rules,
+            Map<String, DatedLimit> practice,
             Map<String, Source> sources,
             Map<String, Place> places,
             Tables tables,
@@ -132,7 +135,7 @@ public record Book(
     }
 
     /** What of it is in force in a region on a day. */
-    public InForce inForce(String region, LocalDate day) {
+    public EffectiveRules inForce(String region, LocalDate day) {
         return values.at(region, day);
     }
 }

@@ -1,7 +1,7 @@
 package fitworthy.book;
 
-import fitworthy.sheet.Choice;
-import fitworthy.sheet.Field;
+import fitworthy.quantity.Choice;
+import fitworthy.schema.Field;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;

@@ -1,10 +1,11 @@
 package fitworthy.book;
 
-import fitworthy.figures.MeasureKind;
 import fitworthy.figures.Measures;
-import fitworthy.sheet.Dimension;
-import fitworthy.sheet.QuantityText;
-import fitworthy.sheet.Shape;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.rules.RuleReferences;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
@@ -21,15 +22,15 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** What must hold between the rules, cards, practice values and sources of a book. */
-final class Contract {
+public final class Contract {
 
     /** The pieces of a book before they are one. Maps are by id. */
-    record Parts(
+    public record Parts(
             Path folder,
             Map<String, Region> regions,
             Map<String, Card> cards,
-            Map<String, RuleText> rules,
-            Map<String, PracticeEntry> practice,
+            Map<String, RuleReferences> rules,
+            Map<String, DatedLimit> practice,
             Map<String, Source> sources,
             Map<String, Place> places) {}
 
@@ -43,12 +44,12 @@ final class Contract {
     private final Map<String, MeasureKind> kinds = Measures.kinds();
     private final Places places = new Places();
 
-    Contract(Parts parts, List<Fault> faults) {
+    public Contract(Parts parts, List<Fault> faults) {
         this.parts = parts;
         this.faults = faults;
     }
 
-    void check() {
+    public void check() {
         regions();
         parts.rules().values().forEach(this::rule);
         parts.cards().forEach(this::card);
@@ -84,7 +85,7 @@ final class Contract {
         });
     }
 
-    private void rule(RuleText rule) {
+    private void rule(RuleReferences rule) {
         Place place = new Place(rule.file(), rule.line(), 0);
         Card card = parts.cards().get(rule.id());
         if (card == null) {
@@ -192,11 +193,11 @@ final class Contract {
     }
 
     private void mended(String id, Card.Mended mended) {
-        List<Shape.Part> fields = Shape.at(Sheet.class, mended.path("{name}"));
+        List<RecordSchema.Part> fields = RecordSchema.at(Sheet.class, mended.path("{name}"));
         Set<String> answers = new TreeSet<>();
         fields.stream()
-                .filter(each -> each.holds() == Shape.Holds.CHOICE)
-                .forEach(each -> answers.addAll(Shape.words(each.type())));
+                .filter(each -> each.holds() == RecordSchema.Holds.CHOICE)
+                .forEach(each -> answers.addAll(RecordSchema.words(each.type())));
         if (fields.isEmpty() || answers.isEmpty()) {
             fault(
                     id,
@@ -211,7 +212,7 @@ final class Contract {
         }
     }
 
-    private void practice(String id, PracticeEntry entry) {
+    private void practice(String id, DatedLimit entry) {
         Dimension dimension = Dimension.ofUnit(entry.unit());
         if (dimension == null) {
             fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg", "unit");
@@ -222,7 +223,7 @@ final class Contract {
         }
         Set<String> starts = new HashSet<>();
         for (int i = 0; i < entry.values().size(); i++) {
-            PracticeEntry.Value value = entry.values().get(i);
+            DatedLimit.Value value = entry.values().get(i);
             if (!parts.regions().containsKey(value.region())) {
                 fault(
                         id,

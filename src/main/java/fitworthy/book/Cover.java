@@ -1,6 +1,6 @@
 package fitworthy.book;
 
-import fitworthy.sheet.Field;
+import fitworthy.schema.Field;
 
 /** What stands on the cover of a rule book. */
 public record Cover(

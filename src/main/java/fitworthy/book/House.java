@@ -1,9 +1,10 @@
 package fitworthy.book;
 
-import fitworthy.sheet.Choice;
-import fitworthy.sheet.Dimension;
-import fitworthy.sheet.Field;
-import fitworthy.sheet.QuantityText;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.rules.Stricter;
+import fitworthy.schema.Field;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -62,7 +63,7 @@ public record House(
         /** What it stands in place of, in a sentence. */
         public String inPlaceOf() {
             if (recorded instanceof Book.Lookup.Found found) {
-                PracticeEntry.Value entry = found.practice().entry();
+                DatedLimit.Value entry = found.practice().entry();
                 return "In place of "
                         + QuantityText.shown(
                                 found.practice().value(), found.practice().unit()) + ", " + entry.region() + " from "
@@ -108,7 +109,7 @@ public record House(
     }
 
     /** A practice value with the shop's in place of what the book records; the book's where they say the same. */
-    Book.Lookup over(Book.Lookup recorded, Value set, PracticeEntry entry) {
+    Book.Lookup over(Book.Lookup recorded, Value set, DatedLimit entry) {
         double number = number(set, entry);
         if (recorded instanceof Book.Lookup.Found found && found.practice().value() == number) {
             return recorded;
@@ -120,7 +121,7 @@ public record House(
                 number,
                 entry.unit(),
                 entry.meaning(),
-                new PracticeEntry.Value(
+                new DatedLimit.Value(
                         set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
                 Optional.of(use)));
     }
@@ -140,7 +141,7 @@ public record House(
         return recorded instanceof Book.Lookup.NotRecorded || stricter == Stricter.UNTOLD;
     }
 
-    private static double number(Value set, PracticeEntry entry) {
+    private static double number(Value set, DatedLimit entry) {
         try {
             return QuantityText.parse(set.value(), Dimension.ofUnit(entry.unit()))
                     .value();

@@ -1,8 +1,9 @@
 package fitworthy.book;
 
-import fitworthy.sheet.Binder;
-import fitworthy.sheet.Dimension;
-import fitworthy.sheet.QuantityText;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.rules.Stricter;
+import fitworthy.schema.Binder;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;

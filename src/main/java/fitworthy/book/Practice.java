@@ -13,4 +13,4 @@ import java.util.Optional;
  * @param house where a shop set it, what it stands in place of
  */
 public record Practice(
-        String id, double value, String unit, String meaning, PracticeEntry.Value entry, Optional<House.Use> house) {}
+        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<House.Use> house) {}

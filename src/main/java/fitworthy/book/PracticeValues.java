@@ -1,8 +1,9 @@
 package fitworthy.book;
 
 import fitworthy.book.Book.Lookup;
-import fitworthy.sheet.Dimension;
-import fitworthy.sheet.QuantityText;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.rules.RuleReferences;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,19 +23,19 @@ import java.util.concurrent.ConcurrentHashMap;
 final class PracticeValues {
 
     private final Map<String, Region> regions;
-    private final Map<String, PracticeEntry> practice;
+    private final Map<String, DatedLimit> practice;
     private final House house;
-    private final Map<String, RuleText> rules;
+    private final Map<String, RuleReferences> rules;
     private final Map<String, Card> cards;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
     /** By region and day of change. */
-    private final Map<String, Map<LocalDate, InForce>> inForce = new ConcurrentHashMap<>();
+    private final Map<String, Map<LocalDate, EffectiveRules>> inForce = new ConcurrentHashMap<>();
 
     PracticeValues(
             Map<String, Region> regions,
-            Map<String, PracticeEntry> practice,
+            Map<String, DatedLimit> practice,
             House house,
-            Map<String, RuleText> rules,
+            Map<String, RuleReferences> rules,
             Map<String, Card> cards) {
         this.regions = regions;
         this.practice = practice;
@@ -46,18 +47,18 @@ final class PracticeValues {
     }
 
     /** What is in force in a region on a day. */
-    InForce at(String region, LocalDate day) {
+    EffectiveRules at(String region, LocalDate day) {
         LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
         return inForce.computeIfAbsent(region, each -> new ConcurrentHashMap<>())
                 .computeIfAbsent(begun, each -> inForce(lineage(regions, region), begun));
     }
 
-    private InForce inForce(List<String> lineage, LocalDate begun) {
+    private EffectiveRules inForce(List<String> lineage, LocalDate begun) {
         Map<String, Lookup> values = new TreeMap<>();
         for (String id : practice.keySet()) {
             values.put(id, value(id, lineage, begun));
         }
-        return new InForce(values, rules, cards);
+        return new EffectiveRules(values, rules, cards);
     }
 
     /** The shop's where it sets one, else what the book records. */
@@ -70,12 +71,12 @@ final class PracticeValues {
 
     /** The latest value that has begun in a region, else the parent region's. */
     private Lookup recorded(String id, List<String> lineage, LocalDate day) {
-        PracticeEntry entry = practice.get(id);
+        DatedLimit entry = practice.get(id);
         for (String each : lineage) {
-            Optional<PracticeEntry.Value> value = entry.values().stream()
+            Optional<DatedLimit.Value> value = entry.values().stream()
                     .filter(candidate ->
                             candidate.region().equals(each) && !candidate.from().isAfter(day))
-                    .max(Comparator.comparing(PracticeEntry.Value::from));
+                    .max(Comparator.comparing(DatedLimit.Value::from));
             if (value.isPresent()) {
                 return value.get().none()
                         ? new Lookup.NoneApplies()
@@ -101,7 +102,7 @@ final class PracticeValues {
         return lineage;
     }
 
-    private static double number(PracticeEntry entry, PracticeEntry.Value value) {
+    private static double number(DatedLimit entry, DatedLimit.Value value) {
         try {
             return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit()))
                     .value();

@@ -1,6 +1,6 @@
 package fitworthy.book;
 
-import fitworthy.sheet.Field;
+import fitworthy.schema.Field;
 
 /** A region. Its id is the key it stands under. */
 public record Region(

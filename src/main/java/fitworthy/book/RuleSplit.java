@@ -1,8 +1,8 @@
 package fitworthy.book;
 
-import fitworthy.book.InForce.Rule;
-import fitworthy.figures.Measure;
-import fitworthy.figures.MeasureKind;
+import fitworthy.book.EffectiveRules.Rule;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;

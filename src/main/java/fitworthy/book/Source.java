@@ -1,6 +1,6 @@
 package fitworthy.book;
 
-import fitworthy.sheet.Field;
+import fitworthy.schema.Field;
 
 /** A text that cards and practice values cite. Its id is the key it stands under. */
 public record Source(

@@ -1,10 +1,10 @@
 package fitworthy.book;
 
-import fitworthy.figures.Tables;
-import fitworthy.sheet.Dimension;
+import fitworthy.figures.plan.Tables;
+import fitworthy.quantity.Dimension;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Job;
-import fitworthy.sheet.Shape;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -20,7 +20,7 @@ import java.util.TreeSet;
 import java.util.function.BiConsumer;
 
 /** Reads the published tables of a rule book and checks that no row is missing. */
-final class TableReader {
+public final class TableReader {
 
     private static final int FIRST_INDEX = 60;
     private static final int LAST_INDEX = 150;
@@ -33,7 +33,7 @@ final class TableReader {
     private TableReader() {}
 
     /** Load of one tyre in kg by load index; every index from 60 to 150, rising. */
-    static Map<Integer, Double> loadIndex(String text, String file, List<Fault> faults) {
+    public static Map<Integer, Double> loadIndex(String text, String file, List<Fault> faults) {
         Map<Integer, Double> loads = new HashMap<>();
         Map<Integer, Place> places = new HashMap<>();
         rows(text, file, "load_index,load,basis,source", faults, (cells, place) -> {
@@ -60,7 +60,7 @@ final class TableReader {
     }
 
     /** Highest speed in m/s by speed symbol. */
-    static Map<String, Double> speedSymbol(String text, String file, List<Fault> faults) {
+    public static Map<String, Double> speedSymbol(String text, String file, List<Fault> faults) {
         Map<String, Double> speeds = new HashMap<>();
         rows(
                 text,
@@ -82,7 +82,7 @@ final class TableReader {
     }
 
     /** What a cable carries in A by its section in m2; every section of the wire sizes 18 to 4/0, rising. */
-    static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
+    public static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
         NavigableMap<Double, Double> amperes = new TreeMap<>();
         rows(
                 text,
@@ -113,12 +113,12 @@ final class TableReader {
     }
 
     /** Kinds of work, each with those usually done before it; written downwards, so that it cannot hold a circle. */
-    static Map<String, Set<String>> usualOrder(String text, String file, List<Fault> faults) {
-        Set<String> kinds = new TreeSet<>(Shape.words(Fitment.Kind.class));
-        kinds.addAll(Shape.words(Job.Kind.class));
+    public static Map<String, Set<String>> usualOrder(String text, String file, List<Fault> faults) {
+        Set<String> kinds = new TreeSet<>(RecordSchema.words(Fitment.Kind.class));
+        kinds.addAll(RecordSchema.words(Job.Kind.class));
         kinds.add(Tables.TANK);
         kinds.remove("other");
-        Set<String> grades = new TreeSet<>(Shape.words(Basis.class));
+        Set<String> grades = new TreeSet<>(RecordSchema.words(Basis.class));
         grades.remove("house");
         Map<String, Set<String>> order = new HashMap<>();
         Set<String> namedBefore = new HashSet<>();

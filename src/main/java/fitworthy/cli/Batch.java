@@ -1,10 +1,10 @@
 package fitworthy.cli;
 
+import fitworthy.advice.View;
 import fitworthy.batch.Answer;
 import fitworthy.batch.InOrder;
 import fitworthy.batch.Inputs;
 import fitworthy.batch.Json;
-import fitworthy.batch.View;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -3,6 +3,7 @@ package fitworthy.cli;
 import fitworthy.book.Book;
 import fitworthy.proof.Skeleton;
 import fitworthy.source.FaultsException;
+import fitworthy.source.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

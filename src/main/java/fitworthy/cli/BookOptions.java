@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.book.Book;
-import fitworthy.book.BookLoader;
+import fitworthy.engine.BookLoader;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;

@@ -1,9 +1,9 @@
 package fitworthy.cli;
 
-import fitworthy.advice.Alternatives;
-import fitworthy.batch.View;
+import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.printout.AlternativesPrintout;
+import fitworthy.search.Alternatives;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;

@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
-import fitworthy.advice.Runaway;
-import fitworthy.book.BookLoader;
+import fitworthy.engine.BookLoader;
+import fitworthy.engine.BudgetExceeded;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -192,7 +192,7 @@ public final class Fitworthy implements Runnable {
             FaultPrintout.print(err, book.faults());
             return BAD_BOOK;
         }
-        if (exception instanceof Runaway runaway) {
+        if (exception instanceof BudgetExceeded runaway) {
             err.println("A rule was stopped, so no advice is given:");
             FaultPrintout.print(err, List.of(runaway.fault()));
             return BAD_BOOK;

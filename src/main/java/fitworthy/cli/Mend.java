@@ -2,11 +2,11 @@ package fitworthy.cli;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Mender;
-import fitworthy.batch.View;
+import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.printout.MendingPrintout;
+import fitworthy.search.Mender;
 import fitworthy.source.FaultsException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.source.WholeFile;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.PrintWriter;

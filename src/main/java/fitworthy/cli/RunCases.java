@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
-import fitworthy.advice.Cases.Case;
 import fitworthy.book.Book;
+import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Proof;
 import fitworthy.proof.ProofPrintout;
 import fitworthy.source.Fault;

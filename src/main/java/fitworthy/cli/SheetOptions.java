@@ -1,6 +1,6 @@
 package fitworthy.cli;
 
-import fitworthy.batch.View;
+import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Digests;

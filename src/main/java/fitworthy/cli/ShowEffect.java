@@ -1,9 +1,9 @@
 package fitworthy.cli;
 
-import fitworthy.batch.EffectPrintout;
-import fitworthy.batch.Effects;
+import fitworthy.advice.View;
 import fitworthy.batch.Inputs;
-import fitworthy.batch.View;
+import fitworthy.effect.EffectPrintout;
+import fitworthy.effect.Effects;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;

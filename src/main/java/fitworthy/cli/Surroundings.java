@@ -1,6 +1,6 @@
 package fitworthy.cli;
 
-import fitworthy.book.BookLoader;
+import fitworthy.engine.BookLoader;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Map;

@@ -1,12 +1,12 @@
 package fitworthy.cli;
 
 import fitworthy.book.Book;
-import fitworthy.printout.HtmlPrintout;
-import fitworthy.printout.MarkdownPrintout;
-import fitworthy.printout.PlainPrintout;
-import fitworthy.printout.Report;
-import fitworthy.proof.Handbook;
-import fitworthy.proof.HandbookPrintout;
+import fitworthy.document.HtmlPrintout;
+import fitworthy.document.MarkdownPrintout;
+import fitworthy.document.PlainPrintout;
+import fitworthy.document.Report;
+import fitworthy.handbook.Handbook;
+import fitworthy.handbook.HandbookPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;

@@ -1,5 +1,26 @@
 package fitworthy.figures;
 
+import fitworthy.figures.across.AcrossMeasures;
+import fitworthy.figures.body.BodyMeasures;
+import fitworthy.figures.electrical.ElectricalMeasures;
+import fitworthy.figures.front.FrontMeasures;
+import fitworthy.figures.fuel.FuelMeasures;
+import fitworthy.figures.intake.IntakeMeasures;
+import fitworthy.figures.mass.MassMeasures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.mirrors.MirrorMeasures;
+import fitworthy.figures.order.OrderMeasures;
+import fitworthy.figures.paperwork.PaperworkMeasures;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.figures.radio.RadioMeasures;
+import fitworthy.figures.recovery.RecoveryMeasures;
+import fitworthy.figures.suspension.SuspensionMeasures;
+import fitworthy.figures.towing.TowingMeasures;
+import fitworthy.figures.tyres.TyreMeasures;
+import fitworthy.figures.water.WaterMeasures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

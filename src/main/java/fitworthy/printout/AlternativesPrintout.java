@@ -1,9 +1,10 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Alternatives;
-import fitworthy.advice.Alternatives.Alternative;
 import fitworthy.book.Severity;
+import fitworthy.document.Page;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Alternatives.Alternative;
 import fitworthy.sheet.Prices;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
@@ -96,7 +97,7 @@ public final class AlternativesPrintout {
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
         page.wrapped(0, first.sheet().title());
-        ShopWords.looser(first).forEach(each -> page.hanging("Looser than the book: ", each));
+        HouseWords.looser(first).forEach(each -> page.hanging("Looser than the book: ", each));
         page.blank();
         for (int i = 0; i < plans.size(); i++) {
             page.hanging(

@@ -1,30 +1,31 @@
 package fitworthy.printout;
 
-import static fitworthy.printout.Report.Column.figure;
-import static fitworthy.printout.Report.Column.text;
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Alternatives;
-import fitworthy.advice.Mender.Mending;
 import fitworthy.advice.Outcome;
 import fitworthy.book.Basis;
 import fitworthy.book.Severity;
 import fitworthy.book.Source;
-import fitworthy.figures.Loading;
-import fitworthy.printout.Report.Block;
-import fitworthy.printout.Report.Cited;
-import fitworthy.printout.Report.Column;
-import fitworthy.printout.Report.Drawing;
-import fitworthy.printout.Report.Notice;
-import fitworthy.printout.Report.Paragraph;
-import fitworthy.printout.Report.Particular;
-import fitworthy.printout.Report.Points;
-import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Section;
-import fitworthy.printout.Report.Signatures;
-import fitworthy.printout.Report.Subheading;
-import fitworthy.printout.Report.Table;
+import fitworthy.document.Report;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Cited;
+import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Drawing;
+import fitworthy.document.Report.Notice;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Particular;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Signatures;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import fitworthy.figures.plan.Loading;
 import fitworthy.printout.picture.Pictures;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Mender.Mending;
 import fitworthy.source.Words;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -122,8 +123,8 @@ public final class Arrangement {
                         advice.book().cover().name() + ", edition "
                                 + advice.book().cover().edition()
                                 + ", content " + advice.book().hash())));
-        if (!ShopWords.house(advice).isEmpty()) {
-            particulars.add(new Particular("House values", ShopWords.house(advice)));
+        if (!HouseWords.house(advice).isEmpty()) {
+            particulars.add(new Particular("House values", HouseWords.house(advice)));
         }
         particulars.addAll(List.of(
                 new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
@@ -150,14 +151,14 @@ public final class Arrangement {
         points(
                 "Looser than the book, on the word of "
                         + advice.book().house().page().shop(),
-                ShopWords.looser(advice),
+                HouseWords.looser(advice),
                 blocks);
         blocks.add(counts());
         blocks.addAll(margins());
         blocks.addAll(findings.glance().unlessEmpty());
-        points("Waivers that do not count", ShopWords.idle(advice), blocks);
+        points("Waivers that do not count", HouseWords.idle(advice), blocks);
         if (!advice.book().house().isNone()) {
-            points("Otherwise set by " + advice.book().house().page().shop(), ShopWords.others(advice), blocks);
+            points("Otherwise set by " + advice.book().house().page().shop(), HouseWords.others(advice), blocks);
         }
         return blocks;
     }

@@ -1,22 +1,22 @@
 package fitworthy.printout;
 
-import static fitworthy.printout.Report.Column.figure;
-import static fitworthy.printout.Report.Column.text;
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Alternatives;
-import fitworthy.advice.Alternatives.Alternative;
-import fitworthy.advice.Mender.Mending;
-import fitworthy.advice.Mender.Offer;
-import fitworthy.advice.Mender.Way;
 import fitworthy.book.Severity;
-import fitworthy.printout.Report.Block;
-import fitworthy.printout.Report.Column;
-import fitworthy.printout.Report.Paragraph;
-import fitworthy.printout.Report.Points;
-import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Subheading;
-import fitworthy.printout.Report.Table;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Alternatives.Alternative;
+import fitworthy.search.Mender.Mending;
+import fitworthy.search.Mender.Offer;
+import fitworthy.search.Mender.Way;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

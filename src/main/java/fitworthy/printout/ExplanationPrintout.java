@@ -3,15 +3,17 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Explanation;
 import fitworthy.advice.Outcome.Judged;
-import fitworthy.book.Advised;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice;
-import fitworthy.book.PracticeEntry;
-import fitworthy.book.RuleText;
-import fitworthy.figures.Measure;
-import fitworthy.figures.Working;
-import fitworthy.sheet.Missing;
+import fitworthy.document.Page;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.Working;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
+import fitworthy.rules.Advised;
+import fitworthy.rules.RuleReferences;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.Comparator;
@@ -49,14 +51,14 @@ public final class ExplanationPrintout {
     private void rule(String id) {
         Book book = advice.book();
         Card card = book.cards().get(id);
-        RuleText rule = book.rules().get(id);
+        RuleReferences rule = book.rules().get(id);
         page.wrapped(0, id + ": " + card.title());
         page.wrapped(
                 0,
                 Words.hyphenated(card.severity().value().name()) + ", " + rule.file() + ":" + rule.line()
                         + ", in the book since " + card.since());
         page.rule();
-        ShopWords.severity(advice, id).ifPresent(each -> page.hanging("Severity ", each));
+        HouseWords.severity(advice, id).ifPresent(each -> page.hanging("Severity ", each));
         page.hanging("Why      ", card.why());
         page.hanging("Rests on ", card.basis().value().words() + sources(card.sources()));
         for (String practice : rule.practice()) {
@@ -112,7 +114,7 @@ public final class ExplanationPrintout {
         if (lookup instanceof Book.Lookup.NoneApplies) {
             text = "no such limit applies in this region";
         } else if (lookup instanceof Book.Lookup.Found found) {
-            PracticeEntry.Value entry = found.practice().entry();
+            DatedLimit.Value entry = found.practice().entry();
             text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.from() + ", "
                     + entry.basis().value().words() + sources(entry.sources())
                     + (entry.note().isEmpty() ? "" : ". " + entry.note());
@@ -202,7 +204,7 @@ public final class ExplanationPrintout {
                             .filter(found -> is(found.judged(), id, each))
                             .flatMap(found -> found.waiver().stream())
                             .findFirst()
-                            .map(waiver -> "; waived " + ShopWords.waiver(waiver))
+                            .map(waiver -> "; waived " + HouseWords.waiver(waiver))
                             .orElse("");
         }
         boolean open = advice.notAssessed().stream().map(got -> got.judged()).anyMatch(judged -> is(judged, id, each));

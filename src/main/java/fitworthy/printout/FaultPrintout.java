@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.document.Page;
 import fitworthy.source.Fault;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;

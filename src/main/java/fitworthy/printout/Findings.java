@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
-import static fitworthy.printout.Report.Column.figure;
-import static fitworthy.printout.Report.Column.text;
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Comparison;
@@ -10,19 +10,20 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice;
-import fitworthy.book.PracticeEntry;
 import fitworthy.book.Severity;
-import fitworthy.figures.Measure;
-import fitworthy.figures.Working;
-import fitworthy.printout.Report.Block;
-import fitworthy.printout.Report.Detail;
-import fitworthy.printout.Report.Found;
-import fitworthy.printout.Report.Paragraph;
-import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Subheading;
-import fitworthy.printout.Report.Table;
-import fitworthy.printout.Report.Worked;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Detail;
+import fitworthy.document.Report.Found;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import fitworthy.document.Report.Worked;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.Working;
+import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -150,10 +151,10 @@ final class Findings {
         Judged judged = worst.judged();
         Function<String, String> filled = filled(worst);
         List<Detail> details = new ArrayList<>();
-        if (!ShopWords.waivers(group).isEmpty()) {
-            details.add(new Detail("Waived", ShopWords.waivers(group)));
+        if (!HouseWords.waivers(group).isEmpty()) {
+            details.add(new Detail("Waived", HouseWords.waivers(group)));
         }
-        ShopWords.severity(advice, judged.id()).ifPresent(each -> details.add(Detail.of("Severity", each)));
+        HouseWords.severity(advice, judged.id()).ifPresent(each -> details.add(Detail.of("Severity", each)));
         details.addAll(List.of(
                 Detail.of("Do", Wording.remedy(worst)),
                 Detail.of("Why", filled.apply(judged.card().why())),
@@ -183,7 +184,7 @@ final class Findings {
 
     /** A practice value with where it holds, since when, and how it is known. */
     private String practice(Practice practice) {
-        PracticeEntry.Value entry = practice.entry();
+        DatedLimit.Value entry = practice.entry();
         return practice.meaning() + ": " + Wording.value(practice) + " (" + practice.id() + ", "
                 + advice.book().regions().get(entry.region()).name() + " from " + entry.from() + "), "
                 + entry.basis().value().words() + cited(entry.sources())

@@ -1,16 +1,17 @@
 package fitworthy.printout;
 
-import static fitworthy.printout.Report.Column.figure;
-import static fitworthy.printout.Report.Column.text;
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
 
-import fitworthy.figures.AxleLoads;
-import fitworthy.figures.Loading;
-import fitworthy.figures.PointMass;
-import fitworthy.printout.Report.Block;
-import fitworthy.printout.Report.Paragraph;
-import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Table;
-import fitworthy.sheet.Figure;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

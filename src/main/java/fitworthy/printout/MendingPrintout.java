@@ -1,13 +1,15 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Change;
-import fitworthy.advice.Mender;
-import fitworthy.advice.Mender.Mending;
-import fitworthy.advice.Mender.Offer;
-import fitworthy.advice.Mender.Way;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Severity;
+import fitworthy.document.Page;
+import fitworthy.printout.words.Wording;
+import fitworthy.search.Change;
+import fitworthy.search.Mender;
+import fitworthy.search.Mender.Mending;
+import fitworthy.search.Mender.Offer;
+import fitworthy.search.Mender.Way;
 import fitworthy.sheet.Prices;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -40,7 +42,7 @@ public final class MendingPrintout {
         page.rule();
         page.wrapped(0, planned.sheet().title());
         page.wrapped(0, TextPrintout.verdict(planned));
-        ShopWords.looser(planned).forEach(each -> page.hanging("Looser than the book: ", each));
+        HouseWords.looser(planned).forEach(each -> page.hanging("Looser than the book: ", each));
         page.blank();
         offers(mending);
         ways(mending);
@@ -142,7 +144,7 @@ public final class MendingPrintout {
                 + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver()
-                        .map(each -> "; waived " + ShopWords.waiver(each))
+                        .map(each -> "; waived " + HouseWords.waiver(each))
                         .orElse("");
     }
 }

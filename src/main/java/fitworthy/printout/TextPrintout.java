@@ -6,9 +6,11 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice;
-import fitworthy.book.PracticeEntry;
 import fitworthy.book.Severity;
+import fitworthy.document.Page;
+import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -47,18 +49,18 @@ public final class TextPrintout {
         section(
                 "LOOSER THAN THE BOOK, on the word of "
                         + advice.book().house().page().shop() + ":",
-                ShopWords.looser(advice));
+                HouseWords.looser(advice));
         groups(advice.findings().stream()
                         .filter(finding ->
                                 finding.judged().card().severity().value().compareTo(mildest) <= 0)
                         .toList())
                 .forEach(group -> findings(advice, group));
         notAssessed(advice);
-        section("WAIVERS THAT DO NOT COUNT:", ShopWords.idle(advice));
+        section("WAIVERS THAT DO NOT COUNT:", HouseWords.idle(advice));
         met(advice);
-        if (!ShopWords.house(advice).isEmpty()) {
+        if (!HouseWords.house(advice).isEmpty()) {
             page.blank();
-            section("OTHERWISE SET by " + advice.book().house().page().shop() + ":", ShopWords.others(advice));
+            section("OTHERWISE SET by " + advice.book().house().page().shop() + ":", HouseWords.others(advice));
         }
         page.rule();
         page.wrapped(0, advice.book().cover().caution());
@@ -95,7 +97,7 @@ public final class TextPrintout {
                 advice.book().cover().name() + ", edition "
                         + advice.book().cover().edition() + ", content "
                         + advice.book().hash());
-        field("House", ShopWords.house(advice));
+        field("House", HouseWords.house(advice));
         field(
                 "Loadings",
                 advice.loadings().stream().map(each -> each.loadCase().name()).collect(Collectors.joining(", ")));
@@ -129,7 +131,7 @@ public final class TextPrintout {
         if (open > 0) {
             parts.add(open + " not assessed for want of a figure");
         }
-        String waived = ShopWords.waived(advice);
+        String waived = HouseWords.waived(advice);
         String first = advice.worst()
                 .map(worst -> switch (worst) {
                     case STOP -> "Do not buy, fit or drive it so.";
@@ -174,8 +176,8 @@ public final class TextPrintout {
                 .map(each -> Wording.comparison(finding.judged(), each))
                 .orElse(finding.judged().measure().kind().meaning() + ": "
                         + Wording.value(finding.judged().measure())));
-        ShopWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
-        ShopWords.severity(advice, judged.id()).ifPresent(each -> page.wrapped(INDENT, "Severity: " + each));
+        HouseWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
+        HouseWords.severity(advice, judged.id()).ifPresent(each -> page.wrapped(INDENT, "Severity: " + each));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
@@ -199,7 +201,7 @@ public final class TextPrintout {
             text.append(" [").append(String.join(", ", judged.card().sources())).append("]");
         }
         for (Practice each : practice) {
-            PracticeEntry.Value entry = each.entry();
+            DatedLimit.Value entry = each.entry();
             text.append("; ")
                     .append(each.id())
                     .append(" ")

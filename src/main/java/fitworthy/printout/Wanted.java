@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Outcome.NotAssessed;
-import fitworthy.sheet.Missing;
+import fitworthy.quantity.Missing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,15 +1,16 @@
 package fitworthy.printout;
 
-import static fitworthy.printout.Report.Column.figure;
-import static fitworthy.printout.Report.Column.text;
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
 
-import fitworthy.figures.Plan;
-import fitworthy.figures.WorkOrder;
-import fitworthy.printout.Report.Block;
-import fitworthy.printout.Report.Paragraph;
-import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Table;
-import fitworthy.sheet.Figure;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.figures.order.WorkOrder;
+import fitworthy.figures.plan.Plan;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

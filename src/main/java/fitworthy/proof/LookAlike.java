@@ -2,12 +2,11 @@ package fitworthy.proof;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Cases;
-import fitworthy.advice.Cases.Case;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
-import fitworthy.printout.Wording;
+import fitworthy.printout.words.Wording;
+import fitworthy.proof.Cases.Case;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -20,18 +19,18 @@ import java.util.Map;
  * @param text the case
  * @param met what the rule says of it, of the subject and loading that leave least
  */
-record LookAlike(Case text, Met met) {
+public record LookAlike(Case text, Met met) {
 
     /** How near to a limit, as a share of it, a case has to be to look like one beyond it. */
     private static final double NEAR = 0.05;
 
     /** Finds the look-alikes of one rule after another; a case is run once. */
-    static final class Finder {
+    public static final class Finder {
 
         private final References references;
         private final Map<Case, Advice> advice = new IdentityHashMap<>();
 
-        Finder(References references) {
+        public Finder(References references) {
             this.references = references;
         }
 
@@ -40,7 +39,7 @@ record LookAlike(Case text, Met met) {
          * it compares, those next to its limit, the nearest first, or else the nearest alone; where it does not
          * compare, those that have fewest other things to say.
          */
-        List<LookAlike> of(String rule) {
+        public List<LookAlike> of(String rule) {
             List<Case> named = references.met(rule);
             List<LookAlike> all = new ArrayList<>();
             for (Case each : named.isEmpty() ? references.cases() : named) {
@@ -85,7 +84,7 @@ record LookAlike(Case text, Met met) {
     }
 
     /** Its name, with what was compared. */
-    String words() {
+    public String words() {
         return text.text().name()
                 + met.comparison()
                         .map(each -> " (" + Wording.comparison(met.judged(), each) + ")")

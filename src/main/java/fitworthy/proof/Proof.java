@@ -1,10 +1,9 @@
 package fitworthy.proof;
 
-import fitworthy.advice.Cases;
-import fitworthy.advice.Cases.Case;
 import fitworthy.book.Book;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Places;
-import fitworthy.book.PracticeEntry;
+import fitworthy.proof.Cases.Case;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -51,7 +50,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         Places places = new Places();
         book.practice().forEach((id, entry) -> {
             for (int i = 0; i < entry.values().size(); i++) {
-                PracticeEntry.Value value = entry.values().get(i);
+                DatedLimit.Value value = entry.values().get(i);
                 Place place = places.of(book.places().get(id), id, "values", i);
                 proof.dates(id, value, place);
                 if (value.review() != null && !value.review().isAfter(day)) {
@@ -110,7 +109,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
     }
 
     /** Faults where no case stands on the first day of a value, or none on the day before. */
-    private void dates(String id, PracticeEntry.Value value, Place place) {
+    private void dates(String id, DatedLimit.Value value, Place place) {
         if (!value.from().isAfter(ALWAYS)) {
             return;
         }
@@ -147,7 +146,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         return new Place(book.rules().get(id).file(), book.rules().get(id).line(), 0);
     }
 
-    private static Fault due(String id, PracticeEntry.Value value, Place place) {
+    private static Fault due(String id, DatedLimit.Value value, Place place) {
         return new Fault(
                 place,
                 id,

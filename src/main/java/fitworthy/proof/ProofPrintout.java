@@ -57,12 +57,12 @@ public final class ProofPrintout {
     }
 
     /** The fields of an object. */
-    interface Fields {
-        void write(JsonGenerator json) throws IOException;
+    public interface Fields {
+        public void write(JsonGenerator json) throws IOException;
     }
 
     /** Writes one object with the name of its shape first. */
-    static void write(PrintWriter out, String shape, Fields fields) {
+    public static void write(PrintWriter out, String shape, Fields fields) {
         try (JsonGenerator json =
                 new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());

@@ -1,11 +1,10 @@
 package fitworthy.proof;
 
-import fitworthy.advice.Cases;
-import fitworthy.advice.Cases.Case;
 import fitworthy.book.Book;
 import fitworthy.book.Book.Lookup;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Places;
-import fitworthy.book.PracticeEntry;
+import fitworthy.proof.Cases.Case;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,7 +16,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** What in a rule book refers to what. */
-final class References {
+public final class References {
 
     /** By then everything that is recorded has begun. */
     private static final LocalDate LAST = LocalDate.MAX;
@@ -32,34 +31,34 @@ final class References {
     }
 
     /** @throws FaultsException where a file of cases cannot be read */
-    static References of(Path folder, Book book) throws FaultsException {
+    public static References of(Path folder, Book book) throws FaultsException {
         return new References(book, Cases.read(folder, book));
     }
 
-    Book book() {
+    public Book book() {
         return book;
     }
 
-    List<Case> cases() {
+    public List<Case> cases() {
         return cases;
     }
 
     /** The rules of a topic. */
-    List<String> rules(String topic) {
+    public List<String> rules(String topic) {
         return book.cards().keySet().stream()
                 .filter(id -> Book.topic(id).equals(topic))
                 .toList();
     }
 
     /** The practice values that rules compare with. */
-    Set<String> values(Collection<String> rules) {
+    public Set<String> values(Collection<String> rules) {
         return rules.stream()
                 .flatMap(id -> book.rules().get(id).practice().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** The texts that rules and their practice values rest on. */
-    Set<String> sources(Collection<String> rules) {
+    public Set<String> sources(Collection<String> rules) {
         Set<String> sources = new TreeSet<>();
         rules.forEach(id -> sources.addAll(book.cards().get(id).sources()));
         values(rules).forEach(id -> book.practice().get(id).values().forEach(value -> sources.addAll(value.sources())));
@@ -67,12 +66,12 @@ final class References {
     }
 
     /** File and line of a card or a practice value. */
-    String place(String id) {
+    public String place(String id) {
         return book.places().get(id).inBook();
     }
 
     /** File and line of one value of a practice value. */
-    String place(String id, PracticeEntry.Value value) {
+    public String place(String id, DatedLimit.Value value) {
         return places.of(
                         book.places().get(id),
                         id,
@@ -82,17 +81,17 @@ final class References {
     }
 
     /** The cases in which a rule has to come up. */
-    List<Case> firing(String rule) {
+    public List<Case> firing(String rule) {
         return naming(text -> text.expect().stream().anyMatch(each -> each.id().equals(rule)));
     }
 
     /** The cases in which a rule has to be met. */
-    List<Case> met(String rule) {
+    public List<Case> met(String rule) {
         return naming(text -> text.met().contains(rule));
     }
 
     /** The cases in which a rule must not be assessed. */
-    List<Case> notAssessed(String rule) {
+    public List<Case> notAssessed(String rule) {
         return naming(
                 text -> text.notAssessed().stream().anyMatch(each -> each.id().equals(rule)));
     }
@@ -102,25 +101,25 @@ final class References {
     }
 
     /** What holds in a region of a practice value once all that is recorded has begun. */
-    Lookup last(String region, String value) {
+    public Lookup last(String region, String value) {
         return book.lookup(value, region, LAST);
     }
 
     /** The practice values that a region has from another, its parent or that one's. */
-    List<String> inherited(String region, String from) {
+    public List<String> inherited(String region, String from) {
         return values(id -> last(region, id) instanceof Lookup.Found found
                 && found.practice().entry().region().equals(from));
     }
 
     /** The practice values that do not apply in a region. */
-    List<String> none(String region) {
+    public List<String> none(String region) {
         return values(id -> last(region, id) instanceof Lookup.NoneApplies);
     }
 
     /**
      * The practice values that neither a region nor its parents have, so that checks with them are not assessed there.
      */
-    List<String> notRecorded(String region) {
+    public List<String> notRecorded(String region) {
         return values(id -> last(region, id) instanceof Lookup.NotRecorded);
     }
 

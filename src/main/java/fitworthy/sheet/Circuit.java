@@ -1,5 +1,11 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
 /** An electrical circuit: what it feeds, its cable and its fuse. */
 public record Circuit(
         @Field(value = "what it feeds", needed = true, example = "Fridge") String name,

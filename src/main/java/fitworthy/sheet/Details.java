@@ -1,9 +1,15 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+import fitworthy.schema.Variant;
 import java.util.List;
 
 /** What the checks need to know of a kind of part. */
-public interface Details {
+public interface Details extends Variant.Fields {
 
     /** A part that the checks know by its mass and place alone. */
     record Plain() implements Details {}

@@ -1,5 +1,12 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Money;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+import fitworthy.schema.Variant;
 import java.util.Optional;
 
 /** A planned part. Beside the fields here each kind has its own, see {@link Details}. */

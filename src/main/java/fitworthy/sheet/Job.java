@@ -1,5 +1,8 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.schema.Field;
+
 /** Work on the vehicle beside the fitting of parts. */
 public record Job(
         @Field(value = "what to call it", needed = true, example = "Wheel alignment") String name,

@@ -1,5 +1,11 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Money;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
 import java.util.List;
 
 /** Certificates and plates, who has been told, and how long a new vehicle and the quote take. */

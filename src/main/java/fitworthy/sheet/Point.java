@@ -1,5 +1,9 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.schema.Field;
+
 /** A place on the vehicle, or on the trailer where a trailer's field says so. */
 public record Point(
         @Field(

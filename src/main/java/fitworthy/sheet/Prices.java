@@ -1,5 +1,6 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Money;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Objects;

@@ -1,5 +1,8 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Words;

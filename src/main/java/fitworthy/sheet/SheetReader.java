@@ -1,5 +1,6 @@
 package fitworthy.sheet;
 
+import fitworthy.schema.Binder;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;

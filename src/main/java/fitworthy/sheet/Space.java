@@ -1,5 +1,7 @@
 package fitworthy.sheet;
 
+import fitworthy.schema.Field;
+
 /** The space that a part takes up: a box by two opposite corners. */
 public record Space(
         @Field(value = "one corner", needed = true) Point from,

@@ -1,5 +1,11 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
 /** The trailer as it will be towed. */
 public record Trailer(
         @Field(value = "what to call it", needed = true, example = "Off-road camper") String name,

@@ -1,5 +1,10 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
 import java.time.LocalDate;
 
 /** The vehicle as its maker built it. */

@@ -1,5 +1,6 @@
 package fitworthy.sheet;
 
+import fitworthy.schema.Field;
 import java.time.LocalDate;
 
 /** A finding that a person stands for although it remains. It stays on every printout. */

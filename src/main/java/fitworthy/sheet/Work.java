@@ -1,5 +1,7 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Figure;
+import fitworthy.schema.Field;
 import java.time.LocalDate;
 import java.util.List;
 

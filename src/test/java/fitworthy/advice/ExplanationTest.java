@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.advice.Cases.Case;
+import fitworthy.Sheets;
 import fitworthy.book.Book;
-import fitworthy.book.Condition;
+import fitworthy.proof.Cases;
+import fitworthy.proof.Cases.Case;
+import fitworthy.rules.Condition;
 import fitworthy.source.FaultsException;
 import java.util.HashMap;
 import java.util.List;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.source.FaultsException;
 import java.util.List;

@@ -5,8 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.printout.Wording;
+import fitworthy.printout.words.Wording;
 import fitworthy.source.FaultsException;
 import java.util.Set;
 import java.util.TreeSet;

@@ -3,6 +3,7 @@ package fitworthy.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import fitworthy.Sheets;
 import fitworthy.source.FaultsException;
 import org.junit.jupiter.api.Test;
 

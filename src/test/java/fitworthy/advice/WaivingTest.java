@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Waiving.State;
 import fitworthy.book.Severity;
+import fitworthy.search.Mender;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.util.ArrayList;

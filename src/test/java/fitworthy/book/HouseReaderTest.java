@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.rules.Stricter;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;

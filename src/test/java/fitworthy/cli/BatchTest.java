@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
-import fitworthy.book.BooksOfOneRule;
+import fitworthy.engine.BooksOfOneRule;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import java.io.ByteArrayInputStream;

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
-import fitworthy.book.PracticeEntry;
+import fitworthy.book.DatedLimit;
 import fitworthy.printout.NuChecker;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
@@ -69,7 +69,7 @@ class HandbookTest {
         });
         book.practice().forEach((id, entry) -> {
             String values = between(text, "\n### " + id + ": " + entry.meaning(), "\n### ");
-            for (PracticeEntry.Value value : entry.values()) {
+            for (DatedLimit.Value value : entry.values()) {
                 String cells = " | " + value.from() + " | " + value.value() + " | ";
                 String row = "| [" + value.region() + "](#region-" + value.region() + ")" + cells
                         + value.basis().value().words() + "; " + id.substring(0, id.indexOf('.')) + "/practice.yaml:";

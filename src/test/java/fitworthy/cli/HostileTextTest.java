@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.book.BookLoader;
-import fitworthy.book.BooksOfOneRule;
 import fitworthy.book.HouseReader;
+import fitworthy.engine.BookLoader;
+import fitworthy.engine.BooksOfOneRule;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;

@@ -1,6 +1,6 @@
 package fitworthy.figures;
 
-import fitworthy.sheet.Dimension;
+import fitworthy.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

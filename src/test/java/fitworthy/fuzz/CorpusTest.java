@@ -2,7 +2,7 @@ package fitworthy.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import fitworthy.book.BookFuzz;
+import fitworthy.engine.BookFuzz;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,7 +5,7 @@ import fitworthy.Books;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Comparison;
-import fitworthy.batch.View;
+import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.printout.FaultPrintout;

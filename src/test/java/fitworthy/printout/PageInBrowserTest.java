@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import fitworthy.document.HtmlPrintout;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,7 +3,9 @@ package fitworthy.printout;
 import fitworthy.Books;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Mender.Mending;
+import fitworthy.document.HtmlPrintout;
+import fitworthy.document.Report;
+import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
@@ -23,13 +25,13 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Advice, and the report made of it without a search for changes. */
-record Printed(Advice advice, Report report) {
+public record Printed(Advice advice, Report report) {
 
-    static final List<String> SCENARIOS = List.of("touring", "overloaded", "weekender");
-    static final Imprint IMPRINT = new Imprint(
+    public static final List<String> SCENARIOS = List.of("touring", "overloaded", "weekender");
+    public static final Imprint IMPRINT = new Imprint(
             "sheet.yaml", "0123456789abcdef".repeat(4), "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
 
-    static Printed scenario(String name) throws FaultsException {
+    public static Printed scenario(String name) throws FaultsException {
         return of(SheetReader.sheet(
                 NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
                 Books.shipped().regions().keySet(),
@@ -37,7 +39,7 @@ record Printed(Advice advice, Report report) {
     }
 
     /** The plain sheet with some of its text replaced. */
-    static Printed plain(String text) throws FaultsException {
+    public static Printed plain(String text) throws FaultsException {
         return of(SheetReader.sheet(
                 NodeReader.read("plain.yaml", text, new ArrayList<>()),
                 Books.shipped().regions().keySet(),
@@ -62,7 +64,7 @@ record Printed(Advice advice, Report report) {
     }
 
     /** The words that a page and a PDF both show: neither contents nor running line, nor letters in pictures. */
-    static String shownWords(String html) throws Exception {
+    public static String shownWords(String html) throws Exception {
         Document page = xml(html);
         for (String name : List.of("nav", "svg")) {
             for (Node each = page.getElementsByTagName(name).item(0);
@@ -83,7 +85,7 @@ record Printed(Advice advice, Report report) {
         return dense(page.getElementsByTagName("body").item(0).getTextContent());
     }
 
-    static String dense(String text) {
+    public static String dense(String text) {
         return HtmlPrintout.clean(text).replaceAll("[\\s\\p{Z}]+", "");
     }
 }

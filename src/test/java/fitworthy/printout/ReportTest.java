@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.printout.Report.Block;
-import fitworthy.printout.Report.Found;
-import fitworthy.printout.Report.Row;
-import fitworthy.printout.Report.Section;
-import fitworthy.printout.Report.Subheading;
-import fitworthy.printout.Report.Table;
+import fitworthy.document.HtmlPrintout;
+import fitworthy.document.Report;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Found;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -23,7 +25,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** The report says what the advice says, figure for figure, and whatever text a sheet holds it stays a page. */
-class ReportTest {
+public class ReportTest {
 
     /** Text as nobody should write it, each kind of it once. */
     private static final List<String> HOSTILE = List.of(
@@ -40,7 +42,7 @@ class ReportTest {
             "'' \" ` \\");
 
     /** The plain sheet with hostile text wherever it takes text. */
-    static String hostileSheet() throws IOException {
+    public static String hostileSheet() throws IOException {
         String sheet = Files.readString(Books.RULES.resolve("plain-sheet.yaml"));
         String all = String.join(" ", HOSTILE).replace("'", "''");
         StringBuilder parts = new StringBuilder("fitments:\n");
@@ -69,7 +71,7 @@ class ReportTest {
     }
 
     /** Holds text pulled out of a printout against the advice. */
-    static void says(Printed printed, String words) {
+    public static void says(Printed printed, String words) {
         List<String> absent = Expected.of(printed.advice()).stream()
                 .filter(each -> !words.contains(Printed.dense(each)))
                 .toList();
@@ -175,7 +177,7 @@ class ReportTest {
     }
 
     /** The overloaded plan's report with its findings over and over, each with the line that leads to it. */
-    static Report many(int count) throws Exception {
+    public static Report many(int count) throws Exception {
         Report report = Printed.scenario("overloaded").report();
         List<Found> some = blocks(report, "findings", Found.class);
         Table glance = blocks(report, "result", Table.class).stream()
@@ -206,7 +208,7 @@ class ReportTest {
                         new Section("findings", "Findings", many)));
     }
 
-    static <B extends Block> List<B> blocks(Report report, String section, Class<B> kind) {
+    public static <B extends Block> List<B> blocks(Report report, String section, Class<B> kind) {
         return section(report, section).blocks().stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)

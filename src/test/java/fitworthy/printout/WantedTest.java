@@ -3,9 +3,9 @@ package fitworthy.printout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Sheets;
 import fitworthy.source.FaultsException;
 import java.util.List;
 import java.util.Set;

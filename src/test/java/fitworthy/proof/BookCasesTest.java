@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.advice.Cases;
 import fitworthy.source.FaultsException;
 import java.time.LocalDate;
 import java.util.List;

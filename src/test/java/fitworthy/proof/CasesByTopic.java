@@ -3,7 +3,6 @@ package fitworthy.proof;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.Books;
-import fitworthy.advice.Cases;
 import fitworthy.source.FaultsException;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,7 +3,7 @@ package fitworthy.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import fitworthy.advice.Sheets;
+import fitworthy.Sheets;
 import fitworthy.source.FaultsException;
 import org.junit.jupiter.api.Test;
 

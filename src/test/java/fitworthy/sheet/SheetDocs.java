@@ -3,8 +3,12 @@ package fitworthy.sheet;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import fitworthy.figures.MeasureKind;
 import fitworthy.figures.Measures;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.quantity.Dimension;
+import fitworthy.schema.Field;
+import fitworthy.schema.RecordSchema;
+import fitworthy.schema.Variant;
 import fitworthy.source.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -79,16 +83,16 @@ final class SheetDocs {
     /** Every record with the paths at which it stands, in the order of the sheet. */
     private static void places(Class<? extends Record> type, String path, Map<Class<?>, List<String>> places) {
         places.computeIfAbsent(type, key -> new ArrayList<>()).add(path);
-        for (Shape.Part part : Shape.of(type).fields()) {
+        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
             String inner = path.isEmpty() ? part.name() : path + "." + part.name();
-            if (part.holds() == Shape.Holds.GROUP) {
+            if (part.holds() == RecordSchema.Holds.GROUP) {
                 places(part.type().asSubclass(Record.class), inner, places);
-            } else if (part.holds() == Shape.Holds.GROUPS) {
+            } else if (part.holds() == RecordSchema.Holds.GROUPS) {
                 places(part.type().asSubclass(Record.class), inner + ".N", places);
             } else if (part.type() != null && Variant.class.isAssignableFrom(part.type())) {
                 for (Object kind : part.type().getEnumConstants()) {
                     Class<? extends Record> details = ((Variant) kind).details();
-                    if (!Shape.of(details).fields().isEmpty()) {
+                    if (!RecordSchema.of(details).fields().isEmpty()) {
                         places(details, path + " of kind " + Words.hyphenated(((Enum<?>) kind).name()), places);
                     }
                 }
@@ -111,16 +115,16 @@ final class SheetDocs {
     private void table(Class<? extends Record> type, String prefix) {
         page.append("| Field | What it holds | Written as | Needed | Example | Where to find it |\n");
         page.append("| --- | --- | --- | --- | --- | --- |\n");
-        for (Shape.Part part : Shape.of(type).fields()) {
-            if (part.holds() == Shape.Holds.VARIANT) {
+        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
+            if (part.holds() == RecordSchema.Holds.VARIANT) {
                 continue;
             }
-            boolean group = part.holds() == Shape.Holds.GROUP || part.holds() == Shape.Holds.GROUPS;
-            boolean found = part.holds() == Shape.Holds.FIGURE
-                    || part.holds() == Shape.Holds.CHOICE
+            boolean group = part.holds() == RecordSchema.Holds.GROUP || part.holds() == RecordSchema.Holds.GROUPS;
+            boolean found = part.holds() == RecordSchema.Holds.FIGURE
+                    || part.holds() == RecordSchema.Holds.CHOICE
                     || !part.field().find().equals(anywhere());
             String example = group
-                            || part.holds() == Shape.Holds.CHOICE
+                            || part.holds() == RecordSchema.Holds.CHOICE
                             || part.example().isEmpty()
                     ? ""
                     : "`" + part.name() + ": " + part.example() + "`";
@@ -151,12 +155,14 @@ final class SheetDocs {
         }
     }
 
-    private static String writtenAs(Shape.Part part) {
+    private static String writtenAs(RecordSchema.Part part) {
         return switch (part.holds()) {
             case TEXT -> "words";
             case FIGURE -> dimension(part) + (part.field().signed() ? ", may be negative" : "");
             case CHOICE ->
-                Shape.words(part.type()).stream().map(each -> "`" + each + "`").collect(Collectors.joining(", "));
+                RecordSchema.words(part.type()).stream()
+                        .map(each -> "`" + each + "`")
+                        .collect(Collectors.joining(", "));
             case DATE -> "year-month-day";
             case MONEY -> "amount and currency code";
             case GROUP -> "group";
@@ -167,7 +173,7 @@ final class SheetDocs {
         };
     }
 
-    private static String dimension(Shape.Part part) {
+    private static String dimension(RecordSchema.Part part) {
         return part.field().in() == Dimension.COUNT
                 ? "plain number"
                 : Words.hyphenated(part.field().in().name());
@@ -177,14 +183,14 @@ final class SheetDocs {
         page.append("## The kinds of fitment\n\n");
         List<String> plain = new ArrayList<>();
         for (Fitment.Kind kind : Fitment.Kind.values()) {
-            if (Shape.of(kind.details()).fields().isEmpty()) {
+            if (RecordSchema.of(kind.details()).fields().isEmpty()) {
                 plain.add("`" + Words.hyphenated(kind.name()) + "`");
             }
         }
         paragraph("Known by its mass and place alone: " + String.join(", ", plain)
                 + ". The others may have these fields beside the common ones.");
         for (Fitment.Kind kind : Fitment.Kind.values()) {
-            if (!Shape.of(kind.details()).fields().isEmpty()) {
+            if (!RecordSchema.of(kind.details()).fields().isEmpty()) {
                 page.append("### `kind: ").append(Words.hyphenated(kind.name())).append("`\n\n");
                 table(kind.details(), "");
             }

@@ -3,6 +3,12 @@ package fitworthy.sheet;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Binder;
+import fitworthy.schema.RecordSchema;
+import fitworthy.schema.Variant;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,7 +58,7 @@ final class SheetSchema {
         ArrayNode all = into.putArray("allOf");
         for (Object kind : kinds.getEnumConstants()) {
             Class<? extends Record> details = ((Variant) kind).details();
-            if (!Shape.of(details).fields().isEmpty()) {
+            if (!RecordSchema.of(details).fields().isEmpty()) {
                 ObjectNode each = all.addObject();
                 ObjectNode condition = each.putObject("if");
                 condition.putObject("properties").putObject("kind").put("const", word(kind));
@@ -68,8 +74,8 @@ final class SheetSchema {
         Class<?> kinds = null;
         ObjectNode properties = into.putObject("properties");
         ArrayNode required = NODES.arrayNode();
-        for (Shape.Part part : Shape.of(type).fields()) {
-            if (part.holds() == Shape.Holds.VARIANT) {
+        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
+            if (part.holds() == RecordSchema.Holds.VARIANT) {
                 continue;
             }
             kinds = part.type() != null && Variant.class.isAssignableFrom(part.type()) ? part.type() : kinds;
@@ -86,7 +92,7 @@ final class SheetSchema {
         return kinds;
     }
 
-    private void value(Shape.Part part, ObjectNode into) {
+    private void value(RecordSchema.Part part, ObjectNode into) {
         boolean needed = part.field().needed();
         switch (part.holds()) {
             case TEXT -> {
@@ -130,16 +136,16 @@ final class SheetSchema {
             case VARIANT -> throw new IllegalStateException("a variant's fields stand beside the others");
         }
         if (!part.example().isEmpty()
-                && part.holds() != Shape.Holds.CHOICE
-                && part.holds() != Shape.Holds.FIGURES
-                && part.holds() != Shape.Holds.TEXTS) {
+                && part.holds() != RecordSchema.Holds.CHOICE
+                && part.holds() != RecordSchema.Holds.FIGURES
+                && part.holds() != RecordSchema.Holds.TEXTS) {
             into.putArray("examples").add(part.example());
         }
     }
 
-    private static void choice(Shape.Part part, ObjectNode into) {
+    private static void choice(RecordSchema.Part part, ObjectNode into) {
         ArrayNode answers = into.putArray("enum");
-        Shape.words(part.type()).forEach(answers::add);
+        RecordSchema.words(part.type()).forEach(answers::add);
         if (part.type() == YesNo.class) {
             answers.add(true).add(false);
         }
@@ -148,7 +154,7 @@ final class SheetSchema {
         }
     }
 
-    private void group(Shape.Part part, ObjectNode into, boolean needed) {
+    private void group(RecordSchema.Part part, ObjectNode into, boolean needed) {
         Class<? extends Record> type = part.type().asSubclass(Record.class);
         String name = Words.hyphenated(type.getSimpleName());
         Class<?> earlier = records.putIfAbsent(name, type);

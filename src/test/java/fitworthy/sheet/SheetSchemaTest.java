@@ -17,6 +17,8 @@ import com.networknt.schema.SchemaValidatorsConfig;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import com.networknt.schema.ValidationMessage;
 import fitworthy.Books;
+import fitworthy.schema.Binder;
+import fitworthy.schema.RecordSchema;
 import fitworthy.source.Fault;
 import fitworthy.source.NodeReader;
 import java.io.IOException;
@@ -122,7 +124,7 @@ class SheetSchemaTest {
         ArrayNode fitments = sheet.putArray("fitments");
         for (Fitment.Kind kind : Fitment.Kind.values()) {
             ObjectNode fitment = examples(Fitment.class);
-            fitment.put("kind", Shape.words(Fitment.Kind.class).get(kind.ordinal()));
+            fitment.put("kind", RecordSchema.words(Fitment.Kind.class).get(kind.ordinal()));
             fitment.setAll(examples(kind.details()));
             fitments.add(fitment);
         }
@@ -134,10 +136,11 @@ class SheetSchemaTest {
 
     private static ObjectNode examples(Class<? extends Record> type) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        for (Shape.Part part : Shape.of(type).fields()) {
+        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
             JsonNode value =
                     switch (part.holds()) {
-                        case CHOICE -> node.textNode(Shape.words(part.type()).get(0));
+                        case CHOICE ->
+                            node.textNode(RecordSchema.words(part.type()).get(0));
                         case GROUP -> examples(part.type().asSubclass(Record.class));
                         case GROUPS -> node.arrayNode().add(examples(part.type().asSubclass(Record.class)));
                         case TEXTS -> node.arrayNode().add("a name");

@@ -1,10 +1,10 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.Loading;
-import fitworthy.figures.Measure;
-import fitworthy.printout.Wording;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.Loading;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Wording;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import java.util.List;

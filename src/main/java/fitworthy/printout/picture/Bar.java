@@ -1,8 +1,8 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.Measure;
-import fitworthy.printout.Wording;
+import fitworthy.figures.measure.Measure;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Wording;
 import java.util.Optional;
 
 /** A bar that shows how much of its limit a measure uses. */

@@ -1,13 +1,13 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.Measure;
-import fitworthy.figures.SecondBattery;
-import fitworthy.figures.Working.Input;
-import fitworthy.printout.Wording;
+import fitworthy.figures.electrical.SecondBattery;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.Working.Input;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
-import fitworthy.sheet.Figure;
-import fitworthy.sheet.QuantityText;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -2,8 +2,8 @@ package fitworthy.printout.picture;
 
 import fitworthy.advice.Advice;
 import fitworthy.book.Practice;
-import fitworthy.figures.Loading;
-import fitworthy.figures.Measure;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.Loading;
 import java.util.List;
 import java.util.Optional;
 

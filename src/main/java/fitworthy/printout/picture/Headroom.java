@@ -1,9 +1,9 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.Measure;
-import fitworthy.printout.Wording;
+import fitworthy.figures.measure.Measure;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,15 +1,15 @@
 package fitworthy.printout.picture;
 
 import fitworthy.book.Practice;
-import fitworthy.figures.Loading;
-import fitworthy.figures.Measure;
-import fitworthy.figures.Plan;
-import fitworthy.printout.Wording;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Details.Mirror;
-import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;

@@ -1,17 +1,17 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.AxleLoads;
-import fitworthy.figures.Loading;
-import fitworthy.figures.Measure;
-import fitworthy.figures.Plan;
-import fitworthy.figures.PointMass;
-import fitworthy.figures.PointMass.Sort;
-import fitworthy.printout.Wording;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.printout.picture.LabelPlaces.Box;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Details;
-import fitworthy.sheet.Figure;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
 import java.util.Arrays;

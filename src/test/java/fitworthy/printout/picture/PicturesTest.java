@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Sheets;
-import fitworthy.figures.Loading;
-import fitworthy.figures.Measure;
-import fitworthy.figures.PointMass;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PointMass;
 import fitworthy.printout.picture.LabelPlaces.Box;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;

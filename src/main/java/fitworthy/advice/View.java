@@ -1,0 +1,55 @@
+package fitworthy.advice;
+
+import fitworthy.book.Book;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.Digests;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.Place;
+import java.util.List;
+
+/**
+ * How sheets are looked at: by which book, and in which region and on which day where not in their own.
+ *
+ * @param book the book, with what a shop sets over it
+ * @param region null for the sheet's own
+ * @param asOf null for the sheet's own
+ */
+public record View(Book book, String region, String asOf) {
+
+    /** A sheet that has been read. @param tree the text it was read from */
+    public record Read(Node.Mapping tree, Sheet sheet) {}
+
+    /**
+     * Reads the tree of a sheet.
+     *
+     * @param root the tree, or null where reading it failed
+     * @param faults what was found wrong so far; gets what is found here
+     * @throws FaultsException with everything that is wrong with it
+     */
+    public Read read(Node.Mapping root, List<Fault> faults) throws FaultsException {
+        Node.Mapping tree = root;
+        if (tree != null && region != null) {
+            tree = tree.with("region", new Node.Scalar(Place.of("--region"), region, false));
+        }
+        if (tree != null && asOf != null) {
+            tree = tree.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
+        }
+        if (tree != null) {
+            Waiving.check(tree, book, faults);
+        }
+        return new Read(tree, SheetReader.sheet(tree, book.regions().keySet(), faults));
+    }
+
+    /** What it is known again by: any other book, overlay, region or day has another key. */
+    public String key() {
+        return Digests.of(book.hash(), book.house().content(), String.valueOf(region), String.valueOf(asOf));
+    }
+
+    /** What the book has to say of the sheet of a tree. */
+    public Advice advise(Node.Mapping root, List<Fault> faults) throws FaultsException {
+        return Adviser.advise(book, read(root, faults).sheet());
+    }
+}

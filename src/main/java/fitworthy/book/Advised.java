@@ -1,4 +1,0 @@
-package fitworthy.book;
-
-/** Advice already given in this load case, for rules that build on others. */
-public record Advised(String id, String subject) {}

@@ -1,0 +1,33 @@
+package fitworthy.book;
+
+import fitworthy.quantity.Choice;
+import fitworthy.schema.Field;
+import java.time.LocalDate;
+import java.util.List;
+
+/** A practice value by region and date, as practice.yaml holds it. Its id is the key it stands under. */
+public record DatedLimit(
+        @Field(value = "the unit it is printed in", example = "kg") String unit,
+        @Field(value = "what it is", needed = true, example = "Greatest GVM of a light vehicle") String meaning,
+        @Field(value = "its values", needed = true) List<Value> values) {
+
+    /** One value. */
+    public record Value(
+            @Field(value = "a region of rules/book.yaml", needed = true, example = "au") String region,
+            @Field(value = "the first day on which it holds", needed = true, example = "2014-07-01") LocalDate from,
+            @Field(
+                            value = "the value with its unit, or 'none' where no such limit applies any more",
+                            needed = true,
+                            example = "4500 kg")
+                    String value,
+            @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,
+            @Field(value = "ids of rules/sources.yaml; needed for published grades", example = "[sa-mass-rerating]")
+                    List<String> sources,
+            @Field(value = "the day by which it should be looked at again", example = "2027-11-25") LocalDate review,
+            @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
+
+        public boolean none() {
+            return value.equals("none");
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package fitworthy.document;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/**
+ * A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made
+ * of it.
+ */
+public final class HtmlPrintout {
+
+    /** Stands for a letter that cannot be shown. */
+    static final int UNKNOWN = 0xFFFD;
+
+    private HtmlPrintout() {}
+
+    /** For a browser, and for paper from there. */
+    public static String html(Report report) {
+        return html(report, resource("screen.css"));
+    }
+
+    /** @param more style beside the common one */
+    static String html(Report report, String more) {
+        StringOutput html = new StringOutput();
+        TemplateEngine.createPrecompiled(
+                        null, ContentType.Html, HtmlPrintout.class.getClassLoader(), "fitworthy.printout.template")
+                .render("report.jte", Map.of("report", report, "style", resource("report.css") + more), html);
+        return clean(html.toString());
+    }
+
+    /** Text without what XML cannot hold and without what turns the direction of the text after it. */
+    public static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints().forEach(letter -> {
+            boolean turns = letter >= 0x202A && letter <= 0x202E || letter >= 0x2066 && letter <= 0x2069;
+            boolean none = letter < ' ' && letter != '\n' && letter != '\t'
+                    || letter >= 0xD800 && letter <= 0xDFFF
+                    || (letter & 0xFFFE) == 0xFFFE;
+            if (!turns) {
+                clean.appendCodePoint(none ? UNKNOWN : letter);
+            }
+        });
+        return clean.toString();
+    }
+
+    static String resource(String name) {
+        try (InputStream in = HtmlPrintout.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package fitworthy.document;
+
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Cited;
+import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Links;
+import fitworthy.document.Report.Notice;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
+
+/** A report of words and tables as Markdown. Every text is escaped. */
+public final class MarkdownPrintout {
+
+    private static final Collector<CharSequence, ?, String> CELLS = Collectors.joining(" | ", "| ", " |\n");
+
+    private final StringBuilder out = new StringBuilder();
+
+    private MarkdownPrintout() {}
+
+    /** @throws IllegalArgumentException where it holds pictures, findings or signatures, which have no such form */
+    public static String markdown(Report report) {
+        MarkdownPrintout printout = new MarkdownPrintout();
+        printout.paragraph(escaped(report.kind()));
+        printout.paragraph("# " + escaped(report.title()));
+        printout.paragraph(escaped(report.caution()));
+        printout.paragraph("**" + escaped(report.verdict()) + "**");
+        report.particulars().forEach(each -> printout.out
+                .append("- ")
+                .append(escaped(each.name()))
+                .append(": ")
+                .append(escaped(each.value()))
+                .append('\n'));
+        report.sections().forEach(section -> {
+            printout.out.append('\n');
+            printout.anchor(section.id());
+            printout.paragraph("## " + escaped(section.heading()));
+            section.blocks().forEach(printout::block);
+        });
+        return printout.out.toString();
+    }
+
+    private void paragraph(String text) {
+        out.append(text).append("\n\n");
+    }
+
+    private void block(Block block) {
+        if (block instanceof Paragraph paragraph) {
+            paragraph(escaped(paragraph.text()));
+        } else if (block instanceof Notice notice) {
+            paragraph("**" + escaped(notice.text()) + "**");
+        } else if (block instanceof Points points) {
+            points.texts()
+                    .forEach(each -> out.append("- ").append(escaped(each)).append('\n'));
+            out.append('\n');
+        } else if (block instanceof Subheading heading) {
+            anchor(heading.id());
+            paragraph("#".repeat(heading.level()) + " " + escaped(heading.text()));
+        } else if (block instanceof Links links && links.listed()) {
+            links.links().forEach(each -> out.append("- ").append(link(each)).append('\n'));
+            out.append('\n');
+        } else if (block instanceof Links links) {
+            paragraph(escaped(links.before()) + " "
+                    + links.links().stream()
+                            .map(each -> link(each) + links.mark(each))
+                            .collect(Collectors.joining()));
+        } else if (block instanceof Table table) {
+            paragraph(escaped(table.caption()) + ":");
+            out.append(table.columns().stream()
+                    .map(Column::heading)
+                    .map(MarkdownPrintout::escaped)
+                    .collect(CELLS));
+            out.append("|").append("---|".repeat(table.columns().size())).append('\n');
+            table.rows().forEach(this::row);
+            out.append('\n');
+        } else if (block instanceof Cited cited) {
+            anchor("source-" + cited.id());
+            paragraph("**" + escaped("[" + cited.id() + "]") + "** " + escaped(cited.title() + ". ")
+                    + (cited.link().isEmpty() ? "" : "<" + cited.link() + ">. ")
+                    + escaped("Seen: " + cited.seen() + "."));
+        } else {
+            throw new IllegalArgumentException(
+                    "no Markdown for " + block.getClass().getSimpleName());
+        }
+    }
+
+    private void row(Row row) {
+        List<String> cells = new ArrayList<>(
+                row.cells().stream().map(MarkdownPrintout::escaped).toList());
+        cells.set(0, link(new Link(row.cells().get(0), row.link(), "")));
+        row.more().forEach(each -> cells.set(cells.size() - 1, cells.get(cells.size() - 1) + " " + link(each)));
+        out.append(cells.stream().collect(CELLS));
+    }
+
+    /** What links lead to, since headings are named otherwise by each reader of Markdown. */
+    private void anchor(String id) {
+        if (!id.isEmpty()) {
+            paragraph("<a id=\"" + id + "\"></a>");
+        }
+    }
+
+    private static String link(Link link) {
+        return link.to().isEmpty()
+                ? escaped(link.plain())
+                : "[" + escaped(link.words()) + "](#" + link.to() + ")" + escaped(link.after());
+    }
+
+    /** On one line, with a backslash before whatever Markdown or HTML would read as markup. */
+    private static String escaped(String text) {
+        return text.replaceAll("\\s+", " ")
+                .replaceAll("([\\\\`*_\\[<|])", "\\\\$1")
+                .replace("&", "&amp;");
+    }
+}

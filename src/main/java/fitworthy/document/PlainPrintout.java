@@ -1,0 +1,111 @@
+package fitworthy.document;
+
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Cited;
+import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Links;
+import fitworthy.document.Report.Notice;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A report of words and tables as plain text, 80 columns wide. What links lead to is left out. */
+public final class PlainPrintout {
+
+    /** The widest that the columns before a table's last may be to stand beside it. */
+    private static final int BESIDE = Page.COLUMNS / 2;
+
+    private final Page page;
+
+    private PlainPrintout(PrintWriter out) {
+        this.page = new Page(out);
+    }
+
+    /** @throws IllegalArgumentException where it holds pictures, findings or signatures, which have no such form */
+    public static void print(PrintWriter out, Report report) {
+        PlainPrintout printout = new PlainPrintout(out);
+        printout.page.wrapped(0, report.title());
+        report.particulars().forEach(each -> printout.page.hanging(each.name() + ": ", each.value()));
+        printout.page.wrapped(0, report.verdict());
+        printout.page.wrapped(0, report.caution());
+        report.sections().forEach(section -> {
+            printout.page.rule();
+            printout.page.wrapped(0, section.heading());
+            section.blocks().forEach(printout::block);
+        });
+        printout.page.flush();
+    }
+
+    private void block(Block block) {
+        page.blank();
+        if (block instanceof Paragraph paragraph) {
+            page.wrapped(0, paragraph.text());
+        } else if (block instanceof Notice notice) {
+            page.wrapped(0, notice.text());
+        } else if (block instanceof Points points) {
+            points.texts().forEach(each -> page.hanging("- ", each));
+        } else if (block instanceof Links links && links.listed()) {
+            links.links().forEach(each -> page.hanging("- ", each.plain()));
+        } else if (block instanceof Links links) {
+            page.wrapped(
+                    0,
+                    links.before() + " "
+                            + links.links().stream()
+                                    .map(each -> each.plain() + links.mark(each))
+                                    .collect(Collectors.joining()));
+        } else if (block instanceof Subheading heading) {
+            page.wrapped(0, heading.text());
+        } else if (block instanceof Table table) {
+            page.wrapped(0, table.caption());
+            table(table);
+        } else if (block instanceof Cited cited) {
+            page.hanging("[" + cited.id() + "] ", cited.title() + ". Seen: " + cited.seen() + ".");
+            if (!cited.link().isEmpty()) {
+                page.wrapped(2, cited.link());
+            }
+        } else {
+            throw new IllegalArgumentException(
+                    "no plain text for " + block.getClass().getSimpleName());
+        }
+    }
+
+    /** Each row with its last cell beside the others, or below them where they leave it too little room. */
+    private void table(Table table) {
+        int last = table.columns().size() - 1;
+        List<Integer> widths = new ArrayList<>();
+        for (int i = 0; i < last; i++) {
+            int column = i;
+            widths.add(table.rows().stream()
+                    .mapToInt(row -> row.cells().get(column).length())
+                    .max()
+                    .orElse(0));
+        }
+        boolean beside = widths.stream().mapToInt(each -> each + 2).sum() <= BESIDE;
+        for (Row row : table.rows()) {
+            StringBuilder first = new StringBuilder();
+            for (int i = 0; i < last; i++) {
+                String cell = row.cells().get(i);
+                first.append(beside ? "  " : i == 0 ? "" : ", ")
+                        .append(cell)
+                        .append(beside ? " ".repeat(widths.get(i) - cell.length()) : "");
+            }
+            String more = row.cells().get(last)
+                    + row.more().stream()
+                            .map(Link::plain)
+                            .map(each -> " " + each)
+                            .collect(Collectors.joining());
+            if (beside) {
+                page.hanging(first + "  ", more);
+            } else {
+                page.wrapped(2, first.toString());
+                page.wrapped(4, more);
+            }
+        }
+    }
+}

@@ -1,0 +1,167 @@
+package fitworthy.effect;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.fasterxml.jackson.annotation.JsonValue;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.batch.Figures;
+import fitworthy.book.Severity;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * One rule that comes out otherwise on one subject in one loading.
+ *
+ * @param what in which ways
+ */
+public record Difference(
+        String id, String subject, @JsonProperty("case") String in, List<What> what, State before, State after) {
+
+    /** A way to come out otherwise. */
+    public enum What {
+        GAINED("gained"),
+        LOST("lost"),
+        /** Another severity, or a waiver that counts on one side only. */
+        SEVERITY("with another severity or waiver"),
+        FIGURES("with other figures"),
+        NOT_ASSESSED("now not assessed"),
+        ASSESSED("no longer not assessed"),
+        /** Not assessed on both sides, for want of different figures. */
+        MISSING("lacking other figures");
+
+        private final String words;
+
+        What(String words) {
+            this.words = words;
+        }
+
+        /** It as a program reads it. */
+        @JsonValue
+        public String word() {
+            return Words.hyphenated(name());
+        }
+
+        /** It as it is said of a number of findings. */
+        String words() {
+            return words;
+        }
+    }
+
+    /**
+     * How a rule came out.
+     *
+     * @param outcome the severity of a finding; else {@code met}, {@code not-assessed} or, where nothing is said,
+     *     {@code none}
+     * @param waived true, or null
+     * @param missing fields of the sheet or practice values that are missing, or null
+     */
+    public record State(String outcome, Boolean waived, @JsonUnwrapped Figures figures, List<String> missing) {
+
+        private static final String NOT_ASSESSED = "not-assessed";
+
+        static State of(Outcome outcome) {
+            if (outcome instanceof Finding finding) {
+                return new State(
+                        Words.hyphenated(
+                                finding.judged().card().severity().value().name()),
+                        finding.waiver().isPresent() ? true : null,
+                        Figures.of(finding.judged(), finding.comparison()),
+                        null);
+            }
+            if (outcome instanceof NotAssessed not) {
+                return new State(
+                        NOT_ASSESSED,
+                        null,
+                        Figures.NONE,
+                        not.missing().stream().map(Missing::path).toList());
+            }
+            return outcome instanceof Met met
+                    ? new State("met", null, Figures.of(met.judged(), met.comparison()), null)
+                    : new State("none", null, Figures.NONE, null);
+        }
+
+        boolean isFinding() {
+            return Stream.of(Severity.values())
+                    .anyMatch(each -> Words.hyphenated(each.name()).equals(outcome));
+        }
+
+        boolean isNotAssessed() {
+            return outcome.equals(NOT_ASSESSED);
+        }
+    }
+
+    /**
+     * Everything that comes out otherwise, by the worse of both sides. What is met, or not spoken of, on both sides is
+     * none.
+     */
+    static List<Difference> between(Advice before, Advice after) {
+        Map<String, Outcome> old = outcomes(before);
+        Map<String, Outcome> now = outcomes(after);
+        Set<String> keys = new LinkedHashSet<>(old.keySet());
+        keys.addAll(now.keySet());
+        List<Difference> differences = new ArrayList<>();
+        for (String key : keys) {
+            Outcome.Judged judged = (now.containsKey(key) ? now : old).get(key).judged();
+            State was = State.of(old.get(key));
+            State is = State.of(now.get(key));
+            List<What> what = what(was, is);
+            if (!what.isEmpty()) {
+                differences.add(new Difference(judged.id(), judged.subject(), judged.loadCase(), what, was, is));
+            }
+        }
+        List<String> worst = Stream.of(Severity.values())
+                .map(each -> Words.hyphenated(each.name()))
+                .toList();
+        differences.sort(Comparator.comparing((Difference each) -> Stream.of(each.before, each.after)
+                        .filter(State::isFinding)
+                        .mapToInt(state -> worst.indexOf(state.outcome))
+                        .min()
+                        .orElse(worst.size()))
+                .thenComparing(Difference::id)
+                .thenComparing(Difference::in)
+                .thenComparing(Difference::subject));
+        return differences;
+    }
+
+    private static Map<String, Outcome> outcomes(Advice advice) {
+        Map<String, Outcome> outcomes = new LinkedHashMap<>();
+        Stream.of(advice.findings(), advice.notAssessed(), advice.met())
+                .flatMap(List::stream)
+                .forEach(each -> outcomes.put(
+                        each.judged().id() + "|" + each.judged().subject() + "|"
+                                + each.judged().loadCase(),
+                        each));
+        return outcomes;
+    }
+
+    private static List<What> what(State was, State is) {
+        Map<What, Boolean> ways = new EnumMap<>(What.class);
+        if (was.isFinding() && is.isFinding()) {
+            ways.put(What.SEVERITY, !was.outcome.equals(is.outcome) || !Objects.equals(was.waived, is.waived));
+            ways.put(What.FIGURES, !was.figures.equals(is.figures));
+        }
+        ways.put(What.GAINED, is.isFinding() && !was.isFinding());
+        ways.put(What.LOST, was.isFinding() && !is.isFinding());
+        ways.put(What.NOT_ASSESSED, is.isNotAssessed() && !was.isNotAssessed());
+        ways.put(What.ASSESSED, was.isNotAssessed() && !is.isNotAssessed());
+        ways.put(What.MISSING, was.isNotAssessed() && is.isNotAssessed() && !was.missing.equals(is.missing));
+        return ways.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+}

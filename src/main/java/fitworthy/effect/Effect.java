@@ -1,0 +1,69 @@
+package fitworthy.effect;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.View;
+import fitworthy.batch.Refusal;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a change of practice does to one sheet, or why that cannot be told.
+ *
+ * @param sheet its file, with its line where the file holds many
+ * @param differences what comes out otherwise; null where the sheet cannot be used
+ * @param faults why it cannot be used; null where it can
+ */
+public record Effect(String sheet, String title, Worst worst, List<Difference> differences, List<Refusal> faults) {
+
+    /** The worst finding that is not waived, or {@code none}, on both sides. */
+    public record Worst(String before, String after) {
+        boolean changes() {
+            return !before.equals(after);
+        }
+    }
+
+    /** Looks at a sheet from both sides. @param faults what was found wrong so far */
+    static Effect of(View before, View after, String sheet, Node.Mapping root, List<Fault> faults) {
+        List<Fault> wasWrong = new ArrayList<>(faults);
+        List<Fault> isWrong = new ArrayList<>(faults);
+        Advice old = advice(before, root, wasWrong);
+        Advice now = advice(after, root, isWrong);
+        if (old == null || now == null) {
+            // What is wrong on both sides is told once.
+            return refused(
+                    sheet,
+                    old == null ? Refusal.of(wasWrong, now == null ? "" : "before: ") : Refusal.of(isWrong, "after: "));
+        }
+        return new Effect(
+                sheet, now.sheet().title(), new Worst(worst(old), worst(now)), Difference.between(old, now), null);
+    }
+
+    static Effect refused(String sheet, List<Refusal> faults) {
+        return new Effect(sheet, null, null, null, faults);
+    }
+
+    private static Advice advice(View view, Node.Mapping root, List<Fault> faults) {
+        try {
+            return view.advise(root, faults);
+        } catch (FaultsException e) {
+            return null;
+        }
+    }
+
+    private static String worst(Advice advice) {
+        return advice.worst().map(each -> Words.hyphenated(each.name())).orElse("none");
+    }
+
+    boolean isBad() {
+        return faults != null;
+    }
+
+    /** The same under another name, since a journal knows a sheet by what it says. */
+    Effect named(String name) {
+        return new Effect(name, title, worst, differences, faults);
+    }
+}

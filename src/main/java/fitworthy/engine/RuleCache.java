@@ -1,0 +1,153 @@
+package fitworthy.engine;
+
+import fitworthy.book.Practice;
+import fitworthy.figures.measure.Measure;
+import fitworthy.rules.Advised;
+import fitworthy.rules.PreCheck;
+import fitworthy.rules.RuleParser;
+import fitworthy.rules.RuleReferences;
+import fitworthy.source.Digests;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSessionsPool;
+
+/** Keeps compiled rules between runs. What cannot be read back whole counts as absent. */
+final class RuleCache {
+
+    /** Compiled rules and what they mention. */
+    record Compiled(List<RuleReferences> rules, Map<String, byte[]> files) {
+
+        void write(DataOutputStream out) throws IOException {
+            out.writeInt(rules.size());
+            for (RuleReferences rule : rules) {
+                out.writeUTF(rule.id());
+                out.writeUTF(rule.file());
+                out.writeInt(rule.line());
+                out.writeUTF(String.join(" ", rule.measures()));
+                out.writeUTF(String.join(" ", rule.practice()));
+                out.writeUTF(String.join(" ", rule.earlier()));
+                out.writeUTF(String.join(" ", rule.joined()));
+            }
+            out.writeInt(files.size());
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                out.writeUTF(file.getKey());
+                out.writeInt(file.getValue().length);
+                out.write(file.getValue());
+            }
+        }
+
+        static Compiled read(DataInputStream in) throws IOException {
+            int count = in.readInt();
+            List<RuleReferences> rules = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                rules.add(new RuleReferences(
+                        in.readUTF(),
+                        in.readUTF(),
+                        in.readInt(),
+                        words(in.readUTF()),
+                        words(in.readUTF()),
+                        words(in.readUTF()),
+                        list(in.readUTF())));
+            }
+            Map<String, byte[]> files = new TreeMap<>();
+            for (int left = in.readInt(); left > 0; left--) {
+                String name = in.readUTF();
+                byte[] bytes = new byte[in.readInt()];
+                in.readFully(bytes);
+                files.put(name, bytes);
+            }
+            return new Compiled(rules, files);
+        }
+
+        private static Set<String> words(String text) {
+            return new TreeSet<>(list(text));
+        }
+
+        private static List<String> list(String text) {
+            return text.isEmpty() ? List.of() : List.of(text.split(" "));
+        }
+    }
+
+    /** Rules ready to run, with what its rules mention and the key of their text. */
+    record Loaded(String key, List<RuleReferences> rules, KieSessionsPool sessions) {}
+
+    private final CacheFolder folder;
+
+    RuleCache(CacheFolder folder) {
+        this.folder = folder;
+    }
+
+    /** The key of a set of rule files: their text, the engine and the classes that rules see. */
+    static String key(Map<String, String> texts) {
+        MessageDigest digest = Digests.sha256();
+        texts.forEach((file, text) -> CacheFolder.count(digest, RuleReferences.inFolder(file), text));
+        digest.update(String.valueOf(KieBase.class.getPackage().getImplementationVersion())
+                .getBytes(StandardCharsets.UTF_8));
+        CacheFolder.count(
+                digest,
+                List.of(
+                        Measure.class,
+                        Practice.class,
+                        Advised.class,
+                        Consequence.class,
+                        RuleCompiler.class,
+                        PreCheck.class,
+                        RuleParser.class,
+                        RuleReferences.class));
+        return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
+    }
+
+    /** The rules shipped or kept under a key, or nothing where there are none that can be trusted. */
+    Optional<Loaded> find(String key) {
+        return ShippedRules.find(key).flatMap(compiled -> loaded(key, compiled)).or(() -> kept(key)
+                .flatMap(compiled -> loaded(key, compiled)));
+    }
+
+    private static Optional<Loaded> loaded(String key, Compiled compiled) {
+        try {
+            return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Compiled> kept(String key) {
+        return folder.find(file(key)).flatMap(content -> {
+            try {
+                return Optional.of(Compiled.read(new DataInputStream(
+                        new ByteArrayInputStream(content.array(), content.arrayOffset(), content.remaining()))));
+            } catch (IOException | RuntimeException e) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** Keeps compiled rules. */
+    void keep(String key, Compiled compiled) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            compiled.write(out);
+        } catch (IOException e) {
+            throw new IllegalStateException("writing to memory failed", e);
+        }
+        folder.keep(file(key), bytes.toByteArray());
+    }
+
+    private static String file(String key) {
+        return "rules-" + key + "-" + Runtime.version().feature() + ".bin";
+    }
+}

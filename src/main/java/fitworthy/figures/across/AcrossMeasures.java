@@ -1,0 +1,313 @@
+package fitworthy.figures.across;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.Tank;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.Vehicle;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What follows only from parts and topics taken together. */
+public final class AcrossMeasures implements Topic {
+
+    private static final MeasureKind OVERLAP =
+            number("across.overlap", "mm", 0, "how deep the spaces of two parts reach into each other");
+    private static final MeasureKind TWINS = number("across.twins", "", 0, "parts for one and the same job");
+    private static final MeasureKind FULL_TANKS =
+            rated("across.full-tanks", "kg", 0, "load once every added tank is full", "limit");
+    private static final MeasureKind ADDED_LIQUID = number("across.added-liquid", "kg", 0, "what the added tanks hold");
+    private static final MeasureKind KIT_USE =
+            rated("across.kit-use", "kg", 0, "GVM as made", "what the GCM leaves for the vehicle with this trailer");
+    private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle");
+    private static final MeasureKind BAR_HEAVIEST =
+            number("across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears");
+    private static final MeasureKind APPROVALS =
+            number("across.approval-parts", "", 0, "kinds of planned part that an engineer may have to certify");
+
+    /** One of each is enough; where two are planned the figures go by the first. */
+    private static final Set<Kind> ONE_IS_ENOUGH = Set.of(
+            Kind.BRAKE_CONTROLLER,
+            Kind.FUEL_SEPARATOR,
+            Kind.CRANKCASE_SEPARATOR,
+            Kind.SWITCH_PANEL,
+            Kind.SNORKEL,
+            Kind.AIRBOX,
+            Kind.TOW_BAR,
+            Kind.RATING_UPGRADE,
+            Kind.TYRES,
+            Kind.WHEELS,
+            Kind.MIRRORS,
+            Kind.BAR,
+            Kind.SPRINGS,
+            Kind.CHASSIS_EXTENSION);
+
+    private static final Set<Kind> CERTIFIED = Set.of(
+            Kind.CHASSIS_EXTENSION, Kind.RATING_UPGRADE, Kind.SPRINGS, Kind.BODY_LIFT, Kind.TYRES, Kind.SEAT_CHANGE);
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        twins(plan, measures);
+        Stream<String> tanks =
+                added(plan).stream().anyMatch(tank -> !tank.liquid().is(Tank.Liquid.WATER))
+                        ? Stream.of("fuel tank")
+                        : Stream.empty();
+        List<String> certified = Stream.concat(
+                        plan.sheet().fitments().stream()
+                                .map(Fitment::kind)
+                                .filter(CERTIFIED::contains)
+                                .distinct()
+                                .map(AcrossMeasures::words),
+                        tanks)
+                .toList();
+        if (!certified.isEmpty()) {
+            measures.add(counted(APPROVALS, "certificates", certified));
+        }
+        Optional<Trailer> trailer = plan.sheet().trailer();
+        if (trailer.isPresent()
+                && plan.details(Details.RatingUpgrade.class).stream()
+                        .anyMatch(kit -> kit.gvm().known())) {
+            Figure gcm = plan.ratings().gcm();
+            Figure towed = trailer.get().mass();
+            measures.add(Measure.of(
+                            KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(), gcm.minus(towed))
+                    .worked("left = GCM - trailer", in("GCM", gcm, "kg"), in("trailer", towed, "kg")));
+        }
+    }
+
+    /**
+     * How many there are of every kind planned more than once, of trays and canopies on at once, or that there is none
+     * such.
+     */
+    private static void twins(Plan plan, List<Measure> measures) {
+        Map<String, List<String>> planned = new TreeMap<>();
+        plan.sheet().fitments().stream()
+                .filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
+                .forEach(each -> planned.computeIfAbsent(job(each), job -> new ArrayList<>())
+                        .add(each.name()));
+        if (plan.vehicle().brakeController().is(YesNo.YES)) {
+            planned.computeIfPresent(words(Kind.BRAKE_CONTROLLER), (job, names) -> {
+                names.add("the vehicle's own");
+                return names;
+            });
+        }
+        for (Kind body : List.of(Kind.TRAY, Kind.CANOPY)) {
+            plan.cases().stream()
+                    .map(loadCase -> plan.fitments(body).stream()
+                            .map(Fitment::name)
+                            .filter(name -> !loadCase.off().contains(name))
+                            .toList())
+                    .max(Comparator.comparing(List::size))
+                    .filter(names -> !names.isEmpty())
+                    .ifPresent(names -> planned.put(words(body), names));
+        }
+        boolean single = planned.values().stream().allMatch(names -> names.size() == 1);
+        if (single && !planned.isEmpty()) {
+            measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0))
+                    .worked(() -> List.of("one each of " + String.join(", ", planned.keySet()))));
+        }
+        planned.forEach((job, names) -> {
+            if (names.size() > 1) {
+                measures.add(counted(TWINS, job, names));
+            }
+        });
+    }
+
+    /** What only one part at a time can be. */
+    private static String job(Fitment part) {
+        return part.details() instanceof Details.Springs springs
+                ? "set of " + Words.hyphenated(springs.end().value().name()) + " springs"
+                : words(part.kind());
+    }
+
+    private static Measure counted(MeasureKind kind, String subject, List<String> names) {
+        Figure one = Figure.of(1, 0);
+        return Measure.of(kind, subject, "", Figure.of(names.size(), 0))
+                .worked(new Working.Sum(
+                        "count", names.stream().map(name -> in(name, one, "")).toList()));
+    }
+
+    private static String words(Kind kind) {
+        return Words.hyphenated(kind.name()).replace('-', ' ');
+    }
+
+    private static List<Tank> added(Plan plan) {
+        return plan.sheet().tanks().stream()
+                .filter(tank -> tank.stock().is(YesNo.NO))
+                .toList();
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        overlaps(loading, measures);
+        tanks(loading, added(plan), measures);
+        plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
+                .filter(each -> each.sort() == Sort.FITMENT && each.name().equals(bar.name()))
+                .forEach(mass -> bar(loading, mass, measures)));
+    }
+
+    private static void bar(Loading loading, PointMass bar, List<Measure> measures) {
+        Figure wheelbase = loading.plan().wheelbase();
+        String loadCase = loading.loadCase().name();
+        Working.Input mass = in("mass", bar.mass(), "kg");
+        Working.Input at = in("at", bar.at().x(), "mm");
+        measures.add(Measure.of(BAR_LOAD, bar.name(), loadCase, bar.onFront(wheelbase))
+                .worked("load = mass x (1 - at / wheelbase)", mass, at, in("wheelbase", wheelbase, "mm")));
+        Figure over = loading.axles().front().minus(loading.plan().ratings().frontAxle());
+        Figure share = Figure.of(1, 0).minus(bar.at().x().dividedBy(wheelbase));
+        measures.add(Measure.most(BAR_HEAVIEST, bar.name(), loadCase, bar.mass().minus(over.dividedBy(share)))
+                .worked(
+                        "heaviest = mass - over / (1 - at / wheelbase)",
+                        mass,
+                        in("over", over, "kg"),
+                        at,
+                        in("wheelbase", wheelbase, "mm")));
+    }
+
+    /** Two parts that want one place, the first by name first. @param overlap how deep, in m; missing where not known */
+    private record Clash(Fitment one, Fitment other, Figure overlap) {
+
+        /** All among these parts, by name. Only those are looked at that are not clear of each other lengthwise. */
+        static List<Clash> among(List<Fitment> placed) {
+            List<Fitment> byFront = placed.stream()
+                    .sorted(Comparator.comparing(
+                            each -> Boxes.front(each.space().get())))
+                    .toList();
+            List<Clash> clashes = new ArrayList<>();
+            for (int i = 0; i < byFront.size(); i++) {
+                Fitment first = byFront.get(i);
+                double rear = Boxes.rear(first.space().get());
+                for (int j = i + 1;
+                        j < byFront.size() && Boxes.front(byFront.get(j).space().get()) <= rear;
+                        j++) {
+                    Fitment next = byFront.get(j);
+                    Figure overlap =
+                            Boxes.overlap(first.space().get(), next.space().get());
+                    if (overlap.value() != 0) {
+                        clashes.add(
+                                first.name().compareTo(next.name()) < 0
+                                        ? new Clash(first, next, overlap)
+                                        : new Clash(next, first, overlap));
+                    }
+                }
+            }
+            clashes.sort(
+                    Comparator.comparing((Clash clash) -> clash.one.name()).thenComparing(clash -> clash.other.name()));
+            return clashes;
+        }
+    }
+
+    private static void overlaps(Loading loading, List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
+        List<Fitment> placed = loading.plan().sheet().fitments().stream()
+                .filter(each -> each.space().isPresent() && loading.carries(each))
+                .sorted(Comparator.comparing(Fitment::name))
+                .toList();
+        int before = measures.size();
+        for (Clash clash : Clash.among(placed)) {
+            List<Figure> depths =
+                    Boxes.depths(clash.one.space().get(), clash.other.space().get());
+            measures.add(Measure.of(OVERLAP, clash.one.name() + " and " + clash.other.name(), loadCase, clash.overlap)
+                    .worked(
+                            "depth = min(min(lengthwise, sideways), upright)",
+                            in("lengthwise", depths.get(0), "mm"),
+                            in("sideways", depths.get(1), "mm"),
+                            in("upright", depths.get(2), "mm")));
+        }
+        if (placed.size() > 1 && measures.size() == before) {
+            measures.add(Measure.of(OVERLAP, "parts with a given space", loadCase, Figure.of(0, 0))
+                    .worked(() -> List.of("no two reach into each other of "
+                            + placed.stream().map(Fitment::name).collect(Collectors.joining(", ")))));
+        }
+    }
+
+    private static void tanks(Loading loading, List<Tank> added, List<Measure> measures) {
+        if (added.isEmpty()) {
+            return;
+        }
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        List<Working.Input> held = new ArrayList<>();
+        List<PointMass> more = new ArrayList<>();
+        for (Tank tank : added) {
+            Figure fill = loading.fill(tank);
+            held.add(in(tank.name(), Liquids.mass(tank, fill), "kg"));
+            more.add(new PointMass(
+                    tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(), false));
+        }
+        measures.add(
+                Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held)).worked(new Working.Sum("liquid", held)));
+        // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
+        if (loading.loadCase().weighed().isEmpty()) {
+            Figure wheelbase = plan.wheelbase();
+            Vehicle.Ratings ratings = plan.ratings();
+            AxleLoads now = loading.axles();
+            full(measures, "vehicle", loadCase, now.total(), ratings.gvm(), more, PointMass::mass);
+            full(
+                    measures,
+                    "front axle",
+                    loadCase,
+                    now.front(),
+                    ratings.frontAxle(),
+                    more,
+                    each -> each.onFront(wheelbase));
+            full(measures, "rear axle", loadCase, now.rear(), ratings.rearAxle(), more, each -> each.mass()
+                    .minus(each.onFront(wheelbase)));
+        }
+    }
+
+    private static void full(
+            List<Measure> measures,
+            String subject,
+            String loadCase,
+            Figure now,
+            Figure limit,
+            List<PointMass> more,
+            Function<PointMass, Figure> share) {
+        if (!(now.value() > limit.value())) {
+            List<Working.Input> parts = Stream.concat(
+                            Stream.of(in("as planned", now, "kg")),
+                            more.stream().map(each -> in("filling " + each.name(), share.apply(each), "kg")))
+                    .toList();
+            measures.add(Measure.of(FULL_TANKS, subject, loadCase, sum(parts), limit)
+                    .worked(new Working.Sum("load", parts)));
+        }
+    }
+
+    private static Figure sum(List<Working.Input> parts) {
+        return parts.stream().map(Working.Input::figure).reduce(Figure.of(0, 0), Figure::plus);
+    }
+}

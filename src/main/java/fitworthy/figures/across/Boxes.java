@@ -1,0 +1,71 @@
+package fitworthy.figures.across;
+
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Space;
+import java.util.List;
+import java.util.function.Function;
+
+/** Boxes with sides along the axes of the vehicle, for the question whether two parts want one place. */
+public final class Boxes {
+
+    private static final List<Function<Point, Figure>> AXES = List.of(Point::x, Point::y, Point::z);
+
+    private Boxes() {}
+
+    /**
+     * How deep two boxes reach into each other, in m: the least distance along an axis by which one has to be moved to
+     * stand clear; 0 where they stand clear, and where one holds the other whole, as a canopy holds a battery. Plain
+     * geometry. What stands clear along one axis does so whatever is missing along another.
+     */
+    public static Figure overlap(Space one, Space other) {
+        if (clear(one, other) || clear(other, one)) {
+            return Figure.of(0, 0);
+        }
+        Figure least = depths(one, other).stream().reduce(Figure::least).orElseThrow();
+        return least.known() && (holds(one, other) || holds(other, one)) ? Figure.of(0, 0) : least;
+    }
+
+    /** The same along each axis, in m, in the order of x, y, z; negative where they stand clear along it. */
+    static List<Figure> depths(Space one, Space other) {
+        return AXES.stream()
+                .map(axis -> high(one, axis)
+                        .minus(low(other, axis))
+                        .least(high(other, axis).minus(low(one, axis))))
+                .toList();
+    }
+
+    /** The foremost point of a box in m. */
+    static double front(Space space) {
+        return low(space, Point::x).value();
+    }
+
+    /** The rearmost point of a box in m. */
+    static double rear(Space space) {
+        return high(space, Point::x).value();
+    }
+
+    /** Whether one box ends before the other begins along some axis. */
+    private static boolean clear(Space one, Space other) {
+        for (Function<Point, Figure> axis : AXES) {
+            if (high(one, axis).value() < low(other, axis).value()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean holds(Space outer, Space inner) {
+        return AXES.stream()
+                .allMatch(axis -> low(outer, axis).minus(low(inner, axis)).value() <= 0
+                        && high(inner, axis).minus(high(outer, axis)).value() <= 0);
+    }
+
+    private static Figure low(Space space, Function<Point, Figure> axis) {
+        return axis.apply(space.from()).least(axis.apply(space.to()));
+    }
+
+    private static Figure high(Space space, Function<Point, Figure> axis) {
+        return axis.apply(space.from()).most(axis.apply(space.to()));
+    }
+}

@@ -1,0 +1,294 @@
+package fitworthy.figures.fuel;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Tank;
+import fitworthy.sheet.Vehicle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Fuel tanks and range, what cleans the fuel, and what cleans the gas of the crankcase. */
+public final class FuelMeasures implements Topic {
+
+    private static final MeasureKind MATCH = word("fuel.match", "whether it holds what the engine burns");
+    private static final MeasureKind LEG =
+            rated("fuel.leg", "km", 0, "longest way between two fuel stops", "range in this loading");
+    private static final MeasureKind NEEDED =
+            number("fuel.needed", "L", 0, "fuel for the longest way between two stops");
+    private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
+    private static final MeasureKind SEPARATOR =
+            word("fuel.separator", "whether a separator takes water out of the fuel");
+    private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works");
+    private static final MeasureKind STAGE =
+            rated("fuel.stage", "um", 0, "rating of the element in front", "rating of the one behind it");
+    private static final MeasureKind FLOW = rated("fuel.flow", "L/h", 0, "rated flow", "what the pump moves");
+    private static final MeasureKind ALARM = word("fuel.alarm", "whether a sensor warns of water");
+    private static final MeasureKind ALARM_NOTICED = word("fuel.alarm-noticed", "how the driver notices the alarm");
+    private static final MeasureKind DRAIN = word("fuel.drain", "whether the drain can be reached at the roadside");
+    private static final MeasureKind EXHAUST_GAP = number("fuel.exhaust-gap", "mm", 0, "gap to the exhaust");
+    private static final MeasureKind SHIELDED = word("fuel.shielded", "whether frame or body shields it");
+    private static final MeasureKind RELIEF =
+            word("fuel.crankcase-relief", "whether it has a relief valve for a blocked element");
+    private static final MeasureKind OIL = word("fuel.crankcase-oil", "where the caught oil goes");
+    private static final MeasureKind GAS = word("fuel.crankcase-gas", "where the gas goes");
+    private static final MeasureKind BLOW_BY =
+            rated("fuel.blow-by", "L/min", 0, "rated gas flow", "crankcase gas at rated power");
+    private static final MeasureKind BREATHER = word("fuel.tank-breather", "whether it breathes outside the body");
+    private static final MeasureKind FILLER = word("fuel.tank-filler", "whether it is filled from outside the body");
+    private static final MeasureKind EARTHED = word("fuel.tank-earthed", "whether tank and filler are earthed");
+    private static final MeasureKind UNAPPROVED =
+            number("fuel.unapproved", "L", 0, "volume of an added tank without approval");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                MATCH,
+                LEG,
+                WAY,
+                SEPARATOR,
+                SIDE,
+                STAGE,
+                FLOW,
+                ALARM,
+                ALARM_NOTICED,
+                DRAIN,
+                EXHAUST_GAP,
+                SHIELDED,
+                RELIEF,
+                OIL,
+                GAS,
+                BLOW_BY,
+                BREATHER,
+                FILLER,
+                EARTHED,
+                UNAPPROVED,
+                NEEDED);
+    }
+
+    private enum Side {
+        SUCTION,
+        PRESSURE,
+        PRESSURE_PROVEN
+    }
+
+    private enum Noticed {
+        SEEN_AND_HEARD,
+        SEEN,
+        HEARD,
+        NEITHER
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Vehicle.Engine engine = plan.vehicle().engine();
+        for (Tank tank : plan.sheet().tanks()) {
+            if (isFuel(tank) && !tank.builtIn().feedsEngine().is(YesNo.NO)) {
+                measures.add(Measure.of(MATCH, tank.name(), "", match(engine, tank)));
+                if (tank.stock().is(YesNo.NO)) {
+                    addedTank(tank, measures);
+                }
+            }
+        }
+        if (!engine.fuel().is(Vehicle.Fuel.PETROL)) {
+            measures.add(Measure.of(WAY, "trip", "", plan.sheet().trip().longestLeg()));
+            measures.add(Measure.of(SEPARATOR, "trip", "", separator(plan)));
+        }
+        plan.fitments(Fitment.Kind.FUEL_SEPARATOR)
+                .forEach(each -> separator(each.name(), (Details.FuelSeparator) each.details(), measures));
+        stages(plan, measures);
+        plan.fitments(Fitment.Kind.CRANKCASE_SEPARATOR)
+                .forEach(each -> crankcase(each.name(), (Details.CrankcaseSeparator) each.details(), engine, measures));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        if (!loading.setsOut()) {
+            return;
+        }
+        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
+        List<Tank> tanks = loading.plan().sheet().tanks().stream()
+                .filter(tank -> feeds(tank, engine))
+                .toList();
+        Figure litres = !engine.fuel().known()
+                ? Figure.missing(engine.fuel().missing())
+                : tanks.stream()
+                        .map(tank -> Liquids.litres(tank, loading.fill(tank)))
+                        .reduce(Figure::plus)
+                        .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
+        measures.add(Measure.of(
+                        LEG,
+                        "fuel aboard",
+                        loading.loadCase().name(),
+                        loading.plan().sheet().trip().longestLeg(),
+                        FuelRange.metres(litres, consumption))
+                .worked(
+                        "range = 100 x fuel / consumption",
+                        in("fuel", litres, "L"),
+                        in("consumption", consumption, "L/100km"))
+                .worked(loading.aboard("fuel", tanks)));
+        Figure leg = loading.plan().sheet().trip().longestLeg();
+        measures.add(
+                Measure.enough(NEEDED, "fuel aboard", loading.loadCase().name(), FuelRange.litres(leg, consumption))
+                        .worked(
+                                "needed = way x consumption / 100",
+                                in("way", leg, "km"),
+                                in("consumption", consumption, "L/100km")));
+    }
+
+    /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
+    private static boolean feeds(Tank tank, Vehicle.Engine engine) {
+        return engine.fuel().known()
+                && holds(tank, engine.fuel().value())
+                && !tank.builtIn().feedsEngine().is(YesNo.NO);
+    }
+
+    private static boolean isFuel(Tank tank) {
+        return tank.liquid().is(Tank.Liquid.DIESEL) || tank.liquid().is(Tank.Liquid.PETROL);
+    }
+
+    private static boolean holds(Tank tank, Vehicle.Fuel fuel) {
+        return tank.liquid().is(fuel == Vehicle.Fuel.DIESEL ? Tank.Liquid.DIESEL : Tank.Liquid.PETROL);
+    }
+
+    /** A planned tank of another fuel may be meant for a stove: that is asked before it is called a mistake. */
+    private static Choice<YesNo> match(Vehicle.Engine engine, Tank tank) {
+        if (!engine.fuel().known()) {
+            return new Choice<>(null, engine.fuel().missing());
+        }
+        if (holds(tank, engine.fuel().value())) {
+            return Choice.of(YesNo.YES);
+        }
+        boolean feeds =
+                tank.stock().is(YesNo.YES) || tank.builtIn().feedsEngine().known();
+        return feeds ? Choice.of(YesNo.NO) : tank.builtIn().feedsEngine();
+    }
+
+    private static void addedTank(Tank tank, List<Measure> measures) {
+        Tank.BuiltIn builtIn = tank.builtIn();
+        measures.add(Measure.of(BREATHER, tank.name(), "", builtIn.breather()));
+        measures.add(Measure.of(FILLER, tank.name(), "", builtIn.filler()));
+        measures.add(Measure.of(EARTHED, tank.name(), "", builtIn.earthed()));
+        measures.add(Measure.of(EXHAUST_GAP, tank.name(), "", builtIn.exhaustGap()));
+        measures.add(Measure.of(SHIELDED, tank.name(), "", builtIn.shielded()));
+        Figure unapproved = !builtIn.approved().known()
+                ? Figure.missing(builtIn.approved().missing())
+                : builtIn.approved().is(YesNo.YES) ? Figure.of(0, 0) : tank.capacity();
+        measures.add(Measure.of(UNAPPROVED, tank.name(), "", unapproved));
+    }
+
+    private static Choice<YesNo> separator(Plan plan) {
+        Vehicle.Engine engine = plan.vehicle().engine();
+        if (!plan.fitments(Fitment.Kind.FUEL_SEPARATOR).isEmpty()) {
+            return Choice.of(YesNo.YES);
+        }
+        return engine.fuel().known()
+                ? engine.waterSeparator()
+                : new Choice<>(null, engine.fuel().missing());
+    }
+
+    private static void separator(String name, Details.FuelSeparator separator, List<Measure> measures) {
+        measures.add(Measure.of(SIDE, name, "", side(separator)));
+        measures.add(Measure.of(ALARM, name, "", separator.alarm()));
+        if (!separator.alarm().is(YesNo.NO)) {
+            measures.add(Measure.of(ALARM_NOTICED, name, "", noticed(separator)));
+        }
+        measures.add(Measure.of(DRAIN, name, "", separator.drainReachable()));
+        measures.add(Measure.of(EXHAUST_GAP, name, "", separator.exhaustGap()));
+        measures.add(Measure.of(SHIELDED, name, "", separator.shielded()));
+    }
+
+    private static Choice<Side> side(Details.FuelSeparator separator) {
+        if (!separator.place().known()) {
+            return new Choice<>(null, separator.place().missing());
+        }
+        if (separator.place().is(Details.FuelPlace.BEFORE_PUMP)) {
+            return Choice.of(Side.SUCTION);
+        }
+        Choice<YesNo> proven = separator.fineDroplets();
+        return !proven.known()
+                ? new Choice<>(null, proven.missing())
+                : Choice.of(proven.is(YesNo.YES) ? Side.PRESSURE_PROVEN : Side.PRESSURE);
+    }
+
+    private static Choice<Noticed> noticed(Details.FuelSeparator separator) {
+        for (Choice<YesNo> each : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
+            if (!each.known()) {
+                return new Choice<>(null, each.missing());
+            }
+        }
+        boolean seen = separator.lamp().is(YesNo.YES);
+        boolean heard = separator.buzzer().is(YesNo.YES);
+        return Choice.of(
+                seen ? heard ? Noticed.SEEN_AND_HEARD : Noticed.SEEN : heard ? Noticed.HEARD : Noticed.NEITHER);
+    }
+
+    /** An element in the fuel line. */
+    private record Stage(String name, Figure rating, Figure order, Figure ratedFlow) {
+
+        static Optional<Stage> of(Fitment fitment) {
+            if (fitment.details() instanceof Details.FuelSeparator separator) {
+                return Optional.of(
+                        new Stage(fitment.name(), separator.rating(), separator.order(), separator.ratedFlow()));
+            }
+            if (fitment.details() instanceof Details.FuelFilter filter) {
+                return Optional.of(new Stage(fitment.name(), filter.rating(), filter.order(), filter.ratedFlow()));
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** Each planned element against the pump and against the next one; the engine's own filter is the last. */
+    private static void stages(Plan plan, List<Measure> measures) {
+        Vehicle.Engine engine = plan.vehicle().engine();
+        List<Stage> planned = plan.sheet().fitments().stream()
+                .map(Stage::of)
+                .flatMap(Optional::stream)
+                .toList();
+        planned.forEach(each -> measures.add(Measure.of(FLOW, each.name(), "", each.ratedFlow(), engine.pumpFlow())));
+        if (planned.isEmpty()) {
+            return;
+        }
+        Figure orders = planned.stream().map(Stage::order).reduce(Figure::most).orElseThrow();
+        if (planned.size() > 1 && !orders.known()) {
+            measures.add(Measure.of(STAGE, "fuel elements", "", orders, engine.filterRating()));
+            return;
+        }
+        List<Stage> line = new ArrayList<>(planned);
+        line.sort(Comparator.comparingDouble(each -> each.order().value()));
+        line.add(new Stage("the engine's own filter", engine.filterRating(), null, null));
+        for (int i = 1; i < line.size(); i++) {
+            measures.add(Measure.of(
+                    STAGE,
+                    line.get(i - 1).name() + " ahead of " + line.get(i).name(),
+                    "",
+                    line.get(i - 1).rating(),
+                    line.get(i).rating()));
+        }
+    }
+
+    private static void crankcase(
+            String name, Details.CrankcaseSeparator separator, Vehicle.Engine engine, List<Measure> measures) {
+        measures.add(Measure.of(RELIEF, name, "", separator.relief()));
+        measures.add(Measure.of(OIL, name, "", separator.oil()));
+        measures.add(Measure.of(GAS, name, "", separator.gas()));
+        measures.add(Measure.of(BLOW_BY, name, "", separator.ratedFlow(), engine.blowBy()));
+    }
+}

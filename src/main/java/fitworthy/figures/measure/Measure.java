@@ -1,0 +1,256 @@
+package fitworthy.figures.measure;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * An answer, or what is missing to give one. Rule files match on its properties: {@code name}, {@code subject},
+ * {@code known}, {@code word}, {@code value}, {@code limit}, {@code headroom}, {@code excess}, {@code spare} and
+ * {@code tolerance}.
+ */
+public final class Measure {
+
+    private static final MathContext DIGITS = new MathContext(10);
+    private static final double TEN_DIGITS = 1e10;
+    /** Powers of ten that a double holds exactly. */
+    private static final double[] POWERS = IntStream.range(0, 23)
+            .mapToDouble(i -> Double.parseDouble("1e" + i))
+            .toArray();
+    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-6 of a digit. */
+    private static final double NO_TIE = 0.499;
+
+    private final MeasureKind kind;
+    private final String subject;
+    private final String loadCase;
+    private final Figure figure;
+    private final Figure limit;
+    private final double value;
+    private final double limitValue;
+    private final String word;
+    private final List<Missing> missing;
+    private final List<Working> workings;
+
+    private Measure(
+            MeasureKind kind,
+            String subject,
+            String loadCase,
+            Figure figure,
+            Figure limit,
+            String word,
+            List<Missing> missing,
+            List<Working> workings) {
+        this.kind = kind;
+        this.subject = subject;
+        this.loadCase = loadCase;
+        this.figure = figure;
+        this.limit = limit;
+        this.value = figure == null ? Double.NaN : rounded(figure.value());
+        this.limitValue = limit == null ? Double.NaN : rounded(limit.value());
+        this.word = word;
+        this.missing = missing;
+        this.workings = workings;
+    }
+
+    private Measure(Measure measure, List<Working> workings) {
+        this.kind = measure.kind;
+        this.subject = measure.subject;
+        this.loadCase = measure.loadCase;
+        this.figure = measure.figure;
+        this.limit = measure.limit;
+        this.value = measure.value;
+        this.limitValue = measure.limitValue;
+        this.word = measure.word;
+        this.missing = measure.missing;
+        this.workings = workings;
+    }
+
+    /** A number; {@code loadCase} is empty where it does not depend on the loading. */
+    public static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure) {
+        Figure number = number(kind, figure);
+        return new Measure(kind, subject, loadCase, number, null, "", number.missing(), List.of());
+    }
+
+    /** A number and the limit it must not pass. */
+    public static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
+        Figure number = number(kind, figure);
+        Figure most = number(kind, limit);
+        return new Measure(
+                kind,
+                subject,
+                loadCase,
+                number,
+                most,
+                "",
+                number.missingWith(most, number).missing(),
+                List.of());
+    }
+
+    /**
+     * The figure, or that it is missing where a division by zero left no number: no comparison with that would ever
+     * fire.
+     */
+    private static Figure number(MeasureKind kind, Figure figure) {
+        return !figure.known() || Double.isFinite(figure.value()) && Double.isFinite(figure.tolerance())
+                ? figure
+                : Figure.missing(new Missing(
+                        kind.name(),
+                        kind.meaning() + ", for which the figures of the sheet give no number",
+                        "the figures it hangs on, one of which is far off"));
+    }
+
+    /**
+     * The least number that would pass: rounded up to the digits it is printed with, so that what is printed passes.
+     */
+    public static Measure enough(MeasureKind kind, String subject, String loadCase, Figure figure) {
+        return of(kind, subject, loadCase, toPrintedDigit(kind, figure, 1));
+    }
+
+    /** The greatest number that would pass, rounded down. */
+    public static Measure most(MeasureKind kind, String subject, String loadCase, Figure figure) {
+        return of(kind, subject, loadCase, toPrintedDigit(kind, figure, -1));
+    }
+
+    private static Figure toPrintedDigit(MeasureKind kind, Figure figure, int way) {
+        return figure.known() ? Figure.of(kind.printed(figure.value(), way), figure.tolerance()) : figure;
+    }
+
+    /** An answer in a word. */
+    public static Measure of(MeasureKind kind, String subject, String loadCase, Choice<?> choice) {
+        return new Measure(
+                kind,
+                subject,
+                loadCase,
+                null,
+                null,
+                choice.known() ? Words.hyphenated(choice.value().name()) : "",
+                choice.known() ? List.of() : List.of(choice.missing()),
+                List.of());
+    }
+
+    /** An answer in a word of a table, or what is missing to look it up. */
+    public static Measure of(MeasureKind kind, String subject, String loadCase, String word, List<Missing> missing) {
+        return new Measure(kind, subject, loadCase, null, null, word, missing, List.of());
+    }
+
+    /**
+     * The same measure, with a formula that its number, its limit or a figure named in an earlier formula comes from.
+     */
+    public Measure worked(String formula, Working.Input... inputs) {
+        return worked(new Working.Formula(formula, List.of(inputs)));
+    }
+
+    public Measure worked(Working... further) {
+        if (workings.isEmpty()) {
+            return new Measure(this, List.of(further));
+        }
+        List<Working> all = new ArrayList<>(workings);
+        all.addAll(List.of(further));
+        return new Measure(this, List.copyOf(all));
+    }
+
+    public MeasureKind kind() {
+        return kind;
+    }
+
+    public String getName() {
+        return kind.name();
+    }
+
+    /** What it is about: an axle, a part, a mirror. */
+    public String getSubject() {
+        return subject;
+    }
+
+    public String getLoadCase() {
+        return loadCase;
+    }
+
+    public boolean isKnown() {
+        return missing.isEmpty();
+    }
+
+    public List<Missing> missing() {
+        return missing;
+    }
+
+    /** How its number and its limit were worked out; empty where the sheet gives them. Not for rules. */
+    public List<Working> workings() {
+        return workings;
+    }
+
+    /** The answer in a word; empty for a number. */
+    public String getWord() {
+        return word;
+    }
+
+    /** The number in the unit used inside; not a number where it is not known or is a word. */
+    public double getValue() {
+        return value;
+    }
+
+    public boolean hasLimit() {
+        return limit != null;
+    }
+
+    /** Its own limit in the unit used inside; not a number where it has none. */
+    public double getLimit() {
+        return limitValue;
+    }
+
+    /** To ten digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
+    private static double rounded(double value) {
+        // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
+        if (Math.rint(value) == value && Math.abs(value) < TEN_DIGITS) {
+            return value + 0.0;
+        }
+        int decimals = 9 - (int) Math.floor(Math.log10(Math.abs(value)));
+        if (decimals >= 0 && decimals < POWERS.length) {
+            // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
+            double digits = value * POWERS[decimals];
+            double whole = Math.rint(digits);
+            if (Math.abs(digits - whole) < NO_TIE
+                    && Math.abs(digits) >= TEN_DIGITS / 10
+                    && Math.abs(whole) < TEN_DIGITS) {
+                return whole / POWERS[decimals];
+            }
+        }
+        return Double.isFinite(value) ? new BigDecimal(value).round(DIGITS).doubleValue() : value;
+    }
+
+    /** Limit less value: how much is left; negative by how much it is exceeded. */
+    public double getHeadroom() {
+        return limitValue - value;
+    }
+
+    /** Value less limit: by how much the limit is passed; negative by how much is left. */
+    public double getExcess() {
+        // Not the headroom negated: the engine takes a negative zero for less than zero.
+        return value - limitValue;
+    }
+
+    /** Headroom as a share of the limit. */
+    public double getSpare() {
+        return getHeadroom() / limitValue;
+    }
+
+    /** Tolerance of the headroom, or of the value where there is no limit, in the unit used inside. */
+    public double getTolerance() {
+        if (figure == null || !isKnown()) {
+            return 0;
+        }
+        return rounded(limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance()));
+    }
+
+    @Override
+    public String toString() {
+        return kind.name() + " [" + subject + (loadCase.isEmpty() ? "" : ", " + loadCase) + "] = "
+                + (figure == null ? word : figure) + (limit == null ? "" : " of " + limit);
+    }
+}

@@ -1,0 +1,39 @@
+package fitworthy.figures.measure;
+
+import fitworthy.quantity.Dimension;
+
+/**
+ * A question that the figures answer.
+ *
+ * @param name {@code topic.what}, the word that rule files and cards use
+ * @param unit the unit in which it is printed; empty for a question answered in words
+ * @param decimals how many digits after the point are worth printing
+ * @param meaning what it is, in words that can stand before a value
+ * @param limitMeaning what its own limit is, empty where it has none
+ */
+public record MeasureKind(String name, String unit, int decimals, String meaning, String limitMeaning) {
+
+    public static MeasureKind number(String name, String unit, int decimals, String meaning) {
+        return new MeasureKind(name, unit, decimals, meaning, "");
+    }
+
+    public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
+        return new MeasureKind(name, unit, decimals, meaning, limitMeaning);
+    }
+
+    /**
+     * The nearest value that can be printed in full and is on the safe side.
+     *
+     * @param way 1 for one that is not below the value, -1 for one that is not above it
+     */
+    public double printed(double value, int way) {
+        double digit = Dimension.size(unit) * Math.pow(10, -decimals);
+        // A millionth of a digit is the binary fraction's, not the figure's.
+        return way * digit * Math.ceil(way * value / digit - 1e-6);
+    }
+
+    /** A question answered by a word: yes, no, or the name of a choice. */
+    public static MeasureKind word(String name, String meaning) {
+        return new MeasureKind(name, "", 0, meaning, "");
+    }
+}

@@ -1,0 +1,128 @@
+package fitworthy.figures.mirrors;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * What a driver sees in one outside mirror, in plan view. Lengths in m, x backwards from the front axle, y outwards
+ * from the centre line on the side of this mirror, so that the left and the right are computed alike; the eye of a
+ * driver who sits on the other side has a negative y.
+ *
+ * <p>The glass is turned until it shows straight back, so it stands across the middle between that direction and the
+ * eye's. Seen from behind, the eye then looks through the glass as through a window from a virtual eye ahead of it: as
+ * far ahead as the real one is away where the glass is flat, nearer where it is convex; ways are measured to the middle
+ * of the glass in use. Level road, vehicle and trailer in line, a mirror that can be turned as far as needed.
+ *
+ * @param eyeX the point midway between the driver's eyes
+ * @param eyeY the same point
+ * @param glassX the glass
+ * @param radius of a convex glass, infinite for a flat one
+ */
+public record SightLine(double eyeX, double eyeY, double glassX, double radius) {
+
+    /** Distance between the two eyes in m, as UN Regulation 46 takes it (from memory). */
+    static final double EYES = 0.065;
+
+    /** Ample for fixed points whose error shrinks to a third or less at each step. */
+    private static final int STEPS = 60;
+
+    /** Distance of the virtual eye behind a mirror in m: {@code 1/image = 1/object + 2/radius}, the mirror equation. */
+    static double image(double object, double radius) {
+        return 1 / (1 / object + 2 / radius);
+    }
+
+    /**
+     * How far out the glass has to be for the straight line to a target to pass a corner, in m: the line through target
+     * and corner, drawn on to the glass. A corner no farther out than the target's own line does not matter.
+     */
+    static double toSeePast(double glassX, double cornerX, double cornerY, double targetX, double targetY) {
+        return cornerY + (cornerY - targetY) * (cornerX - glassX) / (targetX - cornerX);
+    }
+
+    /** Width in m that a glass covers across the road: its own width, foreshortened by its turn. */
+    public double across(double glass, double reach) {
+        return settled(glass, across -> glass * Math.cos(turn(reach - across / 2)));
+    }
+
+    /** The width of glass in m that covers so much across the road: {@link #across} the other way round. */
+    public double glass(double across, double reach) {
+        return across / Math.cos(turn(reach - across / 2));
+    }
+
+    /**
+     * Width of road seen in m, both eyes together. For one eye it is the similar triangles from the virtual eye over
+     * the glass to the road. The other eye sees a strip displaced by the distance of the eyes, times the ratio of the
+     * ways behind and before the glass; it adds no more than its own width.
+     *
+     * @param across the part of the glass that nothing hides, measured across the road, m
+     * @param reach from the centre line to the outer edge of the glass, m
+     * @param behind how far behind the driver's eye the road is looked at, m
+     */
+    public double seen(double across, double reach, double behind) {
+        double clear = Math.max(across, 0);
+        double middle = reach - clear / 2;
+        double one = clear * widening(middle, behind);
+        return one + Math.min(one, displaced(middle, behind));
+    }
+
+    /** The part of the glass across the road in m that shows so much road: {@link #seen} the other way round. */
+    public double acrossNeeded(double width, double reach, double behind) {
+        return settled(0, across -> {
+            double middle = reach - across / 2;
+            return Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, behind);
+        });
+    }
+
+    /**
+     * How far from the centre line the outer edge of the glass has to stand to show a width of road beyond a side, in
+     * m. The answer moves the mirror and with it the way to the eye, so it is found step by step.
+     *
+     * @param side from the centre line to what hides the road, m
+     * @param width of road to be seen, m
+     * @param behind how far behind the driver's eye, m
+     */
+    public double reachNeeded(double side, double width, double behind) {
+        return settled(side, reach -> side + acrossNeeded(width, reach, behind));
+    }
+
+    /** Where the steps from a start come to; rounding may have them change between two neighbours for good. */
+    private static double settled(double start, DoubleUnaryOperator step) {
+        double at = start;
+        for (int i = 0; i < STEPS; i++) {
+            double next = step.applyAsDouble(at);
+            if (next == at) {
+                break;
+            }
+            at = next;
+        }
+        return at;
+    }
+
+    double distance(double y) {
+        // Lengths of a vehicle need none of the care that makes Math.hypot slow.
+        return Math.sqrt((eyeX - glassX) * (eyeX - glassX) + (y - eyeY) * (y - eyeY));
+    }
+
+    /** Half the angle between straight back and the eye, which is also the angle at which the glass is looked at. */
+    double turn(double y) {
+        return Math.atan2(y - eyeY, eyeX - glassX) / 2;
+    }
+
+    /**
+     * Road seen by one eye over the width of the glass. A convex glass looked at askew acts across the road as if its
+     * radius were shorter by the cosine of the angle (Coddington's equation for the tangential fan; from memory).
+     */
+    private double widening(double y, double behind) {
+        return 1 + wayBack(behind) / image(distance(y), radius * Math.cos(turn(y)));
+    }
+
+    /** The eyes stand side by side across the vehicle, so a mirror far to the side sees them closer together. */
+    double displaced(double y, double behind) {
+        double distance = distance(y);
+        double apart = EYES * Math.max(0, (eyeX - glassX) / distance);
+        return apart * wayBack(behind) / distance;
+    }
+
+    double wayBack(double behind) {
+        return eyeX + behind - glassX;
+    }
+}

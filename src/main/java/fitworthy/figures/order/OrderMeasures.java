@@ -1,0 +1,139 @@
+package fitworthy.figures.order;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Job;
+import java.time.LocalDate;
+import java.util.List;
+
+/** The order of work and its days, asked where the sheet says anything of them. */
+public final class OrderMeasures implements Topic {
+
+    private static final MeasureKind LOOP = word("order.loop", "whether they wait for each other in a circle");
+    private static final MeasureKind REVERSED = word("order.reversed", "whether the plan turns the usual order round");
+    private static final MeasureKind BOOKED =
+            rated("order.booked", "days", 0, "days until its work can begin", "days until it is booked");
+    private static final MeasureKind READY = rated(
+            "order.ready",
+            "days",
+            0,
+            "days until all is done, with work side by side wherever it can be",
+            "days until it is wanted");
+    private static final MeasureKind READY_IN_TURN = rated(
+            "order.ready-in-turn",
+            "days",
+            0,
+            "days until all is done, one job after the other",
+            "days until it is wanted");
+    private static final MeasureKind SLACK =
+            number("order.slack", "days", 1, "working days by which it may come later than said");
+    private static final MeasureKind WAIT = number(
+            "order.wait", "days", 1, "working days between the first job and the last on which nothing can be done");
+    private static final MeasureKind ONCE =
+            number("order.once", "days", 0, "days until work can start that then goes through without a break");
+    private static final MeasureKind WEIGHED = word("order.weighed", "whether it is weighed before it is certified");
+
+    private static final String WHOLE = "order of work";
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(LOOP, REVERSED, BOOKED, READY, READY_IN_TURN, SLACK, WAIT, ONCE, WEIGHED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        List<Task> tasks = Task.of(plan);
+        if (any(tasks, Job.Kind.CERTIFICATE)
+                && (any(tasks, Fitment.Kind.RATING_UPGRADE) || any(tasks, Fitment.Kind.CHASSIS_EXTENSION))) {
+            measures.add(Measure.of(WEIGHED, "certificate", "", answer(any(tasks, Job.Kind.WEIGHING))));
+        }
+        LocalDate wanted = plan.sheet().readyBy();
+        if (wanted != null || tasks.stream().anyMatch(Task::timed)) {
+            WorkOrder order = WorkOrder.of(plan);
+            order(order, measures);
+            tasks.stream()
+                    .filter(task -> task.work().booked() != null)
+                    .forEach(task -> measures.add(Measure.of(
+                                    BOOKED,
+                                    task.name(),
+                                    "",
+                                    order.firstDay(order.possible(task)),
+                                    order.hours(task.work().booked()))
+                            .worked(order::table)));
+            if (wanted != null
+                    || tasks.stream().anyMatch(task -> task.work().days().known())) {
+                measures.add(Measure.of(WAIT, WHOLE, "", days(order.waiting()))
+                        .worked(
+                                "wait = end - begin - work",
+                                in("end", days(order.endInTurn()), "days"),
+                                in("begin", days(order.begin()), "days"),
+                                in("work", days(order.work()), "days"))
+                        .worked(order::tableInTurn));
+                measures.add(Measure.of(ONCE, WHOLE, "", order.firstDay(order.startOnce()))
+                        .worked(() -> List.of("as many working days before the last end as all the work takes"))
+                        .worked(order::tableInTurn));
+            }
+            if (wanted != null) {
+                wanted(wanted, order, tasks, measures);
+            }
+        }
+    }
+
+    private static void order(WorkOrder order, List<Measure> measures) {
+        questions(
+                LOOP,
+                order.loops().stream().map(names -> String.join(", ", names)).toList(),
+                measures);
+        questions(REVERSED, order.reversed(), measures);
+    }
+
+    /** A yes for each of these, or one no. */
+    private static void questions(MeasureKind kind, List<String> subjects, List<Measure> measures) {
+        if (subjects.isEmpty()) {
+            measures.add(Measure.of(kind, WHOLE, "", answer(false)));
+        }
+        subjects.forEach(subject -> measures.add(Measure.of(kind, subject, "", answer(true))));
+    }
+
+    private static void wanted(LocalDate wanted, WorkOrder order, List<Task> tasks, List<Measure> measures) {
+        Figure limit = order.hours(wanted);
+        Figure ready = order.lastDay(order.end());
+        measures.add(Measure.of(READY, WHOLE, "", ready, limit).worked(order::table));
+        measures.add(Measure.of(READY_IN_TURN, WHOLE, "", order.lastDay(order.endInTurn()), limit)
+                .worked(order::tableInTurn));
+        if (ready.value() <= limit.value()) {
+            tasks.stream()
+                    .filter(task -> task.lead().value() > 0)
+                    .forEach(task -> measures.add(Measure.of(SLACK, task.name(), "", days(order.slack(task, wanted)))
+                            .worked(
+                                    "slack = wanted - end + latest - arrival",
+                                    in("wanted", days(order.workingDays(wanted)), "days"),
+                                    in("end", days(order.end()), "days"),
+                                    in("latest", days(order.latestStart(task)), "days"),
+                                    in("arrival", days(order.arrival(task)), "days"))));
+        }
+    }
+
+    private static Figure days(Figure workingDays) {
+        return workingDays.times(WorkOrder.DAY);
+    }
+
+    private static boolean any(List<Task> tasks, Enum<?> kind) {
+        return tasks.stream().anyMatch(task -> task.is(kind));
+    }
+
+    private static Choice<YesNo> answer(boolean yes) {
+        return Choice.of(yes ? YesNo.YES : YesNo.NO);
+    }
+}

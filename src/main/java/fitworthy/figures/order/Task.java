@@ -1,0 +1,61 @@
+package fitworthy.figures.order;
+
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Tables;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Job;
+import fitworthy.sheet.Tank;
+import fitworthy.sheet.Work;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Something that has to be done: a part or tank to be fitted, or other work.
+ *
+ * @param name its name in the sheet
+ * @param kind its kind, as the table of the usual order writes it
+ * @param part whether it is a part or a tank
+ * @param lead h until it can be had; 0 for work alone
+ * @param work how long it takes, and when
+ */
+record Task(String name, String kind, boolean part, Figure lead, Work work) {
+
+    /** By the name alone, which tells nearly all apart: graphs ask for it again and again. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    /** Everything to be done, in the order of the sheet. */
+    static List<Task> of(Plan plan) {
+        List<Task> tasks = new ArrayList<>();
+        for (Fitment each : plan.sheet().fitments()) {
+            tasks.add(new Task(each.name(), word(each.kind()), true, each.leadTime(), each.work()));
+        }
+        for (Tank each : plan.sheet().tanks()) {
+            if (each.stock().is(YesNo.NO)) {
+                tasks.add(new Task(each.name(), Tables.TANK, true, each.leadTime(), each.work()));
+            }
+        }
+        for (Job each : plan.sheet().jobs()) {
+            tasks.add(new Task(each.name(), word(each.kind().value()), false, Figure.of(0, 0), each.work()));
+        }
+        return tasks;
+    }
+
+    /** Whether the sheet says anything of when it is done. */
+    boolean timed() {
+        return work.days().known() || !work.after().isEmpty() || work.booked() != null;
+    }
+
+    boolean is(Enum<?> kind) {
+        return this.kind.equals(word(kind));
+    }
+
+    private static String word(Enum<?> kind) {
+        return Words.hyphenated(kind.name());
+    }
+}

@@ -1,0 +1,305 @@
+package fitworthy.figures.order;
+
+import static fitworthy.figures.measure.Working.row;
+
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Tables;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.SimpleDirectedGraph;
+
+/**
+ * The order in which a plan can be carried out, by its own {@code after} lists and the book's table of the usual order,
+ * and when. Times count the working days from the sheet's day on.
+ */
+public final class WorkOrder {
+
+    /** What is left of sums of fractions of a day. */
+    private static final double NOTHING = 1e-6;
+    /** Hours of a day of the calendar, the unit of lead times inside. */
+    static final double DAY = Dimension.size("days");
+
+    private static final Figure NO_ORDER = Figure.missing(
+            new Missing("fitments", "parts to be fitted, in an order of work without a loop", "the plan"));
+
+    /**
+     * One step of the work.
+     *
+     * @param name the part, tank or job
+     * @param start the earliest it can begin, in working days from the sheet's day on
+     * @param end the earliest it can be done
+     * @param firstDay the day of its start; null where that is not known
+     * @param lastDay the last day it takes; null where that is not known
+     * @param critical whether the whole is late by as much as this step is
+     */
+    public record Step(
+            String name, Figure start, Figure end, LocalDate firstDay, LocalDate lastDay, boolean critical) {}
+
+    private final Plan plan;
+    private final LocalDate first;
+    private final Graph<Task, DefaultEdge> network = new SimpleDirectedGraph<>(DefaultEdge.class);
+    private final Map<Task, Figure> release = new HashMap<>();
+    private final List<String> reversed = new ArrayList<>();
+    private final List<List<String>> loops;
+    private final Map<Task, CriticalPath.Times> times;
+    private final List<Turn> turn;
+
+    private WorkOrder(Plan plan) {
+        this.plan = plan;
+        this.first = plan.sheet().asOf();
+        List<Task> tasks = Task.of(plan);
+        tasks.forEach(network::addVertex);
+        connect(tasks);
+        network.vertexSet().forEach(task -> release.put(task, released(task)));
+        loops = new KosarajuStrongConnectivityInspector<>(network)
+                .stronglyConnectedSets().stream()
+                        .filter(set -> set.size() > 1)
+                        .map(set -> tasks.stream()
+                                .filter(set::contains)
+                                .map(Task::name)
+                                .sorted()
+                                .toList())
+                        .toList();
+        times = loops.isEmpty()
+                ? CriticalPath.of(
+                        network,
+                        release,
+                        network.vertexSet().stream().collect(Collectors.toMap(task -> task, task -> task.work()
+                                .days())))
+                : Map.of();
+        turn = turn();
+    }
+
+    public static WorkOrder of(Plan plan) {
+        return new WorkOrder(plan);
+    }
+
+    /** Every step in an order in which one pair of hands gets through soonest; none where there is a loop. */
+    public List<Step> steps() {
+        return turn.stream()
+                .map(Turn::task)
+                .map(task -> step(task, times.get(task)))
+                .toList();
+    }
+
+    /** Names of parts and jobs that wait for each other, a list a loop, in alphabetical order. */
+    public List<List<String>> loops() {
+        return loops;
+    }
+
+    /** The jobs one by one with their earliest days, as lines of a table. */
+    List<String> table() {
+        return table(task -> times.get(task).start(), task -> times.get(task).end());
+    }
+
+    /** The same where one job is done after the other. */
+    List<String> tableInTurn() {
+        Map<Task, Turn> byTask = turn.stream().collect(Collectors.toMap(Turn::task, each -> each));
+        return table(task -> byTask.get(task).start(), task -> byTask.get(task).end());
+    }
+
+    private List<String> table(Function<Task, Figure> start, Function<Task, Figure> end) {
+        List<String> lines = new ArrayList<>();
+        lines.add("a job begins when its part has come and the jobs before it are done, in working days from " + first);
+        lines.add(row("", "part", "begins", "takes", "ends"));
+        turn.stream()
+                .map(Turn::task)
+                .forEach(task -> lines.add(row(
+                        task.name(),
+                        tenths(arrival(task)),
+                        tenths(start.apply(task)),
+                        tenths(task.work().days()),
+                        tenths(end.apply(task)))));
+        return lines;
+    }
+
+    private static String tenths(Figure days) {
+        return days.known() ? String.format(Locale.ROOT, "%.1f", days.value()) : "?";
+    }
+
+    /** When everything is done at the earliest, in working days from the sheet's day on. */
+    public Figure end() {
+        return times.values().stream()
+                .map(CriticalPath.Times::end)
+                .reduce(Figure::most)
+                .orElse(NO_ORDER);
+    }
+
+    /** The same where one job is done after the other. */
+    public Figure endInTurn() {
+        return turn.isEmpty() ? NO_ORDER : turn.get(turn.size() - 1).end();
+    }
+
+    /** Working days between the first job and the last, one done after the other, on which nothing can be done. */
+    public Figure waiting() {
+        return times.isEmpty() ? NO_ORDER : endInTurn().minus(begin()).minus(work());
+    }
+
+    /** When the first job begins that brings the vehicle in, which what only has to be aboard does not. */
+    Figure begin() {
+        return turn.stream()
+                .filter(each -> !(each.task().work().days().value() == 0))
+                .findFirst()
+                .map(Turn::start)
+                .orElseGet(this::endInTurn);
+    }
+
+    /**
+     * The latest start at which all jobs, one after the other without a break, end no later than {@link #endInTurn}.
+     */
+    public Figure startOnce() {
+        return endInTurn().minus(work());
+    }
+
+    /** All the work in working days. */
+    public Figure work() {
+        return network.vertexSet().stream().map(task -> task.work().days()).reduce(Figure.of(0, 0), Figure::plus);
+    }
+
+    /** The first day on which work that starts after so many working days can go on, in h from the sheet's day on. */
+    Figure firstDay(Figure start) {
+        return hours(start, WorkDays.after(first, (long) Math.floor(known(start) + NOTHING)));
+    }
+
+    /** The last day of work that ends after so many working days, in h from the sheet's day on. */
+    Figure lastDay(Figure end) {
+        return hours(end, WorkDays.after(first, Math.max(0, (long) Math.ceil(known(end) - NOTHING) - 1)));
+    }
+
+    /** A day of the calendar, in h from the sheet's day on. */
+    Figure hours(LocalDate day) {
+        return Figure.of(ChronoUnit.DAYS.between(first, day) * DAY, 0);
+    }
+
+    /** The earliest start that parts and earlier jobs allow, whatever it is booked for. */
+    Figure possible(Task task) {
+        if (times.isEmpty()) {
+            return NO_ORDER;
+        }
+        return network.incomingEdgesOf(task).stream()
+                .map(edge -> times.get(network.getEdgeSource(edge)).end())
+                .reduce(arrival(task), Figure::most);
+    }
+
+    /** How much later than said a part may come so that the whole still ends on a day, in working days. */
+    Figure slack(Task task, LocalDate wanted) {
+        return workingDays(wanted).minus(end()).plus(latestStart(task)).minus(arrival(task));
+    }
+
+    /** Working days from the sheet's day on to the end of a day. */
+    Figure workingDays(LocalDate day) {
+        return Figure.of(WorkDays.before(first, day.plusDays(1)), 0);
+    }
+
+    Figure latestStart(Task task) {
+        return times.isEmpty() ? NO_ORDER : times.get(task).latestStart();
+    }
+
+    /** What the sheet puts against the usual order, such as {@code Springs before Tray}. */
+    List<String> reversed() {
+        return reversed;
+    }
+
+    /**
+     * Draws what comes before what, looking only at the pairs that some line of sheet or table may speak of. What the
+     * sheet says outright is stronger than the usual order.
+     */
+    private void connect(List<Task> tasks) {
+        Map<String, List<Task>> byKind = tasks.stream().collect(Collectors.groupingBy(Task::kind));
+        Map<String, List<Task>> byName = tasks.stream().collect(Collectors.groupingBy(Task::name));
+        List<Task> parts = tasks.stream().filter(Task::part).toList();
+        Map<Task, Integer> places = new HashMap<>();
+        tasks.forEach(task -> places.put(task, places.size()));
+        for (Task task : tasks) {
+            // In the order of the sheet, so that one sheet always has one order of work.
+            Set<Task> others = new TreeSet<>(Comparator.comparing(places::get));
+            for (String kind : plan.tables().usualOrder().getOrDefault(task.kind(), Set.of())) {
+                others.addAll(kind.equals(Tables.ANY_PART) ? parts : byKind.getOrDefault(kind, List.of()));
+            }
+            others.remove(task);
+            for (Task other : others) {
+                if (other.work().after().contains(task.name())) {
+                    reversed.add(task.name() + " before " + other.name());
+                } else {
+                    network.addEdge(other, task);
+                }
+            }
+            task.work().after().forEach(name -> byName.getOrDefault(name, List.of())
+                    .forEach(other -> network.addEdge(other, task)));
+        }
+    }
+
+    private Figure released(Task task) {
+        LocalDate booked = task.work().booked();
+        return booked == null ? arrival(task) : arrival(task).most(Figure.of(WorkDays.before(first, booked), 0));
+    }
+
+    /** A part can be fitted on the day it arrives. */
+    Figure arrival(Task task) {
+        double days = Math.ceil(known(task.lead()) / DAY - NOTHING);
+        return task.lead()
+                .missingWith(
+                        Figure.ZERO,
+                        Figure.of(
+                                WorkDays.before(first, first.plusDays((long) days)),
+                                task.lead().tolerance() / DAY * WorkDays.SHARE));
+    }
+
+    private record Turn(Task task, Figure start, Figure end) {}
+
+    /**
+     * One job after the other, by earliest start. For one pair of hands this ends soonest (from memory: Lawler 1973,
+     * one machine with release times and precedence).
+     */
+    private List<Turn> turn() {
+        List<Turn> turns = new ArrayList<>();
+        Figure free = Figure.of(0, 0);
+        // The sort keeps the order of work among equals.
+        for (Task task : times.keySet().stream()
+                .sorted(Comparator.comparing(task -> times.get(task).start().value()))
+                .toList()) {
+            Figure start = free.most(times.get(task).start());
+            free = start.plus(task.work().days());
+            turns.add(new Turn(task, start, free));
+        }
+        return turns;
+    }
+
+    private Step step(Task task, CriticalPath.Times when) {
+        return new Step(
+                task.name(),
+                when.start(),
+                when.end(),
+                day(firstDay(when.start())),
+                day(lastDay(when.end())),
+                when.critical());
+    }
+
+    private LocalDate day(Figure hours) {
+        return hours.known() ? first.plusDays(Math.round(hours.value() / DAY)) : null;
+    }
+
+    private Figure hours(Figure from, LocalDate day) {
+        return from.missingWith(Figure.ZERO, Figure.of(hours(day).value(), from.tolerance() / WorkDays.SHARE * DAY));
+    }
+
+    private static double known(Figure figure) {
+        return figure.known() ? figure.value() : 0;
+    }
+}

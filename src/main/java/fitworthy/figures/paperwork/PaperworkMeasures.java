@@ -1,0 +1,148 @@
+package fitworthy.figures.paperwork;
+
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details.RatingApproval;
+import fitworthy.sheet.Details.RatingUpgrade;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Papers;
+import fitworthy.sheet.Papers.Alteration;
+import fitworthy.sheet.Papers.Certificate;
+import fitworthy.sheet.Tank;
+import fitworthy.source.Words;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Whether the papers that an altered vehicle needs are in the plan, and in its price. */
+public final class PaperworkMeasures implements Topic {
+
+    private static final MeasureKind CERTIFICATE =
+            word("paperwork.certificate", "whether a certificate for it is in the price");
+    private static final MeasureKind INSURER = word("paperwork.insurer-told", "whether the insurer has been told");
+    private static final MeasureKind WARRANTY =
+            word("paperwork.warranty", "whether the maker was asked about the warranty");
+    private static final MeasureKind SUITS =
+            word("paperwork.suits", "whether its maker states in writing that it suits the vehicle");
+    private static final MeasureKind INSPECTION = word("paperwork.inspection", "when the altered vehicle is inspected");
+    private static final MeasureKind PLATE = word("paperwork.plate", "whether the plate of the alterations is planned");
+    private static final MeasureKind RATING_STAGE =
+            word("paperwork.rating-stage", "whether its approval is for the stage at which it is fitted");
+    private static final MeasureKind DELIVERY = rated(
+            "paperwork.delivery",
+            "days",
+            0,
+            "time until the new vehicle is delivered",
+            "how long the quoted prices hold");
+
+    /** Alterations after which the vehicle itself is looked at, not its papers alone. */
+    private static final Set<Alteration> SEEN_BY_INSPECTOR =
+            EnumSet.of(Alteration.CHASSIS, Alteration.RATINGS, Alteration.SEATS);
+
+    private enum Stage {
+        FITS,
+        WRONG,
+        NONE
+    }
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(CERTIFICATE, INSURER, WARRANTY, SUITS, INSPECTION, PLATE, RATING_STAGE, DELIVERY);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        if (plan.sheet().fitments().isEmpty() && plan.sheet().tanks().stream().noneMatch(PaperworkMeasures::added)) {
+            return;
+        }
+        Papers papers = plan.sheet().papers();
+        measures.add(Measure.of(INSURER, "insurer", "", papers.insurerTold()));
+        measures.add(Measure.of(WARRANTY, "vehicle", "", papers.warranty()));
+        if (!plan.registered()) {
+            measures.add(Measure.of(DELIVERY, "vehicle", "", papers.delivery(), papers.offer()));
+        }
+        Set<Alteration> alterations = alterations(plan);
+        alterations.forEach(each -> measures.add(
+                Measure.of(CERTIFICATE, Words.hyphenated(each.name()).replace('-', ' '), "", priced(papers, each))));
+        if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
+            measures.add(Measure.of(INSPECTION, "vehicle", "", papers.inspection()));
+            measures.add(Measure.of(PLATE, "vehicle", "", papers.plate()));
+        }
+        for (Fitment fitment : plan.sheet().fitments()) {
+            switch (fitment.kind()) {
+                case SPRINGS, BODY_LIFT, TOW_BAR, RATING_UPGRADE ->
+                    measures.add(Measure.of(SUITS, fitment.name(), "", fitment.suits()));
+                default -> {}
+            }
+            if (fitment.details() instanceof RatingUpgrade upgrade
+                    && upgrade.gvm().known()) {
+                measures.add(
+                        Measure.of(RATING_STAGE, fitment.name(), "", stage(upgrade.approval(), plan.registered())));
+            }
+        }
+    }
+
+    private static Set<Alteration> alterations(Plan plan) {
+        Set<Alteration> all = EnumSet.noneOf(Alteration.class);
+        plan.sheet().fitments().forEach(fitment -> all.addAll(alterations(fitment.kind())));
+        if (plan.sheet().tanks().stream()
+                .anyMatch(tank -> added(tank) && !tank.liquid().is(Tank.Liquid.WATER))) {
+            all.add(Alteration.FUEL_TANK);
+        }
+        return all;
+    }
+
+    private static Set<Alteration> alterations(Fitment.Kind kind) {
+        return switch (kind) {
+            case CHASSIS_EXTENSION -> Set.of(Alteration.CHASSIS);
+            case RATING_UPGRADE -> Set.of(Alteration.RATINGS);
+            case SEAT_CHANGE -> Set.of(Alteration.SEATS);
+            case TYRES -> Set.of(Alteration.TYRES, Alteration.RIDE_HEIGHT);
+            case WHEELS -> Set.of(Alteration.TYRES);
+            case SPRINGS, BODY_LIFT -> Set.of(Alteration.RIDE_HEIGHT);
+            default -> Set.of();
+        };
+    }
+
+    /** What is not listed is not in the price; what is listed without a price may or may not be. */
+    private static Choice<YesNo> priced(Papers papers, Alteration alteration) {
+        List<Certificate> covering = papers.certificates().stream()
+                .filter(each -> each.covers().is(alteration))
+                .toList();
+        if (covering.isEmpty()) {
+            return Choice.of(YesNo.NO);
+        }
+        return covering.stream()
+                .filter(each -> each.price() == null)
+                .findFirst()
+                .map(each -> new Choice<YesNo>(
+                        null,
+                        new Missing(
+                                "papers.certificates." + each.name() + ".price",
+                                "the price of the certificate",
+                                "whoever issues it")))
+                .orElse(Choice.of(YesNo.YES));
+    }
+
+    /** A kit for a new vehicle is approved with it; one for a vehicle on the road is approved vehicle by vehicle. */
+    private static Choice<?> stage(Choice<RatingApproval> approval, boolean registered) {
+        if (!approval.known()) {
+            return approval;
+        }
+        RatingApproval wanted = registered ? RatingApproval.IN_SERVICE : RatingApproval.SECOND_STAGE;
+        return Choice.of(
+                approval.is(RatingApproval.NONE) ? Stage.NONE : approval.is(wanted) ? Stage.FITS : Stage.WRONG);
+    }
+
+    private static boolean added(Tank tank) {
+        return tank.stock().is(YesNo.NO);
+    }
+}

@@ -1,0 +1,203 @@
+package fitworthy.figures.plan;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Tank;
+import fitworthy.sheet.Trailer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The plan loaded in one way: every mass and what the axles carry.
+ *
+ * @param plan the plan
+ * @param loadCase the way it is loaded
+ * @param masses every mass, the correction to a weighbridge reading included
+ * @param axles the loads of these masses
+ */
+public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, AxleLoads axles) {
+
+    /** What a weighbridge showed against the summed parts. @param front kg, reading less sum @param rear likewise */
+    public record Residual(Figure front, Figure rear) {}
+
+    /** Every load case of a plan, each corrected to the first weighbridge reading where there is one. */
+    public static List<Loading> all(Plan plan) {
+        List<Loading> loadings =
+                plan.cases().stream().map(loadCase -> summed(plan, loadCase)).toList();
+        Optional<Loading> weighed = loadings.stream()
+                .filter(each -> each.loadCase.weighed().isPresent())
+                .findFirst();
+        return weighed.isEmpty()
+                ? loadings
+                : loadings.stream().map(each -> each.correctedTo(weighed.get())).toList();
+    }
+
+    /** The parts alone, without any weighbridge correction. */
+    private static Loading summed(Plan plan, LoadCase loadCase) {
+        List<PointMass> masses = Masses.of(plan, loadCase);
+        return new Loading(plan, loadCase, masses, AxleLoads.of(masses, plan.wheelbase()));
+    }
+
+    public boolean towing() {
+        return loadCase.towing().is(YesNo.YES);
+    }
+
+    /** The trailer where this case tows one. */
+    public Optional<Trailer> trailer() {
+        return towing() ? plan.sheet().trailer() : Optional.empty();
+    }
+
+    /** What the vehicle weighs without the load on the ball, in kg. */
+    public Figure uncoupled() {
+        return AxleLoads.of(
+                        masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase())
+                .total();
+    }
+
+    /** Mass of the vehicle, with the trailer where one is on, in kg. */
+    public Figure combined() {
+        // The trailer's whole mass already holds the load on the ball.
+        return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
+    }
+
+    /** Whether the trip is set out on in this loading: not where the sheet says so, nor on a weighbridge. */
+    public boolean setsOut() {
+        return !loadCase.trip().is(YesNo.NO) && loadCase.weighed().isEmpty();
+    }
+
+    public boolean carries(Fitment fitment) {
+        return !loadCase.off().contains(fitment.name());
+    }
+
+    /** The trays and canopies that are on, trays first. */
+    public List<Fitment> bodies() {
+        return plan.sheet().fitments().stream()
+                .filter(fitment -> fitment.details() instanceof Details.Body && carries(fitment))
+                .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY))
+                .toList();
+    }
+
+    /**
+     * From the rear axle to the rearmost point of the vehicle, tray and canopy included, in m. Where a tray is on it
+     * ends the vehicle; a canopy on the maker's own body may reach beyond that.
+     */
+    public Figure rearOverhang() {
+        Optional<Figure> boxes = bodies().stream()
+                .map(fitment -> (Details.Body) fitment.details())
+                .map(body -> LoadBox.overhang(body.front(), body.length(), plan.wheelbase()))
+                .reduce(Figure::most);
+        Figure own = plan.planned(Details.ChassisExtension.class)
+                .map(Details.ChassisExtension::rearOverhang)
+                .orElse(plan.vehicle().size().rearOverhang());
+        boolean tray = bodies().stream().anyMatch(fitment -> fitment.kind() == Fitment.Kind.TRAY);
+        return boxes.map(rear -> tray ? rear : rear.most(own)).orElse(own);
+    }
+
+    /** The planned outside mirrors where they are on. */
+    public Optional<Details.Mirrors> plannedMirrors() {
+        return plan.fitments(Fitment.Kind.MIRRORS).stream()
+                .filter(this::carries)
+                .map(fitment -> (Details.Mirrors) fitment.details())
+                .findFirst();
+    }
+
+    /** What several tanks hold together, tank by tank. */
+    public Working aboard(String result, List<Tank> tanks) {
+        return new Working.Sum(
+                result,
+                tanks.stream()
+                        .map(tank -> Working.in(tank.name(), Liquids.litres(tank, fill(tank)), "L"))
+                        .toList());
+    }
+
+    /** The outside mirrors: the planned ones where they are on. */
+    public Details.Mirrors mirrors() {
+        return plannedMirrors().orElse(plan.vehicle().view().mirrors());
+    }
+
+    /**
+     * From the centre line to the side that a mirror has to show the road beyond: of trailer, tray and canopy the
+     * widest, in m.
+     */
+    public Figure widestBehind(Trailer towed) {
+        return bodies().stream()
+                .map(fitment -> ((Details.Body) fitment.details()).width().times(0.5))
+                .reduce(towed.width().times(0.5), Figure::most);
+    }
+
+    /** How full a tank is, 0 to 1; a stock tank that another replaces is empty. */
+    public Figure fill(Tank tank) {
+        return Masses.fill(plan, loadCase, tank);
+    }
+
+    /** Reading less sum for this case's own weighbridge reading, without the trailer. */
+    public Optional<Residual> residual() {
+        return loadCase.weighed().map(reading -> {
+            AxleLoads sum = parts();
+            return new Residual(
+                    reading.frontAxle().minus(sum.front()), reading.rearAxle().minus(sum.rear()));
+        });
+    }
+
+    /** The loads of the summed parts without the trailer and without the correction to a weighbridge reading. */
+    public AxleLoads parts() {
+        return AxleLoads.of(
+                Masses.of(plan, loadCase).stream()
+                        .filter(each -> each.sort() != Sort.BALL)
+                        .toList(),
+                plan.wheelbase());
+    }
+
+    /**
+     * This case with the residual of a weighed case added at the axles. What is aboard in both cases is known by the
+     * weighing, so only what differs between them keeps its tolerance.
+     */
+    private Loading correctedTo(Loading weighed) {
+        LoadCase.Weighed reading = weighed.loadCase.weighed().orElseThrow();
+        Residual residual = weighed.residual().orElseThrow();
+        Set<PointMass> aboard = new HashSet<>(masses);
+        Set<PointMass> known = new HashSet<>(weighed.masses);
+        List<PointMass> corrected = new ArrayList<>(masses.stream()
+                .map(each -> known.contains(each) ? exact(each) : each)
+                .toList());
+        List<PointMass> onlyWeighed = weighed.masses.stream()
+                .filter(each -> !aboard.contains(each) && each.sort() != Sort.BALL)
+                .toList();
+        AxleLoads differing = AxleLoads.of(onlyWeighed, plan.wheelbase());
+        corrected.add(residual("front", residual.front(), reading.frontAxle(), differing.front(), Figure.of(0, 0)));
+        corrected.add(residual(
+                "rear",
+                residual.rear(),
+                reading.rearAxle(),
+                differing.rear(),
+                plan.wheelbase().exact()));
+        return new Loading(plan, loadCase, corrected, AxleLoads.of(corrected, plan.wheelbase()));
+    }
+
+    private PointMass residual(String axle, Figure residual, Figure reading, Figure differing, Figure x) {
+        Figure mass = residual.known()
+                ? Figure.of(residual.value(), Math.hypot(reading.tolerance(), differing.tolerance()))
+                : residual;
+        return new PointMass(
+                "weighbridge less parts, " + axle,
+                Sort.RESIDUAL,
+                mass,
+                new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()),
+                false);
+    }
+
+    private static PointMass exact(PointMass each) {
+        Point at = new Point(each.at().x().exact(), each.at().y(), each.at().z());
+        return new PointMass(each.name(), each.sort(), each.mass().exact(), at, each.roof());
+    }
+}

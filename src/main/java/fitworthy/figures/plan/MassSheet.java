@@ -1,0 +1,92 @@
+package fitworthy.figures.plan;
+
+import static fitworthy.figures.measure.Working.row;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** The masses one by one, with what each does to a sum, as lines of a table. */
+public final class MassSheet {
+
+    private MassSheet() {}
+
+    private record Masses(Supplier<List<String>> table) implements Working {
+        @Override
+        public List<String> lines() {
+            return table.get();
+        }
+
+        @Override
+        public boolean listsMasses() {
+            return true;
+        }
+    }
+
+    /** What each mass puts on the two axles. */
+    public static Working axles(List<PointMass> masses, Figure wheelbase) {
+        return new Masses(() -> {
+            AxleLoads sum = AxleLoads.of(masses, wheelbase);
+            List<String> lines = new ArrayList<>();
+            lines.addAll(new Working.Formula(
+                            "front = mass x (1 - at / wheelbase), rear = mass x at / wheelbase",
+                            List.of(Working.in("wheelbase", wheelbase, "mm")))
+                    .lines());
+            lines.add(row("", "mass", "+/-", "at", "front", "rear"));
+            lines.add(row("", "kg", "kg", "mm", "kg", "kg"));
+            for (PointMass each : masses) {
+                AxleLoads own = AxleLoads.of(List.of(each), wheelbase);
+                lines.add(row(
+                        each.name(),
+                        tenths(each.mass()),
+                        tolerance(each.mass()),
+                        millimetres(each.at().x()),
+                        tenths(own.front()),
+                        tenths(own.rear())));
+            }
+            lines.add(row(
+                    "sum", tenths(sum.total()), tolerance(sum.total()), "", tenths(sum.front()), tenths(sum.rear())));
+            lines.add(row("its tolerance", "", "", "", tolerance(sum.front()), tolerance(sum.rear())));
+            return lines;
+        });
+    }
+
+    /** What each mass adds to the moment that places the centre of gravity along one coordinate. */
+    public static Working centre(List<PointMass> masses, String result, Function<Point, Figure> coordinate) {
+        return new Masses(() -> {
+            Figure mass = Figure.ZERO;
+            Figure moment = Figure.ZERO;
+            List<String> rows = new ArrayList<>();
+            for (PointMass each : masses) {
+                Figure own = each.mass().times(coordinate.apply(each.at()));
+                mass = mass.plus(each.mass());
+                moment = moment.plus(own);
+                rows.add(row(each.name(), tenths(each.mass()), millimetres(coordinate.apply(each.at())), tenths(own)));
+            }
+            List<String> lines = new ArrayList<>();
+            lines.add(result + " = 1000 x moment / mass, of the sums of moment = mass x at / 1000");
+            lines.add(row("", "mass", "at", "moment"));
+            lines.add(row("", "kg", "mm", "kg m"));
+            lines.addAll(rows);
+            lines.add(row("sum", tenths(mass), "", tenths(moment)));
+            return lines;
+        });
+    }
+
+    private static String tenths(Figure figure) {
+        return figure.known() ? String.format(Locale.ROOT, "%.1f", figure.value()) : "?";
+    }
+
+    private static String tolerance(Figure figure) {
+        return tenths(figure.known() ? Figure.of(figure.tolerance()) : figure);
+    }
+
+    private static String millimetres(Figure figure) {
+        return figure.known() ? String.format(Locale.ROOT, "%.0f", figure.value() * 1000) : "?";
+    }
+}

@@ -1,0 +1,181 @@
+package fitworthy.figures.plan;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Vehicle;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned. */
+public final class Plan {
+
+    private final Sheet sheet;
+    private final Tables tables;
+    private final Function<String, Figure> practice;
+    // Measures ask for these over and over, so the parts are not gone through each time.
+    private final Map<Fitment.Kind, List<Fitment>> byKind = new EnumMap<>(Fitment.Kind.class);
+    private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
+    private final Figure wheelbase;
+    private final Vehicle.Ratings ratings;
+
+    /**
+     * @param sheet the sheet as read
+     * @param tables published tables
+     * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing
+     *     where the rule book records none
+     */
+    public Plan(Sheet sheet, Tables tables, Function<String, Figure> practice) {
+        this.sheet = sheet;
+        this.tables = tables;
+        this.practice = practice;
+        for (Fitment each : sheet.fitments()) {
+            byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
+            byDetails
+                    .computeIfAbsent(each.details().getClass(), type -> new ArrayList<>())
+                    .add(each.details());
+        }
+        this.wheelbase = details(Details.ChassisExtension.class).stream()
+                .map(Details.ChassisExtension::wheelbaseAdded)
+                .reduce(vehicle().size().wheelbase(), Figure::plus);
+        this.ratings = planned(Details.RatingUpgrade.class)
+                .map(this::upgraded)
+                .orElse(vehicle().ratings());
+    }
+
+    /** The sheet as read. */
+    public Sheet sheet() {
+        return sheet;
+    }
+
+    /** Published tables. */
+    public Tables tables() {
+        return tables;
+    }
+
+    /** A practice value of the sheet's region and day, in the unit used inside. */
+    public Figure practice(String id) {
+        return practice.apply(id);
+    }
+
+    public Vehicle vehicle() {
+        return sheet.vehicle();
+    }
+
+    public List<Fitment> fitments(Fitment.Kind kind) {
+        return byKind.getOrDefault(kind, List.of());
+    }
+
+    /** The details of every planned part whose details are of this type. */
+    @SuppressWarnings("unchecked")
+    public <D extends Details> List<D> details(Class<D> type) {
+        return (List<D>) byDetails.getOrDefault(type, List.of());
+    }
+
+    /** The details of the first planned part of this type. */
+    public <D extends Details> Optional<D> planned(Class<D> type) {
+        List<D> all = details(type);
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
+    }
+
+    /** Whether the vehicle is registered by the day the sheet asks about. */
+    public boolean registered() {
+        return vehicle().registered() != null && !vehicle().registered().isAfter(sheet.asOf());
+    }
+
+    public Figure wheelbase() {
+        return wheelbase;
+    }
+
+    /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it. */
+    public Vehicle.Ratings ratings() {
+        return ratings;
+    }
+
+    private Vehicle.Ratings upgraded(Details.RatingUpgrade upgrade) {
+        Vehicle.Ratings made = vehicle().ratings();
+        return new Vehicle.Ratings(
+                upgrade.gvm().or(made.gvm()),
+                upgrade.gcm().or(made.gcm()),
+                upgrade.frontAxle().or(made.frontAxle()),
+                upgrade.rearAxle().or(made.rearAxle()),
+                upgrade.towing().or(made.towing()),
+                made.towingStated(),
+                made.towingUnbraked(),
+                made.ball(),
+                made.roof(),
+                made.levelling());
+    }
+
+    public Details.TowBar towBar() {
+        return planned(Details.TowBar.class).orElse(vehicle().towBar());
+    }
+
+    /** From the rear axle to the ball, with the planned tow bar. */
+    public Figure ballOverhang() {
+        return towBar().ballOverhang().or(vehicle().size().ballOverhang());
+    }
+
+    /** Height of the ball, with the planned tow bar. */
+    public Figure ballHeight() {
+        return towBar().ballHeight().or(vehicle().size().ballHeight());
+    }
+
+    public Vehicle.Tyres tyres() {
+        return planned(Vehicle.Tyres.class).orElse(vehicle().tyres());
+    }
+
+    /** The tyres as planned. */
+    public TyreSet tyreSet() {
+        return fitments(Fitment.Kind.TYRES).stream()
+                .findFirst()
+                .map(fitment -> new TyreSet(tyres(), "fitments." + fitment.name()))
+                .orElse(stockTyreSet());
+    }
+
+    /** The tyres that the vehicle came with. */
+    public TyreSet stockTyreSet() {
+        return new TyreSet(vehicle().tyres(), "vehicle.tyres");
+    }
+
+    /** By how much the tyres as planned are larger than the vehicle's own, in m. */
+    public Figure tyreGrowth() {
+        return fitments(Fitment.Kind.TYRES).isEmpty()
+                ? Figure.of(0, 0)
+                : tyreSet().growthOver(stockTyreSet());
+    }
+
+    /** Overall diameter of the tyres, in m. */
+    public Figure tyreDiameter() {
+        return tyreSet().diameter();
+    }
+
+    public Vehicle.Wheels wheels() {
+        return planned(Vehicle.Wheels.class).orElse(vehicle().wheels());
+    }
+
+    /** The load cases; where the sheet lists none, one with everything aboard, towing where there is a trailer. */
+    public List<LoadCase> cases() {
+        if (!sheet.cases().isEmpty()) {
+            return sheet.cases();
+        }
+        return List.of(new LoadCase(
+                "everything aboard",
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Map.of(),
+                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO),
+                Choice.of(YesNo.YES),
+                Optional.empty()));
+    }
+}

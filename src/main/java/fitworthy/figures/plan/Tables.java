@@ -1,0 +1,106 @@
+package fitworthy.figures.plan;
+
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Published tables that the figures read.
+ *
+ * @param loadIndexKg load of one tyre in kg by load index
+ * @param speedSymbolMetresPerSecond highest speed by speed symbol
+ * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by its section in m2
+ * @param usualOrder kinds of part and job, each with the kinds that are usually done before it
+ */
+public record Tables(
+        Map<Integer, Double> loadIndexKg,
+        Map<String, Double> speedSymbolMetresPerSecond,
+        NavigableMap<Double, Double> cableAmperes,
+        Map<String, Set<String>> usualOrder) {
+
+    /** Stands in the order of work for the fitting of any part or tank. */
+    public static final String ANY_PART = "any-part";
+    /** The kind of a tank in the order of work. */
+    public static final String TANK = "tank";
+
+    /** Load of one tyre, or missing where the table has no such index. */
+    public Figure tyreLoad(Figure loadIndex) {
+        if (!loadIndex.known()) {
+            return loadIndex;
+        }
+        Double load = loadIndexKg.get((int) Math.round(loadIndex.value()));
+        return load == null
+                ? Figure.missing(new Missing(
+                        "load index " + Math.round(loadIndex.value()),
+                        "a load for this index in the rule book's table",
+                        "rules/tables/load-index.csv"))
+                : Figure.of(load, 0);
+    }
+
+    /** The least load index in the table whose tyre carries a load in kg. */
+    public Figure tyreIndex(Figure load) {
+        return !load.known()
+                ? load
+                : loadIndexKg.entrySet().stream()
+                        .filter(row -> row.getValue() >= load.value())
+                        .map(Map.Entry::getKey)
+                        .min(Integer::compare)
+                        .map(index -> Figure.of(index, 0))
+                        .orElse(Figure.missing(new Missing(
+                                "load index",
+                                "an index for such a load in the rule book's table",
+                                "rules/tables/load-index.csv")));
+    }
+
+    /** Highest speed of a tyre with this symbol, or missing where there is none such. */
+    public Figure tyreSpeed(String symbol, Missing missing) {
+        Double speed = speedSymbolMetresPerSecond.get(symbol);
+        return speed == null ? Figure.missing(missing) : Figure.of(speed, 0);
+    }
+
+    /** The slowest symbol in the table of a tyre made for a speed in m/s; nothing where the table ends below it. */
+    public Optional<String> tyreSymbol(double speed) {
+        return speedSymbolMetresPerSecond.entrySet().stream()
+                .filter(row -> row.getValue() >= speed)
+                .min(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey);
+    }
+
+    /**
+     * What a cable carries for long, in A: that of the next smaller row where its section lies between two.
+     *
+     * @param section m2
+     * @param place what the warmth of its place leaves of the rating, 1 in air of 30 degC
+     */
+    public Figure cableRating(Figure section, Figure place) {
+        Map.Entry<Double, Double> row = section.known() ? cableAmperes.floorEntry(section.value()) : null;
+        Figure rating = !section.known()
+                ? section
+                : row != null ? Figure.of(row.getValue(), 0) : Figure.missing(notInTable("a cable as thin as this"));
+        return rating.times(place);
+    }
+
+    /**
+     * The smallest section in the table that carries a current for long, in m2.
+     *
+     * @param current A
+     * @param place as above
+     */
+    public Figure cableFor(Figure current, Figure place) {
+        if (!current.known() || !place.known()) {
+            return current.missingWith(place, current);
+        }
+        return cableAmperes.entrySet().stream()
+                .filter(row -> row.getValue() * place.value() >= current.value())
+                .findFirst()
+                .map(row -> Figure.of(row.getKey(), 0))
+                .orElseGet(() -> Figure.missing(notInTable("a cable for such a current")));
+    }
+
+    private static Missing notInTable(String what) {
+        return new Missing("cable table", what + " in the rule book's table", "rules/tables/cable.csv");
+    }
+}

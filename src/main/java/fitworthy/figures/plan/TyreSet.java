@@ -1,0 +1,84 @@
+package fitworthy.figures.plan;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.TyreSize;
+import fitworthy.sheet.Vehicle;
+import java.util.List;
+
+/**
+ * Tyres and what their size says of them.
+ *
+ * @param tyres as the sheet gives them
+ * @param path where the sheet holds them
+ */
+public record TyreSet(Vehicle.Tyres tyres, String path) {
+
+    /** Growth in m below which two nominal sizes are the same. */
+    private static final double SAME_DIAMETER = 0.0005;
+
+    /** Overall diameter in m: as given, else that of the size. */
+    public Figure diameter() {
+        Figure nominal = TyreSize.read(tyres.size())
+                .map(size ->
+                        size.diameter().isPresent() ? Figure.of(size.diameter().getAsDouble()) : tyres.diameter())
+                .orElse(noSize());
+        return tyres.diameter().or(nominal);
+    }
+
+    /** By how much these are larger than others, in m. */
+    public Figure growthOver(TyreSet others) {
+        Figure difference = diameter().minus(others.diameter());
+        return Math.abs(difference.value()) < SAME_DIAMETER ? Figure.ZERO : difference;
+    }
+
+    /** Width of the section in m. */
+    public Figure width() {
+        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.width())).orElse(noSize());
+    }
+
+    /** Diameter of the rim in m. */
+    public Figure rim() {
+        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.rim())).orElse(noSize());
+    }
+
+    /** Highest speed of the speed symbol in m/s. */
+    public Figure speed(Tables tables) {
+        return tables.tyreSpeed(
+                tyres.speedSymbol(),
+                tyres.speedSymbol().isEmpty()
+                        ? missing("speed-symbol")
+                        : new Missing(
+                                "speed symbol " + tyres.speedSymbol(),
+                                "a speed for this symbol in the rule book's table",
+                                "rules/tables/speed-symbol.csv"));
+    }
+
+    /** What a size says of the diameter; nothing where the sheet or the size itself gives it. */
+    public Working nominal(String name) {
+        return () -> TyreSize.read(tyres.size())
+                .filter(size -> !tyres.diameter().known() && size.height().isPresent())
+                .map(size -> new Working.Formula(
+                                name + " = rim + 2 x width x height",
+                                List.of(
+                                        Working.in("rim", Figure.of(size.rim()), "mm"),
+                                        Working.in("width", Figure.of(size.width()), "mm"),
+                                        Working.in(
+                                                "height",
+                                                Figure.of(size.height().getAsDouble()),
+                                                "%")))
+                        .lines())
+                .orElse(List.of());
+    }
+
+    /** That the sheet does not give one of its fields. */
+    public Missing missing(String field) {
+        return RecordSchema.of(Vehicle.Tyres.class).missing(path, field);
+    }
+
+    private Figure noSize() {
+        return Figure.missing(missing("size"));
+    }
+}

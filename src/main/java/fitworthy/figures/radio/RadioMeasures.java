@@ -1,0 +1,208 @@
+package fitworthy.figures.radio;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Sheet.Terrain;
+import fitworthy.sheet.Sheet.Trip;
+import java.util.Comparator;
+import java.util.List;
+
+/** Radios and aerials. None of it depends on the loading. */
+public final class RadioMeasures implements Topic {
+
+    private static final MeasureKind GAIN_HILLS =
+            number("radio.gain-hills", "dBi", 1, "least gain among the aerials, for hills");
+    private static final MeasureKind GAIN_OPEN =
+            number("radio.gain-open", "dBi", 1, "greatest gain among the aerials, for open country");
+    private static final MeasureKind NEEDS_PLANE = word("radio.needs-plane", "whether it needs a ground plane");
+    private static final MeasureKind ON_METAL = word("radio.on-metal", "whether it stands on earthed sheet metal");
+    private static final MeasureKind SIGHT =
+            number("radio.sight", "deg", 1, "angle from straight ahead at which the driver sees it");
+    private static final MeasureKind ASIDE =
+            number("radio.aside", "mm", 0, "how far aside of the driver's eye it is clear of the view ahead");
+    private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
+    private static final MeasureKind HEIGHT =
+            rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");
+    private static final MeasureKind HIDDEN = word("radio.hidden", "whether it is hidden");
+    private static final MeasureKind REMOTE_HEAD = word("radio.remote-head", "whether display and keys are on a lead");
+    private static final MeasureKind AIRED = word("radio.aired", "whether air moves around it");
+    private static final MeasureKind POWER = number("radio.power", "W", 1, "power of the transmitter");
+    private static final MeasureKind RANGE = rated("radio.range", "km", 1, "distance wanted", "reach at best");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                GAIN_HILLS,
+                GAIN_OPEN,
+                NEEDS_PLANE,
+                ON_METAL,
+                SIGHT,
+                SEPARATION,
+                HEIGHT,
+                HIDDEN,
+                REMOTE_HEAD,
+                AIRED,
+                POWER,
+                RANGE,
+                ASIDE);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        List<Fitment> aerials = plan.fitments(Fitment.Kind.AERIAL).stream()
+                .sorted(Comparator.comparing(Fitment::name))
+                .toList();
+        Trip trip = plan.sheet().trip();
+        if (!aerials.isEmpty()) {
+            gain(plan.details(Details.Aerial.class), trip, measures);
+        }
+        for (int i = 0; i < aerials.size(); i++) {
+            aerial(plan, aerials.get(i), measures);
+            for (Fitment other : aerials.subList(i + 1, aerials.size())) {
+                separation(aerials.get(i), other, measures);
+            }
+        }
+        plan.fitments(Fitment.Kind.RADIO).forEach(radio -> radio(plan, radio, measures));
+    }
+
+    /** Of several aerials, which are changed for the country, the fittest is judged. */
+    private static void gain(List<Details.Aerial> aerials, Trip trip, List<Measure> measures) {
+        List<Figure> gains = aerials.stream().map(Details.Aerial::gain).toList();
+        if (trip.terrain().is(Terrain.HILLS)) {
+            measures.add(Measure.of(
+                    GAIN_HILLS,
+                    "aerials",
+                    "",
+                    gains.stream().reduce(Figure::least).orElseThrow()));
+        } else if (trip.terrain().is(Terrain.OPEN) || !trip.terrain().known()) {
+            measures.add(Measure.of(
+                    GAIN_OPEN,
+                    "aerials",
+                    "",
+                    trip.terrain().known()
+                            ? gains.stream().reduce(Figure::most).orElseThrow()
+                            : Figure.missing(trip.terrain().missing())));
+        }
+    }
+
+    private static void aerial(Plan plan, Fitment fitment, List<Measure> measures) {
+        Details.Aerial aerial = (Details.Aerial) fitment.details();
+        measures.add(Measure.of(NEEDS_PLANE, fitment.name(), "", aerial.needsGroundPlane()));
+        if (!aerial.needsGroundPlane().is(YesNo.NO)) {
+            measures.add(Measure.of(ON_METAL, fitment.name(), "", aerial.onMetal()));
+        }
+        Point eye = plan.vehicle().view().eye();
+        Figure least = plan.practice("radio.sight-least");
+        fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at -> {
+            measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
+                    .worked(
+                            "angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
+                            in("aerial aside", at.y(), "mm"),
+                            in("eye aside", eye.y(), "mm"),
+                            in("eye back", eye.x(), "mm"),
+                            in("aerial back", at.x(), "mm")));
+            measures.add(Measure.enough(ASIDE, fitment.name(), "", RadioRange.aside(eye, at.x(), least))
+                    .worked(
+                            "aside = (eye back - aerial back) x tan(least)",
+                            in("eye back", eye.x(), "mm"),
+                            in("aerial back", at.x(), "mm"),
+                            in("least", least, "deg")));
+        });
+        boolean roof = aerial.place().is(Details.AerialPlace.ROOF);
+        if (roof && !aerial.folds().is(YesNo.YES)) {
+            Figure tip = aerial.folds().known()
+                    ? aerial.tip()
+                    : Figure.missing(aerial.folds().missing());
+            measures.add(Measure.of(
+                    HEIGHT, fitment.name(), "", tip, plan.sheet().trip().headroom()));
+        } else if (!aerial.place().known()) {
+            measures.add(Measure.of(
+                    HEIGHT,
+                    fitment.name(),
+                    "",
+                    Figure.missing(aerial.place().missing()),
+                    plan.sheet().trip().headroom()));
+        }
+    }
+
+    private static void separation(Fitment one, Fitment other, List<Measure> measures) {
+        Figure lower =
+                ((Details.Aerial) one.details()).frequency().least(((Details.Aerial) other.details()).frequency());
+        Point from = place(one);
+        Point to = place(other);
+        Figure separation = RadioRange.wavelengths(from, to, lower);
+        // Two on the very same foot are changed for each other and never stand together.
+        if (separation.value() != 0) {
+            measures.add(Measure.of(SEPARATION, one.name() + " and " + other.name(), "", separation)
+                    .worked(
+                            "apart = sqrt(along^2 + across^2 + up^2) x frequency / 299.792458",
+                            in("along", from.x().minus(to.x()), "m"),
+                            in("across", from.y().minus(to.y()), "m"),
+                            in("up", from.z().minus(to.z()), "m"),
+                            in("frequency", lower, "MHz")));
+        }
+    }
+
+    private static Point place(Fitment aerial) {
+        Figure missing = Figure.missing(new Missing("fitments." + aerial.name() + ".at", "where it stands", "a tape"));
+        return aerial.at().orElse(new Point(missing, missing, missing));
+    }
+
+    private static void radio(Plan plan, Fitment fitment, List<Measure> measures) {
+        Details.Radio radio = (Details.Radio) fitment.details();
+        if (!radio.hidden().is(YesNo.NO)) {
+            measures.add(Measure.of(HIDDEN, fitment.name(), "", radio.hidden()));
+            measures.add(Measure.of(REMOTE_HEAD, fitment.name(), "", radio.remoteHead()));
+            measures.add(Measure.of(AIRED, fitment.name(), "", radio.aired()));
+        }
+        if (!radio.service().is(Details.RadioService.OTHER)) {
+            measures.add(Measure.of(
+                    POWER,
+                    fitment.name(),
+                    "",
+                    radio.service().known()
+                            ? radio.power()
+                            : Figure.missing(radio.service().missing())));
+        }
+        plan.details(Details.Aerial.class).stream()
+                .min(fittest(radio))
+                .ifPresent(aerial ->
+                        measures.add(range(fitment.name(), plan.sheet().trip().radioRange(), radio, aerial)));
+    }
+
+    /** The aerial nearest to the radio's frequency first, of several the tallest. */
+    private static Comparator<Details.Aerial> fittest(Details.Radio radio) {
+        return Comparator.<Details.Aerial>comparingDouble(each ->
+                        Math.abs(each.frequency().value() - radio.frequency().value()))
+                .thenComparing(each -> each.tip().value(), Comparator.reverseOrder());
+    }
+
+    /** The smaller of what the signal and what the horizon allows, to a vehicle with the same radio and aerial. */
+    private static Measure range(String name, Figure wanted, Details.Radio radio, Details.Aerial aerial) {
+        Figure free = RadioRange.freeSpace(radio.power(), aerial.gain(), radio.sensitivity(), radio.frequency());
+        Figure horizon = RadioRange.horizon(aerial.tip(), aerial.tip());
+        return Measure.of(RANGE, name, "", wanted, free.least(horizon))
+                .worked("reach = min(free, horizon)", in("free", free, "km"), in("horizon", horizon, "km"))
+                .worked(
+                        "free = 10^((10 x log(power / (signal / 1000000)^2 x 50) + 2 x gain - 32.4"
+                                + " - 20 x log(frequency)) / 20)",
+                        in("power", radio.power(), "W"),
+                        in("signal", radio.sensitivity(), "uV"),
+                        in("gain", aerial.gain(), "dBi"),
+                        in("frequency", radio.frequency(), "MHz"))
+                .worked("horizon = 2 x sqrt(2 x 4 / 3 x 6371 x tip / 1000)", in("tip", aerial.tip(), "m"));
+    }
+}

@@ -1,0 +1,202 @@
+package fitworthy.figures.recovery;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details.End;
+import fitworthy.sheet.Details.KineticStrap;
+import fitworthy.sheet.Details.RecoveryKit;
+import fitworthy.sheet.Details.RecoveryPoint;
+import fitworthy.sheet.Details.Shackles;
+import fitworthy.sheet.Details.Winch;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.Vehicle.MadeFor;
+import java.util.List;
+import java.util.function.Function;
+
+/** What pulls a stuck vehicle out, and what it is fastened to. Asked only where something for it is planned. */
+public final class RecoveryMeasures implements Topic {
+
+    private static final MeasureKind POINT = word("recovery.point", "what the point was made for");
+    private static final MeasureKind POINT_LIMIT =
+            rated("recovery.point-limit", "kg", 0, "working load limit of the point", "GVM as planned");
+    private static final MeasureKind PULL = number(
+            "recovery.winch-pull",
+            "",
+            2,
+            "the winch's rated pull, doubled with a pulley block, over the vehicle's mass");
+    private static final MeasureKind WINCH_NEEDED =
+            number("recovery.winch-needed", "kg", 0, "rated pull that is enough for the vehicle");
+    private static final MeasureKind SINGLE =
+            number("recovery.winch-single", "", 2, "the winch's rated pull with a single line over the vehicle's mass");
+    private static final MeasureKind COUPLED = number(
+            "recovery.winch-coupled",
+            "",
+            2,
+            "the winch's rated pull, doubled with a pulley block, over the mass of vehicle and trailer");
+    private static final MeasureKind LINE =
+            rated("recovery.winch-line", "kg", 0, "breaking strength of the line", "rated pull of the winch");
+    private static final MeasureKind CURRENT =
+            rated("recovery.winch-current", "A", 0, "current at the rated pull", "what the feed may give");
+    private static final MeasureKind RUN =
+            number("recovery.winch-run", "min", 1, "pulling at the rated load until the battery is half empty");
+    private static final MeasureKind STRAP =
+            number("recovery.strap", "", 2, "breaking strength of the strap over the GVM");
+    private static final MeasureKind STRAP_NEEDED =
+            number("recovery.strap-needed", "kg", 0, "least breaking strength of a strap for this GVM");
+    private static final MeasureKind STRAP_HIGHEST =
+            number("recovery.strap-highest", "kg", 0, "greatest breaking strength of a strap for this GVM");
+    private static final MeasureKind SHACKLE =
+            rated("recovery.shackle", "kg", 0, "working load limit of a shackle", "what it may have to hold");
+    private static final MeasureKind KIT = word("recovery.kit", "whether it is on the plan");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                POINT,
+                POINT_LIMIT,
+                PULL,
+                SINGLE,
+                COUPLED,
+                LINE,
+                CURRENT,
+                RUN,
+                STRAP,
+                SHACKLE,
+                KIT,
+                WINCH_NEEDED,
+                STRAP_NEEDED,
+                STRAP_HIGHEST);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        if (plan.sheet().fitments().stream().noneMatch(RecoveryMeasures::forRecovery)) {
+            return;
+        }
+        Vehicle.RecoveryPoints made = plan.vehicle().recovery();
+        point(plan, "front", End.FRONT, made.front(), measures);
+        point(plan, "rear", End.REAR, made.rear(), measures);
+        Figure gvm = plan.ratings().gvm();
+        for (Fitment fitment : plan.sheet().fitments()) {
+            String name = fitment.name();
+            if (fitment.details() instanceof Winch winch) {
+                winch(plan, name, winch, measures);
+            } else if (fitment.details() instanceof KineticStrap strap) {
+                measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm))
+                        .worked("ratio = strap / GVM", in("strap", strap.strength(), "kg"), in("GVM", gvm, "kg")));
+                Figure least = plan.practice("recovery.strap-least");
+                Figure most = plan.practice("recovery.strap-most");
+                measures.add(Measure.enough(STRAP_NEEDED, name, "", least.times(gvm))
+                        .worked("needed = least x GVM", in("least", least, ""), in("GVM", gvm, "kg")));
+                measures.add(Measure.most(STRAP_HIGHEST, name, "", most.times(gvm))
+                        .worked("highest = most x GVM", in("most", most, ""), in("GVM", gvm, "kg")));
+            } else if (fitment.details() instanceof Shackles shackles) {
+                // Any winch may pull on them.
+                measures.add(plan.details(Winch.class).stream()
+                        .map(Winch::pull)
+                        .reduce(Figure::most)
+                        .map(pull -> Measure.of(SHACKLE, name, "", shackles.limit(), gvm.most(pull))
+                                .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", pull, "kg")))
+                        .orElse(Measure.of(SHACKLE, name, "", shackles.limit(), gvm)));
+            }
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        boolean block = !loading.plan().fitments(Fitment.Kind.PULLEY_BLOCK).isEmpty();
+        for (Fitment fitment : loading.plan().fitments(Fitment.Kind.WINCH)) {
+            String loadCase = loading.loadCase().name();
+            Figure pull = ((Winch) fitment.details()).pull();
+            Figure vehicle = loading.uncoupled();
+            measures.add(pull(PULL, fitment.name(), loadCase, pull, vehicle, block));
+            Figure least = loading.plan().practice("recovery.winch-factor");
+            measures.add(Measure.enough(
+                            WINCH_NEEDED,
+                            fitment.name(),
+                            loadCase,
+                            least.times(vehicle).times(block ? 0.5 : 1))
+                    .worked(
+                            block ? "needed = least x mass / 2" : "needed = least x mass",
+                            in("least", least, ""),
+                            in("mass", vehicle, "kg")));
+            if (block) {
+                measures.add(pull(SINGLE, fitment.name(), loadCase, pull, vehicle, false));
+            }
+            if (loading.towing()) {
+                measures.add(pull(COUPLED, fitment.name(), loadCase, pull, loading.combined(), block));
+            }
+        }
+    }
+
+    private static Measure pull(
+            MeasureKind kind, String winch, String loadCase, Figure pull, Figure mass, boolean block) {
+        Figure single = pull.dividedBy(mass);
+        return Measure.of(kind, winch, loadCase, block ? single.times(2) : single)
+                .worked(
+                        block ? "ratio = 2 x pull / mass" : "ratio = pull / mass",
+                        in("pull", pull, "kg"),
+                        in("mass", mass, "kg"));
+    }
+
+    private static boolean forRecovery(Fitment fitment) {
+        return switch (fitment.kind()) {
+            case WINCH, PULLEY_BLOCK, RECOVERY_POINT, KINETIC_STRAP, SHACKLES, RECOVERY_KIT -> true;
+            default -> false;
+        };
+    }
+
+    /** The planned points of one end, or the one the vehicle came with. */
+    private static void point(Plan plan, String end, End at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+        List<RecoveryPoint> planned = plan.details(RecoveryPoint.class).stream()
+                .filter(point -> point.end().is(at))
+                .toList();
+        Figure gvm = plan.ratings().gvm();
+        if (!planned.isEmpty()) {
+            measures.add(Measure.of(POINT, end, "", Choice.of(MadeFor.RECOVERY)));
+            planned.stream()
+                    .map(RecoveryPoint::limit)
+                    .reduce(Figure::least)
+                    .ifPresent(limit -> measures.add(Measure.of(POINT_LIMIT, end, "", limit, gvm)));
+            return;
+        }
+        measures.add(Measure.of(POINT, end, "", made.madeFor()));
+        if (made.madeFor().is(MadeFor.RECOVERY)) {
+            measures.add(Measure.of(POINT_LIMIT, end, "", made.limit(), gvm));
+        }
+    }
+
+    private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {
+        measures.add(Measure.of(LINE, name, "", winch.line(), winch.pull()));
+        measures.add(Measure.of(CURRENT, name, "", winch.current(), winch.feed()));
+        Figure alternator = plan.vehicle().engine().alternator();
+        Figure run = WinchRun.hours(winch.battery(), winch.current(), alternator);
+        if (!Double.isInfinite(run.value())) {
+            measures.add(Measure.of(RUN, name, "", run)
+                    .worked(
+                            "time = 60 x 0.5 x battery / (winch - 0.75 x alternator)",
+                            in("battery", winch.battery(), "Ah"),
+                            in("winch", winch.current(), "A"),
+                            in("alternator", alternator, "A")));
+        }
+        measures.add(Measure.of(KIT, "tree strap", "", carried(plan, RecoveryKit::treeStrap)));
+        measures.add(Measure.of(KIT, "line damper", "", carried(plan, RecoveryKit::lineDamper)));
+    }
+
+    /** Whether any of the kits holds a part. */
+    private static Choice<YesNo> carried(Plan plan, Function<RecoveryKit, Choice<YesNo>> part) {
+        return Choice.any(plan.details(RecoveryKit.class).stream().map(part)).orElse(Choice.of(YesNo.NO));
+    }
+}

@@ -1,0 +1,264 @@
+package fitworthy.figures.suspension;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Derived;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details.BodyLift;
+import fitworthy.sheet.Details.End;
+import fitworthy.sheet.Details.Springs;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Vehicle;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Ride height, and springs against the load they carry. Asked only where springs, a lift or a heavy front are planned.
+ */
+public final class SuspensionMeasures implements Topic {
+
+    private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
+    private static final MeasureKind STABILITY_LIFT =
+            number("suspension.stability-lift", "mm", 0, "lift in all, with stability control");
+    private static final MeasureKind HEIGHT_CHANGE =
+            number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
+    private static final MeasureKind TRAVEL =
+            number("suspension.travel", "%", 1, "part of the wheel travel that is kept");
+    private static final MeasureKind LOAD_MOST =
+            rated("suspension.load-most", "kg", 0, "fixed load on the axle", "most that the springs are made for");
+    private static final MeasureKind LOAD_LEAST =
+            rated("suspension.load-least", "kg", 0, "fixed load on the axle", "least that the springs are made for");
+    private static final MeasureKind LOAD_ON_MADE =
+            number("suspension.load-on-made", "kg", 0, "fixed load on the maker's springs");
+    private static final MeasureKind FREQUENCY = number("suspension.frequency", "Hz", 2, "natural frequency");
+    private static final MeasureKind REAR_TO_FRONT =
+            number("suspension.rear-to-front", "", 2, "natural frequency of the rear over that of the front");
+    private static final MeasureKind SAG =
+            number("suspension.sag", "%", 0, "part of the travel to the bump stop that the load takes up");
+    private static final MeasureKind RATE_NEEDED =
+            number("suspension.rate-needed", "N/mm", 1, "rate of a spring that is stiff enough");
+    private static final MeasureKind SAG_RATE_NEEDED =
+            number("suspension.sag-rate-needed", "N/mm", 1, "rate of a spring that keeps enough of its travel");
+    private static final MeasureKind LINES = word("suspension.lines", "whether brake hoses and leads reach");
+    private static final MeasureKind JOINT =
+            number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
+    private static final MeasureKind ALIGNMENT = word("suspension.alignment", "whether it is planned");
+    private static final MeasureKind LAMP_AIM = word("suspension.lamp-aim", "whether it is planned");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                LIFT,
+                STABILITY_LIFT,
+                HEIGHT_CHANGE,
+                TRAVEL,
+                LOAD_MOST,
+                LOAD_LEAST,
+                LOAD_ON_MADE,
+                FREQUENCY,
+                REAR_TO_FRONT,
+                SAG,
+                LINES,
+                JOINT,
+                ALIGNMENT,
+                LAMP_AIM,
+                RATE_NEEDED,
+                SAG_RATE_NEEDED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        List<Springs> springs = plan.details(Springs.class);
+        List<BodyLift> bodyLifts = plan.details(BodyLift.class);
+        // Not known differs from zero too.
+        if (!springs.isEmpty() || !bodyLifts.isEmpty() || plan.tyreGrowth().value() != 0) {
+            lift(plan, "front axle", End.FRONT, measures);
+            lift(plan, "rear axle", End.REAR, measures);
+        }
+        for (Fitment fitment : plan.fitments(Fitment.Kind.SPRINGS)) {
+            springs(plan, fitment.name(), (Springs) fitment.details(), measures);
+        }
+        Figure front = Masses.fixedParts(plan).front();
+        if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
+            measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front).worked(fixedSheet(plan)));
+        }
+        Choice.any(springs.stream().map(Springs::alignment))
+                .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", "", answer)));
+        Choice.any(Stream.concat(
+                        springs.stream().map(Springs::lampAim),
+                        bodyLifts.stream().map(BodyLift::lampAim)))
+                .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", "", answer)));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        String loadCase = loading.loadCase().name();
+        Vehicle.Suspension made = plan.vehicle().suspension();
+        Optional<Springs> front = planned(plan, End.FRONT);
+        Optional<Springs> rear = planned(plan, End.REAR);
+        if (front.isEmpty() && rear.isEmpty()) {
+            return;
+        }
+        AxleLoads axles = loading.axles();
+        Figure frontFrequency = frequency(front, made.front(), axles.front());
+        Figure rearFrequency = frequency(rear, made.rear(), axles.rear());
+        AxleLoads fixed = Masses.fixedParts(plan);
+        Vehicle.Masses mass = plan.vehicle().mass();
+        front.ifPresent(springs -> {
+            measures.add(Measure.of(FREQUENCY, "front axle", loadCase, frontFrequency)
+                    .worked(oscillation("frequency", "rate", front, made.front(), axles.front())));
+            stiffness("front axle", loading, springs, frontFrequency, measures);
+            sag("front axle", loading, springs, axles.front(), mass.frontAxle(), fixed.front(), measures);
+        });
+        rear.ifPresent(springs -> {
+            measures.add(Measure.of(FREQUENCY, "rear axle", loadCase, rearFrequency)
+                    .worked(oscillation("frequency", "rate", rear, made.rear(), axles.rear())));
+            stiffness("rear axle", loading, springs, rearFrequency, measures);
+            sag("rear axle", loading, springs, axles.rear(), mass.rearAxle(), fixed.rear(), measures);
+        });
+        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", loadCase, rearFrequency.dividedBy(frontFrequency))
+                .worked("ratio = rear / front", in("rear", rearFrequency, "Hz"), in("front", frontFrequency, "Hz"))
+                .worked(oscillation("front", "front rate", front, made.front(), axles.front()))
+                .worked(oscillation("rear", "rear rate", rear, made.rear(), axles.rear())));
+    }
+
+    private static void lift(Plan plan, String axle, End end, List<Measure> measures) {
+        Figure body = plan.details(BodyLift.class).stream().map(BodyLift::lift).reduce(Figure.of(0, 0), Figure::plus);
+        Figure springs = planned(plan, end).map(Springs::lift).orElse(Figure.of(0, 0));
+        Figure growth = plan.tyreGrowth();
+        Figure lift = RideHeight.lift(springs, body, growth);
+        Working sum = new Working.Formula(
+                "lift = springs + body + growth / 2",
+                List.of(in("springs", springs, "mm"), in("body", body, "mm"), in("growth", growth, "mm")));
+        measures.add(Measure.of(LIFT, axle, "", lift).worked(sum));
+        Choice<YesNo> stabilityControl = plan.vehicle().stabilityControl();
+        if (!stabilityControl.is(YesNo.NO)) {
+            measures.add(Measure.of(
+                            STABILITY_LIFT,
+                            axle,
+                            "",
+                            stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing()))
+                    .worked(sum));
+        }
+    }
+
+    private static void springs(Plan plan, String name, Springs springs, List<Measure> measures) {
+        boolean atFront = springs.end().is(End.FRONT);
+        Vehicle.Suspension suspension = plan.vehicle().suspension();
+        AxleLoads fixed = Masses.fixedParts(plan);
+        Figure load = atFront ? fixed.front() : fixed.rear();
+        Figure lift = springs.lift();
+        measures.add(Measure.of(
+                HEIGHT_CHANGE, name, "", lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
+        Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
+        measures.add(Measure.of(TRAVEL, name, "", springs.travel().dividedBy(made))
+                .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
+        measures.add(Measure.of(LOAD_MOST, name, "", load, springs.loadMost()).worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_LEAST, name, "", load, springs.loadLeast()).worked(fixedSheet(plan)));
+        if (!(lift.value() <= 0)) {
+            measures.add(Measure.of(LINES, name, "", springs.linesReach()));
+            measures.add(Measure.of(JOINT, name, "", springs.jointAngle()));
+        }
+    }
+
+    private static Optional<Springs> planned(Plan plan, End end) {
+        return plan.details(Springs.class).stream()
+                .filter(springs -> springs.end().is(end))
+                .findFirst();
+    }
+
+    private static Figure frequency(Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
+        Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
+        return SpringRate.frequency(rate, axleLoad.minus(made.unsprung()).times(0.5));
+    }
+
+    private static Working[] oscillation(
+            String result, String rateName, Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
+        Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
+        Working frequency = new Working.Formula(
+                result + " = sqrt(2 x " + rateName + " / (load - unsprung)) / (2 x pi)",
+                List.of(in(rateName, rate, "N/m"), in("load", axleLoad, "kg"), in("unsprung", made.unsprung(), "kg")));
+        return springs.map(planned -> new Working[] {frequency, atWheel(rateName, planned)})
+                .orElse(new Working[] {frequency});
+    }
+
+    private static Working atWheel(String result, Springs springs) {
+        return new Working.Formula(
+                result + " = spring x lever^2",
+                List.of(in("spring", springs.rate(), "N/m"), in("lever", springs.motionRatio(), "")));
+    }
+
+    /** The rate that the least frequency asks for; a rate goes with the square of the frequency. */
+    private static void stiffness(
+            String axle, Loading loading, Springs springs, Figure frequency, List<Measure> measures) {
+        Figure least = loading.plan().practice("suspension.frequency-least");
+        measures.add(Measure.enough(
+                        RATE_NEEDED,
+                        axle,
+                        loading.loadCase().name(),
+                        Derived.of(v -> v[0] * Math.pow(v[1] / v[2], 2), springs.rate(), least, frequency))
+                .worked(
+                        "needed = spring x (least / frequency)^2",
+                        in("spring", springs.rate(), "N/mm"),
+                        in("least", least, "Hz"),
+                        in("frequency", frequency, "Hz")));
+    }
+
+    private static void sag(
+            String axle,
+            Loading loading,
+            Springs springs,
+            Figure load,
+            Figure bare,
+            Figure fixed,
+            List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
+        Figure rate = wheelRate(springs);
+        Figure added = load.minus(bare).minus(fixed);
+        Figure sag = SpringRate.deflection(added.times(0.5), rate).dividedBy(springs.bumpTravel());
+        measures.add(Measure.of(SAG, axle, loadCase, sag)
+                .worked(
+                        "taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel",
+                        in("load", load, "kg"),
+                        in("bare", bare, "kg"),
+                        in("fixed", fixed, "kg"),
+                        in("rate", rate, "N/m"),
+                        in("travel", springs.bumpTravel(), "m"))
+                .worked(atWheel("rate", springs)));
+        Figure most = loading.plan().practice("suspension.sag-most");
+        measures.add(Measure.enough(
+                        SAG_RATE_NEEDED,
+                        axle,
+                        loadCase,
+                        springs.rate().times(sag.most(Figure.of(0, 0))).dividedBy(most))
+                .worked(
+                        "needed = spring x max(0, taken) / most",
+                        in("spring", springs.rate(), "N/mm"),
+                        in("taken", sag, "%"),
+                        in("most", most, "%")));
+    }
+
+    private static Working fixedSheet(Plan plan) {
+        return MassSheet.axles(Masses.fixed(plan), plan.wheelbase());
+    }
+
+    private static Figure wheelRate(Springs springs) {
+        return SpringRate.atWheel(springs.rate(), springs.motionRatio());
+    }
+}

@@ -1,0 +1,170 @@
+package fitworthy.figures.water;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import java.util.List;
+
+/** Drinking water against the trip, and the tanks that hold it. */
+public final class WaterMeasures implements Topic {
+
+    private static final MeasureKind PERSON_DAY =
+            number("water.person-day", "L", 1, "water for each person and day between supplies");
+    private static final MeasureKind RESERVE =
+            number("water.reserve", "days", 1, "days of water left at the next supplies");
+    private static final MeasureKind USE = number("water.use", "L", 1, "water that each person is to use a day");
+    private static final MeasureKind DAYS = number("water.days", "days", 1, "days between supplies");
+    private static final MeasureKind LARGEST =
+            number("water.largest", "%", 1, "share of all the water that is in the largest tank");
+    private static final MeasureKind NEEDED = number("water.needed", "L", 0, "water that is enough for the way");
+    private static final MeasureKind RESERVE_NEEDED =
+            number("water.reserve-needed", "L", 0, "water that is enough for the way and the days in reserve");
+    private static final MeasureKind SURGE = number("water.surge", "L", 1, "water that can run from side to side");
+    private static final MeasureKind BAFFLED = word("water.baffled", "whether baffles divide the tank");
+    private static final MeasureKind POTABLE =
+            word("water.potable", "whether tank, hose, pump and fittings are for drinking water");
+    private static final MeasureKind COLDEST = number("water.coldest", "degC", 1, "coldest night to be expected");
+    private static final MeasureKind FROST_GUARDED =
+            word("water.frost-guarded", "whether tank and pipes can be drained or are kept from freezing");
+    private static final MeasureKind CLEARANCE =
+            number("water.clearance", "mm", 0, "gap to the exhaust, a battery or a switchboard");
+
+    private static final String SUPPLY = "drinking water";
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                PERSON_DAY,
+                RESERVE,
+                USE,
+                DAYS,
+                LARGEST,
+                SURGE,
+                BAFFLED,
+                POTABLE,
+                COLDEST,
+                FROST_GUARDED,
+                CLEARANCE,
+                NEEDED,
+                RESERVE_NEEDED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Sheet.Trip trip = plan.sheet().trip();
+        List<Tank> tanks = tanks(plan);
+        if (!tanks.isEmpty()) {
+            measures.add(Measure.of(DAYS, SUPPLY, "", trip.days()));
+            measures.add(Measure.of(COLDEST, "trip", "", trip.coldest()));
+        }
+        if (trip.waterUse().known()) {
+            measures.add(Measure.of(USE, SUPPLY, "", trip.waterUse()));
+        }
+        for (Tank tank : tanks) {
+            measures.add(Measure.of(BAFFLED, tank.name(), "", tank.water().baffled()));
+            measures.add(Measure.of(POTABLE, tank.name(), "", tank.water().potable()));
+            measures.add(Measure.of(FROST_GUARDED, tank.name(), "", tank.water().frostGuarded()));
+            measures.add(Measure.of(CLEARANCE, tank.name(), "", tank.water().clearance()));
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        String loadCase = loading.loadCase().name();
+        List<Tank> tanks = tanks(loading.plan());
+        tanks.forEach(tank -> measures.add(
+                Measure.of(SURGE, tank.name(), loadCase, WaterSupply.surge(tank.capacity(), loading.fill(tank)))
+                        .worked(
+                                "surge = capacity x min(fill, 1 - fill)",
+                                in("capacity", tank.capacity(), "L"),
+                                in("fill", loading.fill(tank), "%"))));
+        Sheet.Trip trip = loading.plan().sheet().trip();
+        List<Figure> held = tanks.stream()
+                .map(tank -> Liquids.litres(tank, loading.fill(tank)))
+                .toList();
+        Figure litres = held.stream().reduce(Figure::plus).orElse(Figure.missing(NOT_LISTED));
+        boolean asked = trip.days().known() ? trip.days().value() > 0 : !tanks.isEmpty();
+        if (asked && loading.setsOut() && !isEmptied(loading.loadCase(), tanks, litres)) {
+            Figure people = people(loading);
+            Working.Input water = in("water", litres, "L");
+            Working.Input persons = in("people", people, "");
+            Working.Input days = in("days", trip.days(), "days");
+            Working aboard = loading.aboard("water", tanks);
+            measures.add(
+                    Measure.of(PERSON_DAY, SUPPLY, loadCase, WaterSupply.perPersonAndDay(litres, people, trip.days()))
+                            .worked("each = water / people / days", water, persons, days)
+                            .worked(aboard));
+            measures.add(Measure.of(
+                            RESERVE,
+                            SUPPLY,
+                            loadCase,
+                            WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
+                    .worked("left = water / people / use - days", water, persons, in("use", trip.waterUse(), "L"), days)
+                    .worked(aboard));
+            Figure least = loading.plan().practice("water.person-day-least");
+            Figure more = loading.plan().practice("water.reserve-least");
+            measures.add(Measure.enough(NEEDED, SUPPLY, loadCase, WaterSupply.needed(people, least, trip.days()))
+                    .worked("needed = people x least x days", persons, in("least", least, "L"), days));
+            measures.add(Measure.enough(
+                            RESERVE_NEEDED,
+                            SUPPLY,
+                            loadCase,
+                            WaterSupply.needed(
+                                    people, trip.waterUse(), trip.days().plus(more)))
+                    .worked(
+                            "needed = people x use x (days + more)",
+                            persons,
+                            in("use", trip.waterUse(), "L"),
+                            days,
+                            in("more", more, "days")));
+            if (litres.value() > 0) {
+                Figure largest = held.stream().reduce(Figure::most).orElseThrow();
+                measures.add(Measure.of(LARGEST, SUPPLY, loadCase, largest.dividedBy(litres))
+                        .worked("share = largest / water", in("largest", largest, "L"), water)
+                        .worked(aboard));
+            }
+        }
+    }
+
+    private static final Missing NOT_LISTED = new Missing(
+            "tanks", "drinking water: each tank and container of it, as a tank that holds water", "the owner");
+
+    private static List<Tank> tanks(Plan plan) {
+        return plan.sheet().tanks().stream()
+                .filter(tank -> tank.liquid().is(Tank.Liquid.WATER))
+                .toList();
+    }
+
+    /**
+     * Nobody sets out on the trip from the weighbridge, nor in a case that itself says that every water tank is empty.
+     */
+    private static boolean isEmptied(LoadCase loadCase, List<Tank> tanks, Figure litres) {
+        return litres.value() == 0
+                && tanks.stream().allMatch(tank -> loadCase.filled().containsKey(tank.name()));
+    }
+
+    /** How many travel: as the trip says, else who is aboard in this case. */
+    private static Figure people(Loading loading) {
+        Sheet sheet = loading.plan().sheet();
+        int aboard = loading.loadCase()
+                .aboard()
+                .map(List::size)
+                .orElse(sheet.occupants().size());
+        return aboard > 0
+                ? sheet.trip().people().or(Figure.of(aboard, 0))
+                : sheet.trip().people();
+    }
+}

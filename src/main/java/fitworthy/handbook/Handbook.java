@@ -1,0 +1,419 @@
+package fitworthy.handbook;
+
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.book.Basis;
+import fitworthy.book.Book;
+import fitworthy.book.Book.Lookup;
+import fitworthy.book.Card;
+import fitworthy.book.DatedLimit;
+import fitworthy.document.Report;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Cited;
+import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Links;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Particular;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import fitworthy.figures.Measures;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.words.Wording;
+import fitworthy.proof.Cases.Case;
+import fitworthy.proof.Cases.Expected;
+import fitworthy.proof.LookAlike;
+import fitworthy.proof.References;
+import fitworthy.rules.Condition;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Words;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A rule book arranged for reading: what each rule says and rests on, every practice value, and what is to be
+ * confirmed.
+ */
+public final class Handbook {
+
+    /** The grades that leave something to confirm, the least certain first. */
+    private static final List<Basis> UNCONFIRMED =
+            List.of(Basis.MEMORY, Basis.COMMON_PRACTICE, Basis.PUBLISHED_SECONDHAND);
+
+    private final Book book;
+    private final References references;
+    private final LookAlike.Finder lookAlikes;
+    private final boolean whole;
+
+    private Handbook(References references, boolean whole) {
+        this.book = references.book();
+        this.references = references;
+        this.lookAlikes = new LookAlike.Finder(references);
+        this.whole = whole;
+    }
+
+    /** The whole book. @throws FaultsException where a file of cases cannot be read */
+    public static Report whole(Path folder, Book book) throws FaultsException {
+        Handbook handbook = new Handbook(References.of(folder, book), true);
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section("reading", "How to read it", handbook.reading()));
+        sections.add(new Section("index", "Index of rules", handbook.index()));
+        for (String topic : book.topics()) {
+            List<Block> blocks = new ArrayList<>();
+            handbook.references.rules(topic).forEach(id -> blocks.addAll(handbook.rule(id)));
+            sections.add(new Section(topic, Words.capital(topic), blocks));
+        }
+        sections.add(new Section("practice", "Every practice value", handbook.everyValue()));
+        sections.add(new Section("confirm", "What to go and confirm", handbook.unconfirmed()));
+        sections.add(
+                new Section("sources", "Sources", handbook.cited(book.sources().keySet())));
+        return handbook.report(book.cover().name(), sections);
+    }
+
+    /** The page of one rule. @throws FaultsException where a file of cases cannot be read */
+    public static Report page(Path folder, Book book, String id) throws FaultsException {
+        Handbook handbook = new Handbook(References.of(folder, book), false);
+        Set<String> sources = handbook.references.sources(Set.of(id));
+        List<Section> sections = new ArrayList<>(List.of(new Section("rule", "The rule", handbook.rule(id))));
+        if (!sources.isEmpty()) {
+            sections.add(new Section("sources", "Sources", handbook.cited(sources)));
+        }
+        return handbook.report(book.cards().get(id).title(), sections);
+    }
+
+    private Report report(String title, List<Section> sections) {
+        return new Report(
+                "Handbook of a rule book",
+                title,
+                book.cover().name() + ", edition " + book.cover().edition(),
+                book.cover().caution(),
+                book.cards().size() + " rules in " + book.topics().size() + " topics, "
+                        + book.practice().size() + " practice values, "
+                        + references.cases().size() + " cases.",
+                List.of(
+                        new Particular("Edition", book.cover().edition()),
+                        new Particular("Content", book.hash()),
+                        new Particular(
+                                "Regions",
+                                book.regions().values().stream()
+                                        .map(each -> each.name())
+                                        .collect(Collectors.joining(", ")))),
+                sections);
+    }
+
+    private List<Block> reading() {
+        return List.of(
+                new Paragraph("What a rule asks for:"),
+                new Points(List.of(
+                        "stop: as planned it breaks a rating or can hurt someone",
+                        "change: it will not do its job, or spoils another part, until something in the plan changes",
+                        "confirm: an engineer, authority, insurer or maker has to agree",
+                        "note: worth knowing, nothing to decide")),
+                new Paragraph("How a rule or a value is known, from the best down:"),
+                new Points(Arrays.stream(Basis.values())
+                        .filter(each -> each != Basis.HOUSE)
+                        .map(each -> Words.hyphenated(each.name()) + ": " + each.words())
+                        .toList()),
+                new Paragraph("A region without a value of its own goes by its parent's. Where none is recorded the "
+                        + "check is not assessed."),
+                new Paragraph("A look-alike is a case next to a rule's limit in which the rule is met; where a rule "
+                        + "has no limit, one that is about little else."));
+    }
+
+    /** Every rule by topic, with its title. */
+    private List<Block> index() {
+        List<Block> blocks = new ArrayList<>();
+        for (String topic : book.topics()) {
+            List<String> rules = references.rules(topic);
+            blocks.add(new Subheading(3, Words.capital(topic) + ", " + counted(rules.size(), "rule"), ""));
+            blocks.add(new Links(
+                    "",
+                    rules.stream()
+                            .map(id -> link(id, ": " + book.cards().get(id).title() + " (" + severity(id) + ")"))
+                            .toList(),
+                    true));
+        }
+        return blocks;
+    }
+
+    private List<Block> rule(String id) {
+        Card card = book.cards().get(id);
+        MeasureKind judged = Measures.kinds().get(card.judges());
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Subheading(3, id + ": " + card.title(), severity(id), id));
+        blocks.add(new Paragraph(severity(id) + "; " + book.rules().get(id).place() + ", card "
+                + references.place(id) + "; in the book since " + card.since()
+                + "; " + card.basis().value().words()));
+        if (!card.sources().isEmpty()) {
+            blocks.add(new Links("Sources:", sources(card.sources()), false));
+        }
+        blocks.add(new Paragraph("Judges " + judged.meaning()
+                + (judged.limitMeaning().isEmpty() ? "" : " against " + judged.limitMeaning()) + " (" + judged.name()
+                + "). It fires where:"));
+        blocks.add(new Points(lines(book.condition(id))));
+        blocks.add(new Paragraph("Why: " + card.why()));
+        blocks.add(new Paragraph("Do: " + card.remedy()));
+        blocks.add(new Paragraph("Ask: " + card.ask()));
+        Set<String> practice = references.values(Set.of(id));
+        if (!practice.isEmpty()) {
+            blocks.add(new Subheading(4, "Practice values", ""));
+            blocks.add(new Links(
+                    "It compares with",
+                    practice.stream()
+                            .map(each -> link(each, " (" + references.place(each) + ")"))
+                            .toList(),
+                    false));
+            practice.forEach(each ->
+                    blocks.add(values(each + ": " + book.practice().get(each).meaning(), each)));
+        }
+        named(
+                "It fires in these cases",
+                "",
+                references.firing(id).stream()
+                        .map(each -> each.text().name() + figures(each, id))
+                        .toList(),
+                blocks);
+        named(
+                "Look-alikes that are fine",
+                "It says '" + card.met() + "'.",
+                lookAlikes.of(id).stream().map(LookAlike::words).toList(),
+                blocks);
+        named(
+                "It cannot be assessed in these cases",
+                "",
+                references.notAssessed(id).stream()
+                        .map(each -> each.text().name())
+                        .toList(),
+                blocks);
+        return blocks;
+    }
+
+    private static void named(String heading, String before, List<String> cases, List<Block> blocks) {
+        if (!cases.isEmpty()) {
+            blocks.add(new Subheading(4, heading, ""));
+            if (!before.isEmpty()) {
+                blocks.add(new Paragraph(before));
+            }
+            blocks.add(new Points(cases));
+        }
+    }
+
+    /** What a case expects of a rule, as printed. */
+    private static String figures(Case text, String id) {
+        Expected expected = text.text().expect().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        String figures = Stream.of(
+                        expected.value(),
+                        expected.limit().isEmpty() ? "" : "limit " + expected.limit(),
+                        expected.margin().isEmpty() ? "" : "margin " + expected.margin())
+                .filter(each -> !each.isEmpty())
+                .collect(Collectors.joining(", "));
+        return figures.isEmpty() ? "" : " (" + figures + ")";
+    }
+
+    /** A condition, a line a pattern. */
+    static List<String> lines(Condition condition) {
+        return lines(condition, "");
+    }
+
+    private static List<String> lines(Condition condition, String before) {
+        if (condition instanceof Condition.All all) {
+            return all.parts().stream()
+                    .flatMap(each -> lines(each, before).stream())
+                    .toList();
+        }
+        if (condition instanceof Condition.Any any) {
+            return any.parts().stream()
+                    .flatMap(each -> lines(each, before + "or: ").stream())
+                    .toList();
+        }
+        if (condition instanceof Condition.None none) {
+            return lines(none.part(), before + "none: ");
+        }
+        if (condition instanceof Condition.Some some) {
+            return lines(some.part(), before + "some: ");
+        }
+        Condition.Match match = (Condition.Match) condition;
+        String name = match.binding() == null ? "" : match.binding() + " is ";
+        String what =
+                switch (match.fact()) {
+                    case "Measure" ->
+                        match.key() + ", " + Measures.kinds().get(match.key()).meaning();
+                    case "Practice" -> "the practice value " + match.key();
+                    default -> "the advice " + match.key();
+                };
+        return List.of(before
+                + name
+                + what
+                + (match.comparisons().isEmpty() ? "" : ", with " + String.join(" and ", match.comparisons())));
+    }
+
+    /** Each practice value with the rules that use it. */
+    private List<Block> everyValue() {
+        List<Block> blocks = new ArrayList<>();
+        book.practice().forEach((id, entry) -> {
+            blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
+            blocks.add(new Links(
+                    references.place(id) + ", used by",
+                    book.users(id).stream().map(each -> link(each, "")).toList(),
+                    false));
+            blocks.add(values("Values of " + id, id));
+        });
+        return blocks;
+    }
+
+    private Table values(String caption, String id) {
+        return new Table(
+                caption,
+                List.of(text("Region", 12), Column.whole("From", 14), text("Is", 16), text("How it is known", 58)),
+                book.practice().get(id).values().stream()
+                        .map(value -> new Row(
+                                List.of(value.region(), value.from().toString(), value.value(), known(id, value)),
+                                target("region-" + value.region()),
+                                false,
+                                sources(value.sources())))
+                        .toList());
+    }
+
+    private String known(String id, DatedLimit.Value value) {
+        return value.basis().value().words() + "; " + references.place(id, value)
+                + (value.review() == null ? "" : "; to be looked at again by " + value.review())
+                + (value.note().isEmpty() ? "" : ". " + value.note());
+    }
+
+    private List<Block> unconfirmed() {
+        List<Block> blocks =
+                new ArrayList<>(List.of(new Paragraph("Region by region: what is known there less well than from"
+                        + " a published text that was read, and what holds there or is wanting besides, once all that is "
+                        + "recorded has begun. What a region has from another is to be confirmed there as well.")));
+        book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
+        for (Basis basis : UNCONFIRMED) {
+            List<Link> rules = book.cards().entrySet().stream()
+                    .filter(each -> each.getValue().basis().is(basis))
+                    .map(each -> link(each.getKey(), ": " + each.getValue().title()))
+                    .toList();
+            if (!rules.isEmpty()) {
+                blocks.add(new Subheading(3, "Rules, " + basis.words(), ""));
+                blocks.add(new Links("", rules, true));
+            }
+        }
+        return blocks;
+    }
+
+    private List<Block> region(String region) {
+        List<String> parents =
+                book.lineage(region).subList(1, book.lineage(region).size());
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Subheading(3, named(region), "", "region-" + region));
+        blocks.add(new Paragraph("Of " + book.practice().size() + " practice values it records "
+                + references.inherited(region, region).size() + " itself"
+                + parents.stream()
+                        .map(each ->
+                                ", has " + references.inherited(region, each).size() + " from " + named(each))
+                        .collect(Collectors.joining())
+                + "; " + references.none(region).size()
+                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded."));
+        List<Row> rows =
+                UNCONFIRMED.stream().flatMap(basis -> rows(region, basis)).toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Table(
+                    "To be confirmed in " + named(region) + ", the least certain first",
+                    List.of(
+                            text("Value", 27),
+                            Column.whole("From", 14),
+                            text("Is", 14),
+                            text("What it is and how it is known", 45)),
+                    rows));
+        }
+        for (String parent : parents) {
+            held(
+                    "It has from " + named(parent),
+                    references.inherited(region, parent).stream()
+                            .map(id -> link(
+                                    id, " " + Wording.value(((Lookup.Found) references.last(region, id)).practice())))
+                            .toList(),
+                    blocks);
+        }
+        held(
+                "No such limit applies",
+                references.none(region).stream().map(id -> link(id, "")).toList(),
+                blocks);
+        held(
+                "Not recorded, so that these are not assessed",
+                references.notRecorded(region).stream()
+                        .map(id -> link(id, ": " + String.join(", ", book.users(id))))
+                        .toList(),
+                blocks);
+        return blocks;
+    }
+
+    private Stream<Row> rows(String region, Basis basis) {
+        return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
+                .filter(value -> value.region().equals(region) && value.basis().is(basis))
+                .map(value -> new Row(
+                        List.of(
+                                entry.getKey(),
+                                value.from().toString(),
+                                value.value(),
+                                entry.getValue().meaning() + "; " + known(entry.getKey(), value)),
+                        target(entry.getKey()),
+                        false,
+                        sources(value.sources()))));
+    }
+
+    private static void held(String heading, List<Link> links, List<Block> blocks) {
+        if (!links.isEmpty()) {
+            blocks.add(new Subheading(4, heading, ""));
+            blocks.add(new Links("", links, true));
+        }
+    }
+
+    private List<Block> cited(Collection<String> sources) {
+        return sources.stream()
+                .map(id -> (Block) new Cited(
+                        id,
+                        book.sources().get(id).title(),
+                        book.sources().get(id).link(),
+                        book.sources().get(id).seen()))
+                .toList();
+    }
+
+    private static List<Link> sources(List<String> ids) {
+        return ids.stream()
+                .map(id -> new Link("[" + id + "]", "source-" + id, ""))
+                .toList();
+    }
+
+    /** A rule or a practice value. */
+    private Link link(String id, String after) {
+        return new Link(id, target(id), after);
+    }
+
+    /** What a link leads to; nothing where this is the page of one rule. */
+    private String target(String id) {
+        return whole ? id : "";
+    }
+
+    private String severity(String id) {
+        return Words.hyphenated(book.cards().get(id).severity().value().name());
+    }
+
+    private String named(String region) {
+        return book.regions().get(region).name() + " (" + region + ")";
+    }
+
+    private static String counted(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
+    }
+}

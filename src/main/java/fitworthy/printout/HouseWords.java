@@ -1,0 +1,145 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.HouseUse;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Waiving;
+import fitworthy.book.House;
+import fitworthy.book.Practice;
+import fitworthy.book.Severity;
+import fitworthy.printout.words.Wording;
+import fitworthy.sheet.Waiver;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What a shop or a person answers for, in words: values and severities set over the book, and waivers. */
+final class HouseWords {
+
+    private HouseWords() {}
+
+    /** The shop and its file, or nothing. */
+    static String house(Advice advice) {
+        House house = advice.book().house();
+        return house.isNone() ? "" : house.page().shop() + ", " + house.file() + ", content " + house.content();
+    }
+
+    /** The lines of what is looser or milder than the book. */
+    static List<String> looser(Advice advice) {
+        return lines(HouseUse.of(advice), true);
+    }
+
+    /** The lines of the rest of what is set, and of what makes no difference. */
+    static List<String> others(Advice advice) {
+        HouseUse use = HouseUse.of(advice);
+        List<String> lines = new ArrayList<>(lines(use, false));
+        use.idle().stream()
+                .collect(Collectors.groupingBy(HouseUse.Idle::why, TreeMap::new, Collectors.toList()))
+                .forEach((why, entries) -> lines.add((why == HouseUse.Why.NOT_ASKED
+                                ? "Not asked for by this sheet: "
+                                : "Changing nothing in this region on this day: ")
+                        + entries.stream().map(HouseUse.Idle::entry).collect(Collectors.joining("; "))));
+        return lines;
+    }
+
+    private static List<String> lines(HouseUse use, boolean looser) {
+        List<String> lines = new ArrayList<>();
+        for (Practice each : use.values()) {
+            if (each.house().orElseThrow().looser() == looser) {
+                lines.add(each.id() + " " + Wording.value(each) + ", "
+                        + each.entry().region() + " from " + each.entry().from() + ". "
+                        + each.entry().note());
+            }
+        }
+        for (House.SetSeverity each : use.severities()) {
+            if (each.milder() == looser) {
+                lines.add(each.set().rule() + ": " + severity(each));
+            }
+        }
+        return lines;
+    }
+
+    /** A severity that the shop set over the book's. */
+    static String severity(House.SetSeverity set) {
+        return word(set.set().severity().value()) + ", set by the shop in place of " + word(set.recorded()) + "."
+                + (set.milder()
+                        ? " Milder: "
+                                + House.onWhoseWord(
+                                        set.set().reason(), set.set().name())
+                        : "");
+    }
+
+    /** The severity that the shop set for a rule, if it did. */
+    static Optional<String> severity(Advice advice, String rule) {
+        return Optional.ofNullable(advice.book().house().severities().get(rule)).map(HouseWords::severity);
+    }
+
+    /** Who stands for a finding, until when, and why. */
+    static String waiver(Waiver waiver) {
+        return "by " + waiver.by() + " until " + waiver.until() + ": " + waiver.reason();
+    }
+
+    /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
+    static String waived(Advice advice) {
+        Map<String, Long> counts = new LinkedHashMap<>();
+        TextPrintout.groups(advice.findings().stream()
+                        .filter(each -> each.waiver().isPresent())
+                        .toList())
+                .forEach(group -> group.stream()
+                        .map(each -> word(each.judged().card().severity().value()) + " waived by "
+                                + each.waiver().orElseThrow().by() + " until "
+                                + each.waiver().orElseThrow().until())
+                        .distinct()
+                        .forEach(each -> counts.merge(each, 1L, Long::sum)));
+        return counts.entrySet().stream()
+                .map(each -> each.getValue() + " " + each.getKey())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Each different waiver of a rule's findings on one subject, with the load cases it is for. */
+    static List<String> waivers(List<Finding> group) {
+        Map<Waiver, List<String>> cases = new LinkedHashMap<>();
+        group.forEach(
+                finding -> finding.waiver().ifPresent(waiver -> cases.computeIfAbsent(waiver, key -> new ArrayList<>())
+                        .add(finding.judged().loadCase())));
+        return cases.entrySet().stream()
+                .map(each -> "Waived "
+                        + (each.getValue().get(0).isEmpty() ? "" : "in " + String.join(", ", each.getValue()) + " ")
+                        + waiver(each.getKey()))
+                .toList();
+    }
+
+    /** The waivers that waive nothing, each with why. */
+    static List<String> idle(Advice advice) {
+        return advice.waivers().stream()
+                .filter(each -> each.state() != Waiving.State.ACTIVE)
+                .map(each -> each.waiver().rule()
+                        + (each.waiver().subject().isEmpty()
+                                ? ""
+                                : " [" + each.waiver().subject() + "]")
+                        + (each.waiver().in().isEmpty()
+                                ? ""
+                                : ", " + each.waiver().in()) + ", waived "
+                        + waiver(each.waiver()) + " - " + why(each.state()))
+                .toList();
+    }
+
+    private static String why(Waiving.State state) {
+        return switch (state) {
+            case ACTIVE -> "it counts";
+            case EXPIRED -> "its last day is past";
+            case TOO_WIDE -> "a stop is waived only with its subject and load case named ('subject:' and 'in:')";
+            case NOT_ASSESSED -> "it was not assessed, and what is not known cannot be waived";
+            case NOTHING_FOUND -> "there is no such finding";
+        };
+    }
+
+    private static String word(Severity severity) {
+        return Words.hyphenated(severity.name());
+    }
+}

@@ -1,0 +1,177 @@
+package fitworthy.printout.words;
+
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.book.Practice;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Figures as people write them, and cards with their placeholders filled. */
+public final class Wording {
+
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
+
+    private static final String HOUSE = " (house value)";
+
+    private Wording() {}
+
+    /** A number from the unit used inside, in the unit given. */
+    public static String number(double value, String unit, int decimals) {
+        double shown = value / Dimension.size(unit);
+        // Not by a format, which looks up how a language writes its digits. A rounded zero has no sign.
+        return Double.isFinite(shown)
+                ? BigDecimal.valueOf(shown)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .toPlainString()
+                : String.valueOf(shown);
+    }
+
+    /** A number in the measure's unit with two digits more than people are shown, for programs. */
+    public static double exact(double value, MeasureKind kind) {
+        double scale = Math.pow(10, kind.decimals() + 2);
+        return Math.round(value / Dimension.size(kind.unit()) * scale) / scale;
+    }
+
+    /** A number with its unit. */
+    public static String quantity(double value, MeasureKind kind) {
+        String number = number(value, kind.unit(), kind.decimals());
+        return kind.unit().isEmpty() ? number : number + " " + kind.unit();
+    }
+
+    /** A measure's value with its unit, or its word. */
+    public static String value(Measure measure) {
+        return !measure.isKnown()
+                ? "not known"
+                : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
+                        ? measure.getWord().replace('-', ' ')
+                        : quantity(measure.getValue(), measure.kind());
+    }
+
+    /** A practice value with its unit, with as many digits as it needs and no more. */
+    public static String value(Practice practice) {
+        return QuantityText.shown(practice.value(), practice.unit());
+    }
+
+    /** The same, marked where a shop set it. */
+    public static String marked(Practice practice) {
+        return value(practice) + (practice.house().isPresent() ? HOUSE : "");
+    }
+
+    /** What was compared, in one line: value with tolerance, limit, and by how much. */
+    public static String comparison(Judged judged, Comparison comparison) {
+        return judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison)
+                + ": "
+                + margin(judged, comparison) + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+    }
+
+    /** The value that was compared, with its tolerance. */
+    public static String value(Judged judged, Comparison comparison) {
+        MeasureKind kind = judged.measure().kind();
+        return quantity(comparison.value(), kind)
+                + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
+                        ? " +/- " + quantity(comparison.tolerance(), kind)
+                        : "");
+    }
+
+    /** What it was held against. */
+    public static String limit(Judged judged, Comparison comparison) {
+        return (judged.card().againstLimit()
+                        ? judged.measure().kind().limitMeaning()
+                        : judged.card().atLeast() ? "at least" : "at most")
+                + " "
+                + quantity(comparison.limit(), judged.measure().kind()) + (comparison.house() ? HOUSE : "");
+    }
+
+    /** How much is left, or by how much the limit is passed. */
+    public static String margin(Judged judged, Comparison comparison) {
+        return quantity(Math.abs(comparison.margin()), judged.measure().kind())
+                + (comparison.margin() >= 0
+                        ? judged.card().atLeast() ? " to spare" : " left"
+                        : judged.card().atLeast() ? " too little" : " too much");
+    }
+
+    /** What to do, with the limit and what is too much rounded so that doing as it says is enough. */
+    public static String remedy(Finding finding) {
+        Judged judged = finding.judged();
+        return fill(
+                judged.card().remedy(),
+                judged,
+                finding.comparison().map(each -> toTheSafeSide(judged, each)),
+                finding.evidence(),
+                finding.practice());
+    }
+
+    private static Comparison toTheSafeSide(Judged judged, Comparison each) {
+        MeasureKind kind = judged.measure().kind();
+        return new Comparison(
+                each.value(),
+                kind.printed(each.limit(), judged.card().atLeast() ? 1 : -1),
+                kind.printed(each.margin(), -1),
+                each.tolerance(),
+                each.house());
+    }
+
+    /** A card's text with its placeholders filled from what was compared. */
+    public static String fill(
+            String text,
+            Judged judged,
+            Optional<Comparison> comparison,
+            List<Measure> evidence,
+            List<Practice> practice) {
+        Matcher matcher = PLACEHOLDER.matcher(text);
+        StringBuilder filled = new StringBuilder();
+        while (matcher.find()) {
+            matcher.appendReplacement(
+                    filled,
+                    Matcher.quoteReplacement(placeholder(matcher.group(1), judged, comparison, evidence, practice)));
+        }
+        matcher.appendTail(filled);
+        return filled.isEmpty() ? "" : Words.capital(filled.toString());
+    }
+
+    private static String placeholder(
+            String name,
+            Judged judged,
+            Optional<Comparison> comparison,
+            List<Measure> evidence,
+            List<Practice> practice) {
+        MeasureKind kind = judged.measure().kind();
+        return switch (name) {
+            case "subject" -> judged.subject();
+            case "case" -> judged.loadCase();
+            case "value" ->
+                comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
+            case "enough" ->
+                comparison
+                        .map(each -> quantity(
+                                kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
+                        .orElseGet(() -> value(judged.measure()));
+            case "limit" ->
+                comparison
+                        .map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))
+                        .orElse("the limit");
+            case "margin" ->
+                comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
+            default ->
+                evidence.stream()
+                        .filter(each -> each.getName().equals(name))
+                        .findFirst()
+                        .map(Wording::value)
+                        .or(() -> practice.stream()
+                                .filter(each -> each.id().equals(name))
+                                .findFirst()
+                                .map(Wording::marked))
+                        .orElse(name);
+        };
+    }
+}

@@ -1,0 +1,154 @@
+package fitworthy.proof;
+
+import fitworthy.book.Book;
+import fitworthy.book.House;
+import fitworthy.book.HouseReader;
+import fitworthy.schema.Binder;
+import fitworthy.schema.Field;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import fitworthy.source.Trees;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The tests of a rule book that its maintainers write. A case is the plain sheet, changed: fields given in the topic's
+ * {@code sheet} and in the case's own replace those of the plain sheet, lists of named things are merged by name, and
+ * what {@code without} names is taken out. A case may set values over the book's under {@code house}, as a shop does.
+ */
+public final class Cases {
+
+    /**
+     * One case.
+     *
+     * @param topic the topic folder it stands in
+     * @param text what it says
+     * @param place where it stands
+     * @param tree what its sheet was read from
+     * @param sheet the sheet it makes
+     * @param house what it sets over the book, as a shop may
+     */
+    public record Case(String topic, Text text, Place place, Node.Mapping tree, Sheet sheet, House house) {
+        @Override
+        public String toString() {
+            return topic + ": " + text.name();
+        }
+    }
+
+    /** What a case says, without its sheet. */
+    public record Text(
+            @Field(value = "the situation in a sentence", needed = true, example = "One kilogram over the GVM")
+                    String name,
+            @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
+            @Field("every finding of this topic that must come up") List<Expected> expect,
+            @Field("checks that must not be assessed") List<Unassessed> notAssessed,
+            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met) {
+
+        /** Whether it says what has to become of a rule. */
+        public boolean names(String id) {
+            return met.contains(id)
+                    || expect.stream().anyMatch(each -> each.id().equals(id))
+                    || notAssessed.stream().anyMatch(each -> each.id().equals(id));
+        }
+    }
+
+    /** A finding that must come up. Figures are as printed. */
+    public record Expected(
+            @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
+            @Field(value = "what it is about; not looked at where left out", example = "front axle") String subject,
+            @Field(value = "the load case; not looked at where left out", example = "towing") String in,
+            @Field(value = "the value as printed", example = "3001 kg") String value,
+            @Field(value = "the limit as printed", example = "3000 kg") String limit,
+            @Field(value = "the margin as printed, negative where passed", example = "-1 kg") String margin,
+            @Field(value = "words that the remedy holds as printed", example = "at least 1 kg off") String remedy) {}
+
+    /** A check that must lack a figure. */
+    public record Unassessed(
+            @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
+            @Field(value = "the field that is missing", needed = true, example = "vehicle.ratings.gvm") String field) {}
+
+    private final Book book;
+    private final Node.Mapping plain;
+    private final List<Fault> faults;
+
+    private Cases(Book book, Node.Mapping plain, List<Fault> faults) {
+        this.book = book;
+        this.plain = plain;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads the cases of every topic.
+     *
+     * @param folder the rules folder
+     * @throws FaultsException with every fault in them
+     */
+    public static List<Case> read(Path folder, Book book) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping plain = NodeReader.read(folder.resolve("plain-sheet.yaml"), faults);
+        List<Case> cases = new ArrayList<>();
+        if (plain != null) {
+            for (String topic : book.topics()) {
+                Path file = folder.resolve(topic).resolve("cases.yaml");
+                if (Files.exists(file)) {
+                    cases.addAll(new Cases(book, plain, faults).topic(topic, NodeReader.read(file, faults)));
+                }
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+        return cases;
+    }
+
+    private List<Case> topic(String topic, Node.Mapping root) {
+        List<Case> cases = new ArrayList<>();
+        if (root == null) {
+            return cases;
+        }
+        Node.Mapping base = root.get("sheet") instanceof Node.Mapping changes ? Trees.merged(plain, changes) : plain;
+        if (!(root.get("cases") instanceof Node.Listing listing)) {
+            faults.add(new Fault(root.place(), "cases", "is missing", "cases: with a line '- name: ...' for each"));
+            return cases;
+        }
+        for (Node item : listing.items()) {
+            if (item instanceof Node.Mapping mapping) {
+                oneCase(topic, base, mapping, cases);
+            } else {
+                faults.add(new Fault(item.place(), "cases", "is " + item.described(), "- name: ..."));
+            }
+        }
+        return cases;
+    }
+
+    private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
+        Text text = new Binder(faults).bind(Text.class, mapping.without("sheet").without("house"));
+        Node.Mapping changed =
+                mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
+        for (String path : text.without()) {
+            changed = Trees.without(changed, List.of(path.split("\\.")));
+        }
+        List<Fault> sheetFaults = new ArrayList<>();
+        try {
+            House house = mapping.get("house") instanceof Node.Mapping set
+                    ? HouseReader.read(set, set.place().file(), text.name(), book, sheetFaults)
+                    : House.NONE;
+            cases.add(new Case(
+                    topic,
+                    text,
+                    mapping.place(),
+                    changed,
+                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults),
+                    house));
+        } catch (FaultsException e) {
+            faults.addAll(e.faults());
+        }
+    }
+}

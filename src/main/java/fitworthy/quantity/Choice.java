@@ -1,0 +1,32 @@
+package fitworthy.quantity;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * One of a few named answers, or what is missing to know it.
+ *
+ * @param value the answer, null where it was not given
+ * @param missing the field that would hold it, null where it was given
+ */
+public record Choice<E extends Enum<E>>(E value, Missing missing) {
+
+    public static <E extends Enum<E>> Choice<E> of(E value) {
+        return new Choice<>(value, null);
+    }
+
+    /** Yes where any of them is, else the first by name that is not known, else no; nothing where there is none. */
+    public static Optional<Choice<YesNo>> any(Stream<Choice<YesNo>> answers) {
+        return answers.min(Comparator.comparing((Choice<YesNo> each) -> each.is(YesNo.YES) ? 0 : each.known() ? 2 : 1)
+                .thenComparing(each -> each.known() ? "" : each.missing.path()));
+    }
+
+    public boolean known() {
+        return value != null;
+    }
+
+    public boolean is(E other) {
+        return value == other;
+    }
+}

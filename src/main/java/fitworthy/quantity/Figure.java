@@ -1,0 +1,160 @@
+package fitworthy.quantity;
+
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * A number in the unit used inside (see {@link Dimension}) with its tolerance, or the list of what is missing to know
+ * it. Arithmetic carries both: what is missing stays missing, and tolerances of independent figures add as the root of
+ * the sum of squares (the first-order law of propagation in JCGM 100:2008, the GUM, clause 5.1.2; cited from memory).
+ * Where one figure enters a formula twice the operators would count its tolerance wrongly: such formulas are written
+ * out.
+ */
+public final class Figure {
+
+    public static final Figure ZERO = of(0);
+
+    /** Of ten digits, which is what measures are rounded to, the last. */
+    private static final double LAST_DIGIT = 1e-10;
+
+    private static final double LEAST_SQUARES = 1e-280;
+    private static final double MOST_SQUARES = 1e280;
+
+    private final double value;
+    private final double tolerance;
+    private final List<Missing> missing;
+
+    private Figure(double value, double tolerance, List<Missing> missing) {
+        this.value = value;
+        this.tolerance = tolerance;
+        this.missing = missing;
+    }
+
+    /** A number whose tolerance was not given. */
+    public static Figure of(double value) {
+        return new Figure(value, Double.NaN, List.of());
+    }
+
+    /** @param tolerance half the width of the interval the number lies in, in the number's own unit */
+    public static Figure of(double value, double tolerance) {
+        return new Figure(value, tolerance, List.of());
+    }
+
+    public static Figure missing(Missing... missing) {
+        return new Figure(Double.NaN, Double.NaN, List.of(missing));
+    }
+
+    public static Figure missing(List<Missing> missing) {
+        return new Figure(Double.NaN, Double.NaN, List.copyOf(missing));
+    }
+
+    public boolean known() {
+        return missing.isEmpty();
+    }
+
+    /** @return the number; not a number where it is not known */
+    public double value() {
+        return value;
+    }
+
+    /** @return the tolerance, 0 where none was given */
+    public double tolerance() {
+        return Double.isNaN(tolerance) ? 0 : tolerance;
+    }
+
+    public List<Missing> missing() {
+        return missing;
+    }
+
+    /** This figure, with a tolerance of {@code share} of itself where it was given none. */
+    public Figure orTolerance(double share) {
+        return Double.isNaN(tolerance) && known() ? of(value, Math.abs(value) * share) : this;
+    }
+
+    /** This figure, known to the last digit. */
+    public Figure exact() {
+        return known() ? of(value, 0) : this;
+    }
+
+    /** This figure, or {@code other} where it is not known. */
+    public Figure or(Figure other) {
+        return known() ? this : other;
+    }
+
+    public Figure plus(Figure other) {
+        return combined(other, sum(value, other.value), 1, 1);
+    }
+
+    public Figure minus(Figure other) {
+        return combined(other, sum(value, -other.value), 1, -1);
+    }
+
+    /** Nothing where the two cancel to ten digits, as 3 in and 76.2 mm do not quite in binary fractions. */
+    private static double sum(double one, double other) {
+        double sum = one + other;
+        return Math.abs(sum) <= LAST_DIGIT * Math.max(Math.abs(one), Math.abs(other)) ? 0 : sum;
+    }
+
+    public Figure times(Figure other) {
+        return combined(other, value * other.value, other.value, value);
+    }
+
+    public Figure times(double factor) {
+        return known() ? of(value * factor, tolerance() * Math.abs(factor)) : this;
+    }
+
+    public Figure dividedBy(Figure other) {
+        return combined(other, value / other.value, 1 / other.value, -value / (other.value * other.value));
+    }
+
+    /** The smaller of the two values, with its tolerance. */
+    public Figure least(Figure other) {
+        return missingWith(other, value <= other.value ? this : other);
+    }
+
+    /** The larger of the two values, with its tolerance. */
+    public Figure most(Figure other) {
+        return missingWith(other, value >= other.value ? this : other);
+    }
+
+    /** {@code result} where this and {@code other} are known, else what they lack together. */
+    public Figure missingWith(Figure other, Figure result) {
+        if (known() && other.known()) {
+            return result;
+        }
+        TreeSet<Missing> both = new TreeSet<>(java.util.Comparator.comparing(Missing::path));
+        Stream.concat(missing.stream(), other.missing.stream()).forEach(both::add);
+        return missing(List.copyOf(both));
+    }
+
+    private Figure combined(Figure other, double result, double slope, double otherSlope) {
+        return missingWith(other, of(result, root(slope * tolerance(), otherSlope * other.tolerance())));
+    }
+
+    /** The root of the sum of squares, the careful and slow way only where a square is hardly a double any more. */
+    private static double root(double one, double other) {
+        double squares = one * one + other * other;
+        return squares > LEAST_SQUARES && squares < MOST_SQUARES || one == 0 && other == 0
+                ? Math.sqrt(squares)
+                : Math.hypot(one, other);
+    }
+
+    @Override
+    public boolean equals(Object object) {
+        return object instanceof Figure other
+                && Double.compare(value, other.value) == 0
+                && Double.compare(tolerance, other.tolerance) == 0
+                && missing.equals(other.missing);
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(value) * 31 + missing.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return known() ? value + " +/- " + tolerance() : "missing " + missing;
+    }
+}

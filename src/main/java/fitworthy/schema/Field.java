@@ -1,0 +1,32 @@
+package fitworthy.schema;
+
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** What a sheet's reader, its JSON Schema and its handbook page say about one field. */
+@Target(ElementType.RECORD_COMPONENT)
+@Retention(RetentionPolicy.RUNTIME)
+public @interface Field {
+
+    /** What the field holds, in a few words. */
+    String value();
+
+    /** The kind of quantity, for a field of type {@link Figure}. */
+    Dimension in() default Dimension.COUNT;
+
+    /** Whether a sheet without it is refused. */
+    boolean needed() default false;
+
+    /** Whether the figure may be below zero. */
+    boolean signed() default false;
+
+    /** Where a person finds the answer. */
+    String find() default "the maker's data sheet";
+
+    /** A value as a sheet would write it; a figure's default is its dimension's example. */
+    String example() default "";
+}

@@ -1,0 +1,101 @@
+package fitworthy.search;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.book.Book;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
+import java.util.stream.LongStream;
+
+/**
+ * Every combination of the choices that a sheet leaves open, each run through the whole book.
+ *
+ * @param plans the combinations looked at, the plan as written first
+ * @param all how many combinations there are
+ */
+public record Alternatives(List<Alternative> plans, long all) {
+
+    /** Combinations run together, so that every processor has some. */
+    private static final int BATCH = 8;
+
+    /** One combination. @param choices one change for each option asked for */
+    public record Alternative(List<Change.Choose> choices, Advice advice) {}
+
+    /**
+     * Runs the combinations.
+     *
+     * @param options names of the options to vary; the others stay as written
+     * @param stop asked before each run but the first whether to give up; from several threads
+     * @param progress told how many were run so far
+     */
+    public static Alternatives of(
+            Book book,
+            Node.Mapping root,
+            Sheet sheet,
+            List<String> options,
+            BooleanSupplier stop,
+            IntConsumer progress) {
+        List<Sheet.Option> varied = sheet.options().stream()
+                .filter(each -> options.contains(each.name()))
+                .toList();
+        long all = varied.stream()
+                .mapToLong(each -> each.choices().size())
+                .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
+        List<Alternative> plans = new ArrayList<>();
+        plans.add(alternative(book, root, sheet, varied, 0));
+        while (plans.size() < all && !stop.getAsBoolean()) {
+            List<Optional<Alternative>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all))
+                    .parallel()
+                    .mapToObj(number -> stop.getAsBoolean()
+                            ? Optional.<Alternative>empty()
+                            : Optional.of(alternative(book, root, sheet, varied, number)))
+                    .toList();
+            // What comes after a combination that was not run is left out, so that the table has no gap.
+            batch.stream().takeWhile(Optional::isPresent).forEach(each -> plans.add(each.get()));
+            progress.accept(plans.size());
+        }
+        return new Alternatives(plans, all);
+    }
+
+    private static Alternative alternative(
+            Book book, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied, long number) {
+        List<Change.Choose> choices = choices(varied, number);
+        Node.Mapping changed = root;
+        for (Change.Choose choice : choices) {
+            changed = choice.applied(changed, sheet);
+        }
+        try {
+            return new Alternative(
+                    choices,
+                    Adviser.advise(
+                            book, SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>())));
+        } catch (FaultsException e) {
+            // A sheet is checked with all its parts, whichever are taken.
+            throw new IllegalStateException("another choice makes the sheet unreadable", e);
+        }
+    }
+
+    /** The combination of this number, counting the last option fastest and each from the choice that is taken. */
+    private static List<Change.Choose> choices(List<Sheet.Option> options, long number) {
+        List<Change.Choose> choices = new ArrayList<>();
+        long rest = number;
+        for (int i = options.size() - 1; i >= 0; i--) {
+            Sheet.Option option = options.get(i);
+            int taken = option.choices().indexOf(option.taken());
+            int index = (int)
+                    ((taken + rest % option.choices().size()) % option.choices().size());
+            choices.add(
+                    0,
+                    new Change.Choose(option.name(), option.choices().get(index).name()));
+            rest /= option.choices().size();
+        }
+        return choices;
+    }
+}

@@ -1,0 +1,173 @@
+package fitworthy.search;
+
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.Node;
+import fitworthy.source.Trees;
+import java.util.List;
+import java.util.Locale;
+
+/** One change to a plan, made on the tree of its sheet so that everything else stays as written. */
+public sealed interface Change {
+
+    /** The changed tree. @param sheet the sheet that {@code root} was read into */
+    Node.Mapping applied(Node.Mapping root, Sheet sheet);
+
+    /** The change in words that follow "to pass:". */
+    String words();
+
+    /** A planned part is not fitted, and its circuits are not either. */
+    record Drop(String fitment) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            Node.Mapping changed = Trees.without(root, List.of("fitments", fitment));
+            for (LoadCase each : sheet.cases()) {
+                changed = Trees.without(changed, List.of("cases", each.name(), "off", fitment));
+            }
+            for (Circuit each : sheet.circuits()) {
+                if (each.part().equals(fitment)) {
+                    changed = Trees.without(changed, List.of("circuits", each.name()));
+                }
+            }
+            return changed;
+        }
+
+        @Override
+        public String words() {
+            return "do without '" + fitment + "'";
+        }
+    }
+
+    /** A piece of cargo stays at home. */
+    record LeaveBehind(String cargo) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            Node.Mapping changed = Trees.without(root, List.of("cargo", cargo));
+            for (LoadCase each : sheet.cases()) {
+                changed = Trees.without(changed, List.of("cases", each.name(), "carrying", cargo));
+            }
+            return changed;
+        }
+
+        @Override
+        public String words() {
+            return "leave '" + cargo + "' behind";
+        }
+    }
+
+    /**
+     * A part or a piece of cargo sits elsewhere.
+     *
+     * @param list fitments or cargo
+     * @param name which
+     * @param from its planned place behind the front axle, m
+     * @param metres how far further back; negative is forward
+     */
+    record Move(String list, String name, double from, double metres) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            return Trees.with(root, List.of(list, name, "at", "x"), millimetres(from + metres));
+        }
+
+        @Override
+        public String words() {
+            return "move '" + name + "' " + millimetres(Math.abs(metres)) + (metres < 0 ? " forward" : " back");
+        }
+
+        private static String millimetres(double metres) {
+            return Math.round(metres * 1000) + " mm";
+        }
+    }
+
+    /**
+     * A tank is filled no further than this in any load case.
+     *
+     * @param share 0 to 1
+     * @param litres what is left out when full
+     */
+    record FillTo(String tank, double share, double litres) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            String text = percent();
+            Node.Mapping changed = Trees.with(root, List.of("tanks", tank, "fill"), text);
+            for (LoadCase each : sheet.cases()) {
+                if (each.filled().containsKey(tank) && each.filled().get(tank).value() > share) {
+                    changed = Trees.with(changed, List.of("cases", each.name(), "filled", tank), text);
+                }
+            }
+            return changed;
+        }
+
+        @Override
+        public String words() {
+            return String.format(Locale.ROOT, "fill '%s' to %s, %.0f L less", tank, percent(), litres);
+        }
+
+        private String percent() {
+            return Math.round(share * 100) + " %";
+        }
+    }
+
+    /** The trailer is loaded to no more than this; the load on the ball falls in proportion. */
+    record LightenTrailer(double kilograms) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            double share = kilograms / sheet.trailer().orElseThrow().mass().value();
+            Node.Mapping changed = Trees.with(
+                    root,
+                    List.of("trailer", "mass"),
+                    text(kilograms, sheet.trailer().get().mass().tolerance()));
+            return sheet.trailer().get().ball().known()
+                    ? Trees.with(
+                            changed,
+                            List.of("trailer", "ball"),
+                            text(
+                                    sheet.trailer().get().ball().value() * share,
+                                    sheet.trailer().get().ball().tolerance()))
+                    : changed;
+        }
+
+        private static String text(double kilograms, double tolerance) {
+            return String.format(Locale.ROOT, "%.3f kg +/- %.3f kg", kilograms, tolerance);
+        }
+
+        @Override
+        public String words() {
+            return String.format(Locale.ROOT, "load the trailer to %.0f kg at most, its ball in proportion", kilograms);
+        }
+    }
+
+    /**
+     * What a finding asks for is done, so that one field of the sheet has another answer.
+     *
+     * @param subject what the finding is about
+     * @param path steps to the field
+     * @param answer the field's answer once it is done
+     * @param by what is done
+     */
+    record PutRight(String subject, List<String> path, String answer, String by) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            return Trees.with(root, path, answer);
+        }
+
+        @Override
+        public String words() {
+            return by + " (" + subject + ")";
+        }
+    }
+
+    /** Another of an option's choices is taken. */
+    record Choose(String option, String choice) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            return Trees.with(root, List.of("options", option, "take"), choice);
+        }
+
+        @Override
+        public String words() {
+            return "take '" + choice + "' for '" + option + "'";
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package fitworthy.search;
+
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.figures.plan.Liquids;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import fitworthy.source.Node;
+import fitworthy.source.Trees;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+
+/**
+ * A way to change a plan, from not at all to as far as it goes.
+ *
+ * @param thing what it acts on; two levers on one thing are not pulled together
+ * @param steps how many steps it has; 1 for a change that is made or not
+ * @param at the change at a strength of 0 to 1
+ * @param kilograms what the customer gives up at full strength
+ */
+record Lever(String thing, int steps, DoubleFunction<Change> at, double kilograms) {
+
+    private static final double TRAILER_STEP_KG = 10;
+    private static final double MOVE_STEP_M = 0.01;
+    /** A trailer is not offered at less than this share of its planned mass where its least is not known. */
+    private static final double LIGHTEST_TRAILER = 0.5;
+
+    /** Every lever that the sheet leaves open, and what the cards of these findings say would put them right. */
+    static List<Lever> of(Node.Mapping root, Sheet sheet, Collection<Finding> findings) {
+        Set<Change.PutRight> right = new LinkedHashSet<>();
+        findings.forEach(each -> putRight(root, each.judged()).ifPresent(right::add));
+        List<Lever> levers = new ArrayList<>();
+        right.forEach(each -> levers.add(new Lever(String.join(".", each.path()), 1, strength -> each, 0)));
+        Sheet planned = sheet.planned();
+        for (Fitment fitment : planned.fitments()) {
+            boolean chosen = sheet.options().stream()
+                    .flatMap(option -> option.choices().stream())
+                    .anyMatch(choice -> choice.parts().contains(fitment.name()));
+            if (!fitment.keep().is(YesNo.YES) && !chosen) {
+                levers.add(new Lever(
+                        fitment.name(),
+                        1,
+                        strength -> new Change.Drop(fitment.name()),
+                        fitment.mass().value()));
+            }
+            fitment.at().ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
+        }
+        for (Sheet.Load cargo : planned.cargo()) {
+            levers.add(new Lever(
+                    cargo.name(),
+                    1,
+                    strength -> new Change.LeaveBehind(cargo.name()),
+                    cargo.mass().value()));
+            moves(levers, "cargo", cargo.name(), cargo.at().x(), cargo.mayMove());
+        }
+        for (Tank tank : planned.tanks()) {
+            levers.add(tank(sheet, tank));
+        }
+        sheet.trailer().ifPresent(trailer -> {
+            double now = trailer.mass().value();
+            double least =
+                    trailer.lightest().or(Figure.of(now * LIGHTEST_TRAILER)).value();
+            if (least < now) {
+                levers.add(new Lever(
+                        "trailer",
+                        steps(now - least, TRAILER_STEP_KG),
+                        strength -> new Change.LightenTrailer(Math.floor(now - strength * (now - least) + 1e-6)),
+                        now - least));
+            }
+        });
+        for (Sheet.Option option : sheet.options()) {
+            for (Sheet.Alternative choice : option.choices()) {
+                if (!choice.name().equals(option.taken().name())) {
+                    levers.add(new Lever(
+                            option.name(), 1, strength -> new Change.Choose(option.name(), choice.name()), 0));
+                }
+            }
+        }
+        return levers;
+    }
+
+    private static Optional<Change.PutRight> putRight(Node.Mapping root, Judged judged) {
+        return judged.card().mendedBy().stream()
+                .map(each ->
+                        new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
+                .filter(each -> Trees.at(root, each.path()) != null)
+                .findFirst();
+    }
+
+    private static Lever tank(Sheet sheet, Tank tank) {
+        double fullest = sheet.cases().stream()
+                .map(each -> each.filled().getOrDefault(tank.name(), tank.fill()))
+                .mapToDouble(Figure::value)
+                .max()
+                .orElse(tank.fill().value());
+        double litres = tank.capacity().value() * fullest;
+        return new Lever(
+                tank.name(),
+                steps(fullest, 0.01),
+                strength -> new Change.FillTo(tank.name(), fullest * (1 - strength), litres * strength),
+                Liquids.mass(tank, Figure.of(fullest)).value());
+    }
+
+    private static void moves(List<Lever> levers, String list, String name, Figure x, Figure mayMove) {
+        if (mayMove.known() && mayMove.value() > 0) {
+            for (int way : new int[] {-1, 1}) {
+                levers.add(new Lever(
+                        name,
+                        steps(mayMove.value(), MOVE_STEP_M),
+                        strength -> new Change.Move(list, name, x.value(), way * strength * mayMove.value()),
+                        0));
+            }
+        }
+    }
+
+    private static int steps(double range, double step) {
+        return Math.max(1, (int) Math.ceil(range / step));
+    }
+}

@@ -1,7 +1,0 @@
-package fitworthy.sheet;
-
-/** A plain question's two answers; the third, not known, is an empty {@link Choice}. */
-public enum YesNo {
-    YES,
-    NO
-}

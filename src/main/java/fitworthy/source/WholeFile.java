@@ -1,0 +1,68 @@
+package fitworthy.source;
+
+import java.io.BufferedOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.ThreadLocalRandom;
+
+/** A file that is written whole or not at all: whatever goes wrong, what stood there before still stands. */
+public final class WholeFile implements Closeable {
+
+    private final Path target;
+    private final Path unfinished;
+    private final FileChannel channel;
+    private final OutputStream stream;
+
+    /** Begins the file beside what it is to replace; until it is finished that stands. */
+    public WholeFile(Path file) throws IOException {
+        // The file a link leads to, so that the link stays one.
+        target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        String beginning = "." + target.getFileName() + ".";
+        Leftovers.clear(target.getParent(), beginning);
+        // Not the number of the process: in a container that is the same one each time, and a killed run has left its
+        // file.
+        unfinished = target.resolveSibling(
+                beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt()) + Leftovers.UNFINISHED);
+        channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        unfinished.toFile().deleteOnExit();
+        stream = new BufferedOutputStream(Channels.newOutputStream(channel));
+    }
+
+    /**
+     * Puts content in place of what a file holds now, once all of it is safely on the disk.
+     *
+     * @throws IOException where that fails; the file is as it was, and nothing is left beside it
+     */
+    public static void write(Path file, byte[] content) throws IOException {
+        try (WholeFile whole = new WholeFile(file)) {
+            whole.write(content);
+            whole.finish();
+        }
+    }
+
+    public void write(byte[] content) throws IOException {
+        stream.write(content);
+    }
+
+    /** Puts it in place of what the file holds now, once all of it is safely on the disk. */
+    public void finish() throws IOException {
+        stream.flush();
+        channel.force(true);
+        channel.close();
+        Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /** Leaves nothing beside the file. */
+    @Override
+    public void close() throws IOException {
+        channel.close();
+        Files.deleteIfExists(unfinished);
+    }
+}

@@ -1,0 +1,115 @@
+package fitworthy.figures.electrical;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import fitworthy.Books;
+import fitworthy.figures.plan.Tables;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.source.FaultsException;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+class CableTest {
+
+    private static final double SQUARE_MILLIMETRE = 1e-6;
+    private static final double FOOT = 0.3048;
+
+    private static Figure exact(double value) {
+        return Figure.of(value, 0);
+    }
+
+    /** An engineering handbook (seen): conductivity 58 m/(ohm mm2) at 20 degC, so 0.017241 ohm for a metre of 1 mm2. */
+    @Test
+    void copperHasItsInternationalResistivity() {
+        assertEquals(0.017241, Cable.resistivity(20) / SQUARE_MILLIMETRE, 5e-7);
+    }
+
+    /** The same handbook (seen): 3.93e-3 a kelvin at 20 degC, so 100 K more make it 1.393 times as much. */
+    @Test
+    void copperRisesWithHeatByItsCoefficient() {
+        assertEquals(1.393, Cable.resistivity(120) / Cable.resistivity(20), 1e-9);
+    }
+
+    /** By hand: 2 x 3 m x 400 A x 0.017241 / 50 = 0.828 V. */
+    @Test
+    void aWinchCableLosesWhatTheFormulaGivesByHand() {
+        assertEquals(
+                0.828,
+                Cable.drop(exact(3), exact(400), exact(50 * SQUARE_MILLIMETRE), exact(20))
+                        .value(),
+                5e-4);
+    }
+
+    /**
+     * Two editions of a marine catalogue (seen): 12 V, 10 A, 21 ft out and back want size 10 for a loss of 3 % and size
+     * 16 for 10 %. Size 10 is 5 mm2 and size 16 is 1 mm2 in the table of wire sizes (seen, a cable maker's catalogue).
+     */
+    @Test
+    void theMarineCataloguesExampleWantsTheSizesItPrints() throws FaultsException {
+        for (double temperature :
+                new double[] {20, Cable.temperature(Choice.of(YesNo.NO)).value()}) {
+            assertEquals(5, smallest(0.03, temperature), 1e-9);
+            assertEquals(1, smallest(0.10, temperature), 1e-9);
+        }
+    }
+
+    private static double smallest(double share, double temperature) throws FaultsException {
+        return Books.shipped().tables().cableAmperes().keySet().stream()
+                        .filter(section ->
+                                Cable.drop(exact(21 * FOOT / 2), exact(10), exact(section), exact(temperature))
+                                                .value()
+                                        <= share * 12)
+                        .findFirst()
+                        .orElseThrow()
+                / SQUARE_MILLIMETRE;
+    }
+
+    /**
+     * The catalogue's second column (seen) gives what each size carries in the engine space, in whole amperes; the book
+     * stores the first column and takes 0.85 of it. The catalogue rounds 178.5 and 280.5 down.
+     */
+    @Test
+    void theEngineSpaceColumnIsFoundAgain() throws FaultsException {
+        Map<Double, Double> printed = new TreeMap<>(Map.of(
+                0.8, 17.0, 1.0, 21.0, 2.0, 30.0, 3.0, 38.0, 5.0, 51.0, 8.0, 68.0, 13.0, 102.0, 21.0, 136.0, 34.0,
+                178.0));
+        printed.putAll(Map.of(42.0, 208.0, 53.0, 242.0, 68.0, 280.0, 107.0, 378.0));
+        Figure engineSpace = Cable.ratingLeft(Choice.of(YesNo.YES));
+        Tables tables = Books.shipped().tables();
+        assertEquals(13, tables.cableAmperes().size());
+        for (Map.Entry<Double, Double> row : printed.entrySet()) {
+            double rating = tables.cableRating(exact(row.getKey() * SQUARE_MILLIMETRE), engineSpace)
+                    .value();
+            assertEquals(row.getValue(), rating, 0.6, row.getKey() + " mm2");
+        }
+    }
+
+    /**
+     * A distributor's reprint of a building table (second-hand, insulation for 90 degC, air of 30 degC, two cables
+     * clipped side by side). Another trade, another insulation: agreement to a third is what can be asked for.
+     */
+    @Test
+    void theTableStandsNearABuildingTable() throws FaultsException {
+        Tables tables = Books.shipped().tables();
+        Map.of(1.0, 19.0, 2.5, 34.0, 4.0, 46.0, 10.0, 81.0, 16.0, 109.0, 35.0, 176.0, 70.0, 293.0)
+                .forEach((section, building) -> {
+                    double vehicle = tables.cableRating(exact(section * SQUARE_MILLIMETRE), exact(1))
+                            .value();
+                    assertEquals(1, vehicle / building, 0.35, section + " mm2");
+                });
+    }
+
+    @Test
+    void aSectionBetweenTwoRowsCountsAsTheSmaller() throws FaultsException {
+        Tables tables = Books.shipped().tables();
+        assertEquals(
+                60, tables.cableRating(exact(6 * SQUARE_MILLIMETRE), exact(1)).value(), 1e-9);
+        assertEquals(8, tables.cableFor(exact(61), exact(1)).value() / SQUARE_MILLIMETRE, 1e-9);
+        assertFalse(tables.cableRating(exact(0.5 * SQUARE_MILLIMETRE), exact(1)).known());
+        assertFalse(tables.cableFor(exact(446), exact(1)).known());
+    }
+}

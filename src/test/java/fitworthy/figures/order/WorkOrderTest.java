@@ -1,0 +1,92 @@
+package fitworthy.figures.order;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.figures.plan.Plan;
+import fitworthy.quantity.Figure;
+import fitworthy.source.FaultsException;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Worked by hand on the calendar; the sheet's day is Wednesday 25 November 2026. */
+class WorkOrderTest {
+
+    private static final String PARTS =
+            """
+            fitments:
+              - {name: Spring kit, kind: rating-upgrade, mass: 0 kg, lead-time: 7 days, work: {days: 1}}
+              - {name: Alloy tray, kind: tray, mass: 0 kg, lead-time: 28 days, work: {days: 2}}
+              - {name: Snorkel, kind: snorkel, mass: 0 kg, lead-time: 3 days, work: {days: 1.5}}
+            jobs:
+              - {name: Certificate, kind: certificate, work: {days: 1}}
+              - {name: Weighing, kind: weighing, work: {days: 0.5}}
+              - {name: Alignment, kind: alignment, work: {days: 0.5}}
+            """;
+
+    private static WorkOrder order(String yaml) throws FaultsException {
+        return WorkOrder.of(new Plan(Sheets.plainWith(yaml), Books.shipped().tables(), id -> Figure.ZERO));
+    }
+
+    @Test
+    void jobsComeInTheUsualOrderWithWeighingAndCertificateLast() throws FaultsException {
+        assertEquals(
+                List.of("Snorkel", "Alloy tray", "Spring kit", "Alignment", "Weighing", "Certificate"),
+                order(PARTS).steps().stream().map(WorkOrder.Step::name).toList());
+    }
+
+    /**
+     * The snorkel comes on Saturday and is fitted from Monday, after 3 working days. The tray comes after 20 and takes
+     * until 22, the kit until 23, the alignment until 23.5, weighing until 24, the certificate until 25: Tuesday 29
+     * December.
+     */
+    @Test
+    void daysAreThoseOfTheCalendar() throws FaultsException {
+        List<WorkOrder.Step> steps = order(PARTS).steps();
+        WorkOrder.Step snorkel = steps.get(0);
+        assertEquals(3, snorkel.start().value(), 1e-9);
+        assertEquals(LocalDate.of(2026, 11, 30), snorkel.firstDay());
+        assertEquals(LocalDate.of(2026, 12, 1), snorkel.lastDay());
+        WorkOrder.Step certificate = steps.get(5);
+        assertEquals(24, certificate.start().value(), 1e-9);
+        assertEquals(25, certificate.end().value(), 1e-9);
+        assertEquals(LocalDate.of(2026, 12, 29), certificate.lastDay());
+        assertEquals(
+                List.of(false, true, true, true, true, true),
+                steps.stream().map(WorkOrder.Step::critical).toList());
+    }
+
+    /** 6.5 days of work, one job after the other: 25 is the end, 18.5 the start at which nothing waits. */
+    @Test
+    void oneVisitBeginsAsLateAsTheLastPartAllows() throws FaultsException {
+        WorkOrder order = order(PARTS);
+        assertEquals(25, order.endInTurn().value(), 1e-9);
+        assertEquals(6.5, order.work().value(), 1e-9);
+        assertEquals(18.5, order.startOnce().value(), 1e-9);
+        assertEquals(15.5, order.waiting().value(), 1e-9);
+    }
+
+    @Test
+    void aLoopIsNamedAndGivesNoSteps() throws FaultsException {
+        WorkOrder order = order(PARTS.replace("work: {days: 2}", "work: {days: 2, after: [Alignment]}"));
+        assertEquals(List.of(List.of("Alignment", "Alloy tray", "Spring kit")), order.loops());
+        assertTrue(order.steps().isEmpty());
+    }
+
+    @Test
+    void stepsStandInOrderThoughADayIsMissing() throws FaultsException {
+        List<WorkOrder.Step> steps = order(PARTS.replace("mass: 0 kg, lead-time: 28 days", "mass: 0 kg"))
+                .steps();
+        assertEquals(6, steps.size());
+        WorkOrder.Step certificate = steps.get(5);
+        assertEquals("Certificate", certificate.name());
+        assertNull(certificate.firstDay());
+        assertEquals(
+                "fitments.Alloy tray.lead-time",
+                certificate.start().missing().get(0).path());
+    }
+}

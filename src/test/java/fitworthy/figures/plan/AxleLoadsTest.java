@@ -1,0 +1,98 @@
+package fitworthy.figures.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Point;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class AxleLoadsTest {
+
+    private static final Figure WHEELBASE = Figure.of(3, 0);
+
+    private static PointMass mass(double kg, double tolerance, double x) {
+        return new PointMass(
+                "mass",
+                Sort.CARGO,
+                Figure.of(kg, tolerance),
+                new Point(Figure.of(x, 0), Figure.of(0, 0), Figure.of(1, 0)),
+                false);
+    }
+
+    /**
+     * A truck maker's body-builder manual, page 77 (seen): wheelbase 214 in, 100 lb at 133 in behind the front axle. It
+     * prints 62.14 lb on the rear and 38.86 lb on the front; the front value does not sum to 100 with it, so the exact
+     * 62.15 and 37.85 lb are used here.
+     */
+    @Test
+    void agreesWithTheCorrectedBodyBuilderExample() {
+        double inch = 0.0254;
+        double pound = 0.45359237;
+        AxleLoads loads = AxleLoads.of(List.of(mass(100 * pound, 0, 133 * inch)), Figure.of(214 * inch, 0));
+        assertEquals(62.15, loads.rear().value() / pound, 0.005);
+        assertEquals(37.85, loads.front().value() / pound, 0.005);
+    }
+
+    /**
+     * The lever law: 100 kg one metre behind the rear axle of a 3 m wheelbase puts 133.3 kg on it and lifts 33.3 kg.
+     */
+    @Test
+    void aMassBehindTheRearAxleLiftsTheFront() {
+        AxleLoads loads = AxleLoads.of(List.of(mass(100, 0, 4)), WHEELBASE);
+        assertEquals(400 / 3.0, loads.rear().value(), 1e-9);
+        assertEquals(-100 / 3.0, loads.front().value(), 1e-9);
+        assertEquals(100, loads.total().value(), 1e-9);
+    }
+
+    @Test
+    void aMassOverAnAxleLoadsThatAxleAlone() {
+        AxleLoads loads = AxleLoads.of(List.of(mass(80, 0, 0), mass(70, 0, 3)), WHEELBASE);
+        assertEquals(80, loads.front().value(), 1e-9);
+        assertEquals(70, loads.rear().value(), 1e-9);
+        assertEquals(1.4, loads.cogX().value(), 1e-9);
+    }
+
+    /** Independent tolerances add as the root of squares: 3 and 4 kg over the rear axle make 5 kg. */
+    @Test
+    void tolerancesOfIndependentMassesAddAsTheRootOfSquares() {
+        AxleLoads loads = AxleLoads.of(List.of(mass(100, 3, 3), mass(100, 4, 3)), WHEELBASE);
+        assertEquals(5, loads.rear().tolerance(), 1e-9);
+        assertEquals(0, loads.front().tolerance(), 1e-9);
+        assertEquals(5, loads.total().tolerance(), 1e-9);
+    }
+
+    /** A mass of 100 kg whose place is known to 30 mm shifts 1 kg between axles 3 m apart, and nothing of the total. */
+    @Test
+    void theToleranceOfAPlaceShiftsLoadBetweenAxles() {
+        PointMass each = new PointMass(
+                "mass",
+                Sort.CARGO,
+                Figure.of(100, 0),
+                new Point(Figure.of(1, 0.03), Figure.of(0, 0), Figure.of(1, 0)),
+                false);
+        AxleLoads loads = AxleLoads.of(List.of(each), WHEELBASE);
+        assertEquals(1, loads.rear().tolerance(), 1e-9);
+        assertEquals(1, loads.front().tolerance(), 1e-9);
+        assertEquals(0, loads.total().tolerance(), 1e-9);
+        assertEquals(0.03, loads.cogX().tolerance(), 1e-9);
+    }
+
+    @Test
+    void aMissingMassLeavesTheLoadsMissing() {
+        PointMass unknown = new PointMass(
+                "ball",
+                Sort.BALL,
+                Figure.missing(new Missing("trailer.ball", "load", "scale")),
+                new Point(Figure.of(4, 0), Figure.of(0, 0), Figure.of(1, 0)),
+                false);
+        AxleLoads loads = AxleLoads.of(List.of(mass(100, 0, 1), unknown), WHEELBASE);
+        assertFalse(loads.rear().known());
+        assertEquals("trailer.ball", loads.rear().missing().get(0).path());
+        assertEquals("trailer.ball", loads.total().missing().get(0).path());
+        assertEquals("trailer.ball", loads.cogX().missing().get(0).path());
+    }
+}

@@ -1,0 +1,121 @@
+package fitworthy.figures.towing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import org.junit.jupiter.api.Test;
+
+class CouplingTest {
+
+    private static Figure exact(double value) {
+        return Figure.of(value, 0);
+    }
+
+    /** An engineers' handbook site (seen): 18 t and 22 t, g = 9.81, "D = 97 kN". */
+    @Test
+    void dAgreesWithThePublishedExample() {
+        assertEquals(97, Coupling.d(exact(18_000), exact(22_000)).value() / 1000, 0.5);
+    }
+
+    /** Data of a vehicle maker's glossary (seen), which prints no answer; 77.25 kN is our arithmetic by its formula. */
+    @Test
+    void dOfEighteenAndFourteenTonnes() {
+        assertEquals(77.25, Coupling.d(exact(18_000), exact(14_000)).value() / 1000, 0.01);
+    }
+
+    /** The glossary's second example, without an answer; 62.78 kN is our arithmetic by an encyclopedia's formula. */
+    @Test
+    void fifthWheelOfSixteenAndSixteenTonnesWithEightOnIt() {
+        assertEquals(
+                62.78,
+                Coupling.fifthWheel(exact(16_000), exact(16_000), exact(8_000)).value() / 1000,
+                0.01);
+    }
+
+    /** By the formulas a part without U between equal masses needs 0.6 of D: a relation, no published figure. */
+    @Test
+    void fifthWheelWithoutLoadIsSixTenthsOfD() {
+        assertEquals(
+                0.6,
+                Coupling.fifthWheel(exact(3_000), exact(3_000), exact(0)).value()
+                        / Coupling.d(exact(3_000), exact(3_000)).value(),
+                1e-12);
+    }
+
+    /**
+     * Our arithmetic: C = 3.15 t with the ratio at its floor of 1 gives 2.4 x 3.15 = 7.56 kN, on air springs 5.67 kN.
+     */
+    @Test
+    void vOfABodyShorterThanItsDrawbarTakesTheFloor() {
+        assertEquals(7.56, Coupling.v(exact(3_150), exact(4), exact(5), false).value() / 1000, 1e-9);
+        assertEquals(5.67, Coupling.v(exact(3_150), exact(4), exact(5), true).value() / 1000, 1e-9);
+    }
+
+    /** Our arithmetic: C = 3 t, X = 6 m, l = 5 m gives 2.4 x 3 x 1.44 = 10.37 kN. */
+    @Test
+    void vGrowsWithTheSquareOfBodyOverDrawbar() {
+        assertEquals(10.368, Coupling.v(exact(3_000), exact(6), exact(5), false).value() / 1000, 1e-9);
+    }
+
+    /** Each tolerance against the change that a small step in that mass alone makes. */
+    @Test
+    void tolerancesFollowTheSlopes() {
+        double step = 0.01;
+        Figure t = Figure.of(3_000, step);
+        Figure r = Figure.of(2_000, step);
+        Figure u = Figure.of(400, step);
+        assertEquals(
+                Coupling.d(exact(3_000 + step), exact(2_000)).value()
+                        - Coupling.d(exact(3_000), exact(2_000)).value(),
+                Coupling.d(t, exact(2_000)).tolerance(),
+                1e-6);
+        assertEquals(
+                Coupling.d(exact(3_000), exact(2_000 + step)).value()
+                        - Coupling.d(exact(3_000), exact(2_000)).value(),
+                Coupling.d(exact(3_000), r).tolerance(),
+                1e-6);
+        double force =
+                Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400)).value();
+        assertEquals(
+                Coupling.fifthWheel(exact(3_000 + step), exact(2_000), exact(400))
+                                .value()
+                        - force,
+                Coupling.fifthWheel(t, exact(2_000), exact(400)).tolerance(),
+                1e-6);
+        assertEquals(
+                Coupling.fifthWheel(exact(3_000), exact(2_000 + step), exact(400))
+                                .value()
+                        - force,
+                Coupling.fifthWheel(exact(3_000), r, exact(400)).tolerance(),
+                1e-6);
+        assertEquals(
+                Coupling.fifthWheel(exact(3_000), exact(2_000), exact(400 + step))
+                                .value()
+                        - force,
+                Coupling.fifthWheel(exact(3_000), exact(2_000), u).tolerance(),
+                1e-6);
+        double vertical = Coupling.v(exact(2_000), exact(6), exact(5), false).value();
+        assertEquals(
+                Coupling.v(exact(2_000), exact(6 + 1e-5), exact(5), false).value() - vertical,
+                Coupling.v(exact(2_000), Figure.of(6, 1e-5), exact(5), false).tolerance(),
+                1e-6);
+    }
+
+    @Test
+    void aMissingMassLeavesTheForceMissing() {
+        Figure unknown = Figure.missing(new Missing("trailer.rated", "greatest mass", "its plate"));
+        assertFalse(Coupling.d(exact(3_000), unknown).known());
+        assertFalse(Coupling.fifthWheel(exact(3_000), unknown, exact(0)).known());
+        assertEquals(
+                "trailer.rated",
+                Coupling.v(unknown, exact(4), exact(5), false).missing().get(0).path());
+        assertEquals(
+                "trailer.rated",
+                Coupling.v(exact(3_000), unknown, exact(5), false)
+                        .missing()
+                        .get(0)
+                        .path());
+    }
+}

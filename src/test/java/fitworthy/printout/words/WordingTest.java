@@ -1,0 +1,85 @@
+package fitworthy.printout.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.Printed;
+import fitworthy.source.FaultsException;
+import org.junit.jupiter.api.Test;
+
+/** What a remedy says is rounded so that doing it is enough; the line with what was compared is rounded as usual. */
+class WordingTest {
+
+    private static Finding finding(String id, String changes) throws FaultsException {
+        return Adviser.advise(Books.shipped(), Sheets.plainWith(changes)).findings().stream()
+                .filter(each -> each.judged().id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void remedyHolds(String words, String id, String changes) throws FaultsException {
+        String remedy = Wording.remedy(finding(id, changes));
+        assertTrue(remedy.contains(words), remedy);
+    }
+
+    /** The plain wagon weighs 2520 kg loaded. */
+    @Test
+    void whatHasToComeOffIsRoundedUp() throws FaultsException {
+        remedyHolds("at least 144 kg,", "mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
+        remedyHolds("at least 143 kg,", "mass.gvm-over", "vehicle: {ratings: {gvm: 2377 kg}}");
+        remedyHolds("at least 1 kg,", "mass.gvm-over", "vehicle: {ratings: {gvm: 2519.9 kg}}");
+    }
+
+    @Test
+    void theComparisonIsRoundedToNearest() throws FaultsException {
+        Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
+        assertEquals(
+                "loaded mass 2520 kg, GVM 2377 kg: 143 kg too much",
+                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
+    }
+
+    @Test
+    void aDepthToStayBelowIsRoundedDown() throws FaultsException {
+        String depth = "trip: {water-depth: 700 mm}\nvehicle: {intake: {height: 900 mm, electrics: %s}}";
+        remedyHolds("deeper than 600 mm", "intake.too-deep", depth.formatted("600.9 mm"));
+        remedyHolds("deeper than 600 mm", "intake.too-deep", depth.formatted("600 mm"));
+    }
+
+    /** By hand: 250 kPa carry 2240 kg on two tyres of index 112, so 1329 kg need 148.3 kPa. */
+    @Test
+    void aPressureToHaveAtLeastIsRoundedUp() throws FaultsException {
+        remedyHolds("plan 149 kPa or more", "tyres.pressure-low", "vehicle: {tyres: {front-pressure: 140 kPa}}");
+    }
+
+    /** What a remedy says of the plan is the figure that stands above it; what it asks for is enough. */
+    @Test
+    void whatIsPlannedIsSaidAsItStandsAbove() throws Exception {
+        Finding alternator = Printed.scenario("touring").advice().findings().stream()
+                .filter(each -> each.judged().id().equals("electrical.alternator-over"))
+                .findFirst()
+                .orElseThrow();
+        String value =
+                Wording.value(alternator.judged(), alternator.comparison().orElseThrow());
+        assertTrue(Wording.remedy(alternator).contains(value + " of the rating"), Wording.remedy(alternator));
+    }
+
+    /** A difference of binary fractions is not taken for a digit more than it is. */
+    @Test
+    void aWholeDigitStaysAWholeDigit() {
+        MeasureKind mass = MeasureKind.number("mass.some", "kg", 1, "some mass");
+        assertEquals(0.3, mass.printed(300.3 - 300, 1), 1e-9);
+        assertEquals(0.3, mass.printed(0.1 + 0.2, 1), 1e-9);
+        assertEquals(0.4, mass.printed(0.31, 1), 1e-9);
+        assertEquals(0.3, mass.printed(0.39, -1), 1e-9);
+        assertEquals(-14.4, mass.printed(-14.32, -1), 1e-9);
+        MeasureKind length = MeasureKind.number("some.length", "mm", 0, "some length");
+        assertEquals(0.143, length.printed(0.143, 1), 1e-12);
+        assertEquals(0.144, length.printed(0.1432, 1), 1e-12);
+        assertEquals(0.143, length.printed(0.1432, -1), 1e-12);
+    }
+}

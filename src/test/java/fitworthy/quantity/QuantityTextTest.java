@@ -1,0 +1,161 @@
+package fitworthy.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Quantities against published conversion factors. */
+class QuantityTextTest {
+
+    private static double value(String text, Dimension dimension) throws QuantityText.Unreadable {
+        return QuantityText.parse(text, dimension).value();
+    }
+
+    /**
+     * Factors of NIST SP 811 (2008 edition), appendix B.8, cited from memory: pound 4.535 923 7 E-01 kg, inch 2.54 E-02
+     * m, foot 3.048 E-01 m, mile 1.609 344 E+03 m, US gallon 3.785 412 E-03 m3, imperial gallon 4.546 09 E-03 m3, psi
+     * 6.894 757 E+03 Pa, bar 1 E+05 Pa, mile per hour 4.4704 E-01 m/s, kilogram-force 9.806 65 N, pound-force 4.448 222
+     * N, horsepower (550 ft lbf/s) 7.456 999 E+02 W, pound-force per inch 1.751 268 E+02 N/m. The US gallon is 231
+     * cubic inches.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1 lb, MASS, 0.45359237",
+        "2.4 t, MASS, 2400",
+        "500 g, MASS, 0.5",
+        "1 in, LENGTH, 0.0254",
+        "1 ft, LENGTH, 0.3048",
+        "1 mi, LENGTH, 1609.344",
+        "650 mm, LENGTH, 0.65",
+        "65 cm, LENGTH, 0.65",
+        "3 um, LENGTH, 0.000003",
+        "3 micron, LENGTH, 0.000003",
+        "820 km, LENGTH, 820000",
+        "1 US gal, VOLUME, 3.785412",
+        "1 imp gal, VOLUME, 4.54609",
+        "2800 cc, VOLUME, 2.8",
+        "1 m3, VOLUME, 1000",
+        "1 psi, PRESSURE, 6894.757",
+        "35 psi, PRESSURE, 241316.5",
+        "1 bar, PRESSURE, 100000",
+        "250 kPa, PRESSURE, 250000",
+        "1 mph, SPEED, 0.44704",
+        "36 km/h, SPEED, 10",
+        "0.84 kg/L, DENSITY, 0.84",
+        "840 kg/m3, DENSITY, 0.84",
+        "2 L/min, FLOW, 120",
+        "1 kgf, FORCE, 9.80665",
+        "1 lbf, FORCE, 4.448222",
+        "1 lb/in, STIFFNESS, 175.1268",
+        "1 N/mm, STIFFNESS, 1000",
+        "1 kg/mm, STIFFNESS, 9806.65",
+        "1 hp, POWER, 745.6999",
+        "2 days, TIME, 48",
+        "1 week, TIME, 168",
+        "30 min, TIME, 0.5",
+        "90 %, SHARE, 0.9",
+        "477 MHz, FREQUENCY, 477000000",
+        "12.5 L/100 km, CONSUMPTION, 12.5",
+        "16 mm2, AREA, 0.000016",
+        "5, COUNT, 5"
+    })
+    void unitHasItsPublishedSize(String text, Dimension dimension, double expected) throws QuantityText.Unreadable {
+        assertEquals(expected, value(text, dimension), Math.abs(expected) * 2e-7);
+    }
+
+    @Test
+    void unitsExactByDefinitionAreExact() throws QuantityText.Unreadable {
+        assertEquals(0.0254, value("1 in", Dimension.LENGTH));
+        assertEquals(0.45359237, value("1 lb", Dimension.MASS));
+        assertEquals(231 * Math.pow(2.54, 3) / 1000, value("1 US gal", Dimension.VOLUME), 1e-12);
+        assertEquals(0.45359237 * 9.80665 / (0.0254 * 0.0254), value("1 psi", Dimension.PRESSURE), 1e-8);
+        assertEquals(value("2400 kg", Dimension.MASS), value("2.4 t", Dimension.MASS));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "85 kg +/- 4 kg",
+        "85kg+/-4kg",
+        "85 kg \u00B1 4 kg",
+        "+85 kg +/- 4000 g",
+        "85\u00A0kg \u00B1\u202F4\u00A0kg",
+        "85000 g +/- 4 kg",
+        "' 85 kg +/- 4 kg '",
+        "85.0 kg +/\u2212 4.00 kg"
+    })
+    void toleranceIsReadInEverySpelling(String text) throws QuantityText.Unreadable {
+        Figure figure = QuantityText.parse(text, Dimension.MASS);
+        assertEquals(85, figure.value(), 1e-9);
+        assertEquals(4, figure.tolerance(), 1e-9);
+    }
+
+    @Test
+    void toleranceInPercentIsAShareOfTheValue() throws QuantityText.Unreadable {
+        assertEquals(4, QuantityText.parse("80 kg +/- 5 %", Dimension.MASS).tolerance(), 1e-9);
+        assertEquals(
+                0.017, QuantityText.parse("-340 mm +/- 5 %", Dimension.LENGTH).tolerance(), 1e-9);
+        assertEquals(
+                0.05,
+                QuantityText.parse("90 % +/- 5 %", Dimension.SHARE).tolerance(),
+                1e-9,
+                "on a share percent points are meant");
+    }
+
+    @Test
+    void signedFiguresKeepTheirSign() throws QuantityText.Unreadable {
+        assertEquals(-0.35, value("-350 mm", Dimension.LENGTH), 1e-12);
+        assertEquals(-0.35, value("\u2212350 mm", Dimension.LENGTH), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "35; PRESSURE; '35' has no unit",
+                "35 kg; PRESSURE; '35 kg' has a unit of mass where one of pressure belongs",
+                "35 psis; PRESSURE; '35 psis' has a unit that is not known (did you mean 'psi'?)",
+                "5 kg; COUNT; '5 kg' has a unit of mass where one of count belongs",
+                "1e3 kg; MASS; '1e3 kg' has a unit that is not known",
+                "5-6 kg; MASS; '5-6 kg' is not a quantity",
+                ".5 kg; MASS; '.5 kg' is not a quantity",
+                "85 kg +/- -4 kg; MASS; '85 kg +/- -4 kg' is not a quantity",
+                "85 kg +/- 4; MASS; '85 kg +/- 4', after +/-, has no unit",
+                "85 +/- 4 kg; MASS; '85 +/- 4 kg' has no unit",
+                "1234567890123 kg; MASS; '1234567890123 kg' is not a quantity",
+                "kg; MASS; 'kg' is not a quantity"
+            })
+    void anythingElseIsRefused(String text, Dimension dimension, String message) {
+        assertEquals(
+                message,
+                assertThrows(QuantityText.Unreadable.class, () -> QuantityText.parse(text, dimension))
+                        .getMessage());
+    }
+
+    @Test
+    void longTextIsRefusedUnread() {
+        assertEquals(
+                "'" + "9".repeat(57) + "...' is too long for a quantity",
+                assertThrows(QuantityText.Unreadable.class, () -> QuantityText.parse("9".repeat(101), Dimension.MASS))
+                        .getMessage());
+    }
+
+    @Test
+    void everyExampleIsOfItsDimension() throws QuantityText.Unreadable {
+        for (Dimension dimension : Dimension.values()) {
+            assertEquals(
+                    0,
+                    QuantityText.parse(dimension.example(), dimension).missing().size(),
+                    dimension.name());
+        }
+    }
+
+    @Test
+    void noUnitNameMeansTwoThings() {
+        for (Dimension dimension : Dimension.values()) {
+            dimension.units().keySet().forEach(unit -> assertEquals(dimension, Dimension.ofUnit(unit), unit));
+        }
+    }
+}
