@@ -2,6 +2,7 @@ package fitworthy.engine;
 
 import fitworthy.source.Digests;
 import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
