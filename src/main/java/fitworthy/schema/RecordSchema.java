@@ -160,7 +160,7 @@ public record RecordSchema(Class<? extends Record> record, List<Part> fields, Se
         Field annotation = component.getAnnotation(Field.class);
         // The one text that the parser of a sheet gives such a name, so that it is found without a look at its letters.
         String name = Words.hyphenated(component.getName()).intern();
-        if (Variant.Fields.class.isAssignableFrom(raw)) {
+        if (raw.isInterface() && Variant.Fields.class.isAssignableFrom(raw)) {
             return new Part(name, Holds.VARIANT, null, false, null);
         }
         if (annotation == null) {
