@@ -29,7 +29,7 @@ public final class HtmlPrintout {
     static String html(Report report, String more) {
         StringOutput html = new StringOutput();
         TemplateEngine.createPrecompiled(
-                        null, ContentType.Html, HtmlPrintout.class.getClassLoader(), "fitworthy.printout.template")
+                        null, ContentType.Html, HtmlPrintout.class.getClassLoader(), "fitworthy.document.template")
                 .render("report.jte", Map.of("report", report, "style", resource("report.css") + more), html);
         return clean(html.toString());
     }
