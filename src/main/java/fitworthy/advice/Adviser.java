@@ -26,6 +26,7 @@ import fitworthy.rules.Advised;
 import fitworthy.rules.RuleReferences;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -218,13 +219,17 @@ public final class Adviser {
 
     private Map<Key, Finding> fire(RuleSet rules, List<Measure> measures, List<Finding> earlier, Budget pace) {
         Map<Key, Finding> found = new LinkedHashMap<>();
+        Comparator<Finding> inPlanOrder = inPlanOrder(measures);
         KieSession session = book.sessions().newKieSession();
         try {
             session.setGlobal("advice", (Consequence) (id, evidence) -> {
                 Finding finding = finding(id, evidence);
                 Measure judged = finding.judged().measure();
-                if (found.putIfAbsent(key(id, judged), finding) == null) {
+                Finding earlierFound = found.putIfAbsent(key(id, judged), finding);
+                if (earlierFound == null) {
                     session.insert(new Advised(id, judged.getSubject()));
+                } else if (inPlanOrder.compare(finding, earlierFound) < 0) {
+                    found.put(key(id, judged), finding);
                 }
             });
             rules.practice().forEach(session::insert);
@@ -238,7 +243,25 @@ public final class Adviser {
             session.dispose();
         }
         pace.check(book);
-        return found;
+        Map<Key, Finding> ordered = new LinkedHashMap<>();
+        found.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue(inPlanOrder))
+                .forEach(entry -> ordered.put(entry.getKey(), entry.getValue()));
+        return ordered;
+    }
+
+    /**
+     * By rule, then by the order in which the plan gives what they rest on: the engine's own order hangs on how it has
+     * laid out its network.
+     */
+    private static Comparator<Finding> inPlanOrder(List<Measure> measures) {
+        Map<Measure, Integer> positions = new IdentityHashMap<>();
+        measures.forEach(measure -> positions.put(measure, positions.size()));
+        Comparator<Finding> order =
+                Comparator.comparing(finding -> finding.judged().id());
+        return order.thenComparing(
+                finding -> finding.evidence().stream().map(positions::get).toList(),
+                (one, other) -> Arrays.compare(one.toArray(Integer[]::new), other.toArray(Integer[]::new)));
     }
 
     private static Key key(String id, Measure judged) {
