@@ -6,8 +6,8 @@ import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.EffectiveRule;
 import fitworthy.book.EffectiveRules;
-import fitworthy.book.EffectiveRules.Rule;
 import fitworthy.book.Practice;
 import fitworthy.book.RuleSplit;
 import fitworthy.book.RuleSplit.RuleSet;
@@ -172,7 +172,7 @@ public final class Adviser {
             fired.add(each.id());
         }
         List<Outcome> quiet = new ArrayList<>();
-        for (Rule rule : rules.rules()) {
+        for (EffectiveRule rule : rules.rules()) {
             List<Measure> judges = rule.applies() ? byKind.getOrDefault(rule.judged(), List.of()) : List.of();
             for (Measure judged : judges) {
                 if (!fired.contains(rule.id()) || !found.containsKey(key(rule.id(), judged))) {
@@ -287,7 +287,7 @@ public final class Adviser {
     }
 
     /** A card whose rule did not fire on a measure: met, not assessed, or nothing where it does not apply. */
-    private Optional<Outcome> quiet(Rule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+    private Optional<Outcome> quiet(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
         List<Measure> relevant = relevant(rule, judged, byKind);
         if (relevant.isEmpty()) {
             return Optional.empty();
@@ -306,7 +306,7 @@ public final class Adviser {
      * What a card is about where it judges a measure: of each other kind the measures of the same subject, or all of
      * them where none is of the same; nothing where there is no measure of a kind.
      */
-    private static List<Measure> relevant(Rule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+    private static List<Measure> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
         if (rule.others().isEmpty()) {
             return List.of(judged);
         }
