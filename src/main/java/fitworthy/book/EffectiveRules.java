@@ -1,6 +1,6 @@
 package fitworthy.book;
 
-import fitworthy.book.Book.Lookup;
+import fitworthy.book.Practice.Lookup;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;

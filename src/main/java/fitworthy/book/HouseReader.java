@@ -26,7 +26,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Reads what a shop sets over a book, and holds it against the book: being looser takes a reason and somebody's name.
+ * Reads what a house sets over a book, and holds it against the book: being looser takes a reason and somebody's name.
  */
 public final class HouseReader {
 
@@ -164,7 +164,7 @@ public final class HouseReader {
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
             if (unsigned(value.reason(), value.name())) {
-                Optional<House.Use> looser = looser(over, value);
+                Optional<Practice.HouseValue> looser = looser(over, value);
                 if (looser.isPresent()) {
                     tell(why(looser.get()), WORD, "values", i, "value");
                 }
@@ -172,13 +172,13 @@ public final class HouseReader {
         }
     }
 
-    private Optional<House.Use> looser(Book over, House.Value value) {
+    private Optional<Practice.HouseValue> looser(Book over, House.Value value) {
         Set<LocalDate> days = new TreeSet<>(List.of(value.from()));
         book.practice().get(value.practice()).values().forEach(each -> days.add(each.from()));
         for (String region : book.regions().keySet()) {
             for (LocalDate day : days) {
-                if (over.lookup(value.practice(), region, day) instanceof Book.Lookup.Found found) {
-                    Optional<House.Use> use =
+                if (over.lookup(value.practice(), region, day) instanceof Practice.Lookup.Found found) {
+                    Optional<Practice.HouseValue> use =
                             found.practice().house().filter(each -> each.set().equals(value) && each.looser());
                     if (use.isPresent()) {
                         return use;
@@ -189,11 +189,11 @@ public final class HouseReader {
         return Optional.empty();
     }
 
-    private String why(House.Use use) {
+    private String why(Practice.HouseValue use) {
         String looser = use.set().value()
                 + (stricter.get(use.set().practice()) == Stricter.UNTOLD
                         ? " changes a value of which the rules do not tell which way is stricter"
-                        : use.recorded() instanceof Book.Lookup.Found
+                        : use.recorded() instanceof Practice.Lookup.Found
                                 ? " is looser than the book's"
                                 : " would let a check be met that is not assessed now");
         return looser + ", which takes a reason and a name. " + use.inPlaceOf();

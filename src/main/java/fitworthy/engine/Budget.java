@@ -40,11 +40,13 @@ public final class Budget implements AgendaFilter {
     }
 
     /** Stops before the session does anything, where a rule would multiply too many measures with each other. */
-    public void combinations(List<EffectiveRule> rules, Map<MeasureKind, List<Measure>> measures) {
+    public void combinations(List<EffectiveRule> rules, List<Measure> measures) {
         for (EffectiveRule rule : rules) {
             double combinations = 1;
             for (MeasureKind kind : rule.joined()) {
-                combinations *= measures.getOrDefault(kind, List.of()).size();
+                combinations *= measures.stream()
+                        .filter(measure -> measure.kind() == kind)
+                        .count();
             }
             if (combinations > bounds.combinations()) {
                 throw new BudgetExceeded(
