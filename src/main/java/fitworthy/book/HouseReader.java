@@ -30,8 +30,8 @@ import java.util.TreeSet;
  */
 public final class HouseReader {
 
-    private static final String WORD =
-            "reason: why the shop may, and name: who stands for it, such as Workshop " + "manager";
+    private static final String REASON_AND_NAME =
+            "reason: why the shop may, and name: who stands for it, such as Workshop manager";
 
     private final Book book;
     private final Node.Mapping root;
@@ -73,7 +73,7 @@ public final class HouseReader {
         House.Page page = new Binder(faults).bind(House.Page.class, root);
         HouseReader reader = new HouseReader(book, root, page, faults);
         Map<String, House.SetSeverity> severities = reader.severities();
-        reader.ids();
+        reader.values();
         if (faults.isEmpty()) {
             page.values()
                     .forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
@@ -88,14 +88,14 @@ public final class HouseReader {
         throw new FaultsException(faults);
     }
 
-    private void ids() {
+    private void values() {
         Set<String> starts = new HashSet<>();
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
             known(value.practice(), book.practice().keySet(), "practice value", "values", i, "practice");
             known(value.region(), book.regions().keySet(), "region", "values", i, "region");
             if (!starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
-                tell(
+                fault(
                         "two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
                         "one value a region and day",
                         "values",
@@ -112,7 +112,7 @@ public final class HouseReader {
         Dimension dimension =
                 Dimension.ofUnit(book.practice().get(value.practice()).unit());
         if (value.value().equals("none")) {
-            tell(
+            fault(
                     "a shop cannot do away with a limit",
                     "value: " + dimension.example() + ", or a milder severity for its rule",
                     "values",
@@ -123,7 +123,7 @@ public final class HouseReader {
         try {
             QuantityText.parse(value.value(), dimension);
         } catch (QuantityText.Unreadable e) {
-            tell(e.getMessage(), "value: " + dimension.example(), "values", number, "value");
+            fault(e.getMessage(), "value: " + dimension.example(), "values", number, "value");
         }
     }
 
@@ -134,7 +134,7 @@ public final class HouseReader {
             House.Rating rating = page.severities().get(i - 1);
             known(rating.rule(), book.cards().keySet(), "rule", "severities", i, "rule");
             if (!seen.add(rating.rule())) {
-                tell(rating.rule() + " is given a severity twice", "one a rule", "severities", i, "rule");
+                fault(rating.rule() + " is given a severity twice", "one a rule", "severities", i, "rule");
             }
             Card card = book.cards().get(rating.rule());
             if (card == null || !rating.severity().known()) {
@@ -143,10 +143,10 @@ public final class HouseReader {
             House.SetSeverity set =
                     new House.SetSeverity(rating, card.severity().value());
             if (set.milder() && unsigned(rating.reason(), rating.name())) {
-                tell(
+                fault(
                         Words.hyphenated(rating.severity().value().name()) + " is milder than the book's "
                                 + Words.hyphenated(set.recorded().name()) + ", which takes a reason and a name",
-                        WORD,
+                        REASON_AND_NAME,
                         "severities",
                         i,
                         "severity");
@@ -166,7 +166,7 @@ public final class HouseReader {
             if (unsigned(value.reason(), value.name())) {
                 Optional<Practice.HouseValue> looser = looser(over, value);
                 if (looser.isPresent()) {
-                    tell(why(looser.get()), WORD, "values", i, "value");
+                    fault(why(looser.get()), REASON_AND_NAME, "values", i, "value");
                 }
             }
         }
@@ -205,14 +205,14 @@ public final class HouseReader {
 
     private void known(String id, Collection<String> ids, String what, Object... steps) {
         if (!id.isEmpty() && !ids.contains(id)) {
-            tell(
+            fault(
                     "the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
                     ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding",
                     steps);
         }
     }
 
-    private void tell(String problem, String mend, Object... steps) {
+    private void fault(String problem, String mend, Object... steps) {
         faults.add(new Fault(root.nearest(steps).place(), steps[0] + "." + steps[1] + "." + steps[2], problem, mend));
     }
 }

@@ -93,16 +93,16 @@ class AdviserTest {
         assertEquals(Set.of("mass.quiet-stop"), met(advice));
     }
 
-    /** The rear tyres' pressure is not given: the check of the front axle does not want it. */
+    /** The limit of the rear axle is not given: the check of the front tyres does not want it. */
     @Test
     void anotherSubjectsMissingFigureLeavesACheckAssessed() throws Exception {
         rule(
-                "mass.axle-and-tyres",
+                "mass.tyres-and-axle",
                 "stop",
-                "mass.axle, tyres.load",
-                "    $m : Measure(name == \"mass.axle\", known, headroom < 0)\n"
-                        + "    Measure(name == \"tyres.load\", known, subject == $m.subject)\n");
-        Advice advice = advise("vehicle: {tyres: {rear-pressure: }}");
+                "tyres.load, mass.axle",
+                "    $m : Measure(name == \"tyres.load\", known, headroom < 0)\n"
+                        + "    Measure(name == \"mass.axle\", known, subject == $m.subject)\n");
+        Advice advice = advise("vehicle: {ratings: {rear-axle: }}");
         assertEquals(
                 List.of("front axle"),
                 advice.met().stream().map(met -> met.judged().subject()).toList());
