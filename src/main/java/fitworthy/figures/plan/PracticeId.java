@@ -1,6 +1,9 @@
 package fitworthy.figures.plan;
 
-/** The practice values that the program asks for by name. A rule book that has values of their topic has to have them. */
+/**
+ * The practice values that the program asks for by name. A rule book that has any value of their topic has to have
+ * them.
+ */
 public enum PracticeId {
     BODY_GAS_MOUNT_LEAST("body.gas-mount-least"),
     BODY_HOLD_DOWN_LEAST("body.hold-down-least"),
