@@ -109,12 +109,12 @@ public final class Adviser {
                 .toList();
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
-        RuleSplit split = inForce.split(loaded);
-        Pass alike = run(split.rest(), split.rest().among(always), List.of());
+        RuleSplit split = inForce.split();
+        Pass alike = run(split.byPlan(), split.byPlan().among(always), List.of());
         Map<String, List<Object>> facts = new LinkedHashMap<>();
-        List<Measure> shared = split.over().among(always);
+        List<Measure> shared = split.byLoading().among(always);
         for (int i = 0; i < loadings.size(); i++) {
-            Pass own = run(split.over(), joined(shared, loaded.get(i)), alike.findings());
+            Pass own = run(split.byLoading(), joined(shared, loaded.get(i)), alike.findings());
             facts.put(loadings.get(i).loadCase().name(), settle(joined(always, loaded.get(i)), alike, own));
         }
         Comparator<Outcome> byPlace =

@@ -55,6 +55,11 @@ public interface Working {
         }
     }
 
+    /** The parts added up; nothing where there are none. */
+    static Figure total(List<Input> parts) {
+        return parts.stream().map(Input::figure).reduce(Figure.of(0, 0), Figure::plus);
+    }
+
     /** A line of a table: a name in 30 columns and what is told of it in 8 each, shortened and set to the right. */
     static String row(String name, String... columns) {
         StringBuilder row = new StringBuilder(String.format("%-30s", Words.shortened(name, 30)));

@@ -154,7 +154,7 @@ public final class WorkOrder {
     /** When the first job begins that brings the vehicle in, which what only has to be aboard does not. */
     Figure begin() {
         return turn.stream()
-                .filter(each -> !(each.task().work().days().value() == 0))
+                .filter(each -> !each.task().work().days().isZero())
                 .findFirst()
                 .map(Turn::start)
                 .orElseGet(this::endInTurn);

@@ -64,28 +64,27 @@ public final class PaperworkMeasures implements Topic {
             return;
         }
         Papers papers = plan.sheet().papers();
-        measures.add(Measure.of(INSURER, "insurer", "", papers.insurerTold()));
-        measures.add(Measure.of(WARRANTY, "vehicle", "", papers.warranty()));
+        measures.add(Measure.of(INSURER, "insurer", papers.insurerTold()));
+        measures.add(Measure.of(WARRANTY, "vehicle", papers.warranty()));
         if (!plan.registered()) {
-            measures.add(Measure.of(DELIVERY, "vehicle", "", papers.delivery(), papers.offer()));
+            measures.add(Measure.of(DELIVERY, "vehicle", papers.delivery(), papers.offer()));
         }
         Set<Alteration> alterations = alterations(plan);
         alterations.forEach(each -> measures.add(
-                Measure.of(CERTIFICATE, Words.hyphenated(each.name()).replace('-', ' '), "", priced(papers, each))));
+                Measure.of(CERTIFICATE, Words.hyphenated(each.name()).replace('-', ' '), priced(papers, each))));
         if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
-            measures.add(Measure.of(INSPECTION, "vehicle", "", papers.inspection()));
-            measures.add(Measure.of(PLATE, "vehicle", "", papers.plate()));
+            measures.add(Measure.of(INSPECTION, "vehicle", papers.inspection()));
+            measures.add(Measure.of(PLATE, "vehicle", papers.plate()));
         }
         for (Fitment fitment : plan.sheet().fitments()) {
             switch (fitment.kind()) {
                 case SPRINGS, BODY_LIFT, TOW_BAR, RATING_UPGRADE ->
-                    measures.add(Measure.of(SUITS, fitment.name(), "", fitment.suits()));
+                    measures.add(Measure.of(SUITS, fitment.name(), fitment.suits()));
                 default -> {}
             }
             if (fitment.details() instanceof RatingUpgrade upgrade
                     && upgrade.gvm().known()) {
-                measures.add(
-                        Measure.of(RATING_STAGE, fitment.name(), "", stage(upgrade.approval(), plan.registered())));
+                measures.add(Measure.of(RATING_STAGE, fitment.name(), stage(upgrade.approval(), plan.registered())));
             }
         }
     }

@@ -174,7 +174,7 @@ public final class Plan {
                 Optional.empty(),
                 List.of(),
                 Map.of(),
-                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO),
+                Choice.yesNo(sheet.trailer().isPresent()),
                 Choice.of(YesNo.YES),
                 Optional.empty()));
     }
