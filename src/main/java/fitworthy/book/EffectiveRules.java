@@ -17,8 +17,8 @@ public final class EffectiveRules {
 
     EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleReferences> rules, Map<String, Card> cards) {
         this.lookups = lookups;
-        for (Lookup each : lookups.values()) {
-            if (each instanceof Lookup.Found found) {
+        for (Lookup lookup : lookups.values()) {
+            if (lookup instanceof Lookup.Found found) {
                 practice.add(found.practice());
             }
         }

@@ -61,9 +61,9 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */
         public List<Measure> among(List<Measure> all) {
             List<Measure> among = new ArrayList<>();
-            for (Measure each : all) {
-                if (kinds.contains(each.kind())) {
-                    among.add(each);
+            for (Measure measure : all) {
+                if (kinds.contains(measure.kind())) {
+                    among.add(measure);
                 }
             }
             return among;

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +21,15 @@ public final class Figure {
 
     /** As many as a figure is compared by: the last bit of a binary fraction must not turn a verdict at a limit. */
     private static final MathContext DIGITS = new MathContext(10);
+
+    private static final double TEN_DIGITS = 1e10;
+    /** Powers of ten that a double holds exactly. */
+    private static final double[] POWERS = IntStream.range(0, 23)
+            .mapToDouble(i -> Double.parseDouble("1e" + i))
+            .toArray();
+    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-6 of a digit. */
+    private static final double NO_TIE = 0.499;
+
     /** What is less than this share of two figures is no difference between them. */
     private static final double LAST_DIGIT = 1e-10;
 
@@ -63,11 +73,25 @@ public final class Figure {
         return value;
     }
 
-    /** A number to the ten digits that figures are compared by. */
+    /**
+     * A number to the ten digits that figures are compared by, as the decimals round it. They are left to it where its
+     * eleventh digit may be a tie: for every number they would take MEASURED.
+     */
     public static double rounded(double number) {
         // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
-        if (Math.rint(number) == number && Math.abs(number) < 1e10) {
+        if (Math.rint(number) == number && Math.abs(number) < TEN_DIGITS) {
             return number + 0.0;
+        }
+        int decimals = 9 - (int) Math.floor(Math.log10(Math.abs(number)));
+        if (decimals >= 0 && decimals < POWERS.length) {
+            // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
+            double digits = number * POWERS[decimals];
+            double whole = Math.rint(digits);
+            if (Math.abs(digits - whole) < NO_TIE
+                    && Math.abs(digits) >= TEN_DIGITS / 10
+                    && Math.abs(whole) < TEN_DIGITS) {
+                return whole / POWERS[decimals];
+            }
         }
         return Double.isFinite(number) ? new BigDecimal(number).round(DIGITS).doubleValue() : number;
     }

@@ -118,9 +118,9 @@ public final class AcrossMeasures implements Topic {
     private static void twins(Plan plan, List<Measure> measures) {
         Map<String, List<String>> planned = new TreeMap<>();
         plan.sheet().fitments().stream()
-                .filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
-                .forEach(each -> planned.computeIfAbsent(job(each), job -> new ArrayList<>())
-                        .add(each.name()));
+                .filter(part -> ONE_IS_ENOUGH.contains(part.kind()))
+                .forEach(part -> planned.computeIfAbsent(job(part), job -> new ArrayList<>())
+                        .add(part.name()));
         if (plan.vehicle().brakeController().is(YesNo.YES)) {
             planned.computeIfPresent(words(Kind.BRAKE_CONTROLLER), (job, names) -> {
                 names.add("the vehicle's own");
@@ -179,7 +179,7 @@ public final class AcrossMeasures implements Topic {
         overlaps(loading, measures);
         tanks(loading, added(plan), measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
-                .filter(each -> each.sort() == Sort.FITMENT && each.name().equals(bar.name()))
+                .filter(mass -> mass.sort() == Sort.FITMENT && mass.name().equals(bar.name()))
                 .forEach(mass -> bar(loading, mass, measures)));
     }
 
@@ -207,7 +207,7 @@ public final class AcrossMeasures implements Topic {
         static List<Clash> among(List<Fitment> placed) {
             List<Fitment> byFront = placed.stream()
                     .sorted(Comparator.comparing(
-                            each -> Boxes.front(each.space().get())))
+                            part -> Boxes.front(part.space().get())))
                     .toList();
             List<Clash> clashes = new ArrayList<>();
             for (int i = 0; i < byFront.size(); i++) {
@@ -235,7 +235,7 @@ public final class AcrossMeasures implements Topic {
 
     private static void overlaps(Loading loading, List<Measure> measures) {
         List<Fitment> placed = loading.plan().sheet().fitments().stream()
-                .filter(each -> each.space().isPresent() && loading.carries(each))
+                .filter(part -> part.space().isPresent() && loading.carries(part))
                 .sorted(Comparator.comparing(Fitment::name))
                 .toList();
         int before = measures.size();
@@ -277,9 +277,9 @@ public final class AcrossMeasures implements Topic {
             Vehicle.Ratings ratings = plan.ratings();
             AxleLoads now = loading.axles();
             full(measures, "vehicle", now.total(), ratings.gvm(), more, PointMass::mass);
-            full(measures, "front axle", now.front(), ratings.frontAxle(), more, each -> each.onFront(wheelbase));
-            full(measures, "rear axle", now.rear(), ratings.rearAxle(), more, each -> each.mass()
-                    .minus(each.onFront(wheelbase)));
+            full(measures, "front axle", now.front(), ratings.frontAxle(), more, mass -> mass.onFront(wheelbase));
+            full(measures, "rear axle", now.rear(), ratings.rearAxle(), more, mass -> mass.mass()
+                    .minus(mass.onFront(wheelbase)));
         }
     }
 
@@ -293,7 +293,7 @@ public final class AcrossMeasures implements Topic {
         if (!now.isAbove(limit)) {
             List<Working.Input> parts = Stream.concat(
                             Stream.of(in("as planned", now, "kg")),
-                            more.stream().map(each -> in("filling " + each.name(), share.apply(each), "kg")))
+                            more.stream().map(mass -> in("filling " + mass.name(), share.apply(mass), "kg")))
                     .toList();
             measures.add(Measure.of(FULL_TANKS, subject, Working.total(parts), limit)
                     .worked(new Working.Sum("load", parts)));

@@ -115,8 +115,8 @@ final class ChargeMeasures implements Topic {
         Vehicle.Engine engine = loading.plan().vehicle().engine();
         List<Working.Input> drawn = new ArrayList<>(List.of(in("the vehicle itself", engine.ownLoad(), "A")));
         circuits.stream()
-                .filter(each -> !each.driving().is(YesNo.NO))
-                .forEach(each -> drawn.add(in(each.name(), whileDriving(each), "A")));
+                .filter(circuit -> !circuit.driving().is(YesNo.NO))
+                .forEach(circuit -> drawn.add(in(circuit.name(), whileDriving(circuit), "A")));
         drawn.addAll(LoadedCircuits.parts(loading, Details.Charger.class, Details.Charger::input, "A"));
         Figure load = Working.total(drawn);
         Working sum = new Working.Sum("drawn", drawn);
@@ -136,12 +136,12 @@ final class ChargeMeasures implements Topic {
 
     private static void starter(Loading loading, List<Circuit> circuits, List<Measure> measures) {
         List<Circuit> starter = circuits.stream()
-                .filter(each -> each.battery().is(Circuit.Supply.STARTER))
+                .filter(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
                 .toList();
         Vehicle.Engine engine = loading.plan().vehicle().engine();
         if (!starter.isEmpty()) {
             List<Working.Input> parts = new ArrayList<>(List.of(in("the vehicle itself", engine.ownStandby(), "A")));
-            starter.forEach(each -> parts.add(in(each.name(), each.standby(), "A")));
+            starter.forEach(circuit -> parts.add(in(circuit.name(), circuit.standby(), "A")));
             Figure idle = Working.total(parts);
             Figure parked = trip(loading).parked();
             measures.add(Measure.of(

@@ -162,12 +162,12 @@ final class CircuitMeasures implements Topic {
 
     private static void panel(Plan plan, List<Measure> measures) {
         List<Working.Input> panels = plan.fitments(Fitment.Kind.SWITCH_PANEL).stream()
-                .map(each -> in(each.name(), ((Details.SwitchPanel) each.details()).ways(), ""))
+                .map(panel -> in(panel.name(), ((Details.SwitchPanel) panel.details()).ways(), ""))
                 .toList();
         panels.stream().map(Working.Input::figure).reduce(Figure::plus).ifPresent(ways -> {
             List<Working.Input> used = plan.sheet().circuits().stream()
-                    .filter(each -> each.switched().is(YesNo.YES))
-                    .map(each -> in(each.name(), Figure.of(1, 0), ""))
+                    .filter(circuit -> circuit.switched().is(YesNo.YES))
+                    .map(circuit -> in(circuit.name(), Figure.of(1, 0), ""))
                     .toList();
             measures.add(Measure.of(PANEL_USED, "switch panel", Figure.of(used.size(), 0))
                     .worked(new Working.Sum("used", used)));

@@ -2,7 +2,7 @@ package fitworthy.figures.electrical;
 
 import fitworthy.figures.plan.JoinedTopic;
 
-/** Cables, fuses, alternator and batteries. */
+/** The electrical system: circuit by circuit, and the charge that all circuits draw together. */
 public final class ElectricalMeasures extends JoinedTopic {
 
     public ElectricalMeasures() {

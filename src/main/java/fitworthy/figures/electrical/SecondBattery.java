@@ -40,7 +40,7 @@ public record SecondBattery(
     public static Optional<SecondBattery> of(Loading loading) {
         List<Battery> batteries = LoadedCircuits.details(loading, Battery.class);
         List<Circuit> circuits = LoadedCircuits.circuits(loading).stream()
-                .filter(each -> !each.battery().is(Circuit.Supply.STARTER))
+                .filter(circuit -> !circuit.battery().is(Circuit.Supply.STARTER))
                 .toList();
         if (!loading.setsOut() || batteries.isEmpty() || circuits.isEmpty()) {
             return Optional.empty();
@@ -58,7 +58,7 @@ public record SecondBattery(
                 batteries,
                 LoadedCircuits.parts(loading, Battery.class, Battery::capacity, "Ah"),
                 circuits.stream()
-                        .map(each -> in(each.name(), daily(each), "Ah"))
+                        .map(circuit -> in(circuit.name(), daily(circuit), "Ah"))
                         .toList(),
                 panels,
                 chargers,

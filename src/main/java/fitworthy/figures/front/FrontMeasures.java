@@ -74,8 +74,8 @@ public final class FrontMeasures implements Topic {
                 DRIVING_LAMPS,
                 "driving lamps",
                 plan.sheet().fitments().stream()
-                        .filter(each -> each.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
-                        .map(each -> in(each.name(), driving((Lamps) each.details()), ""))
+                        .filter(fitment -> fitment.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
+                        .map(fitment -> in(fitment.name(), driving((Lamps) fitment.details()), ""))
                         .toList(),
                 measures);
         added(GRILLE, "grille", hidden(plan), measures);

@@ -113,10 +113,10 @@ public final class FuelMeasures implements Topic {
             measures.add(Measure.of(SEPARATOR, "trip", separator(plan)));
         }
         plan.fitments(Fitment.Kind.FUEL_SEPARATOR)
-                .forEach(each -> separator(each.name(), (Details.FuelSeparator) each.details(), measures));
+                .forEach(fitment -> separator(fitment.name(), (Details.FuelSeparator) fitment.details(), measures));
         stages(plan, measures);
         plan.fitments(Fitment.Kind.CRANKCASE_SEPARATOR)
-                .forEach(each -> crankcase(each.name(), (Details.CrankcaseSeparator) each.details(), engine, measures));
+                .forEach(fitment -> crankcase(fitment.name(), (Details.CrankcaseSeparator) fitment.details(), engine, measures));
     }
 
     @Override
@@ -229,9 +229,9 @@ public final class FuelMeasures implements Topic {
     }
 
     private static Choice<Noticed> noticed(Details.FuelSeparator separator) {
-        for (Choice<YesNo> each : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
-            if (!each.known()) {
-                return Choice.missing(each.missing());
+        for (Choice<YesNo> warning : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
+            if (!warning.known()) {
+                return Choice.missing(warning.missing());
             }
         }
         boolean seen = separator.lamp().is(YesNo.YES);
@@ -262,7 +262,7 @@ public final class FuelMeasures implements Topic {
                 .map(Stage::of)
                 .flatMap(Optional::stream)
                 .toList();
-        planned.forEach(each -> measures.add(Measure.of(FLOW, each.name(), each.ratedFlow(), engine.pumpFlow())));
+        planned.forEach(stage -> measures.add(Measure.of(FLOW, stage.name(), stage.ratedFlow(), engine.pumpFlow())));
         if (planned.isEmpty()) {
             return;
         }
@@ -272,7 +272,7 @@ public final class FuelMeasures implements Topic {
             return;
         }
         List<Stage> line = new ArrayList<>(planned);
-        line.sort(Comparator.comparingDouble(each -> each.order().value()));
+        line.sort(Comparator.comparingDouble(stage -> stage.order().value()));
         line.add(new Stage("the engine's own filter", engine.filterRating(), null, null));
         for (int i = 1; i < line.size(); i++) {
             measures.add(Measure.of(

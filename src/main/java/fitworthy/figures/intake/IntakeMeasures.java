@@ -219,9 +219,9 @@ public final class IntakeMeasures implements Topic {
     /** Yes where all are; one no is enough for no, whatever is not known. */
     private static Choice<YesNo> every(List<Choice<YesNo>> answers) {
         return answers.stream()
-                .filter(each -> each.is(YesNo.NO))
+                .filter(answer -> answer.is(YesNo.NO))
                 .findFirst()
-                .or(() -> answers.stream().filter(each -> !each.known()).findFirst())
+                .or(() -> answers.stream().filter(answer -> !answer.known()).findFirst())
                 .orElse(Choice.of(YesNo.YES));
     }
 
@@ -235,9 +235,9 @@ public final class IntakeMeasures implements Topic {
                 .toList());
         heads.add(Choice.of(YesNo.NO));
         return heads.stream()
-                .filter(each -> each.is(YesNo.YES))
+                .filter(answer -> answer.is(YesNo.YES))
                 .findFirst()
-                .or(() -> heads.stream().filter(each -> !each.known()).findFirst())
+                .or(() -> heads.stream().filter(answer -> !answer.known()).findFirst())
                 .orElse(Choice.of(YesNo.NO));
     }
 

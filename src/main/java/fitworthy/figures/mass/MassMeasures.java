@@ -201,15 +201,15 @@ public final class MassMeasures implements Topic {
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
                 .worked(MassSheet.centre(loading.masses(), "height", Point::z)));
         loading.masses().stream()
-                .filter(each -> isCarried(each) && behindRearAxle(each, plan))
-                .forEach(each -> measures.add(Measure.of(
+                .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
+                .forEach(mass -> measures.add(Measure.of(
                                 BEHIND_AXLE,
-                                each.name(),
-                                each.onFront(plan.wheelbase()).times(-1))
+                                mass.name(),
+                                mass.onFront(plan.wheelbase()).times(-1))
                         .worked(
                                 "lifted = mass x (at / wheelbase - 1)",
-                                in("mass", each.mass(), "kg"),
-                                in("at", each.at().x(), "mm"),
+                                in("mass", mass.mass(), "kg"),
+                                in("at", mass.at().x(), "mm"),
                                 in("wheelbase", plan.wheelbase(), "mm"))));
         List<PointMass> roof = loading.masses().stream().filter(PointMass::roof).toList();
         roof.stream()
@@ -219,7 +219,7 @@ public final class MassMeasures implements Topic {
                         .worked(new Working.Sum(
                                 "load",
                                 roof.stream()
-                                        .map(each -> in(each.name(), each.mass(), "kg"))
+                                        .map(mass -> in(mass.name(), mass.mass(), "kg"))
                                         .toList()))));
         loading.residual().ifPresent(residual -> {
             LoadCase.Weighed reading = loading.loadCase().weighed().orElseThrow();
@@ -235,7 +235,7 @@ public final class MassMeasures implements Topic {
     private static void towing(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         Figure ball = loading.masses().stream()
-                .filter(each -> each.sort() == Sort.BALL)
+                .filter(mass -> mass.sort() == Sort.BALL)
                 .findFirst()
                 .orElseThrow()
                 .mass();
@@ -267,15 +267,15 @@ public final class MassMeasures implements Topic {
         return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
     }
 
-    private static boolean isCarried(PointMass each) {
-        return switch (each.sort()) {
-            case FITMENT, TANK, LIQUID, CARGO -> !(each.mass().value() <= 0);
+    private static boolean isCarried(PointMass mass) {
+        return switch (mass.sort()) {
+            case FITMENT, TANK, LIQUID, CARGO -> !(mass.mass().value() <= 0);
             default -> false;
         };
     }
 
-    private static boolean behindRearAxle(PointMass each, Plan plan) {
-        return each.at().x().minus(plan.wheelbase()).value() > 0;
+    private static boolean behindRearAxle(PointMass mass, Plan plan) {
+        return mass.at().x().minus(plan.wheelbase()).value() > 0;
     }
 
     private static Measure residual(String axle, Figure residual, Figure reading, Figure parts) {

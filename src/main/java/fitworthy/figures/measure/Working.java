@@ -29,7 +29,7 @@ public interface Working {
         @Override
         public List<String> lines() {
             return List.of(inputs.stream()
-                    .map(each -> ", " + each.name() + " = " + each.shown())
+                    .map(input -> ", " + input.name() + " = " + input.shown())
                     .collect(Collectors.joining("", text, "")));
         }
     }
@@ -41,7 +41,7 @@ public interface Working {
             return parts.isEmpty()
                     ? List.of()
                     : List.of(parts.stream()
-                            .map(each -> each.shown() + " (" + each.name() + ")")
+                            .map(part -> part.shown() + " (" + part.name() + ")")
                             .collect(Collectors.joining(" + ", result + " = ", "")));
         }
     }

@@ -2,7 +2,7 @@ package fitworthy.figures.mirrors;
 
 import fitworthy.figures.plan.JoinedTopic;
 
-/** Inside and outside mirrors. */
+/** Inside and outside mirrors: what they show, and how they are built. */
 public final class MirrorMeasures extends JoinedTopic {
 
     public MirrorMeasures() {

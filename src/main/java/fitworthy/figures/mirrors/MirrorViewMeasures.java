@@ -152,7 +152,7 @@ final class MirrorViewMeasures implements Topic {
     private static Optional<Past> toSeePast(Details.Body body, Side side, Loading loading) {
         Figure half = body.width().times(0.5);
         Optional<Trailer> trailer =
-                loading.trailer().filter(each -> !each.seenOver().is(YesNo.YES));
+                loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
         if (trailer.isEmpty()) {
             return Optional.of(new Past(
                     half, new Working.Formula("needed = width / 2", List.of(in("width", body.width(), "mm")))));
@@ -326,8 +326,8 @@ final class MirrorViewMeasures implements Topic {
             return;
         }
         Optional<Choice<YesNo>> unknown =
-                hides.stream().filter(each -> !each.known()).findFirst();
-        boolean hidden = hides.stream().anyMatch(each -> each.is(YesNo.YES));
+                hides.stream().filter(answer -> !answer.known()).findFirst();
+        boolean hidden = hides.stream().anyMatch(answer -> answer.is(YesNo.YES));
         measures.add(Measure.of(
                 INNER_VIEW,
                 "inside mirror",

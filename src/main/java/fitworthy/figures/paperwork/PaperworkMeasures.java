@@ -70,8 +70,8 @@ public final class PaperworkMeasures implements Topic {
             measures.add(Measure.of(DELIVERY, "vehicle", papers.delivery(), papers.offer()));
         }
         Set<Alteration> alterations = alterations(plan);
-        alterations.forEach(each -> measures.add(
-                Measure.of(CERTIFICATE, Words.hyphenated(each.name()).replace('-', ' '), priced(papers, each))));
+        alterations.forEach(alteration -> measures.add(
+                Measure.of(CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
         if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
             measures.add(Measure.of(INSPECTION, "vehicle", papers.inspection()));
             measures.add(Measure.of(PLATE, "vehicle", papers.plate()));
@@ -114,18 +114,17 @@ public final class PaperworkMeasures implements Topic {
     /** What is not listed is not in the price; what is listed without a price may or may not be. */
     private static Choice<YesNo> priced(Papers papers, Alteration alteration) {
         List<Certificate> covering = papers.certificates().stream()
-                .filter(each -> each.covers().is(alteration))
+                .filter(certificate -> certificate.covers().is(alteration))
                 .toList();
         if (covering.isEmpty()) {
             return Choice.of(YesNo.NO);
         }
         return covering.stream()
-                .filter(each -> each.price() == null)
+                .filter(certificate -> certificate.price() == null)
                 .findFirst()
-                .map(each -> new Choice<YesNo>(
-                        null,
+                .map(certificate -> Choice.<YesNo>missing(
                         new Missing(
-                                "papers.certificates." + each.name() + ".price",
+                                "papers.certificates." + certificate.name() + ".price",
                                 "the price of the certificate",
                                 "whoever issues it")))
                 .orElse(Choice.of(YesNo.YES));

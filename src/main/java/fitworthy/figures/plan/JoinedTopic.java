@@ -4,7 +4,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import java.util.List;
 
-/** A topic of several groups of questions, of which each knows one thing. */
+/** A topic of several groups of questions. A further question goes into the group that knows the figures for it. */
 public abstract class JoinedTopic implements Topic {
 
     private final List<Topic> groups;

@@ -38,11 +38,11 @@ public final class Plan {
         this.sheet = sheet;
         this.tables = tables;
         this.practice = practice;
-        for (Fitment each : sheet.fitments()) {
-            byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
+        for (Fitment fitment : sheet.fitments()) {
+            byKind.computeIfAbsent(fitment.kind(), kind -> new ArrayList<>()).add(fitment);
             byDetails
-                    .computeIfAbsent(each.details().getClass(), type -> new ArrayList<>())
-                    .add(each.details());
+                    .computeIfAbsent(fitment.details().getClass(), type -> new ArrayList<>())
+                    .add(fitment.details());
         }
         this.wheelbase = details(Details.ChassisExtension.class).stream()
                 .map(Details.ChassisExtension::wheelbaseAdded)

@@ -179,9 +179,9 @@ public final class RadioMeasures implements Topic {
 
     /** The aerial nearest to the radio's frequency first, of several the tallest. */
     private static Comparator<Details.Aerial> fittest(Details.Radio radio) {
-        return Comparator.<Details.Aerial>comparingDouble(each ->
-                        Math.abs(each.frequency().value() - radio.frequency().value()))
-                .thenComparing(each -> each.tip().value(), Comparator.reverseOrder());
+        return Comparator.<Details.Aerial>comparingDouble(aerial ->
+                        Math.abs(aerial.frequency().value() - radio.frequency().value()))
+                .thenComparing(aerial -> aerial.tip().value(), Comparator.reverseOrder());
     }
 
     /** The smaller of what the signal and what the horizon allows, to a vehicle with the same radio and aerial. */

@@ -2,7 +2,7 @@ package fitworthy.figures.tyres;
 
 import fitworthy.figures.plan.JoinedTopic;
 
-/** Tyres and wheels. */
+/** Tyres and wheels: what they are rated for, and what a change of them does. */
 public final class TyreMeasures extends JoinedTopic {
 
     public TyreMeasures() {

@@ -106,10 +106,10 @@ final class TyreRatingMeasures implements Topic {
     }
 
     private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
-        Figure each = load.times(1.0 / wheels(plan, rear));
-        return Measure.of(kind, axle, plan.tables().tyreIndex(each))
+        Figure onOne = load.times(1.0 / wheels(plan, rear));
+        return Measure.of(kind, axle, plan.tables().tyreIndex(onOne))
                 .worked(() -> List.of("from the table of load indices, the first that carries "
-                        + in("load", each, "kg").shown()));
+                        + in("load", onOne, "kg").shown()));
     }
 
     private static Measure symbolNeeded(Plan plan) {

@@ -59,7 +59,7 @@ class LoadingTest {
                         + """
                 cases:
                   - {name: weighed, weighed: {front-axle: 1500 kg +/- 8 kg, rear-axle: 1300 kg +/- 5 kg}}
-                  - {name: empty, cargo: []}
+                  - {name: empty, carrying: []}
                 """);
         AxleLoads weighed = loadings.get(0).axles();
         assertEquals(8, weighed.front().tolerance(), 1e-9);
