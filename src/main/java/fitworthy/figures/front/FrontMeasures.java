@@ -74,7 +74,8 @@ public final class FrontMeasures implements Topic {
                 DRIVING_LAMPS,
                 "driving lamps",
                 plan.sheet().fitments().stream()
-                        .filter(fitment -> fitment.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
+                        .filter(fitment ->
+                                fitment.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
                         .map(fitment -> in(fitment.name(), driving((Lamps) fitment.details()), ""))
                         .toList(),
                 measures);

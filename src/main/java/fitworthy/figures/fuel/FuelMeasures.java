@@ -116,7 +116,8 @@ public final class FuelMeasures implements Topic {
                 .forEach(fitment -> separator(fitment.name(), (Details.FuelSeparator) fitment.details(), measures));
         stages(plan, measures);
         plan.fitments(Fitment.Kind.CRANKCASE_SEPARATOR)
-                .forEach(fitment -> crankcase(fitment.name(), (Details.CrankcaseSeparator) fitment.details(), engine, measures));
+                .forEach(fitment ->
+                        crankcase(fitment.name(), (Details.CrankcaseSeparator) fitment.details(), engine, measures));
     }
 
     @Override

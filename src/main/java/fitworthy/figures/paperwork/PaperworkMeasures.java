@@ -70,8 +70,8 @@ public final class PaperworkMeasures implements Topic {
             measures.add(Measure.of(DELIVERY, "vehicle", papers.delivery(), papers.offer()));
         }
         Set<Alteration> alterations = alterations(plan);
-        alterations.forEach(alteration -> measures.add(
-                Measure.of(CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
+        alterations.forEach(alteration -> measures.add(Measure.of(
+                CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
         if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
             measures.add(Measure.of(INSPECTION, "vehicle", papers.inspection()));
             measures.add(Measure.of(PLATE, "vehicle", papers.plate()));
@@ -122,11 +122,10 @@ public final class PaperworkMeasures implements Topic {
         return covering.stream()
                 .filter(certificate -> certificate.price() == null)
                 .findFirst()
-                .map(certificate -> Choice.<YesNo>missing(
-                        new Missing(
-                                "papers.certificates." + certificate.name() + ".price",
-                                "the price of the certificate",
-                                "whoever issues it")))
+                .map(certificate -> Choice.<YesNo>missing(new Missing(
+                        "papers.certificates." + certificate.name() + ".price",
+                        "the price of the certificate",
+                        "whoever issues it")))
                 .orElse(Choice.of(YesNo.YES));
     }
 

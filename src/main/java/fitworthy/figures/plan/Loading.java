@@ -39,7 +39,9 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
                 .findFirst();
         return weighed.isEmpty()
                 ? loadings
-                : loadings.stream().map(loading -> loading.correctedTo(weighed.get())).toList();
+                : loadings.stream()
+                        .map(loading -> loading.correctedTo(weighed.get()))
+                        .toList();
     }
 
     /** The parts alone, without any weighbridge correction. */

@@ -59,17 +59,17 @@ class LoadingTest {
                         + """
                 cases:
                   - {name: weighed, weighed: {front-axle: 1500 kg +/- 8 kg, rear-axle: 1300 kg +/- 5 kg}}
-                  - {name: empty, carrying: []}
+                  - {name: without, carrying: [Luggage]}
                 """);
         AxleLoads weighed = loadings.get(0).axles();
         assertEquals(8, weighed.front().tolerance(), 1e-9);
         assertEquals(5, weighed.rear().tolerance(), 1e-9);
-        AxleLoads empty = loadings.get(1).axles();
-        assertEquals(10, empty.front().tolerance(), 1e-9);
-        assertEquals(13, empty.rear().tolerance(), 1e-9);
-        assertEquals(Math.sqrt(269), empty.total().tolerance(), 1e-9);
-        assertEquals(1400, empty.front().value(), 1e-9);
-        assertEquals(1200, empty.rear().value(), 1e-9);
+        AxleLoads without = loadings.get(1).axles();
+        assertEquals(10, without.front().tolerance(), 1e-9);
+        assertEquals(13, without.rear().tolerance(), 1e-9);
+        assertEquals(Math.sqrt(269), without.total().tolerance(), 1e-9);
+        assertEquals(1400, without.front().value(), 1e-9);
+        assertEquals(1200, without.rear().value(), 1e-9);
     }
 
     /**
