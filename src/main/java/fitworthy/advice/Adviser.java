@@ -77,12 +77,12 @@ public final class Adviser {
                 .toList();
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
-        RuleSplit split = assessor.inForce().split(loaded);
-        Assessed alike = assessor.assess(split.rest(), split.rest().among(always), List.of());
-        List<Measure> shared = split.over().among(always);
+        RuleSplit split = assessor.inForce().split();
+        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), List.of());
+        List<Measure> shared = split.byLoading().among(always);
         Map<String, List<Object>> facts = new LinkedHashMap<>();
         for (int i = 0; i < loadings.size(); i++) {
-            Assessed own = assessor.assess(split.over(), joined(shared, loaded.get(i)), alike.advised());
+            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike.advised());
             settle(alike, own);
             facts.put(loadings.get(i).loadCase().name(), seen(joined(always, loaded.get(i)), alike, own));
         }

@@ -2,36 +2,32 @@ package fitworthy.book;
 
 import fitworthy.book.Practice.Lookup;
 import fitworthy.figures.Measures;
-import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.rules.RuleReferences;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** What of a book is in force in one region from one day of change to the next. */
 public final class EffectiveRules {
 
     private final Map<String, Lookup> lookups;
     private final List<Practice> practice = new ArrayList<>();
-    private final List<EffectiveRule> rules = new ArrayList<>();
-    /** As asked for last, if it was. */
-    private volatile RuleSplit split;
+    private final RuleSplit split;
 
     EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleReferences> rules, Map<String, Card> cards) {
         this.lookups = lookups;
-        for (Lookup each : lookups.values()) {
-            if (each instanceof Lookup.Found found) {
+        for (Lookup lookup : lookups.values()) {
+            if (lookup instanceof Lookup.Found found) {
                 practice.add(found.practice());
             }
         }
         Map<String, MeasureKind> kinds = Measures.kinds();
-        for (RuleReferences text : rules.values()) {
-            this.rules.add(rule(text, cards.get(text.id()), kinds));
-        }
+        this.split = RuleSplit.of(
+                rules.values().stream()
+                        .map(text -> rule(text, cards.get(text.id()), kinds))
+                        .toList(),
+                kinds);
     }
 
     private EffectiveRule rule(RuleReferences text, Card card, Map<String, MeasureKind> kinds) {
@@ -75,18 +71,8 @@ public final class EffectiveRules {
         return practice;
     }
 
-    /** The rules split by whether they look at measures of the kinds of these, or of any asked for before. */
-    public RuleSplit split(List<List<Measure>> loaded) {
-        RuleSplit last = split;
-        if (last == null || !last.covers(loaded)) {
-            Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
-            if (last != null) {
-                kinds.addAll(last.kinds());
-            }
-            loaded.forEach(measures -> measures.forEach(each -> kinds.add(each.kind())));
-            last = RuleSplit.of(rules, Measures.kinds(), kinds);
-            split = last;
-        }
-        return last;
+    /** The rules, split by whether the loading matters to them. */
+    public RuleSplit split() {
+        return split;
     }
 }

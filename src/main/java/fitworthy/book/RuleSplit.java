@@ -2,6 +2,7 @@ package fitworthy.book;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.MeasureKind.Scope;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -14,11 +15,10 @@ import java.util.Set;
 /**
  * The rules of a book in two sets.
  *
- * @param kinds some kinds of measure
- * @param over the rules that look at measures of these kinds, themselves or through advice that they build on
- * @param rest the others
+ * @param byPlan the rules that look at nothing that the loading changes
+ * @param byLoading those that do, themselves or through advice that they build on
  */
-public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
+public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
 
     /**
      * Some rules.
@@ -61,43 +61,37 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */
         public List<Measure> among(List<Measure> all) {
             List<Measure> among = new ArrayList<>();
-            for (Measure each : all) {
-                if (kinds.contains(each.kind())) {
-                    among.add(each);
+            for (Measure measure : all) {
+                if (kinds.contains(measure.kind())) {
+                    among.add(measure);
                 }
             }
             return among;
         }
     }
 
-    /** Whether all of these measures are of its kinds. */
-    boolean covers(List<List<Measure>> all) {
-        for (List<Measure> measures : all) {
-            for (Measure each : measures) {
-                if (!kinds.contains(each.kind())) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    static RuleSplit of(List<EffectiveRule> rules, Map<String, MeasureKind> byName, Set<MeasureKind> kinds) {
-        Set<String> over = new HashSet<>();
-        for (int before = -1; before < over.size(); ) {
-            before = over.size();
+    static RuleSplit of(List<EffectiveRule> rules, Map<String, MeasureKind> kinds) {
+        Set<String> byLoading = new HashSet<>();
+        for (int before = -1; before < byLoading.size(); ) {
+            before = byLoading.size();
             for (EffectiveRule rule : rules) {
-                if (rule.text().measures().stream().anyMatch(name -> kinds.contains(byName.get(name)))
-                        || rule.text().earlier().stream().anyMatch(over::contains)) {
-                    over.add(rule.id());
+                if (rule.text().measures().stream()
+                                .anyMatch(name -> kinds.get(name).scope() == Scope.LOADING)
+                        || rule.text().earlier().stream().anyMatch(byLoading::contains)) {
+                    byLoading.add(rule.id());
                 }
             }
         }
         return new RuleSplit(
-                kinds,
                 RuleSet.of(
-                        rules.stream().filter(rule -> over.contains(rule.id())).toList(), byName),
+                        rules.stream()
+                                .filter(rule -> !byLoading.contains(rule.id()))
+                                .toList(),
+                        kinds),
                 RuleSet.of(
-                        rules.stream().filter(rule -> !over.contains(rule.id())).toList(), byName));
+                        rules.stream()
+                                .filter(rule -> byLoading.contains(rule.id()))
+                                .toList(),
+                        kinds));
     }
 }

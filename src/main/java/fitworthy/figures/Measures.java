@@ -9,6 +9,7 @@ import fitworthy.figures.intake.IntakeMeasures;
 import fitworthy.figures.mass.MassMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.MeasureKind.Scope;
 import fitworthy.figures.mirrors.MirrorMeasures;
 import fitworthy.figures.order.OrderMeasures;
 import fitworthy.figures.paperwork.PaperworkMeasures;
@@ -21,6 +22,7 @@ import fitworthy.figures.suspension.SuspensionMeasures;
 import fitworthy.figures.towing.TowingMeasures;
 import fitworthy.figures.tyres.TyreMeasures;
 import fitworthy.figures.water.WaterMeasures;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +62,7 @@ public final class Measures {
     public static List<Measure> of(Plan plan) {
         List<Measure> measures = new ArrayList<>();
         TOPICS.forEach(topic -> topic.plan(plan, measures));
+        measures.forEach(measure -> check(measure, Scope.PLAN));
         return measures;
     }
 
@@ -67,6 +70,17 @@ public final class Measures {
     public static List<Measure> of(Loading loading) {
         List<Measure> measures = new ArrayList<>();
         TOPICS.forEach(topic -> topic.loading(loading, measures));
+        measures.forEach(measure -> check(measure, Scope.LOADING));
+        measures.replaceAll(measure -> measure.in(loading.loadCase().name()));
         return measures;
+    }
+
+    /** Which rules have to be run for each load case is read off the declared scope, so it must be the true one. */
+    private static void check(Measure measure, Scope scope) {
+        if (measure.kind().scope() != scope) {
+            throw new IllegalStateException(measure.getName() + " is declared to be of "
+                    + Words.hyphenated(measure.kind().scope().name()) + " scope and made in "
+                    + Words.hyphenated(scope.name()) + " scope");
+        }
     }
 }

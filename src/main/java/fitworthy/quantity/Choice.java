@@ -16,10 +16,21 @@ public record Choice<E extends Enum<E>>(E value, Missing missing) {
         return new Choice<>(value, null);
     }
 
+    /** Yes or no. */
+    public static Choice<YesNo> yesNo(boolean yes) {
+        return of(yes ? YesNo.YES : YesNo.NO);
+    }
+
+    /** An answer that was not given. */
+    public static <E extends Enum<E>> Choice<E> missing(Missing missing) {
+        return new Choice<>(null, missing);
+    }
+
     /** Yes where any of them is, else the first by name that is not known, else no; nothing where there is none. */
     public static Optional<Choice<YesNo>> any(Stream<Choice<YesNo>> answers) {
-        return answers.min(Comparator.comparing((Choice<YesNo> each) -> each.is(YesNo.YES) ? 0 : each.known() ? 2 : 1)
-                .thenComparing(each -> each.known() ? "" : each.missing.path()));
+        return answers.min(
+                Comparator.comparing((Choice<YesNo> answer) -> answer.is(YesNo.YES) ? 0 : answer.known() ? 2 : 1)
+                        .thenComparing(answer -> answer.known() ? "" : answer.missing.path()));
     }
 
     public boolean known() {

@@ -16,7 +16,7 @@ public final class Derived {
      * @return missing what any of the inputs lacks
      */
     public static Figure of(ToDoubleFunction<double[]> formula, Figure... inputs) {
-        Figure known = List.of(inputs).stream().reduce(Figure.ZERO, (all, each) -> all.missingWith(each, each));
+        Figure known = List.of(inputs).stream().reduce(Figure.ZERO, (all, input) -> all.missingWith(input, input));
         if (!known.known()) {
             return known;
         }

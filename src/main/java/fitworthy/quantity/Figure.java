@@ -1,7 +1,11 @@
 package fitworthy.quantity;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -15,7 +19,18 @@ public final class Figure {
 
     public static final Figure ZERO = of(0);
 
-    /** Of ten digits, which is what measures are rounded to, the last. */
+    /** As many as a figure is compared by: the last bit of a binary fraction must not turn a verdict at a limit. */
+    private static final MathContext DIGITS = new MathContext(10);
+
+    private static final double TEN_DIGITS = 1e10;
+    /** Powers of ten that a double holds exactly. */
+    private static final double[] POWERS = IntStream.range(0, 23)
+            .mapToDouble(i -> Double.parseDouble("1e" + i))
+            .toArray();
+    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-6 of a digit. */
+    private static final double NO_TIE = 0.499;
+
+    /** What is less than this share of two figures is no difference between them. */
     private static final double LAST_DIGIT = 1e-10;
 
     private static final double LEAST_SQUARES = 1e-280;
@@ -56,6 +71,52 @@ public final class Figure {
     /** @return the number; not a number where it is not known */
     public double value() {
         return value;
+    }
+
+    /**
+     * A number to the ten digits that figures are compared by, as decimals round it. They are asked only
+     * where the eleventh digit may be a tie: asked for every number they took a warm batch of 976 sheets from 2 s of
+     * processor time to 4 s.
+     */
+    public static double rounded(double number) {
+        // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
+        if (Math.rint(number) == number && Math.abs(number) < TEN_DIGITS) {
+            return number + 0.0;
+        }
+        int decimals = 9 - (int) Math.floor(Math.log10(Math.abs(number)));
+        if (decimals >= 0 && decimals < POWERS.length) {
+            // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
+            double digits = number * POWERS[decimals];
+            double whole = Math.rint(digits);
+            if (Math.abs(digits - whole) < NO_TIE
+                    && Math.abs(digits) >= TEN_DIGITS / 10
+                    && Math.abs(whole) < TEN_DIGITS) {
+                return whole / POWERS[decimals];
+            }
+        }
+        return Double.isFinite(number) ? new BigDecimal(number).round(DIGITS).doubleValue() : number;
+    }
+
+    /** Whether it is more than another in ten digits; not where either is missing, as for all that follow. */
+    public boolean isAbove(Figure other) {
+        return rounded(value) > rounded(other.value);
+    }
+
+    public boolean isBelow(Figure other) {
+        return other.isAbove(this);
+    }
+
+    public boolean isAtMost(Figure other) {
+        return rounded(value) <= rounded(other.value);
+    }
+
+    public boolean isAtLeast(Figure other) {
+        return other.isAtMost(this);
+    }
+
+    /** Whether it is nothing, as a difference is of what agrees in ten digits. */
+    public boolean isZero() {
+        return value == 0;
     }
 
     /** @return the tolerance, 0 where none was given */
@@ -123,7 +184,7 @@ public final class Figure {
         if (known() && other.known()) {
             return result;
         }
-        TreeSet<Missing> both = new TreeSet<>(java.util.Comparator.comparing(Missing::path));
+        TreeSet<Missing> both = new TreeSet<>(Comparator.comparing(Missing::path));
         Stream.concat(missing.stream(), other.missing.stream()).forEach(both::add);
         return missing(List.copyOf(both));
     }

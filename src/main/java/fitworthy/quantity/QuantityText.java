@@ -45,7 +45,7 @@ public final class QuantityText {
         if (text.length() > LONGEST) {
             throw new Unreadable(quoted(text) + " is too long for a quantity");
         }
-        boolean typed = text.chars().allMatch(each -> each >= ' ' && each <= '~');
+        boolean typed = text.chars().allMatch(letter -> letter >= ' ' && letter <= '~');
         Matcher matcher = QUANTITY.matcher((typed
                         ? text
                         : MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-"))

@@ -36,6 +36,36 @@ class FigureTest {
         assertTrue(Figure.of(1 + 1e-9, 0).minus(Figure.of(1, 0)).value() > 0);
     }
 
+    /** 3 in and 76.2 mm again; the tenth digit of either is the tenth part of a micrometre. */
+    @Test
+    void figuresAreComparedInTenDigits() {
+        Figure inches = Figure.of(3 * 0.0254, 0);
+        Figure millimetres = Figure.of(76.2 * 0.001, 0);
+        assertFalse(inches.isBelow(millimetres));
+        assertFalse(millimetres.isAbove(inches));
+        assertTrue(inches.isAtLeast(millimetres));
+        assertTrue(millimetres.isAtMost(inches));
+        Figure more = Figure.of(0.0762 + 1e-11, 0);
+        assertTrue(more.isAbove(inches));
+        assertTrue(inches.isBelow(more));
+        assertFalse(more.isAtMost(inches));
+        assertFalse(inches.isAtLeast(more));
+        assertTrue(inches.minus(millimetres).isZero());
+        assertFalse(more.minus(inches).isZero());
+    }
+
+    @Test
+    void whatIsMissingComparesWithNothing() {
+        Figure missing = Figure.missing(GVM);
+        for (Figure other : List.of(Figure.ZERO, missing)) {
+            assertFalse(missing.isAbove(other) || other.isAbove(missing));
+            assertFalse(missing.isBelow(other) || other.isBelow(missing));
+            assertFalse(missing.isAtMost(other) || other.isAtMost(missing));
+            assertFalse(missing.isAtLeast(other) || other.isAtLeast(missing));
+        }
+        assertFalse(missing.isZero());
+    }
+
     @Test
     void productsAndQuotientsAddRelativeTolerances() {
         is(20, 20 * Math.hypot(0.03, 0.04), Figure.of(10, 0.3).times(Figure.of(2, 0.08)));

@@ -228,7 +228,8 @@ final class SheetDocs {
                 page.append(topic.isEmpty() ? "" : "\n")
                         .append("## ")
                         .append(own)
-                        .append("\n\n| Measure | Unit | What it is | Its own limit |\n| --- | --- | --- | --- |\n");
+                        .append(
+                                "\n\n| Measure | Unit | What it is | Its own limit | Asked of |\n| --- | --- | --- | --- | --- |\n");
                 topic = own;
             }
             page.append("| `")
@@ -239,6 +240,8 @@ final class SheetDocs {
                     .append(kind.meaning())
                     .append(" | ")
                     .append(kind.limitMeaning())
+                    .append(" | ")
+                    .append(kind.scope() == MeasureKind.Scope.LOADING ? "each load case" : "the plan")
                     .append(" |\n");
         }
         return page.toString();

@@ -37,17 +37,22 @@ import java.util.stream.Stream;
 /** What follows only from parts and topics taken together. */
 public final class AcrossMeasures implements Topic {
 
-    private static final MeasureKind OVERLAP =
-            number("across.overlap", "mm", 0, "how deep the spaces of two parts reach into each other");
+    private static final MeasureKind OVERLAP = number(
+                    "across.overlap", "mm", 0, "how deep the spaces of two parts reach into each other")
+            .byLoading();
     private static final MeasureKind TWINS = number("across.twins", "", 0, "parts for one and the same job");
-    private static final MeasureKind FULL_TANKS =
-            rated("across.full-tanks", "kg", 0, "load once every added tank is full", "limit");
-    private static final MeasureKind ADDED_LIQUID = number("across.added-liquid", "kg", 0, "what the added tanks hold");
+    private static final MeasureKind FULL_TANKS = rated(
+                    "across.full-tanks", "kg", 0, "load once every added tank is full", "limit")
+            .byLoading();
+    private static final MeasureKind ADDED_LIQUID =
+            number("across.added-liquid", "kg", 0, "what the added tanks hold").byLoading();
     private static final MeasureKind KIT_USE =
             rated("across.kit-use", "kg", 0, "GVM as made", "what the GCM leaves for the vehicle with this trailer");
-    private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle");
-    private static final MeasureKind BAR_HEAVIEST =
-            number("across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears");
+    private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle")
+            .byLoading();
+    private static final MeasureKind BAR_HEAVIEST = number(
+                    "across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears")
+            .byLoading();
     private static final MeasureKind APPROVALS =
             number("across.approval-parts", "", 0, "kinds of planned part that an engineer may have to certify");
 
@@ -100,9 +105,9 @@ public final class AcrossMeasures implements Topic {
                         .anyMatch(kit -> kit.gvm().known())) {
             Figure gcm = plan.ratings().gcm();
             Figure towed = trailer.get().mass();
-            measures.add(Measure.of(
-                            KIT_USE, "rating kit", "", plan.vehicle().ratings().gvm(), gcm.minus(towed))
-                    .worked("left = GCM - trailer", in("GCM", gcm, "kg"), in("trailer", towed, "kg")));
+            measures.add(
+                    Measure.of(KIT_USE, "rating kit", plan.vehicle().ratings().gvm(), gcm.minus(towed))
+                            .worked("left = GCM - trailer", in("GCM", gcm, "kg"), in("trailer", towed, "kg")));
         }
     }
 
@@ -113,9 +118,9 @@ public final class AcrossMeasures implements Topic {
     private static void twins(Plan plan, List<Measure> measures) {
         Map<String, List<String>> planned = new TreeMap<>();
         plan.sheet().fitments().stream()
-                .filter(each -> ONE_IS_ENOUGH.contains(each.kind()))
-                .forEach(each -> planned.computeIfAbsent(job(each), job -> new ArrayList<>())
-                        .add(each.name()));
+                .filter(part -> ONE_IS_ENOUGH.contains(part.kind()))
+                .forEach(part -> planned.computeIfAbsent(job(part), job -> new ArrayList<>())
+                        .add(part.name()));
         if (plan.vehicle().brakeController().is(YesNo.YES)) {
             planned.computeIfPresent(words(Kind.BRAKE_CONTROLLER), (job, names) -> {
                 names.add("the vehicle's own");
@@ -134,7 +139,7 @@ public final class AcrossMeasures implements Topic {
         }
         boolean single = planned.values().stream().allMatch(names -> names.size() == 1);
         if (single && !planned.isEmpty()) {
-            measures.add(Measure.of(TWINS, "parts", "", Figure.of(1, 0))
+            measures.add(Measure.of(TWINS, "parts", Figure.of(1, 0))
                     .worked(() -> List.of("one each of " + String.join(", ", planned.keySet()))));
         }
         planned.forEach((job, names) -> {
@@ -153,7 +158,7 @@ public final class AcrossMeasures implements Topic {
 
     private static Measure counted(MeasureKind kind, String subject, List<String> names) {
         Figure one = Figure.of(1, 0);
-        return Measure.of(kind, subject, "", Figure.of(names.size(), 0))
+        return Measure.of(kind, subject, Figure.of(names.size(), 0))
                 .worked(new Working.Sum(
                         "count", names.stream().map(name -> in(name, one, "")).toList()));
     }
@@ -171,24 +176,22 @@ public final class AcrossMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        String loadCase = loading.loadCase().name();
         overlaps(loading, measures);
         tanks(loading, added(plan), measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
-                .filter(each -> each.sort() == Sort.FITMENT && each.name().equals(bar.name()))
+                .filter(mass -> mass.sort() == Sort.FITMENT && mass.name().equals(bar.name()))
                 .forEach(mass -> bar(loading, mass, measures)));
     }
 
     private static void bar(Loading loading, PointMass bar, List<Measure> measures) {
         Figure wheelbase = loading.plan().wheelbase();
-        String loadCase = loading.loadCase().name();
         Working.Input mass = in("mass", bar.mass(), "kg");
         Working.Input at = in("at", bar.at().x(), "mm");
-        measures.add(Measure.of(BAR_LOAD, bar.name(), loadCase, bar.onFront(wheelbase))
+        measures.add(Measure.of(BAR_LOAD, bar.name(), bar.onFront(wheelbase))
                 .worked("load = mass x (1 - at / wheelbase)", mass, at, in("wheelbase", wheelbase, "mm")));
         Figure over = loading.axles().front().minus(loading.plan().ratings().frontAxle());
         Figure share = Figure.of(1, 0).minus(bar.at().x().dividedBy(wheelbase));
-        measures.add(Measure.most(BAR_HEAVIEST, bar.name(), loadCase, bar.mass().minus(over.dividedBy(share)))
+        measures.add(Measure.most(BAR_HEAVIEST, bar.name(), bar.mass().minus(over.dividedBy(share)))
                 .worked(
                         "heaviest = mass - over / (1 - at / wheelbase)",
                         mass,
@@ -204,7 +207,7 @@ public final class AcrossMeasures implements Topic {
         static List<Clash> among(List<Fitment> placed) {
             List<Fitment> byFront = placed.stream()
                     .sorted(Comparator.comparing(
-                            each -> Boxes.front(each.space().get())))
+                            part -> Boxes.front(part.space().get())))
                     .toList();
             List<Clash> clashes = new ArrayList<>();
             for (int i = 0; i < byFront.size(); i++) {
@@ -216,7 +219,7 @@ public final class AcrossMeasures implements Topic {
                     Fitment next = byFront.get(j);
                     Figure overlap =
                             Boxes.overlap(first.space().get(), next.space().get());
-                    if (overlap.value() != 0) {
+                    if (!overlap.isZero()) {
                         clashes.add(
                                 first.name().compareTo(next.name()) < 0
                                         ? new Clash(first, next, overlap)
@@ -231,16 +234,15 @@ public final class AcrossMeasures implements Topic {
     }
 
     private static void overlaps(Loading loading, List<Measure> measures) {
-        String loadCase = loading.loadCase().name();
         List<Fitment> placed = loading.plan().sheet().fitments().stream()
-                .filter(each -> each.space().isPresent() && loading.carries(each))
+                .filter(part -> part.space().isPresent() && loading.carries(part))
                 .sorted(Comparator.comparing(Fitment::name))
                 .toList();
         int before = measures.size();
         for (Clash clash : Clash.among(placed)) {
             List<Figure> depths =
                     Boxes.depths(clash.one.space().get(), clash.other.space().get());
-            measures.add(Measure.of(OVERLAP, clash.one.name() + " and " + clash.other.name(), loadCase, clash.overlap)
+            measures.add(Measure.of(OVERLAP, clash.one.name() + " and " + clash.other.name(), clash.overlap)
                     .worked(
                             "depth = min(min(lengthwise, sideways), upright)",
                             in("lengthwise", depths.get(0), "mm"),
@@ -248,7 +250,7 @@ public final class AcrossMeasures implements Topic {
                             in("upright", depths.get(2), "mm")));
         }
         if (placed.size() > 1 && measures.size() == before) {
-            measures.add(Measure.of(OVERLAP, "parts with a given space", loadCase, Figure.of(0, 0))
+            measures.add(Measure.of(OVERLAP, "parts with a given space", Figure.of(0, 0))
                     .worked(() -> List.of("no two reach into each other of "
                             + placed.stream().map(Fitment::name).collect(Collectors.joining(", ")))));
         }
@@ -259,7 +261,6 @@ public final class AcrossMeasures implements Topic {
             return;
         }
         Plan plan = loading.plan();
-        String loadCase = loading.loadCase().name();
         List<Working.Input> held = new ArrayList<>();
         List<PointMass> more = new ArrayList<>();
         for (Tank tank : added) {
@@ -269,45 +270,33 @@ public final class AcrossMeasures implements Topic {
                     tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(), false));
         }
         measures.add(
-                Measure.of(ADDED_LIQUID, "added tanks", loadCase, sum(held)).worked(new Working.Sum("liquid", held)));
+                Measure.of(ADDED_LIQUID, "added tanks", Working.total(held)).worked(new Working.Sum("liquid", held)));
         // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
         if (loading.loadCase().weighed().isEmpty()) {
             Figure wheelbase = plan.wheelbase();
             Vehicle.Ratings ratings = plan.ratings();
             AxleLoads now = loading.axles();
-            full(measures, "vehicle", loadCase, now.total(), ratings.gvm(), more, PointMass::mass);
-            full(
-                    measures,
-                    "front axle",
-                    loadCase,
-                    now.front(),
-                    ratings.frontAxle(),
-                    more,
-                    each -> each.onFront(wheelbase));
-            full(measures, "rear axle", loadCase, now.rear(), ratings.rearAxle(), more, each -> each.mass()
-                    .minus(each.onFront(wheelbase)));
+            full(measures, "vehicle", now.total(), ratings.gvm(), more, PointMass::mass);
+            full(measures, "front axle", now.front(), ratings.frontAxle(), more, mass -> mass.onFront(wheelbase));
+            full(measures, "rear axle", now.rear(), ratings.rearAxle(), more, mass -> mass.mass()
+                    .minus(mass.onFront(wheelbase)));
         }
     }
 
     private static void full(
             List<Measure> measures,
             String subject,
-            String loadCase,
             Figure now,
             Figure limit,
             List<PointMass> more,
             Function<PointMass, Figure> share) {
-        if (!(now.value() > limit.value())) {
+        if (!now.isAbove(limit)) {
             List<Working.Input> parts = Stream.concat(
                             Stream.of(in("as planned", now, "kg")),
-                            more.stream().map(each -> in("filling " + each.name(), share.apply(each), "kg")))
+                            more.stream().map(mass -> in("filling " + mass.name(), share.apply(mass), "kg")))
                     .toList();
-            measures.add(Measure.of(FULL_TANKS, subject, loadCase, sum(parts), limit)
+            measures.add(Measure.of(FULL_TANKS, subject, Working.total(parts), limit)
                     .worked(new Working.Sum("load", parts)));
         }
-    }
-
-    private static Figure sum(List<Working.Input> parts) {
-        return parts.stream().map(Working.Input::figure).reduce(Figure.of(0, 0), Figure::plus);
     }
 }

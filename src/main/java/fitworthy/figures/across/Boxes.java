@@ -48,7 +48,7 @@ public final class Boxes {
     /** Whether one box ends before the other begins along some axis. */
     private static boolean clear(Space one, Space other) {
         for (Function<Point, Figure> axis : AXES) {
-            if (high(one, axis).value() < low(other, axis).value()) {
+            if (high(one, axis).isBelow(low(other, axis))) {
                 return true;
             }
         }
@@ -57,8 +57,8 @@ public final class Boxes {
 
     private static boolean holds(Space outer, Space inner) {
         return AXES.stream()
-                .allMatch(axis -> low(outer, axis).minus(low(inner, axis)).value() <= 0
-                        && high(inner, axis).minus(high(outer, axis)).value() <= 0);
+                .allMatch(axis -> low(outer, axis).isAtMost(low(inner, axis))
+                        && high(inner, axis).isAtMost(high(outer, axis)));
     }
 
     private static Figure low(Space space, Function<Point, Figure> axis) {

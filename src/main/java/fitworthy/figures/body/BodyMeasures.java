@@ -37,20 +37,26 @@ import java.util.function.Function;
 /** What chassis, tray and canopy do to the vehicle's rear, and what is kept in them; mass is a matter of the axles. */
 public final class BodyMeasures implements Topic {
 
-    private static final MeasureKind OVERHANG =
-            number("body.overhang", "%", 1, "rear overhang as a share of the wheelbase");
-    private static final MeasureKind OVERHANG_LONGEST =
-            number("body.overhang-longest", "mm", 0, "longest rear overhang for the wheelbase");
-    private static final MeasureKind OVERHANG_GROWN =
-            rated("body.overhang-grown", "mm", 0, "rear overhang", "rear overhang as made");
+    private static final MeasureKind OVERHANG = number(
+                    "body.overhang", "%", 1, "rear overhang as a share of the wheelbase")
+            .byLoading();
+    private static final MeasureKind OVERHANG_LONGEST = number(
+                    "body.overhang-longest", "mm", 0, "longest rear overhang for the wheelbase")
+            .byLoading();
+    private static final MeasureKind OVERHANG_GROWN = rated(
+                    "body.overhang-grown", "mm", 0, "rear overhang", "rear overhang as made")
+            .byLoading();
     private static final MeasureKind CHASSIS_APPROVED =
             word("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
-    private static final MeasureKind LAMPS = word("body.lamps", "what is seen of the rear lamps");
-    private static final MeasureKind PLATE = word("body.plate", "what is seen of the number plate");
-    private static final MeasureKind HIGH_STOP_LAMP =
-            word("body.high-stop-lamp", "what is seen of the high-mounted stop lamp");
+    private static final MeasureKind LAMPS =
+            word("body.lamps", "what is seen of the rear lamps").byLoading();
+    private static final MeasureKind PLATE =
+            word("body.plate", "what is seen of the number plate").byLoading();
+    private static final MeasureKind HIGH_STOP_LAMP = word(
+                    "body.high-stop-lamp", "what is seen of the high-mounted stop lamp")
+            .byLoading();
     private static final MeasureKind HOLD_DOWN =
             number("body.hold-down", "", 2, "working load of its hold-downs over the weight they hold");
     private static final MeasureKind HOLD_DOWN_NEEDED =
@@ -79,8 +85,9 @@ public final class BodyMeasures implements Topic {
             word("body.firearms-locked", "whether firearms travel in a locked container fixed to the vehicle");
     private static final MeasureKind AMMUNITION =
             word("body.ammunition-apart", "whether ammunition has a locked place of its own");
-    private static final MeasureKind DOOR =
-            rated("body.door", "mm", 0, "reach of what opens to the rear", "gap to the trailer");
+    private static final MeasureKind DOOR = rated(
+                    "body.door", "mm", 0, "reach of what opens to the rear", "gap to the trailer")
+            .byLoading();
     private static final MeasureKind SEATS = word("body.seats-changed", "whether seats are changed for good");
 
     @Override
@@ -117,7 +124,7 @@ public final class BodyMeasures implements Topic {
         for (Fitment fitment : plan.sheet().fitments()) {
             String name = fitment.name();
             if (fitment.details() instanceof ChassisExtension extension) {
-                measures.add(Measure.of(CHASSIS_APPROVED, name, "", extension.approved()));
+                measures.add(Measure.of(CHASSIS_APPROVED, name, extension.approved()));
             } else if (fitment.details() instanceof Body body) {
                 body(plan, fitment, body, measures);
             } else if (fitment.details() instanceof GasBottle bottle) {
@@ -125,50 +132,49 @@ public final class BodyMeasures implements Topic {
             } else if (fitment.details() instanceof Battery battery) {
                 battery(name, battery, measures);
             } else if (fitment.details() instanceof FirearmBox box) {
-                measures.add(Measure.of(FIREARMS, name, "", both(box.locks(), box.fixed())));
-                measures.add(Measure.of(AMMUNITION, name, "", box.ammunitionApart()));
+                measures.add(Measure.of(FIREARMS, name, both(box.locks(), box.fixed())));
+                measures.add(Measure.of(AMMUNITION, name, box.ammunitionApart()));
             } else if (fitment.details() instanceof SeatChange change) {
-                measures.add(Measure.of(SEATS, name, "", change.permanent()));
+                measures.add(Measure.of(SEATS, name, change.permanent()));
             }
         }
     }
 
     private static void body(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
         String name = fitment.name();
-        measures.add(
-                Measure.of(BEHIND_AXLE, name, "", LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase()))
-                        .worked(
-                                "part = min(1, max(0, (front + length - wheelbase) / length))",
-                                in("front", body.front(), "mm"),
-                                in("length", body.length(), "mm"),
-                                in("wheelbase", plan.wheelbase(), "mm")));
+        measures.add(Measure.of(BEHIND_AXLE, name, LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase()))
+                .worked(
+                        "part = min(1, max(0, (front + length - wheelbase) / length))",
+                        in("front", body.front(), "mm"),
+                        in("length", body.length(), "mm"),
+                        in("wheelbase", plan.wheelbase(), "mm")));
         if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
-            measures.add(Measure.of(DUST, name, "", body.dustSealed()));
+            measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
         if (fitment.removable().is(YesNo.YES)) {
             Details.HoldDown holdDown = body.holdDown();
             Figure held = holdDown.loaded().most(fitment.mass());
-            measures.add(Measure.of(HOLD_DOWN, name, "", LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
+            measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
                     .worked(
                             "ratio = points x limit / held",
                             in("points", holdDown.points(), ""),
                             in("limit", holdDown.limit(), "kg"),
                             in("held", held, "kg")));
             Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
-            measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, "", least.times(held))
+            measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                     .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
-            measures.add(Measure.of(HOLD_DOWN_POINTS, name, "", holdDown.points()));
+            measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
             Details.Legs legs = body.legs();
             Figure lifted = legs.lifted().or(fitment.mass());
-            measures.add(Measure.of(LEG, name, "", LoadBox.onOneLeg(lifted), legs.limit())
+            measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
                     .worked("load = lifted / 2", in("lifted", lifted, "kg")));
-            measures.add(Measure.of(TIPPING, name, "", LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
+            measures.add(Measure.of(TIPPING, name, LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
                     .worked(
                             "slope = atan(spacing / 2 / height)",
                             in("spacing", legs.spacing(), "mm"),
                             in("height", legs.cogHeight(), "mm")));
             Figure slope = plan.practice(PracticeId.BODY_TIPPING_LEAST);
-            measures.add(Measure.enough(FEET_NEEDED, name, "", LoadBox.feetNeeded(slope, legs.cogHeight()))
+            measures.add(Measure.enough(FEET_NEEDED, name, LoadBox.feetNeeded(slope, legs.cogHeight()))
                     .worked(
                             "spacing = 2 x height x tan(slope)",
                             in("height", legs.cogHeight(), "mm"),
@@ -177,17 +183,17 @@ public final class BodyMeasures implements Topic {
     }
 
     private static void gas(Plan plan, Fitment fitment, GasBottle bottle, List<Measure> measures) {
-        measures.add(Measure.of(GAS_PLACE, fitment.name(), "", bottle.place()));
+        measures.add(Measure.of(GAS_PLACE, fitment.name(), bottle.place()));
         if (!bottle.place().is(GasPlace.OPEN_AIR)) {
-            measures.add(Measure.of(GAS_VENT, fitment.name(), "", bottle.dropVent()));
+            measures.add(Measure.of(GAS_VENT, fitment.name(), bottle.dropVent()));
         }
-        measures.add(Measure.of(GAS_MOUNT, fitment.name(), "", bottle.mount().dividedBy(fitment.mass()))
+        measures.add(Measure.of(GAS_MOUNT, fitment.name(), bottle.mount().dividedBy(fitment.mass()))
                 .worked(
                         "ratio = bracket / bottle",
                         in("bracket", bottle.mount(), "kg"),
                         in("bottle", fitment.mass(), "kg")));
         Figure least = plan.practice(PracticeId.BODY_GAS_MOUNT_LEAST);
-        measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), "", least.times(fitment.mass()))
+        measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), least.times(fitment.mass()))
                 .worked("needed = least x bottle", in("least", least, ""), in("bottle", fitment.mass(), "kg")));
     }
 
@@ -206,7 +212,7 @@ public final class BodyMeasures implements Topic {
                                     battery.voltage(),
                                     battery.capacity(),
                                     battery.chemistry().is(Chemistry.LEAD_ACID));
-            measures.add(Measure.of(BATTERY_VENT, name, "", battery.vents(), needed)
+            measures.add(Measure.of(BATTERY_VENT, name, battery.vents(), needed)
                     .worked(
                             battery.chemistry().is(Chemistry.LEAD_ACID)
                                     ? "needed = 28 x 0.05 x voltage / 2 x 0.02 x capacity"
@@ -224,19 +230,18 @@ public final class BodyMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        String loadCase = loading.loadCase().name();
         boolean bodies = !plan.details(Body.class).isEmpty();
         if (bodies || !plan.details(ChassisExtension.class).isEmpty()) {
             Figure overhang = loading.rearOverhang();
             Working end = rearmost(loading, overhang);
-            measures.add(Measure.of(OVERHANG, "vehicle", loadCase, overhang.dividedBy(plan.wheelbase()))
+            measures.add(Measure.of(OVERHANG, "vehicle", overhang.dividedBy(plan.wheelbase()))
                     .worked(
                             "share = overhang / wheelbase",
                             in("overhang", overhang, "mm"),
                             in("wheelbase", plan.wheelbase(), "mm"))
                     .worked(end));
             Figure most = plan.practice(PracticeId.BODY_OVERHANG_MOST);
-            measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", loadCase, most.times(plan.wheelbase()))
+            measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", most.times(plan.wheelbase()))
                     .worked(
                             "longest = most x wheelbase",
                             in("most", most, "%"),
@@ -244,16 +249,14 @@ public final class BodyMeasures implements Topic {
             measures.add(Measure.of(
                             OVERHANG_GROWN,
                             "vehicle",
-                            loadCase,
                             overhang,
                             plan.vehicle().size().rearOverhang())
                     .worked(end));
         }
         if (bodies) {
-            measures.add(Measure.of(LAMPS, "rear lamps", loadCase, seen(loading, RearEnd::lamps)));
-            measures.add(Measure.of(PLATE, "number plate", loadCase, seen(loading, RearEnd::plate)));
-            measures.add(Measure.of(
-                    HIGH_STOP_LAMP, "high-mounted stop lamp", loadCase, seen(loading, RearEnd::highStopLamp)));
+            measures.add(Measure.of(LAMPS, "rear lamps", seen(loading, RearEnd::lamps)));
+            measures.add(Measure.of(PLATE, "number plate", seen(loading, RearEnd::plate)));
+            measures.add(Measure.of(HIGH_STOP_LAMP, "high-mounted stop lamp", seen(loading, RearEnd::highStopLamp)));
         }
         loading.trailer()
                 .filter(trailer -> !trailer.hitch().is(Trailer.Hitch.FIFTH_WHEEL))
@@ -294,10 +297,10 @@ public final class BodyMeasures implements Topic {
         Plan plan = loading.plan();
         for (Fitment fitment : loading.bodies()) {
             Body body = (Body) fitment.details();
-            if (body.rearSwing().value() != 0) {
+            if (!body.rearSwing().isZero()) {
                 Figure end = LoadBox.overhang(body.front(), body.length(), plan.wheelbase());
                 Figure gap = plan.ballOverhang().plus(trailer.drawbar()).minus(end);
-                measures.add(Measure.of(DOOR, fitment.name(), loading.loadCase().name(), body.rearSwing(), gap)
+                measures.add(Measure.of(DOOR, fitment.name(), body.rearSwing(), gap)
                         .worked(
                                 "gap = ball + drawbar - end",
                                 in("ball", plan.ballOverhang(), "mm"),

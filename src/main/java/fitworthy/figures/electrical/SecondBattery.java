@@ -2,6 +2,7 @@ package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.Working.in;
 
+import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Figure;
@@ -37,31 +38,27 @@ public record SecondBattery(
      * it.
      */
     public static Optional<SecondBattery> of(Loading loading) {
-        List<Battery> batteries = ElectricalMeasures.details(loading, Battery.class);
-        List<Circuit> circuits = ElectricalMeasures.circuits(loading).stream()
-                .filter(each -> !each.battery().is(Circuit.Supply.STARTER))
+        List<Battery> batteries = LoadedCircuits.details(loading, Battery.class);
+        List<Circuit> circuits = LoadedCircuits.circuits(loading).stream()
+                .filter(circuit -> !circuit.battery().is(Circuit.Supply.STARTER))
                 .toList();
         if (!loading.setsOut() || batteries.isEmpty() || circuits.isEmpty()) {
             return Optional.empty();
         }
         Sheet.Trip trip = loading.plan().sheet().trip();
-        List<Input> panels =
-                ElectricalMeasures.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
-        List<Input> chargers = ElectricalMeasures.parts(loading, Details.Charger.class, Details.Charger::output, "A");
+        List<Input> panels = LoadedCircuits.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
+        List<Input> chargers = LoadedCircuits.parts(loading, Details.Charger.class, Details.Charger::output, "A");
         Figure sun = panels.isEmpty()
                 ? Figure.of(0, 0)
                 : BatteryLife.solar(
-                        ElectricalMeasures.sum(panels),
-                        trip.sun(),
-                        batteries.get(0).voltage());
-        Figure driven = chargers.isEmpty()
-                ? Figure.of(0, 0)
-                : ElectricalMeasures.sum(chargers).times(trip.driving());
+                        Working.total(panels), trip.sun(), batteries.get(0).voltage());
+        Figure driven =
+                chargers.isEmpty() ? Figure.of(0, 0) : Working.total(chargers).times(trip.driving());
         return Optional.of(new SecondBattery(
                 batteries,
-                ElectricalMeasures.parts(loading, Battery.class, Battery::capacity, "Ah"),
+                LoadedCircuits.parts(loading, Battery.class, Battery::capacity, "Ah"),
                 circuits.stream()
-                        .map(each -> in(each.name(), daily(each), "Ah"))
+                        .map(circuit -> in(circuit.name(), daily(circuit), "Ah"))
                         .toList(),
                 panels,
                 chargers,
@@ -71,12 +68,12 @@ public record SecondBattery(
 
     /** Charge drawn a day, Ah. */
     public Figure drawn() {
-        return ElectricalMeasures.sum(drains);
+        return Working.total(drains);
     }
 
     /** Ah. */
     public Figure capacity() {
-        return ElectricalMeasures.sum(capacities);
+        return Working.total(capacities);
     }
 
     /** Charge drawn a day from the second battery, Ah; missing where nobody says which battery it hangs on. */

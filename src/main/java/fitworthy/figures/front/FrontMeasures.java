@@ -74,8 +74,9 @@ public final class FrontMeasures implements Topic {
                 DRIVING_LAMPS,
                 "driving lamps",
                 plan.sheet().fitments().stream()
-                        .filter(each -> each.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
-                        .map(each -> in(each.name(), driving((Lamps) each.details()), ""))
+                        .filter(fitment ->
+                                fitment.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
+                        .map(fitment -> in(fitment.name(), driving((Lamps) fitment.details()), ""))
                         .toList(),
                 measures);
         added(GRILLE, "grille", hidden(plan), measures);
@@ -86,21 +87,21 @@ public final class FrontMeasures implements Topic {
         parts.stream()
                 .map(Working.Input::figure)
                 .reduce(Figure::plus)
-                .ifPresent(sum ->
-                        measures.add(Measure.of(kind, subject, "", sum).worked(new Working.Sum("together", parts))));
+                .ifPresent(
+                        sum -> measures.add(Measure.of(kind, subject, sum).worked(new Working.Sum("together", parts))));
     }
 
     private static void bar(Plan plan, String name, Bar bar, List<Measure> measures) {
         if (mayBe(plan.vehicle().airbags(), YesNo.YES)) {
-            measures.add(Measure.of(AIRBAG_STATEMENT, name, "", bar.airbagStatement()));
+            measures.add(Measure.of(AIRBAG_STATEMENT, name, bar.airbagStatement()));
         }
-        measures.add(Measure.of(BAR_MARKED, name, "", bar.marked()));
-        measures.add(Measure.of(SENSORS, name, "", bar.sensors()));
-        measures.add(Measure.of(PLATE, name, "", bar.plateVisible()));
-        measures.add(Measure.of(LAMPS_VISIBLE, name, "", bar.lampsVisible()));
+        measures.add(Measure.of(BAR_MARKED, name, bar.marked()));
+        measures.add(Measure.of(SENSORS, name, bar.sensors()));
+        measures.add(Measure.of(PLATE, name, bar.plateVisible()));
+        measures.add(Measure.of(LAMPS_VISIBLE, name, bar.lampsVisible()));
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
             Figure radius = plan.vehicle().size().wheelCentre();
-            measures.add(Measure.of(APPROACH, name, "", ApproachAngle.of(bar.lowest(), bar.ahead(), radius))
+            measures.add(Measure.of(APPROACH, name, ApproachAngle.of(bar.lowest(), bar.ahead(), radius))
                     .worked(
                             "angle = atan((lowest - centre) / ahead) + asin(centre / sqrt((lowest - centre)^2 + "
                                     + "ahead^2))",
@@ -112,13 +113,13 @@ public final class FrontMeasures implements Topic {
 
     private static void lamps(String name, Lamps lamps, List<Measure> measures) {
         if (mayBe(lamps.place(), LampPlace.ROOF)) {
-            measures.add(Measure.of(ROOF_LAMPS, name, "", placed(lamps)));
+            measures.add(Measure.of(ROOF_LAMPS, name, placed(lamps)));
         }
         if (mayBe(lamps.place(), LampPlace.AHEAD_OF_BAR) || lamps.place().is(LampPlace.ON_TOP_OF_BAR)) {
-            measures.add(Measure.of(BAR_LAMPS, name, "", placed(lamps)));
+            measures.add(Measure.of(BAR_LAMPS, name, placed(lamps)));
         }
-        measures.add(Measure.of(DAZZLE, name, "", lamps.dazzlesDriver()));
-        measures.add(Measure.of(MAIN_BEAM, name, "", lamps.withMainBeam()));
+        measures.add(Measure.of(DAZZLE, name, lamps.dazzlesDriver()));
+        measures.add(Measure.of(MAIN_BEAM, name, lamps.withMainBeam()));
     }
 
     /** How many lamps of the set are driving lamps; missing where its use is. */

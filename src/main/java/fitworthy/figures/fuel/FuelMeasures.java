@@ -28,10 +28,12 @@ import java.util.Optional;
 public final class FuelMeasures implements Topic {
 
     private static final MeasureKind MATCH = word("fuel.match", "whether it holds what the engine burns");
-    private static final MeasureKind LEG =
-            rated("fuel.leg", "km", 0, "longest way between two fuel stops", "range in this loading");
-    private static final MeasureKind NEEDED =
-            number("fuel.needed", "L", 0, "fuel for the longest way between two stops");
+    private static final MeasureKind LEG = rated(
+                    "fuel.leg", "km", 0, "longest way between two fuel stops", "range in this loading")
+            .byLoading();
+    private static final MeasureKind NEEDED = number(
+                    "fuel.needed", "L", 0, "fuel for the longest way between two stops")
+            .byLoading();
     private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
     private static final MeasureKind SEPARATOR =
             word("fuel.separator", "whether a separator takes water out of the fuel");
@@ -100,21 +102,22 @@ public final class FuelMeasures implements Topic {
         Vehicle.Engine engine = plan.vehicle().engine();
         for (Tank tank : plan.sheet().tanks()) {
             if (isFuel(tank) && !tank.builtIn().feedsEngine().is(YesNo.NO)) {
-                measures.add(Measure.of(MATCH, tank.name(), "", match(engine, tank)));
+                measures.add(Measure.of(MATCH, tank.name(), match(engine, tank)));
                 if (tank.stock().is(YesNo.NO)) {
                     addedTank(tank, measures);
                 }
             }
         }
         if (!engine.fuel().is(Vehicle.Fuel.PETROL)) {
-            measures.add(Measure.of(WAY, "trip", "", plan.sheet().trip().longestLeg()));
-            measures.add(Measure.of(SEPARATOR, "trip", "", separator(plan)));
+            measures.add(Measure.of(WAY, "trip", plan.sheet().trip().longestLeg()));
+            measures.add(Measure.of(SEPARATOR, "trip", separator(plan)));
         }
         plan.fitments(Fitment.Kind.FUEL_SEPARATOR)
-                .forEach(each -> separator(each.name(), (Details.FuelSeparator) each.details(), measures));
+                .forEach(fitment -> separator(fitment.name(), (Details.FuelSeparator) fitment.details(), measures));
         stages(plan, measures);
         plan.fitments(Fitment.Kind.CRANKCASE_SEPARATOR)
-                .forEach(each -> crankcase(each.name(), (Details.CrankcaseSeparator) each.details(), engine, measures));
+                .forEach(fitment ->
+                        crankcase(fitment.name(), (Details.CrankcaseSeparator) fitment.details(), engine, measures));
     }
 
     @Override
@@ -136,7 +139,6 @@ public final class FuelMeasures implements Topic {
         measures.add(Measure.of(
                         LEG,
                         "fuel aboard",
-                        loading.loadCase().name(),
                         loading.plan().sheet().trip().longestLeg(),
                         FuelRange.metres(litres, consumption))
                 .worked(
@@ -145,12 +147,11 @@ public final class FuelMeasures implements Topic {
                         in("consumption", consumption, "L/100km"))
                 .worked(loading.aboard("fuel", tanks)));
         Figure leg = loading.plan().sheet().trip().longestLeg();
-        measures.add(
-                Measure.enough(NEEDED, "fuel aboard", loading.loadCase().name(), FuelRange.litres(leg, consumption))
-                        .worked(
-                                "needed = way x consumption / 100",
-                                in("way", leg, "km"),
-                                in("consumption", consumption, "L/100km")));
+        measures.add(Measure.enough(NEEDED, "fuel aboard", FuelRange.litres(leg, consumption))
+                .worked(
+                        "needed = way x consumption / 100",
+                        in("way", leg, "km"),
+                        in("consumption", consumption, "L/100km")));
     }
 
     /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
@@ -171,7 +172,7 @@ public final class FuelMeasures implements Topic {
     /** A planned tank of another fuel may be meant for a stove: that is asked before it is called a mistake. */
     private static Choice<YesNo> match(Vehicle.Engine engine, Tank tank) {
         if (!engine.fuel().known()) {
-            return new Choice<>(null, engine.fuel().missing());
+            return Choice.missing(engine.fuel().missing());
         }
         if (holds(tank, engine.fuel().value())) {
             return Choice.of(YesNo.YES);
@@ -183,15 +184,15 @@ public final class FuelMeasures implements Topic {
 
     private static void addedTank(Tank tank, List<Measure> measures) {
         Tank.BuiltIn builtIn = tank.builtIn();
-        measures.add(Measure.of(BREATHER, tank.name(), "", builtIn.breather()));
-        measures.add(Measure.of(FILLER, tank.name(), "", builtIn.filler()));
-        measures.add(Measure.of(EARTHED, tank.name(), "", builtIn.earthed()));
-        measures.add(Measure.of(EXHAUST_GAP, tank.name(), "", builtIn.exhaustGap()));
-        measures.add(Measure.of(SHIELDED, tank.name(), "", builtIn.shielded()));
+        measures.add(Measure.of(BREATHER, tank.name(), builtIn.breather()));
+        measures.add(Measure.of(FILLER, tank.name(), builtIn.filler()));
+        measures.add(Measure.of(EARTHED, tank.name(), builtIn.earthed()));
+        measures.add(Measure.of(EXHAUST_GAP, tank.name(), builtIn.exhaustGap()));
+        measures.add(Measure.of(SHIELDED, tank.name(), builtIn.shielded()));
         Figure unapproved = !builtIn.approved().known()
                 ? Figure.missing(builtIn.approved().missing())
                 : builtIn.approved().is(YesNo.YES) ? Figure.of(0, 0) : tank.capacity();
-        measures.add(Measure.of(UNAPPROVED, tank.name(), "", unapproved));
+        measures.add(Measure.of(UNAPPROVED, tank.name(), unapproved));
     }
 
     private static Choice<YesNo> separator(Plan plan) {
@@ -201,37 +202,37 @@ public final class FuelMeasures implements Topic {
         }
         return engine.fuel().known()
                 ? engine.waterSeparator()
-                : new Choice<>(null, engine.fuel().missing());
+                : Choice.missing(engine.fuel().missing());
     }
 
     private static void separator(String name, Details.FuelSeparator separator, List<Measure> measures) {
-        measures.add(Measure.of(SIDE, name, "", side(separator)));
-        measures.add(Measure.of(ALARM, name, "", separator.alarm()));
+        measures.add(Measure.of(SIDE, name, side(separator)));
+        measures.add(Measure.of(ALARM, name, separator.alarm()));
         if (!separator.alarm().is(YesNo.NO)) {
-            measures.add(Measure.of(ALARM_NOTICED, name, "", noticed(separator)));
+            measures.add(Measure.of(ALARM_NOTICED, name, noticed(separator)));
         }
-        measures.add(Measure.of(DRAIN, name, "", separator.drainReachable()));
-        measures.add(Measure.of(EXHAUST_GAP, name, "", separator.exhaustGap()));
-        measures.add(Measure.of(SHIELDED, name, "", separator.shielded()));
+        measures.add(Measure.of(DRAIN, name, separator.drainReachable()));
+        measures.add(Measure.of(EXHAUST_GAP, name, separator.exhaustGap()));
+        measures.add(Measure.of(SHIELDED, name, separator.shielded()));
     }
 
     private static Choice<Side> side(Details.FuelSeparator separator) {
         if (!separator.place().known()) {
-            return new Choice<>(null, separator.place().missing());
+            return Choice.missing(separator.place().missing());
         }
         if (separator.place().is(Details.FuelPlace.BEFORE_PUMP)) {
             return Choice.of(Side.SUCTION);
         }
         Choice<YesNo> proven = separator.fineDroplets();
         return !proven.known()
-                ? new Choice<>(null, proven.missing())
+                ? Choice.missing(proven.missing())
                 : Choice.of(proven.is(YesNo.YES) ? Side.PRESSURE_PROVEN : Side.PRESSURE);
     }
 
     private static Choice<Noticed> noticed(Details.FuelSeparator separator) {
-        for (Choice<YesNo> each : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
-            if (!each.known()) {
-                return new Choice<>(null, each.missing());
+        for (Choice<YesNo> warning : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
+            if (!warning.known()) {
+                return Choice.missing(warning.missing());
             }
         }
         boolean seen = separator.lamp().is(YesNo.YES);
@@ -262,23 +263,22 @@ public final class FuelMeasures implements Topic {
                 .map(Stage::of)
                 .flatMap(Optional::stream)
                 .toList();
-        planned.forEach(each -> measures.add(Measure.of(FLOW, each.name(), "", each.ratedFlow(), engine.pumpFlow())));
+        planned.forEach(stage -> measures.add(Measure.of(FLOW, stage.name(), stage.ratedFlow(), engine.pumpFlow())));
         if (planned.isEmpty()) {
             return;
         }
         Figure orders = planned.stream().map(Stage::order).reduce(Figure::most).orElseThrow();
         if (planned.size() > 1 && !orders.known()) {
-            measures.add(Measure.of(STAGE, "fuel elements", "", orders, engine.filterRating()));
+            measures.add(Measure.of(STAGE, "fuel elements", orders, engine.filterRating()));
             return;
         }
         List<Stage> line = new ArrayList<>(planned);
-        line.sort(Comparator.comparingDouble(each -> each.order().value()));
+        line.sort(Comparator.comparingDouble(stage -> stage.order().value()));
         line.add(new Stage("the engine's own filter", engine.filterRating(), null, null));
         for (int i = 1; i < line.size(); i++) {
             measures.add(Measure.of(
                     STAGE,
                     line.get(i - 1).name() + " ahead of " + line.get(i).name(),
-                    "",
                     line.get(i - 1).rating(),
                     line.get(i).rating()));
         }
@@ -286,9 +286,9 @@ public final class FuelMeasures implements Topic {
 
     private static void crankcase(
             String name, Details.CrankcaseSeparator separator, Vehicle.Engine engine, List<Measure> measures) {
-        measures.add(Measure.of(RELIEF, name, "", separator.relief()));
-        measures.add(Measure.of(OIL, name, "", separator.oil()));
-        measures.add(Measure.of(GAS, name, "", separator.gas()));
-        measures.add(Measure.of(BLOW_BY, name, "", separator.ratedFlow(), engine.blowBy()));
+        measures.add(Measure.of(RELIEF, name, separator.relief()));
+        measures.add(Measure.of(OIL, name, separator.oil()));
+        measures.add(Measure.of(GAS, name, separator.gas()));
+        measures.add(Measure.of(BLOW_BY, name, separator.ratedFlow(), engine.blowBy()));
     }
 }

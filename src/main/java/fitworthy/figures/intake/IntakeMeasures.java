@@ -98,11 +98,10 @@ public final class IntakeMeasures implements Topic {
             velocity(plan, airbox.name() + " inlet", airbox.details().inletBore(), measures);
         }
         if (dusty) {
-            measures.add(Measure.of(PRE_CLEANER, "air intake", "", preCleaner(plan)));
+            measures.add(Measure.of(PRE_CLEANER, "air intake", preCleaner(plan)));
             measures.add(Measure.of(
                     DUST_RUN,
                     airbox.name(),
-                    "",
                     plan.sheet().trip().dustDistance(),
                     airbox.details().serviceDistance()));
         }
@@ -129,29 +128,29 @@ public final class IntakeMeasures implements Topic {
     }
 
     private static void airbox(Plan plan, Airbox airbox, List<Measure> measures) {
-        measures.add(Measure.of(LID, airbox.name(), "", airbox.details().lidSealed()));
-        measures.add(Measure.of(KNOWN_LEAK, airbox.name(), "", airbox.details().knownDustLeak()));
-        measures.add(Measure.of(DRAIN, airbox.name(), "", airbox.details().drain()));
-        measures.add(Measure.of(DUST, "trip", "", plan.sheet().trip().dust()));
+        measures.add(Measure.of(LID, airbox.name(), airbox.details().lidSealed()));
+        measures.add(Measure.of(KNOWN_LEAK, airbox.name(), airbox.details().knownDustLeak()));
+        measures.add(Measure.of(DRAIN, airbox.name(), airbox.details().drain()));
+        measures.add(Measure.of(DUST, "trip", plan.sheet().trip().dust()));
     }
 
     private static void snorkel(Plan plan, Fitment fitment, Airbox airbox, List<Measure> measures) {
         Details.Snorkel snorkel = (Details.Snorkel) fitment.details();
         for (Details.Joint joint : snorkel.joints()) {
-            measures.add(Measure.of(JOINT, joint.name(), "", joint.sealed()));
+            measures.add(Measure.of(JOINT, joint.name(), joint.sealed()));
         }
         if (snorkel.joints().isEmpty()) {
-            measures.add(Measure.of(JOINT, fitment.name(), "", sealed(fitment)));
+            measures.add(Measure.of(JOINT, fitment.name(), sealed(fitment)));
         }
         Choice<YesNo> sealed = sealed(fitment);
         if (!sealed.is(YesNo.NO)) {
-            measures.add(Measure.of(SNORKEL_END, fitment.name(), "", every(List.of(sealed, airbox.tight()))));
+            measures.add(Measure.of(SNORKEL_END, fitment.name(), every(List.of(sealed, airbox.tight()))));
         }
         Figure inlet = airbox.details().inletBore();
         Figure step = snorkel.bore().minus(inlet);
-        measures.add(Measure.of(BORE, fitment.name(), "", snorkel.bore(), inlet));
+        measures.add(Measure.of(BORE, fitment.name(), snorkel.bore(), inlet));
         if (!step.known() || step.value() >= 0) {
-            measures.add(Measure.of(STEP, fitment.name(), "", step)
+            measures.add(Measure.of(STEP, fitment.name(), step)
                     .worked("step = bore - inlet", in("bore", snorkel.bore(), "mm"), in("inlet", inlet, "mm")));
         }
         velocity(plan, fitment.name(), snorkel.bore(), measures);
@@ -161,27 +160,25 @@ public final class IntakeMeasures implements Topic {
         Vehicle.Intake intake = plan.vehicle().intake();
         boolean snorkel = !plan.fitments(Fitment.Kind.SNORKEL).isEmpty();
         List<Details.BreatherKit> kits = plan.details(Details.BreatherKit.class);
-        measures.add(Measure.of(WATER, "air intake", "", depth, opening(plan, airbox)));
-        measures.add(Measure.of(WATER, "lowest electrical part", "", depth, intake.electrics()));
-        measures.add(Measure.of(MAKER_DEPTH, "vehicle", "", depth, intake.wading()));
-        measures.add(Measure.of(FAN, "fan", "", depth, intake.fan()));
+        measures.add(Measure.of(WATER, "air intake", depth, opening(plan, airbox)));
+        measures.add(Measure.of(WATER, "lowest electrical part", depth, intake.electrics()));
+        measures.add(Measure.of(MAKER_DEPTH, "vehicle", depth, intake.wading()));
+        measures.add(Measure.of(FAN, "fan", depth, intake.fan()));
         measures.add(Measure.of(
                 BREATHERS,
                 "breathers",
-                "",
                 depth,
                 kits.isEmpty() ? intake.breathers() : kits.get(0).height()));
         Figure above = plan.practice(PracticeId.INTAKE_FREEBOARD_LEAST);
-        measures.add(Measure.enough(BREATHERS_NEEDED, "breathers", "", depth.plus(above))
+        measures.add(Measure.enough(BREATHERS_NEEDED, "breathers", depth.plus(above))
                 .worked("height = depth + above", in("depth", depth, "mm"), in("above", above, "mm")));
         if (snorkel) {
-            measures.add(
-                    Measure.of(BREATHERS_RAISED, "breathers", "", Choice.of(kits.isEmpty() ? YesNo.NO : YesNo.YES)));
+            measures.add(Measure.of(BREATHERS_RAISED, "breathers", Choice.of(kits.isEmpty() ? YesNo.NO : YesNo.YES)));
         }
         Choice<Details.Drain> drain = airbox.details().drain();
         if (!drain.known() || drain.is(Details.Drain.OPEN)) {
             Figure height = drain.known() ? airbox.details().drainHeight() : Figure.missing(drain.missing());
-            measures.add(Measure.of(DRAIN_WATER, airbox.name(), "", depth, height));
+            measures.add(Measure.of(DRAIN_WATER, airbox.name(), depth, height));
         }
     }
 
@@ -223,9 +220,9 @@ public final class IntakeMeasures implements Topic {
     /** Yes where all are; one no is enough for no, whatever is not known. */
     private static Choice<YesNo> every(List<Choice<YesNo>> answers) {
         return answers.stream()
-                .filter(each -> each.is(YesNo.NO))
+                .filter(answer -> answer.is(YesNo.NO))
                 .findFirst()
-                .or(() -> answers.stream().filter(each -> !each.known()).findFirst())
+                .or(() -> answers.stream().filter(answer -> !answer.known()).findFirst())
                 .orElse(Choice.of(YesNo.YES));
     }
 
@@ -239,9 +236,9 @@ public final class IntakeMeasures implements Topic {
                 .toList());
         heads.add(Choice.of(YesNo.NO));
         return heads.stream()
-                .filter(each -> each.is(YesNo.YES))
+                .filter(answer -> answer.is(YesNo.YES))
                 .findFirst()
-                .or(() -> heads.stream().filter(each -> !each.known()).findFirst())
+                .or(() -> heads.stream().filter(answer -> !answer.known()).findFirst())
                 .orElse(Choice.of(YesNo.NO));
     }
 
@@ -251,7 +248,7 @@ public final class IntakeMeasures implements Topic {
         Figure drawn =
                 AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(), density);
         Figure velocity = AirFlow.velocity(drawn, bore);
-        measures.add(Measure.of(VELOCITY, subject, "", velocity)
+        measures.add(Measure.of(VELOCITY, subject, velocity)
                 .worked(
                         "velocity = 0.001 x displacement x speed / 60 / 2 x efficiency x density / (pi / 4 x bore^2)",
                         in("displacement", engine.displacement(), "L"),
@@ -264,7 +261,7 @@ public final class IntakeMeasures implements Topic {
                         in("boost", engine.boost(), "kPa"),
                         in("manifold", engine.manifoldTemperature(), "degC")));
         Figure most = plan.practice(PracticeId.INTAKE_VELOCITY_MOST);
-        measures.add(Measure.enough(BORE_NEEDED, subject, "", AirFlow.boreNeeded(drawn, most))
+        measures.add(Measure.enough(BORE_NEEDED, subject, AirFlow.boreNeeded(drawn, most))
                 .worked(
                         "needed = bore x sqrt(velocity / most)",
                         in("bore", bore, "mm"),

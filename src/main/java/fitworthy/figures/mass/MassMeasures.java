@@ -26,26 +26,38 @@ import java.util.List;
 /** Masses, axle loads and the balance of the vehicle. */
 public final class MassMeasures implements Topic {
 
-    public static final MeasureKind LOADED = rated("mass.loaded", "kg", 0, "loaded mass", "GVM");
-    public static final MeasureKind AXLE = rated("mass.axle", "kg", 0, "load on the axle", "axle limit");
-    public static final MeasureKind COMBINED =
-            rated("mass.combined", "kg", 0, "loaded mass of vehicle and trailer together", "GCM");
-    private static final MeasureKind BALL = number("mass.ball", "kg", 0, "load on the tow ball");
-    private static final MeasureKind FRONT_LIFT =
-            number("mass.front-lift", "%", 1, "front axle load lost against the bare vehicle");
-    private static final MeasureKind FRONT_LEAST =
-            number("mass.front-least", "kg", 0, "load that the front axle has to keep");
-    private static final MeasureKind BEHIND_AXLE =
-            number("mass.behind-axle", "kg", 1, "load it lifts off the front axle");
-    private static final MeasureKind BALL_LIFT =
-            number("mass.ball-lift", "kg", 0, "load that the ball lifts off the front axle");
-    private static final MeasureKind SIDE =
-            number("mass.side", "%", 1, "difference between left and right, as a share of the loaded mass");
-    private static final MeasureKind ACROSS =
-            number("mass.across", "kg", 0, "what has to move from above one wheel to above the other side's");
-    public static final MeasureKind ROOF = rated("mass.roof", "kg", 0, "load on the roof", "roof limit");
-    private static final MeasureKind COG_RISE =
-            number("mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle");
+    public static final MeasureKind LOADED =
+            rated("mass.loaded", "kg", 0, "loaded mass", "GVM").byLoading();
+    public static final MeasureKind AXLE =
+            rated("mass.axle", "kg", 0, "load on the axle", "axle limit").byLoading();
+    public static final MeasureKind COMBINED = rated(
+                    "mass.combined", "kg", 0, "loaded mass of vehicle and trailer together", "GCM")
+            .byLoading();
+    private static final MeasureKind BALL =
+            number("mass.ball", "kg", 0, "load on the tow ball").byLoading();
+    private static final MeasureKind FRONT_LIFT = number(
+                    "mass.front-lift", "%", 1, "front axle load lost against the bare vehicle")
+            .byLoading();
+    private static final MeasureKind FRONT_LEAST = number(
+                    "mass.front-least", "kg", 0, "load that the front axle has to keep")
+            .byLoading();
+    private static final MeasureKind BEHIND_AXLE = number(
+                    "mass.behind-axle", "kg", 1, "load it lifts off the front axle")
+            .byLoading();
+    private static final MeasureKind BALL_LIFT = number(
+                    "mass.ball-lift", "kg", 0, "load that the ball lifts off the front axle")
+            .byLoading();
+    private static final MeasureKind SIDE = number(
+                    "mass.side", "%", 1, "difference between left and right, as a share of the loaded mass")
+            .byLoading();
+    private static final MeasureKind ACROSS = number(
+                    "mass.across", "kg", 0, "what has to move from above one wheel to above the other side's")
+            .byLoading();
+    public static final MeasureKind ROOF =
+            rated("mass.roof", "kg", 0, "load on the roof", "roof limit").byLoading();
+    private static final MeasureKind COG_RISE = number(
+                    "mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle")
+            .byLoading();
     private static final MeasureKind RATED_TRAILER =
             rated("mass.rated-trailer", "kg", 0, "heaviest trailer on paper", "what the GCM leaves at full GVM");
     private static final MeasureKind FULL_COMBINED =
@@ -56,8 +68,13 @@ public final class MassMeasures implements Topic {
     private static final MeasureKind RAISED =
             MeasureKind.word("mass.raised", "whether the GVM is raised before or after first registration");
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
-    private static final MeasureKind RESIDUAL =
-            rated("mass.residual", "kg", 0, "difference between weighbridge and summed parts", "their joint tolerance");
+    private static final MeasureKind RESIDUAL = rated(
+                    "mass.residual",
+                    "kg",
+                    0,
+                    "difference between weighbridge and summed parts",
+                    "their joint tolerance")
+            .byLoading();
 
     @Override
     public List<MeasureKind> kinds() {
@@ -92,24 +109,22 @@ public final class MassMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Vehicle.Ratings ratings = plan.ratings();
         Vehicle.Ratings made = plan.vehicle().ratings();
-        measures.add(Measure.of(GVM, "vehicle", "", ratings.gvm()));
+        measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));
         boolean raised = plan.planned(Details.RatingUpgrade.class)
                 .filter(upgrade -> upgrade.gvm().known())
                 .isPresent();
         if (raised) {
             measures.add(Measure.of(
-                    RAISED, "vehicle", "", Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE)));
+                    RAISED, "vehicle", Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE)));
             measures.add(Measure.of(
                             RATED_TRAILER,
                             "vehicle",
-                            "",
                             ratings.towing(),
                             ratings.gcm().minus(ratings.gvm()))
                     .worked("left = GCM - GVM", in("GCM", ratings.gcm(), "kg"), in("GVM", ratings.gvm(), "kg")));
             measures.add(Measure.of(
                             GVM_OVER_AXLES,
                             "vehicle",
-                            "",
                             ratings.gvm(),
                             ratings.frontAxle().plus(ratings.rearAxle()))
                     .worked(
@@ -121,7 +136,6 @@ public final class MassMeasures implements Topic {
                     .ifPresent(trailer -> measures.add(Measure.of(
                                     FULL_COMBINED,
                                     "vehicle and trailer",
-                                    "",
                                     ratings.gvm().plus(trailer.mass()),
                                     ratings.gcm())
                             .worked(
@@ -132,7 +146,7 @@ public final class MassMeasures implements Topic {
         Figure wheelbase = plan.vehicle().size().wheelbase();
         Figure added = plan.wheelbase().minus(wheelbase);
         if (added.value() > 0) {
-            measures.add(Measure.of(WHEELBASE_ADDED, "vehicle", "", added)
+            measures.add(Measure.of(WHEELBASE_ADDED, "vehicle", added)
                     .worked(
                             "added = planned - made",
                             in("planned", plan.wheelbase(), "mm"),
@@ -142,33 +156,29 @@ public final class MassMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        String loadCase = loading.loadCase().name();
         Plan plan = loading.plan();
         Vehicle.Ratings ratings = plan.ratings();
         AxleLoads axles = loading.axles();
         Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
-        measures.add(Measure.of(LOADED, "vehicle", loadCase, axles.total(), ratings.gvm())
+        measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm()).worked(sheet));
+        measures.add(Measure.of(AXLE, "front axle", axles.front(), ratings.frontAxle())
                 .worked(sheet));
-        measures.add(Measure.of(AXLE, "front axle", loadCase, axles.front(), ratings.frontAxle())
-                .worked(sheet));
-        measures.add(Measure.of(AXLE, "rear axle", loadCase, axles.rear(), ratings.rearAxle())
-                .worked(sheet));
+        measures.add(
+                Measure.of(AXLE, "rear axle", axles.rear(), ratings.rearAxle()).worked(sheet));
         Figure bareFront = plan.vehicle().mass().frontAxle();
         measures.add(Measure.of(
                         FRONT_LIFT,
                         "front axle",
-                        loadCase,
                         Figure.of(1, 0).minus(axles.front().dividedBy(bareFront)))
                 .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
         Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
         measures.add(Measure.enough(
                         FRONT_LEAST,
                         "front axle",
-                        loadCase,
                         Figure.of(1, 0).minus(mostLost).times(bareFront))
                 .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
         Figure track = plan.vehicle().size().track();
-        measures.add(Measure.of(SIDE, "vehicle", loadCase, sideShare(axles.cogY(), track))
+        measures.add(Measure.of(SIDE, "vehicle", sideShare(axles.cogY(), track))
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
                 .worked(MassSheet.centre(loading.masses(), "left", Point::y)));
         Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
@@ -176,7 +186,6 @@ public final class MassMeasures implements Topic {
         measures.add(Measure.enough(
                         ACROSS,
                         "vehicle",
-                        loadCase,
                         difference
                                 .minus(mostAside)
                                 .times(axles.total())
@@ -189,39 +198,35 @@ public final class MassMeasures implements Topic {
                         in("loaded", axles.total(), "kg")));
         Figure bareHeight = plan.vehicle().mass().cogHeight();
         measures.add(Measure.of(
-                        COG_RISE,
-                        "vehicle",
-                        loadCase,
-                        axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
+                        COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
                 .worked(MassSheet.centre(loading.masses(), "height", Point::z)));
         loading.masses().stream()
-                .filter(each -> isCarried(each) && behindRearAxle(each, plan))
-                .forEach(each -> measures.add(Measure.of(
+                .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
+                .forEach(mass -> measures.add(Measure.of(
                                 BEHIND_AXLE,
-                                each.name(),
-                                loadCase,
-                                each.onFront(plan.wheelbase()).times(-1))
+                                mass.name(),
+                                mass.onFront(plan.wheelbase()).times(-1))
                         .worked(
                                 "lifted = mass x (at / wheelbase - 1)",
-                                in("mass", each.mass(), "kg"),
-                                in("at", each.at().x(), "mm"),
+                                in("mass", mass.mass(), "kg"),
+                                in("at", mass.at().x(), "mm"),
                                 in("wheelbase", plan.wheelbase(), "mm"))));
         List<PointMass> roof = loading.masses().stream().filter(PointMass::roof).toList();
         roof.stream()
                 .map(PointMass::mass)
                 .reduce(Figure::plus)
-                .ifPresent(load -> measures.add(Measure.of(ROOF, "roof", loadCase, load, ratings.roof())
+                .ifPresent(load -> measures.add(Measure.of(ROOF, "roof", load, ratings.roof())
                         .worked(new Working.Sum(
                                 "load",
                                 roof.stream()
-                                        .map(each -> in(each.name(), each.mass(), "kg"))
+                                        .map(mass -> in(mass.name(), mass.mass(), "kg"))
                                         .toList()))));
         loading.residual().ifPresent(residual -> {
             LoadCase.Weighed reading = loading.loadCase().weighed().orElseThrow();
             AxleLoads parts = loading.parts();
-            measures.add(residual("front axle", loadCase, residual.front(), reading.frontAxle(), parts.front()));
-            measures.add(residual("rear axle", loadCase, residual.rear(), reading.rearAxle(), parts.rear()));
+            measures.add(residual("front axle", residual.front(), reading.frontAxle(), parts.front()));
+            measures.add(residual("rear axle", residual.rear(), reading.rearAxle(), parts.rear()));
         });
         if (loading.towing()) {
             towing(loading, measures);
@@ -229,10 +234,9 @@ public final class MassMeasures implements Topic {
     }
 
     private static void towing(Loading loading, List<Measure> measures) {
-        String loadCase = loading.loadCase().name();
         Plan plan = loading.plan();
         Figure ball = loading.masses().stream()
-                .filter(each -> each.sort() == Sort.BALL)
+                .filter(mass -> mass.sort() == Sort.BALL)
                 .findFirst()
                 .orElseThrow()
                 .mass();
@@ -240,7 +244,6 @@ public final class MassMeasures implements Topic {
         measures.add(Measure.of(
                         COMBINED,
                         "vehicle and trailer",
-                        loadCase,
                         loading.combined(),
                         plan.ratings().gcm())
                 .worked(
@@ -249,12 +252,9 @@ public final class MassMeasures implements Topic {
                         in("ball", ball, "kg"),
                         in("trailer", trailer, "kg"))
                 .worked(MassSheet.axles(loading.masses(), plan.wheelbase())));
-        measures.add(Measure.of(BALL, "tow ball", loadCase, ball));
+        measures.add(Measure.of(BALL, "tow ball", ball));
         measures.add(Measure.of(
-                        BALL_LIFT,
-                        "front axle",
-                        loadCase,
-                        ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))
+                        BALL_LIFT, "front axle", ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))
                 .worked(
                         "lifted = ball x overhang / wheelbase",
                         in("ball", ball, "kg"),
@@ -268,20 +268,20 @@ public final class MassMeasures implements Topic {
         return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
     }
 
-    private static boolean isCarried(PointMass each) {
-        return switch (each.sort()) {
-            case FITMENT, TANK, LIQUID, CARGO -> !(each.mass().value() <= 0);
+    private static boolean isCarried(PointMass mass) {
+        return switch (mass.sort()) {
+            case FITMENT, TANK, LIQUID, CARGO -> !(mass.mass().value() <= 0);
             default -> false;
         };
     }
 
-    private static boolean behindRearAxle(PointMass each, Plan plan) {
-        return each.at().x().minus(plan.wheelbase()).value() > 0;
+    private static boolean behindRearAxle(PointMass mass, Plan plan) {
+        return mass.at().x().minus(plan.wheelbase()).value() > 0;
     }
 
-    private static Measure residual(String axle, String loadCase, Figure residual, Figure reading, Figure parts) {
+    private static Measure residual(String axle, Figure residual, Figure reading, Figure parts) {
         Figure size = residual.known() ? Figure.of(Math.abs(residual.value()), 0) : residual;
-        return Measure.of(RESIDUAL, axle, loadCase, size, tolerance(residual))
+        return Measure.of(RESIDUAL, axle, size, tolerance(residual))
                 .worked("difference = |reading - parts|", in("reading", reading, "kg"), in("parts", parts, "kg"))
                 .worked(
                         "tolerance = sqrt(of reading^2 + of parts^2)",

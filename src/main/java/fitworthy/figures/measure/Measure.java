@@ -4,11 +4,8 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * An answer, or what is missing to give one. Rule files match on its properties: {@code name}, {@code subject},
@@ -16,15 +13,6 @@ import java.util.stream.IntStream;
  * {@code tolerance}.
  */
 public final class Measure {
-
-    private static final MathContext DIGITS = new MathContext(10);
-    private static final double TEN_DIGITS = 1e10;
-    /** Powers of ten that a double holds exactly. */
-    private static final double[] POWERS = IntStream.range(0, 23)
-            .mapToDouble(i -> Double.parseDouble("1e" + i))
-            .toArray();
-    /** So far from a half that the rounding of the product cannot have decided: that is some 1e-6 of a digit. */
-    private static final double NO_TIE = 0.499;
 
     private final MeasureKind kind;
     private final String subject;
@@ -37,31 +25,23 @@ public final class Measure {
     private final List<Missing> missing;
     private final List<Working> workings;
 
-    private Measure(
-            MeasureKind kind,
-            String subject,
-            String loadCase,
-            Figure figure,
-            Figure limit,
-            String word,
-            List<Missing> missing,
-            List<Working> workings) {
+    private Measure(MeasureKind kind, String subject, Figure figure, Figure limit, String word, List<Missing> missing) {
         this.kind = kind;
         this.subject = subject;
-        this.loadCase = loadCase;
+        this.loadCase = "";
         this.figure = figure;
         this.limit = limit;
-        this.value = figure == null ? Double.NaN : rounded(figure.value());
-        this.limitValue = limit == null ? Double.NaN : rounded(limit.value());
+        this.value = figure == null ? Double.NaN : Figure.rounded(figure.value());
+        this.limitValue = limit == null ? Double.NaN : Figure.rounded(limit.value());
         this.word = word;
         this.missing = missing;
-        this.workings = workings;
+        this.workings = List.of();
     }
 
-    private Measure(Measure measure, List<Working> workings) {
+    private Measure(Measure measure, String loadCase, List<Working> workings) {
         this.kind = measure.kind;
         this.subject = measure.subject;
-        this.loadCase = measure.loadCase;
+        this.loadCase = loadCase;
         this.figure = measure.figure;
         this.limit = measure.limit;
         this.value = measure.value;
@@ -71,25 +51,23 @@ public final class Measure {
         this.workings = workings;
     }
 
-    /** A number; {@code loadCase} is empty where it does not depend on the loading. */
-    public static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure) {
+    /** A number. */
+    public static Measure of(MeasureKind kind, String subject, Figure figure) {
         Figure number = number(kind, figure);
-        return new Measure(kind, subject, loadCase, number, null, "", number.missing(), List.of());
+        return new Measure(kind, subject, number, null, "", number.missing());
     }
 
     /** A number and the limit it must not pass. */
-    public static Measure of(MeasureKind kind, String subject, String loadCase, Figure figure, Figure limit) {
+    public static Measure of(MeasureKind kind, String subject, Figure figure, Figure limit) {
         Figure number = number(kind, figure);
         Figure most = number(kind, limit);
         return new Measure(
                 kind,
                 subject,
-                loadCase,
                 number,
                 most,
                 "",
-                number.missingWith(most, number).missing(),
-                List.of());
+                number.missingWith(most, number).missing());
     }
 
     /**
@@ -108,13 +86,13 @@ public final class Measure {
     /**
      * The least number that would pass: rounded up to the digits it is printed with, so that what is printed passes.
      */
-    public static Measure enough(MeasureKind kind, String subject, String loadCase, Figure figure) {
-        return of(kind, subject, loadCase, toPrintedDigit(kind, figure, 1));
+    public static Measure enough(MeasureKind kind, String subject, Figure figure) {
+        return of(kind, subject, toPrintedDigit(kind, figure, 1));
     }
 
     /** The greatest number that would pass, rounded down. */
-    public static Measure most(MeasureKind kind, String subject, String loadCase, Figure figure) {
-        return of(kind, subject, loadCase, toPrintedDigit(kind, figure, -1));
+    public static Measure most(MeasureKind kind, String subject, Figure figure) {
+        return of(kind, subject, toPrintedDigit(kind, figure, -1));
     }
 
     private static Figure toPrintedDigit(MeasureKind kind, Figure figure, int way) {
@@ -122,21 +100,20 @@ public final class Measure {
     }
 
     /** An answer in a word. */
-    public static Measure of(MeasureKind kind, String subject, String loadCase, Choice<?> choice) {
-        return new Measure(
-                kind,
-                subject,
-                loadCase,
-                null,
-                null,
-                choice.known() ? Words.hyphenated(choice.value().name()) : "",
-                choice.known() ? List.of() : List.of(choice.missing()),
-                List.of());
+    public static Measure of(MeasureKind kind, String subject, Choice<?> choice) {
+        return choice.known()
+                ? of(kind, subject, Words.hyphenated(choice.value().name()), List.of())
+                : of(kind, subject, "", List.of(choice.missing()));
     }
 
     /** An answer in a word of a table, or what is missing to look it up. */
-    public static Measure of(MeasureKind kind, String subject, String loadCase, String word, List<Missing> missing) {
-        return new Measure(kind, subject, loadCase, null, null, word, missing, List.of());
+    public static Measure of(MeasureKind kind, String subject, String word, List<Missing> missing) {
+        return new Measure(kind, subject, null, null, word, missing);
+    }
+
+    /** The same measure, as it holds in a load case. */
+    public Measure in(String loadCase) {
+        return new Measure(this, loadCase, workings);
     }
 
     /**
@@ -147,12 +124,9 @@ public final class Measure {
     }
 
     public Measure worked(Working... further) {
-        if (workings.isEmpty()) {
-            return new Measure(this, List.of(further));
-        }
         List<Working> all = new ArrayList<>(workings);
         all.addAll(List.of(further));
-        return new Measure(this, List.copyOf(all));
+        return new Measure(this, loadCase, List.copyOf(all));
     }
 
     public MeasureKind kind() {
@@ -168,6 +142,7 @@ public final class Measure {
         return subject;
     }
 
+    /** The load case it holds in; empty for a measure of the plan. */
     public String getLoadCase() {
         return loadCase;
     }
@@ -204,26 +179,6 @@ public final class Measure {
         return limitValue;
     }
 
-    /** To ten digits, so that the last bit of a binary fraction does not turn a verdict exactly at a limit. */
-    private static double rounded(double value) {
-        // Most figures are whole already; adding zero takes the sign off a zero, as the decimals do.
-        if (Math.rint(value) == value && Math.abs(value) < TEN_DIGITS) {
-            return value + 0.0;
-        }
-        int decimals = 9 - (int) Math.floor(Math.log10(Math.abs(value)));
-        if (decimals >= 0 && decimals < POWERS.length) {
-            // Whole number and power of ten are exact, so that their quotient is the number nearest to the decimals.
-            double digits = value * POWERS[decimals];
-            double whole = Math.rint(digits);
-            if (Math.abs(digits - whole) < NO_TIE
-                    && Math.abs(digits) >= TEN_DIGITS / 10
-                    && Math.abs(whole) < TEN_DIGITS) {
-                return whole / POWERS[decimals];
-            }
-        }
-        return Double.isFinite(value) ? new BigDecimal(value).round(DIGITS).doubleValue() : value;
-    }
-
     /** Limit less value: how much is left; negative by how much it is exceeded. */
     public double getHeadroom() {
         return limitValue - value;
@@ -245,7 +200,7 @@ public final class Measure {
         if (figure == null || !isKnown()) {
             return 0;
         }
-        return rounded(limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance()));
+        return Figure.rounded(limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance()));
     }
 
     @Override

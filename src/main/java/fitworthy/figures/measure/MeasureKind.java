@@ -10,15 +10,36 @@ import fitworthy.quantity.Dimension;
  * @param decimals how many digits after the point are worth printing
  * @param meaning what it is, in words that can stand before a value
  * @param limitMeaning what its own limit is, empty where it has none
+ * @param scope of what it is asked
  */
-public record MeasureKind(String name, String unit, int decimals, String meaning, String limitMeaning) {
+public record MeasureKind(String name, String unit, int decimals, String meaning, String limitMeaning, Scope scope) {
 
-    public static MeasureKind number(String name, String unit, int decimals, String meaning) {
-        return new MeasureKind(name, unit, decimals, meaning, "");
+    /** Of what a question is asked. */
+    public enum Scope {
+        /** Of the plan, however it is loaded. */
+        PLAN,
+        /** Of each load case. */
+        LOADING
     }
 
+    /** A question of the plan that is answered by a number. */
+    public static MeasureKind number(String name, String unit, int decimals, String meaning) {
+        return rated(name, unit, decimals, meaning, "");
+    }
+
+    /** The same, for a number that has a limit of its own. */
     public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning);
+        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.PLAN);
+    }
+
+    /** A question of the plan that is answered by a word: yes, no, or the name of a choice. */
+    public static MeasureKind word(String name, String meaning) {
+        return rated(name, "", 0, meaning, "");
+    }
+
+    /** The same question asked of each load case, because its answer depends on the loading. */
+    public MeasureKind byLoading() {
+        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.LOADING);
     }
 
     /**
@@ -30,10 +51,5 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
         double digit = Dimension.size(unit) * Math.pow(10, -decimals);
         // A millionth of a digit is the binary fraction's, not the figure's.
         return way * digit * Math.ceil(way * value / digit - 1e-6);
-    }
-
-    /** A question answered by a word: yes, no, or the name of a choice. */
-    public static MeasureKind word(String name, String meaning) {
-        return new MeasureKind(name, "", 0, meaning, "");
     }
 }

@@ -29,7 +29,7 @@ public interface Working {
         @Override
         public List<String> lines() {
             return List.of(inputs.stream()
-                    .map(each -> ", " + each.name() + " = " + each.shown())
+                    .map(input -> ", " + input.name() + " = " + input.shown())
                     .collect(Collectors.joining("", text, "")));
         }
     }
@@ -41,7 +41,7 @@ public interface Working {
             return parts.isEmpty()
                     ? List.of()
                     : List.of(parts.stream()
-                            .map(each -> each.shown() + " (" + each.name() + ")")
+                            .map(part -> part.shown() + " (" + part.name() + ")")
                             .collect(Collectors.joining(" + ", result + " = ", "")));
         }
     }
@@ -53,6 +53,11 @@ public interface Working {
                     ? "not known"
                     : Double.isFinite(figure.value()) ? QuantityText.shown(figure.value(), unit) : "without bound";
         }
+    }
+
+    /** The parts added up; nothing where there are none. */
+    static Figure total(List<Input> parts) {
+        return parts.stream().map(Input::figure).reduce(Figure.of(0, 0), Figure::plus);
     }
 
     /** A line of a table: a name in 30 columns and what is told of it in 8 each, shortened and set to the right. */

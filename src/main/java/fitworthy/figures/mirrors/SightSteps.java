@@ -115,6 +115,6 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
     }
 
     private static List<String> lines(Stream<Formula> formulas) {
-        return formulas.flatMap(each -> each.lines().stream()).toList();
+        return formulas.flatMap(formula -> formula.lines().stream()).toList();
     }
 }

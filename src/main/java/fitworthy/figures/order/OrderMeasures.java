@@ -11,7 +11,6 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Job;
 import java.time.LocalDate;
@@ -56,7 +55,7 @@ public final class OrderMeasures implements Topic {
         List<Task> tasks = Task.of(plan);
         if (any(tasks, Job.Kind.CERTIFICATE)
                 && (any(tasks, Fitment.Kind.RATING_UPGRADE) || any(tasks, Fitment.Kind.CHASSIS_EXTENSION))) {
-            measures.add(Measure.of(WEIGHED, "certificate", "", answer(any(tasks, Job.Kind.WEIGHING))));
+            measures.add(Measure.of(WEIGHED, "certificate", Choice.yesNo(any(tasks, Job.Kind.WEIGHING))));
         }
         LocalDate wanted = plan.sheet().readyBy();
         if (wanted != null || tasks.stream().anyMatch(Task::timed)) {
@@ -67,20 +66,19 @@ public final class OrderMeasures implements Topic {
                     .forEach(task -> measures.add(Measure.of(
                                     BOOKED,
                                     task.name(),
-                                    "",
                                     order.firstDay(order.possible(task)),
                                     order.hours(task.work().booked()))
                             .worked(order::table)));
             if (wanted != null
                     || tasks.stream().anyMatch(task -> task.work().days().known())) {
-                measures.add(Measure.of(WAIT, WHOLE, "", days(order.waiting()))
+                measures.add(Measure.of(WAIT, WHOLE, days(order.waiting()))
                         .worked(
                                 "wait = end - begin - work",
                                 in("end", days(order.endInTurn()), "days"),
                                 in("begin", days(order.begin()), "days"),
                                 in("work", days(order.work()), "days"))
                         .worked(order::tableInTurn));
-                measures.add(Measure.of(ONCE, WHOLE, "", order.firstDay(order.startOnce()))
+                measures.add(Measure.of(ONCE, WHOLE, order.firstDay(order.startOnce()))
                         .worked(() -> List.of("as many working days before the last end as all the work takes"))
                         .worked(order::tableInTurn));
             }
@@ -101,21 +99,21 @@ public final class OrderMeasures implements Topic {
     /** A yes for each of these, or one no. */
     private static void questions(MeasureKind kind, List<String> subjects, List<Measure> measures) {
         if (subjects.isEmpty()) {
-            measures.add(Measure.of(kind, WHOLE, "", answer(false)));
+            measures.add(Measure.of(kind, WHOLE, Choice.yesNo(false)));
         }
-        subjects.forEach(subject -> measures.add(Measure.of(kind, subject, "", answer(true))));
+        subjects.forEach(subject -> measures.add(Measure.of(kind, subject, Choice.yesNo(true))));
     }
 
     private static void wanted(LocalDate wanted, WorkOrder order, List<Task> tasks, List<Measure> measures) {
         Figure limit = order.hours(wanted);
         Figure ready = order.lastDay(order.end());
-        measures.add(Measure.of(READY, WHOLE, "", ready, limit).worked(order::table));
-        measures.add(Measure.of(READY_IN_TURN, WHOLE, "", order.lastDay(order.endInTurn()), limit)
+        measures.add(Measure.of(READY, WHOLE, ready, limit).worked(order::table));
+        measures.add(Measure.of(READY_IN_TURN, WHOLE, order.lastDay(order.endInTurn()), limit)
                 .worked(order::tableInTurn));
-        if (ready.value() <= limit.value()) {
+        if (ready.isAtMost(limit)) {
             tasks.stream()
                     .filter(task -> task.lead().value() > 0)
-                    .forEach(task -> measures.add(Measure.of(SLACK, task.name(), "", days(order.slack(task, wanted)))
+                    .forEach(task -> measures.add(Measure.of(SLACK, task.name(), days(order.slack(task, wanted)))
                             .worked(
                                     "slack = wanted - end + latest - arrival",
                                     in("wanted", days(order.workingDays(wanted)), "days"),
@@ -131,9 +129,5 @@ public final class OrderMeasures implements Topic {
 
     private static boolean any(List<Task> tasks, Enum<?> kind) {
         return tasks.stream().anyMatch(task -> task.is(kind));
-    }
-
-    private static Choice<YesNo> answer(boolean yes) {
-        return Choice.of(yes ? YesNo.YES : YesNo.NO);
     }
 }

@@ -32,16 +32,16 @@ record Task(String name, String kind, boolean part, Figure lead, Work work) {
     /** Everything to be done, in the order of the sheet. */
     static List<Task> of(Plan plan) {
         List<Task> tasks = new ArrayList<>();
-        for (Fitment each : plan.sheet().fitments()) {
-            tasks.add(new Task(each.name(), word(each.kind()), true, each.leadTime(), each.work()));
+        for (Fitment fitment : plan.sheet().fitments()) {
+            tasks.add(new Task(fitment.name(), word(fitment.kind()), true, fitment.leadTime(), fitment.work()));
         }
-        for (Tank each : plan.sheet().tanks()) {
-            if (each.stock().is(YesNo.NO)) {
-                tasks.add(new Task(each.name(), Tables.TANK, true, each.leadTime(), each.work()));
+        for (Tank tank : plan.sheet().tanks()) {
+            if (tank.stock().is(YesNo.NO)) {
+                tasks.add(new Task(tank.name(), Tables.TANK, true, tank.leadTime(), tank.work()));
             }
         }
-        for (Job each : plan.sheet().jobs()) {
-            tasks.add(new Task(each.name(), word(each.kind().value()), false, Figure.of(0, 0), each.work()));
+        for (Job job : plan.sheet().jobs()) {
+            tasks.add(new Task(job.name(), word(job.kind().value()), false, Figure.of(0, 0), job.work()));
         }
         return tasks;
     }

@@ -110,7 +110,7 @@ public final class WorkOrder {
 
     /** The same where one job is done after the other. */
     List<String> tableInTurn() {
-        Map<Task, Turn> byTask = turn.stream().collect(Collectors.toMap(Turn::task, each -> each));
+        Map<Task, Turn> byTask = turn.stream().collect(Collectors.toMap(Turn::task, one -> one));
         return table(task -> byTask.get(task).start(), task -> byTask.get(task).end());
     }
 
@@ -154,7 +154,7 @@ public final class WorkOrder {
     /** When the first job begins that brings the vehicle in, which what only has to be aboard does not. */
     Figure begin() {
         return turn.stream()
-                .filter(each -> !(each.task().work().days().value() == 0))
+                .filter(one -> !one.task().work().days().isZero())
                 .findFirst()
                 .map(Turn::start)
                 .orElseGet(this::endInTurn);

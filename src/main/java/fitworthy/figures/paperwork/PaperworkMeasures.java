@@ -64,28 +64,27 @@ public final class PaperworkMeasures implements Topic {
             return;
         }
         Papers papers = plan.sheet().papers();
-        measures.add(Measure.of(INSURER, "insurer", "", papers.insurerTold()));
-        measures.add(Measure.of(WARRANTY, "vehicle", "", papers.warranty()));
+        measures.add(Measure.of(INSURER, "insurer", papers.insurerTold()));
+        measures.add(Measure.of(WARRANTY, "vehicle", papers.warranty()));
         if (!plan.registered()) {
-            measures.add(Measure.of(DELIVERY, "vehicle", "", papers.delivery(), papers.offer()));
+            measures.add(Measure.of(DELIVERY, "vehicle", papers.delivery(), papers.offer()));
         }
         Set<Alteration> alterations = alterations(plan);
-        alterations.forEach(each -> measures.add(
-                Measure.of(CERTIFICATE, Words.hyphenated(each.name()).replace('-', ' '), "", priced(papers, each))));
+        alterations.forEach(alteration -> measures.add(Measure.of(
+                CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
         if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
-            measures.add(Measure.of(INSPECTION, "vehicle", "", papers.inspection()));
-            measures.add(Measure.of(PLATE, "vehicle", "", papers.plate()));
+            measures.add(Measure.of(INSPECTION, "vehicle", papers.inspection()));
+            measures.add(Measure.of(PLATE, "vehicle", papers.plate()));
         }
         for (Fitment fitment : plan.sheet().fitments()) {
             switch (fitment.kind()) {
                 case SPRINGS, BODY_LIFT, TOW_BAR, RATING_UPGRADE ->
-                    measures.add(Measure.of(SUITS, fitment.name(), "", fitment.suits()));
+                    measures.add(Measure.of(SUITS, fitment.name(), fitment.suits()));
                 default -> {}
             }
             if (fitment.details() instanceof RatingUpgrade upgrade
                     && upgrade.gvm().known()) {
-                measures.add(
-                        Measure.of(RATING_STAGE, fitment.name(), "", stage(upgrade.approval(), plan.registered())));
+                measures.add(Measure.of(RATING_STAGE, fitment.name(), stage(upgrade.approval(), plan.registered())));
             }
         }
     }
@@ -115,20 +114,18 @@ public final class PaperworkMeasures implements Topic {
     /** What is not listed is not in the price; what is listed without a price may or may not be. */
     private static Choice<YesNo> priced(Papers papers, Alteration alteration) {
         List<Certificate> covering = papers.certificates().stream()
-                .filter(each -> each.covers().is(alteration))
+                .filter(certificate -> certificate.covers().is(alteration))
                 .toList();
         if (covering.isEmpty()) {
             return Choice.of(YesNo.NO);
         }
         return covering.stream()
-                .filter(each -> each.price() == null)
+                .filter(certificate -> certificate.price() == null)
                 .findFirst()
-                .map(each -> new Choice<YesNo>(
-                        null,
-                        new Missing(
-                                "papers.certificates." + each.name() + ".price",
-                                "the price of the certificate",
-                                "whoever issues it")))
+                .map(certificate -> Choice.<YesNo>missing(new Missing(
+                        "papers.certificates." + certificate.name() + ".price",
+                        "the price of the certificate",
+                        "whoever issues it")))
                 .orElse(Choice.of(YesNo.YES));
     }
 

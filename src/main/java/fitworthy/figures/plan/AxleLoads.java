@@ -29,10 +29,10 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         Figure total = Figure.of(0, 0);
         Figure front = Figure.of(0, 0);
         Figure rear = Figure.of(0, 0);
-        for (PointMass each : masses) {
-            total = total.plus(each.mass());
-            front = front.plus(each.onFront(wheelbase));
-            rear = rear.plus(each.mass().times(each.at().x().dividedBy(wheelbase)));
+        for (PointMass mass : masses) {
+            total = total.plus(mass.mass());
+            front = front.plus(mass.onFront(wheelbase));
+            rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
         }
         return new AxleLoads(
                 front,
@@ -48,18 +48,18 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
      */
     private static Figure centre(List<PointMass> masses, Function<Point, Figure> coordinate, Figure total) {
         Figure moment = Figure.ZERO;
-        for (PointMass each : masses) {
-            moment = moment.plus(each.mass().times(coordinate.apply(each.at())));
+        for (PointMass mass : masses) {
+            moment = moment.plus(mass.mass().times(coordinate.apply(mass.at())));
         }
         if (!moment.known()) {
             return moment;
         }
         double mean = moment.value() / total.value();
         double squares = 0;
-        for (PointMass each : masses) {
-            Figure place = coordinate.apply(each.at());
-            squares += Math.pow((place.value() - mean) * each.mass().tolerance(), 2)
-                    + Math.pow(each.mass().value() * place.tolerance(), 2);
+        for (PointMass mass : masses) {
+            Figure place = coordinate.apply(mass.at());
+            squares += Math.pow((place.value() - mean) * mass.mass().tolerance(), 2)
+                    + Math.pow(mass.mass().value() * place.tolerance(), 2);
         }
         return Figure.of(mean, Math.sqrt(squares) / Math.abs(total.value()));
     }

@@ -35,11 +35,13 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         List<Loading> loadings =
                 plan.cases().stream().map(loadCase -> summed(plan, loadCase)).toList();
         Optional<Loading> weighed = loadings.stream()
-                .filter(each -> each.loadCase.weighed().isPresent())
+                .filter(loading -> loading.loadCase.weighed().isPresent())
                 .findFirst();
         return weighed.isEmpty()
                 ? loadings
-                : loadings.stream().map(each -> each.correctedTo(weighed.get())).toList();
+                : loadings.stream()
+                        .map(loading -> loading.correctedTo(weighed.get()))
+                        .toList();
     }
 
     /** The parts alone, without any weighbridge correction. */
@@ -60,7 +62,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
         return AxleLoads.of(
-                        masses.stream().filter(each -> each.sort() != Sort.BALL).toList(), plan.wheelbase())
+                        masses.stream().filter(mass -> mass.sort() != Sort.BALL).toList(), plan.wheelbase())
                 .total();
     }
 
@@ -153,7 +155,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     public AxleLoads parts() {
         return AxleLoads.of(
                 Masses.of(plan, loadCase).stream()
-                        .filter(each -> each.sort() != Sort.BALL)
+                        .filter(mass -> mass.sort() != Sort.BALL)
                         .toList(),
                 plan.wheelbase());
     }
@@ -168,10 +170,10 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         Set<PointMass> aboard = new HashSet<>(masses);
         Set<PointMass> known = new HashSet<>(weighed.masses);
         List<PointMass> corrected = new ArrayList<>(masses.stream()
-                .map(each -> known.contains(each) ? exact(each) : each)
+                .map(mass -> known.contains(mass) ? exact(mass) : mass)
                 .toList());
         List<PointMass> onlyWeighed = weighed.masses.stream()
-                .filter(each -> !aboard.contains(each) && each.sort() != Sort.BALL)
+                .filter(mass -> !aboard.contains(mass) && mass.sort() != Sort.BALL)
                 .toList();
         AxleLoads differing = AxleLoads.of(onlyWeighed, plan.wheelbase());
         corrected.add(residual("front", residual.front(), reading.frontAxle(), differing.front(), Figure.of(0, 0)));
@@ -196,8 +198,8 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
                 false);
     }
 
-    private static PointMass exact(PointMass each) {
-        Point at = new Point(each.at().x().exact(), each.at().y(), each.at().z());
-        return new PointMass(each.name(), each.sort(), each.mass().exact(), at, each.roof());
+    private static PointMass exact(PointMass mass) {
+        Point at = new Point(mass.at().x().exact(), mass.at().y(), mass.at().z());
+        return new PointMass(mass.name(), mass.sort(), mass.mass().exact(), at, mass.roof());
     }
 }

@@ -39,13 +39,13 @@ public final class MassSheet {
                     .lines());
             lines.add(row("", "mass", "+/-", "at", "front", "rear"));
             lines.add(row("", "kg", "kg", "mm", "kg", "kg"));
-            for (PointMass each : masses) {
-                AxleLoads own = AxleLoads.of(List.of(each), wheelbase);
+            for (PointMass part : masses) {
+                AxleLoads own = AxleLoads.of(List.of(part), wheelbase);
                 lines.add(row(
-                        each.name(),
-                        tenths(each.mass()),
-                        tolerance(each.mass()),
-                        millimetres(each.at().x()),
+                        part.name(),
+                        tenths(part.mass()),
+                        tolerance(part.mass()),
+                        millimetres(part.at().x()),
                         tenths(own.front()),
                         tenths(own.rear())));
             }
@@ -62,11 +62,11 @@ public final class MassSheet {
             Figure mass = Figure.ZERO;
             Figure moment = Figure.ZERO;
             List<String> rows = new ArrayList<>();
-            for (PointMass each : masses) {
-                Figure own = each.mass().times(coordinate.apply(each.at()));
-                mass = mass.plus(each.mass());
+            for (PointMass part : masses) {
+                Figure own = part.mass().times(coordinate.apply(part.at()));
+                mass = mass.plus(part.mass());
                 moment = moment.plus(own);
-                rows.add(row(each.name(), tenths(each.mass()), millimetres(coordinate.apply(each.at())), tenths(own)));
+                rows.add(row(part.name(), tenths(part.mass()), millimetres(coordinate.apply(part.at())), tenths(own)));
             }
             List<String> lines = new ArrayList<>();
             lines.add(result + " = 1000 x moment / mass, of the sums of moment = mass x at / 1000");

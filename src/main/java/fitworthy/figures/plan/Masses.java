@@ -162,7 +162,7 @@ public final class Masses {
                 Choice.of(YesNo.NO),
                 Optional.empty());
         return of(plan, bare).stream()
-                .filter(each -> switch (each.sort()) {
+                .filter(mass -> switch (mass.sort()) {
                     case FITMENT, REMOVED, TANK -> true;
                     default -> false;
                 })

@@ -38,11 +38,11 @@ public final class Plan {
         this.sheet = sheet;
         this.tables = tables;
         this.practice = practice;
-        for (Fitment each : sheet.fitments()) {
-            byKind.computeIfAbsent(each.kind(), kind -> new ArrayList<>()).add(each);
+        for (Fitment fitment : sheet.fitments()) {
+            byKind.computeIfAbsent(fitment.kind(), kind -> new ArrayList<>()).add(fitment);
             byDetails
-                    .computeIfAbsent(each.details().getClass(), type -> new ArrayList<>())
-                    .add(each.details());
+                    .computeIfAbsent(fitment.details().getClass(), type -> new ArrayList<>())
+                    .add(fitment.details());
         }
         this.wheelbase = details(Details.ChassisExtension.class).stream()
                 .map(Details.ChassisExtension::wheelbaseAdded)
@@ -174,7 +174,7 @@ public final class Plan {
                 Optional.empty(),
                 List.of(),
                 Map.of(),
-                Choice.of(sheet.trailer().isPresent() ? YesNo.YES : YesNo.NO),
+                Choice.yesNo(sheet.trailer().isPresent()),
                 Choice.of(YesNo.YES),
                 Optional.empty()));
     }

@@ -45,7 +45,7 @@ public record Tables(
         return !load.known()
                 ? load
                 : loadIndexKg.entrySet().stream()
-                        .filter(row -> row.getValue() >= load.value())
+                        .filter(row -> load.isAtMost(Figure.of(row.getValue())))
                         .map(Map.Entry::getKey)
                         .min(Integer::compare)
                         .map(index -> Figure.of(index, 0))
@@ -62,9 +62,9 @@ public record Tables(
     }
 
     /** The slowest symbol in the table of a tyre made for a speed in m/s; nothing where the table ends below it. */
-    public Optional<String> tyreSymbol(double speed) {
+    public Optional<String> tyreSymbol(Figure speed) {
         return speedSymbolMetresPerSecond.entrySet().stream()
-                .filter(row -> row.getValue() >= speed)
+                .filter(row -> speed.isAtMost(Figure.of(row.getValue())))
                 .min(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey);
     }
@@ -94,7 +94,7 @@ public record Tables(
             return current.missingWith(place, current);
         }
         return cableAmperes.entrySet().stream()
-                .filter(row -> row.getValue() * place.value() >= current.value())
+                .filter(row -> current.isAtMost(place.times(row.getValue())))
                 .findFirst()
                 .map(row -> Figure.of(row.getKey(), 0))
                 .orElseGet(() -> Figure.missing(notInTable("a cable for such a current")));

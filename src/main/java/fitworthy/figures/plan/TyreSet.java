@@ -73,6 +73,11 @@ public record TyreSet(Vehicle.Tyres tyres, String path) {
                 .orElse(List.of());
     }
 
+    /** What the speed of its symbol is read from. */
+    public Working symbol() {
+        return () -> List.of("from the table of speed symbols, symbol = " + tyres.speedSymbol());
+    }
+
     /** That the sheet does not give one of its fields. */
     public Missing missing(String field) {
         return RecordSchema.of(Vehicle.Tyres.class).missing(path, field);

@@ -84,15 +84,11 @@ public final class RadioMeasures implements Topic {
         List<Figure> gains = aerials.stream().map(Details.Aerial::gain).toList();
         if (trip.terrain().is(Terrain.HILLS)) {
             measures.add(Measure.of(
-                    GAIN_HILLS,
-                    "aerials",
-                    "",
-                    gains.stream().reduce(Figure::least).orElseThrow()));
+                    GAIN_HILLS, "aerials", gains.stream().reduce(Figure::least).orElseThrow()));
         } else if (trip.terrain().is(Terrain.OPEN) || !trip.terrain().known()) {
             measures.add(Measure.of(
                     GAIN_OPEN,
                     "aerials",
-                    "",
                     trip.terrain().known()
                             ? gains.stream().reduce(Figure::most).orElseThrow()
                             : Figure.missing(trip.terrain().missing())));
@@ -101,21 +97,21 @@ public final class RadioMeasures implements Topic {
 
     private static void aerial(Plan plan, Fitment fitment, List<Measure> measures) {
         Details.Aerial aerial = (Details.Aerial) fitment.details();
-        measures.add(Measure.of(NEEDS_PLANE, fitment.name(), "", aerial.needsGroundPlane()));
+        measures.add(Measure.of(NEEDS_PLANE, fitment.name(), aerial.needsGroundPlane()));
         if (!aerial.needsGroundPlane().is(YesNo.NO)) {
-            measures.add(Measure.of(ON_METAL, fitment.name(), "", aerial.onMetal()));
+            measures.add(Measure.of(ON_METAL, fitment.name(), aerial.onMetal()));
         }
         Point eye = plan.vehicle().view().eye();
         Figure least = plan.practice(PracticeId.RADIO_SIGHT_LEAST);
-        fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at -> {
-            measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
+        fitment.at().filter(at -> at.x().isBelow(eye.x())).ifPresent(at -> {
+            measures.add(Measure.of(SIGHT, fitment.name(), RadioRange.sightAngle(eye, at))
                     .worked(
                             "angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
                             in("aerial aside", at.y(), "mm"),
                             in("eye aside", eye.y(), "mm"),
                             in("eye back", eye.x(), "mm"),
                             in("aerial back", at.x(), "mm")));
-            measures.add(Measure.enough(ASIDE, fitment.name(), "", RadioRange.aside(eye, at.x(), least))
+            measures.add(Measure.enough(ASIDE, fitment.name(), RadioRange.aside(eye, at.x(), least))
                     .worked(
                             "aside = (eye back - aerial back) x tan(least)",
                             in("eye back", eye.x(), "mm"),
@@ -127,13 +123,12 @@ public final class RadioMeasures implements Topic {
             Figure tip = aerial.folds().known()
                     ? aerial.tip()
                     : Figure.missing(aerial.folds().missing());
-            measures.add(Measure.of(
-                    HEIGHT, fitment.name(), "", tip, plan.sheet().trip().headroom()));
+            measures.add(
+                    Measure.of(HEIGHT, fitment.name(), tip, plan.sheet().trip().headroom()));
         } else if (!aerial.place().known()) {
             measures.add(Measure.of(
                     HEIGHT,
                     fitment.name(),
-                    "",
                     Figure.missing(aerial.place().missing()),
                     plan.sheet().trip().headroom()));
         }
@@ -146,8 +141,8 @@ public final class RadioMeasures implements Topic {
         Point to = place(other);
         Figure separation = RadioRange.wavelengths(from, to, lower);
         // Two on the very same foot are changed for each other and never stand together.
-        if (separation.value() != 0) {
-            measures.add(Measure.of(SEPARATION, one.name() + " and " + other.name(), "", separation)
+        if (!separation.isZero()) {
+            measures.add(Measure.of(SEPARATION, one.name() + " and " + other.name(), separation)
                     .worked(
                             "apart = sqrt(along^2 + across^2 + up^2) x frequency / 299.792458",
                             in("along", from.x().minus(to.x()), "m"),
@@ -165,15 +160,14 @@ public final class RadioMeasures implements Topic {
     private static void radio(Plan plan, Fitment fitment, List<Measure> measures) {
         Details.Radio radio = (Details.Radio) fitment.details();
         if (!radio.hidden().is(YesNo.NO)) {
-            measures.add(Measure.of(HIDDEN, fitment.name(), "", radio.hidden()));
-            measures.add(Measure.of(REMOTE_HEAD, fitment.name(), "", radio.remoteHead()));
-            measures.add(Measure.of(AIRED, fitment.name(), "", radio.aired()));
+            measures.add(Measure.of(HIDDEN, fitment.name(), radio.hidden()));
+            measures.add(Measure.of(REMOTE_HEAD, fitment.name(), radio.remoteHead()));
+            measures.add(Measure.of(AIRED, fitment.name(), radio.aired()));
         }
         if (!radio.service().is(Details.RadioService.OTHER)) {
             measures.add(Measure.of(
                     POWER,
                     fitment.name(),
-                    "",
                     radio.service().known()
                             ? radio.power()
                             : Figure.missing(radio.service().missing())));
@@ -186,16 +180,16 @@ public final class RadioMeasures implements Topic {
 
     /** The aerial nearest to the radio's frequency first, of several the tallest. */
     private static Comparator<Details.Aerial> fittest(Details.Radio radio) {
-        return Comparator.<Details.Aerial>comparingDouble(each ->
-                        Math.abs(each.frequency().value() - radio.frequency().value()))
-                .thenComparing(each -> each.tip().value(), Comparator.reverseOrder());
+        return Comparator.<Details.Aerial>comparingDouble(aerial ->
+                        Math.abs(aerial.frequency().value() - radio.frequency().value()))
+                .thenComparing(aerial -> aerial.tip().value(), Comparator.reverseOrder());
     }
 
     /** The smaller of what the signal and what the horizon allows, to a vehicle with the same radio and aerial. */
     private static Measure range(String name, Figure wanted, Details.Radio radio, Details.Aerial aerial) {
         Figure free = RadioRange.freeSpace(radio.power(), aerial.gain(), radio.sensitivity(), radio.frequency());
         Figure horizon = RadioRange.horizon(aerial.tip(), aerial.tip());
-        return Measure.of(RANGE, name, "", wanted, free.least(horizon))
+        return Measure.of(RANGE, name, wanted, free.least(horizon))
                 .worked("reach = min(free, horizon)", in("free", free, "km"), in("horizon", horizon, "km"))
                 .worked(
                         "free = 10^((10 x log(power / (signal / 1000000)^2 x 50) + 2 x gain - 32.4"

@@ -33,19 +33,23 @@ public final class RecoveryMeasures implements Topic {
     private static final MeasureKind POINT_LIMIT =
             rated("recovery.point-limit", "kg", 0, "working load limit of the point", "GVM as planned");
     private static final MeasureKind PULL = number(
-            "recovery.winch-pull",
-            "",
-            2,
-            "the winch's rated pull, doubled with a pulley block, over the vehicle's mass");
-    private static final MeasureKind WINCH_NEEDED =
-            number("recovery.winch-needed", "kg", 0, "rated pull that is enough for the vehicle");
-    private static final MeasureKind SINGLE =
-            number("recovery.winch-single", "", 2, "the winch's rated pull with a single line over the vehicle's mass");
+                    "recovery.winch-pull",
+                    "",
+                    2,
+                    "the winch's rated pull, doubled with a pulley block, over the vehicle's mass")
+            .byLoading();
+    private static final MeasureKind WINCH_NEEDED = number(
+                    "recovery.winch-needed", "kg", 0, "rated pull that is enough for the vehicle")
+            .byLoading();
+    private static final MeasureKind SINGLE = number(
+                    "recovery.winch-single", "", 2, "the winch's rated pull with a single line over the vehicle's mass")
+            .byLoading();
     private static final MeasureKind COUPLED = number(
-            "recovery.winch-coupled",
-            "",
-            2,
-            "the winch's rated pull, doubled with a pulley block, over the mass of vehicle and trailer");
+                    "recovery.winch-coupled",
+                    "",
+                    2,
+                    "the winch's rated pull, doubled with a pulley block, over the mass of vehicle and trailer")
+            .byLoading();
     private static final MeasureKind LINE =
             rated("recovery.winch-line", "kg", 0, "breaking strength of the line", "rated pull of the winch");
     private static final MeasureKind CURRENT =
@@ -95,22 +99,22 @@ public final class RecoveryMeasures implements Topic {
             if (fitment.details() instanceof Winch winch) {
                 winch(plan, name, winch, measures);
             } else if (fitment.details() instanceof KineticStrap strap) {
-                measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm))
+                measures.add(Measure.of(STRAP, name, strap.strength().dividedBy(gvm))
                         .worked("ratio = strap / GVM", in("strap", strap.strength(), "kg"), in("GVM", gvm, "kg")));
                 Figure least = plan.practice(PracticeId.RECOVERY_STRAP_LEAST);
                 Figure most = plan.practice(PracticeId.RECOVERY_STRAP_MOST);
-                measures.add(Measure.enough(STRAP_NEEDED, name, "", least.times(gvm))
+                measures.add(Measure.enough(STRAP_NEEDED, name, least.times(gvm))
                         .worked("needed = least x GVM", in("least", least, ""), in("GVM", gvm, "kg")));
-                measures.add(Measure.most(STRAP_HIGHEST, name, "", most.times(gvm))
+                measures.add(Measure.most(STRAP_HIGHEST, name, most.times(gvm))
                         .worked("highest = most x GVM", in("most", most, ""), in("GVM", gvm, "kg")));
             } else if (fitment.details() instanceof Shackles shackles) {
                 // Any winch may pull on them.
                 measures.add(plan.details(Winch.class).stream()
                         .map(Winch::pull)
                         .reduce(Figure::most)
-                        .map(pull -> Measure.of(SHACKLE, name, "", shackles.limit(), gvm.most(pull))
+                        .map(pull -> Measure.of(SHACKLE, name, shackles.limit(), gvm.most(pull))
                                 .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", pull, "kg")))
-                        .orElse(Measure.of(SHACKLE, name, "", shackles.limit(), gvm)));
+                        .orElse(Measure.of(SHACKLE, name, shackles.limit(), gvm)));
             }
         }
     }
@@ -119,33 +123,28 @@ public final class RecoveryMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         boolean block = !loading.plan().fitments(Fitment.Kind.PULLEY_BLOCK).isEmpty();
         for (Fitment fitment : loading.plan().fitments(Fitment.Kind.WINCH)) {
-            String loadCase = loading.loadCase().name();
             Figure pull = ((Winch) fitment.details()).pull();
             Figure vehicle = loading.uncoupled();
-            measures.add(pull(PULL, fitment.name(), loadCase, pull, vehicle, block));
+            measures.add(pull(PULL, fitment.name(), pull, vehicle, block));
             Figure least = loading.plan().practice(PracticeId.RECOVERY_WINCH_FACTOR);
             measures.add(Measure.enough(
-                            WINCH_NEEDED,
-                            fitment.name(),
-                            loadCase,
-                            least.times(vehicle).times(block ? 0.5 : 1))
+                            WINCH_NEEDED, fitment.name(), least.times(vehicle).times(block ? 0.5 : 1))
                     .worked(
                             block ? "needed = least x mass / 2" : "needed = least x mass",
                             in("least", least, ""),
                             in("mass", vehicle, "kg")));
             if (block) {
-                measures.add(pull(SINGLE, fitment.name(), loadCase, pull, vehicle, false));
+                measures.add(pull(SINGLE, fitment.name(), pull, vehicle, false));
             }
             if (loading.towing()) {
-                measures.add(pull(COUPLED, fitment.name(), loadCase, pull, loading.combined(), block));
+                measures.add(pull(COUPLED, fitment.name(), pull, loading.combined(), block));
             }
         }
     }
 
-    private static Measure pull(
-            MeasureKind kind, String winch, String loadCase, Figure pull, Figure mass, boolean block) {
+    private static Measure pull(MeasureKind kind, String winch, Figure pull, Figure mass, boolean block) {
         Figure single = pull.dividedBy(mass);
-        return Measure.of(kind, winch, loadCase, block ? single.times(2) : single)
+        return Measure.of(kind, winch, block ? single.times(2) : single)
                 .worked(
                         block ? "ratio = 2 x pull / mass" : "ratio = pull / mass",
                         in("pull", pull, "kg"),
@@ -166,34 +165,34 @@ public final class RecoveryMeasures implements Topic {
                 .toList();
         Figure gvm = plan.ratings().gvm();
         if (!planned.isEmpty()) {
-            measures.add(Measure.of(POINT, end, "", Choice.of(MadeFor.RECOVERY)));
+            measures.add(Measure.of(POINT, end, Choice.of(MadeFor.RECOVERY)));
             planned.stream()
                     .map(RecoveryPoint::limit)
                     .reduce(Figure::least)
-                    .ifPresent(limit -> measures.add(Measure.of(POINT_LIMIT, end, "", limit, gvm)));
+                    .ifPresent(limit -> measures.add(Measure.of(POINT_LIMIT, end, limit, gvm)));
             return;
         }
-        measures.add(Measure.of(POINT, end, "", made.madeFor()));
+        measures.add(Measure.of(POINT, end, made.madeFor()));
         if (made.madeFor().is(MadeFor.RECOVERY)) {
-            measures.add(Measure.of(POINT_LIMIT, end, "", made.limit(), gvm));
+            measures.add(Measure.of(POINT_LIMIT, end, made.limit(), gvm));
         }
     }
 
     private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {
-        measures.add(Measure.of(LINE, name, "", winch.line(), winch.pull()));
-        measures.add(Measure.of(CURRENT, name, "", winch.current(), winch.feed()));
+        measures.add(Measure.of(LINE, name, winch.line(), winch.pull()));
+        measures.add(Measure.of(CURRENT, name, winch.current(), winch.feed()));
         Figure alternator = plan.vehicle().engine().alternator();
         Figure run = WinchRun.hours(winch.battery(), winch.current(), alternator);
         if (!Double.isInfinite(run.value())) {
-            measures.add(Measure.of(RUN, name, "", run)
+            measures.add(Measure.of(RUN, name, run)
                     .worked(
                             "time = 60 x 0.5 x battery / (winch - 0.75 x alternator)",
                             in("battery", winch.battery(), "Ah"),
                             in("winch", winch.current(), "A"),
                             in("alternator", alternator, "A")));
         }
-        measures.add(Measure.of(KIT, "tree strap", "", carried(plan, RecoveryKit::treeStrap)));
-        measures.add(Measure.of(KIT, "line damper", "", carried(plan, RecoveryKit::lineDamper)));
+        measures.add(Measure.of(KIT, "tree strap", carried(plan, RecoveryKit::treeStrap)));
+        measures.add(Measure.of(KIT, "line damper", carried(plan, RecoveryKit::lineDamper)));
     }
 
     /** Whether any of the kits holds a part. */

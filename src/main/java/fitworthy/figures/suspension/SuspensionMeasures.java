@@ -46,15 +46,20 @@ public final class SuspensionMeasures implements Topic {
             rated("suspension.load-least", "kg", 0, "fixed load on the axle", "least that the springs are made for");
     private static final MeasureKind LOAD_ON_MADE =
             number("suspension.load-on-made", "kg", 0, "fixed load on the maker's springs");
-    private static final MeasureKind FREQUENCY = number("suspension.frequency", "Hz", 2, "natural frequency");
-    private static final MeasureKind REAR_TO_FRONT =
-            number("suspension.rear-to-front", "", 2, "natural frequency of the rear over that of the front");
-    private static final MeasureKind SAG =
-            number("suspension.sag", "%", 0, "part of the travel to the bump stop that the load takes up");
-    private static final MeasureKind RATE_NEEDED =
-            number("suspension.rate-needed", "N/mm", 1, "rate of a spring that is stiff enough");
-    private static final MeasureKind SAG_RATE_NEEDED =
-            number("suspension.sag-rate-needed", "N/mm", 1, "rate of a spring that keeps enough of its travel");
+    private static final MeasureKind FREQUENCY =
+            number("suspension.frequency", "Hz", 2, "natural frequency").byLoading();
+    private static final MeasureKind REAR_TO_FRONT = number(
+                    "suspension.rear-to-front", "", 2, "natural frequency of the rear over that of the front")
+            .byLoading();
+    private static final MeasureKind SAG = number(
+                    "suspension.sag", "%", 0, "part of the travel to the bump stop that the load takes up")
+            .byLoading();
+    private static final MeasureKind RATE_NEEDED = number(
+                    "suspension.rate-needed", "N/mm", 1, "rate of a spring that is stiff enough")
+            .byLoading();
+    private static final MeasureKind SAG_RATE_NEEDED = number(
+                    "suspension.sag-rate-needed", "N/mm", 1, "rate of a spring that keeps enough of its travel")
+            .byLoading();
     private static final MeasureKind LINES = word("suspension.lines", "whether brake hoses and leads reach");
     private static final MeasureKind JOINT =
             number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
@@ -87,7 +92,7 @@ public final class SuspensionMeasures implements Topic {
         List<Springs> springs = plan.details(Springs.class);
         List<BodyLift> bodyLifts = plan.details(BodyLift.class);
         // Not known differs from zero too.
-        if (!springs.isEmpty() || !bodyLifts.isEmpty() || plan.tyreGrowth().value() != 0) {
+        if (!springs.isEmpty() || !bodyLifts.isEmpty() || !plan.tyreGrowth().isZero()) {
             lift(plan, "front axle", End.FRONT, measures);
             lift(plan, "rear axle", End.REAR, measures);
         }
@@ -96,20 +101,19 @@ public final class SuspensionMeasures implements Topic {
         }
         Figure front = Masses.fixedParts(plan).front();
         if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
-            measures.add(Measure.of(LOAD_ON_MADE, "front axle", "", front).worked(fixedSheet(plan)));
+            measures.add(Measure.of(LOAD_ON_MADE, "front axle", front).worked(fixedSheet(plan)));
         }
         Choice.any(springs.stream().map(Springs::alignment))
-                .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", "", answer)));
+                .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", answer)));
         Choice.any(Stream.concat(
                         springs.stream().map(Springs::lampAim),
                         bodyLifts.stream().map(BodyLift::lampAim)))
-                .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", "", answer)));
+                .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", answer)));
     }
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        String loadCase = loading.loadCase().name();
         Vehicle.Suspension made = plan.vehicle().suspension();
         Optional<Springs> front = planned(plan, End.FRONT);
         Optional<Springs> rear = planned(plan, End.REAR);
@@ -122,18 +126,18 @@ public final class SuspensionMeasures implements Topic {
         AxleLoads fixed = Masses.fixedParts(plan);
         Vehicle.Masses mass = plan.vehicle().mass();
         front.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "front axle", loadCase, frontFrequency)
+            measures.add(Measure.of(FREQUENCY, "front axle", frontFrequency)
                     .worked(oscillation("frequency", "rate", front, made.front(), axles.front())));
             stiffness("front axle", loading, springs, frontFrequency, measures);
             sag("front axle", loading, springs, axles.front(), mass.frontAxle(), fixed.front(), measures);
         });
         rear.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "rear axle", loadCase, rearFrequency)
+            measures.add(Measure.of(FREQUENCY, "rear axle", rearFrequency)
                     .worked(oscillation("frequency", "rate", rear, made.rear(), axles.rear())));
             stiffness("rear axle", loading, springs, rearFrequency, measures);
             sag("rear axle", loading, springs, axles.rear(), mass.rearAxle(), fixed.rear(), measures);
         });
-        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", loadCase, rearFrequency.dividedBy(frontFrequency))
+        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", rearFrequency.dividedBy(frontFrequency))
                 .worked("ratio = rear / front", in("rear", rearFrequency, "Hz"), in("front", frontFrequency, "Hz"))
                 .worked(oscillation("front", "front rate", front, made.front(), axles.front()))
                 .worked(oscillation("rear", "rear rate", rear, made.rear(), axles.rear())));
@@ -147,13 +151,12 @@ public final class SuspensionMeasures implements Topic {
         Working sum = new Working.Formula(
                 "lift = springs + body + growth / 2",
                 List.of(in("springs", springs, "mm"), in("body", body, "mm"), in("growth", growth, "mm")));
-        measures.add(Measure.of(LIFT, axle, "", lift).worked(sum));
+        measures.add(Measure.of(LIFT, axle, lift).worked(sum));
         Choice<YesNo> stabilityControl = plan.vehicle().stabilityControl();
         if (!stabilityControl.is(YesNo.NO)) {
             measures.add(Measure.of(
                             STABILITY_LIFT,
                             axle,
-                            "",
                             stabilityControl.known() ? lift : Figure.missing(stabilityControl.missing()))
                     .worked(sum));
         }
@@ -166,15 +169,15 @@ public final class SuspensionMeasures implements Topic {
         Figure load = atFront ? fixed.front() : fixed.rear();
         Figure lift = springs.lift();
         measures.add(Measure.of(
-                HEIGHT_CHANGE, name, "", lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
+                HEIGHT_CHANGE, name, lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
         Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
-        measures.add(Measure.of(TRAVEL, name, "", springs.travel().dividedBy(made))
+        measures.add(Measure.of(TRAVEL, name, springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
-        measures.add(Measure.of(LOAD_MOST, name, "", load, springs.loadMost()).worked(fixedSheet(plan)));
-        measures.add(Measure.of(LOAD_LEAST, name, "", load, springs.loadLeast()).worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_MOST, name, load, springs.loadMost()).worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_LEAST, name, load, springs.loadLeast()).worked(fixedSheet(plan)));
         if (!(lift.value() <= 0)) {
-            measures.add(Measure.of(LINES, name, "", springs.linesReach()));
-            measures.add(Measure.of(JOINT, name, "", springs.jointAngle()));
+            measures.add(Measure.of(LINES, name, springs.linesReach()));
+            measures.add(Measure.of(JOINT, name, springs.jointAngle()));
         }
     }
 
@@ -212,7 +215,6 @@ public final class SuspensionMeasures implements Topic {
         measures.add(Measure.enough(
                         RATE_NEEDED,
                         axle,
-                        loading.loadCase().name(),
                         Derived.of(v -> v[0] * Math.pow(v[1] / v[2], 2), springs.rate(), least, frequency))
                 .worked(
                         "needed = spring x (least / frequency)^2",
@@ -229,11 +231,10 @@ public final class SuspensionMeasures implements Topic {
             Figure bare,
             Figure fixed,
             List<Measure> measures) {
-        String loadCase = loading.loadCase().name();
         Figure rate = wheelRate(springs);
         Figure added = load.minus(bare).minus(fixed);
         Figure sag = SpringRate.deflection(added.times(0.5), rate).dividedBy(springs.bumpTravel());
-        measures.add(Measure.of(SAG, axle, loadCase, sag)
+        measures.add(Measure.of(SAG, axle, sag)
                 .worked(
                         "taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel",
                         in("load", load, "kg"),
@@ -246,7 +247,6 @@ public final class SuspensionMeasures implements Topic {
         measures.add(Measure.enough(
                         SAG_RATE_NEEDED,
                         axle,
-                        loadCase,
                         springs.rate().times(sag.most(Figure.of(0, 0))).dividedBy(most))
                 .worked(
                         "needed = spring x max(0, taken) / most",

@@ -22,18 +22,24 @@ import java.util.List;
 /** Drinking water against the trip, and the tanks that hold it. */
 public final class WaterMeasures implements Topic {
 
-    private static final MeasureKind PERSON_DAY =
-            number("water.person-day", "L", 1, "water for each person and day between supplies");
-    private static final MeasureKind RESERVE =
-            number("water.reserve", "days", 1, "days of water left at the next supplies");
+    private static final MeasureKind PERSON_DAY = number(
+                    "water.person-day", "L", 1, "water for each person and day between supplies")
+            .byLoading();
+    private static final MeasureKind RESERVE = number(
+                    "water.reserve", "days", 1, "days of water left at the next supplies")
+            .byLoading();
     private static final MeasureKind USE = number("water.use", "L", 1, "water that each person is to use a day");
     private static final MeasureKind DAYS = number("water.days", "days", 1, "days between supplies");
-    private static final MeasureKind LARGEST =
-            number("water.largest", "%", 1, "share of all the water that is in the largest tank");
-    private static final MeasureKind NEEDED = number("water.needed", "L", 0, "water that is enough for the way");
-    private static final MeasureKind RESERVE_NEEDED =
-            number("water.reserve-needed", "L", 0, "water that is enough for the way and the days in reserve");
-    private static final MeasureKind SURGE = number("water.surge", "L", 1, "water that can run from side to side");
+    private static final MeasureKind LARGEST = number(
+                    "water.largest", "%", 1, "share of all the water that is in the largest tank")
+            .byLoading();
+    private static final MeasureKind NEEDED =
+            number("water.needed", "L", 0, "water that is enough for the way").byLoading();
+    private static final MeasureKind RESERVE_NEEDED = number(
+                    "water.reserve-needed", "L", 0, "water that is enough for the way and the days in reserve")
+            .byLoading();
+    private static final MeasureKind SURGE = number("water.surge", "L", 1, "water that can run from side to side")
+            .byLoading();
     private static final MeasureKind BAFFLED = word("water.baffled", "whether baffles divide the tank");
     private static final MeasureKind POTABLE =
             word("water.potable", "whether tank, hose, pump and fittings are for drinking water");
@@ -68,26 +74,25 @@ public final class WaterMeasures implements Topic {
         Sheet.Trip trip = plan.sheet().trip();
         List<Tank> tanks = tanks(plan);
         if (!tanks.isEmpty()) {
-            measures.add(Measure.of(DAYS, SUPPLY, "", trip.days()));
-            measures.add(Measure.of(COLDEST, "trip", "", trip.coldest()));
+            measures.add(Measure.of(DAYS, SUPPLY, trip.days()));
+            measures.add(Measure.of(COLDEST, "trip", trip.coldest()));
         }
         if (trip.waterUse().known()) {
-            measures.add(Measure.of(USE, SUPPLY, "", trip.waterUse()));
+            measures.add(Measure.of(USE, SUPPLY, trip.waterUse()));
         }
         for (Tank tank : tanks) {
-            measures.add(Measure.of(BAFFLED, tank.name(), "", tank.water().baffled()));
-            measures.add(Measure.of(POTABLE, tank.name(), "", tank.water().potable()));
-            measures.add(Measure.of(FROST_GUARDED, tank.name(), "", tank.water().frostGuarded()));
-            measures.add(Measure.of(CLEARANCE, tank.name(), "", tank.water().clearance()));
+            measures.add(Measure.of(BAFFLED, tank.name(), tank.water().baffled()));
+            measures.add(Measure.of(POTABLE, tank.name(), tank.water().potable()));
+            measures.add(Measure.of(FROST_GUARDED, tank.name(), tank.water().frostGuarded()));
+            measures.add(Measure.of(CLEARANCE, tank.name(), tank.water().clearance()));
         }
     }
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        String loadCase = loading.loadCase().name();
         List<Tank> tanks = tanks(loading.plan());
-        tanks.forEach(tank -> measures.add(
-                Measure.of(SURGE, tank.name(), loadCase, WaterSupply.surge(tank.capacity(), loading.fill(tank)))
+        tanks.forEach(tank ->
+                measures.add(Measure.of(SURGE, tank.name(), WaterSupply.surge(tank.capacity(), loading.fill(tank)))
                         .worked(
                                 "surge = capacity x min(fill, 1 - fill)",
                                 in("capacity", tank.capacity(), "L"),
@@ -104,25 +109,19 @@ public final class WaterMeasures implements Topic {
             Working.Input persons = in("people", people, "");
             Working.Input days = in("days", trip.days(), "days");
             Working aboard = loading.aboard("water", tanks);
-            measures.add(
-                    Measure.of(PERSON_DAY, SUPPLY, loadCase, WaterSupply.perPersonAndDay(litres, people, trip.days()))
-                            .worked("each = water / people / days", water, persons, days)
-                            .worked(aboard));
-            measures.add(Measure.of(
-                            RESERVE,
-                            SUPPLY,
-                            loadCase,
-                            WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
+            measures.add(Measure.of(PERSON_DAY, SUPPLY, WaterSupply.perPersonAndDay(litres, people, trip.days()))
+                    .worked("each = water / people / days", water, persons, days)
+                    .worked(aboard));
+            measures.add(Measure.of(RESERVE, SUPPLY, WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
                     .worked("left = water / people / use - days", water, persons, in("use", trip.waterUse(), "L"), days)
                     .worked(aboard));
             Figure least = loading.plan().practice(PracticeId.WATER_PERSON_DAY_LEAST);
             Figure more = loading.plan().practice(PracticeId.WATER_RESERVE_LEAST);
-            measures.add(Measure.enough(NEEDED, SUPPLY, loadCase, WaterSupply.needed(people, least, trip.days()))
+            measures.add(Measure.enough(NEEDED, SUPPLY, WaterSupply.needed(people, least, trip.days()))
                     .worked("needed = people x least x days", persons, in("least", least, "L"), days));
             measures.add(Measure.enough(
                             RESERVE_NEEDED,
                             SUPPLY,
-                            loadCase,
                             WaterSupply.needed(
                                     people, trip.waterUse(), trip.days().plus(more)))
                     .worked(
@@ -133,7 +132,7 @@ public final class WaterMeasures implements Topic {
                             in("more", more, "days")));
             if (litres.value() > 0) {
                 Figure largest = held.stream().reduce(Figure::most).orElseThrow();
-                measures.add(Measure.of(LARGEST, SUPPLY, loadCase, largest.dividedBy(litres))
+                measures.add(Measure.of(LARGEST, SUPPLY, largest.dividedBy(litres))
                         .worked("share = largest / water", in("largest", largest, "L"), water)
                         .worked(aboard));
             }
@@ -153,7 +152,7 @@ public final class WaterMeasures implements Topic {
      * Nobody sets out on the trip from the weighbridge, nor in a case that itself says that every water tank is empty.
      */
     private static boolean isEmptied(LoadCase loadCase, List<Tank> tanks, Figure litres) {
-        return litres.value() == 0
+        return litres.isZero()
                 && tanks.stream().allMatch(tank -> loadCase.filled().containsKey(tank.name()));
     }
 

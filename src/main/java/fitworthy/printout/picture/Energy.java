@@ -1,6 +1,6 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.electrical.ElectricalMeasures;
+import fitworthy.figures.electrical.ChargeMeasures;
 import fitworthy.figures.electrical.SecondBattery;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working.Input;
@@ -53,7 +53,7 @@ final class Energy {
     }
 
     private static Measure depth(Facts facts) {
-        return Stream.of(ElectricalMeasures.DEPTH_LEAD, ElectricalMeasures.DEPTH_LITHIUM)
+        return Stream.of(ChargeMeasures.DEPTH_LEAD, ChargeMeasures.DEPTH_LITHIUM)
                 .flatMap(kind -> facts.all(kind).stream())
                 .findFirst()
                 .orElseThrow();
@@ -61,7 +61,7 @@ final class Energy {
 
     /** The value that the depth is held against. */
     private static PracticeId most(Measure depth) {
-        return depth.kind() == ElectricalMeasures.DEPTH_LITHIUM
+        return depth.kind() == ChargeMeasures.DEPTH_LITHIUM
                 ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST
                 : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST;
     }

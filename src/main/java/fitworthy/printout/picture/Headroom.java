@@ -3,8 +3,8 @@ package fitworthy.printout.picture;
 import fitworthy.figures.mass.MassMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.towing.TowingMeasures;
-import fitworthy.figures.tyres.TyreMeasures;
+import fitworthy.figures.towing.HitchMeasures;
+import fitworthy.figures.tyres.TyreRatingMeasures;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
@@ -38,13 +38,13 @@ final class Headroom {
         LIMITS.put(MassMeasures.AXLE, "");
         LIMITS.put(MassMeasures.COMBINED, "With trailer (GCM)");
         LIMITS.put(MassMeasures.ROOF, "Roof load");
-        LIMITS.put(TyreMeasures.LOAD, "Tyres, ");
-        LIMITS.put(TyreMeasures.WHEEL_LOAD, "Wheels, ");
-        LIMITS.put(TowingMeasures.TRAILER, "Tow rating, ");
-        LIMITS.put(TowingMeasures.PLATE, "Plate, ");
-        LIMITS.put(TowingMeasures.COUPLING, "Coupling, ");
-        LIMITS.put(TowingMeasures.FORCE, "Force, ");
-        LIMITS.put(TowingMeasures.BALL, "Ball load, ");
+        LIMITS.put(TyreRatingMeasures.LOAD, "Tyres, ");
+        LIMITS.put(TyreRatingMeasures.WHEEL_LOAD, "Wheels, ");
+        LIMITS.put(HitchMeasures.TRAILER, "Tow rating, ");
+        LIMITS.put(HitchMeasures.PLATE, "Plate, ");
+        LIMITS.put(HitchMeasures.COUPLING, "Coupling, ");
+        LIMITS.put(HitchMeasures.FORCE, "Force, ");
+        LIMITS.put(HitchMeasures.BALL, "Ball load, ");
     }
 
     /** A limit with the measures that are held against it. */

@@ -3,7 +3,7 @@ package fitworthy.printout.picture;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.mirrors.MirrorMeasures;
+import fitworthy.figures.mirrors.MirrorViewMeasures;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -62,24 +62,24 @@ final class MirrorView {
     private record Field(MeasureKind seen, PracticeId distance, PracticeId width) {}
 
     private static final List<Field> FIELDS = List.of(
-            new Field(MirrorMeasures.FAR_FIELD, PracticeId.MIRRORS_FAR_DISTANCE, PracticeId.MIRRORS_FAR_WIDTH),
-            new Field(MirrorMeasures.NEAR_FIELD, PracticeId.MIRRORS_NEAR_DISTANCE, PracticeId.MIRRORS_NEAR_WIDTH));
+            new Field(MirrorViewMeasures.FAR_FIELD, PracticeId.MIRRORS_FAR_DISTANCE, PracticeId.MIRRORS_FAR_WIDTH),
+            new Field(MirrorViewMeasures.NEAR_FIELD, PracticeId.MIRRORS_NEAR_DISTANCE, PracticeId.MIRRORS_NEAR_WIDTH));
 
     /** For the load case in which least is seen. */
     static Optional<Picture> of(List<Facts> cases) {
         return cases.stream()
                 .filter(facts -> facts.loading().plan().wheelbase().known()
-                        && facts.all(MirrorMeasures.PAST_TRAILER).stream().anyMatch(Measure::isKnown))
+                        && facts.all(MirrorViewMeasures.PAST_TRAILER).stream().anyMatch(Measure::isKnown))
                 .min(Comparator.comparingDouble(MirrorView::least))
                 .map(facts -> new MirrorView(facts).picture());
     }
 
     private static double least(Facts facts) {
         return Stream.concat(
-                        facts.all(MirrorMeasures.FAR_FIELD).stream()
+                        facts.all(MirrorViewMeasures.FAR_FIELD).stream()
                                 .filter(Measure::isKnown)
                                 .map(Measure::getValue),
-                        facts.all(MirrorMeasures.PAST_TRAILER).stream()
+                        facts.all(MirrorViewMeasures.PAST_TRAILER).stream()
                                 .filter(Measure::isKnown)
                                 .map(Measure::getExcess)
                                 .filter(beyond -> beyond <= 0))
@@ -108,7 +108,7 @@ final class MirrorView {
                 .orElse(behind + 3);
         from = -wheelbase * 0.3;
         double asked = farWidth.map(Practice::value).orElse(2.0);
-        double seen = facts.all(MirrorMeasures.FAR_FIELD).stream()
+        double seen = facts.all(MirrorViewMeasures.FAR_FIELD).stream()
                 .mapToDouble(Measure::getValue)
                 .filter(Double::isFinite)
                 .max()
@@ -221,9 +221,9 @@ final class MirrorView {
         Mirror mirror = side.mirror();
         double glassX = x(mirror.x().or(Figure.of(wheelbase * 0.27)).value());
         String part = side.name().replace(' ', '-');
-        Measure past = facts.one(MirrorMeasures.PAST_TRAILER, side.name()).orElseThrow();
+        Measure past = facts.one(MirrorViewMeasures.PAST_TRAILER, side.name()).orElseThrow();
         Optional<Measure> seen =
-                facts.one(MirrorMeasures.FAR_FIELD, side.name()).filter(Measure::isKnown);
+                facts.one(MirrorViewMeasures.FAR_FIELD, side.name()).filter(Measure::isKnown);
         double inner = y(half, side.down());
         boolean blind = mirror.reach().known() && mirror.reach().value() <= half;
         if (!past.isKnown() || seen.isEmpty() && !blind) {
@@ -275,7 +275,7 @@ final class MirrorView {
     private void seen(String part, Side side, double glassX, double width) {
         Mirror mirror = side.mirror();
         Optional<Measure> near =
-                facts.one(MirrorMeasures.NEAR_FIELD, side.name()).filter(Measure::isKnown);
+                facts.one(MirrorViewMeasures.NEAR_FIELD, side.name()).filter(Measure::isKnown);
         Optional<Practice> nearDistance = facts.practice(PracticeId.MIRRORS_NEAR_DISTANCE);
         double reach = mirror.reach().value() - half;
         double start = mirror.x().value();
@@ -363,7 +363,7 @@ final class MirrorView {
 
     /** What the picture shows on one side, in figures. */
     private void told(Side side, double top) {
-        Measure past = facts.one(MirrorMeasures.PAST_TRAILER, side.name()).orElseThrow();
+        Measure past = facts.one(MirrorViewMeasures.PAST_TRAILER, side.name()).orElseThrow();
         String name = Words.capital(side.name());
         String where = !past.isKnown()
                 ? "reach or width of the trailer not known"

@@ -21,24 +21,24 @@ class MeasureTest {
         Figure endless = Figure.of(1, 0).dividedBy(Figure.of(0, 0));
         Figure one = Figure.of(1, 0);
         for (Measure each : new Measure[] {
-            Measure.of(LOAD, "axle", "", none),
-            Measure.of(LOAD, "axle", "", endless),
-            Measure.of(LOAD, "axle", "", none, one),
-            Measure.of(LOAD, "axle", "", one, endless),
-            Measure.of(LOAD, "axle", "", Figure.of(1, Double.POSITIVE_INFINITY)),
-            Measure.enough(LOAD, "axle", "", none)
+            Measure.of(LOAD, "axle", none),
+            Measure.of(LOAD, "axle", endless),
+            Measure.of(LOAD, "axle", none, one),
+            Measure.of(LOAD, "axle", one, endless),
+            Measure.of(LOAD, "axle", Figure.of(1, Double.POSITIVE_INFINITY)),
+            Measure.enough(LOAD, "axle", none)
         }) {
             assertFalse(each.isKnown(), each.toString());
             assertEquals(
                     "load, for which the figures of the sheet give no number",
                     each.missing().get(0).meaning());
         }
-        assertTrue(Measure.of(LOAD, "axle", "", one, Figure.of(0)).isKnown());
+        assertTrue(Measure.of(LOAD, "axle", one, Figure.of(0)).isKnown());
     }
 
     @Test
     void lastBitOfAToleranceTurnsNothing() {
-        assertEquals(0.3, Measure.of(LOAD, "axle", "", Figure.of(1, 0.1 + 0.2)).getTolerance(), 0);
+        assertEquals(0.3, Measure.of(LOAD, "axle", Figure.of(1, 0.1 + 0.2)).getTolerance(), 0);
     }
 
     /** Ten digits as decimal arithmetic has them, at ties, powers of ten and either end of what a double holds too. */
@@ -63,7 +63,7 @@ class MeasureTest {
                 if (Double.isFinite(value)) {
                     assertEquals(
                             new BigDecimal(value).round(ten).doubleValue(),
-                            Measure.of(LOAD, "axle", "", Figure.of(value, 0)).getValue(),
+                            Measure.of(LOAD, "axle", Figure.of(value, 0)).getValue(),
                             0.0,
                             () -> "" + value);
                 }

@@ -1,0 +1,179 @@
+package fitworthy.figures.electrical;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Tables;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Fitment;
+import java.util.List;
+
+/** Cables and fuses circuit by circuit, and the panel that switches them. */
+final class CircuitMeasures implements Topic {
+    private static final MeasureKind DROP_CRITICAL =
+            number("electrical.drop-critical", "%", 2, "voltage lost in the cable of a critical load");
+    private static final MeasureKind DROP_OTHER = number("electrical.drop-other", "%", 2, "voltage lost in the cable");
+    private static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
+    private static final MeasureKind SECTION_NEEDED =
+            number("electrical.section-needed", "mm2", 1, "section that loses no more voltage than is allowed");
+    private static final MeasureKind CABLE = rated(
+            "electrical.cable", "mm2", 1, "section of the cable", "least section in the table that carries the load");
+    private static final MeasureKind CABLE_MAKER =
+            rated("electrical.cable-maker", "A", 1, "load", "rating by the cable's maker");
+    private static final MeasureKind CABLE_CARRIES =
+            number("electrical.cable-carries", "A", 0, "what the cable carries");
+    private static final MeasureKind FUSED = word("electrical.fused", "whether the circuit has a fuse");
+    private static final MeasureKind FUSE_LOAD = rated("electrical.fuse-load", "A", 1, "load", "rating of the fuse");
+    private static final MeasureKind FUSE_SHARE =
+            number("electrical.fuse-share", "%", 0, "rating of the fuse, as a share of what the cable carries");
+    private static final MeasureKind FUSE_WAY =
+            number("electrical.fuse-way", "mm", 0, "bare cable between the battery and the fuse");
+    private static final MeasureKind FUSE_WAY_ENCLOSED =
+            number("electrical.fuse-way-enclosed", "mm", 0, "enclosed cable between the battery and the fuse");
+    private static final MeasureKind EARTH =
+            word("electrical.earth", "whether it returns by a cable of its own or a cleaned chassis stud");
+    private static final MeasureKind PANEL_USED =
+            number("electrical.panel-used", "", 0, "circuits switched by the panel");
+    private static final MeasureKind PANEL_WAYS = number("electrical.panel-ways", "", 0, "circuits the panel has");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                DROP_CRITICAL,
+                DROP_OTHER,
+                SECTION,
+                SECTION_NEEDED,
+                CABLE,
+                CABLE_MAKER,
+                CABLE_CARRIES,
+                FUSED,
+                FUSE_LOAD,
+                FUSE_SHARE,
+                FUSE_WAY,
+                FUSE_WAY_ENCLOSED,
+                EARTH,
+                PANEL_USED,
+                PANEL_WAYS);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Circuit circuit : plan.sheet().circuits()) {
+            drop(plan, circuit, measures);
+            fuse(circuit, measures);
+            measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
+            if (!circuit.shortTime().is(YesNo.YES)) {
+                lasting(plan.tables(), circuit, measures);
+            }
+        }
+        panel(plan, measures);
+    }
+
+    private static void drop(Plan plan, Circuit circuit, List<Measure> measures) {
+        Circuit.Cable cable = circuit.cable();
+        Figure temperature = Cable.temperature(cable.engineBay());
+        Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), temperature)
+                .dividedBy(circuit.voltage());
+        boolean other = circuit.need().is(Circuit.Need.OTHER);
+        measures.add(Measure.of(
+                        other ? DROP_OTHER : DROP_CRITICAL,
+                        circuit.name(),
+                        circuit.need().known()
+                                ? share
+                                : Figure.missing(circuit.need().missing()))
+                .worked(
+                        "lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
+                        in("length", cable.length(), "m"),
+                        in("current", circuit.current(), "A"),
+                        in("air", temperature, "degC"),
+                        in("section", cable.section(), "mm2"),
+                        in("voltage", circuit.voltage(), "V")));
+        measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
+        Figure most =
+                plan.practice(other ? PracticeId.ELECTRICAL_DROP_OTHER_MOST : PracticeId.ELECTRICAL_DROP_CRITICAL_MOST);
+        measures.add(Measure.enough(
+                        SECTION_NEEDED,
+                        circuit.name(),
+                        circuit.need().known()
+                                ? cable.section().times(share).dividedBy(most)
+                                : Figure.missing(circuit.need().missing()))
+                .worked(
+                        "needed = section x lost / most",
+                        in("section", cable.section(), "mm2"),
+                        in("lost", share, "%"),
+                        in("most", most, "%")));
+    }
+
+    private static void fuse(Circuit circuit, List<Measure> measures) {
+        Circuit.Fuse fuse = circuit.fuse();
+        boolean fused = fuse.rating().value() > 0;
+        measures.add(Measure.of(
+                FUSED,
+                circuit.name(),
+                fuse.rating().known()
+                        ? Choice.yesNo(fused)
+                        : Choice.missing(fuse.rating().missing().get(0))));
+        if (fused || !fuse.rating().known()) {
+            measures.add(Measure.of(
+                    fuse.enclosed().is(YesNo.YES) ? FUSE_WAY_ENCLOSED : FUSE_WAY, circuit.name(), fuse.distance()));
+        }
+    }
+
+    /** What warms a cable only if it goes on for longer than a winch pull. */
+    private static void lasting(Tables tables, Circuit circuit, List<Measure> measures) {
+        Circuit.Cable cable = circuit.cable();
+        Figure place = Cable.ratingLeft(cable.engineBay());
+        Figure carries = cable.rating().or(tables.cableRating(cable.section(), place));
+        if (cable.rating().known()) {
+            measures.add(Measure.of(CABLE_MAKER, circuit.name(), circuit.current(), cable.rating()));
+        } else {
+            measures.add(Measure.of(CABLE, circuit.name(), cable.section(), tables.cableFor(circuit.current(), place))
+                    .worked(
+                            "from the table of cables, the least that carries current / warmth",
+                            in("current", circuit.current(), "A"),
+                            in("warmth", place, "")));
+        }
+        Figure fuse = circuit.fuse().rating();
+        if (fuse.value() > 0 || !fuse.known()) {
+            measures.add(Measure.of(FUSE_LOAD, circuit.name(), circuit.current(), fuse));
+            Working[] rating = cable.rating().known()
+                    ? new Working[0]
+                    : new Working[] {
+                        new Working.Formula(
+                                "from the table of cables, times warmth",
+                                List.of(in("section", cable.section(), "mm2"), in("warmth", place, "")))
+                    };
+            measures.add(Measure.of(FUSE_SHARE, circuit.name(), fuse.dividedBy(carries))
+                    .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
+                    .worked(rating));
+            measures.add(Measure.of(CABLE_CARRIES, circuit.name(), carries).worked(rating));
+        }
+    }
+
+    private static void panel(Plan plan, List<Measure> measures) {
+        List<Working.Input> panels = plan.fitments(Fitment.Kind.SWITCH_PANEL).stream()
+                .map(panel -> in(panel.name(), ((Details.SwitchPanel) panel.details()).ways(), ""))
+                .toList();
+        panels.stream().map(Working.Input::figure).reduce(Figure::plus).ifPresent(ways -> {
+            List<Working.Input> used = plan.sheet().circuits().stream()
+                    .filter(circuit -> circuit.switched().is(YesNo.YES))
+                    .map(circuit -> in(circuit.name(), Figure.of(1, 0), ""))
+                    .toList();
+            measures.add(Measure.of(PANEL_USED, "switch panel", Figure.of(used.size(), 0))
+                    .worked(new Working.Sum("used", used)));
+            measures.add(Measure.of(PANEL_WAYS, "switch panel", ways).worked(new Working.Sum("ways", panels)));
+        });
+    }
+}

@@ -1,0 +1,104 @@
+package fitworthy.figures.mirrors;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Details.Mirrors;
+import java.util.List;
+
+/** How far the planned mirrors stand out, what becomes of them without the trailer, and what is built into them. */
+final class MirrorBuildMeasures implements Topic {
+    private static final MeasureKind BEYOND_TRAILER = number(
+                    "mirrors.beyond-trailer", "mm", 0, "how far the mirror stands out beyond the widest part")
+            .byLoading();
+    private static final MeasureKind BEYOND_VEHICLE = number(
+                    "mirrors.beyond-vehicle",
+                    "mm",
+                    0,
+                    "how far the mirror stands out beyond the vehicle without a trailer")
+            .byLoading();
+    private static final MeasureKind STOW = word(
+                    "mirrors.stow", "what becomes of the towing mirrors without the trailer")
+            .byLoading();
+    private static final MeasureKind INDICATORS =
+            word("mirrors.indicators", "whether the planned mirrors keep the direction indicators");
+    private static final MeasureKind CAMERAS = word("mirrors.cameras", "whether the planned mirrors keep the cameras");
+    private static final MeasureKind BLIND_SPOT =
+            word("mirrors.blind-spot", "whether the planned mirrors keep the blind-spot lamps");
+    private static final MeasureKind CAMERA_APPROVED = word(
+            "mirrors.camera-approved", "whether the camera that is to take the place of a mirror is approved for that");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(BEYOND_TRAILER, BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Mirrors made = plan.vehicle().view().mirrors();
+        plan.planned(Mirrors.class).ifPresent(planned -> {
+            kept(INDICATORS, made.indicators(), planned.indicators(), measures);
+            kept(CAMERAS, made.cameras(), planned.cameras(), measures);
+            kept(BLIND_SPOT, made.blindSpotLamps(), planned.blindSpotLamps(), measures);
+        });
+        plan.sheet().fitments().forEach(fitment -> {
+            if (fitment.details() instanceof Details.RearCamera camera
+                    && !camera.insteadOfMirror().is(YesNo.NO)) {
+                measures.add(Measure.of(
+                        CAMERA_APPROVED,
+                        fitment.name(),
+                        camera.insteadOfMirror().known() ? camera.approvedAsMirror() : camera.insteadOfMirror()));
+            }
+        });
+    }
+
+    /** Only what the old mirrors hold can be lost with them. */
+    private static void kept(MeasureKind kind, Choice<YesNo> made, Choice<YesNo> planned, List<Measure> measures) {
+        if (!made.is(YesNo.NO)) {
+            measures.add(Measure.of(kind, "planned mirrors", made.known() ? planned : made));
+        }
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        if (loading.plannedMirrors().isPresent()) {
+            Mirrors mirrors = loading.mirrors();
+            Side.both(mirrors).forEach(side -> standsOut(loading, side, measures));
+            if (loading.plan().sheet().trailer().isPresent() && !loading.towing()) {
+                measures.add(Measure.of(STOW, "towing mirrors", mirrors.stow()));
+            }
+        }
+    }
+
+    private static void standsOut(Loading loading, Side side, List<Measure> measures) {
+        Figure body = loading.plan().vehicle().size().bodyWidth().times(0.5);
+        if (loading.trailer().isPresent()) {
+            Figure widest = loading.trailer().get().width().times(0.5).most(body);
+            measures.add(
+                    Measure.of(BEYOND_TRAILER, side.name(), side.mirror().edge().minus(widest))
+                            .worked(
+                                    "beyond = edge - widest",
+                                    in("edge", side.mirror().edge(), "mm"),
+                                    in("widest", widest, "mm")));
+        } else {
+            measures.add(Measure.of(
+                            BEYOND_VEHICLE,
+                            side.name(),
+                            side.mirror().edgeStowed().minus(body))
+                    .worked(
+                            "beyond = edge - body / 2",
+                            in("edge", side.mirror().edgeStowed(), "mm"),
+                            in("body", loading.plan().vehicle().size().bodyWidth(), "mm")));
+        }
+    }
+}

@@ -1,0 +1,346 @@
+package fitworthy.figures.mirrors;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Derived;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Details.Curve;
+import fitworthy.sheet.Details.Mirror;
+import fitworthy.sheet.Details.Stow;
+import fitworthy.sheet.Trailer;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What the mirrors show: the road past a trailer, tray or canopy, and through the rear window. */
+public final class MirrorViewMeasures implements Topic {
+    public static final MeasureKind PAST_TRAILER = rated(
+                    "mirrors.past-trailer",
+                    "mm",
+                    0,
+                    "outer edge of the glass from the centre line",
+                    "side of the trailer")
+            .byLoading();
+    private static final MeasureKind PAST_LOAD = rated(
+                    "mirrors.past-load",
+                    "mm",
+                    0,
+                    "outer edge of the glass from the centre line",
+                    "what it takes to see past the tray or canopy")
+            .byLoading();
+    public static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2, "width of road it shows far behind")
+            .byLoading();
+    public static final MeasureKind NEAR_FIELD = number(
+                    "mirrors.near-field", "m", 2, "width of road it shows near behind")
+            .byLoading();
+    private static final MeasureKind REACH_NEEDED = number(
+                    "mirrors.reach-needed",
+                    "mm",
+                    0,
+                    "outer edge of the glass from the centre line that shows the width asked")
+            .byLoading();
+    private static final MeasureKind GLASS_NEEDED = number(
+                    "mirrors.glass-needed", "mm", 0, "width of such glass that has to be clear of the side")
+            .byLoading();
+    private static final MeasureKind NEAR_REACH_NEEDED = number(
+                    "mirrors.near-reach-needed",
+                    "mm",
+                    0,
+                    "outer edge of the glass from the centre line that shows the width asked near behind")
+            .byLoading();
+    private static final MeasureKind NEAR_GLASS_NEEDED = number(
+                    "mirrors.near-glass-needed", "mm", 0, "width of such glass that has to be clear of the side")
+            .byLoading();
+    private static final MeasureKind INNER_VIEW =
+            word("mirrors.inner-view", "view in the inside mirror").byLoading();
+
+    private enum InnerView {
+        HIDDEN,
+        CLEAR
+    }
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                PAST_TRAILER,
+                PAST_LOAD,
+                FAR_FIELD,
+                NEAR_FIELD,
+                REACH_NEEDED,
+                GLASS_NEEDED,
+                NEAR_REACH_NEEDED,
+                NEAR_GLASS_NEEDED,
+                INNER_VIEW);
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        List<Details.Body> bodies = loading.bodies().stream()
+                .map(fitment -> (Details.Body) fitment.details())
+                .toList();
+        for (Side side : Side.both(loading.mirrors())) {
+            pastLoad(loading, bodies, side, measures);
+            loading.trailer()
+                    .filter(trailer -> !trailer.seenOver().is(YesNo.YES))
+                    .ifPresent(trailer -> pastTrailer(loading, trailer, side, measures));
+        }
+        innerView(loading, bodies, measures);
+    }
+
+    private static void pastLoad(Loading loading, List<Details.Body> bodies, Side side, List<Measure> measures) {
+        Stow stow = loading.mirrors().stow().value();
+        boolean retracted = loading.plannedMirrors().isPresent()
+                && !loading.towing()
+                && stow != Stow.FIXED
+                && stow != Stow.COMES_OFF;
+        bodies.stream()
+                .map(body -> toSeePast(body, side, loading))
+                .flatMap(Optional::stream)
+                .reduce(Past::farther)
+                .ifPresent(past ->
+                        measures.add(Measure.of(PAST_LOAD, side.name(), reach(side.mirror(), retracted), past.needed())
+                                .worked(past.working())
+                                .worked(drawnIn(side.mirror(), retracted))));
+    }
+
+    /** Outer edge of the glass; it comes in by as much as the housing does. */
+    private static Figure reach(Mirror mirror, boolean retracted) {
+        return retracted ? mirror.reach().minus(mirror.edge().minus(mirror.edgeStowed())) : mirror.reach();
+    }
+
+    private static Working[] drawnIn(Mirror mirror, boolean retracted) {
+        return !retracted
+                ? new Working[0]
+                : new Working[] {
+                    new Working.Formula(
+                            "drawn in = reach - (edge - stowed)",
+                            List.of(
+                                    in("reach", mirror.reach(), "mm"),
+                                    in("edge", mirror.edge(), "mm"),
+                                    in("stowed", mirror.edgeStowed(), "mm")))
+                };
+    }
+
+    /** Where a glass has to be to see past a tray or canopy. */
+    private record Past(Figure needed, Working working) {
+        static Past farther(Past one, Past other) {
+            Figure needed = one.needed.most(other.needed);
+            return new Past(needed, needed == other.needed ? other.working : one.working);
+        }
+    }
+
+    /**
+     * Where the glass has to be for this tray or canopy not to hide the trailer's rear corner; without a trailer, or
+     * with one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more
+     * than the tray or canopy does, so that then there is no such question.
+     */
+    private static Optional<Past> toSeePast(Details.Body body, Side side, Loading loading) {
+        Figure half = body.width().times(0.5);
+        Optional<Trailer> trailer =
+                loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
+        if (trailer.isEmpty()) {
+            return Optional.of(new Past(
+                    half, new Working.Formula("needed = width / 2", List.of(in("width", body.width(), "mm")))));
+        }
+        Figure trailerHalf = trailer.get().width().times(0.5);
+        if (half.isAtMost(trailerHalf)) {
+            return Optional.empty();
+        }
+        Plan plan = loading.plan();
+        Figure coupling = plan.wheelbase().plus(plan.vehicle().size().ballOverhang());
+        Figure glass = side.mirror().x();
+        Figure corner = body.front().plus(body.length());
+        Figure end = coupling.plus(trailer.get().length());
+        return Optional.of(new Past(
+                Derived.of(
+                        at -> SightLine.toSeePast(at[0], at[1], at[2], at[3], at[4]),
+                        glass,
+                        corner,
+                        half,
+                        end,
+                        trailerHalf),
+                new Working.Formula(
+                        "needed = half + (half - trailer) x (corner - glass) / (end - corner)",
+                        List.of(
+                                in("half", half, "mm"),
+                                in("trailer", trailerHalf, "mm"),
+                                in("corner", corner, "mm"),
+                                in("glass", glass, "mm"),
+                                in("end", end, "mm")))));
+    }
+
+    /**
+     * The road beside and behind the trailer. What is seen near behind is asked only where the glass reaches past the
+     * side at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is
+     * farther out.
+     */
+    private static void pastTrailer(Loading loading, Trailer trailer, Side side, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Mirror mirror = side.mirror();
+        Figure trailerHalf = trailer.width().times(0.5);
+        measures.add(Measure.of(PAST_TRAILER, side.name(), mirror.reach(), trailerHalf)
+                .worked("side = width / 2", in("width", trailer.width(), "mm")));
+        Figure widest = loading.widestBehind(trailer);
+        Figure behind = plan.practice(PracticeId.MIRRORS_FAR_DISTANCE);
+        measures.add(seen(FAR_FIELD, loading, side, widest, behind));
+        if (!mirror.reach().isAtMost(widest)) {
+            Figure near = plan.practice(PracticeId.MIRRORS_NEAR_DISTANCE);
+            measures.add(seen(NEAR_FIELD, loading, side, widest, near));
+            needed(
+                    NEAR_REACH_NEEDED,
+                    NEAR_GLASS_NEEDED,
+                    loading,
+                    side,
+                    widest,
+                    plan.practice(PracticeId.MIRRORS_NEAR_WIDTH),
+                    near,
+                    measures);
+        }
+        needed(
+                REACH_NEEDED,
+                GLASS_NEEDED,
+                loading,
+                side,
+                widest,
+                plan.practice(PracticeId.MIRRORS_FAR_WIDTH),
+                behind,
+                measures);
+    }
+
+    /** Where the glass has to stand, and how much of it be clear, to show a width of road so far behind. */
+    private static void needed(
+            MeasureKind reachKind,
+            MeasureKind glassKind,
+            Loading loading,
+            Side side,
+            Figure widest,
+            Figure width,
+            Figure behind,
+            List<Measure> measures) {
+        Plan plan = loading.plan();
+        Mirror mirror = side.mirror();
+        Figure needed = sighted(
+                plan,
+                side,
+                (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])),
+                widest,
+                width,
+                behind);
+        measures.add(Measure.of(reachKind, side.name(), needed).worked(steps(needed, plan, side, line -> new SightSteps(
+                        line,
+                        widest.value(),
+                        line.reachNeeded(widest.value(), width.value(), behind.value()),
+                        behind.value())
+                .reachNeeded(width.value()))));
+        Figure glass = sighted(
+                plan,
+                side,
+                (line, in) -> {
+                    double reach = Math.max(in[3], line.reachNeeded(in[0], in[1], in[2]));
+                    return wholeMillimetres(line.glass(line.acrossNeeded(in[1], reach, in[2]), reach));
+                },
+                widest,
+                width,
+                behind,
+                mirror.reach());
+        measures.add(Measure.of(glassKind, side.name(), glass).worked(steps(glass, plan, side, line -> new SightSteps(
+                        line,
+                        widest.value(),
+                        Math.max(
+                                mirror.reach().value(),
+                                line.reachNeeded(widest.value(), width.value(), behind.value())),
+                        behind.value())
+                .glassNeeded(width.value()))));
+    }
+
+    private static Working steps(Figure result, Plan plan, Side side, Function<SightLine, List<String>> steps) {
+        return () -> result.known()
+                ? steps.apply(new SightLine(
+                        plan.vehicle().view().eye().x().value(),
+                        plan.vehicle().view().eye().y().value() * side.sign(),
+                        side.mirror().x().value(),
+                        radius(side.mirror()).value()))
+                : List.of();
+    }
+
+    /** Upwards, so that the value as printed is enough. */
+    private static double wholeMillimetres(double metres) {
+        return Math.ceil(metres * 1000 - 1e-6) / 1000;
+    }
+
+    /** Road seen beyond a side, by the part of the glass that lies farther out. */
+    private static Measure seen(MeasureKind kind, Loading loading, Side side, Figure widest, Figure behind) {
+        Mirror mirror = side.mirror();
+        Figure seen = sighted(
+                loading.plan(),
+                side,
+                (line, in) -> line.seen(Math.min(line.across(in[3], in[1]), in[1] - in[0]), in[1], in[2]),
+                widest,
+                mirror.reach(),
+                behind,
+                mirror.glass());
+        return Measure.of(kind, side.name(), seen).worked(steps(seen, loading.plan(), side, line -> new SightSteps(
+                        line, widest.value(), mirror.reach().value(), behind.value())
+                .seen(mirror.glass().value())));
+    }
+
+    /** A formula over a mirror's sight line and further figures. */
+    private interface Sighted {
+        double at(SightLine line, double[] further);
+    }
+
+    private static Figure sighted(Plan plan, Side side, Sighted formula, Figure... further) {
+        Figure[] inputs = Stream.concat(
+                        Stream.of(
+                                plan.vehicle().view().eye().x(),
+                                plan.vehicle().view().eye().y().times(side.sign()),
+                                side.mirror().x(),
+                                radius(side.mirror())),
+                        Stream.of(further))
+                .toArray(Figure[]::new);
+        return Derived.of(
+                in -> formula.at(new SightLine(in[0], in[1], in[2], in[3]), Arrays.copyOfRange(in, 4, in.length)),
+                inputs);
+    }
+
+    private static Figure radius(Mirror mirror) {
+        if (!mirror.curve().known()) {
+            return Figure.missing(mirror.curve().missing());
+        }
+        return mirror.curve().is(Curve.FLAT) ? Figure.of(Double.POSITIVE_INFINITY, 0) : mirror.radius();
+    }
+
+    private static void innerView(Loading loading, List<Details.Body> bodies, List<Measure> measures) {
+        List<Choice<YesNo>> hides = Stream.concat(
+                        bodies.stream().map(Details.Body::hidesRearWindow),
+                        loading.trailer().stream().map(Trailer::hidesRearWindow))
+                .toList();
+        if (hides.isEmpty()) {
+            return;
+        }
+        Optional<Choice<YesNo>> unknown =
+                hides.stream().filter(answer -> !answer.known()).findFirst();
+        boolean hidden = hides.stream().anyMatch(answer -> answer.is(YesNo.YES));
+        measures.add(Measure.of(
+                INNER_VIEW,
+                "inside mirror",
+                hidden
+                        ? Choice.of(InnerView.HIDDEN)
+                        : unknown.isPresent() ? unknown.get() : Choice.of(InnerView.CLEAR)));
+    }
+}

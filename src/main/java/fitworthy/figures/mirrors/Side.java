@@ -1,0 +1,13 @@
+package fitworthy.figures.mirrors;
+
+import fitworthy.sheet.Details.Mirror;
+import fitworthy.sheet.Details.Mirrors;
+import java.util.List;
+
+/** A mirror and the direction it lies in. @param sign 1 to the left, -1 to the right */
+record Side(String name, int sign, Mirror mirror) {
+
+    static List<Side> both(Mirrors mirrors) {
+        return List.of(new Side("left mirror", 1, mirrors.left()), new Side("right mirror", -1, mirrors.right()));
+    }
+}

@@ -1,0 +1,130 @@
+package fitworthy.figures.towing;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.word;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.Trailer.Brakes;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What the trailer is braked, held and lit by. */
+final class BrakeMeasures implements Topic {
+    private static final MeasureKind AXLES = number("towing.axles", "kg", 0, "greatest load on the trailer's axles");
+    private static final MeasureKind UNBRAKED_AXLES =
+            number("towing.unbraked-axles", "kg", 0, "greatest load on the axles of a trailer without brakes");
+    private static final MeasureKind UNBRAKED =
+            number("towing.unbraked", "kg", 0, "greatest mass of a trailer without brakes");
+    private static final MeasureKind PLAIN_BRAKES = number(
+            "towing.plain-brakes",
+            "kg",
+            0,
+            "greatest load on the axles of a trailer with over-run brakes or with wheels unbraked");
+    private static final MeasureKind NO_BREAKAWAY = number(
+            "towing.no-breakaway",
+            "kg",
+            0,
+            "greatest load on the axles of a trailer that does not brake by itself when it breaks away");
+    private static final MeasureKind BREAKAWAY_HOLD =
+            number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after it broke away");
+    private static final MeasureKind BRAKE_CONTROL =
+            word("towing.brake-control", "whether the vehicle has a brake controller with a feed of its own");
+    private static final MeasureKind CHAINS = number("towing.chains", "", 0, "safety chains");
+    private static final MeasureKind CONNECTION = word("towing.connection", "whether trailer and vehicle agree in it");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                AXLES,
+                UNBRAKED_AXLES,
+                UNBRAKED,
+                PLAIN_BRAKES,
+                NO_BREAKAWAY,
+                BREAKAWAY_HOLD,
+                BRAKE_CONTROL,
+                CHAINS,
+                CONNECTION);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        plan.sheet().trailer().ifPresent(trailer -> {
+            brakes(plan, trailer, measures);
+            measures.add(onAxles(AXLES, trailer));
+            measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));
+            connections(plan, trailer, measures);
+        });
+    }
+
+    private static void brakes(Plan plan, Trailer trailer, List<Measure> measures) {
+        Choice<Brakes> brakes = trailer.brakes();
+        boolean open = !brakes.known();
+        boolean braked = brakes.known() && !brakes.is(Brakes.NONE);
+        boolean controlled = brakes.known() && brakes.value().controlled();
+        if (open || brakes.is(Brakes.NONE)) {
+            measures.add(onAxles(UNBRAKED_AXLES, trailer, brakes));
+            measures.add(Measure.of(UNBRAKED, "trailer", given(trailer.rated(), brakes)));
+        }
+        if (brakes.is(Brakes.OVER_RUN)) {
+            measures.add(onAxles(PLAIN_BRAKES, trailer));
+        } else if (open || braked && !trailer.everyWheelBraked().is(YesNo.YES)) {
+            measures.add(onAxles(PLAIN_BRAKES, trailer, brakes, trailer.everyWheelBraked()));
+        }
+        if (open || braked && !trailer.breakaway().is(YesNo.YES)) {
+            measures.add(onAxles(NO_BREAKAWAY, trailer, brakes, trailer.breakaway()));
+        }
+        if (controlled && trailer.breakaway().is(YesNo.YES)) {
+            measures.add(Measure.of(BREAKAWAY_HOLD, "trailer", trailer.breakawayHold()));
+        }
+        if (open || controlled) {
+            measures.add(Measure.of(
+                    BRAKE_CONTROL, "brake controller", open ? Choice.missing(brakes.missing()) : controller(plan)));
+        }
+    }
+
+    private static Choice<YesNo> controller(Plan plan) {
+        return plan.planned(Details.BrakeController.class)
+                .map(Details.BrakeController::feed)
+                .orElse(plan.vehicle().brakeController());
+    }
+
+    private static void connections(Plan plan, Trailer trailer, List<Measure> measures) {
+        Choice<Details.Plug> plug = trailer.plug();
+        Choice<Details.Plug> socket = plan.towBar().socket();
+        measures.add(Measure.of(
+                CONNECTION,
+                "plug",
+                !plug.known()
+                        ? plug
+                        : !socket.known() ? socket : Choice.yesNo(plug.value().fits(socket.value()))));
+        Figure gap = trailer.voltage().minus(plan.towBar().voltage());
+        measures.add(Measure.of(
+                CONNECTION,
+                "lamp voltage",
+                gap.known()
+                        ? Choice.yesNo(gap.isZero())
+                        : Choice.missing(gap.missing().get(0))));
+    }
+
+    private static Measure onAxles(MeasureKind kind, Trailer trailer, Choice<?>... questions) {
+        return Measure.of(kind, "trailer", given(TrailerAxles.load(trailer), questions))
+                .worked(TrailerAxles.working("axles", trailer, "kg"));
+    }
+
+    /** The figure where every question is answered, else what the first without an answer lacks. */
+    private static Figure given(Figure figure, Choice<?>... questions) {
+        return Stream.of(questions)
+                .filter(question -> !question.known())
+                .findFirst()
+                .map(question -> Figure.missing(question.missing()))
+                .orElse(figure);
+    }
+}

@@ -1,0 +1,231 @@
+package fitworthy.figures.towing;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Details;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.Trailer.Brakes;
+import fitworthy.sheet.Vehicle;
+import java.util.List;
+
+/** Whether the masses, the coupling and the ball of the trailer suit the vehicle. */
+public final class HitchMeasures implements Topic {
+    public static final MeasureKind TRAILER =
+            rated("towing.trailer", "kg", 0, "loaded mass of the trailer", "the vehicle's tow rating");
+    private static final MeasureKind UNRATED = number(
+            "towing.unrated",
+            "%",
+            1,
+            "loaded mass of a braked trailer as a share of the unladen vehicle that has no tow rating");
+    private static final MeasureKind UNRATED_HEAVIEST =
+            number("towing.unrated-heaviest", "kg", 0, "heaviest loaded trailer for the vehicle's kerb mass");
+    public static final MeasureKind PLATE =
+            rated("towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate");
+    public static final MeasureKind COUPLING =
+            rated("towing.coupling", "kg", 0, "loaded mass of the trailer", "the plate of the coupling");
+    public static final MeasureKind FORCE =
+            rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
+    public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");
+    private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
+    private static final MeasureKind BALL_SHARE =
+            number("towing.ball-share", "%", 1, "load on the ball as a share of the loaded trailer");
+    private static final MeasureKind BALL_NEEDED =
+            number("towing.ball-needed", "kg", 0, "least load on the ball for the loaded trailer");
+    private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");
+    private static final MeasureKind RATIO =
+            number("towing.ratio", "%", 1, "greatest mass of the trailer as a share of the vehicle's kerb mass");
+    private static final MeasureKind OUTWEIGHED = rated(
+                    "towing.outweighed", "kg", 0, "loaded mass of the trailer", "loaded mass of the vehicle")
+            .byLoading();
+    private static final MeasureKind OVERHANG =
+            number("towing.overhang", "%", 1, "distance of the ball from the rear axle as a share of the wheelbase");
+    private static final MeasureKind NOSE_UP =
+            number("towing.nose-up", "mm", 0, "height of the ball above the level trailer's coupling");
+    private static final MeasureKind LEVELLING =
+            word("towing.levelling", "whether the vehicle's maker allows the load-levelling hitch that is planned");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                TRAILER,
+                UNRATED,
+                UNRATED_HEAVIEST,
+                PLATE,
+                COUPLING,
+                FORCE,
+                BALL,
+                BALL_LOAD,
+                BALL_SHARE,
+                BALL_NEEDED,
+                RATED,
+                RATIO,
+                OUTWEIGHED,
+                OVERHANG,
+                NOSE_UP,
+                LEVELLING);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        plan.sheet().trailer().ifPresent(trailer -> {
+            masses(plan, trailer, measures);
+            couplings(plan, trailer, measures);
+            ball(plan, trailer, measures);
+            pair(plan, trailer, measures);
+        });
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        loading.trailer()
+                .ifPresent(trailer -> measures.add(Measure.of(
+                                OUTWEIGHED, "trailer", trailer.mass(), loading.uncoupled())
+                        .worked(
+                                "vehicle = loaded - ball",
+                                in("loaded", loading.axles().total(), "kg"),
+                                in("ball", trailer.ball(), "kg"))
+                        .worked(MassSheet.axles(loading.masses(), loading.plan().wheelbase()))));
+    }
+
+    private static void masses(Plan plan, Trailer trailer, List<Measure> measures) {
+        Vehicle.Ratings ratings = plan.ratings();
+        boolean unrated =
+                ratings.towingStated().is(YesNo.NO) && !ratings.towing().known();
+        Choice<Brakes> brakes = trailer.brakes();
+        if (!brakes.known()) {
+            measures.add(Measure.of(TRAILER, "trailer", trailer.mass(), Figure.missing(brakes.missing())));
+        } else if (brakes.is(Brakes.NONE)) {
+            measures.add(Measure.of(TRAILER, "unbraked trailer", trailer.mass(), ratings.towingUnbraked()));
+        } else if (unrated) {
+            Figure kerb = plan.vehicle().mass().kerb();
+            measures.add(Measure.of(UNRATED, "braked trailer", trailer.mass().dividedBy(kerb))
+                    .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg")));
+            Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
+            measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", most.times(kerb))
+                    .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
+        } else {
+            measures.add(Measure.of(TRAILER, "braked trailer", trailer.mass(), ratings.towing()));
+        }
+        measures.add(Measure.of(PLATE, "trailer", trailer.mass(), trailer.rated()));
+    }
+
+    private static void couplings(Plan plan, Trailer trailer, List<Measure> measures) {
+        coupling("tow bar", plan.towBar().plate(), plan, trailer, measures);
+        coupling("trailer coupling", trailer.coupling(), plan, trailer, measures);
+    }
+
+    /**
+     * A plate states a trailer mass or a D value: what it states is judged, and where it states neither it is
+     * asked.
+     */
+    private static void coupling(
+            String subject, Details.CouplingPlate plate, Plan plan, Trailer trailer, List<Measure> measures) {
+        if (plate.trailer().known() || !plate.d().known()) {
+            measures.add(Measure.of(COUPLING, subject, trailer.mass(), plate.trailer()));
+        }
+        Figure vehicle = plan.ratings().gvm();
+        if (plate.d().known()) {
+            Working.Input t = in("T", vehicle, "t");
+            Working.Input r = in("R", trailer.rated(), "t");
+            String name = subject + ", D";
+            measures.add(
+                    fifthWheel(trailer)
+                            ? Measure.of(
+                                            FORCE,
+                                            name,
+                                            Coupling.fifthWheel(vehicle, trailer.rated(), trailer.ball()),
+                                            plate.d())
+                                    .worked("D = 0.6 x 9.81 x T x R / (T + R - U)", t, r, in("U", trailer.ball(), "t"))
+                            : Measure.of(FORCE, name, Coupling.d(vehicle, trailer.rated()), plate.d())
+                                    .worked("D = 9.81 x T x R / (T + R)", t, r));
+        }
+        if (plate.dc().known()) {
+            measures.add(
+                    Measure.of(FORCE, subject + ", Dc", Coupling.d(vehicle, TrailerAxles.load(trailer)), plate.dc())
+                            .worked(
+                                    "Dc = 9.81 x T x C / (T + C)",
+                                    in("T", vehicle, "t"),
+                                    in("C", TrailerAxles.load(trailer), "t"))
+                            .worked(TrailerAxles.working("C", trailer, "t")));
+        }
+        if (plate.v().known()) {
+            Choice<YesNo> air = plan.vehicle().rearAirSprings();
+            Figure body = trailer.length().minus(trailer.drawbar());
+            Figure force = Coupling.v(TrailerAxles.load(trailer), body, trailer.axle(), air.is(YesNo.YES));
+            measures.add(Measure.of(
+                            FORCE, subject + ", V", air.known() ? force : Figure.missing(air.missing()), plate.v())
+                    .worked(
+                            air.is(YesNo.YES) ? "V = 1.8 x C x max(1, X^2 / l^2)" : "V = 2.4 x C x max(1, X^2 / l^2)",
+                            in("C", TrailerAxles.load(trailer), "t"),
+                            in("X", body, "m"),
+                            in("l", trailer.axle(), "m"))
+                    .worked(
+                            "X = length - drawbar",
+                            in("length", trailer.length(), "m"),
+                            in("drawbar", trailer.drawbar(), "m"))
+                    .worked(TrailerAxles.working("C", trailer, "t")));
+        }
+    }
+
+    private static void ball(Plan plan, Trailer trailer, List<Measure> measures) {
+        measures.add(Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball()));
+        measures.add(Measure.of(
+                BALL, "tow bar", trailer.ball(), plan.towBar().plate().ball()));
+        if (trailer.coupling().ball().known()) {
+            measures.add(Measure.of(
+                    BALL, "trailer coupling", trailer.ball(), trailer.coupling().ball()));
+        }
+        if (!fifthWheel(trailer)) {
+            measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()));
+            measures.add(Measure.of(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()))
+                    .worked(
+                            "share = ball / trailer",
+                            in("ball", trailer.ball(), "kg"),
+                            in("trailer", trailer.mass(), "kg")));
+            Figure least = plan.practice(PracticeId.TOWING_BALL_SHARE_LEAST);
+            measures.add(Measure.enough(BALL_NEEDED, "tow ball", least.times(trailer.mass()))
+                    .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));
+        }
+    }
+
+    private static void pair(Plan plan, Trailer trailer, List<Measure> measures) {
+        measures.add(Measure.of(RATED, "trailer", trailer.rated()));
+        Figure kerb = plan.vehicle().mass().kerb();
+        measures.add(Measure.of(RATIO, "trailer", trailer.rated().dividedBy(kerb))
+                .worked("share = greatest / kerb", in("greatest", trailer.rated(), "kg"), in("kerb", kerb, "kg")));
+        if (!fifthWheel(trailer)) {
+            measures.add(Measure.of(OVERHANG, "tow ball", plan.ballOverhang().dividedBy(plan.wheelbase()))
+                    .worked(
+                            "share = distance / wheelbase",
+                            in("distance", plan.ballOverhang(), "mm"),
+                            in("wheelbase", plan.wheelbase(), "mm")));
+            measures.add(Measure.of(NOSE_UP, "trailer", plan.ballHeight().minus(trailer.couplingHeight()))
+                    .worked(
+                            "above = ball - coupling",
+                            in("ball", plan.ballHeight(), "mm"),
+                            in("coupling", trailer.couplingHeight(), "mm")));
+        }
+        if (plan.towBar().levelling().is(YesNo.YES)) {
+            measures.add(
+                    Measure.of(LEVELLING, "load-levelling hitch", plan.ratings().levelling()));
+        }
+    }
+
+    private static boolean fifthWheel(Trailer trailer) {
+        return trailer.hitch().is(Trailer.Hitch.FIFTH_WHEEL);
+    }
+}

@@ -1,0 +1,217 @@
+package fitworthy.figures.tyres;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.TyreSet;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.TyreSize;
+import fitworthy.sheet.Vehicle;
+import java.util.List;
+import java.util.Locale;
+
+/** What a change of tyres or wheels does, asked only where either is planned, and whether the spare goes with it. */
+final class TyreChangeMeasures implements Topic {
+    private static final MeasureKind GROWTH =
+            number("tyres.diameter-growth", "mm", 1, "growth of the nominal diameter");
+    private static final MeasureKind LOSS = number("tyres.diameter-loss", "mm", 1, "loss of nominal diameter");
+    private static final MeasureKind CHANGE =
+            number("tyres.diameter-change", "%", 2, "change of the nominal diameter either way");
+    private static final MeasureKind SPEEDOMETER =
+            number("tyres.speedometer", "%", 1, "speed shown as a share of the true speed");
+    private static final MeasureKind GEARING =
+            number("tyres.gearing", "%", 1, "by how much the larger tyres lengthen the gearing");
+    private static final MeasureKind LIFT = number("tyres.lift", "mm", 0, "lift from the larger tyres");
+    private static final MeasureKind WIDTH =
+            number("tyres.width", "%", 0, "section width as a share of that of the maker's tyres");
+    private static final MeasureKind SPEED_RATING =
+            number("tyres.speed-rating", "km/h", 0, "speed of the symbol of tyres slower than the maker's");
+    private static final MeasureKind RIM_NARROW =
+            rated("tyres.rim-narrow", "in", 1, "rim width", "narrowest rim for the tyre");
+    private static final MeasureKind RIM_WIDE =
+            rated("tyres.rim-wide", "in", 1, "rim width", "widest rim for the tyre");
+    private static final MeasureKind RIM_SAME =
+            word("tyres.rim-same", "whether tyres and wheels have the same rim diameter");
+    private static final MeasureKind TRACK = number("tyres.track", "mm", 0, "added track");
+    private static final MeasureKind TRACK_PASSENGER =
+            number("tyres.track-passenger", "mm", 0, "added track of a passenger car");
+    private static final MeasureKind SPARE_SAME =
+            word("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
+    private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                GROWTH,
+                LOSS,
+                CHANGE,
+                SPEEDOMETER,
+                GEARING,
+                LIFT,
+                WIDTH,
+                SPEED_RATING,
+                RIM_NARROW,
+                RIM_WIDE,
+                RIM_SAME,
+                TRACK,
+                TRACK_PASSENGER,
+                SPARE_SAME,
+                CLEARANCE);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        measures.add(Measure.of(SPARE_SAME, "spare", spareSame(plan)));
+        boolean newTyres = !plan.fitments(Fitment.Kind.TYRES).isEmpty();
+        boolean newWheels = !plan.fitments(Fitment.Kind.WHEELS).isEmpty();
+        if (newTyres || newWheels) {
+            Figure rim = plan.wheels().width();
+            Vehicle.Tyres tyres = plan.tyres();
+            measures.add(Measure.of(RIM_NARROW, "wheels", rim, tyres.rimLeast()));
+            measures.add(Measure.of(RIM_WIDE, "wheels", rim, tyres.rimMost()));
+            measures.add(Measure.of(RIM_SAME, "wheels", rimSame(plan, newWheels)));
+            measures.add(Measure.of(CLEARANCE, "tyres", tyres.clearance()));
+        }
+        if (newTyres) {
+            newTyres(plan, measures);
+        }
+        if (newWheels) {
+            track(plan, measures);
+        }
+    }
+
+    private static void newTyres(Plan plan, List<Measure> measures) {
+        TyreSet stock = plan.stockTyreSet();
+        TyreSet planned = plan.tyreSet();
+        Vehicle.Tyres tyres = plan.tyres();
+        Figure before = stock.diameter();
+        Figure after = planned.diameter();
+        Figure growth = plan.tyreGrowth();
+        Working.Input[] diameters = {in("after", after, "mm"), in("before", before, "mm")};
+        Working[] sizes = {planned.nominal("after"), stock.nominal("before")};
+        measures.add(Measure.of(CHANGE, "tyres", size(TyreFigures.growth(before, after)))
+                .worked("change = |after / before - 1|", diameters)
+                .worked(sizes));
+        if (growth.value() < 0) {
+            measures.add(Measure.of(LOSS, "tyres", growth.times(-1))
+                    .worked("loss = before - after", diameters)
+                    .worked(sizes));
+        } else {
+            measures.add(Measure.of(GROWTH, "tyres", growth)
+                    .worked("growth = after - before", diameters)
+                    .worked(sizes));
+            measures.add(Measure.of(GEARING, "tyres", TyreFigures.growth(before, after))
+                    .worked("growth = after / before - 1", diameters)
+                    .worked(sizes));
+            measures.add(Measure.of(LIFT, "tyres", growth.times(0.5))
+                    .worked("lift = (after - before) / 2", diameters)
+                    .worked(sizes));
+            if (!growth.isZero() && !tyres.speedometerSet().is(YesNo.YES)) {
+                Figure over = plan.vehicle().speedometerOver();
+                measures.add(Measure.of(SPEEDOMETER, "speedometer", TyreFigures.speedShown(over, before, after))
+                        .worked(
+                                "shown = (1 + over) x before / after",
+                                in("over", over, "%"),
+                                diameters[0],
+                                diameters[1])
+                        .worked(sizes));
+            }
+        }
+        Figure width = planned.width();
+        Figure madeWidth = stock.width();
+        measures.add(
+                Measure.of(WIDTH, "tyres", classed(plan, "the greatest width of tyres", width.dividedBy(madeWidth)))
+                        .worked("width = after / before", in("after", width, "mm"), in("before", madeWidth, "mm")));
+        Figure madeSpeed = stock.speed(plan.tables());
+        Figure speed = planned.speed(plan.tables());
+        if (!speed.isAtLeast(madeSpeed)) {
+            measures.add(Measure.of(
+                            SPEED_RATING,
+                            "tyres",
+                            classed(plan, "the least speed symbol", speed.missingWith(madeSpeed, speed)))
+                    .worked(planned.symbol()));
+        }
+    }
+
+    private static Choice<YesNo> spareSame(Plan plan) {
+        Vehicle.Spare spare = plan.vehicle().spare();
+        if (spare.size().isEmpty()) {
+            return Choice.missing(RecordSchema.of(Vehicle.Spare.class).missing("vehicle.spare", "size"));
+        }
+        if (plan.tyres().size().isEmpty()) {
+            return Choice.missing(plan.tyreSet().missing("size"));
+        }
+        return Choice.yesNo(
+                TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));
+    }
+
+    /** Wheels that stay have the rim diameter of the tyres that came on them. */
+    private static Choice<YesNo> rimSame(Plan plan, boolean newWheels) {
+        Figure tyre = plan.tyreSet().rim();
+        Figure wheel = newWheels
+                ? plan.wheels().diameter()
+                : plan.wheels().diameter().or(plan.stockTyreSet().rim());
+        List<Missing> missing = tyre.missingWith(wheel, tyre).missing();
+        // Rims come in steps of half an inch, so a millimetre tells them apart.
+        return missing.isEmpty()
+                ? Choice.yesNo(Math.abs(tyre.value() - wheel.value()) < 0.001)
+                : Choice.missing(missing.get(0));
+    }
+
+    private static void track(Plan plan, List<Measure> measures) {
+        Figure before = plan.vehicle().wheels().offset();
+        Figure after = plan.wheels().offset();
+        Figure added = TyreFigures.trackAdded(before, after);
+        measures.add((passenger(plan)
+                        ? Measure.of(TRACK_PASSENGER, "wheels", added)
+                        : Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added)))
+                .worked("added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")));
+    }
+
+    /**
+     * The figure where the vehicle is of an off-road or goods class, whose limits the book holds, else what is missing.
+     */
+    private static Figure classed(Plan plan, String limit, Figure figure) {
+        if (passenger(plan)) {
+            return figure.missingWith(
+                    Figure.missing(new Missing(
+                            "limit for passenger cars",
+                            limit + " of a passenger car, which the rule book does not hold",
+                            "the local authority")),
+                    figure);
+        }
+        String category = category(plan);
+        boolean offRoadOrGoods = category.equals("MC")
+                || category.startsWith("MD")
+                || category.equals("NA")
+                || category.startsWith("NB");
+        return offRoadOrGoods
+                ? figure
+                : figure.missingWith(
+                        Figure.missing(RecordSchema.of(Vehicle.class).missing("vehicle", "category")), figure);
+    }
+
+    private static boolean passenger(Plan plan) {
+        return category(plan).equals("MA") || category(plan).equals("MB");
+    }
+
+    private static String category(Plan plan) {
+        return plan.vehicle().category().strip().toUpperCase(Locale.ROOT);
+    }
+
+    private static Figure size(Figure figure) {
+        return figure.value() < 0 ? figure.times(-1) : figure;
+    }
+}

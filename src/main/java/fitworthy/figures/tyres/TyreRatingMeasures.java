@@ -1,0 +1,243 @@
+package fitworthy.figures.tyres;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.TyreSet;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Vehicle;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What tyres and wheels are rated for: load and speed, and the pressure for the load. The maker's own wheels under the
+ * maker's own axle limits raise no question of their rating.
+ */
+public final class TyreRatingMeasures implements Topic {
+    public static final MeasureKind LOAD = rated("tyres.load", "kg", 0, "load on the axle", "what its tyres carry")
+            .byLoading();
+    private static final MeasureKind AXLE_LIMIT =
+            rated("tyres.axle-limit", "kg", 0, "axle limit", "what its tyres carry");
+    private static final MeasureKind INDEX_NEEDED =
+            number("tyres.index-needed", "", 0, "load index for this load").byLoading();
+    private static final MeasureKind AXLE_INDEX_NEEDED =
+            number("tyres.axle-index-needed", "", 0, "load index for the axle limit");
+    public static final MeasureKind WHEEL_LOAD = rated(
+                    "tyres.wheel-load", "kg", 0, "load on the axle", "what its wheels carry")
+            .byLoading();
+    private static final MeasureKind WHEEL_AXLE_LIMIT =
+            rated("tyres.wheel-axle-limit", "kg", 0, "axle limit", "what its wheels carry");
+    private static final MeasureKind WHEEL_NEEDED = number(
+                    "tyres.wheel-needed", "kg", 0, "rating of a wheel for this load")
+            .byLoading();
+    private static final MeasureKind AXLE_WHEEL_NEEDED =
+            number("tyres.axle-wheel-needed", "kg", 0, "rating of a wheel for the axle limit");
+    private static final MeasureKind WHEEL_BELOW_TYRE =
+            rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre", "rating of one wheel");
+    private static final MeasureKind SPEED =
+            rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
+    private static final MeasureKind SYMBOL_NEEDED = word("tyres.symbol-needed", "slowest speed symbol for this speed");
+    private static final MeasureKind PRESSURE = rated(
+                    "tyres.pressure", "kPa", 0, "planned pressure", "pressure for the load")
+            .byLoading();
+    private static final MeasureKind SPARE_LOAD = rated(
+                    "tyres.spare-load", "kg", 0, "load on one tyre of the axle", "load of the spare")
+            .byLoading();
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                LOAD,
+                AXLE_LIMIT,
+                INDEX_NEEDED,
+                AXLE_INDEX_NEEDED,
+                WHEEL_LOAD,
+                WHEEL_AXLE_LIMIT,
+                WHEEL_NEEDED,
+                AXLE_WHEEL_NEEDED,
+                WHEEL_BELOW_TYRE,
+                SPEED,
+                SYMBOL_NEEDED,
+                PRESSURE,
+                SPARE_LOAD);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Vehicle.Ratings ratings = plan.ratings();
+        axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
+        axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
+        TyreSet tyres = plan.tyreSet();
+        measures.add(Measure.of(SPEED, "tyres", plan.sheet().trip().topSpeed(), tyres.speed(plan.tables()))
+                .worked(tyres.symbol()));
+        measures.add(symbolNeeded(plan));
+        if (wheelsInQuestion(plan)) {
+            Figure index = plan.tyres().loadIndex();
+            measures.add(Measure.of(
+                            WHEEL_BELOW_TYRE,
+                            "wheels",
+                            plan.tables().tyreLoad(index),
+                            plan.wheels().rating())
+                    .worked(index(index)));
+        }
+    }
+
+    private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {
+        measures.add(Measure.of(AXLE_LIMIT, axle, limit, tyresCarry(plan, rear)).worked(carried(plan, rear)));
+        measures.add(indexNeeded(AXLE_INDEX_NEEDED, plan, axle, limit, rear));
+        if (wheelsInQuestion(plan)) {
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, limit, wheelsCarry(plan, rear))
+                    .worked(wheelsCarried(plan, rear)));
+            measures.add(wheelNeeded(AXLE_WHEEL_NEEDED, plan, axle, limit, rear));
+        }
+    }
+
+    private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
+        Figure onOne = load.times(1.0 / wheels(plan, rear));
+        return Measure.of(kind, axle, plan.tables().tyreIndex(onOne))
+                .worked(() -> List.of("from the table of load indices, the first that carries "
+                        + in("load", onOne, "kg").shown()));
+    }
+
+    private static Measure symbolNeeded(Plan plan) {
+        Figure speed = plan.sheet().trip().topSpeed();
+        Optional<String> symbol = plan.tables().tyreSymbol(speed);
+        return Measure.of(
+                SYMBOL_NEEDED,
+                "tyres",
+                symbol.orElse(""),
+                !speed.known()
+                        ? speed.missing()
+                        : symbol.isPresent()
+                                ? List.of()
+                                : List.of(new Missing(
+                                        "speed symbol",
+                                        "a symbol for such a speed in the rule book's table",
+                                        "rules/tables/speed-symbol.csv")));
+    }
+
+    private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
+        return Measure.enough(kind, axle, load.times(1.0 / wheels(plan, rear)))
+                .worked(
+                        "needed = load / wheels",
+                        in("load", load, "kg"),
+                        in("wheels", Figure.of(wheels(plan, rear)), ""));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        axle(loading, "front axle", loading.axles().front(), false, measures);
+        axle(loading, "rear axle", loading.axles().rear(), true, measures);
+    }
+
+    private static void axle(Loading loading, String axle, Figure load, boolean rear, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Vehicle.Tyres tyres = plan.tyres();
+        Figure carried = tyresCarry(plan, rear);
+        Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
+        measures.add(Measure.of(LOAD, axle, load, carried)
+                .worked(carried(plan, rear))
+                .worked(sheet));
+        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, load, rear));
+        if (wheelsInQuestion(plan)) {
+            measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, load, rear));
+            measures.add(Measure.of(WHEEL_LOAD, axle, load, wheelsCarry(plan, rear))
+                    .worked(wheelsCarried(plan, rear), sheet));
+        }
+        // Overloaded tyres are a fault that no pressure mends.
+        if (!load.isAbove(carried)) {
+            measures.add(Measure.of(
+                            PRESSURE,
+                            axle,
+                            rear ? tyres.rearPressure() : tyres.frontPressure(),
+                            TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried))
+                    .worked(
+                            "needed = reference x load / carried",
+                            in("reference", tyres.referencePressure(), "kPa"),
+                            in("load", load, "kg"),
+                            in("carried", carried, "kg"))
+                    .worked(carried(plan, rear)));
+        }
+        Figure spare = plan.vehicle().spare().loadIndex();
+        measures.add(Measure.of(
+                        SPARE_LOAD,
+                        axle,
+                        load.times(1.0 / wheels(plan, rear)),
+                        plan.tables().tyreLoad(spare))
+                .worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
+                .worked(index(spare)));
+    }
+
+    private static Working[] carried(Plan plan, boolean rear) {
+        Figure index = index(plan, rear);
+        return new Working[] {
+            new Working.Formula(
+                    "carried = tyres x load of one",
+                    List.of(
+                            tyreCount(plan, rear),
+                            in("load of one", plan.tables().tyreLoad(index), "kg"))),
+            index(index)
+        };
+    }
+
+    private static Working wheelsCarried(Plan plan, boolean rear) {
+        return new Working.Formula(
+                "carried = wheels x rating",
+                List.of(
+                        in("wheels", Figure.of(wheels(plan, rear)), ""),
+                        in("rating", plan.wheels().rating(), "kg")));
+    }
+
+    private static Working.Input tyreCount(Plan plan, boolean rear) {
+        return in("tyres", Figure.of(wheels(plan, rear)), "");
+    }
+
+    private static Working index(Figure index) {
+        return new Working.Formula("from the table of load indices", List.of(in("index", index, "")));
+    }
+
+    private static Figure tyresCarry(Plan plan, boolean rear) {
+        return plan.tables().tyreLoad(index(plan, rear)).times(wheels(plan, rear));
+    }
+
+    private static Figure index(Plan plan, boolean rear) {
+        return rear && dualRear(plan)
+                ? plan.tyres().dualLoadIndex()
+                : plan.tyres().loadIndex();
+    }
+
+    private static Figure wheelsCarry(Plan plan, boolean rear) {
+        return plan.wheels().rating().times(wheels(plan, rear));
+    }
+
+    private static int wheels(Plan plan, boolean rear) {
+        return rear && dualRear(plan) ? 4 : 2;
+    }
+
+    private static boolean dualRear(Plan plan) {
+        Choice<YesNo> planned = plan.wheels().dualRear();
+        return (planned.known() ? planned : plan.vehicle().wheels().dualRear()).is(YesNo.YES);
+    }
+
+    private static boolean wheelsInQuestion(Plan plan) {
+        Vehicle.Ratings made = plan.vehicle().ratings();
+        boolean raised = !plan.ratings().frontAxle().equals(made.frontAxle())
+                || !plan.ratings().rearAxle().equals(made.rearAxle());
+        return !plan.fitments(Fitment.Kind.WHEELS).isEmpty()
+                || raised
+                || plan.wheels().rating().known();
+    }
+}
