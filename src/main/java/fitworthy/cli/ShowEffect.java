@@ -4,6 +4,7 @@ import fitworthy.advice.View;
 import fitworthy.batch.Inputs;
 import fitworthy.effect.EffectPrintout;
 import fitworthy.effect.Effects;
+import fitworthy.effect.JournalNotWritten;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -116,7 +117,7 @@ final class ShowEffect implements Callable<Integer> {
                         : effects.bad() > 0
                                 ? Fitworthy.BAD_INPUT
                                 : effects.changed() > 0 ? Fitworthy.SOMETHING_TO_DO : 0;
-            } catch (Effects.NotKept e) {
+            } catch (JournalNotWritten e) {
                 throw notKept(e.getCause());
             } catch (IOException e) {
                 throw notKept(e);
