@@ -72,7 +72,7 @@ final class Check implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException {
         Book book = options.book(around);
         Sheet sheet = options.read(book).sheet();
         Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
@@ -86,6 +86,6 @@ final class Check implements Callable<Integer> {
                             all)
                     .print(advice, mildest);
         }
-        return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
+        return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
     }
 }

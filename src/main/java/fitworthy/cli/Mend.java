@@ -45,17 +45,17 @@ final class Mend implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException {
         Book book = options.book(around);
         View.Read read = options.read(book);
         Advice planned = Adviser.advise(book, read.sheet());
         Mender.Mending mending;
-        try (Patience patience = Patience.of(seconds, around.err())) {
-            mending = Mender.mend(book, read.tree(), read.sheet(), patience, patience);
+        try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
+            mending = Mender.mend(book, read.tree(), read.sheet(), limit, limit);
         }
         MendingPrintout.print(around.out(), planned, mending);
         boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent()
                 && mending.offers().isEmpty();
-        return stuck ? Fitworthy.SOMETHING_TO_DO : 0;
+        return stuck ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
     }
 }
