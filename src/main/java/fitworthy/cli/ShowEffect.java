@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  fitworthy effect quotes --with-rules edited/rules",
-            "  fitworthy effect quotes --with-practice house.yaml",
+            "  fitworthy effect quotes --with-house house.yaml",
             "  fitworthy effect quotes --as-of 2026-12-31 --with-as-of 2027-01-01",
             "",
             "Exit code 0 where every sheet stays as it is, 1 where one comes out otherwise,",
@@ -51,7 +51,7 @@ final class ShowEffect implements Callable<Integer> {
     @Option(names = "--with-rules", paramLabel = "FOLDER", description = "The rule book after the change.")
     private Path rules;
 
-    @Option(names = "--with-practice", paramLabel = "FILE", description = "What your shop sets over it after the change.")
+    @Option(names = "--with-house", paramLabel = "FILE", description = "What your shop sets over it after the change.")
     private Path house;
 
     @Option(names = "--with-region", paramLabel = "REGION", description = "The region after the change.")
@@ -89,7 +89,7 @@ final class ShowEffect implements Callable<Integer> {
                     Place.of("--with"),
                     "",
                     "nothing is different after the change",
-                    "one or more of --with-rules, --with-practice, --with-region and --with-as-of")));
+                    "one or more of --with-rules, --with-house, --with-region and --with-as-of")));
         }
         try (Inputs inputs = Inputs.of(given, around.in())) {
             View before = options.view(around);

@@ -31,7 +31,7 @@ final class ViewOptions {
     private String asOf;
 
     @Option(
-            names = "--practice",
+            names = "--house",
             paramLabel = "FILE",
             description = "Values and severities that your shop sets over the rule book.")
     private Path house;
