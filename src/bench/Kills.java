@@ -67,7 +67,7 @@ public final class Kills {
                         out,
                         "effect",
                         SHEETS.toString(),
-                        "--with-practice",
+                        "--with-house",
                         house.toString(),
                         "--format",
                         "json",

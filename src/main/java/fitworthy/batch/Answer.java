@@ -47,7 +47,7 @@ public record Answer(
             @JsonProperty("case") String in,
             String severity,
             Boolean waived,
-            @JsonUnwrapped Figures figures) {
+            @JsonUnwrapped ComparedFigures figures) {
 
         static Found of(Finding finding) {
             Judged judged = finding.judged();
@@ -57,7 +57,7 @@ public record Answer(
                     judged.loadCase(),
                     word(judged.card().severity().value()),
                     finding.waiver().isPresent() ? true : null,
-                    Figures.of(judged, finding.comparison()));
+                    ComparedFigures.of(judged, finding.comparison()));
         }
     }
 

@@ -63,25 +63,24 @@ final class Batch implements Callable<Integer> {
     private record Line(String text, Answer.State state) {}
 
     @Override
-    public Integer call()
-            throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
+    public Integer call() throws FaultsException, IOException, NotWritten {
         try (Inputs inputs = Inputs.of(List.of(given), around.in())) {
             View view = options.view(around);
-            try (Result result = new Result(around.out(), file);
+            try (LineOutput output = new LineOutput(around.out(), file);
                     StatusLine line = StatusLine.of(around.err())) {
-                answer(inputs, view, result, line);
+                answer(inputs, view, output, line);
             }
         }
         return switch (worst) {
-            case IN_ORDER -> 0;
-            case ASKS_FOR_ACTION -> Fitworthy.SOMETHING_TO_DO;
-            case CANNOT_BE_USED -> Fitworthy.BAD_INPUT;
-            case RULE_RUNS_AWAY -> Fitworthy.BAD_BOOK;
-            case FAULT_OF_OURS -> Fitworthy.OUR_FAULT;
+            case IN_ORDER -> ExitCodes.IN_ORDER;
+            case ASKS_FOR_ACTION -> ExitCodes.SOMETHING_TO_DO;
+            case CANNOT_BE_USED -> ExitCodes.BAD_INPUT;
+            case RULE_RUNS_AWAY -> ExitCodes.BAD_BOOK;
+            case FAULT_OF_OURS -> ExitCodes.OUR_FAULT;
         };
     }
 
-    private void answer(Inputs inputs, View view, Result result, StatusLine line) throws Fitworthy.NotWritten {
+    private void answer(Inputs inputs, View view, LineOutput output, StatusLine line) throws NotWritten {
         try {
             InOrder.run(
                     inputs,
@@ -89,15 +88,15 @@ final class Batch implements Callable<Integer> {
                         Answer answer = Answer.of(view, input);
                         return new Line(Json.line(answer), answer.state());
                     },
-                    each -> {
-                        result.line(each.text());
-                        worst = each.state().compareTo(worst) > 0 ? each.state() : worst;
+                    answered -> {
+                        output.line(answered.text());
+                        worst = answered.state().compareTo(worst) > 0 ? answered.state() : worst;
                         line.show(++done, inputs.count());
                     },
                     jobs.jobs());
-            result.finish();
-        } catch (Result.Failed e) {
-            throw result.told(e);
+            output.finish();
+        } catch (LineOutput.Failed e) {
+            throw output.told(e);
         }
     }
 }

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         synopsisSubcommandLabel = "rule|region",
+        subcommands = {Begin.Rule.class, Begin.Region.class},
         description = "Adds the skeleton of a new rule or region to the rule book, so that the book still proves.")
 final class Begin implements Runnable {
 
@@ -52,7 +53,7 @@ final class Begin implements Runnable {
         abstract Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException;
 
         @Override
-        public Integer call() throws FaultsException, Fitworthy.BadBook, IOException {
+        public Integer call() throws FaultsException, IOException {
             Path folder = options.folder(around);
             Map<Path, String> added = added(folder, options.engine(around));
             for (Map.Entry<Path, String> each : added.entrySet()) {
@@ -63,7 +64,7 @@ final class Begin implements Runnable {
             }
             around.out().println("Write what it says there, then run 'fitworthy prove'.");
             around.out().flush();
-            return 0;
+            return ExitCodes.IN_ORDER;
         }
     }
 
@@ -87,7 +88,7 @@ final class Begin implements Runnable {
                 names = "--from",
                 paramLabel = "DATE",
                 required = true,
-                converter = Fitworthy.Day.class,
+                converter = DayConverter.class,
                 description = "The day from which it holds.")
         private LocalDate from;
 

@@ -14,27 +14,27 @@ final class BookOptions {
 
     /** Its folder. */
     Path folder(Surroundings around) {
-        return rules == null ? Folders.rules(around.environment()) : rules;
+        return rules == null ? DefaultFolders.rules(around.environment()) : rules;
     }
 
     /** The rule book; says on the error stream when it takes seconds. */
-    RuleEngine engine(Surroundings around) throws Fitworthy.BadBook {
+    RuleEngine engine(Surroundings around) throws FaultsException {
         return rules == null ? finished(around.shipped(), around) : engine(rules, around);
     }
 
     /** The rule book of a folder. */
-    static RuleEngine engine(Path folder, Surroundings around) throws Fitworthy.BadBook {
-        return finished(BookLoader.begin(folder, Folders.cache(around.environment())), around);
+    static RuleEngine engine(Path folder, Surroundings around) throws FaultsException {
+        return finished(BookLoader.begin(folder, DefaultFolders.cache(around.environment())), around);
     }
 
-    private static RuleEngine finished(BookLoader loader, Surroundings around) throws Fitworthy.BadBook {
+    private static RuleEngine finished(BookLoader loader, Surroundings around) throws FaultsException {
         try {
             return loader.finish(sentence -> {
                 around.err().println(sentence);
                 around.err().flush();
             });
         } catch (FaultsException e) {
-            throw new Fitworthy.BadBook(e);
+            throw new BadBook(e);
         }
     }
 }

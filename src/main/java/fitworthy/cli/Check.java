@@ -72,7 +72,7 @@ final class Check implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         Sheet sheet = options.read(engine).sheet();
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
@@ -86,6 +86,6 @@ final class Check implements Callable<Integer> {
                             all)
                     .print(advice, mildest);
         }
-        return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
+        return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
     }
 }

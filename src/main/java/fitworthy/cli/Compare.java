@@ -8,7 +8,6 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
-import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -49,7 +48,7 @@ final class Compare implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         List<String> known =
@@ -62,24 +61,15 @@ final class Compare implements Callable<Integer> {
                     "the sheet leaves no choice open",
                     "options: [{name: Tray, choices: [{name: alloy, parts: [Alloy tray]}, {name: none}]}]"));
         }
-        for (String name : names) {
-            if (!known.contains(name)) {
-                faults.add(new Fault(
-                        Place.of("--option"),
-                        "",
-                        "the sheet has no option '" + name + "'" + Words.suggestion(name, known),
-                        "one of " + String.join(", ", known)));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
-        }
+        faults.addAll(Names.faults(
+                "--option", names, known, "the sheet has no option", "one of " + String.join(", ", known)));
+        Names.refuse(faults);
         Alternatives alternatives;
-        try (Patience patience = Patience.of(seconds, around.err())) {
-            alternatives = Alternatives.of(
-                    engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, patience, patience);
+        try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
+            alternatives =
+                    Alternatives.of(engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, limit, limit);
         }
         AlternativesPrintout.print(around.out(), alternatives);
-        return 0;
+        return ExitCodes.IN_ORDER;
     }
 }

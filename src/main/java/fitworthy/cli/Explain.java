@@ -5,10 +5,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.sheet.Sheet;
-import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Place;
-import fitworthy.source.Words;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,19 +41,12 @@ final class Explain implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         Sheet sheet = options.read(engine).sheet();
-        if (!engine.book().cards().containsKey(id)) {
-            throw new FaultsException(List.of(new Fault(
-                    Place.of("RULE"),
-                    "",
-                    "the rule book has no rule '" + id + "'"
-                            + Words.suggestion(id, engine.book().cards().keySet()),
-                    "an id as printed under a finding, such as mass.gvm-over")));
-        }
+        Names.checkRule(id, engine.book().cards().keySet());
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
         ExplanationPrintout.print(around.out(), advice, id);
-        return 0;
+        return ExitCodes.IN_ORDER;
     }
 }

@@ -25,9 +25,9 @@ public final class Main {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(output, StandardCharsets.UTF_8));
         PrintWriter err = new PrintWriter(new OutputStreamWriter(errors, StandardCharsets.UTF_8));
         int code = Fitworthy.run(in, out, err, environment, args);
-        if (out.checkError() && code != Fitworthy.NOT_WRITTEN) {
+        if (out.checkError() && code != ExitCodes.NOT_WRITTEN) {
             err.println("The output could not be written to its end; do not rely on what there is of it.");
-            code = Fitworthy.NOT_WRITTEN;
+            code = ExitCodes.NOT_WRITTEN;
         }
         err.flush();
         return code;

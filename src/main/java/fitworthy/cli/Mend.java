@@ -45,17 +45,17 @@ final class Mend implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Advice planned = Adviser.advise(engine, read.sheet());
         Mender.Mending mending;
-        try (Patience patience = Patience.of(seconds, around.err())) {
-            mending = Mender.mend(engine, read.tree(), read.sheet(), patience, patience);
+        try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
+            mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
         }
         MendingPrintout.print(around.out(), planned, mending);
         boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent()
                 && mending.offers().isEmpty();
-        return stuck ? Fitworthy.SOMETHING_TO_DO : 0;
+        return stuck ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
     }
 }

@@ -17,7 +17,6 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
-import fitworthy.source.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -52,7 +51,7 @@ import picocli.CommandLine.Option;
 final class Print implements Callable<Integer> {
 
     /** Sheets of paper as typed. */
-    enum Sort {
+    enum Size {
         a4,
         letter
     }
@@ -73,7 +72,7 @@ final class Print implements Callable<Integer> {
             paramLabel = "SIZE",
             defaultValue = "a4",
             description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
-    private Sort paper;
+    private Size paper;
 
     @Option(
             names = "--as-printed-at",
@@ -94,12 +93,12 @@ final class Print implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
+    public Integer call() throws FaultsException, NotWritten {
         if (html == null && pdf == null) {
             throw fault("print", "no file to print to", "--pdf FILE, --html FILE or both");
         }
         Instant time = time();
-        String software = new Fitworthy.Version().getVersion()[0];
+        String software = Version.text();
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Advice advice = Adviser.advise(engine, read.sheet());
@@ -124,29 +123,21 @@ final class Print implements Callable<Integer> {
             files.put(pdf, made.bytes());
         }
         for (Map.Entry<Path, byte[]> each : files.entrySet()) {
-            write(each.getKey(), each.getValue());
+            OutputFile.write(each.getKey(), each.getValue());
         }
         around.out().println(report.verdict());
         around.out()
                 .println("Printed to "
                         + files.keySet().stream().map(Path::toString).collect(Collectors.joining(" and ")) + ".");
         around.out().flush();
-        return advice.asksForAction() ? Fitworthy.SOMETHING_TO_DO : 0;
+        return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
     }
 
-    private PdfPrintout made(Report report, String software, Instant time) throws Fitworthy.NotWritten {
+    private PdfPrintout made(Report report, String software, Instant time) throws NotWritten {
         try {
             return PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
         } catch (PdfPrintout.TooLarge e) {
-            throw new Fitworthy.NotWritten(pdf, new IOException(e.getMessage(), e));
-        }
-    }
-
-    static void write(Path file, byte[] content) throws Fitworthy.NotWritten {
-        try {
-            WholeFile.write(file, content);
-        } catch (IOException e) {
-            throw new Fitworthy.NotWritten(file, e);
+            throw new NotWritten(pdf, new IOException(e.getMessage(), e));
         }
     }
 
@@ -168,8 +159,8 @@ final class Print implements Callable<Integer> {
     }
 
     private Mending mending(RuleEngine engine, View.Read read) {
-        try (Patience patience = Patience.of(seconds, around.err())) {
-            return Mender.mend(engine, read.tree(), read.sheet(), patience, patience);
+        try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
+            return Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
         }
     }
 
@@ -179,8 +170,8 @@ final class Print implements Callable<Integer> {
         if (names.isEmpty()) {
             return Optional.empty();
         }
-        try (Patience patience = Patience.of(seconds, around.err())) {
-            return Optional.of(Alternatives.of(engine, read.tree(), read.sheet(), names, patience, patience));
+        try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
+            return Optional.of(Alternatives.of(engine, read.tree(), read.sheet(), names, limit, limit));
         }
     }
 }

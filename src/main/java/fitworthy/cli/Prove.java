@@ -27,7 +27,7 @@ final class Prove implements Callable<Integer> {
     @Option(
             names = "--as-of",
             paramLabel = "DATE",
-            converter = Fitworthy.Day.class,
+            converter = DayConverter.class,
             description = "The day on which review dates are looked at; today where left out.")
     private LocalDate day;
 
@@ -36,15 +36,15 @@ final class Prove implements Callable<Integer> {
             paramLabel = "FORMAT",
             defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Check.Format format;
+    private Format format;
 
     Prove(Surroundings around) {
         this.around = around;
     }
 
     @Override
-    public Integer call() throws Fitworthy.BadBook {
-        boolean json = format == Check.Format.json;
+    public Integer call() throws BadBook {
+        boolean json = format == Format.json;
         try (StatusLine line = StatusLine.of(around.err())) {
             Proof proof = Proof.of(
                     options.folder(around),
@@ -58,16 +58,16 @@ final class Prove implements Callable<Integer> {
                 ProofPrintout.text(around.out(), proof);
             }
             return !proof.faults().isEmpty()
-                    ? Fitworthy.BAD_BOOK
-                    : proof.reminders().isEmpty() ? 0 : Fitworthy.SOMETHING_TO_DO;
-        } catch (FaultsException e) {
-            throw new Fitworthy.BadBook(e);
-        } catch (Fitworthy.BadBook bad) {
+                    ? ExitCodes.BAD_BOOK
+                    : proof.reminders().isEmpty() ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
+        } catch (BadBook bad) {
             if (!json) {
                 throw bad;
             }
             ProofPrintout.json(around.out(), bad.faults());
-            return Fitworthy.BAD_BOOK;
+            return ExitCodes.BAD_BOOK;
+        } catch (FaultsException e) {
+            throw new BadBook(e);
         }
     }
 }

@@ -4,10 +4,7 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Proof;
 import fitworthy.proof.ProofPrintout;
-import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Place;
-import fitworthy.source.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -53,14 +50,14 @@ final class RunCases implements Callable<Integer> {
             paramLabel = "FORMAT",
             defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Check.Format format;
+    private Format format;
 
     RunCases(Surroundings around) {
         this.around = around;
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook {
+    public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         known("--topic", topics, engine.book().topics());
         known("--rule", rules, engine.book().cards().keySet());
@@ -68,14 +65,14 @@ final class RunCases implements Callable<Integer> {
         try (StatusLine line = StatusLine.of(around.err())) {
             Proof proof = Proof.of(options.folder(around), engine, this::chosen, run -> line.show(run + " cases run"));
             line.close();
-            if (format == Check.Format.json) {
+            if (format == Format.json) {
                 ProofPrintout.json(around.out(), proof);
             } else {
                 ProofPrintout.text(around.out(), proof);
             }
-            return proof.faults().isEmpty() ? 0 : Fitworthy.BAD_BOOK;
+            return proof.faults().isEmpty() ? ExitCodes.IN_ORDER : ExitCodes.BAD_BOOK;
         } catch (FaultsException e) {
-            throw new Fitworthy.BadBook(e);
+            throw new BadBook(e);
         }
     }
 
@@ -86,18 +83,11 @@ final class RunCases implements Callable<Integer> {
     }
 
     private static void known(String option, List<String> given, Collection<String> all) throws FaultsException {
-        List<Fault> faults = given.stream()
-                .filter(each -> !all.contains(each))
-                .map(each -> new Fault(
-                        Place.of(option),
-                        "",
-                        "the rule book has no '" + each + "'" + Words.suggestion(each, all),
-                        all.size() > 20
-                                ? "an id as printed under a finding, such as mass.gvm-over"
-                                : String.join(", ", all)))
-                .toList();
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
-        }
+        Names.check(
+                option,
+                given,
+                all,
+                "the rule book has no",
+                all.size() > 20 ? "an id as printed under a finding, such as mass.gvm-over" : String.join(", ", all));
     }
 }

@@ -9,7 +9,6 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
-import fitworthy.source.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +33,7 @@ final class SheetOptions {
     private Node.Mapping tree;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
-    RuleEngine engine(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
+    RuleEngine engine(Surroundings around) throws FaultsException {
         // While another thread still fetches the rules.
         tree = NodeReader.read(sheetFile, faults);
         return view.engine(around);
@@ -71,19 +70,12 @@ final class SheetOptions {
     static Set<String> chosen(Sheet sheet, List<String> names) throws FaultsException {
         Set<String> known = new LinkedHashSet<>();
         sheet.cases().forEach(each -> known.add(each.name()));
-        List<Fault> faults = new ArrayList<>();
-        for (String name : names) {
-            if (!known.contains(name)) {
-                faults.add(new Fault(
-                        Place.of("--case"),
-                        "",
-                        "the sheet has no load case '" + name + "'" + Words.suggestion(name, known),
-                        known.isEmpty() ? "leave --case out" : String.join(", ", known)));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
-        }
+        Names.check(
+                "--case",
+                names,
+                known,
+                "the sheet has no load case",
+                known.isEmpty() ? "leave --case out" : String.join(", ", known));
         return Set.copyOf(names);
     }
 }

@@ -4,6 +4,7 @@ import fitworthy.advice.View;
 import fitworthy.batch.Inputs;
 import fitworthy.effect.EffectPrintout;
 import fitworthy.effect.Effects;
+import fitworthy.effect.JournalNotWritten;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  fitworthy effect quotes --with-rules edited/rules",
-            "  fitworthy effect quotes --with-practice house.yaml",
+            "  fitworthy effect quotes --with-house house.yaml",
             "  fitworthy effect quotes --as-of 2026-12-31 --with-as-of 2027-01-01",
             "",
             "Exit code 0 where every sheet stays as it is, 1 where one comes out otherwise,",
@@ -50,11 +51,8 @@ final class ShowEffect implements Callable<Integer> {
     @Option(names = "--with-rules", paramLabel = "FOLDER", description = "The rule book after the change.")
     private Path rules;
 
-    @Option(
-            names = "--with-practice",
-            paramLabel = "FILE",
-            description = "What your shop sets over it after the change.")
-    private Path practice;
+    @Option(names = "--with-house", paramLabel = "FILE", description = "What your shop sets over it after the change.")
+    private Path house;
 
     @Option(names = "--with-region", paramLabel = "REGION", description = "The region after the change.")
     private String region;
@@ -75,7 +73,7 @@ final class ShowEffect implements Callable<Integer> {
             paramLabel = "FORMAT",
             defaultValue = "text",
             description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Check.Format format;
+    private Format format;
 
     @Mixin
     private JobsOption jobs = new JobsOption();
@@ -84,43 +82,47 @@ final class ShowEffect implements Callable<Integer> {
         this.around = around;
     }
 
-    private Fitworthy.NotWritten notKept(IOException cause) {
-        return new Fitworthy.NotWritten(
-                journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal, cause);
-    }
-
     @Override
-    public Integer call()
-            throws FaultsException, IOException, Fitworthy.BadBook, Fitworthy.BadHouse, Fitworthy.NotWritten {
-        if (rules == null && practice == null && region == null && asOf == null) {
+    public Integer call() throws FaultsException, IOException, NotWritten {
+        if (rules == null && house == null && region == null && asOf == null) {
             throw new FaultsException(List.of(new Fault(
                     Place.of("--with"),
                     "",
                     "nothing is different after the change",
-                    "one or more of --with-rules, --with-practice, --with-region and --with-as-of")));
+                    "one or more of --with-rules, --with-house, --with-region and --with-as-of")));
         }
         try (Inputs inputs = Inputs.of(given, around.in())) {
             View before = options.view(around);
-            View after = options.changed(around, rules, practice, region, asOf);
+            View after = options.changed(around, rules, house, region, asOf);
             try (StatusLine line = StatusLine.of(around.err());
                     Effects effects = Effects.of(
                             before, after, inputs, journal, jobs.jobs(), done -> line.show(done, inputs.count()))) {
                 line.close();
-                if (format == Check.Format.json) {
+                if (format == Format.json) {
                     EffectPrintout.json(around.out(), effects);
                 } else {
                     EffectPrintout.text(around.out(), effects);
                 }
-                return effects.oursAtFault()
-                        ? Fitworthy.OUR_FAULT
-                        : effects.bad() > 0
-                                ? Fitworthy.BAD_INPUT
-                                : effects.changed() > 0 ? Fitworthy.SOMETHING_TO_DO : 0;
-            } catch (Effects.NotKept e) {
-                throw notKept(e.getCause());
+                return code(effects);
+            } catch (JournalNotWritten e) {
+                throw notWritten(e.getCause());
             } catch (IOException e) {
-                throw notKept(e);
+                throw notWritten(e);
             }
         }
+    }
+
+    private static int code(Effects effects) {
+        if (effects.oursAtFault()) {
+            return ExitCodes.OUR_FAULT;
+        }
+        if (effects.bad() > 0) {
+            return ExitCodes.BAD_INPUT;
+        }
+        return effects.changed() > 0 ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
+    }
+
+    private NotWritten notWritten(IOException cause) {
+        return new NotWritten(journal == null ? Path.of(System.getProperty("java.io.tmpdir")) : journal, cause);
     }
 }

@@ -6,7 +6,6 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
-import fitworthy.source.Words;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -32,18 +31,18 @@ final class ViewOptions {
     private String asOf;
 
     @Option(
-            names = "--practice",
+            names = "--house",
             paramLabel = "FILE",
             description = "Values and severities that your shop sets over the rule book.")
-    private Path practice;
+    private Path house;
 
     /** The rule book alone, once it is loaded. */
     private RuleEngine plain;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
-    RuleEngine engine(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
+    RuleEngine engine(Surroundings around) throws FaultsException {
         plain = book.engine(around);
-        return with(practice, plain);
+        return with(house, plain);
     }
 
     /** The view of a book in the region and on the day asked for. */
@@ -52,7 +51,7 @@ final class ViewOptions {
     }
 
     /** The view asked for, when it is for many sheets. @throws FaultsException where it has no such region or day */
-    View view(Surroundings around) throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    View view(Surroundings around) throws FaultsException {
         return checked(of(engine(around)), "");
     }
 
@@ -60,12 +59,12 @@ final class ViewOptions {
      * The view asked for with some things put in place of others; null for each in which it stays. To be called after
      * it.
      */
-    View changed(Surroundings around, Path otherRules, Path otherPractice, String otherRegion, String otherDay)
-            throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
+    View changed(Surroundings around, Path otherRules, Path otherHouse, String otherRegion, String otherDay)
+            throws FaultsException {
         RuleEngine other = otherRules == null ? plain : BookOptions.engine(otherRules, around);
         return checked(
                 new View(
-                        with(otherPractice == null ? practice : otherPractice, other),
+                        with(otherHouse == null ? house : otherHouse, other),
                         otherRegion == null ? region : otherRegion,
                         otherDay == null ? asOf : otherDay),
                 "with-");
@@ -75,11 +74,12 @@ final class ViewOptions {
     private static View checked(View view, String prefix) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
         Set<String> known = view.book().regions().keySet();
-        if (view.region() != null && !known.contains(view.region())) {
-            faults.add(new Fault(
-                    Place.of("--" + prefix + "region"),
-                    "",
-                    "the rule book has no region '" + view.region() + "'" + Words.suggestion(view.region(), known),
+        if (view.region() != null) {
+            faults.addAll(Names.faults(
+                    "--" + prefix + "region",
+                    List.of(view.region()),
+                    known,
+                    "the rule book has no region",
                     "one of " + String.join(", ", known)));
         }
         try {
@@ -93,18 +93,16 @@ final class ViewOptions {
                     "'" + view.asOf() + "' is not a date",
                     "2026-11-25 (year-month-day)"));
         }
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
-        }
+        Names.refuse(faults);
         return view;
     }
 
     /** A book with what a shop's file sets over it, if there is one. */
-    private static RuleEngine with(Path practice, RuleEngine engine) throws Fitworthy.BadHouse {
+    private static RuleEngine with(Path house, RuleEngine engine) throws FaultsException {
         try {
-            return practice == null ? engine : engine.with(HouseReader.read(practice, engine.book()));
+            return house == null ? engine : engine.with(HouseReader.read(house, engine.book()));
         } catch (FaultsException e) {
-            throw new Fitworthy.BadHouse(e);
+            throw new BadHouse(e);
         }
     }
 }

@@ -7,13 +7,8 @@ import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
 import fitworthy.handbook.Handbook;
 import fitworthy.handbook.HandbookPrintout;
-import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Place;
-import fitworthy.source.Words;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -56,34 +51,29 @@ final class WriteHandbook implements Callable<Integer> {
             paramLabel = "FORMAT",
             defaultValue = "text",
             description = "What is printed: ${COMPLETION-CANDIDATES}; text by default.")
-    private Check.Format format;
+    private Format format;
 
     WriteHandbook(Surroundings around) {
         this.around = around;
     }
 
     @Override
-    public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.NotWritten {
+    public Integer call() throws FaultsException, NotWritten {
         RuleEngine engine = options.engine(around);
-        if (id != null && !engine.book().cards().containsKey(id)) {
-            throw new FaultsException(List.of(new Fault(
-                    Place.of("RULE"),
-                    "",
-                    "the rule book has no rule '" + id + "'"
-                            + Words.suggestion(id, engine.book().cards().keySet()),
-                    "an id as printed under a finding, such as mass.gvm-over")));
+        if (id != null) {
+            Names.checkRule(id, engine.book().cards().keySet());
         }
         try {
             write(options.folder(around), engine);
         } catch (FaultsException e) {
-            throw new Fitworthy.BadBook(e);
+            throw new BadBook(e);
         }
-        return 0;
+        return ExitCodes.IN_ORDER;
     }
 
-    private void write(Path folder, RuleEngine engine) throws FaultsException, Fitworthy.NotWritten {
+    private void write(Path folder, RuleEngine engine) throws FaultsException, NotWritten {
         boolean files = html != null || markdown != null;
-        if (format == Check.Format.json) {
+        if (format == Format.json) {
             HandbookPrintout.json(
                     around.out(),
                     folder,
@@ -95,10 +85,10 @@ final class WriteHandbook implements Callable<Integer> {
         }
         Report report = id == null ? Handbook.whole(folder, engine) : Handbook.page(folder, engine, id);
         if (html != null) {
-            Print.write(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
+            OutputFile.write(html, HtmlPrintout.html(report));
         }
         if (markdown != null) {
-            Print.write(markdown, MarkdownPrintout.markdown(report).getBytes(StandardCharsets.UTF_8));
+            OutputFile.write(markdown, MarkdownPrintout.markdown(report));
         }
         if (!files) {
             PlainPrintout.print(around.out(), report);

@@ -8,7 +8,7 @@ import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
-import fitworthy.batch.Figures;
+import fitworthy.batch.ComparedFigures;
 import fitworthy.book.Severity;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
@@ -30,6 +30,10 @@ import java.util.stream.Stream;
  */
 public record Difference(
         String id, String subject, @JsonProperty("case") String in, List<What> what, State before, State after) {
+
+    private static final List<String> WORST_FIRST = Stream.of(Severity.values())
+            .map(severity -> Words.hyphenated(severity.name()))
+            .toList();
 
     /** A way to come out otherwise. */
     public enum What {
@@ -69,7 +73,7 @@ public record Difference(
      * @param waived true, or null
      * @param missing fields of the sheet or practice values that are missing, or null
      */
-    public record State(String outcome, Boolean waived, @JsonUnwrapped Figures figures, List<String> missing) {
+    public record State(String outcome, Boolean waived, @JsonUnwrapped ComparedFigures figures, List<String> missing) {
 
         private static final String NOT_ASSESSED = "not-assessed";
 
@@ -79,24 +83,23 @@ public record Difference(
                         Words.hyphenated(
                                 finding.judged().card().severity().value().name()),
                         finding.waiver().isPresent() ? true : null,
-                        Figures.of(finding.judged(), finding.comparison()),
+                        ComparedFigures.of(finding.judged(), finding.comparison()),
                         null);
             }
             if (outcome instanceof NotAssessed not) {
                 return new State(
                         NOT_ASSESSED,
                         null,
-                        Figures.NONE,
+                        ComparedFigures.NONE,
                         not.missing().stream().map(Missing::path).toList());
             }
             return outcome instanceof Met met
-                    ? new State("met", null, Figures.of(met.judged(), met.comparison()), null)
-                    : new State("none", null, Figures.NONE, null);
+                    ? new State("met", null, ComparedFigures.of(met.judged(), met.comparison()), null)
+                    : new State("none", null, ComparedFigures.NONE, null);
         }
 
         boolean isFinding() {
-            return Stream.of(Severity.values())
-                    .anyMatch(each -> Words.hyphenated(each.name()).equals(outcome));
+            return WORST_FIRST.contains(outcome);
         }
 
         boolean isNotAssessed() {
@@ -123,14 +126,11 @@ public record Difference(
                 differences.add(new Difference(judged.id(), judged.subject(), judged.loadCase(), what, was, is));
             }
         }
-        List<String> worst = Stream.of(Severity.values())
-                .map(each -> Words.hyphenated(each.name()))
-                .toList();
-        differences.sort(Comparator.comparing((Difference each) -> Stream.of(each.before, each.after)
+        differences.sort(Comparator.comparing((Difference difference) -> Stream.of(difference.before, difference.after)
                         .filter(State::isFinding)
-                        .mapToInt(state -> worst.indexOf(state.outcome))
+                        .mapToInt(state -> WORST_FIRST.indexOf(state.outcome))
                         .min()
-                        .orElse(worst.size()))
+                        .orElse(WORST_FIRST.size()))
                 .thenComparing(Difference::id)
                 .thenComparing(Difference::in)
                 .thenComparing(Difference::subject));

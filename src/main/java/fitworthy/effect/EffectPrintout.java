@@ -148,7 +148,7 @@ public final class EffectPrintout {
                         .collect(Collectors.joining(", "));
     }
 
-    private void sheet(Effect effect) {
+    private void sheet(SheetEffect effect) {
         page.wrapped(
                 0,
                 effect.sheet() + ": " + effect.title()

@@ -12,7 +12,6 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -46,14 +45,7 @@ public final class Effects implements Closeable {
     private record Listed(String sheet, Journal.Span span) {}
 
     /** A sheet looked at. @param span where an earlier run has it, else its {@code line} is still to be written */
-    private record Looked(Effect effect, Optional<Journal.Span> span, String line, boolean ourFault) {}
-
-    /** A finished sheet that could not be noted in the journal. */
-    public static final class NotKept extends UncheckedIOException {
-        NotKept(IOException cause) {
-            super(cause);
-        }
-    }
+    private record Looked(SheetEffect effect, Optional<Journal.Span> span, String line, boolean ourFault) {}
 
     /** How often a rule comes out otherwise. */
     public static final class Rule {
@@ -82,7 +74,7 @@ public final class Effects implements Closeable {
      * @param progress told how many sheets are done
      * @throws FaultsException where the journal's file is something else or in use
      * @throws IOException where it cannot be opened
-     * @throws NotKept where it cannot be written
+     * @throws JournalNotWritten where it cannot be written
      */
     public static Effects of(View before, View after, Inputs inputs, Path journal, int jobs, LongConsumer progress)
             throws FaultsException, IOException {
@@ -111,12 +103,12 @@ public final class Effects implements Closeable {
         if (earlier.isPresent()) {
             return new Looked(journal.read(earlier.get()).named(input.place().toString()), earlier, null, false);
         }
-        Effect effect;
+        SheetEffect effect;
         boolean ours = false;
         try {
-            effect = Effect.of(before, after, input.place().toString(), input.tree(text, faults), faults);
+            effect = SheetEffect.of(before, after, input.place().toString(), input.tree(text, faults), faults);
         } catch (RuntimeException e) {
-            effect = Effect.refused(input.place().toString(), Refusal.of(input, e));
+            effect = SheetEffect.refused(input.place().toString(), Refusal.of(input, e));
             ours = !(e instanceof BudgetExceeded);
         }
         return new Looked(effect, Optional.empty(), journal.line(content, effect), ours);
@@ -124,7 +116,7 @@ public final class Effects implements Closeable {
 
     private void count(Looked looked) {
         Journal.Span span = looked.span.orElseGet(() -> journal.append(looked.line));
-        Effect effect = looked.effect;
+        SheetEffect effect = looked.effect;
         sheets++;
         oursAtFault |= looked.ourFault;
         if (effect.isBad()) {
@@ -190,12 +182,12 @@ public final class Effects implements Closeable {
     }
 
     /** Each sheet that comes out otherwise, in the order of the inputs. */
-    void eachChanged(Consumer<Effect> reader) {
+    void eachChanged(Consumer<SheetEffect> reader) {
         changed.forEach(each -> reader.accept(journal.read(each.span).named(each.sheet)));
     }
 
     /** Each sheet that cannot be used, in the order of the inputs. */
-    void eachBad(Consumer<Effect> reader) {
+    void eachBad(Consumer<SheetEffect> reader) {
         bad.forEach(each -> reader.accept(journal.read(each.span)));
     }
 

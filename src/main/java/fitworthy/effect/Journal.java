@@ -41,7 +41,7 @@ final class Journal implements Closeable {
      * @param content digest of the sheet's text; null for one that cannot be used, which is looked at again each time
      * @param views digest of both views
      */
-    private record Entry(String content, String views, Effect effect) {}
+    private record Entry(String content, String views, SheetEffect effect) {}
 
     /** Where a line stands. */
     record Span(long at, int length) {}
@@ -155,7 +155,7 @@ final class Journal implements Closeable {
     }
 
     /** A line for a finished sheet. */
-    String line(String content, Effect effect) {
+    String line(String content, SheetEffect effect) {
         return Json.line(new Entry(effect.isBad() ? null : content, views, effect));
     }
 
@@ -170,12 +170,12 @@ final class Journal implements Closeable {
             }
             return new Span(at, bytes.length - 1);
         } catch (IOException e) {
-            throw new Effects.NotKept(e);
+            throw new JournalNotWritten(e);
         }
     }
 
     /** What stands in a line. */
-    Effect read(Span span) {
+    SheetEffect read(Span span) {
         try {
             ByteBuffer line = ByteBuffer.allocate(span.length);
             while (line.hasRemaining() && channel.read(line, span.at + line.position()) >= 0) {

@@ -63,7 +63,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         });
         book.cards().forEach((id, card) -> {
             if (Stream.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())
-                    .anyMatch(each -> each.contains(Skeleton.UNWRITTEN))) {
+                    .anyMatch(each -> each.contains(SkeletonText.UNWRITTEN))) {
                 proof.reminders.add(new Fault(
                         book.places().get(id),
                         id,

@@ -1,10 +1,7 @@
 package fitworthy.proof;
 
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.Measures;
@@ -17,19 +14,14 @@ import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -40,8 +32,6 @@ import java.util.Map;
  */
 public final class Skeleton {
 
-    /** Stands where somebody has to find the words. */
-    static final String UNWRITTEN = "To be written";
     /** How near to the limit the two cases have to come, as a share of it. */
     private static final double NEAR = 0.05;
 
@@ -50,6 +40,7 @@ public final class Skeleton {
     private final Path folder;
     private final String region;
     private final LocalDate from;
+    private final SkeletonText text;
 
     private Skeleton(Path folder, RuleEngine engine, String region, LocalDate from) {
         this.folder = folder;
@@ -57,10 +48,11 @@ public final class Skeleton {
         this.book = engine.book();
         this.region = region;
         this.from = from;
+        this.text = new SkeletonText(folder, region, from);
     }
 
     /** A case of the topic as it comes out on the day. @param highest the largest number among {@code measures} */
-    private record Seen(Case text, Advice advice, List<Measure> measures, double highest) {}
+    private record Seen(Case original, Advice advice, List<Measure> measures, double highest) {}
 
     /**
      * A rule with its card, practice value and two cases.
@@ -131,7 +123,8 @@ public final class Skeleton {
                     String.join(", ", book.regions().keySet()));
         }
         return Map.of(
-                folder.resolve("book.yaml"), "  " + id + ": {name: " + quoted(name) + ", parent: " + parent + "}\n");
+                folder.resolve("book.yaml"),
+                "  " + id + ": {name: " + SkeletonText.quoted(name) + ", parent: " + parent + "}\n");
     }
 
     private static FaultsException refused(String where, String problem, String right) {
@@ -140,7 +133,7 @@ public final class Skeleton {
 
     private Map<Path, String> rule(String topic, String id, MeasureKind kind) throws FaultsException {
         List<Seen> seen = seen(topic, kind);
-        boolean word = seen.stream().flatMap(each -> each.measures().stream()).anyMatch(each -> !each.getWord()
+        boolean word = seen.stream().flatMap(shown -> shown.measures().stream()).anyMatch(measure -> !measure.getWord()
                 .isEmpty());
         Path own = folder.resolve(topic);
         return word ? words(own, id, kind, seen) : numbers(own, id, kind, seen);
@@ -160,11 +153,9 @@ public final class Skeleton {
                                 + each.sheet().asOf() + ", so a rule from " + from + " on would change it",
                         "--from " + each.sheet().asOf().plusYears(1).withDayOfYear(1));
             }
-            Node.Mapping tree = each.tree()
-                    .with("as-of", new Node.Scalar(each.place(), from.toString(), false))
-                    .with("region", new Node.Scalar(each.place(), region, false));
+            Node.Mapping tree = text.onTheDay(each.tree(), each.place());
             Advice advice = Adviser.advise(
-                    engine, SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
+                    engine, SheetReader.sheet(tree, engine.book().regions().keySet(), new ArrayList<>()));
             List<Measure> known = advice.facts().values().stream()
                     .flatMap(List::stream)
                     .filter(Measure.class::isInstance)
@@ -203,7 +194,7 @@ public final class Skeleton {
                     && over - most <= NEAR * most
                     && most - rising.get(i - 1).highest() <= NEAR * most) {
                 String practice = id + "-most";
-                Map<Path, String> added = files(
+                Map<Path, String> added = text.rule(
                         own,
                         id,
                         kind,
@@ -226,8 +217,8 @@ public final class Skeleton {
 
     private Map<Path, String> words(Path own, String id, MeasureKind kind, List<Seen> seen) {
         Seen first = seen.stream()
-                .filter(each ->
-                        each.measures().stream().anyMatch(fact -> fact.getWord().equals("no")))
+                .filter(shown -> shown.measures().stream()
+                        .anyMatch(fact -> fact.getWord().equals("no")))
                 .findFirst()
                 .orElse(seen.get(0));
         String word = first.measures().stream()
@@ -235,167 +226,24 @@ public final class Skeleton {
                 .filter("no"::equals)
                 .findFirst()
                 .orElse(first.measures().get(0).getWord());
-        Map<Path, String> added = files(own, id, kind, id + "-asked", "1", ", word == \"" + word + "\"");
+        Map<Path, String> added = text.rule(own, id, kind, id + "-asked", "1", ", word == \"" + word + "\"");
         List<String> expected = first.measures().stream()
-                .filter(each -> each.getWord().equals(word))
-                .map(Skeleton::expected)
+                .filter(measure -> measure.getWord().equals(word))
+                .map(SkeletonText::expected)
                 .toList();
         added.put(own.resolve("cases.yaml"), aCase(first, "Answered '" + word + "' to " + kind.name(), id, expected));
         return added;
     }
 
-    private Map<Path, String> files(
-            Path own, String id, MeasureKind kind, String practice, String value, String comparison) {
-        boolean number = practice.endsWith("-most");
-        Map<Path, String> added = new LinkedHashMap<>();
-        added.put(
-                own.resolve(own.getFileName() + ".drl"),
-                """
-
-                rule "%s"
-                when
-                    $own : Practice(id == "%s")
-                    $judged : Measure(name == "%s"%s)
-                then
-                    advice.give("%s", $judged, $own);
-                end
-                """
-                        .formatted(id, practice, kind.name(), comparison, id));
-        added.put(
-                own.resolve("cards.yaml"),
-                """
-
-                %s:
-                  title: "To be written: %s, {subject}"
-                  severity: note
-                  about: [%s]
-                  %s: %s
-                  met: "To be written: %s is in order"
-                  why: To be written.
-                  remedy: To be written%s.
-                  ask: To be written.
-                  basis: memory
-                  since: %s
-                """
-                        .formatted(
-                                id,
-                                kind.meaning(),
-                                kind.name(),
-                                number ? "against" : "practice",
-                                number ? practice : "[" + practice + "]",
-                                kind.meaning(),
-                                number ? ", by {margin} to {limit}" : "",
-                                from));
-        added.put(
-                own.resolve("practice.yaml"),
-                """
-
-                %s:
-                  unit: "%s"
-                  meaning: To be written
-                  values:
-                    - {region: any, from: 2000-01-01, value: none, basis: memory}
-                    - {region: %s, from: %s, value: %s, basis: memory}
-                """
-                        .formatted(practice, number ? kind.unit() : "", region, from, value.strip()));
-        return added;
+    private String aCase(Seen seen, String name, String id, List<String> added) {
+        return text.aCase(seen.original(), seen.advice(), name, id, added);
     }
 
     private static List<String> over(Seen seen, double most) {
         return seen.measures().stream()
-                .filter(each -> each.getValue() > most)
-                .map(each -> expected(each) + ", value: " + Wording.quantity(each.getValue(), each.kind()))
+                .filter(measure -> measure.getValue() > most)
+                .map(measure -> SkeletonText.expected(measure) + ", value: "
+                        + Wording.quantity(measure.getValue(), measure.kind()))
                 .toList();
-    }
-
-    private static String expected(Measure measure) {
-        return "subject: " + quoted(measure.getSubject())
-                + (measure.getLoadCase().isEmpty() ? "" : ", in: " + quoted(measure.getLoadCase()));
-    }
-
-    /** The case once more, on the day and in the region, with what it finds there and what the new rule adds. */
-    private String aCase(Seen seen, String name, String id, List<String> added) {
-        Node.Mapping original = original(seen.text());
-        Node.Mapping sheet = original.get("sheet") instanceof Node.Mapping changes
-                ? changes
-                : new Node.Mapping(original.place(), Map.of());
-        sheet = sheet.with("as-of", new Node.Scalar(original.place(), from.toString(), false))
-                .with("region", new Node.Scalar(original.place(), region, false));
-        StringBuilder text =
-                new StringBuilder("  - name: ").append(quoted(name)).append("\n    sheet:\n");
-        yaml(sheet).lines().forEach(line -> text.append("      ").append(line).append('\n'));
-        if (!seen.text().text().without().isEmpty()) {
-            text.append("    without: [")
-                    .append(String.join(", ", seen.text().text().without()))
-                    .append("]\n");
-        }
-        List<String> expect = new ArrayList<>();
-        for (Finding each : seen.advice().findings()) {
-            if (each.judged().id().startsWith(seen.text().topic() + ".")) {
-                expect.add("{id: " + each.judged().id() + ", "
-                        + expected(each.judged().measure()) + "}");
-            }
-        }
-        added.forEach(each -> expect.add("{id: " + id + ", " + each + "}"));
-        if (!expect.isEmpty()) {
-            text.append("    expect:\n");
-            expect.forEach(each -> text.append("      - ").append(each).append('\n'));
-        }
-        if (added.isEmpty()) {
-            text.append("    met: [").append(id).append("]\n");
-        }
-        return text.toString();
-    }
-
-    private Node.Mapping original(Case text) {
-        Node root = NodeReader.read(folder.resolve(text.topic()).resolve("cases.yaml"), new ArrayList<>());
-        Node.Listing cases = (Node.Listing) ((Node.Mapping) root).get("cases");
-        return (Node.Mapping) cases.items().stream()
-                .filter(each -> each.place().equals(text.place()))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
-    }
-
-    private static String yaml(Node node) {
-        StringWriter out = new StringWriter();
-        try (YAMLGenerator generator = YAMLFactory.builder()
-                .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
-                .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
-                .build()
-                .createGenerator(out)) {
-            write(generator, node);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toString();
-    }
-
-    private static void write(YAMLGenerator out, Node node) throws IOException {
-        if (node instanceof Node.Mapping mapping) {
-            out.writeStartObject();
-            for (Map.Entry<String, Node.Entry> each : mapping.entries().entrySet()) {
-                out.writeFieldName(each.getKey());
-                write(out, each.getValue().value());
-            }
-            out.writeEndObject();
-        } else if (node instanceof Node.Listing listing) {
-            out.writeStartArray();
-            for (Node each : listing.items()) {
-                write(out, each);
-            }
-            out.writeEndArray();
-        } else if (node instanceof Node.Scalar scalar) {
-            if (scalar.number()) {
-                out.writeNumber(new BigDecimal(scalar.text()));
-            } else {
-                out.writeString(scalar.text());
-            }
-        } else {
-            out.writeNull();
-        }
     }
 }

@@ -4,7 +4,6 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.ArrayList;
@@ -67,16 +66,10 @@ public record Alternatives(List<Alternative> plans, long all) {
     private static Alternative alternative(
             RuleEngine engine, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied, long number) {
         List<Change.Choose> choices = choices(varied, number);
-        Node.Mapping changed = root;
-        for (Change.Choose choice : choices) {
-            changed = choice.applied(changed, sheet);
-        }
         try {
-            return new Alternative(
-                    choices,
-                    Adviser.advise(
-                            engine,
-                            SheetReader.sheet(changed, engine.book().regions().keySet(), new ArrayList<>())));
+            Sheet changed =
+                    Change.sheet(choices, root, sheet, engine.book().regions().keySet());
+            return new Alternative(choices, Adviser.advise(engine, changed));
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

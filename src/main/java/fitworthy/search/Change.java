@@ -3,10 +3,14 @@ package fitworthy.search;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.Trees;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** One change to a plan, made on the tree of its sheet so that everything else stays as written. */
 public sealed interface Change {
@@ -16,6 +20,22 @@ public sealed interface Change {
 
     /** The change in words that follow "to pass:". */
     String words();
+
+    /**
+     * The sheet with all of these changes.
+     *
+     * @param root the tree that {@code sheet} was read from
+     * @param regions the regions that the rule book has
+     * @throws FaultsException where they make no sheet
+     */
+    static Sheet sheet(List<? extends Change> changes, Node.Mapping root, Sheet sheet, Set<String> regions)
+            throws FaultsException {
+        Node.Mapping changed = root;
+        for (Change change : changes) {
+            changed = change.applied(changed, sheet);
+        }
+        return SheetReader.sheet(changed, regions, new ArrayList<>());
+    }
 
     /** A planned part is not fitted, and its circuits are not either. */
     record Drop(String fitment) implements Change {

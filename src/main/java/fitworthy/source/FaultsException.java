@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** An input that cannot be used, with every fault found in it. */
-public final class FaultsException extends Exception {
+public class FaultsException extends Exception {
 
     private final transient List<Fault> faults;
 

@@ -209,7 +209,7 @@ class BatchTest {
                 answers(piped(tight, "batch", "-").out()).get(0).get("worst").asText());
         assertEquals(
                 "change",
-                answers(piped(tight, "batch", "-", "--practice", house).out())
+                answers(piped(tight, "batch", "-", "--house", house).out())
                         .get(0)
                         .get("worst")
                         .asText());

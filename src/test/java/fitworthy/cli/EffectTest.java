@@ -284,7 +284,7 @@ class EffectTest {
                                 + "  - {practice: water.person-day-least, region: au, from: 2026-01-01, value: 7 L}\nseverities:\n"
                                 + "  - {rule: water.short, severity: change, reason: All carry a filter, name: Foreman}\n")
                 .toString();
-        List<JsonNode> lines = lines(1, "--with-practice", house);
+        List<JsonNode> lines = lines(1, "--with-house", house);
         assertEquals(
                 List.of(
                         "a-short: severity+figures water.short, stop 5.714/6.0/-0.286 L, change "
@@ -297,7 +297,7 @@ class EffectTest {
         assertTrue(lines.get(0).at("/before/shop").isMissingNode());
         // Where the shop's value holds on both sides, an edit of the book changes nothing.
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "6.5 L"));
-        assertEquals(List.of(), told(lines(0, "--practice", house, "--with-rules", edited.toString())));
+        assertEquals(List.of(), told(lines(0, "--house", house, "--with-rules", edited.toString())));
     }
 
     @Test
@@ -358,8 +358,7 @@ class EffectTest {
         Ran.of(effect("--with-as-of", "2027-02-30")).refused(2, "--with-as-of: '2027-02-30' is not a date");
         Ran.of(effect("--with-region", "atlantis")).refused(2, "--with-region: the rule book has no region 'atlantis'");
         Ran.of(effect("--with-rules", sheets.toString())).refused(3, "there is no book.yaml in this folder");
-        Ran.of(effect("--with-practice", sheets.resolve("none").toString()))
-                .refused(2, "The house file cannot be used");
+        Ran.of(effect("--with-house", sheets.resolve("none").toString())).refused(2, "The house file cannot be used");
         Path other = Files.writeString(folder.resolve("other.txt"), "a letter\n");
         Ran.of(effect("--with-as-of", "2027-01-01", "--resume", other.toString()))
                 .refused(2, "is not a journal of this command");

@@ -68,7 +68,7 @@ class HouseTest {
     /** 50 kg are 1.9 % of 2570 kg, 77 kg are 3.0 % of 2597 kg. */
     @Test
     void aFindingShowsTheHouseValueAndWhatItReplaced() throws IOException {
-        Ran run = run("check", sheet("2570 kg", ""), "--practice", house);
+        Ran run = run("check", sheet("2570 kg", ""), "--house", house);
         assertEquals(1, run.code(), run.err());
         says(run, "House Saltbush Fit-out, ");
         says(
@@ -79,13 +79,13 @@ class HouseTest {
         says(run, "Severity: change, set by the shop in place of note.");
         says(run, "50 kg is left where 2 % (house value) of the GVM is usual.");
         says(run, "mass.gvm-reserve 2 % (any from 2026-01-01, set by the shop; " + REPLACED + ")");
-        assertEquals(0, run("check", sheet("2597 kg", ""), "--practice", house).code(), "allowed by the house");
+        assertEquals(0, run("check", sheet("2597 kg", ""), "--house", house).code(), "allowed by the house");
         says(run("check", sheet("2597 kg", "")), "NOTE Little of the GVM is left");
     }
 
     @Test
     void whatIsMetIsMarkedToo() throws IOException {
-        Ran run = run("check", sheet("3000 kg", ""), "--all", "--practice", house);
+        Ran run = run("check", sheet("3000 kg", ""), "--all", "--house", house);
         says(run, "at most 5.0 % (house value)");
         says(
                 run,
@@ -95,7 +95,7 @@ class HouseTest {
 
     @Test
     void entriesWithoutEffectAreReported() throws IOException {
-        Ran run = run("check", sheet("3000 kg", ""), "--practice", house);
+        Ran run = run("check", sheet("3000 kg", ""), "--house", house);
         says(run, "Changing nothing in this region on this day: mass.cog-rise-most of us from 2026-01-01");
         says(run, "Not asked for by this sheet: mass.ball-lift-most of au from 2026-01-01; mass.gcm-over");
         says(run, "OTHERWISE SET by Saltbush Fit-out: - mass.side-most 5 %, au from 2026-01-01.");
@@ -104,7 +104,7 @@ class HouseTest {
     @Test
     void jsonCarriesTheHouseAndEachReplacement() throws IOException {
         JsonNode json = new ObjectMapper()
-                .readTree(run("check", sheet("2570 kg", ""), "--practice", house, "--format", "json")
+                .readTree(run("check", sheet("2570 kg", ""), "--house", house, "--format", "json")
                         .out());
         assertEquals("Saltbush Fit-out", json.at("/house/shop").asText());
         JsonNode finding = json.get("findings").get(0);
@@ -128,16 +128,16 @@ class HouseTest {
 
     @Test
     void explainMendAndCompareShowIt() throws IOException {
-        Ran explained = run("explain", sheet("2570 kg", ""), "mass.gvm-tight", "--practice", house);
+        Ran explained = run("explain", sheet("2570 kg", ""), "mass.gvm-tight", "--house", house);
         says(explained, "Practice mass.gvm-reserve: 2 %, any from 2026-01-01, set by the shop. " + REPLACED);
         says(explained, "Severity change, set by the shop in place of note.");
         says(explained, "$reserve.value is 2 % (house value)");
         says(
-                run("mend", sheet("2500 kg", ""), "--practice", house),
+                run("mend", sheet("2500 kg", ""), "--house", house),
                 "Looser than the book: mass.gvm-over: confirm, set by the"
                         + " shop in place of stop. Milder: We re-rate all of them. (Foreman)");
         says(
-                run("compare", "scenarios/touring.yaml", "--option", "Tray", "--practice", house),
+                run("compare", "scenarios/touring.yaml", "--option", "Tray", "--house", house),
                 "Looser than the book: mass.gvm-reserve 2 %");
     }
 
@@ -148,7 +148,7 @@ class HouseTest {
                         HOUSE.replace("value: 2 %, reason: All are weighed, name:" + " Foreman", "value: 2 %")
                                 .replace("mass.side-most", "mass.sides-most"))
                 .toString();
-        Ran run = run("check", sheet("3000 kg", ""), "--practice", bad);
+        Ran run = run("check", sheet("3000 kg", ""), "--house", bad);
         assertEquals(2, run.code());
         assertEquals("", run.out());
         assertTrue(
@@ -160,7 +160,7 @@ class HouseTest {
         Ran none = run(
                 "check",
                 sheet("3000 kg", ""),
-                "--practice",
+                "--house",
                 folder.resolve("none.yaml").toString());
         assertEquals(2, none.code());
         assertTrue(none.err().contains("there is no such file"), none.err());

@@ -290,8 +290,8 @@ class MendCompareExplainTest {
     void progressIsShownOnlyWhereAPersonIsWatching() {
         for (boolean watched : new boolean[] {true, false}) {
             StringWriter err = new StringWriter();
-            try (Patience patience = new Patience(10, new StatusLine(new PrintWriter(err), watched))) {
-                patience.accept(7);
+            try (TimeLimit limit = new TimeLimit(10, new StatusLine(new PrintWriter(err), watched))) {
+                limit.accept(7);
             }
             assertEquals(watched, err.toString().contains("7 plans tried"));
             assertEquals(watched, err.toString().endsWith("\r"), "the line is taken away");

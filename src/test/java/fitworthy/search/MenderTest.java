@@ -13,10 +13,14 @@ import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -327,6 +331,114 @@ class MenderTest {
                 "vehicle: {ratings: {gvm: %d kg, front-axle: %d kg}}%n",
                 2520 + mass - 10 - random.nextInt(110), 1350 + random.nextInt(200)));
         return text.toString();
+    }
+
+    private static String boxes(int number, String mass, int gvm) {
+        return "vehicle: {ratings: {gvm: " + gvm + " kg}}\nfitments:\n"
+                + IntStream.rangeClosed(1, number)
+                        .mapToObj(i -> "  - {name: Box " + i + ", kind: other, mass: " + mass
+                                + " +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n")
+                        .collect(Collectors.joining());
+    }
+
+    /** 20 kg over with four boxes of 25 kg, any of which would do, as would the luggage of 60 kg. */
+    @Test
+    void threeOffersAreMadeTheLightestFirst() throws FaultsException {
+        assertEquals(
+                List.of("fill 'Main tank' to 70 %, 24 L less", "do without 'Box 1'", "do without 'Box 2'"),
+                words(mend(boxes(4, "25 kg", 2600))));
+    }
+
+    /** Fuel, luggage and two boxes together weigh 227.2 kg; fuel, luggage and three of them 277.2 kg. */
+    @Test
+    void fourChangesAreJoinedButNotFive() throws FaultsException {
+        Mending four = mend(boxes(2, "50 kg", 2400));
+        assertEquals(4, four.offers().get(0).changes().size(), () -> words(four).toString());
+        Mending five = mend(boxes(3, "50 kg", 2400));
+        assertEquals(List.of(), words(five));
+        assertTrue(five.complete());
+    }
+
+    /** 20.16 kg of fuel and a box of 20.3 kg are both 20 kg to the customer, and the box costs money; one of 20.6 is 21. */
+    @Test
+    void ofTwoThatGiveUpAsManyKilogramsTheCheaperComesFirst() throws FaultsException {
+        String box =
+                """
+                vehicle: {ratings: {gvm: %.1f kg}}
+                fitments:
+                  - {name: Box, kind: other, mass: %.1f kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, price: 100 AUD}
+                """;
+        String fuel = "fill 'Main tank' to 70 %, 24 L less";
+        Mending asMuch = mend(String.format(Locale.ROOT, box, 2520.3, 20.3));
+        assertEquals(List.of("do without 'Box'", fuel), words(asMuch).subList(0, 2));
+        assertEquals(new BigDecimal("-100"), asMuch.offers().get(0).added());
+        Mending more = mend(String.format(Locale.ROOT, box, 2520.6, 20.6));
+        assertEquals(List.of(fuel, "do without 'Box'"), words(more).subList(0, 2));
+    }
+
+    /** No sum says what is less in two currencies. */
+    @Test
+    void pricesInTwoCurrenciesAreNotAddedUp() throws FaultsException {
+        Mending mending = mend(
+                """
+                vehicle: {ratings: {gvm: 2620 kg}}
+                fitments:
+                  - {name: Steel, kind: other, mass: 120 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, price: 100 AUD}
+                  - {name: Alloy, kind: other, mass: 70 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, price: 300 NZD}
+                options:
+                  - {name: Box, choices: [{name: steel, parts: [Steel]}, {name: alloy, parts: [Alloy]}]}
+                """);
+        assertEquals("take 'alloy' for 'Box'", words(mending).get(0));
+        assertEquals(BigDecimal.ZERO, mending.offers().get(0).added());
+    }
+
+    @Test
+    void theLongestLeadTimeOfWhatIsPlannedIsToldInDays() throws FaultsException {
+        String box = "  - {name: %s, kind: other, mass: 20 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}%s}\n";
+        assertEquals(
+                9,
+                Mender.days(Sheets.plainWith("fitments:\n" + String.format(box, "A", ", lead-time: 2 days")
+                        + String.format(box, "B", ", lead-time: 9 days") + String.format(box, "C", ""))),
+                1e-9);
+        assertEquals(0, Mender.days(Sheets.plainWith("title: nothing to wait for")));
+    }
+
+    /**
+     * The rear axle is 30 kg over, for which the box has to go 860 mm of its 2850 forward: a quarter of the way is not
+     * enough, and all of it overloads the front axle, which has room for 56 kg.
+     */
+    @Test
+    void aPartIsMovedHalfTheWayWhereAQuarterIsNotEnough() throws FaultsException {
+        Mending mending = mend(
+                """
+                vehicle: {ratings: {rear-axle: 1261 kg, front-axle: 1385 kg}}
+                cargo:
+                  - {name: Box, mass: 100 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}, may-move: 2850 mm}
+                """);
+        assertTrue(words(mending).contains("move 'Box' 860 mm forward"), () -> words(mending)
+                .toString());
+    }
+
+    /** What is told on the way is what is told in the end. */
+    @Test
+    void everyPlanTriedIsCounted() throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2500 kg}}");
+        Set<Integer> told = ConcurrentHashMap.newKeySet();
+        Mending mending = Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, told::add);
+        assertEquals(
+                mending.tried(), told.stream().mapToInt(tried -> tried).max().orElse(0));
+    }
+
+    /** Only what a figure decides, and only stops and changes, have a least that would just pass. */
+    @Test
+    void whatWouldJustPassIsToldOfStopsAndChanges() throws FaultsException {
+        Mending mending = mend("vehicle: {ratings: {gvm: 2500 kg}}");
+        assertEquals(
+                List.of("mass.gvm-over: fill 'Main tank' to 70 %, 24 L less"),
+                mending.ways().stream()
+                        .map(way -> way.finding().judged().id() + ": "
+                                + way.change().words())
+                        .toList());
     }
 
     /** Told to give up at once it says that it did not try everything. */

@@ -17,7 +17,7 @@ import java.util.List;
  * @param differences what comes out otherwise; null where the sheet cannot be used
  * @param faults why it cannot be used; null where it can
  */
-public record Effect(String sheet, String title, Worst worst, List<Difference> differences, List<Refusal> faults) {
+public record SheetEffect(String sheet, String title, Worst worst, List<Difference> differences, List<Refusal> faults) {
 
     /** The worst finding that is not waived, or {@code none}, on both sides. */
     public record Worst(String before, String after) {
@@ -27,7 +27,7 @@ public record Effect(String sheet, String title, Worst worst, List<Difference> d
     }
 
     /** Looks at a sheet from both sides. @param faults what was found wrong so far */
-    static Effect of(View before, View after, String sheet, Node.Mapping root, List<Fault> faults) {
+    static SheetEffect of(View before, View after, String sheet, Node.Mapping root, List<Fault> faults) {
         List<Fault> wasWrong = new ArrayList<>(faults);
         List<Fault> isWrong = new ArrayList<>(faults);
         Advice old = advice(before, root, wasWrong);
@@ -38,12 +38,12 @@ public record Effect(String sheet, String title, Worst worst, List<Difference> d
                     sheet,
                     old == null ? Refusal.of(wasWrong, now == null ? "" : "before: ") : Refusal.of(isWrong, "after: "));
         }
-        return new Effect(
+        return new SheetEffect(
                 sheet, now.sheet().title(), new Worst(worst(old), worst(now)), Difference.between(old, now), null);
     }
 
-    static Effect refused(String sheet, List<Refusal> faults) {
-        return new Effect(sheet, null, null, null, faults);
+    static SheetEffect refused(String sheet, List<Refusal> faults) {
+        return new SheetEffect(sheet, null, null, null, faults);
     }
 
     private static Advice advice(View view, Node.Mapping root, List<Fault> faults) {
@@ -63,7 +63,7 @@ public record Effect(String sheet, String title, Worst worst, List<Difference> d
     }
 
     /** The same under another name, since a journal knows a sheet by what it says. */
-    Effect named(String name) {
-        return new Effect(name, title, worst, differences, faults);
+    SheetEffect named(String name) {
+        return new SheetEffect(name, title, worst, differences, faults);
     }
 }

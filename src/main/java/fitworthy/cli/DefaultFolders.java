@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.Map;
 
 /** Where things are when the command line does not say. */
-final class Folders {
+final class DefaultFolders {
 
-    private Folders() {}
+    private DefaultFolders() {}
 
     /** FITWORTHY_RULES, else the folder the launcher names, else ./rules. */
     static Path rules(Map<String, String> environment) {

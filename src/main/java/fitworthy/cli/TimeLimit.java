@@ -6,20 +6,20 @@ import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 
 /** A time limit for a search, with a line of progress where a person is watching. */
-final class Patience implements BooleanSupplier, IntConsumer, AutoCloseable {
+final class TimeLimit implements BooleanSupplier, IntConsumer, AutoCloseable {
 
     private final long start = System.nanoTime();
     private final double seconds;
     private final StatusLine line;
 
-    Patience(double seconds, StatusLine line) {
+    TimeLimit(double seconds, StatusLine line) {
         this.seconds = seconds;
         this.line = line;
     }
 
-    /** Patience that shows its progress where a person is watching. */
-    static Patience of(double seconds, PrintWriter err) {
-        return new Patience(seconds, StatusLine.of(err));
+    /** TimeLimit that shows its progress where a person is watching. */
+    static TimeLimit of(double seconds, PrintWriter err) {
+        return new TimeLimit(seconds, StatusLine.of(err));
     }
 
     /** Whether the time is used up. */

@@ -7,14 +7,14 @@ import fitworthy.printout.words.Wording;
 import java.util.Optional;
 
 /** What was compared, in the measure's unit; all null where nothing was. */
-public record Figures(String unit, Double value, Double limit, Double margin) {
+public record ComparedFigures(String unit, Double value, Double limit, Double margin) {
 
-    public static final Figures NONE = new Figures(null, null, null, null);
+    public static final ComparedFigures NONE = new ComparedFigures(null, null, null, null);
 
-    public static Figures of(Judged judged, Optional<Comparison> comparison) {
+    public static ComparedFigures of(Judged judged, Optional<Comparison> comparison) {
         MeasureKind kind = judged.measure().kind();
         return comparison
-                .map(each -> new Figures(
+                .map(each -> new ComparedFigures(
                         kind.unit(),
                         Wording.exact(each.value(), kind),
                         Wording.exact(each.limit(), kind),

@@ -9,20 +9,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** Lines that go to the output stream as they come, or to a file that is there once all of them are. */
-final class Result implements Closeable {
+final class LineOutput implements Closeable {
 
     private final PrintWriter stream;
     private final Path file;
     private final WholeFile whole;
 
     /** @param file null for the stream */
-    Result(PrintWriter stream, Path file) throws Fitworthy.NotWritten {
+    LineOutput(PrintWriter stream, Path file) throws NotWritten {
         this.stream = stream;
         this.file = file;
         try {
             this.whole = file == null ? null : new WholeFile(file);
         } catch (IOException e) {
-            throw new Fitworthy.NotWritten(file, e);
+            throw new NotWritten(file, e);
         }
     }
 
@@ -61,8 +61,8 @@ final class Result implements Closeable {
     }
 
     /** A failure to write, told with the name of what was written. */
-    Fitworthy.NotWritten told(Failed failure) {
-        return new Fitworthy.NotWritten(file == null ? Path.of("standard output") : file, failure.getCause());
+    NotWritten told(Failed failure) {
+        return new NotWritten(file == null ? Path.of("standard output") : file, failure.getCause());
     }
 
     @Override

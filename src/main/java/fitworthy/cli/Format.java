@@ -1,0 +1,7 @@
+package fitworthy.cli;
+
+/** The shapes that something can be printed in, as typed. */
+enum Format {
+    text,
+    json
+}

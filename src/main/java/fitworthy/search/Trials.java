@@ -1,0 +1,107 @@
+package fitworthy.search;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.engine.RuleEngine;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntConsumer;
+
+/** Runs a plan with changes through the book, every set of changes once. By any thread. */
+final class Trials {
+
+    private final RuleEngine engine;
+    private final Node.Mapping root;
+    private final Sheet sheet;
+    private final SearchLimit limit;
+    private final IntConsumer progress;
+    private final Map<List<Change>, Optional<RunSummary>> runs = new ConcurrentHashMap<>();
+    private final Advice advised;
+    private final RunSummary planned;
+
+    /**
+     * Runs the plan without changes.
+     *
+     * @param limit looked at before each further run
+     * @param progress told how many changed plans were run so far
+     */
+    Trials(RuleEngine engine, Node.Mapping root, Sheet sheet, SearchLimit limit, IntConsumer progress) {
+        this.engine = engine;
+        this.root = root;
+        this.sheet = sheet;
+        this.limit = limit;
+        this.progress = progress;
+        this.advised = Adviser.advise(engine, sheet);
+        this.planned = RunSummary.of(advised);
+    }
+
+    /** The plan without changes. */
+    RunSummary planned() {
+        return planned;
+    }
+
+    /** What the book says of the plan without changes. */
+    Advice advised() {
+        return advised;
+    }
+
+    /** How many changed plans were run. */
+    int count() {
+        return runs.size();
+    }
+
+    /** The plan so changed; nothing where that makes no sheet, or time is up. */
+    Optional<RunSummary> run(List<Pull> pulls) {
+        List<Change> changes = changes(pulls);
+        Optional<RunSummary> known = runs.get(changes);
+        if (known != null) {
+            return known;
+        }
+        if (limit.reached()) {
+            return Optional.empty();
+        }
+        Optional<RunSummary> summary = Optional.empty();
+        try {
+            summary = Optional.of(RunSummary.of(advise(changes)));
+        } catch (FaultsException e) {
+            // The change leaves something that needs the part; it is no change to offer.
+        }
+        runs.put(changes, summary);
+        progress.accept(runs.size());
+        return summary;
+    }
+
+    /** Whether the pulls leave no stop at all, neither the plan's own nor a new one, and open no question. */
+    boolean clears(List<Pull> pulls) {
+        return run(pulls)
+                .filter(summary -> summary.stops().isEmpty() && summary.opensNothing(planned))
+                .isPresent();
+    }
+
+    /** Whether the pulls settle one finding, make no stop and open no question. */
+    boolean settles(List<Pull> pulls, String finding) {
+        return run(pulls).filter(summary -> settles(summary, finding)).isPresent();
+    }
+
+    boolean settles(RunSummary summary, String finding) {
+        return !summary.findings().contains(finding)
+                && summary.opensNothing(planned)
+                && summary.stopsNothingNew(planned);
+    }
+
+    /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */
+    Advice advise(List<Change> changes) throws FaultsException {
+        return Adviser.advise(
+                engine,
+                Change.sheet(changes, root, sheet, engine.book().regions().keySet()));
+    }
+
+    static List<Change> changes(List<Pull> pulls) {
+        return pulls.stream().map(Pull::change).toList();
+    }
+}

@@ -1,0 +1,135 @@
+package fitworthy.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import fitworthy.Sheets;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.Trees;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Changes made on the tree of a sheet, and their words. */
+class ChangeTest {
+
+    private static final String TWO_BOXES =
+            """
+            fitments:
+              - {name: Crate, kind: other, mass: 40 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, removable: yes}
+              - {name: Fridge, kind: other, mass: 30 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}, removable: yes}
+            circuits:
+              - {name: Lamp, part: Crate, current: 2 A}
+              - {name: Cold, part: Fridge, current: 5 A}
+            cases:
+              - {name: bare, off: [Crate, Fridge]}
+              - {name: some, off: [Fridge]}
+            """;
+
+    private static Node.Mapping applied(Change change, String changes) throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith(changes);
+        return change.applied(tree, Sheets.read(tree));
+    }
+
+    private static String text(Node.Mapping tree, String... path) {
+        return ((Node.Scalar) Trees.at(tree, List.of(path))).text();
+    }
+
+    @Test
+    void aPartGoesWithItsCircuitsAndOutOfTheLoadCases() throws FaultsException {
+        Node.Mapping changed = applied(new Change.Drop("Crate"), TWO_BOXES);
+        assertNull(Trees.at(changed, List.of("fitments", "Crate")));
+        assertNull(Trees.at(changed, List.of("circuits", "Lamp")));
+        assertEquals("Fridge", text(changed, "circuits", "Cold", "part"));
+        assertEquals(1, Sheets.read(changed).fitments().size());
+        assertEquals(
+                List.of(1, 1),
+                Sheets.read(changed).cases().stream()
+                        .map(loading -> loading.off().size())
+                        .toList());
+        assertEquals("do without 'Crate'", new Change.Drop("Crate").words());
+    }
+
+    @Test
+    void cargoGoesOutOfTheLoadCasesToo() throws FaultsException {
+        Change change = new Change.LeaveBehind("Luggage");
+        Node.Mapping changed = applied(change, "cases: [{name: out, carrying: [Luggage]}]");
+        assertNull(Trees.at(changed, List.of("cargo", "Luggage")));
+        assertEquals(0, Sheets.read(changed).cargo().size());
+        assertEquals("leave 'Luggage' behind", change.words());
+    }
+
+    @Test
+    void aMoveIsWrittenInMillimetresFromTheFrontAxle() throws FaultsException {
+        Change back = new Change.Move("cargo", "Luggage", 2.7, 0.1304);
+        assertEquals("2830 mm", text(applied(back, "title: moved"), "cargo", "Luggage", "at", "x"));
+        assertEquals("move 'Luggage' 130 mm back", back.words());
+        Change forward = new Change.Move("cargo", "Luggage", 2.7, -0.1306);
+        assertEquals("2569 mm", text(applied(forward, "title: moved"), "cargo", "Luggage", "at", "x"));
+        assertEquals("move 'Luggage' 131 mm forward", forward.words());
+    }
+
+    /** A load case in which the tank is emptier already stays as it is. */
+    @Test
+    void aTankIsFilledNoFurtherInAnyLoadCase() throws FaultsException {
+        Change change = new Change.FillTo("Main tank", 0.704, 23.7);
+        Node.Mapping changed = applied(
+                change,
+                """
+                cases:
+                  - {name: full, filled: {Main tank: 90 %}}
+                  - {name: low, filled: {Main tank: 20 %}}
+                  - {name: plain}
+                """);
+        assertEquals("70 %", text(changed, "tanks", "Main tank", "fill"));
+        assertEquals("70 %", text(changed, "cases", "full", "filled", "Main tank"));
+        assertEquals("20 %", text(changed, "cases", "low", "filled", "Main tank"));
+        assertNull(Trees.at(changed, List.of("cases", "plain", "filled")));
+        assertEquals("fill 'Main tank' to 70 %, 24 L less", change.words());
+    }
+
+    /** Three quarters of the trailer rest with three quarters of the ball; both stay as exact as they were. */
+    @Test
+    void theBallFallsWithTheTrailer() throws FaultsException {
+        Change change = new Change.LightenTrailer(1500);
+        Node.Mapping changed = applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg, ball: 200 kg +/- 10 kg}");
+        assertEquals("1500.000 kg +/- 40.000 kg", text(changed, "trailer", "mass"));
+        assertEquals("150.000 kg +/- 10.000 kg", text(changed, "trailer", "ball"));
+        assertEquals("load the trailer to 1500 kg at most, its ball in proportion", change.words());
+        assertNull(
+                Trees.at(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}"), List.of("trailer", "ball")));
+    }
+
+    @Test
+    void anAnswerIsPutInPlaceOfAnother() throws FaultsException {
+        Change change = new Change.PutRight("Crate", List.of("fitments", "Crate", "removable"), "no", "bolt it down");
+        assertEquals("no", text(applied(change, TWO_BOXES), "fitments", "Crate", "removable"));
+        assertEquals("bolt it down (Crate)", change.words());
+    }
+
+    @Test
+    void anotherChoiceIsTaken() throws FaultsException {
+        Change change = new Change.Choose("Box", "none");
+        Node.Mapping changed = applied(
+                change,
+                TWO_BOXES + "options: [{name: Box, take: one, choices: [{name: one, parts: [Fridge]}, {name: none}]}]");
+        assertEquals("none", text(changed, "options", "Box", "take"));
+        assertEquals("take 'none' for 'Box'", change.words());
+    }
+
+    @Test
+    void changesAreMadeOneAfterTheOther() throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith("title: several");
+        Sheet sheet = Sheets.read(tree);
+        Sheet changed = Change.sheet(
+                List.of(new Change.LeaveBehind("Luggage"), new Change.FillTo("Main tank", 0.5, 40)),
+                tree,
+                sheet,
+                Set.of("au"));
+        assertEquals(0, changed.cargo().size());
+        assertEquals(0.5, changed.tanks().get(0).fill().value(), 1e-9);
+        assertEquals(1, sheet.cargo().size(), "the sheet itself stays as it was");
+    }
+}

@@ -1,0 +1,170 @@
+package fitworthy.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What a sheet leaves open, and how far. */
+class LeverTest {
+
+    private static final String CRATE =
+            "fitments: [{name: Crate, kind: other, mass: 40 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}%s}]";
+
+    private static List<Lever> levers(String changes) throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith(changes);
+        return Lever.of(tree, Sheets.read(tree), List.of());
+    }
+
+    private static List<Lever> on(String thing, String changes) throws FaultsException {
+        return levers(changes).stream()
+                .filter(lever -> lever.thing().equals(thing))
+                .toList();
+    }
+
+    private static Lever only(String thing, String changes) throws FaultsException {
+        List<Lever> levers = on(thing, changes);
+        assertEquals(1, levers.size(), () -> levers.toString());
+        return levers.get(0);
+    }
+
+    /** Nobody has said how light a trailer of 2000 kg can be: half of it has to stay, 100 steps of 10 kg. */
+    @Test
+    void aTrailerIsLightenedToHalfItsMassWhereItsLeastIsNotKnown() throws FaultsException {
+        Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg}");
+        assertEquals(new Change.LightenTrailer(1000), trailer.at().apply(1));
+        assertEquals(new Change.LightenTrailer(1990), trailer.at().apply(0.01));
+        assertEquals(100, trailer.steps());
+        assertEquals(1000, trailer.kilograms(), 1e-9);
+    }
+
+    @Test
+    void aTrailerIsLightenedToItsLeast() throws FaultsException {
+        Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg, lightest: 1895 kg}");
+        assertEquals(new Change.LightenTrailer(1895), trailer.at().apply(1));
+        assertEquals(11, trailer.steps(), "the last step may be shorter");
+        assertEquals(105, trailer.kilograms(), 1e-9);
+    }
+
+    @Test
+    void aTrailerAsLightAsItCanBeIsLeftAlone() throws FaultsException {
+        assertEquals(List.of(), on("trailer", "trailer: {name: Van, mass: 2000 kg, lightest: 2000 kg}"));
+    }
+
+    /** Half of 15 kg is not one step, but still a step. */
+    @Test
+    void thereIsAlwaysAStep() throws FaultsException {
+        assertEquals(1, only("trailer", "trailer: {name: Van, mass: 15 kg}").steps());
+    }
+
+    @Test
+    void aPartIsLeftOutUnlessTheCustomerKeepsItOrItIsOneOfAChoice() throws FaultsException {
+        Lever crate = only("Crate", String.format(CRATE, ""));
+        assertEquals(new Change.Drop("Crate"), crate.at().apply(1));
+        assertEquals(1, crate.steps());
+        assertEquals(40, crate.kilograms(), 1e-9);
+        assertEquals(1, on("Crate", String.format(CRATE, ", keep: no")).size());
+        assertEquals(List.of(), on("Crate", String.format(CRATE, ", keep: yes")));
+        String option = "\noptions: [{name: Box, choices: [{name: crate, parts: [Crate]}, {name: none}]}]";
+        assertEquals(List.of(), on("Crate", String.format(CRATE, "") + option));
+    }
+
+    /** A centimetre a step, forward and back; nothing is given up. */
+    @Test
+    void aPartIsMovedBothWays() throws FaultsException {
+        List<Lever> crate = on("Crate", String.format(CRATE, ", keep: yes, may-move: 250 mm"));
+        assertEquals(
+                List.of(new Change.Move("fitments", "Crate", 2, -0.25), new Change.Move("fitments", "Crate", 2, 0.25)),
+                crate.stream().map(lever -> lever.at().apply(1)).toList());
+        assertEquals(List.of(25, 25), crate.stream().map(Lever::steps).toList());
+        assertEquals(List.of(0.0, 0.0), crate.stream().map(Lever::kilograms).toList());
+        assertEquals(List.of(), on("Crate", String.format(CRATE, ", keep: yes, may-move: 0 mm")));
+    }
+
+    @Test
+    void cargoIsLeftBehindOrMoved() throws FaultsException {
+        List<Lever> luggage = on("Luggage", "cargo: [{name: Luggage, may-move: 100 mm}]");
+        assertEquals(
+                List.of(
+                        new Change.LeaveBehind("Luggage"),
+                        new Change.Move("cargo", "Luggage", 2.7, -0.1),
+                        new Change.Move("cargo", "Luggage", 2.7, 0.1)),
+                luggage.stream().map(lever -> lever.at().apply(1)).toList());
+        assertEquals(60, luggage.get(0).kilograms(), 1e-9);
+        assertEquals(1, luggage.get(0).steps());
+    }
+
+    /** 80 L of diesel at 0.84 weigh 67.2 kg; a step is one per cent of the tank. */
+    @Test
+    void aTankIsEmptiedByTheHundredth() throws FaultsException {
+        Lever tank = only("Main tank", "title: full");
+        assertEquals(new Change.FillTo("Main tank", 0, 80), tank.at().apply(1));
+        assertEquals(new Change.FillTo("Main tank", 0.75, 20), tank.at().apply(0.25));
+        assertEquals(100, tank.steps());
+        assertEquals(67.2, tank.kilograms(), 1e-9);
+    }
+
+    /** It is never fuller than 60 %, so that is where it begins: 48 L. */
+    @Test
+    void aTankIsEmptiedFromTheFullestLoadCase() throws FaultsException {
+        Lever tank = only(
+                "Main tank",
+                """
+                cases:
+                  - {name: half, filled: {Main tank: 50 %}}
+                  - {name: more, filled: {Main tank: 60 %}}
+                """);
+        assertEquals(60, tank.steps());
+        assertEquals(48, ((Change.FillTo) tank.at().apply(1)).litres(), 1e-9);
+        assertEquals(48 * 0.84, tank.kilograms(), 1e-9);
+    }
+
+    @Test
+    void theOtherChoicesOfAnOptionAreOffered() throws FaultsException {
+        List<Lever> box = on(
+                "Box",
+                """
+                fitments:
+                  - {name: Steel, kind: other, mass: 120 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Alloy, kind: other, mass: 70 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                options:
+                  - name: Box
+                    take: alloy
+                    choices: [{name: steel, parts: [Steel]}, {name: alloy, parts: [Alloy]}, {name: none}]
+                """);
+        assertEquals(
+                List.of(new Change.Choose("Box", "steel"), new Change.Choose("Box", "none")),
+                box.stream().map(lever -> lever.at().apply(1)).toList());
+        assertTrue(box.stream().allMatch(lever -> lever.steps() == 1 && lever.kilograms() == 0));
+    }
+
+    /** What finding after finding asks for stands first and once, where the sheet has the field. */
+    @Test
+    void whatTheCardsAskForComesFirst() throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith(
+                """
+                fitments:
+                  - {name: Bar, kind: bar, mass: 50 kg, at: {x: -800 mm, y: 0 mm, z: 700 mm}, airbag-statement: no,
+                     lamps-visible: yes}
+                """);
+        Sheet sheet = Sheets.read(tree);
+        List<Finding> findings = Adviser.advise(Books.shipped(), sheet).findings();
+        List<Lever> once = Lever.of(tree, sheet, findings);
+        assertEquals("fitments.Bar.airbag-statement", once.get(0).thing());
+        assertEquals("Bar", once.get(1).thing());
+        assertEquals(1, once.get(0).steps());
+        assertEquals(0, once.get(0).kilograms());
+        List<Lever> twice = Lever.of(
+                tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList());
+        assertEquals(once.size(), twice.size());
+    }
+}

@@ -1,0 +1,61 @@
+package fitworthy.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Adviser;
+import fitworthy.source.FaultsException;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class RunSummaryTest {
+
+    private static RunSummary summary(Map<String, Double> margins, Set<String> stops, Map<String, Long> open) {
+        return new RunSummary(margins, stops, stops, open);
+    }
+
+    /** The wagon weighs 2520 kg: 20 over a GVM of 2500, 480 within one of 3000. */
+    @Test
+    void whatIsLeftOfALimitIsTakenFromFindingsAndWhatIsMet() throws FaultsException {
+        RunSummary over =
+                RunSummary.of(Adviser.advise(Books.shipped(), Sheets.plainWith("vehicle: {ratings: {gvm: 2500 kg}}")));
+        RunSummary within = RunSummary.of(Adviser.advise(Books.shipped(), Sheets.plainWith("title: within")));
+        String gvm = over.stops().iterator().next();
+        assertEquals(Set.of(gvm), over.stops());
+        assertTrue(over.findings().contains(gvm));
+        assertTrue(gvm.startsWith("mass.gvm-over|"), gvm);
+        assertEquals(-20, over.margin(gvm), 1e-6);
+        assertEquals(480, within.margin(gvm), 1e-6);
+        assertEquals(500, within.gain(over, gvm), 1e-6);
+        assertFalse(within.findings().contains(gvm));
+    }
+
+    @Test
+    void aQuestionThatNoLongerArisesLeavesRoomWithoutEnd() {
+        RunSummary asked = summary(Map.of("a", -3.0), Set.of(), Map.of());
+        RunSummary gone = summary(Map.of(), Set.of(), Map.of());
+        assertEquals(Double.POSITIVE_INFINITY, gone.gain(asked, "a"));
+        assertEquals(0, gone.gain(gone, "a"), "not the difference of two infinities");
+    }
+
+    @Test
+    void nothingIsOpenedWhereAsManySubjectsLackAFigureAsBefore() {
+        RunSummary before = summary(Map.of(), Set.of(), Map.of("a|", 2L));
+        assertTrue(summary(Map.of(), Set.of(), Map.of("a|", 2L)).opensNothing(before));
+        assertTrue(summary(Map.of(), Set.of(), Map.of()).opensNothing(before));
+        assertFalse(summary(Map.of(), Set.of(), Map.of("a|", 3L)).opensNothing(before));
+        assertFalse(summary(Map.of(), Set.of(), Map.of("b|", 1L)).opensNothing(before));
+    }
+
+    @Test
+    void aStopIsNewUnlessThePlanHadIt() {
+        RunSummary before = summary(Map.of(), Set.of("a"), Map.of());
+        assertTrue(summary(Map.of(), Set.of(), Map.of()).stopsNothingNew(before));
+        assertTrue(summary(Map.of(), Set.of("a"), Map.of()).stopsNothingNew(before));
+        assertFalse(summary(Map.of(), Set.of("a", "b"), Map.of()).stopsNothingNew(before));
+    }
+}

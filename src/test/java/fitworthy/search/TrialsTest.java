@@ -1,0 +1,79 @@
+package fitworthy.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The plain wagon is 20 kg over its GVM; its luggage weighs 60 kg. */
+class TrialsTest {
+
+    private static final Pull LEAVE = of(new Change.LeaveBehind("Luggage"));
+    /** No occupant or cargo of this name is there, so nothing changes. */
+    private static final Pull NOTHING = of(new Change.LeaveBehind("Nobody's"));
+    /** A fill of no number makes no sheet. */
+    private static final Pull NO_SHEET =
+            of(new Change.PutRight("Main tank", List.of("tanks", "Main tank", "fill"), "?", "-"));
+
+    private final List<Integer> told = new ArrayList<>();
+    private boolean over;
+    private final SearchLimit limit = new SearchLimit(() -> over);
+
+    private static Pull of(Change change) {
+        return Pull.full(new Lever("thing", 1, strength -> change, 0));
+    }
+
+    private Trials trials() throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2500 kg}}");
+        return new Trials(Books.shipped(), tree, Sheets.read(tree), limit, told::add);
+    }
+
+    @Test
+    void aStopIsClearedOrNot() throws FaultsException {
+        Trials trials = trials();
+        String gvm = trials.planned().stops().iterator().next();
+        assertTrue(trials.clears(List.of(LEAVE)));
+        assertTrue(trials.settles(List.of(LEAVE), gvm));
+        assertFalse(trials.clears(List.of(NOTHING)));
+        assertFalse(trials.settles(List.of(NOTHING), gvm));
+    }
+
+    @Test
+    void theSameChangesAreRunOnce() throws FaultsException {
+        Trials trials = trials();
+        trials.run(List.of(LEAVE));
+        trials.run(List.of(LEAVE));
+        trials.run(List.of(NOTHING));
+        assertEquals(2, trials.count());
+        assertEquals(List.of(1, 2), told);
+    }
+
+    @Test
+    void whatMakesNoSheetIsNoWayOut() throws FaultsException {
+        Trials trials = trials();
+        assertEquals(Optional.empty(), trials.run(List.of(NO_SHEET)));
+        assertFalse(trials.clears(List.of(NO_SHEET)));
+        assertEquals(1, trials.count());
+        assertTrue(limit.complete());
+    }
+
+    /** What was run before is still known. */
+    @Test
+    void nothingIsRunOnceTimeIsUp() throws FaultsException {
+        Trials trials = trials();
+        trials.run(List.of(LEAVE));
+        over = true;
+        assertEquals(Optional.empty(), trials.run(List.of(NOTHING)));
+        assertTrue(trials.clears(List.of(LEAVE)));
+        assertEquals(1, trials.count());
+        assertFalse(limit.complete());
+    }
+}
