@@ -6,13 +6,13 @@ import fitworthy.document.Paper;
 import fitworthy.document.PdfPrintout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
-import fitworthy.document.Report.Found;
+import fitworthy.document.Report.FindingBlock;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Table;
 import fitworthy.engine.BookLoader;
-import fitworthy.printout.Arrangement;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.ReportWriter;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.SheetReader;
 import java.lang.management.ManagementFactory;
@@ -44,7 +44,7 @@ final class Printouts {
                         Path.of("scenarios/overloaded.yaml"), book.regions().keySet()));
         Instant time = Instant.parse("2026-11-25T10:00:00Z");
         Report report = many(
-                Arrangement.report(
+                ReportWriter.report(
                         advice,
                         new Mending(List.of(), List.of(), 0, true),
                         Optional.empty(),
@@ -58,7 +58,7 @@ final class Printouts {
             int pages = document.getNumberOfPages();
             int absent = text.contains("page" + pages + "of" + pages) ? 0 : 1;
             int at = 0;
-            for (Found each : findings(report)) {
+            for (FindingBlock each : findings(report)) {
                 int found = text.indexOf(each.number() + each.id() + "(" + each.place() + ")", at);
                 absent += found < 0 ? 1 : 0;
                 at = Math.max(at, found);
@@ -73,16 +73,16 @@ final class Printouts {
         return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
     }
 
-    private static List<Found> findings(Report report) {
+    private static List<FindingBlock> findings(Report report) {
         return report.sections().stream()
                 .flatMap(each -> each.blocks().stream())
-                .filter(Found.class::isInstance)
-                .map(Found.class::cast)
+                .filter(FindingBlock.class::isInstance)
+                .map(FindingBlock.class::cast)
                 .toList();
     }
 
     private static Report many(Report report, int count) {
-        List<Found> some = findings(report);
+        List<FindingBlock> some = findings(report);
         List<Section> sections = new ArrayList<>();
         for (Section section : report.sections()) {
             List<Block> blocks = new ArrayList<>();
@@ -101,8 +101,8 @@ final class Printouts {
                 }
             }
             for (int i = 0; i < count && section.id().equals("findings"); i++) {
-                Found each = some.get(i % some.size());
-                blocks.add(new Found(
+                FindingBlock each = some.get(i % some.size());
+                blocks.add(new FindingBlock(
                         i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
             }
             sections.add(new Section(section.id(), section.heading(), blocks));

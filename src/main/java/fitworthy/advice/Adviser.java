@@ -2,6 +2,7 @@ package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
@@ -51,25 +52,6 @@ public final class Adviser {
     private final Budget.Bounds bounds;
     private final EffectiveRules inForce;
     private final Map<Key, Outcome> outcomes = new LinkedHashMap<>();
-
-    /** What an outcome is known by. */
-    private record Key(String id, String subject, String in) {
-        static Key of(Outcome outcome) {
-            Judged judged = outcome.judged();
-            return new Key(judged.id(), judged.subject(), judged.loadCase());
-        }
-
-        // As a record has them, but those are slow over the hundreds of outcomes that a sheet has.
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Key key && id.equals(key.id) && subject.equals(key.subject) && in.equals(key.in);
-        }
-
-        @Override
-        public int hashCode() {
-            return (id.hashCode() * 31 + subject.hashCode()) * 31 + in.hashCode();
-        }
-    }
 
     /** What came of some rules. @param quiet of those that did not fire; whether met or faulted is not settled yet */
     private record Pass(List<Finding> findings, List<Outcome> quiet) {}
@@ -169,7 +151,7 @@ public final class Adviser {
         Map<Key, Finding> found = fire(rules, measures, earlier, pace);
         Set<String> fired = new HashSet<>();
         for (Key each : found.keySet()) {
-            fired.add(each.id());
+            fired.add(each.rule());
         }
         List<Outcome> quiet = new ArrayList<>();
         for (Rule rule : rules.rules()) {
@@ -344,6 +326,6 @@ public final class Adviser {
 
     /** Adds an outcome once: what does not depend on the loading comes up in every case. */
     private void add(Outcome outcome) {
-        outcomes.putIfAbsent(Key.of(outcome), outcome);
+        outcomes.putIfAbsent(outcome.key(), outcome);
     }
 }

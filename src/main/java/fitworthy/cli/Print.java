@@ -8,8 +8,8 @@ import fitworthy.document.HtmlPrintout;
 import fitworthy.document.Paper;
 import fitworthy.document.PdfPrintout;
 import fitworthy.document.Report;
-import fitworthy.printout.Arrangement;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.ReportWriter;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.search.Mender.Mending;
@@ -103,7 +103,7 @@ final class Print implements Callable<Integer> {
         Book book = options.book(around);
         View.Read read = options.read(book);
         Advice advice = Adviser.advise(book, read.sheet());
-        Report report = Arrangement.report(
+        Report report = ReportWriter.report(
                 advice,
                 mending(book, read),
                 alternatives(book, read),
