@@ -11,8 +11,8 @@ import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Table;
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.RuleEngine;
-import fitworthy.printout.Arrangement;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.ReportWriter;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.SheetReader;
 import java.lang.management.ManagementFactory;
@@ -45,7 +45,7 @@ final class Printouts {
                         engine.book().regions().keySet()));
         Instant time = Instant.parse("2026-11-25T10:00:00Z");
         Report report = many(
-                Arrangement.report(
+                ReportWriter.report(
                         advice,
                         new Mending(List.of(), List.of(), 0, true),
                         Optional.empty(),

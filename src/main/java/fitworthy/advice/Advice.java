@@ -4,9 +4,11 @@ import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.figures.plan.Loading;
 import fitworthy.sheet.Sheet;
+import fitworthy.source.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything the book has to say of a sheet.
@@ -36,6 +38,16 @@ public record Advice(
                 .filter(finding -> finding.waiver().isEmpty())
                 .map(finding -> finding.judged().card().severity().value())
                 .min(Severity::compareTo);
+    }
+
+    /** The same in the word that programs read, {@code none} where there is no such finding. */
+    public String worstWord() {
+        return worst().map(severity -> Words.hyphenated(severity.name())).orElse("none");
+    }
+
+    /** Everything that is said, the findings first. */
+    public Stream<Outcome> outcomes() {
+        return Stream.of(findings, notAssessed, met).flatMap(List::stream);
     }
 
     /** Whether a person has something to do: anything worse than a note, or a figure to bring. */

@@ -2,7 +2,6 @@ package fitworthy.advice;
 
 import fitworthy.advice.Assessor.Assessed;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.RuleSplit;
@@ -41,7 +40,7 @@ public final class Adviser {
     private final Sheet sheet;
     private final Assessor assessor;
     /** By rule, subject and load case: what does not depend on the loading comes up in every case and counts once. */
-    private final Map<List<String>, Outcome> outcomes = new LinkedHashMap<>();
+    private final Map<Outcome.Key, Outcome> outcomes = new LinkedHashMap<>();
 
     private Adviser(RuleEngine engine, Sheet sheet, Budget.Bounds bounds) {
         this.engine = engine;
@@ -127,8 +126,7 @@ public final class Adviser {
     }
 
     private void add(Outcome outcome) {
-        Judged judged = outcome.judged();
-        outcomes.putIfAbsent(List.of(judged.id(), judged.subject(), judged.loadCase()), outcome);
+        outcomes.putIfAbsent(outcome.key(), outcome);
     }
 
     /** Every fact of one load case: what the rules saw, and what they built on. */

@@ -15,6 +15,26 @@ public sealed interface Outcome {
     /** Which rule, on what, in which loading. */
     Judged judged();
 
+    /** What it is known by among all that is said of a sheet. */
+    default Key key() {
+        return new Key(judged().id(), judged().subject(), judged().loadCase());
+    }
+
+    /** What it is about, whatever the loading. */
+    default Check check() {
+        return new Check(judged().id(), judged().subject());
+    }
+
+    /**
+     * A rule on a subject in a loading.
+     *
+     * @param loadCase the load case, empty where the outcome does not depend on the loading
+     */
+    record Key(String rule, String subject, String loadCase) {}
+
+    /** A rule on a subject. */
+    record Check(String rule, String subject) {}
+
     /**
      * A rule applied to a subject.
      *
@@ -30,26 +50,31 @@ public sealed interface Outcome {
         }
     }
 
+    /** An outcome for which every figure was known. */
+    sealed interface Assessed extends Outcome {
+
+        /** The measures that were looked at. */
+        List<Measure> evidence();
+
+        /** The practice values that were looked at. */
+        List<Practice> practice();
+
+        /** Absent where the rule compares nothing with a limit. */
+        default Optional<Comparison> comparison() {
+            return Comparison.of(judged(), practice());
+        }
+    }
+
     /**
      * The rule's condition holds.
      *
      * @param waiver what a person wrote who stands for it
      */
     record Finding(Judged judged, List<Measure> evidence, List<Practice> practice, Optional<Waiver> waiver)
-            implements Outcome {
-        /** Absent where the rule compares nothing with a limit. */
-        public Optional<Comparison> comparison() {
-            return Comparison.of(judged, practice);
-        }
-    }
+            implements Assessed {}
 
     /** The rule was assessed and its condition does not hold. */
-    record Met(Judged judged, List<Measure> evidence, List<Practice> practice) implements Outcome {
-        /** Absent where the rule compares nothing with a limit. */
-        public Optional<Comparison> comparison() {
-            return Comparison.of(judged, practice);
-        }
-    }
+    record Met(Judged judged, List<Measure> evidence, List<Practice> practice) implements Assessed {}
 
     /** A figure or a practice value is missing. */
     record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {}

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.View;
@@ -24,7 +25,7 @@ public record Answer(
         Object sheet,
         String title,
         String worst,
-        List<Found> findings,
+        List<ShortFinding> findings,
         Integer notAssessed,
         Integer met,
         List<Refusal> faults,
@@ -41,7 +42,7 @@ public record Answer(
     }
 
     /** A finding in short. @param waived true or null */
-    public record Found(
+    public record ShortFinding(
             String id,
             String subject,
             @JsonProperty("case") String in,
@@ -49,13 +50,13 @@ public record Answer(
             Boolean waived,
             @JsonUnwrapped ComparedFigures figures) {
 
-        static Found of(Finding finding) {
+        static ShortFinding of(Finding finding) {
             Judged judged = finding.judged();
-            return new Found(
+            return new ShortFinding(
                     judged.id(),
                     judged.subject(),
                     judged.loadCase(),
-                    word(judged.card().severity().value()),
+                    Words.hyphenated(judged.card().severity().value().name()),
                     finding.waiver().isPresent() ? true : null,
                     ComparedFigures.of(judged, finding.comparison()));
         }
@@ -69,13 +70,14 @@ public record Answer(
         try {
             List<Fault> faults = new ArrayList<>();
             Advice advice = view.advise(input.tree(input.text(faults), faults), faults);
+            Arrangement arrangement = Arrangement.of(advice);
             return new Answer(
                     name,
                     advice.sheet().title(),
-                    advice.worst().map(Answer::word).orElse("none"),
-                    advice.findings().stream().map(Found::of).toList(),
-                    advice.notAssessed().size(),
-                    advice.met().size(),
+                    advice.worstWord(),
+                    advice.findings().stream().map(ShortFinding::of).toList(),
+                    arrangement.outcomesNotAssessed(),
+                    arrangement.outcomesMet(),
                     null,
                     view.book().cover().caution(),
                     advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
@@ -91,9 +93,5 @@ public record Answer(
 
     private static Answer refused(Object name, List<Refusal> faults, State state) {
         return new Answer(name, null, null, null, null, null, faults, null, state);
-    }
-
-    private static String word(Enum<?> word) {
-        return Words.hyphenated(word.name());
     }
 }

@@ -4,7 +4,7 @@ import fitworthy.advice.View;
 import fitworthy.batch.Answer;
 import fitworthy.batch.InOrder;
 import fitworthy.batch.Inputs;
-import fitworthy.batch.Json;
+import fitworthy.document.Json;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -8,8 +8,8 @@ import fitworthy.document.Paper;
 import fitworthy.document.PdfPrintout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
-import fitworthy.printout.Arrangement;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.ReportWriter;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.search.Mender.Mending;
@@ -102,7 +102,7 @@ final class Print implements Callable<Integer> {
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Advice advice = Adviser.advise(engine, read.sheet());
-        Report report = Arrangement.report(
+        Report report = ReportWriter.report(
                 advice,
                 mending(engine, read),
                 alternatives(engine, read),

@@ -146,7 +146,7 @@ public record Report(
      * @param figures value, limit and margin in each loading it holds in
      * @param details what to do, why, whom to ask, what it rests on and what to beware of
      */
-    public record Found(
+    public record FindingBlock(
             int number, String mark, String id, String place, String title, Table figures, List<Detail> details)
             implements Block {}
 

@@ -15,12 +15,12 @@ import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -112,18 +112,17 @@ public record Difference(
      * none.
      */
     static List<Difference> between(Advice before, Advice after) {
-        Map<String, Outcome> old = outcomes(before);
-        Map<String, Outcome> now = outcomes(after);
-        Set<String> keys = new LinkedHashSet<>(old.keySet());
+        Map<Outcome.Key, Outcome> old = outcomes(before);
+        Map<Outcome.Key, Outcome> now = outcomes(after);
+        Set<Outcome.Key> keys = new LinkedHashSet<>(old.keySet());
         keys.addAll(now.keySet());
         List<Difference> differences = new ArrayList<>();
-        for (String key : keys) {
-            Outcome.Judged judged = (now.containsKey(key) ? now : old).get(key).judged();
+        for (Outcome.Key key : keys) {
             State was = State.of(old.get(key));
             State is = State.of(now.get(key));
             List<What> what = what(was, is);
             if (!what.isEmpty()) {
-                differences.add(new Difference(judged.id(), judged.subject(), judged.loadCase(), what, was, is));
+                differences.add(new Difference(key.rule(), key.subject(), key.loadCase(), what, was, is));
             }
         }
         differences.sort(Comparator.comparing((Difference difference) -> Stream.of(difference.before, difference.after)
@@ -137,15 +136,8 @@ public record Difference(
         return differences;
     }
 
-    private static Map<String, Outcome> outcomes(Advice advice) {
-        Map<String, Outcome> outcomes = new LinkedHashMap<>();
-        Stream.of(advice.findings(), advice.notAssessed(), advice.met())
-                .flatMap(List::stream)
-                .forEach(each -> outcomes.put(
-                        each.judged().id() + "|" + each.judged().subject() + "|"
-                                + each.judged().loadCase(),
-                        each));
-        return outcomes;
+    private static Map<Outcome.Key, Outcome> outcomes(Advice advice) {
+        return advice.outcomes().collect(Collectors.toMap(Outcome::key, outcome -> outcome));
     }
 
     private static List<What> what(State was, State is) {

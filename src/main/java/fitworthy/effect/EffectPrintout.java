@@ -1,9 +1,9 @@
 package fitworthy.effect;
 
 import fitworthy.advice.View;
-import fitworthy.batch.Json;
 import fitworthy.batch.Refusal;
 import fitworthy.book.Card;
+import fitworthy.document.Json;
 import fitworthy.document.Page;
 import fitworthy.effect.Difference.State;
 import fitworthy.effect.Difference.What;

@@ -2,8 +2,8 @@ package fitworthy.effect;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import fitworthy.advice.View;
-import fitworthy.batch.Json;
 import fitworthy.batch.LineReader;
+import fitworthy.document.Json;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;

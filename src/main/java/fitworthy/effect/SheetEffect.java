@@ -6,7 +6,6 @@ import fitworthy.batch.Refusal;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,7 +38,11 @@ public record SheetEffect(String sheet, String title, Worst worst, List<Differen
                     old == null ? Refusal.of(wasWrong, now == null ? "" : "before: ") : Refusal.of(isWrong, "after: "));
         }
         return new SheetEffect(
-                sheet, now.sheet().title(), new Worst(worst(old), worst(now)), Difference.between(old, now), null);
+                sheet,
+                now.sheet().title(),
+                new Worst(old.worstWord(), now.worstWord()),
+                Difference.between(old, now),
+                null);
     }
 
     static SheetEffect refused(String sheet, List<Refusal> faults) {
@@ -52,10 +55,6 @@ public record SheetEffect(String sheet, String title, Worst worst, List<Differen
         } catch (FaultsException e) {
             return null;
         }
-    }
-
-    private static String worst(Advice advice) {
-        return advice.worst().map(each -> Words.hyphenated(each.name())).orElse("none");
     }
 
     boolean isBad() {

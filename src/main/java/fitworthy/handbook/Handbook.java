@@ -1,29 +1,20 @@
 package fitworthy.handbook;
 
-import static fitworthy.document.Report.Column.text;
-
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
-import fitworthy.book.DatedLimit;
-import fitworthy.book.Practice.Lookup;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
-import fitworthy.document.Report.Column;
-import fitworthy.document.Report.Link;
 import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Particular;
 import fitworthy.document.Report.Points;
-import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Subheading;
-import fitworthy.document.Report.Table;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.LookAlike;
@@ -46,20 +37,16 @@ import java.util.stream.Stream;
  */
 public final class Handbook {
 
-    /** The grades that leave something to confirm, the least certain first. */
-    private static final List<Basis> UNCONFIRMED =
-            List.of(Basis.MEMORY, Basis.COMMON_PRACTICE, Basis.PUBLISHED_SECONDHAND);
-
     private final Book book;
     private final References references;
     private final LookAlike.Finder lookAlikes;
-    private final boolean whole;
+    private final Entries entries;
 
     private Handbook(RuleEngine engine, References references, boolean whole) {
         this.book = references.book();
         this.references = references;
         this.lookAlikes = new LookAlike.Finder(engine, references);
-        this.whole = whole;
+        this.entries = new Entries(references, whole);
     }
 
     /** The whole book. @throws FaultsException where a file of cases cannot be read */
@@ -75,7 +62,8 @@ public final class Handbook {
             sections.add(new Section(topic, Words.capital(topic), blocks));
         }
         sections.add(new Section("practice", "Every practice value", handbook.everyValue()));
-        sections.add(new Section("confirm", "What to go and confirm", handbook.unconfirmed()));
+        sections.add(new Section(
+                "confirm", "What to go and confirm", new Unconfirmed(handbook.references, handbook.entries).blocks()));
         sections.add(
                 new Section("sources", "Sources", handbook.cited(book.sources().keySet())));
         return handbook.report(book.cover().name(), sections);
@@ -141,7 +129,8 @@ public final class Handbook {
             blocks.add(new Links(
                     "",
                     rules.stream()
-                            .map(id -> link(id, ": " + book.cards().get(id).title() + " (" + severity(id) + ")"))
+                            .map(id -> entries.link(
+                                    id, ": " + book.cards().get(id).title() + " (" + entries.severity(id) + ")"))
                             .toList(),
                     true));
         }
@@ -152,12 +141,13 @@ public final class Handbook {
         Card card = book.cards().get(id);
         MeasureKind judged = Measures.kinds().get(card.judges());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Subheading(3, id + ": " + card.title(), severity(id), id));
-        blocks.add(new Paragraph(severity(id) + "; " + book.rules().get(id).place() + ", card "
-                + references.place(id) + "; in the book since " + card.since()
-                + "; " + card.basis().value().words()));
+        blocks.add(new Subheading(3, id + ": " + card.title(), entries.severity(id), id));
+        blocks.add(
+                new Paragraph(entries.severity(id) + "; " + book.rules().get(id).place() + ", card "
+                        + references.place(id) + "; in the book since " + card.since()
+                        + "; " + card.basis().value().words()));
         if (!card.sources().isEmpty()) {
-            blocks.add(new Links("Sources:", sources(card.sources()), false));
+            blocks.add(new Links("Sources:", Entries.sources(card.sources()), false));
         }
         blocks.add(new Paragraph("Judges " + judged.meaning()
                 + (judged.limitMeaning().isEmpty() ? "" : " against " + judged.limitMeaning()) + " (" + judged.name()
@@ -172,11 +162,11 @@ public final class Handbook {
             blocks.add(new Links(
                     "It compares with",
                     practice.stream()
-                            .map(each -> link(each, " (" + references.place(each) + ")"))
+                            .map(each -> entries.link(each, " (" + references.place(each) + ")"))
                             .toList(),
                     false));
-            practice.forEach(each ->
-                    blocks.add(values(each + ": " + book.practice().get(each).meaning(), each)));
+            practice.forEach(each -> blocks.add(
+                    entries.values(each + ": " + book.practice().get(each).meaning(), each)));
         }
         named(
                 "It fires in these cases",
@@ -269,117 +259,11 @@ public final class Handbook {
             blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
             blocks.add(new Links(
                     references.place(id) + ", used by",
-                    book.users(id).stream().map(each -> link(each, "")).toList(),
+                    book.users(id).stream().map(each -> entries.link(each, "")).toList(),
                     false));
-            blocks.add(values("Values of " + id, id));
+            blocks.add(entries.values("Values of " + id, id));
         });
         return blocks;
-    }
-
-    private Table values(String caption, String id) {
-        return new Table(
-                caption,
-                List.of(text("Region", 12), Column.whole("From", 14), text("Is", 16), text("How it is known", 58)),
-                book.practice().get(id).values().stream()
-                        .map(value -> new Row(
-                                List.of(value.region(), value.from().toString(), value.value(), known(id, value)),
-                                target("region-" + value.region()),
-                                false,
-                                sources(value.sources())))
-                        .toList());
-    }
-
-    private String known(String id, DatedLimit.Value value) {
-        return value.basis().value().words() + "; " + references.place(id, value)
-                + (value.review() == null ? "" : "; to be looked at again by " + value.review())
-                + (value.note().isEmpty() ? "" : ". " + value.note());
-    }
-
-    private List<Block> unconfirmed() {
-        List<Block> blocks =
-                new ArrayList<>(List.of(new Paragraph("Region by region: what is known there less well than from"
-                        + " a published text that was read, and what holds there or is wanting besides, once all that is "
-                        + "recorded has begun. What a region has from another is to be confirmed there as well.")));
-        book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
-        for (Basis basis : UNCONFIRMED) {
-            List<Link> rules = book.cards().entrySet().stream()
-                    .filter(each -> each.getValue().basis().is(basis))
-                    .map(each -> link(each.getKey(), ": " + each.getValue().title()))
-                    .toList();
-            if (!rules.isEmpty()) {
-                blocks.add(new Subheading(3, "Rules, " + basis.words(), ""));
-                blocks.add(new Links("", rules, true));
-            }
-        }
-        return blocks;
-    }
-
-    private List<Block> region(String region) {
-        List<String> parents =
-                book.lineage(region).subList(1, book.lineage(region).size());
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Subheading(3, named(region), "", "region-" + region));
-        blocks.add(new Paragraph("Of " + book.practice().size() + " practice values it records "
-                + references.inherited(region, region).size() + " itself"
-                + parents.stream()
-                        .map(each ->
-                                ", has " + references.inherited(region, each).size() + " from " + named(each))
-                        .collect(Collectors.joining())
-                + "; " + references.none(region).size()
-                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded."));
-        List<Row> rows =
-                UNCONFIRMED.stream().flatMap(basis -> rows(region, basis)).toList();
-        if (!rows.isEmpty()) {
-            blocks.add(new Table(
-                    "To be confirmed in " + named(region) + ", the least certain first",
-                    List.of(
-                            text("Value", 27),
-                            Column.whole("From", 14),
-                            text("Is", 14),
-                            text("What it is and how it is known", 45)),
-                    rows));
-        }
-        for (String parent : parents) {
-            held(
-                    "It has from " + named(parent),
-                    references.inherited(region, parent).stream()
-                            .map(id -> link(
-                                    id, " " + Wording.value(((Lookup.Found) references.last(region, id)).practice())))
-                            .toList(),
-                    blocks);
-        }
-        held(
-                "No such limit applies",
-                references.none(region).stream().map(id -> link(id, "")).toList(),
-                blocks);
-        held(
-                "Not recorded, so that these are not assessed",
-                references.notRecorded(region).stream()
-                        .map(id -> link(id, ": " + String.join(", ", book.users(id))))
-                        .toList(),
-                blocks);
-        return blocks;
-    }
-
-    private Stream<Row> rows(String region, Basis basis) {
-        return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
-                .filter(value -> value.region().equals(region) && value.basis().is(basis))
-                .map(value -> new Row(
-                        List.of(
-                                entry.getKey(),
-                                value.from().toString(),
-                                value.value(),
-                                entry.getValue().meaning() + "; " + known(entry.getKey(), value)),
-                        target(entry.getKey()),
-                        false,
-                        sources(value.sources()))));
-    }
-
-    private static void held(String heading, List<Link> links, List<Block> blocks) {
-        if (!links.isEmpty()) {
-            blocks.add(new Subheading(4, heading, ""));
-            blocks.add(new Links("", links, true));
-        }
     }
 
     private List<Block> cited(Collection<String> sources) {
@@ -390,30 +274,6 @@ public final class Handbook {
                         book.sources().get(id).link(),
                         book.sources().get(id).seen()))
                 .toList();
-    }
-
-    private static List<Link> sources(List<String> ids) {
-        return ids.stream()
-                .map(id -> new Link("[" + id + "]", "source-" + id, ""))
-                .toList();
-    }
-
-    /** A rule or a practice value. */
-    private Link link(String id, String after) {
-        return new Link(id, target(id), after);
-    }
-
-    /** What a link leads to; nothing where this is the page of one rule. */
-    private String target(String id) {
-        return whole ? id : "";
-    }
-
-    private String severity(String id) {
-        return Words.hyphenated(book.cards().get(id).severity().value().name());
-    }
-
-    private String named(String region) {
-        return book.regions().get(region).name() + " (" + region + ")";
     }
 
     private static String counted(int number, String what) {

@@ -1,35 +1,102 @@
 package fitworthy.handbook;
 
-import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.book.Source;
+import fitworthy.document.Json;
 import fitworthy.proof.Cases.Case;
-import fitworthy.proof.ProofPrintout;
 import fitworthy.proof.References;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 
-/** A handbook as JSON, in the shape that docs/output.md describes. */
+/** A handbook as JSON, in the shape that docs/output.md describes; its records are written as they stand here. */
 public final class HandbookPrintout {
 
     /** Raised when a reader of the JSON would have to change. */
     static final String SHAPE = "fitworthy-handbook/1";
 
-    private final JsonGenerator json;
+    private record Written(
+            String shape,
+            String book,
+            String edition,
+            String content,
+            String caution,
+            List<WrittenRule> rules,
+            List<WrittenValue> values,
+            List<WrittenRegion> regions,
+            List<WrittenSource> sources) {}
+
+    private record WrittenRule(
+            String id,
+            String topic,
+            String title,
+            String severity,
+            String place,
+            String card,
+            String since,
+            String basis,
+            List<String> sources,
+            List<String> about,
+            String against,
+            List<String> condition,
+            String why,
+            String met,
+            String remedy,
+            String ask,
+            List<OfPractice> practice,
+            List<WrittenCase> fires,
+            List<WrittenCase> metIn,
+            List<WrittenCase> notAssessed) {}
+
+    private record WrittenCase(@JsonProperty("case") String name, String region, String place) {
+        static List<WrittenCase> all(List<Case> cases) {
+            return cases.stream()
+                    .map(text -> new WrittenCase(
+                            text.text().name(),
+                            text.sheet().region(),
+                            text.place().inBook()))
+                    .toList();
+        }
+    }
+
+    /** One value of a practice value, with its id. */
+    private record OfPractice(String id, @JsonUnwrapped Dated dated) {}
+
+    /** One value of a practice value. */
+    private record Dated(
+            String region,
+            String from,
+            String value,
+            String basis,
+            List<String> sources,
+            String note,
+            String review,
+            String place) {}
+
+    private record WrittenValue(
+            String id, String meaning, String unit, String place, Collection<String> rules, List<Dated> values) {}
+
+    private record WrittenRegion(
+            String id, String name, String parent, List<Held> holds, List<String> none, List<String> notRecorded) {}
+
+    /** What holds of a practice value. @param of the region that it was recorded for */
+    private record Held(String id, String value, String of) {}
+
+    private record WrittenSource(String id, String title, String link, String seen) {}
+
     private final References references;
     private final Book book;
 
-    private HandbookPrintout(JsonGenerator json, References references) {
-        this.json = json;
+    private HandbookPrintout(References references) {
         this.references = references;
         this.book = references.book();
     }
@@ -41,151 +108,97 @@ public final class HandbookPrintout {
      * @throws FaultsException where a file of cases cannot be read
      */
     public static void json(PrintWriter out, Path folder, Book book, Set<String> rules) throws FaultsException {
-        References references = References.of(folder, book);
-        ProofPrintout.write(out, SHAPE, json -> new HandbookPrintout(json, references).handbook(rules));
+        Json.print(out, new HandbookPrintout(References.of(folder, book)).handbook(rules));
     }
 
-    private void handbook(Set<String> rules) throws IOException {
+    private Written handbook(Set<String> rules) {
         boolean whole = rules.containsAll(book.cards().keySet());
-        json.writeStringField("book", book.cover().name());
-        json.writeStringField("edition", book.cover().edition());
-        json.writeStringField("content", book.hash());
-        json.writeStringField("caution", book.cover().caution());
-        json.writeArrayFieldStart("rules");
-        for (String id : rules) {
-            rule(id);
-        }
-        json.writeEndArray();
         Set<String> values = whole ? book.practice().keySet() : references.values(rules);
-        json.writeArrayFieldStart("values");
-        for (String id : values) {
-            value(id);
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("regions");
-        for (String id : book.regions().keySet()) {
-            region(id, values);
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("sources");
-        for (String id : whole ? book.sources().keySet() : references.sources(rules)) {
-            Source source = book.sources().get(id);
-            json.writeStartObject();
-            json.writeStringField("id", id);
-            json.writeStringField("title", source.title());
-            json.writeStringField("link", source.link());
-            json.writeStringField("seen", source.seen());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        Set<String> sources = whole ? book.sources().keySet() : references.sources(rules);
+        return new Written(
+                SHAPE,
+                book.cover().name(),
+                book.cover().edition(),
+                book.hash(),
+                book.cover().caution(),
+                rules.stream().map(this::rule).toList(),
+                values.stream().map(this::value).toList(),
+                book.regions().keySet().stream().map(id -> region(id, values)).toList(),
+                sources.stream().map(this::source).toList());
     }
 
-    private void rule(String id) throws IOException {
+    private WrittenRule rule(String id) {
         Card card = book.cards().get(id);
-        json.writeStartObject();
-        json.writeStringField("id", id);
-        json.writeStringField("topic", Book.topic(id));
-        json.writeStringField("title", card.title());
-        json.writeStringField(
-                "severity", Words.hyphenated(card.severity().value().name()));
-        json.writeStringField("place", book.rules().get(id).place());
-        json.writeStringField("card", references.place(id));
-        json.writeStringField("since", card.since().toString());
-        json.writeStringField("basis", Words.hyphenated(card.basis().value().name()));
-        texts("sources", card.sources());
-        texts("about", card.about());
-        json.writeStringField("against", card.against());
-        texts("condition", Handbook.lines(book.condition(id)));
-        json.writeStringField("why", card.why());
-        json.writeStringField("met", card.met());
-        json.writeStringField("remedy", card.remedy());
-        json.writeStringField("ask", card.ask());
-        json.writeArrayFieldStart("practice");
-        for (String practice : references.values(Set.of(id))) {
-            for (DatedLimit.Value each : book.practice().get(practice).values()) {
-                json.writeStartObject();
-                json.writeStringField("id", practice);
-                dated(practice, each);
-                json.writeEndObject();
-            }
-        }
-        json.writeEndArray();
-        cases("fires", references.firing(id));
-        cases("met-in", references.met(id));
-        cases("not-assessed", references.notAssessed(id));
-        json.writeEndObject();
+        return new WrittenRule(
+                id,
+                Book.topic(id),
+                card.title(),
+                Words.hyphenated(card.severity().value().name()),
+                book.rules().get(id).place(),
+                references.place(id),
+                card.since().toString(),
+                Words.hyphenated(card.basis().value().name()),
+                card.sources(),
+                card.about(),
+                card.against(),
+                Handbook.lines(book.condition(id)),
+                card.why(),
+                card.met(),
+                card.remedy(),
+                card.ask(),
+                references.values(Set.of(id)).stream()
+                        .flatMap(practice -> book.practice().get(practice).values().stream()
+                                .map(value -> new OfPractice(practice, dated(practice, value))))
+                        .toList(),
+                WrittenCase.all(references.firing(id)),
+                WrittenCase.all(references.met(id)),
+                WrittenCase.all(references.notAssessed(id)));
     }
 
-    private void cases(String name, List<Case> cases) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (Case each : cases) {
-            json.writeStartObject();
-            json.writeStringField("case", each.text().name());
-            json.writeStringField("region", each.sheet().region());
-            json.writeStringField("place", each.place().inBook());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private void value(String id) throws IOException {
+    private WrittenValue value(String id) {
         DatedLimit entry = book.practice().get(id);
-        json.writeStartObject();
-        json.writeStringField("id", id);
-        json.writeStringField("meaning", entry.meaning());
-        json.writeStringField("unit", entry.unit());
-        json.writeStringField("place", references.place(id));
-        texts("rules", book.users(id));
-        json.writeArrayFieldStart("values");
-        for (DatedLimit.Value each : entry.values()) {
-            json.writeStartObject();
-            dated(id, each);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
+        return new WrittenValue(
+                id,
+                entry.meaning(),
+                entry.unit(),
+                references.place(id),
+                book.users(id),
+                entry.values().stream().map(value -> dated(id, value)).toList());
     }
 
-    private void dated(String id, DatedLimit.Value value) throws IOException {
-        json.writeStringField("region", value.region());
-        json.writeStringField("from", value.from().toString());
-        json.writeStringField("value", value.value());
-        json.writeStringField("basis", Words.hyphenated(value.basis().value().name()));
-        texts("sources", value.sources());
-        json.writeStringField("note", value.note());
-        json.writeStringField(
-                "review", value.review() == null ? "" : value.review().toString());
-        json.writeStringField("place", references.place(id, value));
+    private Dated dated(String id, DatedLimit.Value value) {
+        return new Dated(
+                value.region(),
+                value.from().toString(),
+                value.value(),
+                Words.hyphenated(value.basis().value().name()),
+                value.sources(),
+                value.note(),
+                value.review() == null ? "" : value.review().toString(),
+                references.place(id, value));
     }
 
-    private void region(String id, Set<String> values) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("id", id);
-        json.writeStringField("name", book.regions().get(id).name());
-        json.writeStringField("parent", book.regions().get(id).parent());
-        json.writeArrayFieldStart("holds");
-        for (String each : values) {
-            if (references.last(id, each) instanceof Lookup.Found found) {
-                json.writeStartObject();
-                json.writeStringField("id", each);
-                json.writeStringField("value", found.practice().entry().value());
-                json.writeStringField("of", found.practice().entry().region());
-                json.writeEndObject();
-            }
-        }
-        json.writeEndArray();
-        texts("none", references.none(id).stream().filter(values::contains).toList());
-        texts(
-                "not-recorded",
+    private WrittenRegion region(String id, Set<String> values) {
+        return new WrittenRegion(
+                id,
+                book.regions().get(id).name(),
+                book.regions().get(id).parent(),
+                values.stream()
+                        .filter(value -> references.last(id, value) instanceof Lookup.Found)
+                        .map(value -> held(id, value))
+                        .toList(),
+                references.none(id).stream().filter(values::contains).toList(),
                 references.notRecorded(id).stream().filter(values::contains).toList());
-        json.writeEndObject();
     }
 
-    private void texts(String name, Collection<String> values) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (String value : values) {
-            json.writeString(value);
-        }
-        json.writeEndArray();
+    private Held held(String region, String value) {
+        DatedLimit.Value entry =
+                ((Lookup.Found) references.last(region, value)).practice().entry();
+        return new Held(value, entry.value(), entry.region());
+    }
+
+    private WrittenSource source(String id) {
+        Source source = book.sources().get(id);
+        return new WrittenSource(id, source.title(), source.link(), source.seen());
     }
 }

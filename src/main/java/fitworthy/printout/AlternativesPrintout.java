@@ -1,17 +1,16 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
-import fitworthy.sheet.Prices;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -38,45 +37,17 @@ public final class AlternativesPrintout {
      * What is shown of a combination.
      *
      * @param faults its stops and changes that are not waived, by rule
-     * @param left what is left of each limit in the load case that leaves least
-     * @param counts by severity, how many things were found that are not waived
-     * @param waived how many are
      */
-    private record Plan(
-            Advice advice,
-            Map<String, Severity> faults,
-            Map<String, String> left,
-            Map<Severity, Long> counts,
-            long waived) {
+    private record Plan(Arrangement arrangement, Counts counts, Map<String, Severity> faults) {
 
         static Plan of(Alternative alternative) {
-            Advice advice = alternative.advice();
+            Arrangement arrangement = Arrangement.of(alternative.advice());
             Map<String, Severity> faults = new TreeMap<>();
-            Map<Severity, Long> counts = new EnumMap<>(Severity.class);
-            TextPrintout.groups(advice.findings().stream()
-                            .filter(each -> each.waiver().isEmpty())
-                            .toList())
-                    .forEach(group -> {
-                        Severity severity =
-                                group.get(0).judged().card().severity().value();
-                        counts.merge(severity, 1L, Long::sum);
-                        if (severity.compareTo(Severity.CHANGE) <= 0) {
-                            faults.put(group.get(0).judged().id(), severity);
-                        }
-                    });
-            return new Plan(
-                    advice,
-                    faults,
-                    MarginTable.of(advice).least(),
-                    counts,
-                    TextPrintout.groups(advice.findings().stream()
-                                    .filter(each -> each.waiver().isPresent())
-                                    .toList())
-                            .size());
-        }
-
-        long count(Severity severity) {
-            return counts.getOrDefault(severity, 0L);
+            arrangement.standing().stream()
+                    .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
+                    .forEach(
+                            group -> faults.put(group.outcomes().get(0).judged().id(), group.severity()));
+            return new Plan(arrangement, arrangement.counts(), faults);
         }
     }
 
@@ -93,25 +64,22 @@ public final class AlternativesPrintout {
 
     private void print(Alternatives alternatives) {
         List<Plan> plans = alternatives.plans().stream().map(Plan::of).toList();
-        Advice first = plans.get(0).advice();
+        Advice first = plans.get(0).arrangement().advice();
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
         page.wrapped(0, first.sheet().title());
-        HouseWords.looser(first).forEach(each -> page.hanging("Looser than the book: ", each));
+        HouseWords.looser(first).forEach(line -> page.hanging("Looser than the book: ", line));
         page.blank();
         for (int i = 0; i < plans.size(); i++) {
             page.hanging(
                     String.format(Locale.ROOT, "%-4d", i + 1),
-                    alternatives.plans().get(i).choices().stream()
-                                    .map(each -> each.option() + ": " + each.choice())
-                                    .collect(Collectors.joining("; "))
-                            + (i == 0 ? " (as written)" : ""));
+                    ChangeWords.choices(alternatives.plans().get(i), i));
         }
         page.blank();
         best(plans);
         Map<String, Severity> deciding = deciding(plans);
         Set<String> limits = new LinkedHashSet<>();
-        plans.forEach(each -> limits.addAll(each.left().keySet()));
+        plans.forEach(plan -> plan.arrangement().margins().forEach(margin -> limits.add(margin.limit())));
         for (int from = 0; from < plans.size(); from += PLANS_A_BLOCK) {
             block(plans.subList(from, Math.min(plans.size(), from + PLANS_A_BLOCK)), from, deciding, limits);
         }
@@ -127,8 +95,9 @@ public final class AlternativesPrintout {
     }
 
     private void best(List<Plan> plans) {
-        Comparator<Plan> better = Comparator.comparing((Plan plan) -> plan.count(Severity.STOP))
-                .thenComparing(plan -> plan.count(Severity.CHANGE));
+        Comparator<Plan> better = Comparator.comparing(
+                        (Plan plan) -> plan.counts().found(Severity.STOP))
+                .thenComparing(plan -> plan.counts().found(Severity.CHANGE));
         Plan best = Collections.min(plans, better);
         List<String> all = IntStream.range(0, plans.size())
                 .filter(i -> better.compare(plans.get(i), best) == 0)
@@ -157,29 +126,28 @@ public final class AlternativesPrintout {
     private void block(List<Plan> plans, int from, Map<String, Severity> deciding, Set<String> limits) {
         row("PLAN", IntStream.rangeClosed(from + 1, from + plans.size()).boxed(), String::valueOf);
         for (Severity severity : Severity.values()) {
-            row(Words.hyphenated(severity.name()), plans.stream(), plan -> String.valueOf(plan.count(severity)));
+            row(
+                    Words.hyphenated(severity.name()),
+                    plans.stream(),
+                    plan -> String.valueOf(plan.counts().found(severity)));
         }
-        if (plans.stream().anyMatch(plan -> plan.waived() > 0)) {
-            row("waived", plans.stream(), plan -> String.valueOf(plan.waived()));
+        if (plans.stream().anyMatch(plan -> plan.counts().waived() > 0)) {
+            row("waived", plans.stream(), plan -> String.valueOf(plan.counts().waived()));
         }
         row(
                 "figures missing",
                 plans.stream(),
-                plan -> String.valueOf(Wanted.rules(plan.advice().notAssessed()).size()));
+                plan -> String.valueOf(plan.arrangement().missing().size()));
         deciding.forEach((id, severity) -> row(
                 id, plans.stream(), plan -> plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {
-            row("left, " + limit, plans.stream(), plan -> plan.left().getOrDefault(limit, "-"));
+            row("left, " + limit, plans.stream(), plan -> MarginTable.least(plan.arrangement(), limit));
         }
-        row("price", plans.stream(), plan -> price(plan.advice()));
+        row(
+                "price",
+                plans.stream(),
+                plan -> ChangeWords.price(plan.arrangement().advice()));
         page.blank();
-    }
-
-    /** What everything planned costs, whole units of each currency. */
-    static String price(Advice advice) {
-        List<String> sums = new ArrayList<>();
-        Prices.of(advice.sheet()).forEach((currency, sum) -> sums.add(sum.toBigInteger() + " " + currency));
-        return sums.isEmpty() ? "-" : String.join("+", sums);
     }
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {

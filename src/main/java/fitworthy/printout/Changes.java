@@ -3,7 +3,8 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
-import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
@@ -13,7 +14,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.search.Alternatives;
-import fitworthy.search.Alternatives.Alternative;
+import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
 import fitworthy.search.Mender.Way;
@@ -23,17 +24,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Changes that would clear the stops, and open choices side by side. */
 final class Changes {
 
     private Changes() {}
 
-    static List<Block> offered(Advice planned, Mending mending) {
+    static List<Block> offered(Arrangement planned, Mending mending) {
         List<Block> blocks = new ArrayList<>();
-        boolean stops = planned.findings().stream()
-                .anyMatch(each -> each.judged().card().severity().is(Severity.STOP));
+        boolean stops = planned.finds(Severity.STOP);
         if (!stops && mending.ways().isEmpty()) {
             return blocks;
         }
@@ -43,12 +43,11 @@ final class Changes {
         for (int i = 0; i < mending.offers().size(); i++) {
             Offer offer = mending.offers().get(i);
             blocks.add(new Subheading(3, "Offer " + (i + 1), ""));
-            blocks.add(new Points(
-                    offer.changes().stream().map(each -> each.words()).toList()));
-            MendingPrintout.terms(planned, offer).forEach(each -> blocks.add(new Paragraph(each)));
+            blocks.add(new Points(offer.changes().stream().map(Change::words).toList()));
+            ChangeWords.terms(planned.advice(), offer).forEach(term -> blocks.add(new Paragraph(term)));
         }
         ways(mending).unlessEmpty().forEach(blocks::add);
-        blocks.add(new Paragraph(MendingPrintout.effort(mending)));
+        blocks.add(new Paragraph(ChangeWords.effort(mending)));
         return blocks;
     }
 
@@ -56,7 +55,7 @@ final class Changes {
         Map<String, Set<String>> byFinding = new LinkedHashMap<>();
         for (Way way : mending.ways()) {
             byFinding
-                    .computeIfAbsent(MendingPrintout.heading(way.finding()), key -> new LinkedHashSet<>())
+                    .computeIfAbsent(ChangeWords.heading(way.finding()), key -> new LinkedHashSet<>())
                     .add(way.change().words());
         }
         List<Row> rows = new ArrayList<>();
@@ -66,38 +65,31 @@ final class Changes {
     }
 
     static List<Block> compared(Alternatives alternatives) {
-        List<Alternative> plans = alternatives.plans();
+        List<Arrangement> plans = alternatives.plans().stream()
+                .map(plan -> Arrangement.of(plan.advice()))
+                .toList();
         Set<String> limits = new LinkedHashSet<>();
-        List<MarginTable> margins =
-                plans.stream().map(each -> MarginTable.of(each.advice())).toList();
-        margins.forEach(each -> limits.addAll(each.least().keySet()));
+        plans.forEach(plan -> plan.margins().forEach(margin -> limits.add(margin.limit())));
         List<Row> counts = new ArrayList<>();
         List<Row> left = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
-            Advice advice = plans.get(i).advice();
-            List<String> cells = new ArrayList<>(List.of(
-                    String.valueOf(i + 1),
-                    plans.get(i).choices().stream()
-                                    .map(each -> each.option() + ": " + each.choice())
-                                    .collect(Collectors.joining("; "))
-                            + (i == 0 ? " (as written)" : "")));
+            Arrangement plan = plans.get(i);
+            String number = String.valueOf(i + 1);
+            List<String> cells = new ArrayList<>(
+                    List.of(number, ChangeWords.choices(alternatives.plans().get(i), i)));
+            Counts found = plan.counts();
             for (Severity severity : Severity.values()) {
-                cells.add(String.valueOf(TextPrintout.groups(advice.findings()).stream()
-                        .filter(group ->
-                                group.stream().anyMatch(each -> each.waiver().isEmpty()))
-                        .filter(group -> group.get(0).judged().card().severity().is(severity))
-                        .count()));
+                cells.add(String.valueOf(found.found(severity)));
             }
-            cells.add(String.valueOf(Wanted.rules(advice.notAssessed()).size()));
-            cells.add(AlternativesPrintout.price(advice));
+            cells.add(String.valueOf(plan.missing().size()));
+            cells.add(ChangeWords.price(plan.advice()));
             counts.add(Row.of(cells.toArray(String[]::new)));
-            List<String> least = new ArrayList<>(List.of(String.valueOf(i + 1)));
-            MarginTable margin = margins.get(i);
-            limits.forEach(limit -> least.add(margin.least().getOrDefault(limit, "-")));
-            left.add(Row.of(least.toArray(String[]::new)));
+            left.add(Row.of(
+                    Stream.concat(Stream.of(number), limits.stream().map(limit -> MarginTable.least(plan, limit)))
+                            .toArray(String[]::new)));
         }
         List<Column> leftColumns = new ArrayList<>(List.of(text("Plan", 8)));
-        limits.forEach(each -> leftColumns.add(figure(each, 92 / limits.size())));
+        limits.forEach(limit -> leftColumns.add(figure(limit, 92 / limits.size())));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Table(
                 "Every combination, each run through the whole rule book",

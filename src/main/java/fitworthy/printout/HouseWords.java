@@ -1,6 +1,8 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.HouseUse;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Waiving;
@@ -85,32 +87,25 @@ final class HouseWords {
     }
 
     /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
-    static String waived(Advice advice) {
+    static String waived(Arrangement arrangement) {
         Map<String, Long> counts = new LinkedHashMap<>();
-        TextPrintout.groups(advice.findings().stream()
-                        .filter(each -> each.waiver().isPresent())
-                        .toList())
-                .forEach(group -> group.stream()
-                        .map(each -> word(each.judged().card().severity().value()) + " waived by "
-                                + each.waiver().orElseThrow().by() + " until "
-                                + each.waiver().orElseThrow().until())
-                        .distinct()
-                        .forEach(each -> counts.merge(each, 1L, Long::sum)));
+        arrangement.waived().forEach(group -> group.waivers()
+                .keySet()
+                .forEach(waiver -> counts.merge(
+                        word(group.severity()) + " waived by " + waiver.by() + " until " + waiver.until(),
+                        1L,
+                        Long::sum)));
         return counts.entrySet().stream()
-                .map(each -> each.getValue() + " " + each.getKey())
+                .map(count -> count.getValue() + " " + count.getKey())
                 .collect(Collectors.joining(", "));
     }
 
     /** Each different waiver of a rule's findings on one subject, with the load cases it is for. */
-    static List<String> waivers(List<Finding> group) {
-        Map<Waiver, List<String>> cases = new LinkedHashMap<>();
-        group.forEach(
-                finding -> finding.waiver().ifPresent(waiver -> cases.computeIfAbsent(waiver, key -> new ArrayList<>())
-                        .add(finding.judged().loadCase())));
-        return cases.entrySet().stream()
-                .map(each -> "Waived "
-                        + (each.getValue().get(0).isEmpty() ? "" : "in " + String.join(", ", each.getValue()) + " ")
-                        + waiver(each.getKey()))
+    static List<String> waivers(Group<Finding> group) {
+        return group.waivers().entrySet().stream()
+                .map(waived -> "Waived "
+                        + (waived.getValue().get(0).isEmpty() ? "" : "in " + String.join(", ", waived.getValue()) + " ")
+                        + waiver(waived.getKey()))
                 .toList();
     }
 

@@ -1,280 +1,295 @@
 package fitworthy.printout;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
 import fitworthy.advice.HouseUse;
+import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Waiving;
+import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
+import fitworthy.document.Json;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Waiver;
 import fitworthy.source.Words;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.UnaryOperator;
 
-/** Advice as JSON, in the shape that docs/output.md describes. */
+/** Advice as JSON, in the shape that docs/output.md describes; its records are written as they stand here. */
 public final class JsonPrintout {
 
     /** Raised when a reader of the JSON would have to change. */
     static final String SHAPE = "fitworthy-advice/1";
 
-    private final JsonGenerator json;
-
-    private JsonPrintout(JsonGenerator json) {
-        this.json = json;
-    }
+    private JsonPrintout() {}
 
     /** Prints advice whose findings are no milder than {@code mildest}. */
     public static void print(PrintWriter out, Advice advice, Severity mildest) {
-        try (JsonGenerator json =
-                new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter());
-            new JsonPrintout(json).advice(advice, mildest);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        out.println();
-        out.flush();
+        Json.print(out, Written.of(advice, mildest));
     }
 
-    private void advice(Advice advice, Severity mildest) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("shape", SHAPE);
-        json.writeStringField("title", advice.sheet().title());
-        json.writeStringField("vehicle", advice.sheet().vehicle().name());
-        json.writeStringField("region", advice.sheet().region());
-        json.writeStringField("as-of", advice.sheet().asOf().toString());
-        json.writeObjectFieldStart("book");
-        json.writeStringField("name", advice.book().cover().name());
-        json.writeStringField("edition", advice.book().cover().edition());
-        json.writeStringField("content", advice.book().hash());
-        json.writeEndObject();
-        house(advice);
-        json.writeStringField("caution", advice.book().cover().caution());
-        texts(
-                "cases",
-                advice.loadings().stream().map(each -> each.loadCase().name()).toList());
-        Optional<Severity> worst = advice.worst();
-        json.writeStringField(
-                "worst", worst.map(each -> Words.hyphenated(each.name())).orElse("none"));
-        json.writeArrayFieldStart("findings");
-        for (Finding finding : advice.findings()) {
-            if (finding.judged().card().severity().value().compareTo(mildest) <= 0) {
-                finding(advice, finding);
+    /** @param house null where no shop set anything */
+    private record Written(
+            String shape,
+            String title,
+            String vehicle,
+            String region,
+            String asOf,
+            WrittenBook book,
+            WrittenHouse house,
+            String caution,
+            List<String> cases,
+            String worst,
+            List<WrittenFinding> findings,
+            List<WrittenMet> met,
+            List<WrittenNotAssessed> notAssessed,
+            List<WrittenWaiver> waivers) {
+
+        static Written of(Advice advice, Severity mildest) {
+            Book book = advice.book();
+            return new Written(
+                    SHAPE,
+                    advice.sheet().title(),
+                    advice.sheet().vehicle().name(),
+                    advice.sheet().region(),
+                    advice.sheet().asOf().toString(),
+                    new WrittenBook(book.cover().name(), book.cover().edition(), book.hash()),
+                    WrittenHouse.of(advice),
+                    book.cover().caution(),
+                    MarginTable.loadings(advice),
+                    advice.worstWord(),
+                    advice.findings().stream()
+                            .filter(finding ->
+                                    finding.judged().card().severity().value().compareTo(mildest) <= 0)
+                            .map(finding -> WrittenFinding.of(finding, book.house()))
+                            .toList(),
+                    advice.met().stream().map(WrittenMet::of).toList(),
+                    advice.notAssessed().stream().map(WrittenNotAssessed::of).toList(),
+                    advice.waivers().stream().map(WrittenWaiver::of).toList());
+        }
+    }
+
+    private record WrittenBook(String name, String edition, String content) {}
+
+    private record WrittenHouse(
+            String shop,
+            String file,
+            String content,
+            List<WrittenPractice> values,
+            List<SetSeverity> severities,
+            List<WithoutEffect> withoutEffect) {
+
+        static WrittenHouse of(Advice advice) {
+            House house = advice.book().house();
+            if (house.isNone()) {
+                return null;
             }
+            HouseUse use = HouseUse.of(advice);
+            return new WrittenHouse(
+                    house.page().shop(),
+                    house.file(),
+                    house.content(),
+                    use.values().stream().map(WrittenPractice::of).toList(),
+                    use.severities().stream().map(SetSeverity::of).toList(),
+                    use.idle().stream()
+                            .map(idle -> new WithoutEffect(idle.entry(), word(idle.why())))
+                            .toList());
         }
-        json.writeEndArray();
-        json.writeArrayFieldStart("met");
-        for (Met met : advice.met()) {
-            json.writeStartObject();
-            head(met.judged(), met.comparison());
-            json.writeStringField(
-                    "text",
-                    Wording.fill(
-                            met.judged().card().met(), met.judged(), met.comparison(), met.evidence(), met.practice()));
-            json.writeArrayFieldStart("practice");
-            for (Practice practice : met.practice()) {
-                practice(practice);
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("not-assessed");
-        for (NotAssessed each : advice.notAssessed()) {
-            json.writeStartObject();
-            head(each.judged(), Optional.empty());
-            json.writeArrayFieldStart("missing");
-            for (Missing missing : each.missing()) {
-                json.writeStartObject();
-                json.writeStringField("field", missing.path());
-                json.writeStringField("meaning", missing.meaning());
-                json.writeStringField("find", missing.find());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("waivers");
-        for (Waiving each : advice.waivers()) {
-            json.writeStartObject();
-            json.writeStringField("rule", each.waiver().rule());
-            json.writeStringField("subject", each.waiver().subject());
-            json.writeStringField("case", each.waiver().in());
-            waiver(each.waiver());
-            json.writeStringField("state", Words.hyphenated(each.state().name()));
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
     }
 
-    private void waiver(Waiver waiver) throws IOException {
-        json.writeStringField("reason", waiver.reason());
-        json.writeStringField("by", waiver.by());
-        json.writeStringField("until", waiver.until().toString());
+    private record SetSeverity(String rule, @JsonUnwrapped HouseSeverity severity) {
+        static SetSeverity of(House.SetSeverity set) {
+            return new SetSeverity(set.set().rule(), HouseSeverity.of(set));
+        }
     }
 
-    private void house(Advice advice) throws IOException {
-        if (advice.book().house().isNone()) {
-            return;
+    private record HouseSeverity(String severity, String inPlaceOf, boolean milder, String reason, String name) {
+        static HouseSeverity of(House.SetSeverity set) {
+            return new HouseSeverity(
+                    word(set.set().severity().value()),
+                    word(set.recorded()),
+                    set.milder(),
+                    set.set().reason(),
+                    set.set().name());
         }
-        HouseUse use = HouseUse.of(advice);
-        json.writeObjectFieldStart("house");
-        json.writeStringField("shop", advice.book().house().page().shop());
-        json.writeStringField("file", advice.book().house().file());
-        json.writeStringField("content", advice.book().house().content());
-        json.writeArrayFieldStart("values");
-        for (Practice each : use.values()) {
-            practice(each);
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("severities");
-        for (House.SetSeverity each : use.severities()) {
-            json.writeStartObject();
-            json.writeStringField("rule", each.set().rule());
-            severity(each);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("without-effect");
-        for (HouseUse.Idle each : use.idle()) {
-            json.writeStartObject();
-            json.writeStringField("entry", each.entry());
-            json.writeStringField("why", Words.hyphenated(each.why().name()));
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
     }
 
-    private void severity(House.SetSeverity set) throws IOException {
-        json.writeStringField(
-                "severity", Words.hyphenated(set.set().severity().value().name()));
-        json.writeStringField("in-place-of", Words.hyphenated(set.recorded().name()));
-        json.writeBooleanField("milder", set.milder());
-        json.writeStringField("reason", set.set().reason());
-        json.writeStringField("name", set.set().name());
-    }
+    private record WithoutEffect(String entry, String why) {}
 
-    private void finding(Advice advice, Finding finding) throws IOException {
-        Judged judged = finding.judged();
-        json.writeStartObject();
-        json.writeStringField(
-                "severity", Words.hyphenated(judged.card().severity().value().name()));
-        if (advice.book().house().severities().containsKey(judged.id())) {
-            json.writeObjectFieldStart("house-severity");
-            severity(advice.book().house().severities().get(judged.id()));
-            json.writeEndObject();
-        }
-        if (finding.waiver().isPresent()) {
-            json.writeObjectFieldStart("waiver");
-            waiver(finding.waiver().get());
-            json.writeEndObject();
-        }
-        head(judged, finding.comparison());
-        UnaryOperator<String> filled =
-                text -> Wording.fill(text, judged, finding.comparison(), finding.evidence(), finding.practice());
-        json.writeStringField("title", filled.apply(judged.card().title()));
-        json.writeStringField("remedy", Wording.remedy(finding));
-        json.writeStringField("why", filled.apply(judged.card().why()));
-        json.writeStringField("ask", filled.apply(judged.card().ask()));
-        json.writeArrayFieldStart("evidence");
-        for (Measure measure : finding.evidence()) {
-            json.writeStartObject();
-            json.writeStringField("measure", measure.getName());
-            json.writeStringField("subject", measure.getSubject());
-            if (measure.getWord().isEmpty()) {
-                number("value", measure.getValue(), measure.kind());
-                json.writeStringField("unit", measure.kind().unit());
-            } else {
-                json.writeStringField("word", measure.getWord());
-            }
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("practice");
-        for (Practice practice : finding.practice()) {
-            practice(practice);
-        }
-        json.writeEndArray();
-        json.writeStringField(
-                "basis", Words.hyphenated(judged.card().basis().value().name()));
-        texts("sources", judged.card().sources());
-        json.writeEndObject();
-    }
+    /** Which rule, on what, in which loading, and what was compared; figures are null where nothing was. */
+    private record Head(
+            String id,
+            String rule,
+            String subject,
+            @JsonProperty("case") String loadCase,
+            String measure,
+            String unit,
+            Double value,
+            Double tolerance,
+            Double limit,
+            Double margin,
+            Boolean toleranceCouldTurnIt) {
 
-    private void head(Judged judged, Optional<Comparison> comparison) throws IOException {
-        json.writeStringField("id", judged.id());
-        json.writeStringField("rule", judged.rule().place());
-        json.writeStringField("subject", judged.subject());
-        json.writeStringField("case", judged.loadCase());
-        json.writeStringField("measure", judged.measure().getName());
-        if (comparison.isPresent()) {
-            Comparison compared = comparison.get();
+        static Head of(Outcome outcome) {
+            Judged judged = outcome.judged();
             MeasureKind kind = judged.measure().kind();
-            json.writeStringField("unit", kind.unit());
-            number("value", compared.value(), kind);
-            number("tolerance", compared.tolerance(), kind);
-            number("limit", compared.limit(), kind);
-            number("margin", compared.margin(), kind);
-            json.writeBooleanField("tolerance-could-turn-it", compared.uncertain());
+            Comparison compared =
+                    outcome instanceof Assessed assessed ? assessed.comparison().orElse(null) : null;
+            return new Head(
+                    judged.id(),
+                    judged.rule().place(),
+                    judged.subject(),
+                    judged.loadCase(),
+                    judged.measure().getName(),
+                    compared == null ? null : kind.unit(),
+                    compared == null ? null : Wording.exact(compared.value(), kind),
+                    compared == null ? null : Wording.exact(compared.tolerance(), kind),
+                    compared == null ? null : Wording.exact(compared.limit(), kind),
+                    compared == null ? null : Wording.exact(compared.margin(), kind),
+                    compared == null ? null : compared.uncertain());
         }
     }
 
-    private void practice(Practice practice) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("id", practice.id());
-        json.writeStringField("value", Wording.value(practice));
-        json.writeStringField("region", practice.entry().region());
-        json.writeStringField("from", practice.entry().from().toString());
-        json.writeStringField(
-                "basis", Words.hyphenated(practice.entry().basis().value().name()));
-        texts("sources", practice.entry().sources());
-        json.writeStringField("note", practice.entry().note());
-        if (practice.house().isPresent()) {
-            Practice.HouseValue use = practice.house().get();
-            json.writeObjectFieldStart("house");
-            json.writeBooleanField("looser", use.looser());
-            json.writeStringField("reason", use.set().reason());
-            json.writeStringField("name", use.set().name());
-            if (use.recorded() instanceof Practice.Lookup.Found found) {
-                json.writeFieldName("in-place-of");
-                practice(found.practice());
-            } else {
-                json.writeStringField(
-                        "in-place-of", use.recorded() instanceof Practice.Lookup.NoneApplies ? "none" : "not-recorded");
-            }
-            json.writeEndObject();
+    /** @param houseSeverity null where the shop did not set it @param waiver null where nobody stands for it */
+    private record WrittenFinding(
+            String severity,
+            HouseSeverity houseSeverity,
+            Stands waiver,
+            @JsonUnwrapped Head head,
+            String title,
+            String remedy,
+            String why,
+            String ask,
+            List<Evidence> evidence,
+            List<WrittenPractice> practice,
+            String basis,
+            List<String> sources) {
+
+        static WrittenFinding of(Finding finding, House house) {
+            Judged judged = finding.judged();
+            House.SetSeverity set = house.severities().get(judged.id());
+            return new WrittenFinding(
+                    word(judged.card().severity().value()),
+                    set == null ? null : HouseSeverity.of(set),
+                    finding.waiver().map(Stands::of).orElse(null),
+                    Head.of(finding),
+                    Wording.fill(judged.card().title(), finding),
+                    Wording.remedy(finding),
+                    Wording.fill(judged.card().why(), finding),
+                    Wording.fill(judged.card().ask(), finding),
+                    finding.evidence().stream().map(Evidence::of).toList(),
+                    finding.practice().stream().map(WrittenPractice::of).toList(),
+                    word(judged.card().basis().value()),
+                    judged.card().sources());
         }
-        json.writeEndObject();
     }
 
-    private void number(String name, double value, MeasureKind kind) throws IOException {
-        json.writeNumberField(name, Wording.exact(value, kind));
+    /** A measure that was looked at: a value with its unit, or a word. */
+    private record Evidence(String measure, String subject, Double value, String unit, String word) {
+        static Evidence of(Measure measure) {
+            boolean number = measure.getWord().isEmpty();
+            return new Evidence(
+                    measure.getName(),
+                    measure.getSubject(),
+                    number ? Wording.exact(measure.getValue(), measure.kind()) : null,
+                    number ? measure.kind().unit() : null,
+                    number ? null : measure.getWord());
+        }
     }
 
-    private void texts(String name, List<String> values) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (String value : values) {
-            json.writeString(value);
+    private record WrittenMet(@JsonUnwrapped Head head, String text, List<WrittenPractice> practice) {
+        static WrittenMet of(Met met) {
+            return new WrittenMet(
+                    Head.of(met),
+                    Wording.fill(met.judged().card().met(), met),
+                    met.practice().stream().map(WrittenPractice::of).toList());
         }
-        json.writeEndArray();
+    }
+
+    private record WrittenNotAssessed(@JsonUnwrapped Head head, List<WrittenMissing> missing) {
+        static WrittenNotAssessed of(NotAssessed outcome) {
+            return new WrittenNotAssessed(
+                    Head.of(outcome),
+                    outcome.missing().stream().map(WrittenMissing::of).toList());
+        }
+    }
+
+    private record WrittenMissing(String field, String meaning, String find) {
+        static WrittenMissing of(Missing missing) {
+            return new WrittenMissing(missing.path(), missing.meaning(), missing.find());
+        }
+    }
+
+    private record WrittenWaiver(
+            String rule,
+            String subject,
+            @JsonProperty("case") String loadCase,
+            @JsonUnwrapped Stands stands,
+            String state) {
+
+        static WrittenWaiver of(Waiving waiving) {
+            Waiver waiver = waiving.waiver();
+            return new WrittenWaiver(
+                    waiver.rule(), waiver.subject(), waiver.in(), Stands.of(waiver), word(waiving.state()));
+        }
+    }
+
+    /** Who stands for a finding, until when, and why. */
+    private record Stands(String reason, String by, String until) {
+        static Stands of(Waiver waiver) {
+            return new Stands(waiver.reason(), waiver.by(), waiver.until().toString());
+        }
+    }
+
+    /** @param house null where the book set it */
+    private record WrittenPractice(
+            String id,
+            String value,
+            String region,
+            String from,
+            String basis,
+            List<String> sources,
+            String note,
+            HouseValue house) {
+
+        static WrittenPractice of(Practice practice) {
+            return new WrittenPractice(
+                    practice.id(),
+                    Wording.value(practice),
+                    practice.entry().region(),
+                    practice.entry().from().toString(),
+                    word(practice.entry().basis().value()),
+                    practice.entry().sources(),
+                    practice.entry().note(),
+                    practice.house().map(HouseValue::of).orElse(null));
+        }
+    }
+
+    /** @param inPlaceOf the book's value, or {@code none} or {@code not-recorded} */
+    private record HouseValue(boolean looser, String reason, String name, Object inPlaceOf) {
+        static HouseValue of(Practice.HouseValue use) {
+            return new HouseValue(
+                    use.looser(),
+                    use.set().reason(),
+                    use.set().name(),
+                    use.recorded() instanceof Practice.Lookup.Found recorded
+                            ? WrittenPractice.of(recorded.practice())
+                            : use.recorded() instanceof Practice.Lookup.NoneApplies ? "none" : "not-recorded");
+        }
+    }
+
+    private static String word(Enum<?> constant) {
+        return Words.hyphenated(constant.name());
     }
 }

@@ -1,79 +1,56 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Outcome.Comparison;
-import fitworthy.advice.Outcome.Judged;
-import fitworthy.figures.measure.Measure;
-import fitworthy.figures.measure.MeasureKind;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Margin;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
-/**
- * What is left of each limit of the vehicle, a load case a column.
- *
- * @param cases names of the load cases
- * @param rows by the limit's name, what is left in each case; a case is absent where it was not assessed
- * @param least by the limit's name, what is left in the case that leaves least
- */
-record MarginTable(List<String> cases, Map<String, Map<String, String>> rows, Map<String, String> least) {
+/** What is left of each limit of the vehicle, a load case a column. */
+final class MarginTable {
 
-    static MarginTable of(Advice advice) {
-        Map<String, Map<String, Double>> margins = new TreeMap<>();
-        Map<String, MeasureKind> kinds = new HashMap<>();
-        advice.findings().forEach(each -> add(margins, kinds, each.judged(), each.comparison()));
-        advice.met().forEach(each -> add(margins, kinds, each.judged(), each.comparison()));
-        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
-        Map<String, String> least = new LinkedHashMap<>();
-        margins.forEach((name, byCase) -> {
-            Map<String, String> row = new LinkedHashMap<>();
-            byCase.forEach((loadCase, margin) -> row.put(loadCase, Wording.quantity(margin, kinds.get(name))));
-            rows.put(name, row);
-            least.put(name, Wording.quantity(Collections.min(byCase.values()), kinds.get(name)));
-        });
-        return new MarginTable(
-                advice.loadings().stream().map(each -> each.loadCase().name()).toList(), rows, least);
+    private MarginTable() {}
+
+    /** The loadings that have a column. */
+    static List<String> loadings(Advice advice) {
+        return advice.loadings().stream()
+                .map(loading -> loading.loadCase().name())
+                .toList();
     }
 
-    private static void add(
-            Map<String, Map<String, Double>> margins,
-            Map<String, MeasureKind> kinds,
-            Judged judged,
-            Optional<Comparison> comparison) {
-        Measure measure = judged.measure();
-        // Masses alone: what every loading is held against, in few enough rows to be read.
-        if (measure.getName().startsWith("mass.")
-                && judged.card().againstLimit()
-                && comparison.isPresent()
-                && !measure.getLoadCase().isEmpty()) {
-            String name = judged.subject() + ": " + measure.kind().limitMeaning();
-            kinds.put(name, measure.kind());
-            margins.computeIfAbsent(name, key -> new LinkedHashMap<>())
-                    .putIfAbsent(judged.loadCase(), comparison.get().margin());
-        }
+    /** What is left of a limit in each of some loadings. */
+    static List<String> cells(Margin margin, List<String> loadings) {
+        return loadings.stream()
+                .map(loading -> margin.left().containsKey(loading)
+                        ? Wording.quantity(margin.left().get(loading), margin.kind())
+                        : "-")
+                .toList();
     }
 
-    /** Its lines, heading first; none where the columns do not fit in {@code width}. */
-    List<String> lines(int width) {
-        int column = Math.max(9, cases.stream().mapToInt(String::length).max().orElse(0)) + 2;
-        int first = width - column * cases.size();
-        if (rows.isEmpty() || first < 30) {
+    /** What is left of a limit, by its name, in the loading that leaves least; a dash where nothing is known of it. */
+    static String least(Arrangement arrangement, String limit) {
+        return arrangement.margins().stream()
+                .filter(margin -> margin.limit().equals(limit))
+                .map(margin -> Wording.quantity(margin.least(), margin.kind()))
+                .findFirst()
+                .orElse("-");
+    }
+
+    /** The table as lines, heading first; none where the columns do not fit in {@code width}. */
+    static List<String> lines(Arrangement arrangement, int width) {
+        List<String> loadings = loadings(arrangement.advice());
+        List<Margin> margins = arrangement.margins();
+        int column =
+                Math.max(9, loadings.stream().mapToInt(String::length).max().orElse(0)) + 2;
+        int first = width - column * loadings.size();
+        if (margins.isEmpty() || first < 30) {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
-        lines.add(line("LEFT OF EACH LIMIT", first, column, cases));
-        rows.forEach((name, byCase) -> lines.add(line(
-                name,
-                first,
-                column,
-                cases.stream().map(each -> byCase.getOrDefault(each, "-")).toList())));
+        lines.add(line("LEFT OF EACH LIMIT", first, column, loadings));
+        margins.forEach(margin -> lines.add(line(margin.limit(), first, column, cells(margin, loadings))));
         return lines;
     }
 

@@ -1,8 +1,9 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Outcome;
-import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
@@ -13,17 +14,8 @@ import fitworthy.document.Page;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -45,19 +37,16 @@ public final class TextPrintout {
 
     /** Prints advice whose findings are no milder than {@code mildest}. */
     public void print(Advice advice, Severity mildest) {
-        title(advice);
+        Arrangement arrangement = Arrangement.of(advice);
+        title(arrangement);
         section(
                 "LOOSER THAN THE BOOK, on the word of "
                         + advice.book().house().page().shop() + ":",
                 HouseWords.looser(advice));
-        groups(advice.findings().stream()
-                        .filter(finding ->
-                                finding.judged().card().severity().value().compareTo(mildest) <= 0)
-                        .toList())
-                .forEach(group -> findings(advice, group));
-        notAssessed(advice);
+        arrangement.findings(mildest).forEach(group -> findings(advice, group));
+        notAssessed(arrangement.figuresToBring());
         section("WAIVERS THAT DO NOT COUNT:", HouseWords.idle(advice));
-        met(advice);
+        met(arrangement.met());
         if (!HouseWords.house(advice).isEmpty()) {
             page.blank();
             section("OTHERWISE SET by " + advice.book().house().page().shop() + ":", HouseWords.others(advice));
@@ -76,7 +65,8 @@ public final class TextPrintout {
         }
     }
 
-    private void title(Advice advice) {
+    private void title(Arrangement arrangement) {
+        Advice advice = arrangement.advice();
         page.wrapped(0, "Fitworthy: advice, not certification");
         page.rule();
         page.wrapped(0, advice.sheet().title());
@@ -102,9 +92,9 @@ public final class TextPrintout {
                 "Loadings",
                 advice.loadings().stream().map(each -> each.loadCase().name()).collect(Collectors.joining(", ")));
         page.blank();
-        page.wrapped(0, verdict(advice));
+        page.wrapped(0, Verdict.of(arrangement));
         page.blank();
-        List<String> margins = MarginTable.of(advice).lines(Page.COLUMNS);
+        List<String> margins = MarginTable.lines(arrangement, Page.COLUMNS);
         margins.forEach(page::line);
         if (!margins.isEmpty()) {
             page.blank();
@@ -117,67 +107,24 @@ public final class TextPrintout {
         }
     }
 
-    /** The outcome in a sentence. */
-    static String verdict(Advice advice) {
-        Map<Severity, Long> counts = new TreeMap<>();
-        groups(advice.findings().stream()
-                        .filter(each -> each.waiver().isEmpty())
-                        .toList())
-                .forEach(group ->
-                        counts.merge(group.get(0).judged().card().severity().value(), 1L, Long::sum));
-        List<String> parts = new ArrayList<>();
-        counts.forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
-        int open = Wanted.rules(advice.notAssessed()).size();
-        if (open > 0) {
-            parts.add(open + " not assessed for want of a figure");
-        }
-        String waived = HouseWords.waived(advice);
-        String first = advice.worst()
-                .map(worst -> switch (worst) {
-                    case STOP -> "Do not buy, fit or drive it so.";
-                    case CHANGE -> "Something in the plan has to change.";
-                    case CONFIRM -> "Somebody has to agree before it goes ahead.";
-                    case NOTE -> "Nothing in the way, with something worth knowing.";
-                })
-                .orElse(waived.isEmpty() ? "Nothing found in what was assessed." : "Nothing found but what is waived.");
-        return first
-                + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
-                + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
-    }
-
-    /** Findings of the same rule on the same subject, over the load cases. */
-    static List<List<Finding>> groups(List<Finding> findings) {
-        return List.copyOf(grouped(findings).values());
-    }
-
-    private static <O extends Outcome> Map<String, List<O>> grouped(Collection<O> outcomes) {
-        return outcomes.stream()
-                .collect(Collectors.groupingBy(
-                        each -> each.judged().id() + "|" + each.judged().subject(),
-                        LinkedHashMap::new,
-                        Collectors.toList()));
-    }
-
-    private void findings(Advice advice, List<Finding> group) {
-        Finding worst = group.stream()
-                .min(Comparator.comparingDouble(
-                        each -> each.comparison().map(Comparison::margin).orElse(0.0)))
-                .orElseThrow();
+    private void findings(Advice advice, Group<Finding> group) {
+        Finding worst = group.worst();
         Judged judged = worst.judged();
-        Function<String, String> filled =
-                text -> Wording.fill(text, judged, worst.comparison(), worst.evidence(), worst.practice());
-        Severity severity = judged.card().severity().value();
+        Function<String, String> filled = text -> Wording.fill(text, worst);
+        Severity severity = group.severity();
         page.hanging(
                 painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
-                (group.stream().allMatch(each -> each.waiver().isPresent()) ? "Waived: " : "")
+                (group.isWaived() ? "Waived: " : "")
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
-        cases(group, finding -> finding.comparison()
-                .map(each -> Wording.comparison(finding.judged(), each))
-                .orElse(finding.judged().measure().kind().meaning() + ": "
-                        + Wording.value(finding.judged().measure())));
-        HouseWords.waivers(group).forEach(each -> page.wrapped(INDENT, each));
-        HouseWords.severity(advice, judged.id()).ifPresent(each -> page.wrapped(INDENT, "Severity: " + each));
+        group.loadings(TextPrintout::figures)
+                .forEach((figures, loadings) -> page.wrapped(
+                        INDENT,
+                        loadings.get(0).isEmpty()
+                                ? Words.capital(figures)
+                                : String.join(", ", loadings) + ": " + figures));
+        HouseWords.waivers(group).forEach(waiver -> page.wrapped(INDENT, waiver));
+        HouseWords.severity(advice, judged.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
@@ -185,13 +132,11 @@ public final class TextPrintout {
         page.blank();
     }
 
-    private void cases(List<Finding> group, Function<Finding, String> figures) {
-        Map<String, List<String>> byFigures = new LinkedHashMap<>();
-        group.forEach(finding -> byFigures
-                .computeIfAbsent(figures.apply(finding), key -> new ArrayList<>())
-                .add(finding.judged().loadCase()));
-        byFigures.forEach((text, cases) -> page.wrapped(
-                INDENT, cases.get(0).isEmpty() ? Words.capital(text) : String.join(", ", cases) + ": " + text));
+    private static String figures(Finding finding) {
+        return finding.comparison()
+                .map(comparison -> Wording.comparison(finding.judged(), comparison))
+                .orElseGet(() -> finding.judged().measure().kind().meaning() + ": "
+                        + Wording.value(finding.judged().measure()));
     }
 
     private void evidence(Judged judged, List<Practice> practice) {
@@ -220,24 +165,22 @@ public final class TextPrintout {
         page.wrapped(INDENT, text.toString());
     }
 
-    private void notAssessed(Advice advice) {
-        List<Wanted> wanted = Wanted.of(advice.notAssessed());
-        if (wanted.isEmpty()) {
+    private void notAssessed(List<MissingFigure> figures) {
+        if (figures.isEmpty()) {
             return;
         }
         page.wrapped(0, "NOT ASSESSED for want of a figure; bring:");
-        wanted.forEach(each -> {
+        figures.forEach(figure -> {
             page.hanging(
                     "  - ",
-                    each.what() + ": " + each.missing().meaning() + ". Find it: "
-                            + each.missing().find() + ".");
-            page.wrapped(4, "Waiting for it: " + String.join(", ", each.rules()));
+                    figure.field() + ": " + figure.missing().meaning() + ". Find it: "
+                            + figure.missing().find() + ".");
+            page.wrapped(4, "Waiting for it: " + String.join(", ", figure.rules()));
         });
         page.blank();
     }
 
-    private void met(Advice advice) {
-        Map<String, List<Met>> groups = grouped(advice.met());
+    private void met(List<Group<Met>> groups) {
         if (groups.isEmpty()) {
             return;
         }
@@ -246,39 +189,23 @@ public final class TextPrintout {
             return;
         }
         page.wrapped(0, "MET, assessed and in order:");
-        groups.values().forEach(group -> {
-            Met closest = group.stream()
-                    .min(Comparator.comparingDouble(
-                            each -> each.comparison().map(Comparison::margin).orElse(Double.MAX_VALUE)))
-                    .orElseThrow();
-            Judged judged = closest.judged();
-            Set<String> cases = new LinkedHashSet<>();
-            group.forEach(each -> cases.add(each.judged().loadCase()));
-            Optional<String> figures = closest.comparison().map(each -> Wording.comparison(judged, each));
-            page.hanging(
-                    "  - ",
-                    Wording.fill(
-                                    judged.card().met(),
-                                    judged,
-                                    closest.comparison(),
-                                    closest.evidence(),
-                                    closest.practice())
-                            + " (" + judged.id() + ")");
-            figures.ifPresent(text -> page.wrapped(
-                    4,
-                    (judged.loadCase().isEmpty()
-                                    ? ""
-                                    : cases.size() > 1
-                                            ? "closest in " + judged.loadCase() + ": "
-                                            : judged.loadCase() + ": ")
-                            + text));
-            closest.practice().stream()
-                    .filter(each -> each.house().isPresent())
-                    .forEach(each -> page.wrapped(
-                            4,
-                            each.id() + " " + Wording.value(each) + ", set by the shop. "
-                                    + each.entry().note()));
-        });
+        groups.forEach(this::met);
+    }
+
+    private void met(Group<Met> group) {
+        Met closest = group.worst();
+        Judged judged = closest.judged();
+        page.hanging("  - ", Wording.fill(judged.card().met(), closest) + " (" + judged.id() + ")");
+        String loading = judged.loadCase().isEmpty()
+                ? ""
+                : (group.outcomes().size() > 1 ? "closest in " : "") + judged.loadCase() + ": ";
+        closest.comparison().ifPresent(comparison -> page.wrapped(4, loading + Wording.comparison(judged, comparison)));
+        closest.practice().stream()
+                .filter(value -> value.house().isPresent())
+                .forEach(value -> page.wrapped(
+                        4,
+                        value.id() + " " + Wording.value(value) + ", set by the shop. "
+                                + value.entry().note()));
     }
 
     private String painted(Severity severity, String text) {

@@ -1,13 +1,9 @@
 package fitworthy.proof;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import fitworthy.document.Json;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.source.Fault;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 
 /** The proof of a book as text or JSON. */
@@ -15,6 +11,31 @@ public final class ProofPrintout {
 
     /** Raised when a reader of the JSON would have to change. */
     static final String SHAPE = "fitworthy-proof/1";
+
+    /** What is null is not known of a book that cannot be used. */
+    private record Written(
+            String shape,
+            String book,
+            String edition,
+            String content,
+            int cases,
+            Long failed,
+            List<WrittenFault> faults,
+            List<WrittenFault> reminders) {}
+
+    private record WrittenFault(String file, int line, int column, String about, String problem, String right) {
+        static List<WrittenFault> all(List<Fault> faults) {
+            return faults.stream()
+                    .map(fault -> new WrittenFault(
+                            fault.place().file(),
+                            fault.place().line(),
+                            fault.place().column(),
+                            fault.path(),
+                            fault.problem(),
+                            fault.mend()))
+                    .toList();
+        }
+    }
 
     private ProofPrintout() {}
 
@@ -37,58 +58,21 @@ public final class ProofPrintout {
     }
 
     public static void json(PrintWriter out, Proof proof) {
-        write(out, SHAPE, json -> {
-            json.writeStringField("book", proof.book().cover().name());
-            json.writeStringField("edition", proof.book().cover().edition());
-            json.writeStringField("content", proof.book().hash());
-            json.writeNumberField("cases", proof.trials().size());
-            json.writeNumberField("failed", proof.failed());
-            faults(json, "faults", proof.faults());
-            faults(json, "reminders", proof.reminders());
-        });
+        Json.print(
+                out,
+                new Written(
+                        SHAPE,
+                        proof.book().cover().name(),
+                        proof.book().cover().edition(),
+                        proof.book().hash(),
+                        proof.trials().size(),
+                        proof.failed(),
+                        WrittenFault.all(proof.faults()),
+                        WrittenFault.all(proof.reminders())));
     }
 
     /** The faults of a book that cannot be used, so that none of its cases was run. */
     public static void json(PrintWriter out, List<Fault> faults) {
-        write(out, SHAPE, json -> {
-            json.writeNumberField("cases", 0);
-            faults(json, "faults", faults);
-        });
-    }
-
-    /** The fields of an object. */
-    public interface Fields {
-        public void write(JsonGenerator json) throws IOException;
-    }
-
-    /** Writes one object with the name of its shape first. */
-    public static void write(PrintWriter out, String shape, Fields fields) {
-        try (JsonGenerator json =
-                new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter());
-            json.writeStartObject();
-            json.writeStringField("shape", shape);
-            fields.write(json);
-            json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        out.println();
-        out.flush();
-    }
-
-    private static void faults(JsonGenerator json, String name, List<Fault> faults) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (Fault fault : faults) {
-            json.writeStartObject();
-            json.writeStringField("file", fault.place().file());
-            json.writeNumberField("line", fault.place().line());
-            json.writeNumberField("column", fault.place().column());
-            json.writeStringField("about", fault.path());
-            json.writeStringField("problem", fault.problem());
-            json.writeStringField("right", fault.mend());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        Json.print(out, new Written(SHAPE, null, null, null, 0, null, WrittenFault.all(faults), null));
     }
 }

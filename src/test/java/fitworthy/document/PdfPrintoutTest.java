@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.document.Report.Found;
+import fitworthy.document.Report.FindingBlock;
 import fitworthy.printout.Printed;
 import fitworthy.printout.ReportTest;
 import java.awt.geom.Rectangle2D;
@@ -225,7 +225,7 @@ class PdfPrintoutTest {
             List<String> pages = pages(document);
             String words = String.join("", pages);
             int at = 0;
-            for (Found each : ReportTest.blocks(report, "findings", Found.class)) {
+            for (FindingBlock each : ReportTest.blocks(report, "findings", FindingBlock.class)) {
                 String head = Printed.dense(each.mark().toUpperCase(Locale.ROOT) + each.number() + each.id() + "("
                         + each.place() + ")" + each.title());
                 at = words.indexOf(head, at);

@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -43,10 +44,14 @@ final class Expected {
                 Printed.IMPRINT.sheetHash(),
                 Printed.IMPRINT.software(),
                 "2026-11-25 10:00 UTC",
-                TextPrintout.verdict(advice),
+                Verdict.of(Arrangement.of(advice)),
                 advice.book().cover().caution()));
         advice.findings().forEach(this::figures);
-        TextPrintout.groups(advice.findings()).forEach(this::words);
+        advice.findings().stream()
+                .collect(Collectors.groupingBy(
+                        each -> each.judged().id() + "|" + each.judged().subject()))
+                .values()
+                .forEach(this::words);
         advice.met()
                 .forEach(each ->
                         texts.addAll(List.of(each.judged().id(), each.judged().subject())));

@@ -50,7 +50,7 @@ public record Printed(Advice advice, Report report) {
         Advice advice = Adviser.advise(Books.engine(), sheet);
         return new Printed(
                 advice,
-                Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT));
+                ReportWriter.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT));
     }
 
     /** A page read as XML, which it has to be for the PDF. */

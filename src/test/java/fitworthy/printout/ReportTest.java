@@ -7,7 +7,7 @@ import fitworthy.Books;
 import fitworthy.document.HtmlPrintout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
-import fitworthy.document.Report.Found;
+import fitworthy.document.Report.FindingBlock;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Subheading;
@@ -91,7 +91,7 @@ public class ReportTest {
             } else if (block instanceof Subheading heading) {
                 topic = heading.text();
                 places.add(marks.get(marks.size() - 1) + topic);
-            } else if (block instanceof Found found) {
+            } else if (block instanceof FindingBlock found) {
                 assertEquals(++number, found.number());
                 assertEquals(marks.get(marks.size() - 1), found.mark());
                 assertEquals(
@@ -179,7 +179,7 @@ public class ReportTest {
     /** The overloaded plan's report with its findings over and over, each with the line that leads to it. */
     public static Report many(int count) throws Exception {
         Report report = Printed.scenario("overloaded").report();
-        List<Found> some = blocks(report, "findings", Found.class);
+        List<FindingBlock> some = blocks(report, "findings", FindingBlock.class);
         Table glance = blocks(report, "result", Table.class).stream()
                 .filter(each -> each.rows().size() == some.size()
                         && each.rows().get(0).link().equals("finding-1"))
@@ -192,8 +192,8 @@ public class ReportTest {
                     new ArrayList<>(glance.rows().get(i % some.size()).cells());
             cells.set(0, String.valueOf(i + 1));
             lines.add(new Row(cells, "finding-" + (i + 1), false));
-            Found each = some.get(i % some.size());
-            many.add(new Found(
+            FindingBlock each = some.get(i % some.size());
+            many.add(new FindingBlock(
                     i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
         }
         return new Report(

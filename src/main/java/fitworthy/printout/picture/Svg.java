@@ -57,10 +57,10 @@ final class Svg {
         END
     }
 
-    private record RecordSchema(String name, List<String> attributes, String text) {}
+    private record Shape(String name, List<String> attributes, String text) {}
 
     private final String id;
-    private final List<RecordSchema> shapes = new ArrayList<>();
+    private final List<Shape> shapes = new ArrayList<>();
 
     Svg(String id) {
         this.id = id;
@@ -150,7 +150,7 @@ final class Svg {
         if (bold) {
             attributes.addAll(List.of("font-weight", "bold"));
         }
-        shapes.add(new RecordSchema("text", attributes, Lettering.clean(text)));
+        shapes.add(new Shape("text", attributes, Lettering.clean(text)));
     }
 
     private void shape(String name, String part, Pen pen, String fill, Object... more) {
@@ -162,7 +162,7 @@ final class Svg {
                 attributes.addAll(List.of("stroke-dasharray", pen.dashes));
             }
         }
-        shapes.add(new RecordSchema(name, attributes, ""));
+        shapes.add(new Shape(name, attributes, ""));
     }
 
     private List<String> attributes(String part, Object... namesAndValues) {
@@ -205,10 +205,10 @@ final class Svg {
                             "sans-serif",
                             "direction",
                             "ltr"));
-            element(xml, new RecordSchema("title", List.of("id", id + "-title"), cleanTitle));
-            element(xml, new RecordSchema("desc", List.of("id", id + "-desc"), cleanDescription));
-            element(xml, new RecordSchema("rect", List.of("width", number(WIDTH), "height", whole, "fill", WHITE), ""));
-            for (RecordSchema shape : shapes) {
+            element(xml, new Shape("title", List.of("id", id + "-title"), cleanTitle));
+            element(xml, new Shape("desc", List.of("id", id + "-desc"), cleanDescription));
+            element(xml, new Shape("rect", List.of("width", number(WIDTH), "height", whole, "fill", WHITE), ""));
+            for (Shape shape : shapes) {
                 element(xml, shape);
             }
             xml.writeEndElement();
@@ -229,7 +229,7 @@ final class Svg {
         }
     }
 
-    private static void element(XMLStreamWriter xml, RecordSchema shape) throws XMLStreamException {
+    private static void element(XMLStreamWriter xml, Shape shape) throws XMLStreamException {
         xml.writeCharacters("\n");
         start(xml, shape.name, shape.attributes);
         xml.writeCharacters(shape.text);

@@ -1,5 +1,6 @@
 package fitworthy.printout.words;
 
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -121,7 +122,12 @@ public final class Wording {
                 each.house());
     }
 
-    /** A card's text with its placeholders filled from what was compared. */
+    /** A card's text with its placeholders filled from what came of the rule. */
+    public static String fill(String text, Assessed outcome) {
+        return fill(text, outcome.judged(), outcome.comparison(), outcome.evidence(), outcome.practice());
+    }
+
+    /** The same from what it came of. */
     public static String fill(
             String text,
             Judged judged,

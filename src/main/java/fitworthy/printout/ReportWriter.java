@@ -4,9 +4,9 @@ import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Outcome;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Margin;
 import fitworthy.book.Basis;
-import fitworthy.book.Severity;
 import fitworthy.book.Source;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
@@ -22,7 +22,6 @@ import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
-import fitworthy.figures.plan.Loading;
 import fitworthy.printout.picture.Pictures;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender.Mending;
@@ -36,31 +35,32 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Arranges advice, and what was looked for beside it, as a report. */
-public final class Arrangement {
+/** Lays out advice, and what was looked for beside it, as a report. */
+public final class ReportWriter {
 
     /** Load cases beside each other in one table; more of them make further tables. */
-    private static final int CASES_A_TABLE = 5;
+    private static final int LOADINGS_A_TABLE = 5;
 
     /** What fits on one line above every page. */
     private static final int LONGEST_REFERENCE = 60;
 
     private final Advice advice;
-    private final Findings findings;
+    private final Arrangement arrangement;
+    private final FindingBlocks findings;
     private final List<Section> sections = new ArrayList<>();
 
-    private Arrangement(Advice advice) {
+    private ReportWriter(Advice advice) {
         this.advice = advice;
-        this.findings = new Findings(advice);
+        this.arrangement = Arrangement.of(advice);
+        this.findings = new FindingBlocks(arrangement);
     }
 
     /** @param alternatives the open choices side by side; absent where the sheet leaves none open */
     public static Report report(Advice advice, Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
-        return new Arrangement(advice).report(mending, alternatives, imprint);
+        return new ReportWriter(advice).report(mending, alternatives, imprint);
     }
 
     private Report report(Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
@@ -69,16 +69,16 @@ public final class Arrangement {
                 "pictures",
                 "Pictures",
                 Pictures.of(advice).stream()
-                        .map(each -> new Drawing(each.title(), each.description(), each.svg()))
+                        .map(picture -> new Drawing(picture.title(), picture.description(), picture.svg()))
                         .toList());
         add("findings", "Findings", findings.blocks());
-        add("open", "Not assessed", findings.notAssessed());
-        add("met", "In order", findings.met());
-        add("changes", "Changes that would clear the stops", Changes.offered(advice, mending));
-        alternatives.ifPresent(each -> add("choices", "Open choices side by side", Changes.compared(each)));
+        add("open", "Not assessed", CheckTables.notAssessed(arrangement));
+        add("met", "In order", CheckTables.met(arrangement));
+        add("changes", "Changes that would clear the stops", Changes.offered(arrangement, mending));
+        alternatives.ifPresent(plans -> add("choices", "Open choices side by side", Changes.compared(plans)));
         add("work", "Order of work", WorkTable.blocks(advice.loadings().get(0).plan()));
         add("masses", "Mass sheet", MassTable.blocks(advice.loadings()));
-        add("workings", "How the figures were worked out", findings.workings());
+        add("workings", "How the figures were worked out", Workings.blocks(arrangement.findings()));
         add("sources", "Sources", sources());
         add("limits", "What this advice is not", limits());
         add(
@@ -97,7 +97,7 @@ public final class Arrangement {
                 Words.shortened(reference, LONGEST_REFERENCE),
                 "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before "
                         + "you buy, fit or drive.",
-                TextPrintout.verdict(advice),
+                Verdict.of(arrangement),
                 particulars(imprint),
                 sections);
     }
@@ -117,7 +117,7 @@ public final class Arrangement {
                         "Region",
                         advice.book().regions().get(advice.sheet().region()).name()),
                 new Particular("Practice as of", advice.sheet().asOf().toString()),
-                new Particular("Loadings", cases(each -> true).collect(Collectors.joining(", "))),
+                new Particular("Loadings", String.join(", ", MarginTable.loadings(advice))),
                 new Particular(
                         "Rule book",
                         advice.book().cover().name() + ", edition "
@@ -141,11 +141,6 @@ public final class Arrangement {
         return text.isEmpty() ? "not given" : text;
     }
 
-    private Stream<String> cases(Predicate<Loading> wanted) {
-        return advice.loadings().stream().filter(wanted).map(each -> each.loadCase()
-                .name());
-    }
-
     private List<Block> result() {
         List<Block> blocks = new ArrayList<>();
         points(
@@ -153,7 +148,7 @@ public final class Arrangement {
                         + advice.book().house().page().shop(),
                 HouseWords.looser(advice),
                 blocks);
-        blocks.add(counts());
+        blocks.add(CheckTables.counts(arrangement));
         blocks.addAll(margins());
         blocks.addAll(findings.glance().unlessEmpty());
         points("Waivers that do not count", HouseWords.idle(advice), blocks);
@@ -170,74 +165,22 @@ public final class Arrangement {
         }
     }
 
-    /** How many checks ended in which way, by load case. */
-    private Table counts() {
-        boolean waived =
-                advice.findings().stream().anyMatch(each -> each.waiver().isPresent());
-        List<Column> columns = new ArrayList<>(List.of(text("Loading", 28)));
-        for (Severity severity : Severity.values()) {
-            columns.add(figure(Findings.word(severity), waived ? 10 : 12));
-        }
-        if (waived) {
-            columns.add(figure("Waived", 10));
-        }
-        columns.add(figure("Not assessed", waived ? 11 : 12));
-        columns.add(figure("In order", waived ? 11 : 12));
-        List<Row> rows = new ArrayList<>();
-        cases(each -> true)
-                .forEach(name -> rows.add(new Row(
-                        counts(name, waived, each -> each.judged().loadCase().equals(name)), "", false)));
-        rows.add(new Row(
-                counts("in any loading", waived, each -> each.judged()
-                        .loadCase()
-                        .isEmpty()),
-                "",
-                false));
-        rows.add(new Row(counts("in all, each counted once", waived, each -> true), "", true));
-        return new Table("Checks by what they ask for and by loading", columns, rows);
-    }
-
-    private List<String> counts(String name, boolean waived, Predicate<Outcome> wanted) {
-        List<String> cells = new ArrayList<>(List.of(name));
-        for (Severity severity : Severity.values()) {
-            cells.add(count(
-                    advice.findings(),
-                    each -> wanted.test(each)
-                            && each.waiver().isEmpty()
-                            && each.judged().card().severity().is(severity)));
-        }
-        if (waived) {
-            cells.add(count(
-                    advice.findings(),
-                    each -> wanted.test(each) && each.waiver().isPresent()));
-        }
-        cells.add(count(advice.notAssessed(), wanted));
-        cells.add(count(advice.met(), wanted));
-        return cells;
-    }
-
-    private static <O extends Outcome> String count(List<O> outcomes, Predicate<? super O> wanted) {
-        return String.valueOf(outcomes.stream()
-                .filter(wanted)
-                .map(each -> each.judged().id() + "|" + each.judged().subject())
-                .distinct()
-                .count());
-    }
-
     private List<Table> margins() {
-        MarginTable margins = MarginTable.of(advice);
+        List<Margin> margins = arrangement.margins();
+        List<String> all = MarginTable.loadings(advice);
         List<Table> tables = new ArrayList<>();
-        for (int from = 0; from < margins.cases().size() && !margins.rows().isEmpty(); from += CASES_A_TABLE) {
-            List<String> cases =
-                    margins.cases().subList(from, Math.min(margins.cases().size(), from + CASES_A_TABLE));
+        for (int from = 0; from < all.size() && !margins.isEmpty(); from += LOADINGS_A_TABLE) {
+            List<String> loadings = all.subList(from, Math.min(all.size(), from + LOADINGS_A_TABLE));
             List<Column> columns = new ArrayList<>(List.of(text("Limit", 34)));
-            cases.forEach(each -> columns.add(figure(each, 66 / cases.size())));
-            List<Row> rows = new ArrayList<>();
-            margins.rows()
-                    .forEach((limit, byCase) -> rows.add(Row.of(
-                            Stream.concat(Stream.of(limit), cases.stream().map(each -> byCase.getOrDefault(each, "-")))
-                                    .toArray(String[]::new))));
-            tables.add(new Table("Left of each limit; below zero it is passed", columns, rows));
+            loadings.forEach(loading -> columns.add(figure(loading, 66 / loadings.size())));
+            tables.add(new Table(
+                    "Left of each limit; below zero it is passed",
+                    columns,
+                    margins.stream()
+                            .map(margin -> Row.of(Stream.concat(
+                                            Stream.of(margin.limit()), MarginTable.cells(margin, loadings).stream())
+                                    .toArray(String[]::new)))
+                            .toList()));
         }
         return tables;
     }
@@ -245,9 +188,9 @@ public final class Arrangement {
     /** The texts that findings rest on, and those of the practice values they were held against. */
     private List<Cited> sources() {
         Set<String> ids = new TreeSet<>();
-        advice.findings().forEach(each -> {
-            ids.addAll(each.judged().card().sources());
-            each.practice().forEach(value -> ids.addAll(value.entry().sources()));
+        advice.findings().forEach(finding -> {
+            ids.addAll(finding.judged().card().sources());
+            finding.practice().forEach(value -> ids.addAll(value.entry().sources()));
         });
         List<Cited> cited = new ArrayList<>();
         ids.forEach(id -> {

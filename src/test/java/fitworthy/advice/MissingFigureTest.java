@@ -1,21 +1,19 @@
-package fitworthy.printout;
+package fitworthy.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
-import fitworthy.advice.Advice;
-import fitworthy.advice.Adviser;
 import fitworthy.source.FaultsException;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class WantedTest {
+class MissingFigureTest {
 
     private static final String POINT = "{name: %s, kind: recovery-point, mass: 0 kg, end: %s}";
 
-    private static List<Wanted> wanted(String... points) throws FaultsException {
+    private static List<MissingFigure> missing(String... points) throws FaultsException {
         Advice advice = Adviser.advise(
                 Books.engine(),
                 Sheets.plainWith(
@@ -25,22 +23,22 @@ class WantedTest {
                 fitments: [%s]
                 """
                                 .formatted(String.join(", ", points))));
-        return Wanted.of(advice.notAssessed());
+        return Arrangement.of(advice).figuresToBring();
     }
 
     @Test
     void theSameFigureOfTwoPartsIsAskedForOnce() throws FaultsException {
         assertEquals(
                 List.of("fitments: limit of Hook, Eye"),
-                wanted(POINT.formatted("Hook", "front"), POINT.formatted("Eye", "rear")).stream()
-                        .map(Wanted::what)
+                missing(POINT.formatted("Hook", "front"), POINT.formatted("Eye", "rear")).stream()
+                        .map(MissingFigure::field)
                         .toList());
     }
 
     @Test
     void oneOfItsKindKeepsItsPathAndNamesTheRulesThatWait() throws FaultsException {
-        Wanted only = wanted(POINT.formatted("Hook", "front")).get(0);
-        assertEquals("fitments.Hook.limit", only.what());
+        MissingFigure only = missing(POINT.formatted("Hook", "front")).get(0);
+        assertEquals("fitments.Hook.limit", only.field());
         assertEquals(Set.of("recovery.point-weak"), only.rules());
     }
 }

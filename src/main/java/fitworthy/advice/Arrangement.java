@@ -1,0 +1,224 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.book.Book;
+import fitworthy.book.Severity;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Waiver;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Advice arranged for reading: each check once over the loadings, the figures to bring, what is left of the limits, and
+ * every count. Whatever is printed only lays this out.
+ */
+public final class Arrangement {
+
+    private static final Comparator<Assessed> LEAST_LEFT_FIRST = Comparator.comparingDouble(
+            outcome -> outcome.comparison().map(Comparison::margin).orElse(0.0));
+
+    private final Advice advice;
+    private final List<Group<Finding>> findings;
+
+    /**
+     * What one check came to over the loadings.
+     *
+     * @param outcomes at least one, in the order of the loadings
+     */
+    public record Group<O extends Assessed>(List<O> outcomes) {
+
+        /** The outcome that leaves least of its limit, the first of equal ones; its figures stand for the group. */
+        public O worst() {
+            return outcomes.stream().min(LEAST_LEFT_FIRST).orElseThrow();
+        }
+
+        /** The severity of the rule. */
+        public Severity severity() {
+            return outcomes.get(0).judged().card().severity().value();
+        }
+
+        /** Whether somebody stands for it in every loading. */
+        public boolean isWaived() {
+            return outcomes.stream().allMatch(outcome -> waiver(outcome).isPresent());
+        }
+
+        /** Each different waiver with the loadings it is for. */
+        public Map<Waiver, List<String>> waivers() {
+            return new Group<>(outcomes.stream()
+                            .filter(outcome -> waiver(outcome).isPresent())
+                            .toList())
+                    .loadings(outcome -> waiver(outcome).orElseThrow());
+        }
+
+        /** The loadings that share the same figures; one without a name where the loading makes no difference. */
+        public <F> Map<F, List<String>> loadings(Function<O, F> figures) {
+            Map<F, List<String>> loadings = new LinkedHashMap<>();
+            outcomes.forEach(outcome -> loadings.computeIfAbsent(figures.apply(outcome), none -> new ArrayList<>())
+                    .add(outcome.judged().loadCase()));
+            return loadings;
+        }
+
+        private static Optional<Waiver> waiver(Assessed outcome) {
+            return outcome instanceof Finding finding ? finding.waiver() : Optional.empty();
+        }
+    }
+
+    /**
+     * How many checks ended in which way; one that ended in several ways in different loadings counts for each.
+     *
+     * @param found by severity, those with a finding that is not waived
+     * @param waived those with a finding that is
+     */
+    public record Counts(Map<Severity, Long> found, long waived, long notAssessed, long met) {
+
+        /** How many have a finding of a severity that is not waived. */
+        public long found(Severity severity) {
+            return found.getOrDefault(severity, 0L);
+        }
+    }
+
+    private Arrangement(Advice advice) {
+        this.advice = advice;
+        this.findings = groups(advice.findings().stream());
+    }
+
+    /** Arranges all advice on a sheet. */
+    public static Arrangement of(Advice advice) {
+        return new Arrangement(advice);
+    }
+
+    /** The advice that is arranged. */
+    public Advice advice() {
+        return advice;
+    }
+
+    /** The checks that found something, waived or not, worst first. */
+    public List<Group<Finding>> findings() {
+        return findings;
+    }
+
+    /** Those of them that are no milder than {@code mildest}. */
+    public List<Group<Finding>> findings(Severity mildest) {
+        return findings.stream()
+                .filter(group -> group.severity().compareTo(mildest) <= 0)
+                .toList();
+    }
+
+    /** The checks that found something nobody waived, with the loadings in which that is so. */
+    public List<Group<Finding>> standing() {
+        return groups(
+                advice.findings().stream().filter(finding -> finding.waiver().isEmpty()));
+    }
+
+    /** The checks that found something that is waived, with the loadings in which that is so. */
+    public List<Group<Finding>> waived() {
+        return groups(
+                advice.findings().stream().filter(finding -> finding.waiver().isPresent()));
+    }
+
+    /** The checks that were met. */
+    public List<Group<Met>> met() {
+        return groups(advice.met().stream());
+    }
+
+    /** What was met by topic and rule: of each subject the loading that leaves least, and the least of them first. */
+    public SortedMap<String, Map<String, List<Met>>> metByTopic() {
+        SortedMap<String, Map<String, List<Met>>> byTopic = new TreeMap<>();
+        advice.met().stream()
+                .collect(Collectors.groupingBy(met -> met.judged().id(), LinkedHashMap::new, Collectors.toList()))
+                .forEach((rule, outcomes) -> byTopic.computeIfAbsent(Book.topic(rule), none -> new LinkedHashMap<>())
+                        .put(rule, leastOfEachSubject(outcomes)));
+        return byTopic;
+    }
+
+    private static List<Met> leastOfEachSubject(List<Met> outcomes) {
+        Map<String, Met> least = new LinkedHashMap<>();
+        outcomes.stream()
+                .sorted(LEAST_LEFT_FIRST)
+                .forEach(met -> least.putIfAbsent(met.judged().subject(), met));
+        return List.copyOf(least.values());
+    }
+
+    /** Whether anything of a severity was found, waived or not. */
+    public boolean finds(Severity severity) {
+        return findings.stream().anyMatch(group -> group.severity() == severity);
+    }
+
+    /** The figures to bring, what several parts lack asked for once. */
+    public List<MissingFigure> figuresToBring() {
+        return MissingFigure.of(advice.notAssessed());
+    }
+
+    /** Every missing figure, that of each part by itself, with the ids of the rules that wait for it. */
+    public Map<Missing, Set<String>> missing() {
+        return MissingFigure.rules(advice.notAssessed());
+    }
+
+    /** What is left of each mass limit. */
+    public List<Margin> margins() {
+        return Margin.all(advice);
+    }
+
+    /** Counts over all loadings, each check once. */
+    public Counts counts() {
+        return counts(outcome -> true);
+    }
+
+    /** Counts of one loading. @param loadCase its name, empty for what does not depend on the loading */
+    public Counts counts(String loadCase) {
+        return counts(outcome -> outcome.judged().loadCase().equals(loadCase));
+    }
+
+    private Counts counts(Predicate<Outcome> wanted) {
+        Map<Severity, Long> found = new EnumMap<>(Severity.class);
+        groups(advice.findings().stream().filter(wanted).filter(finding -> finding.waiver()
+                        .isEmpty()))
+                .forEach(group -> found.merge(group.severity(), 1L, Long::sum));
+        return new Counts(
+                found,
+                checks(
+                        advice.findings().stream()
+                                .filter(finding -> finding.waiver().isPresent()),
+                        wanted),
+                checks(advice.notAssessed().stream(), wanted),
+                checks(advice.met().stream(), wanted));
+    }
+
+    private static long checks(Stream<? extends Outcome> outcomes, Predicate<Outcome> wanted) {
+        return outcomes.filter(wanted).map(Outcome::check).distinct().count();
+    }
+
+    /** How many outcomes lack a figure, a check that lacks one in several loadings counted for each. */
+    public int outcomesNotAssessed() {
+        return advice.notAssessed().size();
+    }
+
+    /** How many outcomes are met, a check that is met in several loadings counted for each. */
+    public int outcomesMet() {
+        return advice.met().size();
+    }
+
+    private static <O extends Assessed> List<Group<O>> groups(Stream<O> outcomes) {
+        return outcomes
+                .collect(Collectors.groupingBy(Outcome::check, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(Group::new)
+                .toList();
+    }
+}

@@ -1,0 +1,54 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * What is left of a limit in each loading. Of mass limits alone: what every loading is held against, in few enough rows
+ * to be read.
+ *
+ * @param limit what has the limit and what it is called, such as {@code vehicle: GVM}
+ * @param kind of what is held against it
+ * @param left by load case, in the unit used inside, negative where the limit is passed; a case is absent where it was
+ *     not assessed
+ */
+public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
+
+    /** What is left in the loading that leaves least. */
+    public double least() {
+        return Collections.min(left.values());
+    }
+
+    /** Those of the advice, by the name of the limit. */
+    static List<Margin> all(Advice advice) {
+        SortedMap<String, Margin> margins = new TreeMap<>();
+        Stream.<List<? extends Assessed>>of(advice.findings(), advice.met())
+                .flatMap(List::stream)
+                .filter(Margin::isOfMass)
+                .forEach(outcome -> {
+                    MeasureKind kind = outcome.judged().measure().kind();
+                    String limit = outcome.judged().subject() + ": " + kind.limitMeaning();
+                    margins.computeIfAbsent(limit, none -> new Margin(limit, kind, new LinkedHashMap<>()))
+                            .left
+                            .putIfAbsent(
+                                    outcome.judged().loadCase(),
+                                    outcome.comparison().orElseThrow().margin());
+                });
+        return List.copyOf(margins.values());
+    }
+
+    private static boolean isOfMass(Assessed outcome) {
+        Measure measure = outcome.judged().measure();
+        return measure.getName().startsWith("mass.")
+                && outcome.judged().card().againstLimit()
+                && !measure.getLoadCase().isEmpty();
+    }
+}

@@ -1,0 +1,71 @@
+package fitworthy.handbook;
+
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.book.Book;
+import fitworthy.book.DatedLimit;
+import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.proof.References;
+import fitworthy.source.Words;
+import java.util.List;
+
+/** The rules, practice values and sources of a book as a handbook names them, each a link to where it stands. */
+final class Entries {
+
+    private final Book book;
+    private final References references;
+    private final boolean whole;
+
+    /** @param whole whether everything stands in this handbook, or one rule alone */
+    Entries(References references, boolean whole) {
+        this.book = references.book();
+        this.references = references;
+        this.whole = whole;
+    }
+
+    /** Sources, each leading to where it is listed. */
+    static List<Link> sources(List<String> ids) {
+        return ids.stream()
+                .map(id -> new Link("[" + id + "]", "source-" + id, ""))
+                .toList();
+    }
+
+    /** A rule or a practice value. */
+    Link link(String id, String after) {
+        return new Link(id, target(id), after);
+    }
+
+    /** What a link leads to; nothing where this is the page of one rule. */
+    String target(String id) {
+        return whole ? id : "";
+    }
+
+    /** How one value of a practice value is known, and what is to be known of it. */
+    String known(String id, DatedLimit.Value value) {
+        return value.basis().value().words() + "; " + references.place(id, value)
+                + (value.review() == null ? "" : "; to be looked at again by " + value.review())
+                + (value.note().isEmpty() ? "" : ". " + value.note());
+    }
+
+    /** Every value of a practice value. */
+    Table values(String caption, String id) {
+        return new Table(
+                caption,
+                List.of(text("Region", 12), Column.whole("From", 14), text("Is", 16), text("How it is known", 58)),
+                book.practice().get(id).values().stream()
+                        .map(value -> new Row(
+                                List.of(value.region(), value.from().toString(), value.value(), known(id, value)),
+                                target("region-" + value.region()),
+                                false,
+                                sources(value.sources())))
+                        .toList());
+    }
+
+    /** The severity of a rule. */
+    String severity(String id) {
+        return Words.hyphenated(book.cards().get(id).severity().value().name());
+    }
+}

@@ -1,0 +1,131 @@
+package fitworthy.handbook;
+
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.book.Basis;
+import fitworthy.book.Book;
+import fitworthy.book.Practice.Lookup;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Links;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import fitworthy.printout.words.Wording;
+import fitworthy.proof.References;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What of a book is to be confirmed, region by region and rule by rule. */
+final class Unconfirmed {
+
+    /** The grades that leave something to confirm, the least certain first. */
+    private static final List<Basis> UNCONFIRMED =
+            List.of(Basis.MEMORY, Basis.COMMON_PRACTICE, Basis.PUBLISHED_SECONDHAND);
+
+    private final Book book;
+    private final References references;
+    private final Entries entries;
+
+    Unconfirmed(References references, Entries entries) {
+        this.book = references.book();
+        this.references = references;
+        this.entries = entries;
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks =
+                new ArrayList<>(List.of(new Paragraph("Region by region: what is known there less well than from"
+                        + " a published text that was read, and what holds there or is wanting besides, once all that is "
+                        + "recorded has begun. What a region has from another is to be confirmed there as well.")));
+        book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
+        for (Basis basis : UNCONFIRMED) {
+            List<Link> rules = book.cards().entrySet().stream()
+                    .filter(each -> each.getValue().basis().is(basis))
+                    .map(each ->
+                            entries.link(each.getKey(), ": " + each.getValue().title()))
+                    .toList();
+            if (!rules.isEmpty()) {
+                blocks.add(new Subheading(3, "Rules, " + basis.words(), ""));
+                blocks.add(new Links("", rules, true));
+            }
+        }
+        return blocks;
+    }
+
+    private List<Block> region(String region) {
+        List<String> parents =
+                book.lineage(region).subList(1, book.lineage(region).size());
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Subheading(3, named(region), "", "region-" + region));
+        blocks.add(new Paragraph("Of " + book.practice().size() + " practice values it records "
+                + references.inherited(region, region).size() + " itself"
+                + parents.stream()
+                        .map(each ->
+                                ", has " + references.inherited(region, each).size() + " from " + named(each))
+                        .collect(Collectors.joining())
+                + "; " + references.none(region).size()
+                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded."));
+        List<Row> rows =
+                UNCONFIRMED.stream().flatMap(basis -> rows(region, basis)).toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Table(
+                    "To be confirmed in " + named(region) + ", the least certain first",
+                    List.of(
+                            text("Value", 27),
+                            Column.whole("From", 14),
+                            text("Is", 14),
+                            text("What it is and how it is known", 45)),
+                    rows));
+        }
+        for (String parent : parents) {
+            held(
+                    "It has from " + named(parent),
+                    references.inherited(region, parent).stream()
+                            .map(id -> entries.link(
+                                    id, " " + Wording.value(((Lookup.Found) references.last(region, id)).practice())))
+                            .toList(),
+                    blocks);
+        }
+        held(
+                "No such limit applies",
+                references.none(region).stream().map(id -> entries.link(id, "")).toList(),
+                blocks);
+        held(
+                "Not recorded, so that these are not assessed",
+                references.notRecorded(region).stream()
+                        .map(id -> entries.link(id, ": " + String.join(", ", book.users(id))))
+                        .toList(),
+                blocks);
+        return blocks;
+    }
+
+    private Stream<Row> rows(String region, Basis basis) {
+        return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
+                .filter(value -> value.region().equals(region) && value.basis().is(basis))
+                .map(value -> new Row(
+                        List.of(
+                                entry.getKey(),
+                                value.from().toString(),
+                                value.value(),
+                                entry.getValue().meaning() + "; " + entries.known(entry.getKey(), value)),
+                        entries.target(entry.getKey()),
+                        false,
+                        Entries.sources(value.sources()))));
+    }
+
+    private static void held(String heading, List<Link> links, List<Block> blocks) {
+        if (!links.isEmpty()) {
+            blocks.add(new Subheading(4, heading, ""));
+            blocks.add(new Links("", links, true));
+        }
+    }
+
+    private String named(String region) {
+        return book.regions().get(region).name() + " (" + region + ")";
+    }
+}

@@ -1,0 +1,102 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.printout.words.Wording;
+import fitworthy.search.Alternatives.Alternative;
+import fitworthy.search.Change;
+import fitworthy.search.Mender;
+import fitworthy.search.Mender.Mending;
+import fitworthy.search.Mender.Offer;
+import fitworthy.sheet.Prices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** What is said of changed plans, on a screen and on paper. */
+final class ChangeWords {
+
+    private ChangeWords() {}
+
+    /** How far the search went. */
+    static String effort(Mending mending) {
+        return mending.tried() + " changed plans were run through the whole rule book."
+                + (mending.complete()
+                        ? ""
+                        : " Time ran out, or there were too many combinations, before all were tried; there may be smaller "
+                                + "changes.");
+    }
+
+    /** What an offer costs, and what the book says of the plan then. */
+    static List<String> terms(Advice planned, Offer offer) {
+        List<String> terms = new ArrayList<>();
+        terms.add(String.format(
+                Locale.ROOT,
+                "Gives up %.0f kg%s%s. Then: %s",
+                offer.kilograms(),
+                money(planned, offer),
+                days(planned, offer),
+                Verdict.of(Arrangement.of(offer.advice()))));
+        if (offer.changes().stream().anyMatch(Change.PutRight.class::isInstance)) {
+            terms.add("What is put right may cost mass, money and time that the sheet does not say.");
+        }
+        Set<String> more = ids(offer.advice());
+        more.removeAll(ids(planned));
+        if (!more.isEmpty()) {
+            terms.add("New with it: " + String.join(", ", more));
+        }
+        return terms;
+    }
+
+    private static String money(Advice planned, Offer offer) {
+        return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
+                .filter(each -> each.getValue().signum() != 0)
+                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "")
+                        + each.getValue().toPlainString()
+                        + " "
+                        + each.getKey())
+                .collect(Collectors.joining());
+    }
+
+    private static String days(Advice planned, Offer offer) {
+        double change = offer.days() - Mender.days(planned.sheet());
+        return change == 0
+                ? ""
+                : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(), change);
+    }
+
+    private static Set<String> ids(Advice advice) {
+        return advice.findings().stream()
+                .map(each -> each.judged().id())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** A finding in one line. */
+    static String heading(Finding finding) {
+        return finding.judged().id() + " [" + finding.judged().subject() + "], "
+                + finding.judged().loadCase() + ": "
+                + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
+                + finding.waiver()
+                        .map(each -> "; waived " + HouseWords.waiver(each))
+                        .orElse("");
+    }
+
+    /** The choices of a combination. @param number from 0; the first is the plan as written */
+    static String choices(Alternative alternative, int number) {
+        return alternative.choices().stream()
+                        .map(choice -> choice.option() + ": " + choice.choice())
+                        .collect(Collectors.joining("; "))
+                + (number == 0 ? " (as written)" : "");
+    }
+
+    /** What everything planned costs, whole units of each currency. */
+    static String price(Advice advice) {
+        List<String> sums = new ArrayList<>();
+        Prices.of(advice.sheet()).forEach((currency, sum) -> sums.add(sum.toBigInteger() + " " + currency));
+        return sums.isEmpty() ? "-" : String.join("+", sums);
+    }
+}

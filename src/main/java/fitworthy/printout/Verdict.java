@@ -1,0 +1,39 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What advice comes to, in words. */
+final class Verdict {
+
+    private Verdict() {}
+
+    /** The outcome in a sentence, with what was found and how many figures are missing. */
+    static String of(Arrangement arrangement) {
+        List<String> parts = new ArrayList<>();
+        arrangement
+                .counts()
+                .found()
+                .forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
+        int missing = arrangement.missing().size();
+        if (missing > 0) {
+            parts.add(missing + " not assessed for want of a figure");
+        }
+        String waived = HouseWords.waived(arrangement);
+        String first = arrangement
+                .advice()
+                .worst()
+                .map(worst -> switch (worst) {
+                    case STOP -> "Do not buy, fit or drive it so.";
+                    case CHANGE -> "Something in the plan has to change.";
+                    case CONFIRM -> "Somebody has to agree before it goes ahead.";
+                    case NOTE -> "Nothing in the way, with something worth knowing.";
+                })
+                .orElse(waived.isEmpty() ? "Nothing found in what was assessed." : "Nothing found but what is waived.");
+        return first
+                + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
+                + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
+    }
+}
