@@ -4,6 +4,7 @@ import fitworthy.figures.plan.Tables;
 import fitworthy.rules.Condition;
 import fitworthy.rules.RuleParser;
 import fitworthy.rules.RuleReferences;
+import fitworthy.source.Located;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -41,7 +42,7 @@ public record Book(
         Map<String, RuleReferences> rules,
         Map<String, DatedLimit> practice,
         Map<String, Source> sources,
-        Map<String, Place> places,
+        Map<String, Located> places,
         Tables tables,
         KieSessionsPool sessions,
         House house,
@@ -55,7 +56,7 @@ public record Book(
             Map<String, RuleReferences> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
-            Map<String, Place> places,
+            Map<String, Located> places,
             Tables tables,
             KieSessionsPool sessions,
             House house) {
@@ -93,6 +94,11 @@ public record Book(
     /** The topic of a rule or practice value. */
     public static String topic(String id) {
         return id.substring(0, id.indexOf('.'));
+    }
+
+    /** Where a card or a practice value begins. */
+    public Place place(String id) {
+        return places.get(id).beginning();
     }
 
     /** The rules that compare with a practice value. */

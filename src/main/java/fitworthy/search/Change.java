@@ -4,8 +4,8 @@ import fitworthy.sheet.Circuit;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
-import java.util.List;
 import java.util.Locale;
 
 /** One change to a plan, made on the tree of its sheet so that everything else stays as written. */
@@ -21,13 +21,13 @@ public sealed interface Change {
     record Drop(String fitment) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Node.Mapping changed = Trees.without(root, List.of("fitments", fitment));
+            Node.Mapping changed = Trees.without(root, NodePath.of("fitments", fitment));
             for (LoadCase each : sheet.cases()) {
-                changed = Trees.without(changed, List.of("cases", each.name(), "off", fitment));
+                changed = Trees.without(changed, NodePath.of("cases", each.name(), "off", fitment));
             }
             for (Circuit each : sheet.circuits()) {
                 if (each.part().equals(fitment)) {
-                    changed = Trees.without(changed, List.of("circuits", each.name()));
+                    changed = Trees.without(changed, NodePath.of("circuits", each.name()));
                 }
             }
             return changed;
@@ -43,9 +43,9 @@ public sealed interface Change {
     record LeaveBehind(String cargo) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Node.Mapping changed = Trees.without(root, List.of("cargo", cargo));
+            Node.Mapping changed = Trees.without(root, NodePath.of("cargo", cargo));
             for (LoadCase each : sheet.cases()) {
-                changed = Trees.without(changed, List.of("cases", each.name(), "carrying", cargo));
+                changed = Trees.without(changed, NodePath.of("cases", each.name(), "carrying", cargo));
             }
             return changed;
         }
@@ -67,7 +67,7 @@ public sealed interface Change {
     record Move(String list, String name, double from, double metres) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            return Trees.with(root, List.of(list, name, "at", "x"), millimetres(from + metres));
+            return Trees.with(root, NodePath.of(list, name, "at", "x"), millimetres(from + metres));
         }
 
         @Override
@@ -90,10 +90,10 @@ public sealed interface Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             String text = percent();
-            Node.Mapping changed = Trees.with(root, List.of("tanks", tank, "fill"), text);
+            Node.Mapping changed = Trees.with(root, NodePath.of("tanks", tank, "fill"), text);
             for (LoadCase each : sheet.cases()) {
                 if (each.filled().containsKey(tank) && each.filled().get(tank).value() > share) {
-                    changed = Trees.with(changed, List.of("cases", each.name(), "filled", tank), text);
+                    changed = Trees.with(changed, NodePath.of("cases", each.name(), "filled", tank), text);
                 }
             }
             return changed;
@@ -116,12 +116,12 @@ public sealed interface Change {
             double share = kilograms / sheet.trailer().orElseThrow().mass().value();
             Node.Mapping changed = Trees.with(
                     root,
-                    List.of("trailer", "mass"),
+                    NodePath.of("trailer", "mass"),
                     text(kilograms, sheet.trailer().get().mass().tolerance()));
             return sheet.trailer().get().ball().known()
                     ? Trees.with(
                             changed,
-                            List.of("trailer", "ball"),
+                            NodePath.of("trailer", "ball"),
                             text(
                                     sheet.trailer().get().ball().value() * share,
                                     sheet.trailer().get().ball().tolerance()))
@@ -142,11 +142,11 @@ public sealed interface Change {
      * What a finding asks for is done, so that one field of the sheet has another answer.
      *
      * @param subject what the finding is about
-     * @param path steps to the field
+     * @param path the way to the field
      * @param answer the field's answer once it is done
      * @param by what is done
      */
-    record PutRight(String subject, List<String> path, String answer, String by) implements Change {
+    record PutRight(String subject, NodePath path, String answer, String by) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             return Trees.with(root, path, answer);
@@ -162,7 +162,7 @@ public sealed interface Change {
     record Choose(String option, String choice) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            return Trees.with(root, List.of("options", option, "take"), choice);
+            return Trees.with(root, NodePath.of("options", option, "take"), choice);
         }
 
         @Override
