@@ -123,7 +123,7 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
                     case TAKE_OUT -> {
                         Twigs.Twig taken = pick(change, Twigs.of(tree));
                         more.add("without " + taken.path());
-                        yield Twigs.with(tree, taken.path(), null);
+                        yield Trees.without(tree, taken.path());
                     }
                     case TURN -> {
                         List<Twigs.Twig> answers = Twigs.of(tree).stream()
@@ -132,19 +132,18 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
                         Twigs.Twig turned = pick(change, answers);
                         String word = turned.value().text().matches("yes|true") ? "no" : "yes";
                         more.add(turned.path() + ": " + word);
-                        yield Twigs.with(tree, turned.path(), new Node.Scalar(NOWHERE, word, false));
+                        yield Trees.with(tree, turned.path(), new Node.Scalar(NOWHERE, word, false));
                     }
                     case ADD_PART -> {
                         Node.Mapping part = pick(change, Made.PARTS);
-                        more.add("with " + Trees.name(part));
+                        more.add("with " + part.name());
                         List<Node> parts = new ArrayList<>(parts(tree));
-                        parts.add(part.with(
-                                "name", new Node.Scalar(NOWHERE, Trees.name(part) + " " + parts.size(), false)));
+                        parts.add(part.with("name", new Node.Scalar(NOWHERE, part.name() + " " + parts.size(), false)));
                         yield tree.with("fitments", new Node.Listing(NOWHERE, parts));
                     }
                     case CHANGE_TRAILER -> {
                         Node trailer = pick(change, Made.TRAILERS);
-                        more.add("trailer " + Trees.name(trailer));
+                        more.add("trailer " + trailer.name());
                         yield tree.with("trailer", trailer);
                     }
                     case MOVE_REGION -> {
@@ -176,7 +175,7 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
                         .toPlainString()
                 + quantity.group(2);
         told.add(twig.path() + ": " + text);
-        return Twigs.with(tree, twig.path(), new Node.Scalar(NOWHERE, text, false));
+        return Trees.with(tree, twig.path(), new Node.Scalar(NOWHERE, text, false));
     }
 
     private static <T> T pick(Change change, List<T> all) {

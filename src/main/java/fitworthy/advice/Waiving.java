@@ -9,6 +9,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Waiver;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.List;
 import java.util.Optional;
@@ -34,11 +35,12 @@ public record Waiving(Waiver waiver, State state) {
                 ? listing.items().size()
                 : 0;
         for (int i = 1; i <= count; i++) {
-            if (root.nearest("waivers", i, "rule") instanceof Node.Scalar rule
+            NodePath path = NodePath.of("waivers").to(i).to("rule");
+            if (path.nearestIn(root) instanceof Node.Scalar rule
                     && !book.cards().containsKey(rule.text())) {
                 faults.add(new Fault(
                         rule.place(),
-                        "waivers." + i + ".rule",
+                        path.toString(),
                         "the rule book has no rule " + rule.described()
                                 + Words.suggestion(rule.text(), book.cards().keySet()),
                         "an id as printed under a finding, such as mass.gvm-over"));

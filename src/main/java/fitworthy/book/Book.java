@@ -4,6 +4,7 @@ import fitworthy.figures.plan.Tables;
 import fitworthy.rules.Condition;
 import fitworthy.rules.RuleParser;
 import fitworthy.rules.RuleReferences;
+import fitworthy.source.Located;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,7 +40,7 @@ public record Book(
         Map<String, RuleReferences> rules,
         Map<String, DatedLimit> practice,
         Map<String, Source> sources,
-        Map<String, Place> places,
+        Map<String, Located> places,
         Tables tables,
         House house,
         PracticeValues values) {
@@ -52,7 +53,7 @@ public record Book(
             Map<String, RuleReferences> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
-            Map<String, Place> places,
+            Map<String, Located> places,
             Tables tables,
             House house) {
         this(
@@ -79,6 +80,11 @@ public record Book(
     /** The topic of a rule or practice value. */
     public static String topic(String id) {
         return id.substring(0, id.indexOf('.'));
+    }
+
+    /** Where a card or a practice value begins. */
+    public Place place(String id) {
+        return places.get(id).beginning();
     }
 
     /** The rules that compare with a practice value. */

@@ -2,8 +2,8 @@ package fitworthy.book;
 
 import fitworthy.quantity.Choice;
 import fitworthy.schema.Field;
+import fitworthy.source.NodePath;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 
 /** The words of a rule, and what it is about. Its id is the key it stands under. */
@@ -62,11 +62,9 @@ public record Card(
                             example = "move the lamps into view")
                     String by) {
 
-        /** The steps to the field for one subject. */
-        public List<String> path(String subject) {
-            return Arrays.stream(field.split("\\."))
-                    .map(step -> step.equals(SUBJECT) ? subject : step)
-                    .toList();
+        /** The way to the field for one subject. */
+        public NodePath path(String subject) {
+            return NodePath.parse(field).renamed(SUBJECT, subject);
         }
     }
 

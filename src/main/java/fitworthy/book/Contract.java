@@ -6,9 +6,13 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleReferences;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
+import fitworthy.source.Located;
+import fitworthy.source.NodePath;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.nio.file.Path;
@@ -33,17 +37,16 @@ public final class Contract {
             Map<String, RuleReferences> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
-            Map<String, Place> places) {}
+            Map<String, Located> places) {}
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
     private static final Set<String> GENERAL_PLACEHOLDERS =
             Set.of("subject", "value", "enough", "limit", "margin", "case");
-    private static final String VALUES = "values";
+    private static final NodePath AGAINST = NodePath.of("against");
 
     private final Parts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
-    private final Places places = new Places();
 
     public Contract(Parts parts, List<Fault> faults) {
         this.parts = parts;
@@ -136,7 +139,8 @@ public final class Contract {
                     place,
                     id,
                     "the rule matches the " + what + " " + new TreeSet<>(inRule) + ", its card names "
-                            + new TreeSet<>(onCard) + " (" + parts.places().get(id) + ")",
+                            + new TreeSet<>(onCard) + " ("
+                            + parts.places().get(id).beginning() + ")",
                     "the same in both places"));
         }
     }
@@ -150,9 +154,13 @@ public final class Contract {
         }
         MeasureKind judged = kinds.get(card.about().isEmpty() ? "" : card.judges());
         if (judged == null) {
-            fault(id, "its first measure is not one there is", "about: [mass.loaded]", "about", 0);
+            fault(
+                    id,
+                    "its first measure is not one there is",
+                    "about: [mass.loaded]",
+                    NodePath.of("about").to(1));
         } else if (card.againstLimit() && judged.limitMeaning().isEmpty()) {
-            fault(id, judged.name() + " has no limit of its own", "against: the id of a practice value", "against");
+            fault(id, judged.name() + " has no limit of its own", "against: the id of a practice value", AGAINST);
         } else if (card.againstPractice()
                 && parts.practice().containsKey(card.against())
                 && Dimension.ofUnit(judged.unit())
@@ -162,9 +170,9 @@ public final class Contract {
                     judged.name() + " is in " + judged.unit() + " but " + card.against() + " in "
                             + parts.practice().get(card.against()).unit(),
                     "a practice value of the same kind",
-                    "against");
+                    AGAINST);
         }
-        sources(id, card.basis().value(), card.sources());
+        sources(id, card.basis().value(), card.sources(), NodePath.TOP);
         card.mendedBy().forEach(each -> mended(id, each));
         placeholders(id, card, "title", card.title());
         placeholders(id, card, "met", card.met());
@@ -192,17 +200,17 @@ public final class Contract {
                                                         card.about().stream())
                                                 .toList())
                                 + "} or one of its practice values",
-                        field);
+                        NodePath.of(field));
             }
         }
     }
 
     private void mended(String id, Card.Mended mended) {
-        List<RecordSchema.Part> fields = RecordSchema.at(Sheet.class, mended.path("{name}"));
+        List<FieldSchema> fields = RecordSchema.at(Sheet.class, mended.path("{name}"));
         Set<String> answers = new TreeSet<>();
         fields.stream()
-                .filter(each -> each.holds() == RecordSchema.Holds.CHOICE)
-                .forEach(each -> answers.addAll(RecordSchema.words(each.type())));
+                .filter(each -> each.content() == FieldSchema.Content.CHOICE)
+                .forEach(each -> answers.addAll(ChoiceWords.of(each.type())));
         if (fields.isEmpty() || answers.isEmpty()) {
             fault(
                     id,
@@ -220,7 +228,7 @@ public final class Contract {
     private void practice(String id, DatedLimit entry) {
         Dimension dimension = Dimension.ofUnit(entry.unit());
         if (dimension == null) {
-            fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg", "unit");
+            fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg", NodePath.of("unit"));
             return;
         }
         if (entry.values().isEmpty()) {
@@ -229,6 +237,7 @@ public final class Contract {
         Set<String> starts = new HashSet<>();
         for (int i = 0; i < entry.values().size(); i++) {
             DatedLimit.Value value = entry.values().get(i);
+            NodePath path = DatedLimit.path(i);
             if (!parts.regions().containsKey(value.region())) {
                 fault(
                         id,
@@ -236,17 +245,14 @@ public final class Contract {
                                 + Words.suggestion(
                                         value.region(), parts.regions().keySet()),
                         String.join(", ", parts.regions().keySet()),
-                        VALUES,
-                        i,
-                        "region");
+                        path.to("region"));
             }
             if (!starts.add(value.region() + value.from())) {
                 fault(
                         id,
                         "two values begin in " + value.region() + " on " + value.from(),
                         "one value a region and day",
-                        VALUES,
-                        i);
+                        path);
             }
             if (!value.none()) {
                 try {
@@ -256,30 +262,28 @@ public final class Contract {
                             id,
                             "the value " + e.getMessage(),
                             "a number and its unit, such as " + dimension.example(),
-                            VALUES,
-                            i,
-                            "value");
+                            path.to("value"));
                 }
             }
-            sources(id, value.basis().value(), value.sources(), VALUES, i);
+            sources(id, value.basis().value(), value.sources(), path);
         }
     }
 
     /** @param path the way to what has the sources */
-    private void sources(String id, Basis basis, List<String> cited, Object... path) {
+    private void sources(String id, Basis basis, List<String> cited, NodePath path) {
         if (basis == Basis.HOUSE) {
             fault(
                     id,
                     "rests on the word of a shop",
                     "another basis; a shop sets its values in a file of its own",
-                    further(path, "basis"));
+                    path.to("basis"));
         }
         if (cited.isEmpty() && (basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)) {
             fault(
                     id,
                     "is called " + Words.hyphenated(basis.name()) + " but cites no source",
                     "sources: [an id of sources.yaml], or another basis",
-                    further(path, "basis"));
+                    path.to("basis"));
         }
         for (int i = 0; i < cited.size(); i++) {
             if (!parts.sources().containsKey(cited.get(i))) {
@@ -288,17 +292,17 @@ public final class Contract {
                         "cites '" + cited.get(i) + "', which sources.yaml does not list"
                                 + Words.suggestion(cited.get(i), parts.sources().keySet()),
                         "an entry '" + cited.get(i) + ":' in sources.yaml",
-                        further(path, "sources", i));
+                        path.to("sources").to(i + 1));
             }
         }
     }
 
-    private static Object[] further(Object[] path, Object... steps) {
-        return Stream.concat(Stream.of(path), Stream.of(steps)).toArray();
+    private void fault(String id, String problem, String mend) {
+        fault(id, problem, mend, NodePath.TOP);
     }
 
-    private void fault(String id, String problem, String mend, Object... path) {
-        faults.add(new Fault(places.of(parts.places().get(id), id, path), id, problem, mend));
+    private void fault(String id, String problem, String mend, NodePath path) {
+        faults.add(new Fault(parts.places().get(id).place(path), id, problem, mend));
     }
 
     /** The figures rest on practice values of their own; a book without any value of the topic answers it without. */

@@ -2,6 +2,7 @@ package fitworthy.book;
 
 import fitworthy.quantity.Choice;
 import fitworthy.schema.Field;
+import fitworthy.source.NodePath;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -29,5 +30,10 @@ public record DatedLimit(
         public boolean none() {
             return value.equals("none");
         }
+    }
+
+    /** The way to one of the values in its entry. @param index counted from zero */
+    public static NodePath path(int index) {
+        return NodePath.of("values").to(index + 1);
     }
 }

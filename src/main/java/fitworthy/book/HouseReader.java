@@ -4,10 +4,13 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.Stricter;
 import fitworthy.schema.Binder;
+import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Located;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Words;
 import java.nio.charset.StandardCharsets;
@@ -34,15 +37,15 @@ public final class HouseReader {
             "reason: why the shop may, and name: who stands for it, such as Workshop manager";
 
     private final Book book;
-    private final Node.Mapping root;
+    private final Located places;
     private final House.Page page;
     private final Map<String, Stricter> stricter = new HashMap<>();
     private final List<Fault> faults;
 
-    private HouseReader(Book book, Node.Mapping root, House.Page page, List<Fault> faults) {
+    private HouseReader(Book book, Bound<House.Page> read, List<Fault> faults) {
         this.book = book;
-        this.root = root;
-        this.page = page;
+        this.places = read.places();
+        this.page = read.record();
         this.faults = faults;
     }
 
@@ -70,16 +73,16 @@ public final class HouseReader {
      */
     public static House read(Node.Mapping root, String file, String text, Book book, List<Fault> faults)
             throws FaultsException {
-        House.Page page = new Binder(faults).bind(House.Page.class, root);
-        HouseReader reader = new HouseReader(book, root, page, faults);
+        HouseReader reader = new HouseReader(book, Binder.bind(House.Page.class, root, faults), faults);
         Map<String, House.SetSeverity> severities = reader.severities();
         reader.values();
         if (faults.isEmpty()) {
-            page.values()
+            reader.page
+                    .values()
                     .forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(
-                    page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);
+                    reader.page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);
             reader.looser(house);
             if (faults.isEmpty()) {
                 return house;
@@ -92,15 +95,13 @@ public final class HouseReader {
         Set<String> starts = new HashSet<>();
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
-            known(value.practice(), book.practice().keySet(), "practice value", "values", i, "practice");
-            known(value.region(), book.regions().keySet(), "region", "values", i, "region");
+            known(value.practice(), book.practice().keySet(), "practice value", path("values", i, "practice"));
+            known(value.region(), book.regions().keySet(), "region", path("values", i, "region"));
             if (!starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
                 fault(
                         "two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
                         "one value a region and day",
-                        "values",
-                        i,
-                        "practice");
+                        path("values", i, "practice"));
             }
             if (!value.value().isEmpty() && book.practice().containsKey(value.practice())) {
                 number(value, i);
@@ -115,15 +116,13 @@ public final class HouseReader {
             fault(
                     "a shop cannot do away with a limit",
                     "value: " + dimension.example() + ", or a milder severity for its rule",
-                    "values",
-                    number,
-                    "value");
+                    path("values", number, "value"));
             return;
         }
         try {
             QuantityText.parse(value.value(), dimension);
         } catch (QuantityText.Unreadable e) {
-            fault(e.getMessage(), "value: " + dimension.example(), "values", number, "value");
+            fault(e.getMessage(), "value: " + dimension.example(), path("values", number, "value"));
         }
     }
 
@@ -132,9 +131,9 @@ public final class HouseReader {
         Set<String> seen = new HashSet<>();
         for (int i = 1; i <= page.severities().size(); i++) {
             House.Rating rating = page.severities().get(i - 1);
-            known(rating.rule(), book.cards().keySet(), "rule", "severities", i, "rule");
+            known(rating.rule(), book.cards().keySet(), "rule", path("severities", i, "rule"));
             if (!seen.add(rating.rule())) {
-                fault(rating.rule() + " is given a severity twice", "one a rule", "severities", i, "rule");
+                fault(rating.rule() + " is given a severity twice", "one a rule", path("severities", i, "rule"));
             }
             Card card = book.cards().get(rating.rule());
             if (card == null || !rating.severity().known()) {
@@ -147,9 +146,7 @@ public final class HouseReader {
                         Words.hyphenated(rating.severity().value().name()) + " is milder than the book's "
                                 + Words.hyphenated(set.recorded().name()) + ", which takes a reason and a name",
                         REASON_AND_NAME,
-                        "severities",
-                        i,
-                        "severity");
+                        path("severities", i, "severity"));
             }
             if (set.recorded() != rating.severity().value()) {
                 severities.put(rating.rule(), set);
@@ -166,7 +163,7 @@ public final class HouseReader {
             if (unsigned(value.reason(), value.name())) {
                 Optional<Practice.HouseValue> looser = looser(over, value);
                 if (looser.isPresent()) {
-                    fault(why(looser.get()), REASON_AND_NAME, "values", i, "value");
+                    fault(why(looser.get()), REASON_AND_NAME, path("values", i, "value"));
                 }
             }
         }
@@ -203,16 +200,20 @@ public final class HouseReader {
         return reason.isBlank() || name.isBlank();
     }
 
-    private void known(String id, Collection<String> ids, String what, Object... steps) {
+    private void known(String id, Collection<String> ids, String what, NodePath path) {
         if (!id.isEmpty() && !ids.contains(id)) {
             fault(
                     "the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
                     ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding",
-                    steps);
+                    path);
         }
     }
 
-    private void fault(String problem, String mend, Object... steps) {
-        faults.add(new Fault(root.nearest(steps).place(), steps[0] + "." + steps[1] + "." + steps[2], problem, mend));
+    private void fault(String problem, String mend, NodePath path) {
+        faults.add(new Fault(places.place(path), path.toString(), problem, mend));
+    }
+
+    private static NodePath path(String list, int position, String field) {
+        return NodePath.of(list).to(position).to(field);
     }
 }

@@ -2,12 +2,20 @@ package fitworthy.book;
 
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Dimension;
+import fitworthy.schema.Binder;
+import fitworthy.schema.Bound;
+import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Job;
+import fitworthy.source.CsvReader;
 import fitworthy.source.Fault;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,7 +25,7 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.BiConsumer;
+import java.util.function.Function;
 
 /** Reads the published tables of a rule book and checks that no row is missing. */
 public final class TableReader {
@@ -30,47 +38,102 @@ public final class TableReader {
 
     private static final String SYMBOLS = "JKLMNPQRSTUHVWY";
 
-    private TableReader() {}
+    private final String file;
+    private final List<Fault> faults;
+
+    private TableReader(String file, List<Fault> faults) {
+        this.file = file;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads all tables.
+     *
+     * @param folder where their files are
+     * @param text the text of a file, or null with a fault where it cannot be read
+     * @param faults gets every fault found
+     */
+    public static Tables read(Path folder, Function<Path, String> text, List<Fault> faults) {
+        return new Tables(
+                table(folder.resolve("load-index.csv"), text, TableReader::loadIndex, faults),
+                table(folder.resolve("speed-symbol.csv"), text, TableReader::speedSymbol, faults),
+                table(folder.resolve("cable.csv"), text, TableReader::cable, faults),
+                table(folder.resolve("order.csv"), text, TableReader::usualOrder, faults));
+    }
+
+    /** How a table is read. */
+    private interface Reader<T> {
+        T read(String text, String file, List<Fault> faults);
+    }
+
+    private static <T> T table(Path file, Function<Path, String> text, Reader<T> reader, List<Fault> faults) {
+        String table = text.apply(file);
+        return table == null ? null : reader.read(table, file.toString(), faults);
+    }
 
     /** Load of one tyre in kg by load index; every index from 60 to 150, rising. */
     public static Map<Integer, Double> loadIndex(String text, String file, List<Fault> faults) {
+        return new TableReader(file, faults).loadIndex(text);
+    }
+
+    /** Highest speed in m/s by speed symbol. */
+    public static Map<String, Double> speedSymbol(String text, String file, List<Fault> faults) {
+        return new TableReader(file, faults).speedSymbol(text);
+    }
+
+    /** What a cable carries in A by its section in m2; every section of the wire sizes 18 to 4/0, rising. */
+    public static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
+        return new TableReader(file, faults).cable(text);
+    }
+
+    /** Kinds of work, each with those usually done before it; written downwards, so that it cannot hold a circle. */
+    public static Map<String, Set<String>> usualOrder(String text, String file, List<Fault> faults) {
+        return new TableReader(file, faults).usualOrder(text);
+    }
+
+    private Map<Integer, Double> loadIndex(String text) {
+        Map<Integer, Bound<TableRow.LoadIndex>> rows = new HashMap<>();
         Map<Integer, Double> loads = new HashMap<>();
-        Map<Integer, Place> places = new HashMap<>();
-        rows(text, file, "load_index,load,basis,source", faults, (cells, place) -> {
-            loads.put(Integer.parseInt(cells[0]), mass(cells[1]));
-            places.put(Integer.parseInt(cells[0]), place);
-        });
-        for (int index = FIRST_INDEX; text != null && index <= LAST_INDEX; index++) {
-            if (!loads.containsKey(index)) {
-                Place before = places.getOrDefault(index - 1, new Place(file, 1, 1));
+        for (Bound<TableRow.LoadIndex> row : rows(TableRow.LoadIndex.class, text)) {
+            double index = row.record().loadIndex().value();
+            if (index != Math.rint(index)) {
+                tell(row, "load-index", "is not a whole number", "load-index: 100");
+            } else if (rows.put((int) index, row) != null) {
+                tell(row, "load-index", "a second row for load index " + (int) index, "one row an index");
+            }
+            loads.put((int) index, row.record().load().value());
+        }
+        for (int index = FIRST_INDEX; index <= LAST_INDEX; index++) {
+            if (!rows.containsKey(index)) {
+                Place before = rows.containsKey(index - 1)
+                        ? rows.get(index - 1).places().beginning()
+                        : new Place(file, 1, 1);
                 faults.add(new Fault(
                         before.onLine(before.line() + 1),
                         "",
                         "the row for load index " + index + " is missing",
                         index + ",<load> kg,<basis>,<source>"));
-            } else if (loads.containsKey(index - 1) && loads.get(index) <= loads.get(index - 1)) {
-                faults.add(new Fault(
-                        places.get(index),
-                        "",
+            } else if (rows.containsKey(index - 1) && loads.get(index) <= loads.get(index - 1)) {
+                tell(
+                        rows.get(index),
+                        "load",
                         "the load for index " + index + " is not above that for " + (index - 1),
-                        "loads rise with the index"));
+                        "loads rise with the index");
             }
         }
         return loads;
     }
 
-    /** Highest speed in m/s by speed symbol. */
-    public static Map<String, Double> speedSymbol(String text, String file, List<Fault> faults) {
+    private Map<String, Double> speedSymbol(String text) {
         Map<String, Double> speeds = new HashMap<>();
-        rows(
-                text,
-                file,
-                "symbol,speed,basis,source",
-                faults,
-                (cells, place) -> speeds.put(
-                        cells[0], Double.parseDouble(cells[1].replace(" km/h", "")) * Dimension.size("km/h")));
+        for (Bound<TableRow.SpeedSymbol> row : rows(TableRow.SpeedSymbol.class, text)) {
+            TableRow.SpeedSymbol symbol = row.record();
+            if (speeds.put(symbol.symbol(), symbol.speed().value()) != null) {
+                tell(row, "symbol", "a second row for speed symbol " + symbol.symbol(), "one row a symbol");
+            }
+        }
         for (char symbol : SYMBOLS.toCharArray()) {
-            if (text != null && !speeds.containsKey(String.valueOf(symbol))) {
+            if (!speeds.containsKey(String.valueOf(symbol))) {
                 faults.add(new Fault(
                         Place.of(file),
                         "",
@@ -81,27 +144,24 @@ public final class TableReader {
         return speeds;
     }
 
-    /** What a cable carries in A by its section in m2; every section of the wire sizes 18 to 4/0, rising. */
-    public static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
+    private NavigableMap<Double, Double> cable(String text) {
         NavigableMap<Double, Double> amperes = new TreeMap<>();
-        rows(
-                text,
-                file,
-                "section,current,basis,source",
-                faults,
-                (cells, place) -> amperes.put(
-                        Double.parseDouble(cells[0].replace(" mm2", "")) * Dimension.size("mm2"),
-                        Double.parseDouble(cells[1].replace(" A", ""))));
+        for (Bound<TableRow.Cable> row : rows(TableRow.Cable.class, text)) {
+            TableRow.Cable cable = row.record();
+            if (amperes.put(cable.section().value(), cable.current().value()) != null) {
+                tell(row, "section", "a second row for this section", "one row a section");
+            }
+        }
         for (double section : SECTIONS) {
             Double current = amperes.get(section * Dimension.size("mm2"));
             Map.Entry<Double, Double> smaller = amperes.lowerEntry(section * Dimension.size("mm2"));
-            if (text != null && current == null) {
+            if (current == null) {
                 faults.add(new Fault(
                         Place.of(file),
                         "",
                         "the row for " + section + " mm2 is missing",
                         section + " mm2,<current> A,<basis>,<source>"));
-            } else if (text != null && smaller != null && current <= smaller.getValue()) {
+            } else if (smaller != null && current <= smaller.getValue()) {
                 faults.add(new Fault(
                         Place.of(file),
                         "",
@@ -112,69 +172,72 @@ public final class TableReader {
         return amperes;
     }
 
-    /** Kinds of work, each with those usually done before it; written downwards, so that it cannot hold a circle. */
-    public static Map<String, Set<String>> usualOrder(String text, String file, List<Fault> faults) {
-        Set<String> kinds = new TreeSet<>(RecordSchema.words(Fitment.Kind.class));
-        kinds.addAll(RecordSchema.words(Job.Kind.class));
+    private Map<String, Set<String>> usualOrder(String text) {
+        Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
+        kinds.addAll(ChoiceWords.of(Job.Kind.class));
         kinds.add(Tables.TANK);
         kinds.remove("other");
-        Set<String> grades = new TreeSet<>(RecordSchema.words(Basis.class));
-        grades.remove("house");
+        Set<String> earlier = new TreeSet<>(kinds);
+        earlier.add(Tables.ANY_PART);
         Map<String, Set<String>> order = new HashMap<>();
         Set<String> namedBefore = new HashSet<>();
-        rows(text, file, "job,after,basis,source", faults, (cells, place) -> {
-            known(cells[0], kinds);
-            if (!cells[1].equals(Tables.ANY_PART)) {
-                known(cells[1], kinds);
+        for (Bound<TableRow.Order> row : rows(TableRow.Order.class, text)) {
+            String job = row.record().job();
+            String after = row.record().after();
+            known(row, "job", job, kinds);
+            known(row, "after", after, earlier);
+            if (namedBefore.contains(job)) {
+                tell(
+                        row,
+                        "job",
+                        job + " stands before another job above; put this row above that",
+                        "written downwards");
             }
-            if (namedBefore.contains(cells[0])) {
-                throw new IllegalArgumentException(
-                        cells[0] + " stands before another job above; put this row above that");
+            Set<String> allBefore = order.computeIfAbsent(job, kind -> new HashSet<>());
+            if (job.equals(after) || !allBefore.add(after)) {
+                tell(row, "after", "this row says nothing new", "leave the row out");
             }
-            if (cells[0].equals(cells[1])
-                    || !order.computeIfAbsent(cells[0], job -> new HashSet<>()).add(cells[1])) {
-                throw new IllegalArgumentException("it says nothing new");
-            }
-            known(cells[2], grades);
-            if (cells[2].startsWith("published") && cells[3].isBlank()) {
-                throw new IllegalArgumentException("it names no source");
-            }
-            namedBefore.add(cells[1]);
-        });
+            namedBefore.add(after);
+        }
         return order;
     }
 
-    private static void known(String word, Collection<String> words) {
+    private void known(Bound<TableRow.Order> row, String field, String word, Collection<String> words) {
         if (!words.contains(word)) {
-            throw new IllegalArgumentException("'" + word + "' has no place there" + Words.suggestion(word, words));
+            tell(
+                    row,
+                    field,
+                    "'" + word + "' is no kind of part or job" + Words.suggestion(word, words),
+                    "one of " + String.join(", ", words));
         }
     }
 
-    private static double mass(String cell) {
-        return Double.parseDouble(cell.replace(" kg", ""));
-    }
-
-    private static void rows(
-            String text, String file, String header, List<Fault> faults, BiConsumer<String[], Place> row) {
-        if (text == null) {
-            return;
-        }
-        List<String> lines = text.lines().toList();
-        if (lines.isEmpty() || !lines.get(0).equals(header)) {
-            faults.add(new Fault(new Place(file, 1, 1), "", "the first line is not the header", header));
-            return;
-        }
-        for (int i = 1; i < lines.size(); i++) {
-            Place place = new Place(file, i + 1, 1);
-            String[] cells = lines.get(i).split(",", -1);
-            try {
-                if (cells.length != 4) {
-                    throw new IllegalArgumentException("it has " + cells.length + " cells");
-                }
-                row.accept(cells, place);
-            } catch (IllegalArgumentException e) {
-                faults.add(new Fault(place, "", "this row is not readable: " + e.getMessage(), header));
+    /** The rows that can be used. */
+    private <R extends Record & TableRow> List<Bound<R>> rows(Class<R> type, String text) {
+        List<Bound<R>> rows = new ArrayList<>();
+        for (Node.Mapping cells :
+                CsvReader.rows(file, text, RecordSchema.of(type).names(), faults)) {
+            int before = faults.size();
+            Bound<R> row = Binder.bind(type, cells, faults);
+            if (faults.size() == before) {
+                evidence(row);
+                rows.add(row);
             }
         }
+        return rows;
+    }
+
+    private <R extends Record & TableRow> void evidence(Bound<R> row) {
+        Basis basis = row.record().basis().value();
+        if (basis == Basis.HOUSE) {
+            tell(row, "basis", "rests on the word of a shop", "another basis");
+        } else if ((basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)
+                && row.record().source().isBlank()) {
+            tell(row, "source", "is called " + Words.hyphenated(basis.name()) + " but names no source", "its source");
+        }
+    }
+
+    private void tell(Bound<?> row, String field, String problem, String mend) {
+        faults.add(new Fault(row.places().place(NodePath.of(field)), field, problem, mend));
     }
 }

@@ -14,9 +14,11 @@ import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
 import fitworthy.rules.RuleReferences;
 import fitworthy.schema.Binder;
+import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
@@ -96,28 +98,18 @@ public final class BookLoader {
         if (root != null && !(root.get("regions") instanceof Node.Mapping)) {
             faults.add(new Fault(root.place(), "regions", "is missing", "regions: {any: {name: Anywhere}}"));
         }
-        Map<String, Region> regions = root == null ? Map.of() : entries(root.get("regions"), Region.class);
-        Cover cover = root == null ? null : new Binder(faults).bind(Cover.class, root.without("regions"));
+        Map<String, Region> regions = root == null ? Map.of() : records(root.get("regions"), Region.class);
+        Cover cover = root == null
+                ? null
+                : Binder.bind(Cover.class, root.without("regions"), faults).record();
         Contract.Parts parts = new Contract.Parts(
                 folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
-        parts.sources().putAll(entries(read(folder.resolve("sources.yaml")), Source.class));
+        parts.sources().putAll(records(read(folder.resolve("sources.yaml")), Source.class));
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path topic : topics(folder, faults)) {
             topic(topic, parts, texts);
         }
-        Tables tables = new Tables(
-                TableReader.loadIndex(
-                        table("load-index.csv"),
-                        folder.resolve("tables/load-index.csv").toString(),
-                        faults),
-                TableReader.speedSymbol(
-                        table("speed-symbol.csv"),
-                        folder.resolve("tables/speed-symbol.csv").toString(),
-                        faults),
-                TableReader.cable(
-                        table("cable.csv"), folder.resolve("tables/cable.csv").toString(), faults),
-                TableReader.usualOrder(
-                        table("order.csv"), folder.resolve("tables/order.csv").toString(), faults));
+        Tables tables = TableReader.read(folder.resolve("tables"), this::textOf, faults);
         if (!faults.isEmpty()) {
             // Told together with what is wrong in the rule files, so that both are mended at once.
             parsed(texts, faults);
@@ -211,32 +203,42 @@ public final class BookLoader {
         }
     }
 
-    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, Map<String, Place> places) {
+    private <R extends Record> void collect(
+            Path file, Class<R> type, Map<String, R> into, Map<String, Located> places) {
         Node.Mapping root = read(file);
         if (root == null) {
             return;
         }
         String topic = file.getParent().getFileName().toString();
-        entries(root, type).forEach((id, record) -> {
-            Place place = root.entries().get(id).place();
+        entries(root, type).forEach((id, bound) -> {
+            Place place = bound.places().beginning();
             if (!id.startsWith(topic + ".")) {
                 faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));
             }
             if (places.containsKey(id)) {
                 faults.add(new Fault(
-                        place, id, "stands in the book twice; first at " + places.get(id), "one id, one entry"));
+                        place,
+                        id,
+                        "stands in the book twice; first at " + places.get(id).beginning(),
+                        "one id, one entry"));
             }
-            into.put(id, record);
-            places.put(id, place);
+            into.put(id, bound.record());
+            places.put(id, bound.places());
         });
     }
 
-    private <R extends Record> Map<String, R> entries(Node node, Class<R> type) {
-        Map<String, R> entries = new LinkedHashMap<>();
+    private <R extends Record> Map<String, R> records(Node node, Class<R> type) {
+        Map<String, R> records = new LinkedHashMap<>();
+        entries(node, type).forEach((id, bound) -> records.put(id, bound.record()));
+        return records;
+    }
+
+    private <R extends Record> Map<String, Bound<R>> entries(Node node, Class<R> type) {
+        Map<String, Bound<R>> entries = new LinkedHashMap<>();
         if (node instanceof Node.Mapping mapping) {
             mapping.entries().forEach((id, entry) -> {
-                if (entry.value() instanceof Node.Mapping fields) {
-                    entries.put(id, new Binder(faults).bind(type, fields, id));
+                if (entry.value() instanceof Node.Mapping) {
+                    entries.put(id, Binder.bind(type, id, entry, faults));
                 } else {
                     faults.add(new Fault(
                             entry.place(),
@@ -273,8 +275,8 @@ public final class BookLoader {
         }
     }
 
-    private String table(String fileName) {
-        Text text = text(folder.resolve("tables").resolve(fileName));
+    private String textOf(Path file) {
+        Text text = text(file);
         return text == null ? null : text.text();
     }
 

@@ -1,13 +1,13 @@
 package fitworthy.engine;
 
 import fitworthy.source.Leftovers;
+import fitworthy.source.WholeFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
@@ -56,27 +56,21 @@ final class CacheFolder {
 
     /** Keeps content under a name; where the folder cannot be written or trusted it is worked out again next time. */
     void keep(String name, byte[] content) {
-        Path unfinished = null;
         try {
             if (!Files.exists(folder)) {
                 makeFolder();
             }
-            if (!trusted()) {
-                return;
+            if (trusted()) {
+                Leftovers.clear(folder, "");
+                WholeFile.write(
+                        folder.resolve(name),
+                        ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
+                                .putLong(checksum(content, 0))
+                                .put(content)
+                                .array());
             }
-            Leftovers.clear(folder, "");
-            unfinished = Files.createTempFile(folder, name, Leftovers.UNFINISHED);
-            Files.write(
-                    unfinished,
-                    ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
-                            .putLong(checksum(content, 0))
-                            .put(content)
-                            .array());
-            Files.move(unfinished, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
-            if (unfinished != null) {
-                unfinished.toFile().delete();
-            }
+            // It is worked out again next time.
         }
     }
 

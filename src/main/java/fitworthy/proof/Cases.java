@@ -10,6 +10,7 @@ import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Trees;
@@ -129,11 +130,12 @@ public final class Cases {
     }
 
     private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
-        Text text = new Binder(faults).bind(Text.class, mapping.without("sheet").without("house"));
+        Text text = Binder.bind(Text.class, mapping.without("sheet").without("house"), faults)
+                .record();
         Node.Mapping changed =
                 mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
         for (String path : text.without()) {
-            changed = Trees.without(changed, List.of(path.split("\\.")));
+            changed = Trees.without(changed, NodePath.parse(path));
         }
         List<Fault> sheetFaults = new ArrayList<>();
         try {

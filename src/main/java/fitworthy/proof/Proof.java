@@ -2,7 +2,6 @@ package fitworthy.proof;
 
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
-import fitworthy.book.Places;
 import fitworthy.book.Practice;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
@@ -50,11 +49,10 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
                         id,
                         gap,
                         "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
-        Places places = new Places();
         book.practice().forEach((id, entry) -> {
             for (int i = 0; i < entry.values().size(); i++) {
                 DatedLimit.Value value = entry.values().get(i);
-                Place place = places.of(book.places().get(id), id, "values", i);
+                Place place = book.places().get(id).place(DatedLimit.path(i));
                 proof.dates(id, value, place);
                 if (value.review() != null && !value.review().isAfter(day)) {
                     proof.reminders.add(due(id, value, place));
@@ -65,7 +63,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
             if (Stream.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())
                     .anyMatch(each -> each.contains(SkeletonText.UNWRITTEN))) {
                 proof.reminders.add(new Fault(
-                        book.places().get(id),
+                        book.place(id),
                         id,
                         "words of its card are still to be written",
                         "title, met, why, remedy and ask as a customer should read them"));

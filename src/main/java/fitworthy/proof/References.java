@@ -2,7 +2,6 @@ package fitworthy.proof;
 
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
-import fitworthy.book.Places;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.FaultsException;
@@ -23,7 +22,6 @@ public final class References {
 
     private final Book book;
     private final List<Case> cases;
-    private final Places places = new Places();
 
     private References(Book book, List<Case> cases) {
         this.book = book;
@@ -67,17 +65,13 @@ public final class References {
 
     /** File and line of a card or a practice value. */
     public String place(String id) {
-        return book.places().get(id).inBook();
+        return book.place(id).inBook();
     }
 
     /** File and line of one value of a practice value. */
     public String place(String id, DatedLimit.Value value) {
-        return places.of(
-                        book.places().get(id),
-                        id,
-                        "values",
-                        book.practice().get(id).values().indexOf(value))
-                .inBook();
+        int index = book.practice().get(id).values().indexOf(value);
+        return book.places().get(id).place(DatedLimit.path(index)).inBook();
     }
 
     /** The cases in which a rule has to come up. */

@@ -76,11 +76,7 @@ public final class Skeleton {
                     "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics()));
         }
         if (book.cards().containsKey(id)) {
-            throw refused(
-                    "ID",
-                    "the book has a rule '" + id + "' already, at "
-                            + book.places().get(id),
-                    "a new name");
+            throw refused("ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name");
         }
         if (kind == null) {
             throw refused(

@@ -6,6 +6,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,13 +42,13 @@ public sealed interface Change {
     record Drop(String fitment) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Node.Mapping changed = Trees.without(root, List.of("fitments", fitment));
+            Node.Mapping changed = Trees.without(root, NodePath.of("fitments", fitment));
             for (LoadCase each : sheet.cases()) {
-                changed = Trees.without(changed, List.of("cases", each.name(), "off", fitment));
+                changed = Trees.without(changed, NodePath.of("cases", each.name(), "off", fitment));
             }
             for (Circuit each : sheet.circuits()) {
                 if (each.part().equals(fitment)) {
-                    changed = Trees.without(changed, List.of("circuits", each.name()));
+                    changed = Trees.without(changed, NodePath.of("circuits", each.name()));
                 }
             }
             return changed;
@@ -63,9 +64,9 @@ public sealed interface Change {
     record LeaveBehind(String cargo) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Node.Mapping changed = Trees.without(root, List.of("cargo", cargo));
+            Node.Mapping changed = Trees.without(root, NodePath.of("cargo", cargo));
             for (LoadCase each : sheet.cases()) {
-                changed = Trees.without(changed, List.of("cases", each.name(), "carrying", cargo));
+                changed = Trees.without(changed, NodePath.of("cases", each.name(), "carrying", cargo));
             }
             return changed;
         }
@@ -87,7 +88,7 @@ public sealed interface Change {
     record Move(String list, String name, double from, double metres) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            return Trees.with(root, List.of(list, name, "at", "x"), millimetres(from + metres));
+            return Trees.with(root, NodePath.of(list, name, "at", "x"), millimetres(from + metres));
         }
 
         @Override
@@ -110,10 +111,10 @@ public sealed interface Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             String text = percent();
-            Node.Mapping changed = Trees.with(root, List.of("tanks", tank, "fill"), text);
+            Node.Mapping changed = Trees.with(root, NodePath.of("tanks", tank, "fill"), text);
             for (LoadCase each : sheet.cases()) {
                 if (each.filled().containsKey(tank) && each.filled().get(tank).value() > share) {
-                    changed = Trees.with(changed, List.of("cases", each.name(), "filled", tank), text);
+                    changed = Trees.with(changed, NodePath.of("cases", each.name(), "filled", tank), text);
                 }
             }
             return changed;
@@ -136,12 +137,12 @@ public sealed interface Change {
             double share = kilograms / sheet.trailer().orElseThrow().mass().value();
             Node.Mapping changed = Trees.with(
                     root,
-                    List.of("trailer", "mass"),
+                    NodePath.of("trailer", "mass"),
                     text(kilograms, sheet.trailer().get().mass().tolerance()));
             return sheet.trailer().get().ball().known()
                     ? Trees.with(
                             changed,
-                            List.of("trailer", "ball"),
+                            NodePath.of("trailer", "ball"),
                             text(
                                     sheet.trailer().get().ball().value() * share,
                                     sheet.trailer().get().ball().tolerance()))
@@ -162,11 +163,11 @@ public sealed interface Change {
      * What a finding asks for is done, so that one field of the sheet has another answer.
      *
      * @param subject what the finding is about
-     * @param path steps to the field
+     * @param path the way to the field
      * @param answer the field's answer once it is done
      * @param by what is done
      */
-    record PutRight(String subject, List<String> path, String answer, String by) implements Change {
+    record PutRight(String subject, NodePath path, String answer, String by) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             return Trees.with(root, path, answer);
@@ -182,7 +183,7 @@ public sealed interface Change {
     record Choose(String option, String choice) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            return Trees.with(root, List.of("options", option, "take"), choice);
+            return Trees.with(root, NodePath.of("options", option, "take"), choice);
         }
 
         @Override

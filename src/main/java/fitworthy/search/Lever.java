@@ -9,7 +9,6 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.source.Node;
-import fitworthy.source.Trees;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -38,7 +37,7 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         Set<Change.PutRight> right = new LinkedHashSet<>();
         findings.forEach(each -> putRight(root, each.judged()).ifPresent(right::add));
         List<Lever> levers = new ArrayList<>();
-        right.forEach(each -> levers.add(new Lever(String.join(".", each.path()), 1, strength -> each, 0)));
+        right.forEach(each -> levers.add(new Lever(each.path().toString(), 1, strength -> each, 0)));
         Sheet planned = sheet.planned();
         for (Fitment fitment : planned.fitments()) {
             boolean chosen = sheet.options().stream()
@@ -91,7 +90,7 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         return judged.card().mendedBy().stream()
                 .map(each ->
                         new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
-                .filter(each -> Trees.at(root, each.path()) != null)
+                .filter(each -> each.path().in(root) != null)
                 .findFirst();
     }
 

@@ -1,6 +1,7 @@
 package fitworthy.sheet;
 
 import fitworthy.schema.Binder;
+import fitworthy.schema.Bound;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -36,11 +37,10 @@ public final class SheetReader {
      */
     public static Sheet sheet(Node.Mapping root, Set<String> regions, List<Fault> faults) throws FaultsException {
         if (root != null) {
-            Binder binder = new Binder(faults);
-            Sheet sheet = binder.bind(Sheet.class, root);
-            new SheetChecks(root, sheet, regions, binder.strays(), faults).run();
+            Bound<Sheet> read = Binder.bind(Sheet.class, root, faults);
+            new SheetChecks(read, regions, faults).run();
             if (faults.isEmpty()) {
-                return sheet;
+                return read.record();
             }
         }
         throw new FaultsException(faults);

@@ -12,6 +12,11 @@ public sealed interface Node {
     /** What a person would call this kind of value. */
     String described();
 
+    /** What it is called where it is an item of a list: the text of its {@code name}, or null. */
+    default String name() {
+        return null;
+    }
+
     /**
      * A single value, as written.
      *
@@ -38,6 +43,11 @@ public sealed interface Node {
         @Override
         public String described() {
             return "a group of fields";
+        }
+
+        @Override
+        public String name() {
+            return get("name") instanceof Scalar scalar ? scalar.text() : null;
         }
 
         public Node get(String key) {
@@ -74,30 +84,5 @@ public sealed interface Node {
         public String described() {
             return "left empty";
         }
-    }
-
-    /**
-     * The node that a path leads to, or the nearest one above it.
-     *
-     * @param steps names of fields, and positions in lists counted from one
-     */
-    default Node nearest(Object... steps) {
-        Node node = this;
-        for (Object step : steps) {
-            Node next = null;
-            if (node instanceof Mapping mapping && step instanceof String name) {
-                next = mapping.get(name);
-            } else if (node instanceof Listing listing
-                    && step instanceof Integer position
-                    && position >= 1
-                    && position <= listing.items().size()) {
-                next = listing.items().get(position - 1);
-            }
-            if (next == null) {
-                return node;
-            }
-            node = next;
-        }
-        return node;
     }
 }

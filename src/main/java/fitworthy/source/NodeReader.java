@@ -23,7 +23,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * Reads YAML or JSON text into located {@link Node}s. Duplicate keys, aliases, tags, deep nesting and large files are
@@ -184,7 +183,8 @@ public final class NodeReader {
                     deep ? "nested deeper than " + DEEPEST + " levels" : "a name or number is far too long",
                     "keep it like the sheets in scenarios/"));
         } catch (JsonProcessingException e) {
-            faults.add(json ? reader.jsonFault(e) : reader.yamlFault(e));
+            Place at = reader.place(e.getLocation());
+            faults.add(json ? SyntaxFaults.json(e, at) : SyntaxFaults.yaml(e, at, reader.before));
         } catch (Enough e) {
             faults.add(new Fault(reader.reached, "", e.getMessage(), "keep it like the sheets in scenarios/"));
         } catch (IOException e) {
@@ -194,7 +194,7 @@ public final class NodeReader {
     }
 
     private Node.Mapping root(JsonParser parser) throws IOException {
-        Node root = parser.nextToken() == null ? new Node.Blank(Place.of(file), false) : node(parser, "");
+        Node root = parser.nextToken() == null ? new Node.Blank(Place.of(file), false) : node(parser, NodePath.TOP);
         if (parser.currentToken() != null && parser.nextToken() != null) {
             faults.add(new Fault(
                     place(parser.currentTokenLocation()),
@@ -216,36 +216,7 @@ public final class NodeReader {
         return null;
     }
 
-    private Fault jsonFault(JsonProcessingException e) {
-        String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s) \\(start marker.*|: enable `.*", "");
-        return new Fault(
-                place(e.getLocation()),
-                "",
-                "not readable as JSON, which a file is that begins with '{': " + Words.shortened(problem, 160),
-                "names and words in double quotes, a comma between two fields, none after the last");
-    }
-
-    private Fault yamlFault(JsonProcessingException e) {
-        Place place = place(e.getLocation());
-        String problem = String.valueOf(e.getOriginalMessage()).replaceAll("(?s), got this instead.*", "");
-        if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-            place = new Place(
-                    file,
-                    marked.getProblemMark().getLine() + 1 + before,
-                    marked.getProblemMark().getColumn() + 1);
-            problem = (marked.getContext() == null ? "" : marked.getContext() + ", ") + marked.getProblem();
-        }
-        String mend = problem.contains("(TAB)")
-                ? "indent with two spaces a level, never with a tab"
-                : problem.contains("mapping values are not allowed")
-                        ? "one 'name: value' a line, names of a group and dashes of a list each straight below the "
-                                + "other; a value that holds ': ' in quotes"
-                        : "one 'name: value' a line, two spaces a level; put a value with : # [ ] { } , & * ! % in "
-                                + "quotes";
-        return new Fault(place, "", "not readable as YAML: " + Words.shortened(problem, 160), mend);
-    }
-
-    private Node node(JsonParser parser, String path) throws IOException {
+    private Node node(JsonParser parser, NodePath path) throws IOException {
         Place place = place(parser.currentTokenLocation());
         if (++values > MOST_VALUES) {
             throw new Enough("more than " + MOST_VALUES + " values stand in this file");
@@ -258,7 +229,7 @@ public final class NodeReader {
             if (yaml.isCurrentAlias() || yaml.getObjectId() != null) {
                 faults.add(new Fault(
                         place,
-                        path,
+                        path.toString(),
                         "anchors and aliases (& and *) are not read here",
                         "write the value out where it belongs"));
                 faulted = yaml.isCurrentAlias();
@@ -266,7 +237,7 @@ public final class NodeReader {
             if (yaml.getTypeId() != null) {
                 faults.add(new Fault(
                         place,
-                        path,
+                        path.toString(),
                         "tags (! and what follows it) are not read here",
                         "the value alone; in quotes where it begins with '!'"));
                 faulted = true;
@@ -283,15 +254,16 @@ public final class NodeReader {
         return faulted ? new Node.Blank(place, true) : node;
     }
 
-    private Node scalar(Place place, String path, String text, boolean number) {
+    private Node scalar(Place place, NodePath path, String text, boolean number) {
         if (text.length() > LONGEST_TEXT) {
-            faults.add(new Fault(place, path, "is longer than " + LONGEST_TEXT + " characters", "a few words"));
+            faults.add(
+                    new Fault(place, path.toString(), "is longer than " + LONGEST_TEXT + " characters", "a few words"));
             return new Node.Blank(place, true);
         }
         if (controlCharacter(text) >= 0) {
             faults.add(new Fault(
                     place,
-                    path,
+                    path.toString(),
                     String.format(Locale.ROOT, "holds the control character U+%04X", (int)
                             text.charAt(controlCharacter(text))),
                     NO_CONTROL_CHARACTERS));
@@ -313,33 +285,33 @@ public final class NodeReader {
         return -1;
     }
 
-    private Node mapping(JsonParser parser, String path, Place place) throws IOException {
+    private Node mapping(JsonParser parser, NodePath path, Place place) throws IOException {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Place keyPlace = place(parser.currentTokenLocation());
             String key = parser.currentName();
-            String keyPath = join(path, key);
+            NodePath keyPath = path.to(key);
             parser.nextToken();
             Node value = node(parser, keyPath);
             Node.Entry earlier = entries.get(key);
             if (earlier != null) {
                 faults.add(new Fault(
                         keyPlace,
-                        keyPath,
+                        keyPath.toString(),
                         "'" + Words.shortened(key, 60) + "' is given twice; first on line "
                                 + earlier.place().line(),
                         "keep one of the two"));
             } else if (controlCharacter(key) >= 0) {
                 faults.add(new Fault(
                         keyPlace,
-                        keyPath,
+                        keyPath.toString(),
                         String.format(Locale.ROOT, "a name with the control character U+%04X", (int)
                                 key.charAt(controlCharacter(key))),
                         NO_CONTROL_CHARACTERS));
             } else if (key.length() > LONGEST_NAME) {
                 faults.add(new Fault(
                         keyPlace,
-                        keyPath,
+                        keyPath.toString(),
                         "a name longer than " + LONGEST_NAME + " characters",
                         "the name of a field"));
             } else {
@@ -349,16 +321,12 @@ public final class NodeReader {
         return new Node.Mapping(place, entries);
     }
 
-    private Node listing(JsonParser parser, String path, Place place) throws IOException {
+    private Node listing(JsonParser parser, NodePath path, Place place) throws IOException {
         List<Node> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(node(parser, join(path, String.valueOf(items.size() + 1))));
+            items.add(node(parser, path.to(items.size() + 1)));
         }
         return new Node.Listing(place, items);
-    }
-
-    private static String join(String path, String step) {
-        return path.isEmpty() ? step : path + "." + step;
     }
 
     private Place place(JsonLocation location) {

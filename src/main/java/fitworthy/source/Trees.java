@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Changed copies of node trees. A path is a list of steps; a step into a list is the {@code name} of one of its items.
- * What is not changed is shared with the first tree, and keeps its place in the file.
+ * Changed copies of node trees. What is not changed is shared with the first tree, and keeps its place in the file.
  */
 public final class Trees {
 
@@ -30,10 +29,10 @@ public final class Trees {
         }
         if (base instanceof Node.Listing old
                 && change instanceof Node.Listing changes
-                && changes.items().stream().allMatch(each -> name(each) != null)) {
+                && changes.items().stream().allMatch(item -> item.name() != null)) {
             List<Node> items = new ArrayList<>(old.items());
             for (Node item : changes.items()) {
-                int same = indexOf(items, name(item));
+                int same = indexOf(items, item.name());
                 if (same < 0) {
                     items.add(item);
                 } else {
@@ -45,52 +44,46 @@ public final class Trees {
         return change;
     }
 
-    /** What the path leads to, or null. */
-    public static Node at(Node root, List<String> path) {
-        Node node = root;
-        for (String step : path) {
-            if (node instanceof Node.Listing listing) {
-                int index = indexOf(listing.items(), step);
-                node = index < 0 ? null : listing.items().get(index);
-            } else {
-                node = node instanceof Node.Mapping mapping ? mapping.get(step) : null;
-            }
-        }
-        return node;
+    /** A copy without what the path leads to; of several words in a list that are the same none is left. */
+    public static Node.Mapping without(Node.Mapping root, NodePath path) {
+        return (Node.Mapping) changed(root, path.steps(), null);
     }
 
-    /** A copy without what the path leads to. */
-    public static Node.Mapping without(Node.Mapping root, List<String> path) {
-        return (Node.Mapping) changed(root, path, null);
+    /** A copy in which the path leads to this value; what is absent on the way there is not made. */
+    public static Node.Mapping with(Node.Mapping root, NodePath path, Node value) {
+        return (Node.Mapping) changed(root, path.steps(), value);
     }
 
-    /** A copy in which the path leads to this text; a mapping on the way that is absent is not made. */
-    public static Node.Mapping with(Node.Mapping root, List<String> path, String text) {
-        return (Node.Mapping) changed(root, path, text);
+    /** The same for a text, which stands where its group does. */
+    public static Node.Mapping with(Node.Mapping root, NodePath path, String text) {
+        return with(root, path, new Node.Scalar(path.above().nearestIn(root).place(), text, false));
     }
 
-    private static Node changed(Node node, List<String> path, String text) {
-        String step = path.get(0);
-        List<String> rest = path.subList(1, path.size());
-        if (node instanceof Node.Mapping mapping) {
+    /** @param value null to take out what stands there */
+    private static Node changed(Node node, List<NodePath.Step> steps, Node value) {
+        NodePath.Step step = steps.get(0);
+        List<NodePath.Step> rest = steps.subList(1, steps.size());
+        if (node instanceof Node.Mapping mapping && step instanceof NodePath.Named named) {
+            String field = named.name();
             if (!rest.isEmpty()) {
-                return mapping.get(step) == null ? mapping : mapping.with(step, changed(mapping.get(step), rest, text));
+                return mapping.get(field) == null
+                        ? mapping
+                        : mapping.with(field, changed(mapping.get(field), rest, value));
             }
-            return text == null
-                    ? mapping.without(step)
-                    : mapping.with(step, new Node.Scalar(mapping.place(), text, false));
+            return value == null ? mapping.without(field) : mapping.with(field, value);
         }
         if (node instanceof Node.Listing listing) {
             List<Node> items = new ArrayList<>(listing.items());
-            int index = indexOf(items, step);
-            if (index < 0) {
-                items.removeIf(each -> text == null
-                        && each instanceof Node.Scalar scalar
-                        && scalar.text().equals(step));
-            } else if (rest.isEmpty()) {
+            int index = NodePath.index(listing, step);
+            if (index >= 0 && !rest.isEmpty()) {
+                items.set(index, changed(items.get(index), rest, value));
+            } else if (index >= 0 && value != null) {
+                items.set(index, value);
+            } else if (index >= 0 && items.get(index) instanceof Node.Scalar word && step instanceof NodePath.Named) {
+                items.removeIf(item ->
+                        item instanceof Node.Scalar other && other.text().equals(word.text()));
+            } else if (index >= 0) {
                 items.remove(index);
-            } else {
-                items.set(index, changed(items.get(index), rest, text));
             }
             return new Node.Listing(listing.place(), items);
         }
@@ -99,17 +92,10 @@ public final class Trees {
 
     private static int indexOf(List<Node> items, String name) {
         for (int i = 0; i < items.size(); i++) {
-            if (name.equals(name(items.get(i)))) {
+            if (name.equals(items.get(i).name())) {
                 return i;
             }
         }
         return -1;
-    }
-
-    /** The text of a mapping's {@code name}, or null. */
-    public static String name(Node node) {
-        return node instanceof Node.Mapping mapping && mapping.get("name") instanceof Node.Scalar scalar
-                ? scalar.text()
-                : null;
     }
 }

@@ -22,6 +22,7 @@ import fitworthy.fuzz.SheetFuzz;
 import fitworthy.quantity.Dimension;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Trees;
@@ -144,10 +145,7 @@ class AgreementTest {
             @ForAll @IntRange(min = 1, max = 3000) int mm)
             throws FaultsException {
         List<Twigs.Twig> places = Twigs.of(sheet.tree()).stream()
-                .filter(each -> each.path().size() == 4
-                        && Set.of("fitments", "cargo").contains(each.path().get(0))
-                        && each.path().get(2).equals("at")
-                        && each.field().equals("x")
+                .filter(each -> each.path().toString().matches("(fitments|cargo)\\.[0-9]+\\.at\\.x")
                         && each.value().text().endsWith(" mm"))
                 .toList();
         if (places.isEmpty()) {
@@ -156,7 +154,7 @@ class AgreementTest {
         Twigs.Twig place = places.get(pick % places.size());
         BigDecimal x = new BigDecimal(place.value().text().replace(" mm", "")).add(BigDecimal.valueOf(mm));
         MadeSheet moved =
-                sheet.with(Twigs.with(sheet.tree(), place.path(), new Node.Scalar(NOWHERE, x + " mm", false)));
+                sheet.with(Trees.with(sheet.tree(), place.path(), new Node.Scalar(NOWHERE, x + " mm", false)));
         List<Loading> before = sheet.advice().loadings();
         List<Loading> after = moved.advice().loadings();
         for (int i = 0; i < before.size(); i++) {
@@ -171,13 +169,13 @@ class AgreementTest {
     @Property(seed = SEED)
     void heavierTrailerClearsNoStop(@ForAll("towing") MadeSheet sheet, @ForAll @IntRange(min = 1, max = 2000) int kg)
             throws FaultsException {
-        Matcher mass =
-                MadeSheet.QUANTITY.matcher(((Node.Scalar) Trees.at(sheet.tree(), List.of("trailer", "mass"))).text());
+        Matcher mass = MadeSheet.QUANTITY.matcher(
+                ((Node.Scalar) NodePath.of("trailer", "mass").in(sheet.tree())).text());
         assertTrue(mass.matches());
         String heavier = mass.group(2).startsWith(" kg")
                 ? new BigDecimal(mass.group(1)).add(BigDecimal.valueOf(kg)) + mass.group(2)
                 : mass.group(1) + mass.group(2);
-        Advice after = sheet.with(Trees.with(sheet.tree(), List.of("trailer", "mass"), heavier))
+        Advice after = sheet.with(Trees.with(sheet.tree(), NodePath.of("trailer", "mass"), heavier))
                 .advice();
         for (String topic : List.of("mass.", "towing.")) {
             Set<String> stops = stops(sheet.advice(), topic);
@@ -226,7 +224,7 @@ class AgreementTest {
             Matcher quantity = MadeSheet.QUANTITY.matcher(twig.value().text());
             assertTrue(quantity.matches());
             String number = EXTREMES.get(random.nextInt(EXTREMES.size()));
-            tree = Twigs.with(tree, twig.path(), new Node.Scalar(NOWHERE, number + quantity.group(2), false));
+            tree = Trees.with(tree, twig.path(), new Node.Scalar(NOWHERE, number + quantity.group(2), false));
         }
         SheetFuzz.advised(Twigs.written(tree, new ObjectMapper()).getBytes(StandardCharsets.UTF_8));
     }

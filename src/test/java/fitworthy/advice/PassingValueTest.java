@@ -17,8 +17,8 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -159,8 +159,8 @@ class PassingValueTest {
                 .orElseThrow();
         String remedy = Wording.remedy(finding);
         assertTrue(remedy.contains(Wording.value(needed)), remedy);
-        List<String> path = List.of(
-                passing.path().apply(each.sheet(), finding.judged().subject()).split("\\."));
+        NodePath path = NodePath.parse(
+                passing.path().apply(each.sheet(), finding.judged().subject()));
         double digit = Dimension.size(needed.kind().unit())
                 * Math.pow(10, -needed.kind().decimals());
         assertFalse(fires(each, finding, passing, path, needed, 0), () -> each + ": " + remedy);
@@ -171,7 +171,7 @@ class PassingValueTest {
     }
 
     private static boolean fires(
-            Cases.Case each, Finding finding, Passing passing, List<String> path, Measure needed, double more)
+            Cases.Case each, Finding finding, Passing passing, NodePath path, Measure needed, double more)
             throws FaultsException {
         Node.Mapping changed = Trees.with(
                 each.tree(),

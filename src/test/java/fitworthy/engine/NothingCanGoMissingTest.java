@@ -11,6 +11,8 @@ import fitworthy.book.TableReader;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Located;
+import fitworthy.source.Node;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,12 +35,14 @@ class NothingCanGoMissingTest {
     @TempDir
     private Path home;
 
+    private static final Located NOWHERE = Located.of(new Node.Blank(Place.of("a page"), false));
+
     /** The faults of the shipped book without one piece. */
     private static String faults(String card, String rule, String practice, String source) throws FaultsException {
         Book book = Books.shipped();
-        Map<String, Place> places = new TreeMap<>();
-        book.cards().keySet().forEach(id -> places.put(id, Place.of("cards.yaml")));
-        book.practice().keySet().forEach(id -> places.put(id, Place.of("practice.yaml")));
+        Map<String, Located> places = new TreeMap<>();
+        book.cards().keySet().forEach(id -> places.put(id, NOWHERE));
+        book.practice().keySet().forEach(id -> places.put(id, NOWHERE));
         List<Fault> faults = new ArrayList<>();
         new Contract(
                         new Contract.Parts(

@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.quantity.Dimension;
+import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.Field;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.source.Words;
@@ -83,14 +85,14 @@ final class SheetDocs {
     /** Every record with the paths at which it stands, in the order of the sheet. */
     private static void places(Class<? extends Record> type, String path, Map<Class<?>, List<String>> places) {
         places.computeIfAbsent(type, key -> new ArrayList<>()).add(path);
-        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
-            String inner = path.isEmpty() ? part.name() : path + "." + part.name();
-            if (part.holds() == RecordSchema.Holds.GROUP) {
-                places(part.type().asSubclass(Record.class), inner, places);
-            } else if (part.holds() == RecordSchema.Holds.GROUPS) {
-                places(part.type().asSubclass(Record.class), inner + ".N", places);
-            } else if (part.type() != null && Variant.class.isAssignableFrom(part.type())) {
-                for (Object kind : part.type().getEnumConstants()) {
+        for (FieldSchema field : RecordSchema.of(type).fields()) {
+            String inner = path.isEmpty() ? field.name() : path + "." + field.name();
+            if (field.content() == FieldSchema.Content.GROUP) {
+                places(field.type().asSubclass(Record.class), inner, places);
+            } else if (field.content() == FieldSchema.Content.GROUPS) {
+                places(field.type().asSubclass(Record.class), inner + ".N", places);
+            } else if (field.tellsKind()) {
+                for (Object kind : field.type().getEnumConstants()) {
                     Class<? extends Record> details = ((Variant) kind).details();
                     if (!RecordSchema.of(details).fields().isEmpty()) {
                         places(details, path + " of kind " + Words.hyphenated(((Enum<?>) kind).name()), places);
@@ -115,32 +117,33 @@ final class SheetDocs {
     private void table(Class<? extends Record> type, String prefix) {
         page.append("| Field | What it holds | Written as | Needed | Example | Where to find it |\n");
         page.append("| --- | --- | --- | --- | --- | --- |\n");
-        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
-            if (part.holds() == RecordSchema.Holds.VARIANT) {
+        for (FieldSchema field : RecordSchema.of(type).fields()) {
+            if (field.content() == FieldSchema.Content.FIELDS_OF_KIND) {
                 continue;
             }
-            boolean group = part.holds() == RecordSchema.Holds.GROUP || part.holds() == RecordSchema.Holds.GROUPS;
-            boolean found = part.holds() == RecordSchema.Holds.FIGURE
-                    || part.holds() == RecordSchema.Holds.CHOICE
-                    || !part.field().find().equals(anywhere());
+            boolean group =
+                    field.content() == FieldSchema.Content.GROUP || field.content() == FieldSchema.Content.GROUPS;
+            boolean found = field.content() == FieldSchema.Content.FIGURE
+                    || field.content() == FieldSchema.Content.CHOICE
+                    || !field.description().find().equals(anywhere());
             String example = group
-                            || part.holds() == RecordSchema.Holds.CHOICE
-                            || part.example().isEmpty()
+                            || field.content() == FieldSchema.Content.CHOICE
+                            || field.example().isEmpty()
                     ? ""
-                    : "`" + part.name() + ": " + part.example() + "`";
+                    : "`" + field.name() + ": " + field.example() + "`";
             page.append("| `")
                     .append(prefix)
-                    .append(part.name())
+                    .append(field.name())
                     .append("` | ")
-                    .append(part.field().value())
+                    .append(field.description().value())
                     .append(" | ")
-                    .append(writtenAs(part))
+                    .append(writtenAs(field))
                     .append(" | ")
-                    .append(part.field().needed() ? "yes" : "")
+                    .append(field.description().needed() ? "yes" : "")
                     .append(" | ")
                     .append(example)
                     .append(" | ")
-                    .append(found ? part.field().find() : "")
+                    .append(found ? field.description().find() : "")
                     .append(" |\n");
         }
         page.append('\n');
@@ -155,12 +158,12 @@ final class SheetDocs {
         }
     }
 
-    private static String writtenAs(RecordSchema.Part part) {
-        return switch (part.holds()) {
+    private static String writtenAs(FieldSchema field) {
+        return switch (field.content()) {
             case TEXT -> "words";
-            case FIGURE -> dimension(part) + (part.field().signed() ? ", may be negative" : "");
+            case FIGURE -> dimension(field) + (field.description().signed() ? ", may be negative" : "");
             case CHOICE ->
-                RecordSchema.words(part.type()).stream()
+                ChoiceWords.of(field.type()).stream()
                         .map(each -> "`" + each + "`")
                         .collect(Collectors.joining(", "));
             case DATE -> "year-month-day";
@@ -168,15 +171,15 @@ final class SheetDocs {
             case GROUP -> "group";
             case TEXTS -> "list of names";
             case GROUPS -> "list of groups";
-            case FIGURES -> "names, each with a " + dimension(part);
-            case VARIANT -> throw new IllegalStateException("a variant's fields stand beside the others");
+            case FIGURES -> "names, each with a " + dimension(field);
+            case FIELDS_OF_KIND -> throw new IllegalStateException("the fields of a kind stand beside the others");
         };
     }
 
-    private static String dimension(RecordSchema.Part part) {
-        return part.field().in() == Dimension.COUNT
+    private static String dimension(FieldSchema field) {
+        return field.description().in() == Dimension.COUNT
                 ? "plain number"
-                : Words.hyphenated(part.field().in().name());
+                : Words.hyphenated(field.description().in().name());
     }
 
     private void kinds() {

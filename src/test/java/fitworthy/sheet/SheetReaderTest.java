@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import fitworthy.Books;
-import fitworthy.schema.RecordSchema;
+import fitworthy.schema.ChoiceWords;
 import fitworthy.source.FaultsException;
 import java.util.ArrayList;
 import java.util.List;
@@ -399,7 +399,7 @@ class SheetReaderTest {
                 fault.startsWith("22:23 fitments.2.kind: is 'bra', which is not one of the answers"
                         + " (did you mean 'bar'?) -> kind: one of "),
                 fault);
-        RecordSchema.words(Fitment.Kind.class).forEach(kind -> assertTrue(fault.contains(kind), kind));
+        ChoiceWords.of(Fitment.Kind.class).forEach(kind -> assertTrue(fault.contains(kind), kind));
         assertEquals(
                 1,
                 BadSheet.faults(BadSheet.with("kind: bar", "kind: bra, head-height: 1 m"))

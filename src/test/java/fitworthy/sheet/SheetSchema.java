@@ -6,7 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
-import fitworthy.schema.Binder;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.source.Words;
@@ -74,16 +75,16 @@ final class SheetSchema {
         Class<?> kinds = null;
         ObjectNode properties = into.putObject("properties");
         ArrayNode required = NODES.arrayNode();
-        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
-            if (part.holds() == RecordSchema.Holds.VARIANT) {
+        for (FieldSchema field : RecordSchema.of(type).fields()) {
+            if (field.content() == FieldSchema.Content.FIELDS_OF_KIND) {
                 continue;
             }
-            kinds = part.type() != null && Variant.class.isAssignableFrom(part.type()) ? part.type() : kinds;
-            ObjectNode property = properties.putObject(part.name());
-            property.put("description", part.field().value());
-            value(part, property);
-            if (part.field().needed()) {
-                required.add(part.name());
+            kinds = field.tellsKind() ? field.type() : kinds;
+            ObjectNode property = properties.putObject(field.name());
+            property.put("description", field.description().value());
+            value(field, property);
+            if (field.description().needed()) {
+                required.add(field.name());
             }
         }
         if (!required.isEmpty()) {
@@ -92,9 +93,9 @@ final class SheetSchema {
         return kinds;
     }
 
-    private void value(RecordSchema.Part part, ObjectNode into) {
-        boolean needed = part.field().needed();
-        switch (part.holds()) {
+    private void value(FieldSchema field, ObjectNode into) {
+        boolean needed = field.description().needed();
+        switch (field.content()) {
             case TEXT -> {
                 into.set("type", types(needed, "string", "number", "boolean"));
                 if (needed) {
@@ -102,60 +103,65 @@ final class SheetSchema {
                 }
             }
             case FIGURE -> {
-                into.put("$ref", figure(part.field().in(), part.field().signed()));
+                into.put(
+                        "$ref",
+                        figure(field.description().in(), field.description().signed()));
                 if (needed) {
                     into.set(
-                            "type", part.field().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
+                            "type",
+                            field.description().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
                 }
             }
-            case CHOICE -> choice(part, into);
+            case CHOICE -> choice(field, into);
             case DATE -> {
                 into.set("type", types(needed, "string"));
                 into.put("format", "date");
-                into.put("pattern", "^" + Binder.DATE + "$");
+                into.put("pattern", "^" + FieldSchema.DATE + "$");
             }
             case MONEY -> {
                 into.set("type", types(needed, "string"));
-                into.put("pattern", "^" + Binder.MONEY + "$");
+                into.put("pattern", "^" + FieldSchema.MONEY + "$");
             }
-            case GROUP -> group(part, into, needed);
+            case GROUP -> group(field, into, needed);
             case TEXTS -> {
                 into.set("type", types(needed, "array"));
                 into.putObject("items").set("type", texts("string", "number", "boolean"));
             }
             case GROUPS -> {
                 into.set("type", types(needed, "array"));
-                group(part, into.putObject("items"), true);
+                group(field, into.putObject("items"), true);
             }
             case FIGURES -> {
                 into.set("type", types(needed, "object"));
                 ObjectNode values = into.putObject("additionalProperties");
-                values.put("$ref", figure(part.field().in(), part.field().signed()));
+                values.put(
+                        "$ref",
+                        figure(field.description().in(), field.description().signed()));
                 values.put("type", "string");
             }
-            case VARIANT -> throw new IllegalStateException("a variant's fields stand beside the others");
+            case FIELDS_OF_KIND -> throw new IllegalStateException("the fields of a kind stand beside the others");
         }
-        if (!part.example().isEmpty()
-                && part.holds() != RecordSchema.Holds.CHOICE
-                && part.holds() != RecordSchema.Holds.FIGURES
-                && part.holds() != RecordSchema.Holds.TEXTS) {
-            into.putArray("examples").add(part.example());
+        if (!field.example().isEmpty()
+                && field.content() != FieldSchema.Content.CHOICE
+                && field.content() != FieldSchema.Content.FIGURES
+                && field.content() != FieldSchema.Content.TEXTS) {
+            into.putArray("examples").add(field.example());
         }
     }
 
-    private static void choice(RecordSchema.Part part, ObjectNode into) {
+    private static void choice(FieldSchema field, ObjectNode into) {
         ArrayNode answers = into.putArray("enum");
-        RecordSchema.words(part.type()).forEach(answers::add);
-        if (part.type() == YesNo.class) {
+        ChoiceWords.of(field.type()).forEach(answers::add);
+        if (field.type() == YesNo.class) {
             answers.add(true).add(false);
         }
-        if (!part.field().needed()) {
+        if (!field.description().needed()) {
             answers.addNull();
         }
     }
 
-    private void group(RecordSchema.Part part, ObjectNode into, boolean needed) {
-        Class<? extends Record> type = part.type().asSubclass(Record.class);
+    private void group(FieldSchema field, ObjectNode into, boolean needed) {
+        Class<? extends Record> type = field.type().asSubclass(Record.class);
         String name = Words.hyphenated(type.getSimpleName());
         Class<?> earlier = records.putIfAbsent(name, type);
         if (earlier == null) {

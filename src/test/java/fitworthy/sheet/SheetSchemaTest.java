@@ -18,6 +18,8 @@ import com.networknt.schema.SpecVersion.VersionFlag;
 import com.networknt.schema.ValidationMessage;
 import fitworthy.Books;
 import fitworthy.schema.Binder;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.source.Fault;
 import fitworthy.source.NodeReader;
@@ -124,35 +126,36 @@ class SheetSchemaTest {
         ArrayNode fitments = sheet.putArray("fitments");
         for (Fitment.Kind kind : Fitment.Kind.values()) {
             ObjectNode fitment = examples(Fitment.class);
-            fitment.put("kind", RecordSchema.words(Fitment.Kind.class).get(kind.ordinal()));
+            fitment.put("kind", ChoiceWords.of(Fitment.Kind.class).get(kind.ordinal()));
             fitment.setAll(examples(kind.details()));
             fitments.add(fitment);
         }
         assertEquals(Set.of(), SCHEMA.validate(sheet));
         List<Fault> faults = new ArrayList<>();
-        new Binder(faults).bind(Sheet.class, NodeReader.read("examples", sheet.toPrettyString(), faults));
+        Binder.bind(Sheet.class, NodeReader.read("examples", sheet.toPrettyString(), faults), faults);
         assertEquals(List.of(), faults);
     }
 
     private static ObjectNode examples(Class<? extends Record> type) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        for (RecordSchema.Part part : RecordSchema.of(type).fields()) {
+        for (FieldSchema field : RecordSchema.of(type).fields()) {
             JsonNode value =
-                    switch (part.holds()) {
+                    switch (field.content()) {
                         case CHOICE ->
-                            node.textNode(RecordSchema.words(part.type()).get(0));
-                        case GROUP -> examples(part.type().asSubclass(Record.class));
-                        case GROUPS -> node.arrayNode().add(examples(part.type().asSubclass(Record.class)));
+                            node.textNode(ChoiceWords.of(field.type()).get(0));
+                        case GROUP -> examples(field.type().asSubclass(Record.class));
+                        case GROUPS ->
+                            node.arrayNode().add(examples(field.type().asSubclass(Record.class)));
                         case TEXTS -> node.arrayNode().add("a name");
-                        case FIGURES -> node.objectNode().put("a name", part.example());
-                        case VARIANT -> null;
+                        case FIGURES -> node.objectNode().put("a name", field.example());
+                        case FIELDS_OF_KIND -> null;
                         default -> {
-                            assertTrue(!part.example().isEmpty(), () -> type + "." + part.name() + " has no example");
-                            yield node.textNode(part.example());
+                            assertTrue(!field.example().isEmpty(), () -> type + "." + field.name() + " has no example");
+                            yield node.textNode(field.example());
                         }
                     };
             if (value != null) {
-                node.set(part.name(), value);
+                node.set(field.name(), value);
             }
         }
         return node;

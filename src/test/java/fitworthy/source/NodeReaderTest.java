@@ -209,11 +209,13 @@ class NodeReaderTest {
     void nearestFollowsNamesWithDotsAndCountsFromOne() {
         List<Fault> faults = new ArrayList<>();
         Node.Mapping root = NodeReader.read("f", "a.b:\n  - {c: 1}\n  - {c.d: 2, 1: 3}\n", faults);
-        assertEquals(new Place("f", 3, 11), root.nearest("a.b", 2, "c.d").place());
-        assertEquals(new Place("f", 3, 17), root.nearest("a.b", 2, "1").place());
-        assertEquals(new Place("f", 3, 5), root.nearest("a.b", 2, "x", "y").place());
-        assertEquals(new Place("f", 2, 3), root.nearest("a.b", 3).place());
-        assertEquals(new Place("f", 2, 3), root.nearest("a.b", 0).place());
+        Located places = Located.of(root);
+        NodePath second = NodePath.of("a.b").to(2);
+        assertEquals(new Place("f", 3, 11), places.place(second.to("c.d")));
+        assertEquals(new Place("f", 3, 17), places.place(second.to("1")));
+        assertEquals(new Place("f", 3, 5), places.place(second.to("x").to("y")));
+        assertEquals(new Place("f", 2, 3), places.place(NodePath.of("a.b").to(3)));
+        assertEquals(new Place("f", 2, 3), places.place(NodePath.of("a.b").to(0)));
     }
 
     @Test

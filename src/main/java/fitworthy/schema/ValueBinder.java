@@ -1,0 +1,128 @@
+package fitworthy.schema;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Money;
+import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.YesNo;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Makes single values of nodes: words, figures, answers, days and prices. */
+final class ValueBinder {
+
+    private static final Pattern NEGATIVE = Pattern.compile(QuantityText.SPACE + "*" + QuantityText.MINUS);
+    private static final Pattern DAY = Pattern.compile(FieldSchema.DATE);
+    private static final Pattern PRICE = Pattern.compile(FieldSchema.MONEY);
+
+    private final BoundTree tree;
+
+    ValueBinder(BoundTree tree) {
+        this.tree = tree;
+    }
+
+    String text(FieldSchema field, Node node, NodePath path) {
+        if (node instanceof Node.Scalar scalar
+                && !(field.description().needed() && scalar.text().isBlank())) {
+            return scalar.text();
+        }
+        tree.tell(
+                node,
+                path,
+                node instanceof Node.Scalar
+                        ? "is blank: " + field.description().value()
+                        : "is " + node.described() + " where words belong",
+                Examples.of(field));
+        return "";
+    }
+
+    Figure figure(FieldSchema field, Node node, NodePath path) {
+        try {
+            if (!(node instanceof Node.Scalar scalar)) {
+                throw new QuantityText.Unreadable("is " + node.described() + " where a figure belongs");
+            }
+            Figure figure =
+                    QuantityText.parse(scalar.text(), field.description().in());
+            if (!field.description().signed() && NEGATIVE.matcher(scalar.text()).lookingAt()) {
+                throw new QuantityText.Unreadable(scalar.described() + " is negative");
+            }
+            return figure;
+        } catch (QuantityText.Unreadable e) {
+            tree.tell(node, path, e.getMessage(), Examples.withUnits(field));
+            return Figure.missing(tree.missing(field, path));
+        }
+    }
+
+    /** The answer; the bare constant where it tells a kind. */
+    Object choice(FieldSchema field, Node node, NodePath path) {
+        List<String> words = ChoiceWords.of(field.type());
+        String word = word(node);
+        if (field.type() == YesNo.class) {
+            word = word.equals("true") ? "yes" : word.equals("false") ? "no" : word;
+        }
+        int index = words.indexOf(word);
+        if (index < 0) {
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + ", which is not one of the answers" + Words.suggestion(word, words),
+                    field.name() + ": one of " + String.join(", ", words));
+            return noChoice(field, path);
+        }
+        Object constant = field.type().getEnumConstants()[index];
+        return field.tellsKind() ? constant : choiceOf(constant);
+    }
+
+    /** What a choice is that is not given. */
+    Object noChoice(FieldSchema field, NodePath path) {
+        return field.tellsKind() ? null : new Choice<>(null, tree.missing(field, path));
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Choice<?> choiceOf(Object constant) {
+        return Choice.of((Enum) constant);
+    }
+
+    LocalDate date(FieldSchema field, Node node, NodePath path) {
+        try {
+            String text = word(node);
+            if (!DAY.matcher(text).matches()) {
+                throw new DateTimeException("a year has four digits here");
+            }
+            return LocalDate.of(
+                    Integer.parseInt(text, 0, 4, 10),
+                    Integer.parseInt(text, 5, 7, 10),
+                    Integer.parseInt(text, 8, 10, 10));
+        } catch (DateTimeException e) {
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + ", which is not a date",
+                    Examples.of(field) + " (year-month-day)");
+            return null;
+        }
+    }
+
+    Money money(FieldSchema field, Node node, NodePath path) {
+        String text = word(node);
+        if (!PRICE.matcher(text).matches()) {
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + ", which is not a price",
+                    Examples.of(field) + " (amount and currency code)");
+            return null;
+        }
+        return new Money(new BigDecimal(text.substring(0, text.length() - 4)), text.substring(text.length() - 3));
+    }
+
+    private static String word(Node node) {
+        return node instanceof Node.Scalar scalar ? scalar.text() : "";
+    }
+}

@@ -1,0 +1,94 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.source.NodePath;
+import java.util.Locale;
+
+/** What must hold of the bare vehicle. */
+final class VehicleChecks {
+
+    /** How far the two axle masses may be from the kerb mass: the step of a usual weighbridge, common practice. */
+    private static final double WEIGHBRIDGE_STEP_KG = 20;
+
+    private static final NodePath VEHICLE = NodePath.of("vehicle");
+    private static final NodePath MASS = VEHICLE.to("mass");
+
+    private final Sheet sheet;
+    private final Vehicle vehicle;
+    private final SheetFaults faults;
+
+    VehicleChecks(Sheet sheet, SheetFaults faults) {
+        this.sheet = sheet;
+        this.vehicle = sheet.vehicle();
+        this.faults = faults;
+    }
+
+    void run() {
+        TyreChecks.check(vehicle.tyres(), VEHICLE.to("tyres"), faults);
+        TyreChecks.size(vehicle.spare().size(), VEHICLE.to("spare"), faults);
+        axleMasses(vehicle.mass());
+        unsprung("front", vehicle.suspension().front(), vehicle.mass().frontAxle());
+        unsprung("rear", vehicle.suspension().rear(), vehicle.mass().rearAxle());
+        Figure wheelbase = vehicle.size().wheelbase();
+        if (wheelbase.known() && !(wheelbase.value() > 0.5 && wheelbase.value() < 12)) {
+            faults.tell(
+                    "is not between 0.5 m and 12 m",
+                    "wheelbase: 2850 mm",
+                    VEHICLE.to("size").to("wheelbase"));
+        }
+        countedInKerbMass(vehicle.mass());
+    }
+
+    private void axleMasses(Vehicle.Masses mass) {
+        boolean above = aboveZero(mass.kerb(), "kerb", "2340 kg")
+                & aboveZero(mass.frontAxle(), "front-axle", "1290 kg")
+                & aboveZero(mass.rearAxle(), "rear-axle", "1050 kg");
+        double sum = mass.frontAxle().value() + mass.rearAxle().value();
+        double allowed = Math.max(WEIGHBRIDGE_STEP_KG, mass.kerb().tolerance());
+        if (above && Math.abs(sum - mass.kerb().value()) > allowed) {
+            faults.tell(
+                    String.format(
+                            Locale.ROOT,
+                            "front and rear axle sum to %.0f kg, but the kerb mass is %.0f kg",
+                            sum,
+                            mass.kerb().value()),
+                    String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it", sum),
+                    MASS.to("kerb"));
+        }
+    }
+
+    /** Whether a mass of the bare vehicle is known and above zero; a fault where it is known and is not. */
+    private boolean aboveZero(Figure mass, String name, String example) {
+        if (mass.known() && mass.value() <= 0) {
+            faults.tell("is not above zero", name + ": " + example, MASS.to(name));
+        }
+        return mass.value() > 0;
+    }
+
+    private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
+        if (suspension.unsprung().value() >= axle.value()) {
+            faults.tell(
+                    "leaves nothing of the axle's kerb mass for the springs",
+                    "unsprung: 180 kg",
+                    VEHICLE.to("suspension").to(end).to("unsprung"));
+        }
+    }
+
+    private void countedInKerbMass(Vehicle.Masses mass) {
+        boolean stockTank = sheet.tanks().stream().anyMatch(tank -> tank.stock().is(YesNo.YES));
+        if (mass.kerbFuel().value() > 0 && !stockTank && faults.settled("tanks", "stock")) {
+            faults.tell(
+                    "counts fuel in the kerb mass, but no tank is marked 'stock: yes'",
+                    "list the maker's tank under tanks with 'stock: yes'",
+                    MASS.to("kerb-fuel"));
+        }
+        if (mass.kerbDriver().value() > 0 && sheet.occupants().isEmpty() && faults.settled("occupants")) {
+            faults.tell(
+                    "counts a driver in the kerb mass, but no occupant says where he sits",
+                    "list the driver first under occupants",
+                    MASS.to("kerb-driver"));
+        }
+        faults.share(mass.kerbFuel(), MASS.to("kerb-fuel"));
+    }
+}
