@@ -24,6 +24,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -234,17 +235,13 @@ class ArchitectureTest {
         });
     }
 
-    private interface Slicing {
-        /** The name of the slice of a class, or null for one that is in none. */
-        String of(JavaClass type);
-    }
-
-    private static SliceAssignment slicedBy(String what, Slicing slicing) {
+    /** Classes in slices by the name that is given to each, or in none where that is null. */
+    private static SliceAssignment slicedBy(String what, Function<JavaClass, String> name) {
         return new SliceAssignment() {
             @Override
             public SliceIdentifier getIdentifierOf(JavaClass type) {
-                String name = slicing.of(type);
-                return name == null ? SliceIdentifier.ignore() : SliceIdentifier.of(name);
+                String slice = name.apply(type);
+                return slice == null ? SliceIdentifier.ignore() : SliceIdentifier.of(slice);
             }
 
             @Override
