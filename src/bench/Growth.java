@@ -6,7 +6,9 @@ import fitworthy.book.Book;
 import fitworthy.book.Practice;
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.Consequence;
+import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.proof.Cases;
 import fitworthy.rules.Advised;
 import fitworthy.sheet.Sheet;
@@ -66,16 +68,17 @@ final class Growth {
                 Runtime.getRuntime().availableProcessors(),
                 Files.readString(Path.of("/proc/loadavg")).strip());
         Path home = Files.createTempDirectory("growth");
-        Book book = BookLoader.load(Path.of("rules"), home.resolve("cache"), System.err::println);
+        RuleEngine engine = BookLoader.load(Path.of("rules"), home.resolve("cache"), System.err::println);
+        Book book = engine.book();
         Node.Mapping plain = NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>());
         Sheet touring = SheetReader.read(
                 Path.of("scenarios/touring.yaml"), book.regions().keySet());
 
         Map<String, Work> threads = new LinkedHashMap<>();
-        threads.put("touring, 1 thread", () -> Adviser.advise(book, touring));
+        threads.put("touring, 1 thread", () -> Adviser.advise(engine, touring));
         threads.put(
                 "touring, 2 threads, a pair",
-                () -> IntStream.range(0, 2).parallel().forEach(each -> Adviser.advise(book, touring)));
+                () -> IntStream.range(0, 2).parallel().forEach(each -> Adviser.advise(engine, touring)));
         table("threads", threads);
 
         Map<String, Work> parts = new LinkedHashMap<>();
@@ -85,14 +88,14 @@ final class Growth {
             parts.put(
                     count + " parts, read",
                     () -> SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
-            parts.put(count + " parts, advise", () -> Adviser.advise(book, sheet));
+            parts.put(count + " parts, advise", () -> Adviser.advise(engine, sheet));
         }
         table("parts", parts);
 
         Map<String, Work> rules = new LinkedHashMap<>();
         for (int count : List.of(50, 100, 200, 400)) {
-            Book other = written(home.resolve("rules-" + count), book, ids(book, count));
-            rules.put(other.rules().size() + " rules", () -> Adviser.advise(other, touring));
+            RuleEngine other = written(home.resolve("rules-" + count), book, ids(book, count));
+            rules.put(other.book().rules().size() + " rules", () -> Adviser.advise(other, touring));
         }
         table("rules", rules);
         byHand(book, written(home.resolve("forty"), book, new ArrayList<>(FORTY)), touring);
@@ -158,7 +161,7 @@ final class Growth {
     }
 
     /** A book of some rules; one whose topic ends with -b is a copy of the rule without. */
-    private static Book written(Path folder, Book book, List<String> ids) throws Exception {
+    private static RuleEngine written(Path folder, Book book, List<String> ids) throws Exception {
         Path from = Path.of("rules");
         try (Stream<Path> files = Files.walk(from)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -177,6 +180,11 @@ final class Growth {
                     .add(id.substring(id.indexOf('.')));
         }
         practice.forEach(id -> topics.computeIfAbsent(id.substring(0, id.indexOf('.')), each -> new TreeSet<>()));
+        for (PracticeId asked : PracticeId.values()) {
+            if (topics.containsKey(Book.topic(asked.id()))) {
+                practice.add(asked.id());
+            }
+        }
         for (Map.Entry<String, Set<String>> topic : topics.entrySet()) {
             String copied = topic.getKey().replaceFirst("-b$", "");
             Path source = from.resolve(copied);
@@ -378,7 +386,7 @@ final class Growth {
     }
 
     /** What the engine finds among the same facts, of which it gets those that its rules look at, as in the program. */
-    private static Set<String> fired(Book forty, Set<String> looksAt, List<Object> facts) {
+    private static Set<String> fired(RuleEngine forty, Set<String> looksAt, List<Object> facts) {
         Set<String> found = new HashSet<>();
         KieSession session = forty.sessions().newKieSession();
         try {
@@ -401,7 +409,7 @@ final class Growth {
     }
 
     /** What the rules see in each load case of a sheet, where those by hand find the same in it as the engine. */
-    private static List<List<Object>> agreed(Book forty, Set<String> looksAt, Sheet sheet) {
+    private static List<List<Object>> agreed(RuleEngine forty, Set<String> looksAt, Sheet sheet) {
         Advice advice = Adviser.advise(forty, sheet);
         List<List<Object>> cases = advice.facts().values().stream()
                 .map(facts -> facts.stream()
@@ -429,9 +437,9 @@ final class Growth {
         }
     }
 
-    private static void byHand(Book book, Book forty, Sheet touring) throws Exception {
+    private static void byHand(Book book, RuleEngine forty, Sheet touring) throws Exception {
         Set<String> looksAt = new HashSet<>();
-        forty.rules().values().forEach(rule -> {
+        forty.book().rules().values().forEach(rule -> {
             looksAt.addAll(rule.measures());
             looksAt.addAll(rule.practice());
         });
@@ -453,7 +461,7 @@ final class Growth {
                 .count();
         System.out.printf(
                 "%d rules by hand agree with the engine on %d sheets; %d of them find something there%n",
-                forty.rules().size(), sheets, ids);
+                forty.book().rules().size(), sheets, ids);
         List<List<Object>> cases = agreed(forty, looksAt, touring);
         Map<String, Work> rows = new LinkedHashMap<>();
         rows.put("by hand, rules alone", () -> cases.forEach(Growth::checked));

@@ -1,7 +1,6 @@
 import com.sun.management.OperatingSystemMXBean;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
 import fitworthy.document.Paper;
 import fitworthy.document.PdfPrintout;
 import fitworthy.document.Report;
@@ -11,6 +10,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Table;
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.Arrangement;
 import fitworthy.printout.Imprint;
 import fitworthy.search.Mender.Mending;
@@ -37,11 +37,12 @@ final class Printouts {
     private Printouts() {}
 
     public static void main(String[] args) throws Exception {
-        Book book = BookLoader.load(Path.of("rules"), Path.of("target", "rule-cache"), System.err::println);
+        RuleEngine engine = BookLoader.load(Path.of("rules"), Path.of("target", "rule-cache"), System.err::println);
         Advice advice = Adviser.advise(
-                book,
+                engine,
                 SheetReader.read(
-                        Path.of("scenarios/overloaded.yaml"), book.regions().keySet()));
+                        Path.of("scenarios/overloaded.yaml"),
+                        engine.book().regions().keySet()));
         Instant time = Instant.parse("2026-11-25T10:00:00Z");
         Report report = many(
                 Arrangement.report(

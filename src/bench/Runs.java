@@ -1,6 +1,6 @@
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.sheet.Sheet;
@@ -30,7 +30,7 @@ final class Runs {
 
     public static void main(String[] args) throws Exception {
         Path cache = Path.of("target", "rule-cache");
-        Book book = BookLoader.load(Path.of("rules"), cache, System.err::println);
+        RuleEngine engine = BookLoader.load(Path.of("rules"), cache, System.err::println);
         Node.Mapping touring = NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>());
         Node.Mapping large = Trees.merged(
                 NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>()),
@@ -39,23 +39,23 @@ final class Runs {
                 "java %s, %d processors%n",
                 System.getProperty("java.version"), Runtime.getRuntime().availableProcessors());
         // Cold first: that is how a command meets it.
-        mend("first ", book, large);
-        compare("first ", book, large);
-        mend("warm  ", book, touring);
-        mend("warm  ", book, large);
-        advise("touring", book, touring);
-        advise("large", book, large);
+        mend("first ", engine, large);
+        compare("first ", engine, large);
+        mend("warm  ", engine, touring);
+        mend("warm  ", engine, large);
+        advise("touring", engine, touring);
+        advise("large", engine, large);
     }
 
-    private static Sheet sheet(Book book, Node.Mapping tree) throws Exception {
-        return SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>());
+    private static Sheet sheet(RuleEngine engine, Node.Mapping tree) throws Exception {
+        return SheetReader.sheet(tree, engine.book().regions().keySet(), new ArrayList<>());
     }
 
-    private static void advise(String name, Book book, Node.Mapping tree) throws Exception {
-        Sheet sheet = sheet(book, tree);
+    private static void advise(String name, RuleEngine engine, Node.Mapping tree) throws Exception {
+        Sheet sheet = sheet(engine, tree);
         System.out.printf(
                 "%-8s read %s; advise %s%n",
-                name, perRun(() -> sheet(book, tree)), perRun(() -> Adviser.advise(book, sheet)));
+                name, perRun(() -> sheet(engine, tree)), perRun(() -> Adviser.advise(engine, sheet)));
     }
 
     private interface Work {
@@ -77,11 +77,11 @@ final class Runs {
                 runs / since(start), 1000 * (processor() - busy) / runs);
     }
 
-    private static void mend(String name, Book book, Node.Mapping tree) throws Exception {
-        Sheet sheet = sheet(book, tree);
+    private static void mend(String name, RuleEngine engine, Node.Mapping tree) throws Exception {
+        Sheet sheet = sheet(engine, tree);
         long start = System.nanoTime();
         double busy = processor();
-        Mender.Mending mending = Mender.mend(book, tree, sheet, until(start), tried -> {});
+        Mender.Mending mending = Mender.mend(engine, tree, sheet, until(start), tried -> {});
         System.out.printf(
                 "%s mend %s: %.1f s (processor %.1f s), %d tried, %d offers, complete %b%n",
                 name,
@@ -96,12 +96,12 @@ final class Runs {
                         + offer.changes().stream().map(change -> change.words()).toList()));
     }
 
-    private static void compare(String name, Book book, Node.Mapping tree) throws Exception {
-        Sheet sheet = sheet(book, tree);
+    private static void compare(String name, RuleEngine engine, Node.Mapping tree) throws Exception {
+        Sheet sheet = sheet(engine, tree);
         List<String> names = sheet.options().stream().map(Sheet.Option::name).toList();
         long start = System.nanoTime();
         double busy = processor();
-        Alternatives found = Alternatives.of(book, tree, sheet, names, until(start), tried -> {});
+        Alternatives found = Alternatives.of(engine, tree, sheet, names, until(start), tried -> {});
         System.out.printf(
                 "%s compare %s: %.1f s (processor %.1f s), %d of %d%n",
                 name,

@@ -2,8 +2,8 @@ import fitworthy.advice.View;
 import fitworthy.batch.Answer;
 import fitworthy.batch.Input;
 import fitworthy.batch.Json;
-import fitworthy.book.Book;
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
 import java.io.IOException;
@@ -33,29 +33,30 @@ public final class Sheets {
 
     /** The book of this machine. */
     private static final class Here {
-        private static Book book;
+        private static RuleEngine engine;
 
-        static synchronized Book book(Rules rules) throws FaultsException {
-            if (book == null) {
-                Book loaded = load(rules.folder, rules.cache);
-                if (!loaded.hash().equals(rules.hash)) {
-                    throw new IllegalStateException("the book in " + rules.folder + " is " + loaded.hash()
+        static synchronized RuleEngine engine(Rules rules) throws FaultsException {
+            if (engine == null) {
+                RuleEngine loaded = load(rules.folder, rules.cache);
+                if (!loaded.book().hash().equals(rules.hash)) {
+                    throw new IllegalStateException("the book in " + rules.folder + " is "
+                            + loaded.book().hash()
                             + " here and "
                             + rules.hash + " at the driver");
                 }
-                book = loaded;
+                engine = loaded;
             }
-            return book;
+            return engine;
         }
     }
 
-    private static Book load(String folder, String cache) throws FaultsException {
+    private static RuleEngine load(String folder, String cache) throws FaultsException {
         return BookLoader.load(Path.of(folder), Path.of(cache), System.err::println);
     }
 
     /** @param args folder of sheets, folder to be made for the answers, rules folder, cache folder */
     public static void main(String[] args) throws Exception {
-        Rules rules = new Rules(args[2], args[3], load(args[2], args[3]).hash());
+        Rules rules = new Rules(args[2], args[3], load(args[2], args[3]).book().hash());
         SparkConf conf = new SparkConf()
                 .setAppName("fitworthy sheets")
                 .setIfMissing("spark.master", "local[*]")
@@ -67,7 +68,7 @@ public final class Sheets {
             long began = System.nanoTime();
             spark.textFile(files(Path.of(args[0])), Integer.parseInt(System.getProperty("partitions", "16")))
                     .zipWithIndex()
-                    .mapPartitions(lines -> answers(lines, new View(Here.book(book.value()), null, null)))
+                    .mapPartitions(lines -> answers(lines, new View(Here.engine(book.value()), null, null)))
                     .saveAsTextFile(args[1]);
             double seconds = (System.nanoTime() - began) / 1e9;
             long sheets = spark.textFile(args[1]).count();

@@ -2,6 +2,7 @@ package fitworthy;
 
 import fitworthy.book.Book;
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,15 +15,20 @@ public final class Books {
     public static final Path RULES = Path.of("rules");
     public static final Path CACHE = Path.of("target", "rule-cache");
 
-    private static Book shipped;
+    private static RuleEngine engine;
 
     private Books() {}
 
-    public static synchronized Book shipped() throws FaultsException {
-        if (shipped == null) {
-            shipped = BookLoader.load(RULES, CACHE, sentence -> {});
+    public static Book shipped() throws FaultsException {
+        return engine().book();
+    }
+
+    /** The same with its rules. */
+    public static synchronized RuleEngine engine() throws FaultsException {
+        if (engine == null) {
+            engine = BookLoader.load(RULES, CACHE, sentence -> {});
         }
-        return shipped;
+        return engine;
     }
 
     /**

@@ -204,7 +204,7 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
     }
 
     public Advice advice() throws FaultsException {
-        return Adviser.advise(Books.shipped(), sheet);
+        return Adviser.advise(Books.engine(), sheet);
     }
 
     @Override

@@ -1,6 +1,5 @@
 package fitworthy.advice;
 
-import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
@@ -10,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What a shop sets over the book, as it stands with one sheet.
+ * What a house sets over the book, as it stands with one sheet.
  *
  * @param values its values that stand in place of the book's in the sheet's region on its day
  * @param severities its severities that differ from the book's
@@ -33,7 +32,7 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
         NOT_ASKED
     }
 
-    /** How the shop's entries stand with the sheet that was advised on. */
+    /** How the house's entries stand with the sheet that was advised on. */
     public static HouseUse of(Advice advice) {
         House house = advice.book().house();
         Set<String> measures = new HashSet<>();
@@ -56,7 +55,7 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
                                             value.practice(),
                                             advice.sheet().region(),
                                             advice.sheet().asOf())
-                            instanceof Book.Lookup.Found found
+                            instanceof Practice.Lookup.Found found
                     ? found.practice()
                     : null;
             boolean inForce = now != null

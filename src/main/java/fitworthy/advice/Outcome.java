@@ -61,7 +61,7 @@ public sealed interface Outcome {
      * @param limit what it is held against
      * @param margin how much is left; negative by how much the limit is passed
      * @param tolerance tolerance of the margin
-     * @param house whether a shop set the limit
+     * @param house whether a house set the limit
      */
     record Comparison(double value, double limit, double margin, double tolerance, boolean house) {
 

@@ -1,6 +1,7 @@
 package fitworthy.advice;
 
 import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Digests;
@@ -13,11 +14,16 @@ import java.util.List;
 /**
  * How sheets are looked at: by which book, and in which region and on which day where not in their own.
  *
- * @param book the book, with what a shop sets over it
+ * @param engine the book with its rules, and with what a house sets over it
  * @param region null for the sheet's own
  * @param asOf null for the sheet's own
  */
-public record View(Book book, String region, String asOf) {
+public record View(RuleEngine engine, String region, String asOf) {
+
+    /** The book, with what a house sets over it. */
+    public Book book() {
+        return engine.book();
+    }
 
     /** A sheet that has been read. @param tree the text it was read from */
     public record Read(Node.Mapping tree, Sheet sheet) {}
@@ -38,18 +44,18 @@ public record View(Book book, String region, String asOf) {
             tree = tree.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
         }
         if (tree != null) {
-            Waiving.check(tree, book, faults);
+            Waiving.check(tree, book(), faults);
         }
-        return new Read(tree, SheetReader.sheet(tree, book.regions().keySet(), faults));
+        return new Read(tree, SheetReader.sheet(tree, book().regions().keySet(), faults));
     }
 
     /** What it is known again by: any other book, overlay, region or day has another key. */
     public String key() {
-        return Digests.of(book.hash(), book.house().content(), String.valueOf(region), String.valueOf(asOf));
+        return Digests.of(book().hash(), book().house().content(), String.valueOf(region), String.valueOf(asOf));
     }
 
     /** What the book has to say of the sheet of a tree. */
     public Advice advise(Node.Mapping root, List<Fault> faults) throws FaultsException {
-        return Adviser.advise(book, read(root, faults).sheet());
+        return Adviser.advise(engine, read(root, faults).sheet());
     }
 }

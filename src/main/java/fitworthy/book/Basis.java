@@ -7,7 +7,7 @@ public enum Basis {
     PUBLISHED_SECONDHAND("read in a page that quotes or sums up the published text"),
     COMMON_PRACTICE("common practice of the trade"),
     MEMORY("from memory, not checked against a published text"),
-    /** Never in a book: a value that a shop sets over it. */
+    /** Never in a book: a value that a house sets over it. */
     HOUSE("set by the shop");
 
     private final String words;

@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.kie.api.runtime.KieSessionsPool;
 
 /**
  * A rule book that has passed its contract.
@@ -29,8 +28,7 @@ import org.kie.api.runtime.KieSessionsPool;
  * @param sources texts cited, by id
  * @param places where cards and practice values stand, by id
  * @param tables published tables
- * @param sessions sessions over the compiled rules
- * @param house what a shop sets over it
+ * @param house what the house sets over it
  * @param values the practice values of each region by day
  */
 public record Book(
@@ -43,7 +41,6 @@ public record Book(
         Map<String, Source> sources,
         Map<String, Place> places,
         Tables tables,
-        KieSessionsPool sessions,
         House house,
         PracticeValues values) {
 
@@ -57,7 +54,6 @@ public record Book(
             Map<String, Source> sources,
             Map<String, Place> places,
             Tables tables,
-            KieSessionsPool sessions,
             House house) {
         this(
                 cover,
@@ -69,18 +65,8 @@ public record Book(
                 sources,
                 places,
                 tables,
-                sessions,
                 house,
                 new PracticeValues(regions, practice, house, rules, cards));
-    }
-
-    /** A practice value looked up: the value, or that none applies there, or (empty) that nothing is recorded. */
-    public sealed interface Lookup {
-        record Found(Practice practice) implements Lookup {}
-
-        record NoneApplies() implements Lookup {}
-
-        record NotRecorded() implements Lookup {}
     }
 
     /** The topics, each a folder of the book. */
@@ -115,13 +101,13 @@ public record Book(
         }
     }
 
-    /** This book with what a shop sets over it. Its values stay; the cards carry the shop's severities. */
-    public Book with(House shop) {
+    /** This book with what a house sets over it. Its values stay; the cards carry the house's severities. */
+    public Book with(House house) {
         Map<String, Card> rated = new TreeMap<>(cards);
-        shop.severities()
+        house.severities()
                 .forEach((id, set) ->
                         rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, sessions, shop);
+        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, house);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */
@@ -129,8 +115,8 @@ public record Book(
         return PracticeValues.lineage(regions, region);
     }
 
-    /** A practice value in a region on a day: the shop's where it sets one, else what the book records. */
-    public Lookup lookup(String id, String region, LocalDate day) {
+    /** A practice value in a region on a day: the house's where it sets one, else what the book records. */
+    public Practice.Lookup lookup(String id, String region, LocalDate day) {
         return inForce(region, day).lookups().get(id);
     }
 

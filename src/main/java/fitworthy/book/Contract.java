@@ -2,6 +2,7 @@ package fitworthy.book;
 
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleReferences;
@@ -56,6 +57,10 @@ public final class Contract {
         parts.practice().forEach(this::practice);
         Set<String> used = new HashSet<>();
         parts.rules().values().forEach(rule -> used.addAll(rule.practice()));
+        for (PracticeId asked : PracticeId.values()) {
+            used.add(asked.id());
+            asked(asked.id());
+        }
         parts.practice().keySet().stream()
                 .filter(id -> !used.contains(id))
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
@@ -294,5 +299,22 @@ public final class Contract {
 
     private void fault(String id, String problem, String mend, Object... path) {
         faults.add(new Fault(places.of(parts.places().get(id), id, path), id, problem, mend));
+    }
+
+    /** The figures rest on practice values of their own; a book without any value of the topic answers it without. */
+    private void asked(String id) {
+        String topic = Book.topic(id);
+        if (!parts.practice().containsKey(id)
+                && parts.practice().keySet().stream()
+                        .anyMatch(other -> Book.topic(other).equals(topic))) {
+            faults.add(new Fault(
+                    Place.of(parts.folder()
+                            .resolve(topic)
+                            .resolve("practice.yaml")
+                            .toString()),
+                    id,
+                    "the figures ask for the practice value '" + id + "', which is not in the book",
+                    "an entry '" + id + ":' in this file"));
+        }
     }
 }

@@ -1,6 +1,6 @@
 package fitworthy.book;
 
-import fitworthy.book.Book.Lookup;
+import fitworthy.book.Practice.Lookup;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -15,36 +15,9 @@ import java.util.Set;
 /** What of a book is in force in one region from one day of change to the next. */
 public final class EffectiveRules {
 
-    /**
-     * A rule with what it looks at and compares with.
-     *
-     * @param text what its condition mentions
-     * @param card its card
-     * @param judged the measure it judges
-     * @param others the further measures that its card is about
-     * @param joined the measures whose number is multiplied in its matches
-     * @param applies whether all its practice values apply there; a rule has nothing to say where one does not
-     * @param values the practice values that are recorded
-     * @param unrecorded ids of those that are not
-     */
-    public record Rule(
-            RuleReferences text,
-            Card card,
-            MeasureKind judged,
-            List<MeasureKind> others,
-            List<MeasureKind> joined,
-            boolean applies,
-            List<Practice> values,
-            List<String> unrecorded) {
-
-        public String id() {
-            return text.id();
-        }
-    }
-
     private final Map<String, Lookup> lookups;
     private final List<Practice> practice = new ArrayList<>();
-    private final List<Rule> rules = new ArrayList<>();
+    private final List<EffectiveRule> rules = new ArrayList<>();
     /** As asked for last, if it was. */
     private volatile RuleSplit split;
 
@@ -61,7 +34,7 @@ public final class EffectiveRules {
         }
     }
 
-    private Rule rule(RuleReferences text, Card card, Map<String, MeasureKind> kinds) {
+    private EffectiveRule rule(RuleReferences text, Card card, Map<String, MeasureKind> kinds) {
         boolean applies = true;
         List<Practice> values = new ArrayList<>();
         List<String> unrecorded = new ArrayList<>();
@@ -81,7 +54,7 @@ public final class EffectiveRules {
                 others.add(kinds.get(name));
             }
         }
-        return new Rule(
+        return new EffectiveRule(
                 text,
                 card,
                 kinds.get(card.judges()),

@@ -1,8 +1,6 @@
 package fitworthy.book;
 
 import fitworthy.quantity.Choice;
-import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.rules.Stricter;
 import fitworthy.schema.Field;
 import java.time.LocalDate;
@@ -12,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a shop sets for itself over a rule book. The book's own values and severities stay as they are; each use of one
- * of the shop's carries what it stands in place of.
+ * What a house sets for itself over a rule book. The book's own values and severities stay as they are; each use of one
+ * of the house's carries what it stands in place of.
  *
  * @param page what the file says
  * @param file its name
@@ -33,7 +31,7 @@ public record House(
             @Field("practice values in place of the book's") List<Value> values,
             @Field("severities in place of the book's") List<Rating> severities) {}
 
-    /** One value. It holds in its region and those below it, from its first day until the shop's next one there. */
+    /** One value. It holds in its region and those below it, from its first day until the house's next one there. */
     public record Value(
             @Field(value = "the id of the practice value", needed = true, example = "mass.side-most") String practice,
             @Field(value = "a region of the rule book", needed = true, example = "au") String region,
@@ -51,31 +49,7 @@ public record House(
                     String reason,
             @Field(value = "who stands for a milder severity", example = "Workshop manager") String name) {}
 
-    /**
-     * A value of the shop's in use.
-     *
-     * @param set what the shop says
-     * @param recorded what the book says
-     * @param looser whether it lets more through than the book, or may do so
-     */
-    public record Use(Value set, Book.Lookup recorded, boolean looser) {
-
-        /** What it stands in place of, in a sentence. */
-        public String inPlaceOf() {
-            if (recorded instanceof Book.Lookup.Found found) {
-                DatedLimit.Value entry = found.practice().entry();
-                return "In place of "
-                        + QuantityText.shown(
-                                found.practice().value(), found.practice().unit()) + ", " + entry.region() + " from "
-                        + entry.from() + ", " + entry.basis().value().words() + ".";
-            }
-            return recorded instanceof Book.Lookup.NoneApplies
-                    ? "The book says that no such limit applies here."
-                    : "The book records nothing here.";
-        }
-    }
-
-    /** A severity of the shop's. */
+    /** A severity of the house's. */
     public record SetSeverity(Rating set, Severity recorded) {
 
         public boolean milder() {
@@ -93,7 +67,7 @@ public record House(
         return ended + (ended.matches(".*[.!?]") ? "" : ".") + " (" + name.strip() + ")";
     }
 
-    /** The value the shop sets, nearest region first; nothing where it sets none there or it has not begun. */
+    /** The value the house sets, nearest region first; nothing where it sets none there or it has not begun. */
     Optional<Value> value(String id, List<String> lineage, LocalDate day) {
         for (String region : lineage) {
             Optional<Value> value = page.values().stream()
@@ -106,47 +80,5 @@ public record House(
             }
         }
         return Optional.empty();
-    }
-
-    /** A practice value with the shop's in place of what the book records; the book's where they say the same. */
-    Book.Lookup over(Book.Lookup recorded, Value set, DatedLimit entry) {
-        double number = number(set, entry);
-        if (recorded instanceof Book.Lookup.Found found && found.practice().value() == number) {
-            return recorded;
-        }
-        Use use = new Use(set, recorded, looser(recorded, number, stricter.get(set.practice())));
-        String note = use.inPlaceOf() + (use.looser() ? " Looser: " + onWhoseWord(set.reason(), set.name()) : "");
-        return new Book.Lookup.Found(new Practice(
-                set.practice(),
-                number,
-                entry.unit(),
-                entry.meaning(),
-                new DatedLimit.Value(
-                        set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
-                Optional.of(use)));
-    }
-
-    /**
-     * Whether a number lets more through than what is recorded. A number where nothing was recorded does: a check that
-     * was not assessed may now be met. So does any change where it cannot be told which way is stricter.
-     */
-    private static boolean looser(Book.Lookup recorded, double number, Stricter stricter) {
-        if (recorded instanceof Book.Lookup.Found found) {
-            return switch (stricter) {
-                case HIGHER -> number < found.practice().value();
-                case LOWER -> number > found.practice().value();
-                case UNTOLD -> true;
-            };
-        }
-        return recorded instanceof Book.Lookup.NotRecorded || stricter == Stricter.UNTOLD;
-    }
-
-    private static double number(Value set, DatedLimit entry) {
-        try {
-            return QuantityText.parse(set.value(), Dimension.ofUnit(entry.unit()))
-                    .value();
-        } catch (QuantityText.Unreadable e) {
-            throw new IllegalStateException("a house value was checked but is unreadable", e);
-        }
     }
 }

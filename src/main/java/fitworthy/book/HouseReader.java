@@ -26,12 +26,12 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Reads what a shop sets over a book, and holds it against the book: being looser takes a reason and somebody's name.
+ * Reads what a house sets over a book, and holds it against the book: being looser takes a reason and somebody's name.
  */
 public final class HouseReader {
 
-    private static final String WORD =
-            "reason: why the shop may, and name: who stands for it, such as Workshop " + "manager";
+    private static final String REASON_AND_NAME =
+            "reason: why the shop may, and name: who stands for it, such as Workshop manager";
 
     private final Book book;
     private final Node.Mapping root;
@@ -73,7 +73,7 @@ public final class HouseReader {
         House.Page page = new Binder(faults).bind(House.Page.class, root);
         HouseReader reader = new HouseReader(book, root, page, faults);
         Map<String, House.SetSeverity> severities = reader.severities();
-        reader.ids();
+        reader.values();
         if (faults.isEmpty()) {
             page.values()
                     .forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
@@ -88,14 +88,14 @@ public final class HouseReader {
         throw new FaultsException(faults);
     }
 
-    private void ids() {
+    private void values() {
         Set<String> starts = new HashSet<>();
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
             known(value.practice(), book.practice().keySet(), "practice value", "values", i, "practice");
             known(value.region(), book.regions().keySet(), "region", "values", i, "region");
             if (!starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
-                tell(
+                fault(
                         "two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
                         "one value a region and day",
                         "values",
@@ -112,7 +112,7 @@ public final class HouseReader {
         Dimension dimension =
                 Dimension.ofUnit(book.practice().get(value.practice()).unit());
         if (value.value().equals("none")) {
-            tell(
+            fault(
                     "a shop cannot do away with a limit",
                     "value: " + dimension.example() + ", or a milder severity for its rule",
                     "values",
@@ -123,7 +123,7 @@ public final class HouseReader {
         try {
             QuantityText.parse(value.value(), dimension);
         } catch (QuantityText.Unreadable e) {
-            tell(e.getMessage(), "value: " + dimension.example(), "values", number, "value");
+            fault(e.getMessage(), "value: " + dimension.example(), "values", number, "value");
         }
     }
 
@@ -134,7 +134,7 @@ public final class HouseReader {
             House.Rating rating = page.severities().get(i - 1);
             known(rating.rule(), book.cards().keySet(), "rule", "severities", i, "rule");
             if (!seen.add(rating.rule())) {
-                tell(rating.rule() + " is given a severity twice", "one a rule", "severities", i, "rule");
+                fault(rating.rule() + " is given a severity twice", "one a rule", "severities", i, "rule");
             }
             Card card = book.cards().get(rating.rule());
             if (card == null || !rating.severity().known()) {
@@ -143,10 +143,10 @@ public final class HouseReader {
             House.SetSeverity set =
                     new House.SetSeverity(rating, card.severity().value());
             if (set.milder() && unsigned(rating.reason(), rating.name())) {
-                tell(
+                fault(
                         Words.hyphenated(rating.severity().value().name()) + " is milder than the book's "
                                 + Words.hyphenated(set.recorded().name()) + ", which takes a reason and a name",
-                        WORD,
+                        REASON_AND_NAME,
                         "severities",
                         i,
                         "severity");
@@ -164,21 +164,21 @@ public final class HouseReader {
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
             if (unsigned(value.reason(), value.name())) {
-                Optional<House.Use> looser = looser(over, value);
+                Optional<Practice.HouseValue> looser = looser(over, value);
                 if (looser.isPresent()) {
-                    tell(why(looser.get()), WORD, "values", i, "value");
+                    fault(why(looser.get()), REASON_AND_NAME, "values", i, "value");
                 }
             }
         }
     }
 
-    private Optional<House.Use> looser(Book over, House.Value value) {
+    private Optional<Practice.HouseValue> looser(Book over, House.Value value) {
         Set<LocalDate> days = new TreeSet<>(List.of(value.from()));
         book.practice().get(value.practice()).values().forEach(each -> days.add(each.from()));
         for (String region : book.regions().keySet()) {
             for (LocalDate day : days) {
-                if (over.lookup(value.practice(), region, day) instanceof Book.Lookup.Found found) {
-                    Optional<House.Use> use =
+                if (over.lookup(value.practice(), region, day) instanceof Practice.Lookup.Found found) {
+                    Optional<Practice.HouseValue> use =
                             found.practice().house().filter(each -> each.set().equals(value) && each.looser());
                     if (use.isPresent()) {
                         return use;
@@ -189,11 +189,11 @@ public final class HouseReader {
         return Optional.empty();
     }
 
-    private String why(House.Use use) {
+    private String why(Practice.HouseValue use) {
         String looser = use.set().value()
                 + (stricter.get(use.set().practice()) == Stricter.UNTOLD
                         ? " changes a value of which the rules do not tell which way is stricter"
-                        : use.recorded() instanceof Book.Lookup.Found
+                        : use.recorded() instanceof Practice.Lookup.Found
                                 ? " is looser than the book's"
                                 : " would let a check be met that is not assessed now");
         return looser + ", which takes a reason and a name. " + use.inPlaceOf();
@@ -205,14 +205,14 @@ public final class HouseReader {
 
     private void known(String id, Collection<String> ids, String what, Object... steps) {
         if (!id.isEmpty() && !ids.contains(id)) {
-            tell(
+            fault(
                     "the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
                     ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding",
                     steps);
         }
     }
 
-    private void tell(String problem, String mend, Object... steps) {
+    private void fault(String problem, String mend, Object... steps) {
         faults.add(new Fault(root.nearest(steps).place(), steps[0] + "." + steps[1] + "." + steps[2], problem, mend));
     }
 }

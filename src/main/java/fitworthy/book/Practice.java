@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.quantity.QuantityText;
 import java.util.Optional;
 
 /**
@@ -10,7 +11,41 @@ import java.util.Optional;
  * @param unit the unit it is printed in
  * @param meaning what it is
  * @param entry where it comes from
- * @param house where a shop set it, what it stands in place of
+ * @param house where the house set it, what it stands in place of
  */
 public record Practice(
-        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<House.Use> house) {}
+        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<HouseValue> house) {
+
+    /** What looking one up comes to: the value, or that none applies there, or that nothing is recorded. */
+    public sealed interface Lookup {
+        record Found(Practice practice) implements Lookup {}
+
+        record NoneApplies() implements Lookup {}
+
+        record NotRecorded() implements Lookup {}
+    }
+
+    /**
+     * A value of the house's in use.
+     *
+     * @param set what the house says
+     * @param recorded what the book says
+     * @param looser whether it lets more through than the book, or may do so
+     */
+    public record HouseValue(House.Value set, Lookup recorded, boolean looser) {
+
+        /** What it stands in place of, in a sentence. */
+        public String inPlaceOf() {
+            if (recorded instanceof Lookup.Found found) {
+                DatedLimit.Value entry = found.practice().entry();
+                return "In place of "
+                        + QuantityText.shown(
+                                found.practice().value(), found.practice().unit()) + ", " + entry.region() + " from "
+                        + entry.from() + ", " + entry.basis().value().words() + ".";
+            }
+            return recorded instanceof Lookup.NoneApplies
+                    ? "The book says that no such limit applies here."
+                    : "The book records nothing here.";
+        }
+    }
+}

@@ -1,9 +1,11 @@
 package fitworthy.book;
 
-import fitworthy.book.Book.Lookup;
+import fitworthy.book.Practice.Lookup;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleReferences;
+import fitworthy.rules.Stricter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,7 +19,7 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The practice values of a book, the shop's among them; those of a region are looked up once from one day of change to
+ * The practice values of a book, the house's among them; those of a region are looked up once from one day of change to
  * the next.
  */
 final class PracticeValues {
@@ -29,7 +31,7 @@ final class PracticeValues {
     private final Map<String, Card> cards;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
     /** By region and day of change. */
-    private final Map<String, Map<LocalDate, EffectiveRules>> inForce = new ConcurrentHashMap<>();
+    private final Map<String, Map<LocalDate, EffectiveRules>> looked = new ConcurrentHashMap<>();
 
     PracticeValues(
             Map<String, Region> regions,
@@ -49,7 +51,7 @@ final class PracticeValues {
     /** What is in force in a region on a day. */
     EffectiveRules at(String region, LocalDate day) {
         LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
-        return inForce.computeIfAbsent(region, each -> new ConcurrentHashMap<>())
+        return looked.computeIfAbsent(region, each -> new ConcurrentHashMap<>())
                 .computeIfAbsent(begun, each -> inForce(lineage(regions, region), begun));
     }
 
@@ -61,12 +63,46 @@ final class PracticeValues {
         return new EffectiveRules(values, rules, cards);
     }
 
-    /** The shop's where it sets one, else what the book records. */
+    /** The house's where it sets one, else what the book records. */
     private Lookup value(String id, List<String> lineage, LocalDate begun) {
         Lookup recorded = recorded(id, lineage, begun);
         return house.value(id, lineage, begun)
-                .map(set -> house.over(recorded, set, practice.get(id)))
+                .map(set -> inPlace(recorded, set, practice.get(id)))
                 .orElse(recorded);
+    }
+
+    /** A practice value with the house's in place of what the book records; the book's where they say the same. */
+    private Lookup inPlace(Lookup recorded, House.Value set, DatedLimit entry) {
+        double number = number(entry, set.value());
+        if (recorded instanceof Lookup.Found found && found.practice().value() == number) {
+            return recorded;
+        }
+        Practice.HouseValue use = new Practice.HouseValue(
+                set, recorded, looser(recorded, number, house.stricter().get(set.practice())));
+        String note = use.inPlaceOf() + (use.looser() ? " Looser: " + House.onWhoseWord(set.reason(), set.name()) : "");
+        return new Lookup.Found(new Practice(
+                set.practice(),
+                number,
+                entry.unit(),
+                entry.meaning(),
+                new DatedLimit.Value(
+                        set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
+                Optional.of(use)));
+    }
+
+    /**
+     * Whether a number lets more through than what is recorded. A number where nothing was recorded does: a check that
+     * was not assessed may now be met. So does any change where it cannot be told which way is stricter.
+     */
+    private static boolean looser(Lookup recorded, double number, Stricter stricter) {
+        if (recorded instanceof Lookup.Found found) {
+            return switch (stricter) {
+                case HIGHER -> number < found.practice().value();
+                case LOWER -> number > found.practice().value();
+                case UNTOLD -> true;
+            };
+        }
+        return recorded instanceof Lookup.NotRecorded || stricter == Stricter.UNTOLD;
     }
 
     /** The latest value that has begun in a region, else the parent region's. */
@@ -82,7 +118,7 @@ final class PracticeValues {
                         ? new Lookup.NoneApplies()
                         : new Lookup.Found(new Practice(
                                 id,
-                                number(entry, value.get()),
+                                number(entry, value.get().value()),
                                 entry.unit(),
                                 entry.meaning(),
                                 value.get(),
@@ -102,12 +138,11 @@ final class PracticeValues {
         return lineage;
     }
 
-    private static double number(DatedLimit entry, DatedLimit.Value value) {
+    private static double number(DatedLimit entry, String value) {
         try {
-            return QuantityText.parse(value.value(), Dimension.ofUnit(entry.unit()))
-                    .value();
+            return QuantityText.parse(value, Dimension.ofUnit(entry.unit())).value();
         } catch (QuantityText.Unreadable e) {
-            throw new IllegalStateException("a practice value passed the contract but is unreadable", e);
+            throw new IllegalStateException("a value of " + entry.meaning() + " was checked but is unreadable", e);
         }
     }
 }

@@ -1,6 +1,5 @@
 package fitworthy.book;
 
-import fitworthy.book.EffectiveRules.Rule;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import java.util.ArrayList;
@@ -32,19 +31,19 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
      * @param earlier ids of the advice that any of them builds on
      */
     public record RuleSet(
-            List<Rule> rules,
-            List<Rule> joining,
+            List<EffectiveRule> rules,
+            List<EffectiveRule> joining,
             Set<String> ids,
             Set<MeasureKind> kinds,
             Set<Practice> practice,
             Set<String> earlier) {
 
-        private static RuleSet of(List<Rule> rules, Map<String, MeasureKind> byName) {
+        private static RuleSet of(List<EffectiveRule> rules, Map<String, MeasureKind> byName) {
             Set<String> ids = new HashSet<>();
             Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
             Set<Practice> practice = new LinkedHashSet<>();
             Set<String> earlier = new HashSet<>();
-            for (Rule rule : rules) {
+            for (EffectiveRule rule : rules) {
                 ids.add(rule.id());
                 rule.text().measures().forEach(name -> kinds.add(byName.get(name)));
                 practice.addAll(rule.values());
@@ -83,11 +82,11 @@ public record RuleSplit(Set<MeasureKind> kinds, RuleSet over, RuleSet rest) {
         return true;
     }
 
-    static RuleSplit of(List<Rule> rules, Map<String, MeasureKind> byName, Set<MeasureKind> kinds) {
+    static RuleSplit of(List<EffectiveRule> rules, Map<String, MeasureKind> byName, Set<MeasureKind> kinds) {
         Set<String> over = new HashSet<>();
         for (int before = -1; before < over.size(); ) {
             before = over.size();
-            for (Rule rule : rules) {
+            for (EffectiveRule rule : rules) {
                 if (rule.text().measures().stream().anyMatch(name -> kinds.contains(byName.get(name)))
                         || rule.text().earlier().stream().anyMatch(over::contains)) {
                     over.add(rule.id());

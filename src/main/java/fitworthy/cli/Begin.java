@@ -1,6 +1,6 @@
 package fitworthy.cli;
 
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Skeleton;
 import fitworthy.source.FaultsException;
 import fitworthy.source.WholeFile;
@@ -49,12 +49,12 @@ final class Begin implements Runnable {
             this.around = around;
         }
 
-        abstract Map<Path, String> added(Path folder, Book book) throws FaultsException;
+        abstract Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException;
 
         @Override
         public Integer call() throws FaultsException, Fitworthy.BadBook, IOException {
             Path folder = options.folder(around);
-            Map<Path, String> added = added(folder, options.book(around));
+            Map<Path, String> added = added(folder, options.engine(around));
             for (Map.Entry<Path, String> each : added.entrySet()) {
                 String before = Files.readString(each.getKey());
                 String ended = before.endsWith("\n") ? before : before + "\n";
@@ -103,8 +103,8 @@ final class Begin implements Runnable {
         }
 
         @Override
-        Map<Path, String> added(Path folder, Book book) throws FaultsException {
-            return Skeleton.rule(folder, book, id, about, region, from);
+        Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException {
+            return Skeleton.rule(folder, engine, id, about, region, from);
         }
     }
 
@@ -131,8 +131,8 @@ final class Begin implements Runnable {
         }
 
         @Override
-        Map<Path, String> added(Path folder, Book book) throws FaultsException {
-            return Skeleton.region(folder, book, id, name, parent);
+        Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException {
+            return Skeleton.region(folder, engine.book(), id, name, parent);
         }
     }
 }

@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
-import fitworthy.book.Book;
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
@@ -18,16 +18,16 @@ final class BookOptions {
     }
 
     /** The rule book; says on the error stream when it takes seconds. */
-    Book book(Surroundings around) throws Fitworthy.BadBook {
-        return rules == null ? finished(around.shipped(), around) : book(rules, around);
+    RuleEngine engine(Surroundings around) throws Fitworthy.BadBook {
+        return rules == null ? finished(around.shipped(), around) : engine(rules, around);
     }
 
     /** The rule book of a folder. */
-    static Book book(Path folder, Surroundings around) throws Fitworthy.BadBook {
+    static RuleEngine engine(Path folder, Surroundings around) throws Fitworthy.BadBook {
         return finished(BookLoader.begin(folder, Folders.cache(around.environment())), around);
     }
 
-    private static Book finished(BookLoader loader, Surroundings around) throws Fitworthy.BadBook {
+    private static RuleEngine finished(BookLoader loader, Surroundings around) throws Fitworthy.BadBook {
         try {
             return loader.finish(sentence -> {
                 around.err().println(sentence);

@@ -2,8 +2,8 @@ package fitworthy.cli;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.JsonPrintout;
 import fitworthy.printout.TextPrintout;
 import fitworthy.sheet.Sheet;
@@ -73,9 +73,9 @@ final class Check implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
-        Book book = options.book(around);
-        Sheet sheet = options.read(book).sheet();
-        Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
+        RuleEngine engine = options.engine(around);
+        Sheet sheet = options.read(engine).sheet();
+        Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
         Severity mildest = Severity.valueOf(least.name().toUpperCase(Locale.ROOT));
         if (format == Format.json) {
             JsonPrintout.print(around.out(), advice, mildest);

@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.advice.View;
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.AlternativesPrintout;
 import fitworthy.search.Alternatives;
 import fitworthy.sheet.Sheet;
@@ -50,8 +50,8 @@ final class Compare implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
-        Book book = options.book(around);
-        View.Read read = options.read(book);
+        RuleEngine engine = options.engine(around);
+        View.Read read = options.read(engine);
         List<String> known =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
         List<Fault> faults = new ArrayList<>();
@@ -77,7 +77,7 @@ final class Compare implements Callable<Integer> {
         Alternatives alternatives;
         try (Patience patience = Patience.of(seconds, around.err())) {
             alternatives = Alternatives.of(
-                    book, read.tree(), read.sheet(), names.isEmpty() ? known : names, patience, patience);
+                    engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, patience, patience);
         }
         AlternativesPrintout.print(around.out(), alternatives);
         return 0;

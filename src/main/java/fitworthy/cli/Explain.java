@@ -2,7 +2,7 @@ package fitworthy.cli;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
@@ -45,17 +45,17 @@ final class Explain implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
-        Book book = options.book(around);
-        Sheet sheet = options.read(book).sheet();
-        if (!book.cards().containsKey(id)) {
+        RuleEngine engine = options.engine(around);
+        Sheet sheet = options.read(engine).sheet();
+        if (!engine.book().cards().containsKey(id)) {
             throw new FaultsException(List.of(new Fault(
                     Place.of("RULE"),
                     "",
                     "the rule book has no rule '" + id + "'"
-                            + Words.suggestion(id, book.cards().keySet()),
+                            + Words.suggestion(id, engine.book().cards().keySet()),
                     "an id as printed under a finding, such as mass.gvm-over")));
         }
-        Advice advice = Adviser.advise(book, sheet, SheetOptions.chosen(sheet, cases));
+        Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
         ExplanationPrintout.print(around.out(), advice, id);
         return 0;
     }

@@ -3,8 +3,8 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
-import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.MendingPrintout;
 import fitworthy.search.Mender;
 import fitworthy.source.FaultsException;
@@ -46,12 +46,12 @@ final class Mend implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
-        Book book = options.book(around);
-        View.Read read = options.read(book);
-        Advice planned = Adviser.advise(book, read.sheet());
+        RuleEngine engine = options.engine(around);
+        View.Read read = options.read(engine);
+        Advice planned = Adviser.advise(engine, read.sheet());
         Mender.Mending mending;
         try (Patience patience = Patience.of(seconds, around.err())) {
-            mending = Mender.mend(book, read.tree(), read.sheet(), patience, patience);
+            mending = Mender.mend(engine, read.tree(), read.sheet(), patience, patience);
         }
         MendingPrintout.print(around.out(), planned, mending);
         boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent()

@@ -3,11 +3,11 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
-import fitworthy.book.Book;
 import fitworthy.document.HtmlPrintout;
 import fitworthy.document.Paper;
 import fitworthy.document.PdfPrintout;
 import fitworthy.document.Report;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.Arrangement;
 import fitworthy.printout.Imprint;
 import fitworthy.search.Alternatives;
@@ -100,13 +100,13 @@ final class Print implements Callable<Integer> {
         }
         Instant time = time();
         String software = new Fitworthy.Version().getVersion()[0];
-        Book book = options.book(around);
-        View.Read read = options.read(book);
-        Advice advice = Adviser.advise(book, read.sheet());
+        RuleEngine engine = options.engine(around);
+        View.Read read = options.read(engine);
+        Advice advice = Adviser.advise(engine, read.sheet());
         Report report = Arrangement.report(
                 advice,
-                mending(book, read),
-                alternatives(book, read),
+                mending(engine, read),
+                alternatives(engine, read),
                 new Imprint(options.fileName(), options.hash(), software, time));
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();
@@ -167,20 +167,20 @@ final class Print implements Callable<Integer> {
         return new FaultsException(List.of(new Fault(Place.of(place), "", problem, mend)));
     }
 
-    private Mending mending(Book book, View.Read read) {
+    private Mending mending(RuleEngine engine, View.Read read) {
         try (Patience patience = Patience.of(seconds, around.err())) {
-            return Mender.mend(book, read.tree(), read.sheet(), patience, patience);
+            return Mender.mend(engine, read.tree(), read.sheet(), patience, patience);
         }
     }
 
-    private Optional<Alternatives> alternatives(Book book, View.Read read) throws FaultsException {
+    private Optional<Alternatives> alternatives(RuleEngine engine, View.Read read) throws FaultsException {
         List<String> names =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
         }
         try (Patience patience = Patience.of(seconds, around.err())) {
-            return Optional.of(Alternatives.of(book, read.tree(), read.sheet(), names, patience, patience));
+            return Optional.of(Alternatives.of(engine, read.tree(), read.sheet(), names, patience, patience));
         }
     }
 }

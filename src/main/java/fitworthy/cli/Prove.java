@@ -48,7 +48,7 @@ final class Prove implements Callable<Integer> {
         try (StatusLine line = StatusLine.of(around.err())) {
             Proof proof = Proof.of(
                     options.folder(around),
-                    options.book(around),
+                    options.engine(around),
                     day == null ? LocalDate.now() : day,
                     run -> line.show(run + " cases run"));
             line.close();

@@ -1,6 +1,6 @@
 package fitworthy.cli;
 
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Proof;
 import fitworthy.proof.ProofPrintout;
@@ -61,12 +61,12 @@ final class RunCases implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook {
-        Book book = options.book(around);
-        known("--topic", topics, book.topics());
-        known("--rule", rules, book.cards().keySet());
-        known("--region", regions, book.regions().keySet());
+        RuleEngine engine = options.engine(around);
+        known("--topic", topics, engine.book().topics());
+        known("--rule", rules, engine.book().cards().keySet());
+        known("--region", regions, engine.book().regions().keySet());
         try (StatusLine line = StatusLine.of(around.err())) {
-            Proof proof = Proof.of(options.folder(around), book, this::chosen, run -> line.show(run + " cases run"));
+            Proof proof = Proof.of(options.folder(around), engine, this::chosen, run -> line.show(run + " cases run"));
             line.close();
             if (format == Check.Format.json) {
                 ProofPrintout.json(around.out(), proof);

@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.advice.View;
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
@@ -34,19 +34,19 @@ final class SheetOptions {
     private Node.Mapping tree;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
-    Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
+    RuleEngine engine(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
         // While another thread still fetches the rules.
         tree = NodeReader.read(sheetFile, faults);
-        return view.book(around);
+        return view.engine(around);
     }
 
     /**
-     * The sheet, with the region and day asked for. To be called after {@link #book}.
+     * The sheet, with the region and day asked for. To be called after {@link #engine}.
      *
      * @throws FaultsException with everything that is wrong with it
      */
-    View.Read read(Book book) throws FaultsException {
-        return view.of(book).read(tree, faults);
+    View.Read read(RuleEngine engine) throws FaultsException {
+        return view.of(engine).read(tree, faults);
     }
 
     /** The name of the sheet's file. */

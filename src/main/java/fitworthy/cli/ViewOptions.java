@@ -1,8 +1,8 @@
 package fitworthy.cli;
 
 import fitworthy.advice.View;
-import fitworthy.book.Book;
 import fitworthy.book.HouseReader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -38,22 +38,22 @@ final class ViewOptions {
     private Path practice;
 
     /** The rule book alone, once it is loaded. */
-    private Book plain;
+    private RuleEngine plain;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
-    Book book(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
-        plain = book.book(around);
+    RuleEngine engine(Surroundings around) throws Fitworthy.BadBook, Fitworthy.BadHouse {
+        plain = book.engine(around);
         return with(practice, plain);
     }
 
     /** The view of a book in the region and on the day asked for. */
-    View of(Book looked) {
+    View of(RuleEngine looked) {
         return new View(looked, region, asOf);
     }
 
     /** The view asked for, when it is for many sheets. @throws FaultsException where it has no such region or day */
     View view(Surroundings around) throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
-        return checked(of(book(around)), "");
+        return checked(of(engine(around)), "");
     }
 
     /**
@@ -62,7 +62,7 @@ final class ViewOptions {
      */
     View changed(Surroundings around, Path otherRules, Path otherPractice, String otherRegion, String otherDay)
             throws FaultsException, Fitworthy.BadBook, Fitworthy.BadHouse {
-        Book other = otherRules == null ? plain : BookOptions.book(otherRules, around);
+        RuleEngine other = otherRules == null ? plain : BookOptions.engine(otherRules, around);
         return checked(
                 new View(
                         with(otherPractice == null ? practice : otherPractice, other),
@@ -100,9 +100,9 @@ final class ViewOptions {
     }
 
     /** A book with what a shop's file sets over it, if there is one. */
-    private static Book with(Path practice, Book book) throws Fitworthy.BadHouse {
+    private static RuleEngine with(Path practice, RuleEngine engine) throws Fitworthy.BadHouse {
         try {
-            return practice == null ? book : book.with(HouseReader.read(practice, book));
+            return practice == null ? engine : engine.with(HouseReader.read(practice, engine.book()));
         } catch (FaultsException e) {
             throw new Fitworthy.BadHouse(e);
         }

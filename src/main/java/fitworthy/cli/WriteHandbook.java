@@ -1,10 +1,10 @@
 package fitworthy.cli;
 
-import fitworthy.book.Book;
 import fitworthy.document.HtmlPrintout;
 import fitworthy.document.MarkdownPrintout;
 import fitworthy.document.PlainPrintout;
 import fitworthy.document.Report;
+import fitworthy.engine.RuleEngine;
 import fitworthy.handbook.Handbook;
 import fitworthy.handbook.HandbookPrintout;
 import fitworthy.source.Fault;
@@ -64,33 +64,36 @@ final class WriteHandbook implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, Fitworthy.BadBook, Fitworthy.NotWritten {
-        Book book = options.book(around);
-        if (id != null && !book.cards().containsKey(id)) {
+        RuleEngine engine = options.engine(around);
+        if (id != null && !engine.book().cards().containsKey(id)) {
             throw new FaultsException(List.of(new Fault(
                     Place.of("RULE"),
                     "",
                     "the rule book has no rule '" + id + "'"
-                            + Words.suggestion(id, book.cards().keySet()),
+                            + Words.suggestion(id, engine.book().cards().keySet()),
                     "an id as printed under a finding, such as mass.gvm-over")));
         }
         try {
-            write(options.folder(around), book);
+            write(options.folder(around), engine);
         } catch (FaultsException e) {
             throw new Fitworthy.BadBook(e);
         }
         return 0;
     }
 
-    private void write(Path folder, Book book) throws FaultsException, Fitworthy.NotWritten {
+    private void write(Path folder, RuleEngine engine) throws FaultsException, Fitworthy.NotWritten {
         boolean files = html != null || markdown != null;
         if (format == Check.Format.json) {
             HandbookPrintout.json(
-                    around.out(), folder, book, id == null ? book.cards().keySet() : Set.of(id));
+                    around.out(),
+                    folder,
+                    engine.book(),
+                    id == null ? engine.book().cards().keySet() : Set.of(id));
             if (!files) {
                 return;
             }
         }
-        Report report = id == null ? Handbook.whole(folder, book) : Handbook.page(folder, book, id);
+        Report report = id == null ? Handbook.whole(folder, engine) : Handbook.page(folder, engine, id);
         if (html != null) {
             Print.write(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
         }

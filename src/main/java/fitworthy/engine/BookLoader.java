@@ -44,14 +44,14 @@ public final class BookLoader {
     private final List<Fault> faults = new ArrayList<>();
     private final MessageDigest digest = Digests.sha256();
     private final PageCache pages;
-    private final CompletableFuture<Optional<RuleCache.Loaded>> kept;
+    private final CompletableFuture<Optional<RuleCache.Loaded>> keptRules;
 
     private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
         CacheFolder cached = new CacheFolder(cacheFolder);
         this.cache = new RuleCache(cached);
         this.pages = new PageCache(cached);
-        this.kept = CompletableFuture.supplyAsync(this::kept);
+        this.keptRules = CompletableFuture.supplyAsync(this::keptRules);
     }
 
     /**
@@ -73,7 +73,7 @@ public final class BookLoader {
      * @param progress told, in a sentence, of work that takes seconds
      * @throws FaultsException with every fault found; there is no half-loaded book
      */
-    public static Book load(Path folder, Path cacheFolder, Consumer<String> progress) throws FaultsException {
+    public static RuleEngine load(Path folder, Path cacheFolder, Consumer<String> progress) throws FaultsException {
         return begin(folder, cacheFolder).finish(progress);
     }
 
@@ -83,7 +83,7 @@ public final class BookLoader {
      * @param progress told, in a sentence, of work that takes seconds
      * @throws FaultsException with every fault found; there is no half-loaded book
      */
-    public Book finish(Consumer<String> progress) throws FaultsException {
+    public RuleEngine finish(Consumer<String> progress) throws FaultsException {
         if (!Files.isRegularFile(folder.resolve("book.yaml"))) {
             faults.add(new Fault(
                     Place.of(folder.toString()),
@@ -125,7 +125,7 @@ public final class BookLoader {
         }
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
-                kept.join().filter(each -> each.key().equals(key));
+                keptRules.join().filter(rules -> rules.key().equals(key));
         List<RuleReferences> rules = loaded.map(
                         all -> all.rules().stream().map(each -> each.in(folder)).toList())
                 .orElseGet(() -> parsed(texts, faults));
@@ -149,7 +149,7 @@ public final class BookLoader {
         }
         pages.keep();
         KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, rules, texts, progress);
-        return new Book(
+        Book book = new Book(
                 cover,
                 hash,
                 regions,
@@ -159,15 +159,15 @@ public final class BookLoader {
                 parts.sources(),
                 parts.places(),
                 tables,
-                sessions,
                 House.NONE);
+        return new RuleEngine(book, sessions);
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */
-    private Optional<RuleCache.Loaded> kept() {
-        List<Fault> unheard = new ArrayList<>();
-        Map<String, String> texts = texts(folder, unheard);
-        return unheard.isEmpty() ? cache.find(RuleCache.key(texts)) : Optional.empty();
+    private Optional<RuleCache.Loaded> keptRules() {
+        List<Fault> ignored = new ArrayList<>();
+        Map<String, String> texts = texts(folder, ignored);
+        return ignored.isEmpty() ? cache.find(RuleCache.key(texts)) : Optional.empty();
     }
 
     /** The rule files of a book by name. */
@@ -265,7 +265,7 @@ public final class BookLoader {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-        cache.keep(key, new RuleCache.Compiled(rules, files));
+        cache.keep(key, new CompiledRules(rules, files));
         try {
             return RuleCompiler.load(files);
         } catch (IOException e) {

@@ -1,7 +1,7 @@
 package fitworthy.engine;
 
 import fitworthy.book.Book;
-import fitworthy.book.EffectiveRules;
+import fitworthy.book.EffectiveRule;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import java.util.HashMap;
@@ -40,11 +40,13 @@ public final class Budget implements AgendaFilter {
     }
 
     /** Stops before the session does anything, where a rule would multiply too many measures with each other. */
-    public void combinations(List<EffectiveRules.Rule> rules, Map<MeasureKind, List<Measure>> measures) {
-        for (EffectiveRules.Rule rule : rules) {
+    public void combinations(List<EffectiveRule> rules, List<Measure> measures) {
+        for (EffectiveRule rule : rules) {
             double combinations = 1;
             for (MeasureKind kind : rule.joined()) {
-                combinations *= measures.getOrDefault(kind, List.of()).size();
+                combinations *= measures.stream()
+                        .filter(measure -> measure.kind() == kind)
+                        .count();
             }
             if (combinations > bounds.combinations()) {
                 throw new BudgetExceeded(

@@ -26,9 +26,16 @@ final class CacheFolder {
     private static final int CHECKSUM_BYTES = Long.BYTES;
 
     private final Path folder;
+    private final String owner;
 
     CacheFolder(Path folder) {
+        this(folder, System.getProperty("user.name"));
+    }
+
+    /** @param owner who has to own the folder */
+    CacheFolder(Path folder, String owner) {
         this.folder = folder;
+        this.owner = owner;
     }
 
     /** What was kept under a name, or nothing where there is nothing that can be trusted. */
@@ -95,7 +102,7 @@ final class CacheFolder {
         Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(folder);
         return !permissions.contains(PosixFilePermission.GROUP_WRITE)
                 && !permissions.contains(PosixFilePermission.OTHERS_WRITE)
-                && Files.getOwner(folder).getName().equals(System.getProperty("user.name"));
+                && Files.getOwner(folder).getName().equals(owner);
     }
 
     private static long checksum(byte[] bytes, int from) {

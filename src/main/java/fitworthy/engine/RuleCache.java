@@ -14,73 +14,15 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSessionsPool;
 
 /** Keeps compiled rules between runs. What cannot be read back whole counts as absent. */
 final class RuleCache {
-
-    /** Compiled rules and what they mention. */
-    record Compiled(List<RuleReferences> rules, Map<String, byte[]> files) {
-
-        void write(DataOutputStream out) throws IOException {
-            out.writeInt(rules.size());
-            for (RuleReferences rule : rules) {
-                out.writeUTF(rule.id());
-                out.writeUTF(rule.file());
-                out.writeInt(rule.line());
-                out.writeUTF(String.join(" ", rule.measures()));
-                out.writeUTF(String.join(" ", rule.practice()));
-                out.writeUTF(String.join(" ", rule.earlier()));
-                out.writeUTF(String.join(" ", rule.joined()));
-            }
-            out.writeInt(files.size());
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                out.writeUTF(file.getKey());
-                out.writeInt(file.getValue().length);
-                out.write(file.getValue());
-            }
-        }
-
-        static Compiled read(DataInputStream in) throws IOException {
-            int count = in.readInt();
-            List<RuleReferences> rules = new ArrayList<>();
-            for (int i = 0; i < count; i++) {
-                rules.add(new RuleReferences(
-                        in.readUTF(),
-                        in.readUTF(),
-                        in.readInt(),
-                        words(in.readUTF()),
-                        words(in.readUTF()),
-                        words(in.readUTF()),
-                        list(in.readUTF())));
-            }
-            Map<String, byte[]> files = new TreeMap<>();
-            for (int left = in.readInt(); left > 0; left--) {
-                String name = in.readUTF();
-                byte[] bytes = new byte[in.readInt()];
-                in.readFully(bytes);
-                files.put(name, bytes);
-            }
-            return new Compiled(rules, files);
-        }
-
-        private static Set<String> words(String text) {
-            return new TreeSet<>(list(text));
-        }
-
-        private static List<String> list(String text) {
-            return text.isEmpty() ? List.of() : List.of(text.split(" "));
-        }
-    }
 
     /** Rules ready to run, with what its rules mention and the key of their text. */
     record Loaded(String key, List<RuleReferences> rules, KieSessionsPool sessions) {}
@@ -117,7 +59,7 @@ final class RuleCache {
                 .flatMap(compiled -> loaded(key, compiled)));
     }
 
-    private static Optional<Loaded> loaded(String key, Compiled compiled) {
+    private static Optional<Loaded> loaded(String key, CompiledRules compiled) {
         try {
             return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
         } catch (IOException | RuntimeException e) {
@@ -125,10 +67,10 @@ final class RuleCache {
         }
     }
 
-    private Optional<Compiled> kept(String key) {
+    private Optional<CompiledRules> kept(String key) {
         return folder.find(file(key)).flatMap(content -> {
             try {
-                return Optional.of(Compiled.read(new DataInputStream(
+                return Optional.of(CompiledRules.read(new DataInputStream(
                         new ByteArrayInputStream(content.array(), content.arrayOffset(), content.remaining()))));
             } catch (IOException | RuntimeException e) {
                 return Optional.empty();
@@ -137,7 +79,7 @@ final class RuleCache {
     }
 
     /** Keeps compiled rules. */
-    void keep(String key, Compiled compiled) {
+    void keep(String key, CompiledRules compiled) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             compiled.write(out);

@@ -4,9 +4,9 @@ import static fitworthy.document.Report.Column.text;
 
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
-import fitworthy.book.Book.Lookup;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
+import fitworthy.book.Practice.Lookup;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
@@ -20,6 +20,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
+import fitworthy.engine.RuleEngine;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
@@ -54,16 +55,17 @@ public final class Handbook {
     private final LookAlike.Finder lookAlikes;
     private final boolean whole;
 
-    private Handbook(References references, boolean whole) {
+    private Handbook(RuleEngine engine, References references, boolean whole) {
         this.book = references.book();
         this.references = references;
-        this.lookAlikes = new LookAlike.Finder(references);
+        this.lookAlikes = new LookAlike.Finder(engine, references);
         this.whole = whole;
     }
 
     /** The whole book. @throws FaultsException where a file of cases cannot be read */
-    public static Report whole(Path folder, Book book) throws FaultsException {
-        Handbook handbook = new Handbook(References.of(folder, book), true);
+    public static Report whole(Path folder, RuleEngine engine) throws FaultsException {
+        Book book = engine.book();
+        Handbook handbook = new Handbook(engine, References.of(folder, book), true);
         List<Section> sections = new ArrayList<>();
         sections.add(new Section("reading", "How to read it", handbook.reading()));
         sections.add(new Section("index", "Index of rules", handbook.index()));
@@ -80,8 +82,9 @@ public final class Handbook {
     }
 
     /** The page of one rule. @throws FaultsException where a file of cases cannot be read */
-    public static Report page(Path folder, Book book, String id) throws FaultsException {
-        Handbook handbook = new Handbook(References.of(folder, book), false);
+    public static Report page(Path folder, RuleEngine engine, String id) throws FaultsException {
+        Book book = engine.book();
+        Handbook handbook = new Handbook(engine, References.of(folder, book), false);
         Set<String> sources = handbook.references.sources(Set.of(id));
         List<Section> sections = new ArrayList<>(List.of(new Section("rule", "The rule", handbook.rule(id))));
         if (!sources.isEmpty()) {

@@ -2,9 +2,9 @@ package fitworthy.handbook;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import fitworthy.book.Book;
-import fitworthy.book.Book.Lookup;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
+import fitworthy.book.Practice.Lookup;
 import fitworthy.book.Source;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.ProofPrintout;

@@ -108,12 +108,12 @@ public final class ExplanationPrintout {
     }
 
     private void practice(String id) {
-        Book.Lookup lookup =
+        Practice.Lookup lookup =
                 advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
         String text = "nothing recorded for this region and day";
-        if (lookup instanceof Book.Lookup.NoneApplies) {
+        if (lookup instanceof Practice.Lookup.NoneApplies) {
             text = "no such limit applies in this region";
-        } else if (lookup instanceof Book.Lookup.Found found) {
+        } else if (lookup instanceof Practice.Lookup.Found found) {
             DatedLimit.Value entry = found.practice().entry();
             text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.from() + ", "
                     + entry.basis().value().words() + sources(entry.sources())

@@ -18,12 +18,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** What a shop or a person answers for, in words: values and severities set over the book, and waivers. */
+/** What a house or a person answers for, in words: values and severities set over the book, and waivers. */
 final class HouseWords {
 
     private HouseWords() {}
 
-    /** The shop and its file, or nothing. */
+    /** The house and its file, or nothing. */
     static String house(Advice advice) {
         House house = advice.book().house();
         return house.isNone() ? "" : house.page().shop() + ", " + house.file() + ", content " + house.content();
@@ -64,7 +64,7 @@ final class HouseWords {
         return lines;
     }
 
-    /** A severity that the shop set over the book's. */
+    /** A severity that the house set over the book's. */
     static String severity(House.SetSeverity set) {
         return word(set.set().severity().value()) + ", set by the shop in place of " + word(set.recorded()) + "."
                 + (set.milder()
@@ -74,7 +74,7 @@ final class HouseWords {
                         : "");
     }
 
-    /** The severity that the shop set for a rule, if it did. */
+    /** The severity that the house set for a rule, if it did. */
     static Optional<String> severity(Advice advice, String rule) {
         return Optional.ofNullable(advice.book().house().severities().get(rule)).map(HouseWords::severity);
     }

@@ -11,7 +11,6 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Waiving;
-import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
@@ -250,17 +249,17 @@ public final class JsonPrintout {
         texts("sources", practice.entry().sources());
         json.writeStringField("note", practice.entry().note());
         if (practice.house().isPresent()) {
-            House.Use use = practice.house().get();
+            Practice.HouseValue use = practice.house().get();
             json.writeObjectFieldStart("house");
             json.writeBooleanField("looser", use.looser());
             json.writeStringField("reason", use.set().reason());
             json.writeStringField("name", use.set().name());
-            if (use.recorded() instanceof Book.Lookup.Found found) {
+            if (use.recorded() instanceof Practice.Lookup.Found found) {
                 json.writeFieldName("in-place-of");
                 practice(found.practice());
             } else {
                 json.writeStringField(
-                        "in-place-of", use.recorded() instanceof Book.Lookup.NoneApplies ? "none" : "not-recorded");
+                        "in-place-of", use.recorded() instanceof Practice.Lookup.NoneApplies ? "none" : "not-recorded");
             }
             json.writeEndObject();
         }

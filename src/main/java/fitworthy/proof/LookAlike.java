@@ -5,6 +5,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import java.util.ArrayList;
@@ -27,10 +28,12 @@ public record LookAlike(Case text, Met met) {
     /** Finds the look-alikes of one rule after another; a case is run once. */
     public static final class Finder {
 
+        private final RuleEngine engine;
         private final References references;
         private final Map<Case, Advice> advice = new IdentityHashMap<>();
 
-        public Finder(References references) {
+        public Finder(RuleEngine engine, References references) {
+            this.engine = engine;
             this.references = references;
         }
 
@@ -63,8 +66,7 @@ public record LookAlike(Case text, Met met) {
         }
 
         private Advice advice(Case each) {
-            return advice.computeIfAbsent(
-                    each, text -> Adviser.advise(references.book().with(text.house()), text.sheet()));
+            return advice.computeIfAbsent(each, text -> Adviser.advise(engine.with(text.house()), text.sheet()));
         }
     }
 

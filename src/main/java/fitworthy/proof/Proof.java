@@ -3,6 +3,8 @@ package fitworthy.proof;
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Places;
+import fitworthy.book.Practice;
+import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -38,8 +40,9 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
      * @param progress told how many cases have been run
      * @throws FaultsException where a file of cases cannot be read
      */
-    public static Proof of(Path folder, Book book, LocalDate day, IntConsumer progress) throws FaultsException {
-        Proof proof = of(folder, book, each -> true, progress);
+    public static Proof of(Path folder, RuleEngine engine, LocalDate day, IntConsumer progress) throws FaultsException {
+        Book book = engine.book();
+        Proof proof = of(folder, engine, each -> true, progress);
         book.rules().forEach((id, rule) -> proof.coverage(id)
                 .gap()
                 .ifPresent(gap -> proof.faults.add(new Fault(
@@ -78,12 +81,13 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
      *
      * @param chosen which cases to run
      */
-    public static Proof of(Path folder, Book book, Predicate<Case> chosen, IntConsumer progress)
+    public static Proof of(Path folder, RuleEngine engine, Predicate<Case> chosen, IntConsumer progress)
             throws FaultsException {
+        Book book = engine.book();
         Proof proof = new Proof(book, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (Case each : Cases.read(folder, book)) {
             if (chosen.test(each)) {
-                Trial trial = Trial.of(book, each);
+                Trial trial = Trial.of(engine, each);
                 proof.trials.add(trial);
                 trial.problems()
                         .forEach(problem -> proof.faults.add(new Fault(
@@ -116,7 +120,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         List<String> rules = book.users(id);
         for (LocalDate day : List.of(value.from().minusDays(1), value.from())) {
             // Where none applies nothing is said, so that no case can tell.
-            boolean said = !(book.lookup(id, value.region(), day) instanceof Book.Lookup.NoneApplies);
+            boolean said = !(book.lookup(id, value.region(), day) instanceof Practice.Lookup.NoneApplies);
             if (said
                     && trials.stream()
                             .noneMatch(trial -> trial.text().sheet().asOf().equals(day)

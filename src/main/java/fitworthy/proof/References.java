@@ -1,9 +1,9 @@
 package fitworthy.proof;
 
 import fitworthy.book.Book;
-import fitworthy.book.Book.Lookup;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Places;
+import fitworthy.book.Practice.Lookup;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;

@@ -6,6 +6,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -44,14 +45,16 @@ public final class Skeleton {
     /** How near to the limit the two cases have to come, as a share of it. */
     private static final double NEAR = 0.05;
 
+    private final RuleEngine engine;
     private final Book book;
     private final Path folder;
     private final String region;
     private final LocalDate from;
 
-    private Skeleton(Path folder, Book book, String region, LocalDate from) {
+    private Skeleton(Path folder, RuleEngine engine, String region, LocalDate from) {
         this.folder = folder;
-        this.book = book;
+        this.engine = engine;
+        this.book = engine.book();
         this.region = region;
         this.from = from;
     }
@@ -70,8 +73,10 @@ public final class Skeleton {
      * @throws FaultsException where the names do not fit the book, or no two cases are near enough to put a limit
      *     between
      */
-    public static Map<Path, String> rule(Path folder, Book book, String id, String about, String region, LocalDate from)
+    public static Map<Path, String> rule(
+            Path folder, RuleEngine engine, String id, String about, String region, LocalDate from)
             throws FaultsException {
+        Book book = engine.book();
         MeasureKind kind = Measures.kinds().get(about);
         String topic = id.contains(".") ? id.substring(0, id.indexOf('.')) : id;
         if (!book.topics().contains(topic) || !id.matches("[a-z]+\\.[a-z][a-z0-9-]*")) {
@@ -99,7 +104,7 @@ public final class Skeleton {
                             + Words.suggestion(region, book.regions().keySet()),
                     String.join(", ", book.regions().keySet()));
         }
-        return new Skeleton(folder, book, region, from).rule(topic, id, kind);
+        return new Skeleton(folder, engine, region, from).rule(topic, id, kind);
     }
 
     /**
@@ -158,8 +163,8 @@ public final class Skeleton {
             Node.Mapping tree = each.tree()
                     .with("as-of", new Node.Scalar(each.place(), from.toString(), false))
                     .with("region", new Node.Scalar(each.place(), region, false));
-            Advice advice =
-                    Adviser.advise(book, SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
+            Advice advice = Adviser.advise(
+                    engine, SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
             List<Measure> known = advice.facts().values().stream()
                     .flatMap(List::stream)
                     .filter(Measure.class::isInstance)

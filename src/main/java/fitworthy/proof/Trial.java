@@ -6,7 +6,7 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
@@ -26,8 +26,8 @@ import java.util.Optional;
 public record Trial(Case text, Advice advice, List<String> problems) {
 
     /** Runs a case; every finding of its topic has to be one that it names. */
-    public static Trial of(Book book, Case text) {
-        Advice advice = Adviser.advise(book.with(text.house()), text.sheet());
+    public static Trial of(RuleEngine engine, Case text) {
+        Advice advice = Adviser.advise(engine.with(text.house()), text.sheet());
         List<Finding> open = new ArrayList<>(advice.findings().stream()
                 .filter(finding -> finding.judged().id().startsWith(text.topic() + "."))
                 .toList());

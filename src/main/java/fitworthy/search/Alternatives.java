@@ -2,7 +2,7 @@ package fitworthy.search;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
@@ -36,7 +36,7 @@ public record Alternatives(List<Alternative> plans, long all) {
      * @param progress told how many were run so far
      */
     public static Alternatives of(
-            Book book,
+            RuleEngine engine,
             Node.Mapping root,
             Sheet sheet,
             List<String> options,
@@ -49,13 +49,13 @@ public record Alternatives(List<Alternative> plans, long all) {
                 .mapToLong(each -> each.choices().size())
                 .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
         List<Alternative> plans = new ArrayList<>();
-        plans.add(alternative(book, root, sheet, varied, 0));
+        plans.add(alternative(engine, root, sheet, varied, 0));
         while (plans.size() < all && !stop.getAsBoolean()) {
             List<Optional<Alternative>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all))
                     .parallel()
                     .mapToObj(number -> stop.getAsBoolean()
                             ? Optional.<Alternative>empty()
-                            : Optional.of(alternative(book, root, sheet, varied, number)))
+                            : Optional.of(alternative(engine, root, sheet, varied, number)))
                     .toList();
             // What comes after a combination that was not run is left out, so that the table has no gap.
             batch.stream().takeWhile(Optional::isPresent).forEach(each -> plans.add(each.get()));
@@ -65,7 +65,7 @@ public record Alternatives(List<Alternative> plans, long all) {
     }
 
     private static Alternative alternative(
-            Book book, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied, long number) {
+            RuleEngine engine, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied, long number) {
         List<Change.Choose> choices = choices(varied, number);
         Node.Mapping changed = root;
         for (Change.Choose choice : choices) {
@@ -75,7 +75,8 @@ public record Alternatives(List<Alternative> plans, long all) {
             return new Alternative(
                     choices,
                     Adviser.advise(
-                            book, SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>())));
+                            engine,
+                            SheetReader.sheet(changed, engine.book().regions().keySet(), new ArrayList<>())));
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

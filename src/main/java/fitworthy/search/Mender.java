@@ -7,8 +7,8 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
-import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.engine.RuleEngine;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Prices;
@@ -173,7 +173,7 @@ public final class Mender {
         }
     }
 
-    private final Book book;
+    private final RuleEngine engine;
     private final Node.Mapping root;
     private final Sheet sheet;
     private final BooleanSupplier stop;
@@ -183,13 +183,13 @@ public final class Mender {
     private final Seen planned;
     private volatile boolean cut;
 
-    private Mender(Book book, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
-        this.book = book;
+    private Mender(RuleEngine engine, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
+        this.engine = engine;
         this.root = root;
         this.sheet = sheet;
         this.stop = stop;
         this.progress = progress;
-        this.advised = Adviser.advise(book, sheet);
+        this.advised = Adviser.advise(engine, sheet);
         this.planned = Seen.of(advised);
     }
 
@@ -200,8 +200,9 @@ public final class Mender {
      * @param stop asked before each run whether to give up; from several threads
      * @param progress told how many plans were tried so far; from several threads
      */
-    public static Mending mend(Book book, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
-        return new Mender(book, root, sheet, stop, progress).search();
+    public static Mending mend(
+            RuleEngine engine, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
+        return new Mender(engine, root, sheet, stop, progress).search();
     }
 
     private Mending search() {
@@ -294,7 +295,7 @@ public final class Mender {
                     pulls.stream().mapToDouble(Pull::kilograms).sum(),
                     added,
                     days(changed),
-                    Adviser.advise(book, changed));
+                    Adviser.advise(engine, changed));
         } catch (FaultsException e) {
             throw new IllegalStateException("a change that made a sheet before makes none now", e);
         }
@@ -516,7 +517,7 @@ public final class Mender {
         }
         Optional<Seen> seen = Optional.empty();
         try {
-            seen = Optional.of(Seen.of(Adviser.advise(book, changed(changes))));
+            seen = Optional.of(Seen.of(Adviser.advise(engine, changed(changes))));
         } catch (FaultsException e) {
             // The change leaves something that needs the part; it is no change to offer.
         }
@@ -537,6 +538,6 @@ public final class Mender {
         for (Change change : changes) {
             changed = change.applied(changed, sheet);
         }
-        return SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>());
+        return SheetReader.sheet(changed, engine.book().regions().keySet(), new ArrayList<>());
     }
 }

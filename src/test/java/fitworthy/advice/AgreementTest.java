@@ -11,9 +11,9 @@ import fitworthy.MadeSheet;
 import fitworthy.Sheets;
 import fitworthy.Told;
 import fitworthy.Twigs;
-import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
@@ -111,7 +111,7 @@ class AgreementTest {
     /** All rules are in other files, the last in the first, and stand in them in reverse. */
     @Property(seed = SEED)
     void orderOfRulesAndTheirFilesDoesNotMatter(@ForAll("sheets") MadeSheet sheet) throws FaultsException, IOException {
-        same(Told.of(sheet.advice()), Told.of(Adviser.advise(Turned.book(), sheet.sheet())), "rule", "content");
+        same(Told.of(sheet.advice()), Told.of(Adviser.advise(Turned.engine(), sheet.sheet())), "rule", "content");
     }
 
     /** The lever law: of a mass between the axles each limit loses what it carries, so that no headroom grows. */
@@ -388,10 +388,10 @@ class AgreementTest {
     /** The shipped book with its rules in other files and turned round in them. */
     private static final class Turned {
 
-        private static Book book;
+        private static RuleEngine engine;
 
-        static synchronized Book book() throws FaultsException, IOException {
-            if (book == null) {
+        static synchronized RuleEngine engine() throws FaultsException, IOException {
+            if (engine == null) {
                 Path folder = Path.of("target", "turned-rules");
                 List<Path> files;
                 try (Stream<Path> all = Files.walk(Books.RULES)) {
@@ -410,9 +410,9 @@ class AgreementTest {
                                     ? Files.readString(each)
                                     : turned(Files.readString(rules.get(rules.size() - 1 - place))));
                 }
-                book = BookLoader.load(folder, Books.CACHE, sentence -> {});
+                engine = BookLoader.load(folder, Books.CACHE, sentence -> {});
             }
-            return book;
+            return engine;
         }
 
         private static String turned(String rules) {

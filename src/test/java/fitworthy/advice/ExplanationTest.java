@@ -27,7 +27,7 @@ class ExplanationTest {
         Map<String, Condition> conditions = new HashMap<>();
         int compared = 0;
         for (Case each : Cases.read(Books.RULES, Books.shipped())) {
-            Advice advice = Adviser.advise(Books.shipped(), each.sheet());
+            Advice advice = Adviser.advise(Books.engine(), each.sheet());
             Set<String> fired = new TreeSet<>();
             advice.findings()
                     .forEach(finding -> fired.add(
@@ -52,7 +52,7 @@ class ExplanationTest {
 
     @Test
     void theFirstFalseComparisonIsNamed() throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), Sheets.plainWith("title: fine"));
+        Advice advice = Adviser.advise(Books.engine(), Sheets.plainWith("title: fine"));
         Explanation explanation = Explanation.of(advice, "mass.gvm-over").get(0);
         assertFalse(explanation.holds());
         assertEquals(
@@ -62,7 +62,7 @@ class ExplanationTest {
 
     @Test
     void aRuleThatFiredShowsThePracticeValueItUsed() throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), Sheets.plainWith("vehicle: {ratings: {gvm: 2597 kg}}"));
+        Advice advice = Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: 2597 kg}}"));
         Explanation explanation = Explanation.of(advice, "mass.gvm-tight").get(0);
         assertTrue(explanation.holds());
         assertEquals("mass.gvm-reserve", explanation.steps().get(0).wanted().key());

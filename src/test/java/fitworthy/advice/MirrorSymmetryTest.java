@@ -24,7 +24,7 @@ class MirrorSymmetryTest {
 
     private static Advice towing(String eyeY, String left, String right) throws FaultsException {
         return Adviser.advise(
-                Books.shipped(),
+                Books.engine(),
                 Sheets.plainWith(
                         """
                 region: uk

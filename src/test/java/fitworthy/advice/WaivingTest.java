@@ -31,7 +31,7 @@ class WaivingTest {
     }
 
     private static Advice advise(String changes) throws FaultsException {
-        return Adviser.advise(Books.shipped(), Sheets.plainWith(changes));
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
     }
 
     private static Finding over(Advice advice) {
@@ -81,6 +81,30 @@ class WaivingTest {
         }
     }
 
+    /** A circuit without a fuse is so in every loading, so there is none to name. */
+    @Test
+    void aStopThatDoesNotDependOnTheLoadingIsWaivedByItsSubjectAlone() throws FaultsException {
+        String unfused = "circuits: [{name: Radio, voltage: 12 V, current: 6 A, battery: starter, need: other,"
+                + " fuse: {rating: 0 A}}]\n";
+        Finding stop = advise(unfused).findings().stream()
+                .filter(each -> each.judged().id().equals("electrical.no-fuse"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("", stop.judged().loadCase());
+        assertTrue(stop.judged().card().severity().is(Severity.STOP));
+        Advice waived = advise(unfused + waivers("rule: electrical.no-fuse, subject: Radio", "2026-12-31"));
+        assertEquals(
+                List.of(State.ACTIVE),
+                waived.waivers().stream().map(Waiving::state).toList());
+        assertEquals(
+                List.of("electrical.no-fuse"),
+                waived.findings().stream()
+                        .filter(each -> each.waiver().isPresent())
+                        .map(each -> each.judged().id())
+                        .toList());
+        waivesNothing(State.TOO_WIDE, advise(unfused + waivers("rule: electrical.no-fuse", "2026-12-31")));
+    }
+
     /** 77 kg left of 2597 kg is less than 3 %: a note, which may be waived wherever it comes up. */
     @Test
     void aMilderFindingMayBeWaivedWhereverItComesUp() throws FaultsException {
@@ -115,7 +139,7 @@ class WaivingTest {
     @Test
     void aLoadingThatWasNotLookedAtSaysNothingOfItsWaivers() throws FaultsException {
         Advice advice = Adviser.advise(
-                Books.shipped(),
+                Books.engine(),
                 Sheets.plainWith("cases: [{name: empty, carrying: []}, {name: laden}]\n"
                         + waivers("rule: mass.gvm-over, subject: vehicle, in: laden", "2026-12-31")),
                 Set.of("empty"));
@@ -135,7 +159,7 @@ class WaivingTest {
     @Test
     void mendingTreatsAWaivedStopAsStillThere() throws FaultsException {
         var tree = Sheets.treeWith(HEAVY + waivers(WHOLE, "2026-12-31"));
-        var mending = Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, tried -> {});
+        var mending = Mender.mend(Books.engine(), tree, Sheets.read(tree), () -> false, tried -> {});
         assertFalse(mending.offers().isEmpty());
         mending.offers()
                 .forEach(offer -> assertTrue(offer.advice().findings().stream()

@@ -46,7 +46,7 @@ class HouseReaderTest {
     }
 
     private static Practice found(Book book, String id, String region, LocalDate day) {
-        return ((Book.Lookup.Found) book.lookup(id, region, day)).practice();
+        return ((Practice.Lookup.Found) book.lookup(id, region, day)).practice();
     }
 
     private static String value(String practice, String value) {

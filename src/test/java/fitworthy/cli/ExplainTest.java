@@ -36,7 +36,7 @@ class ExplainTest {
                 NodeReader.read(Path.of(TOURING), new ArrayList<>()),
                 Books.shipped().regions().keySet(),
                 new ArrayList<>());
-        Advice advice = Adviser.advise(Books.shipped(), sheet);
+        Advice advice = Adviser.advise(Books.engine(), sheet);
         int worked = 0;
         for (String id : Books.shipped().cards().keySet()) {
             StringWriter out = new StringWriter();

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.engine.RuleEngine;
 import fitworthy.search.Mender;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
@@ -42,7 +42,7 @@ class ScenariosTest {
 
     @Test
     void theWeekenderIsInOrderAndWhollyAssessed() throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), sheet(tree("weekender")));
+        Advice advice = Adviser.advise(Books.engine(), sheet(tree("weekender")));
         assertEquals(0, advice.findings().size());
         assertEquals(0, advice.notAssessed().size());
         assertTrue(advice.met().size() > 30, "met " + advice.met().size());
@@ -50,21 +50,21 @@ class ScenariosTest {
 
     @Test
     void theOverloadedUtilityBreaksFourLimitsAndAnOfferedChangeClearsThem() throws FaultsException {
-        Book book = Books.shipped();
+        RuleEngine engine = Books.engine();
         Node.Mapping tree = tree("overloaded");
-        Advice advice = Adviser.advise(book, sheet(tree));
+        Advice advice = Adviser.advise(engine, sheet(tree));
         assertEquals(
                 Set.of("mass.axle-over", "mass.gcm-over", "mass.gvm-over", "mass.roof-over"),
                 found(advice, Severity.STOP));
         assertTrue(found(advice, Severity.CHANGE).contains("mass.ball-takes-payload"));
-        Mending mending = Mender.mend(book, tree, sheet(tree), () -> false, tried -> {});
+        Mending mending = Mender.mend(engine, tree, sheet(tree), () -> false, tried -> {});
         assertTrue(mending.offers().size() > 0);
         mending.offers().forEach(offer -> assertEquals(Set.of(), found(offer.advice(), Severity.STOP)));
     }
 
     @Test
     void theTouringWagonShowsTheClassicTraps() throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), sheet(tree("touring")));
+        Advice advice = Adviser.advise(Books.engine(), sheet(tree("touring")));
         Set<String> all = new TreeSet<>();
         advice.findings().forEach(each -> all.add(each.judged().id()));
         Set<String> traps = Set.of(

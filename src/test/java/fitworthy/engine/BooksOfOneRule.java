@@ -1,7 +1,6 @@
 package fitworthy.engine;
 
 import fitworthy.Books;
-import fitworthy.book.Book;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +36,7 @@ public final class BooksOfOneRule {
     }
 
     /** One that has been parsed, with other measures on its card. */
-    public static Book of(Path folder, String condition, String measures) throws Exception {
+    public static RuleEngine of(Path folder, String condition, String measures) throws Exception {
         Path rules = folder.resolve("rules");
         write(rules);
         Files.writeString(
@@ -50,21 +49,12 @@ public final class BooksOfOneRule {
     }
 
     /** One whose rule does more than the parser would pass: it was compiled without asking it. */
-    public static Book unparsed(Path folder, String consequence) throws Exception {
-        Book book = of(folder, "    $m : Measure(name == \"mass.loaded\", known)", "mass.loaded");
+    public static RuleEngine unparsed(Path folder, String consequence) throws Exception {
+        RuleEngine parsed = of(folder, "    $m : Measure(name == \"mass.loaded\", known)", "mass.loaded");
         String text =
                 "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence + " end";
-        return new Book(
-                book.cover(),
-                book.hash(),
-                book.regions(),
-                book.cards(),
-                book.rules(),
-                book.practice(),
-                book.sources(),
-                book.places(),
-                book.tables(),
-                RuleCompiler.load(RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())),
-                book.house());
+        return new RuleEngine(
+                parsed.book(),
+                RuleCompiler.load(RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())));
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.book.Book;
 import fitworthy.rules.PreCheck;
 import fitworthy.rules.RuleParser;
 import fitworthy.source.Fault;
@@ -193,9 +192,9 @@ class HostileRulesTest {
                 drl.resolveSibling("cards.yaml"),
                 cards.replace("about: [mass.loaded]", "about: [mass.loaded, mass.axle]"));
         List<String> told = new ArrayList<>();
-        Book book = BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add);
+        RuleEngine engine = BookLoader.load(home.resolve("rules"), home.resolve("cache"), told::add);
         assertEquals(1, told.size());
-        assertNotNull(book.sessions());
+        assertNotNull(engine.sessions());
     }
 
     /** Every part of an 'or' gives the name a meaning, so it has one outside. */

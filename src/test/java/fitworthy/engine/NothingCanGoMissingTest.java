@@ -1,17 +1,20 @@
 package fitworthy.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.book.Book;
 import fitworthy.book.Contract;
 import fitworthy.book.TableReader;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,12 +22,16 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Taking any card, rule, practice value, source or table row out of the shipped book makes it a book that cannot be
  * used. Here the pieces are taken out in memory; CheckTest takes some out of the files.
  */
 class NothingCanGoMissingTest {
+
+    @TempDir
+    private Path home;
 
     /** The faults of the shipped book without one piece. */
     private static String faults(String card, String rule, String practice, String source) throws FaultsException {
@@ -72,6 +79,32 @@ class NothingCanGoMissingTest {
             }
         }
         assertEquals(Set.of(), unnoticed);
+    }
+
+    /** Also where no rule compares with it: what the program says of enough rests on it. */
+    @Test
+    void aValueThatTheFiguresAskForIsMissedAtItsPlace() throws Exception {
+        for (PracticeId asked : PracticeId.values()) {
+            String id = asked.id();
+            String place = "rules/" + Book.topic(id) + "/practice.yaml";
+            String faults = faults("", "", id, "");
+            assertTrue(faults.contains("the figures ask for the practice value '" + id + "'"), faults);
+            assertTrue(faults.contains(place), faults);
+        }
+        Path rules = Books.copyOf("water", home.resolve("rules"));
+        Path page = rules.resolve("water/practice.yaml");
+        Files.writeString(page, Files.readString(page).replaceFirst("(?ms)^water.reserve-least:.*?(?=^\\S|\\z)", ""));
+        Fault fault = assertThrows(
+                        FaultsException.class, () -> BookLoader.load(rules, home.resolve("cache"), sentence -> {}))
+                .faults()
+                .stream()
+                .filter(each -> each.problem().startsWith("the figures ask"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(page.toString(), fault.place().toString());
+        assertEquals(
+                "the figures ask for the practice value 'water.reserve-least', which is not in the book",
+                fault.problem());
     }
 
     @Test

@@ -113,7 +113,7 @@ class RuleCacheTest {
     }
 
     private Book load(List<String> told) throws FaultsException {
-        return BookLoader.load(rules, cache, told::add);
+        return BookLoader.load(rules, cache, told::add).book();
     }
 
     private Path kept() throws IOException {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.advice.Adviser;
-import fitworthy.book.Book;
 import fitworthy.book.Contract;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
@@ -80,7 +79,7 @@ class ShippedRulesTest {
     }
 
     private void build() throws Exception {
-        ShippedRules.main(new String[] {
+        ShippedRulesBuild.main(new String[] {
             rules.toString(), classes.toString(), home.resolve("built").toString()
         });
     }
@@ -148,12 +147,12 @@ class ShippedRulesTest {
     static String check(Path rules, Path cache) throws Exception {
         List<String> told = new ArrayList<>();
         try {
-            Book book = BookLoader.load(rules, cache, told::add);
+            RuleEngine engine = BookLoader.load(rules, cache, told::add);
             int found = Adviser.advise(
-                            book,
+                            engine,
                             SheetReader.read(
                                     Path.of("rules/plain-sheet.yaml"),
-                                    book.regions().keySet()))
+                                    engine.book().regions().keySet()))
                     .findings()
                     .size();
             return told.size() + " compiled, " + found + " found";

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.book.Book;
+import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
@@ -86,9 +87,9 @@ class WorkingTest {
         Plan plan = new Plan(
                 sheet.planned(),
                 book.tables(),
-                id -> book.lookup(id, sheet.region(), sheet.asOf()) instanceof Book.Lookup.Found found
+                asked -> book.lookup(asked.id(), sheet.region(), sheet.asOf()) instanceof Practice.Lookup.Found found
                         ? Figure.of(found.practice().value(), 0)
-                        : Figure.missing(new Missing(id, "a practice value", "the book")));
+                        : Figure.missing(new Missing(asked.id(), "a practice value", "the book")));
         List<Measure> measures = new ArrayList<>(Measures.of(plan));
         Loading.all(plan).forEach(loading -> measures.addAll(Measures.of(loading)));
         return measures;

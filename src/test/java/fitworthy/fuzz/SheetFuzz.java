@@ -6,8 +6,8 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.View;
-import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.engine.RuleEngine;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.printout.JsonPrintout;
 import fitworthy.printout.TextPrintout;
@@ -61,13 +61,13 @@ public final class SheetFuzz {
 
     /** @return whether advice was given */
     public static boolean advised(byte[] data) throws IOException, FaultsException {
-        Book book = Books.shipped();
+        RuleEngine engine = Books.engine();
         List<Fault> faults = new ArrayList<>();
         try {
             String text = NodeReader.text(data, Place.of("sheet"), faults);
             Node.Mapping root = text == null ? null : NodeReader.read("sheet", text, faults);
             Advice advice = Adviser.advise(
-                    book, new View(book, null, null).read(root, faults).sheet());
+                    engine, new View(engine, null, null).read(root, faults).sheet());
             printed(advice);
             return true;
         } catch (FaultsException e) {

@@ -47,7 +47,7 @@ public record Printed(Advice advice, Report report) {
     }
 
     private static Printed of(Sheet sheet) throws FaultsException {
-        Advice advice = Adviser.advise(Books.shipped(), sheet);
+        Advice advice = Adviser.advise(Books.engine(), sheet);
         return new Printed(
                 advice,
                 Arrangement.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT));

@@ -17,7 +17,7 @@ class WantedTest {
 
     private static List<Wanted> wanted(String... points) throws FaultsException {
         Advice advice = Adviser.advise(
-                Books.shipped(),
+                Books.engine(),
                 Sheets.plainWith(
                         """
                 papers: {insurer-told: yes, warranty: asked}

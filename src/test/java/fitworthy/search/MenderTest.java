@@ -26,7 +26,7 @@ class MenderTest {
 
     private static Mending mend(String changes) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith(changes);
-        return Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, tried -> {});
+        return Mender.mend(Books.engine(), tree, Sheets.read(tree), () -> false, tried -> {});
     }
 
     private static List<String> words(Mending mending) {
@@ -269,20 +269,20 @@ class MenderTest {
         for (int plan = 0; plan < 50; plan++) {
             Node.Mapping tree = Sheets.treeWith(overloaded(random));
             Sheet sheet = Sheets.read(tree);
-            Set<String> open = open(Adviser.advise(Books.shipped(), sheet));
-            assertTrue(Adviser.advise(Books.shipped(), sheet)
+            Set<String> open = open(Adviser.advise(Books.engine(), sheet));
+            assertTrue(Adviser.advise(Books.engine(), sheet)
                     .worst()
                     .filter(Severity.STOP::equals)
                     .isPresent());
             long end = System.nanoTime() + 3_000_000_000L;
             for (Mender.Offer offer : Mender.mend(
-                            Books.shipped(), tree, sheet, () -> System.nanoTime() > end, tried -> {})
+                            Books.engine(), tree, sheet, () -> System.nanoTime() > end, tried -> {})
                     .offers()) {
                 Node.Mapping changed = tree;
                 for (Change change : offer.changes()) {
                     changed = change.applied(changed, sheet);
                 }
-                Advice advice = Adviser.advise(Books.shipped(), Sheets.read(changed));
+                Advice advice = Adviser.advise(Books.engine(), Sheets.read(changed));
                 String what = "plan " + plan + ": " + offer.changes();
                 assertFalse(advice.worst().filter(Severity.STOP::equals).isPresent(), what);
                 assertTrue(open.containsAll(open(advice)), what);
@@ -333,7 +333,7 @@ class MenderTest {
     @Test
     void aSearchThatWasCutSaysSo() throws FaultsException {
         Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2500 kg}}");
-        assertFalse(Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> true, tried -> {})
+        assertFalse(Mender.mend(Books.engine(), tree, Sheets.read(tree), () -> true, tried -> {})
                 .complete());
     }
 }

@@ -11,6 +11,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -153,7 +154,7 @@ public final class BodyMeasures implements Topic {
                             in("points", holdDown.points(), ""),
                             in("limit", holdDown.limit(), "kg"),
                             in("held", held, "kg")));
-            Figure least = plan.practice("body.hold-down-least");
+            Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
             measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, "", least.times(held))
                     .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
             measures.add(Measure.of(HOLD_DOWN_POINTS, name, "", holdDown.points()));
@@ -166,7 +167,7 @@ public final class BodyMeasures implements Topic {
                             "slope = atan(spacing / 2 / height)",
                             in("spacing", legs.spacing(), "mm"),
                             in("height", legs.cogHeight(), "mm")));
-            Figure slope = plan.practice("body.tipping-least");
+            Figure slope = plan.practice(PracticeId.BODY_TIPPING_LEAST);
             measures.add(Measure.enough(FEET_NEEDED, name, "", LoadBox.feetNeeded(slope, legs.cogHeight()))
                     .worked(
                             "spacing = 2 x height x tan(slope)",
@@ -185,7 +186,7 @@ public final class BodyMeasures implements Topic {
                         "ratio = bracket / bottle",
                         in("bracket", bottle.mount(), "kg"),
                         in("bottle", fitment.mass(), "kg")));
-        Figure least = plan.practice("body.gas-mount-least");
+        Figure least = plan.practice(PracticeId.BODY_GAS_MOUNT_LEAST);
         measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), "", least.times(fitment.mass()))
                 .worked("needed = least x bottle", in("least", least, ""), in("bottle", fitment.mass(), "kg")));
     }
@@ -234,7 +235,7 @@ public final class BodyMeasures implements Topic {
                             in("overhang", overhang, "mm"),
                             in("wheelbase", plan.wheelbase(), "mm"))
                     .worked(end));
-            Figure most = plan.practice("body.overhang-most");
+            Figure most = plan.practice(PracticeId.BODY_OVERHANG_MOST);
             measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", loadCase, most.times(plan.wheelbase()))
                     .worked(
                             "longest = most x wheelbase",

@@ -10,6 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Tables;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
@@ -39,9 +40,9 @@ public final class ElectricalMeasures implements Topic {
             number("electrical.alternator-needed", "A", 0, "rating of an alternator that can be counted on for it");
     private static final MeasureKind DAILY =
             rated("electrical.daily", "Ah", 1, "charge drawn a day", "charge put back on a day's drive");
-    private static final MeasureKind DEPTH_LEAD =
+    public static final MeasureKind DEPTH_LEAD =
             number("electrical.depth-lead", "%", 1, "capacity of the lead-acid battery that the longest stay takes");
-    private static final MeasureKind DEPTH_LITHIUM =
+    public static final MeasureKind DEPTH_LITHIUM =
             number("electrical.depth-lithium", "%", 1, "capacity of the lithium battery that the longest stay takes");
     private static final MeasureKind CAPACITY_NEEDED =
             number("electrical.capacity-needed", "Ah", 0, "capacity that lasts the longest stay");
@@ -149,7 +150,8 @@ public final class ElectricalMeasures implements Topic {
                         in("section", cable.section(), "mm2"),
                         in("voltage", circuit.voltage(), "V")));
         measures.add(Measure.of(SECTION, circuit.name(), "", cable.section()));
-        Figure most = plan.practice(other ? "electrical.drop-other-most" : "electrical.drop-critical-most");
+        Figure most =
+                plan.practice(other ? PracticeId.ELECTRICAL_DROP_OTHER_MOST : PracticeId.ELECTRICAL_DROP_CRITICAL_MOST);
         measures.add(Measure.enough(
                         SECTION_NEEDED,
                         circuit.name(),
@@ -262,7 +264,7 @@ public final class ElectricalMeasures implements Topic {
         measures.add(Measure.of(ALTERNATOR, "alternator", loadCase, load.dividedBy(engine.alternator()))
                 .worked("share = drawn / rating", in("drawn", load, "A"), in("rating", engine.alternator(), "A"))
                 .worked(sum));
-        Figure most = loading.plan().practice("electrical.alternator-most");
+        Figure most = loading.plan().practice(PracticeId.ELECTRICAL_ALTERNATOR_MOST);
         measures.add(Measure.enough(ALTERNATOR_NEEDED, "alternator", loadCase, load.dividedBy(most))
                 .worked("needed = drawn / most", in("drawn", load, "A"), in("most", most, "%"))
                 .worked(sum));
@@ -293,7 +295,7 @@ public final class ElectricalMeasures implements Topic {
                             in("stay", parked, "h"),
                             in("capacity", engine.starterBattery(), "Ah"))
                     .worked(new Working.Sum("idle", parts)));
-            Figure most = loading.plan().practice("electrical.starter-drain-most");
+            Figure most = loading.plan().practice(PracticeId.ELECTRICAL_STARTER_DRAIN_MOST);
             measures.add(Measure.most(
                             STANDBY_MOST,
                             "starter battery",
@@ -360,8 +362,8 @@ public final class ElectricalMeasures implements Topic {
         Figure most = loading.plan()
                 .practice(
                         chemistry.is(Chemistry.LITHIUM)
-                                ? "electrical.depth-lithium-most"
-                                : "electrical.depth-lead-most");
+                                ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST
+                                : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST);
         measures.add(Measure.enough(
                         CAPACITY_NEEDED,
                         SECOND_BATTERY,

@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -24,24 +25,24 @@ import java.util.stream.Stream;
 /** The way of the air to the filter, and what water reaches first. None of it depends on the loading. */
 public final class IntakeMeasures implements Topic {
 
-    private static final MeasureKind JOINT = word("intake.joint", "whether the joint is clamped and sealed");
-    private static final MeasureKind LID = word("intake.lid", "whether the airbox lid seals all round");
-    private static final MeasureKind KNOWN_LEAK =
+    public static final MeasureKind JOINT = word("intake.joint", "whether the joint is clamped and sealed");
+    public static final MeasureKind LID = word("intake.lid", "whether the airbox lid seals all round");
+    public static final MeasureKind KNOWN_LEAK =
             word("intake.known-leak", "whether this type of airbox is known to let dust past its seal");
     private static final MeasureKind SNORKEL_END =
             word("intake.snorkel-end", "whether the airbox behind the sealed snorkel is tight");
     private static final MeasureKind DUST = word("intake.dust", "dust to be expected");
-    private static final MeasureKind DRAIN = word("intake.drain", "drain of the airbox");
+    public static final MeasureKind DRAIN = word("intake.drain", "drain of the airbox");
     private static final MeasureKind DRAIN_WATER =
             rated("intake.drain-water", "mm", 0, "planned water depth", "height of the open drain");
-    private static final MeasureKind BORE =
+    public static final MeasureKind BORE =
             rated("intake.bore", "mm", 1, "narrowest bore of the snorkel", "bore of the airbox inlet");
     private static final MeasureKind STEP =
             number("intake.step", "mm", 1, "step from the snorkel down to the airbox inlet");
     private static final MeasureKind VELOCITY = number("intake.velocity", "m/s", 1, "mean air velocity at rated power");
     private static final MeasureKind BORE_NEEDED =
             number("intake.bore-needed", "mm", 1, "bore that keeps the air to the highest velocity published");
-    private static final MeasureKind PRE_CLEANER = word("intake.pre-cleaner", "whether there is a pre-cleaner");
+    public static final MeasureKind PRE_CLEANER = word("intake.pre-cleaner", "whether there is a pre-cleaner");
     private static final MeasureKind DUST_RUN = rated(
             "intake.dust-run", "km", 0, "driving in dust between two services", "filter service distance in dust");
     private static final MeasureKind WATER =
@@ -170,7 +171,7 @@ public final class IntakeMeasures implements Topic {
                 "",
                 depth,
                 kits.isEmpty() ? intake.breathers() : kits.get(0).height()));
-        Figure above = plan.practice("intake.freeboard-least");
+        Figure above = plan.practice(PracticeId.INTAKE_FREEBOARD_LEAST);
         measures.add(Measure.enough(BREATHERS_NEEDED, "breathers", "", depth.plus(above))
                 .worked("height = depth + above", in("depth", depth, "mm"), in("above", above, "mm")));
         if (snorkel) {
@@ -262,7 +263,7 @@ public final class IntakeMeasures implements Topic {
                         "density = (boost + 101.325) / 101.325 x 298.15 / (manifold + 273.15)",
                         in("boost", engine.boost(), "kPa"),
                         in("manifold", engine.manifoldTemperature(), "degC")));
-        Figure most = plan.practice("intake.velocity-most");
+        Figure most = plan.practice(PracticeId.INTAKE_VELOCITY_MOST);
         measures.add(Measure.enough(BORE_NEEDED, subject, "", AirFlow.boreNeeded(drawn, most))
                 .worked(
                         "needed = bore x sqrt(velocity / most)",

@@ -13,6 +13,7 @@ import fitworthy.figures.plan.MassSheet;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -25,9 +26,9 @@ import java.util.List;
 /** Masses, axle loads and the balance of the vehicle. */
 public final class MassMeasures implements Topic {
 
-    private static final MeasureKind LOADED = rated("mass.loaded", "kg", 0, "loaded mass", "GVM");
-    private static final MeasureKind AXLE = rated("mass.axle", "kg", 0, "load on the axle", "axle limit");
-    private static final MeasureKind COMBINED =
+    public static final MeasureKind LOADED = rated("mass.loaded", "kg", 0, "loaded mass", "GVM");
+    public static final MeasureKind AXLE = rated("mass.axle", "kg", 0, "load on the axle", "axle limit");
+    public static final MeasureKind COMBINED =
             rated("mass.combined", "kg", 0, "loaded mass of vehicle and trailer together", "GCM");
     private static final MeasureKind BALL = number("mass.ball", "kg", 0, "load on the tow ball");
     private static final MeasureKind FRONT_LIFT =
@@ -42,7 +43,7 @@ public final class MassMeasures implements Topic {
             number("mass.side", "%", 1, "difference between left and right, as a share of the loaded mass");
     private static final MeasureKind ACROSS =
             number("mass.across", "kg", 0, "what has to move from above one wheel to above the other side's");
-    private static final MeasureKind ROOF = rated("mass.roof", "kg", 0, "load on the roof", "roof limit");
+    public static final MeasureKind ROOF = rated("mass.roof", "kg", 0, "load on the roof", "roof limit");
     private static final MeasureKind COG_RISE =
             number("mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle");
     private static final MeasureKind RATED_TRAILER =
@@ -159,7 +160,7 @@ public final class MassMeasures implements Topic {
                         loadCase,
                         Figure.of(1, 0).minus(axles.front().dividedBy(bareFront)))
                 .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
-        Figure mostLost = plan.practice("mass.front-lift-most");
+        Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
         measures.add(Measure.enough(
                         FRONT_LEAST,
                         "front axle",
@@ -170,7 +171,7 @@ public final class MassMeasures implements Topic {
         measures.add(Measure.of(SIDE, "vehicle", loadCase, sideShare(axles.cogY(), track))
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
                 .worked(MassSheet.centre(loading.masses(), "left", Point::y)));
-        Figure mostAside = plan.practice("mass.side-most");
+        Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
         Figure difference = sideShare(axles.cogY(), track);
         measures.add(Measure.enough(
                         ACROSS,

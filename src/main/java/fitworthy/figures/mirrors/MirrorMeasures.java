@@ -10,6 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Derived;
@@ -32,7 +33,7 @@ import java.util.stream.Stream;
  */
 public final class MirrorMeasures implements Topic {
 
-    private static final MeasureKind PAST_TRAILER = rated(
+    public static final MeasureKind PAST_TRAILER = rated(
             "mirrors.past-trailer", "mm", 0, "outer edge of the glass from the centre line", "side of the trailer");
     private static final MeasureKind PAST_LOAD = rated(
             "mirrors.past-load",
@@ -40,9 +41,9 @@ public final class MirrorMeasures implements Topic {
             0,
             "outer edge of the glass from the centre line",
             "what it takes to see past the tray or canopy");
-    private static final MeasureKind FAR_FIELD =
+    public static final MeasureKind FAR_FIELD =
             number("mirrors.far-field", "m", 2, "width of road it shows far behind");
-    private static final MeasureKind NEAR_FIELD =
+    public static final MeasureKind NEAR_FIELD =
             number("mirrors.near-field", "m", 2, "width of road it shows near behind");
     private static final MeasureKind REACH_NEEDED = number(
             "mirrors.reach-needed", "mm", 0, "outer edge of the glass from the centre line that shows the width asked");
@@ -242,10 +243,10 @@ public final class MirrorMeasures implements Topic {
         measures.add(Measure.of(PAST_TRAILER, side.name(), loadCase, mirror.reach(), trailerHalf)
                 .worked("side = width / 2", in("width", trailer.width(), "mm")));
         Figure widest = loading.widestBehind(trailer);
-        Figure behind = plan.practice("mirrors.far-distance");
+        Figure behind = plan.practice(PracticeId.MIRRORS_FAR_DISTANCE);
         measures.add(seen(FAR_FIELD, loading, side, widest, behind));
         if (!(mirror.reach().value() <= widest.value())) {
-            Figure near = plan.practice("mirrors.near-distance");
+            Figure near = plan.practice(PracticeId.MIRRORS_NEAR_DISTANCE);
             measures.add(seen(NEAR_FIELD, loading, side, widest, near));
             needed(
                     NEAR_REACH_NEEDED,
@@ -253,11 +254,19 @@ public final class MirrorMeasures implements Topic {
                     loading,
                     side,
                     widest,
-                    plan.practice("mirrors.near-width"),
+                    plan.practice(PracticeId.MIRRORS_NEAR_WIDTH),
                     near,
                     measures);
         }
-        needed(REACH_NEEDED, GLASS_NEEDED, loading, side, widest, plan.practice("mirrors.far-width"), behind, measures);
+        needed(
+                REACH_NEEDED,
+                GLASS_NEEDED,
+                loading,
+                side,
+                widest,
+                plan.practice(PracticeId.MIRRORS_FAR_WIDTH),
+                behind,
+                measures);
     }
 
     /** Where the glass has to stand, and how much of it be clear, to show a width of road so far behind. */

@@ -21,7 +21,7 @@ public final class Plan {
 
     private final Sheet sheet;
     private final Tables tables;
-    private final Function<String, Figure> practice;
+    private final Function<PracticeId, Figure> practice;
     // Measures ask for these over and over, so the parts are not gone through each time.
     private final Map<Fitment.Kind, List<Fitment>> byKind = new EnumMap<>(Fitment.Kind.class);
     private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
@@ -31,10 +31,10 @@ public final class Plan {
     /**
      * @param sheet the sheet as read
      * @param tables published tables
-     * @param practice practice values of the sheet's region and day by id, for a figure that rests on one; missing
+     * @param practice practice values of the sheet's region and day, for a figure that rests on one; missing
      *     where the rule book records none
      */
-    public Plan(Sheet sheet, Tables tables, Function<String, Figure> practice) {
+    public Plan(Sheet sheet, Tables tables, Function<PracticeId, Figure> practice) {
         this.sheet = sheet;
         this.tables = tables;
         this.practice = practice;
@@ -63,7 +63,7 @@ public final class Plan {
     }
 
     /** A practice value of the sheet's region and day, in the unit used inside. */
-    public Figure practice(String id) {
+    public Figure practice(PracticeId id) {
         return practice.apply(id);
     }
 

@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
@@ -105,7 +106,7 @@ public final class RadioMeasures implements Topic {
             measures.add(Measure.of(ON_METAL, fitment.name(), "", aerial.onMetal()));
         }
         Point eye = plan.vehicle().view().eye();
-        Figure least = plan.practice("radio.sight-least");
+        Figure least = plan.practice(PracticeId.RADIO_SIGHT_LEAST);
         fitment.at().filter(at -> at.x().value() < eye.x().value()).ifPresent(at -> {
             measures.add(Measure.of(SIGHT, fitment.name(), "", RadioRange.sightAngle(eye, at))
                     .worked(

@@ -9,6 +9,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -96,8 +97,8 @@ public final class RecoveryMeasures implements Topic {
             } else if (fitment.details() instanceof KineticStrap strap) {
                 measures.add(Measure.of(STRAP, name, "", strap.strength().dividedBy(gvm))
                         .worked("ratio = strap / GVM", in("strap", strap.strength(), "kg"), in("GVM", gvm, "kg")));
-                Figure least = plan.practice("recovery.strap-least");
-                Figure most = plan.practice("recovery.strap-most");
+                Figure least = plan.practice(PracticeId.RECOVERY_STRAP_LEAST);
+                Figure most = plan.practice(PracticeId.RECOVERY_STRAP_MOST);
                 measures.add(Measure.enough(STRAP_NEEDED, name, "", least.times(gvm))
                         .worked("needed = least x GVM", in("least", least, ""), in("GVM", gvm, "kg")));
                 measures.add(Measure.most(STRAP_HIGHEST, name, "", most.times(gvm))
@@ -122,7 +123,7 @@ public final class RecoveryMeasures implements Topic {
             Figure pull = ((Winch) fitment.details()).pull();
             Figure vehicle = loading.uncoupled();
             measures.add(pull(PULL, fitment.name(), loadCase, pull, vehicle, block));
-            Figure least = loading.plan().practice("recovery.winch-factor");
+            Figure least = loading.plan().practice(PracticeId.RECOVERY_WINCH_FACTOR);
             measures.add(Measure.enough(
                             WINCH_NEEDED,
                             fitment.name(),

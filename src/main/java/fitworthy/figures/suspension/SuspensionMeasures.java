@@ -13,6 +13,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassSheet;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Derived;
@@ -207,7 +208,7 @@ public final class SuspensionMeasures implements Topic {
     /** The rate that the least frequency asks for; a rate goes with the square of the frequency. */
     private static void stiffness(
             String axle, Loading loading, Springs springs, Figure frequency, List<Measure> measures) {
-        Figure least = loading.plan().practice("suspension.frequency-least");
+        Figure least = loading.plan().practice(PracticeId.SUSPENSION_FREQUENCY_LEAST);
         measures.add(Measure.enough(
                         RATE_NEEDED,
                         axle,
@@ -241,7 +242,7 @@ public final class SuspensionMeasures implements Topic {
                         in("rate", rate, "N/m"),
                         in("travel", springs.bumpTravel(), "m"))
                 .worked(atWheel("rate", springs)));
-        Figure most = loading.plan().practice("suspension.sag-most");
+        Figure most = loading.plan().practice(PracticeId.SUSPENSION_SAG_MOST);
         measures.add(Measure.enough(
                         SAG_RATE_NEEDED,
                         axle,

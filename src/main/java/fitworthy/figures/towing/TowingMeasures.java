@@ -11,6 +11,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassSheet;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -26,20 +27,20 @@ import java.util.List;
  */
 public final class TowingMeasures implements Topic {
 
-    private static final MeasureKind TRAILER =
+    public static final MeasureKind TRAILER =
             rated("towing.trailer", "kg", 0, "loaded mass of the trailer", "the vehicle's tow rating");
     private static final MeasureKind UNRATED = number(
             "towing.unrated",
             "%",
             1,
             "loaded mass of a braked trailer as a share of the unladen vehicle that has no tow rating");
-    private static final MeasureKind PLATE =
+    public static final MeasureKind PLATE =
             rated("towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate");
-    private static final MeasureKind COUPLING =
+    public static final MeasureKind COUPLING =
             rated("towing.coupling", "kg", 0, "loaded mass of the trailer", "the plate of the coupling");
-    private static final MeasureKind FORCE =
+    public static final MeasureKind FORCE =
             rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
-    private static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");
+    public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");
     private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
     private static final MeasureKind BALL_SHARE =
             number("towing.ball-share", "%", 1, "load on the ball as a share of the loaded trailer");
@@ -176,7 +177,7 @@ public final class TowingMeasures implements Topic {
                 measures.add(Measure.of(
                                 UNRATED, "braked trailer", "", trailer.mass().dividedBy(kerb))
                         .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg")));
-                Figure most = plan.practice("towing.unrated-most");
+                Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
                 measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", "", most.times(kerb))
                         .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
             } else {
@@ -262,7 +263,7 @@ public final class TowingMeasures implements Topic {
                                         "share = ball / trailer",
                                         in("ball", trailer.ball(), "kg"),
                                         in("trailer", trailer.mass(), "kg")));
-                Figure least = plan.practice("towing.ball-share-least");
+                Figure least = plan.practice(PracticeId.TOWING_BALL_SHARE_LEAST);
                 measures.add(Measure.enough(BALL_NEEDED, "tow ball", "", least.times(trailer.mass()))
                         .worked(
                                 "needed = least x trailer",

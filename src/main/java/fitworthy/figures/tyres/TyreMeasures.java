@@ -31,7 +31,7 @@ import java.util.Optional;
  */
 public final class TyreMeasures implements Topic {
 
-    private static final MeasureKind LOAD = rated("tyres.load", "kg", 0, "load on the axle", "what its tyres carry");
+    public static final MeasureKind LOAD = rated("tyres.load", "kg", 0, "load on the axle", "what its tyres carry");
     private static final MeasureKind AXLE_LIMIT =
             rated("tyres.axle-limit", "kg", 0, "axle limit", "what its tyres carry");
     private static final MeasureKind INDEX_NEEDED = number("tyres.index-needed", "", 0, "load index for this load");
@@ -41,7 +41,7 @@ public final class TyreMeasures implements Topic {
             number("tyres.wheel-needed", "kg", 0, "rating of a wheel for this load");
     private static final MeasureKind AXLE_WHEEL_NEEDED =
             number("tyres.axle-wheel-needed", "kg", 0, "rating of a wheel for the axle limit");
-    private static final MeasureKind WHEEL_LOAD =
+    public static final MeasureKind WHEEL_LOAD =
             rated("tyres.wheel-load", "kg", 0, "load on the axle", "what its wheels carry");
     private static final MeasureKind WHEEL_AXLE_LIMIT =
             rated("tyres.wheel-axle-limit", "kg", 0, "axle limit", "what its wheels carry");

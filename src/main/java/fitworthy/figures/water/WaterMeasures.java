@@ -10,6 +10,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
@@ -114,8 +115,8 @@ public final class WaterMeasures implements Topic {
                             WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
                     .worked("left = water / people / use - days", water, persons, in("use", trip.waterUse(), "L"), days)
                     .worked(aboard));
-            Figure least = loading.plan().practice("water.person-day-least");
-            Figure more = loading.plan().practice("water.reserve-least");
+            Figure least = loading.plan().practice(PracticeId.WATER_PERSON_DAY_LEAST);
+            Figure more = loading.plan().practice(PracticeId.WATER_RESERVE_LEAST);
             measures.add(Measure.enough(NEEDED, SUPPLY, loadCase, WaterSupply.needed(people, least, trip.days()))
                     .worked("needed = people x least x days", persons, in("least", least, "L"), days));
             measures.add(Measure.enough(

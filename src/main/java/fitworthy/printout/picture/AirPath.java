@@ -1,5 +1,6 @@
 package fitworthy.printout.picture;
 
+import fitworthy.figures.intake.IntakeMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.picture.Svg.Anchor;
@@ -48,13 +49,17 @@ final class AirPath {
         double y = head();
         List<Details.Joint> joints = snorkel.joints();
         if (joints.isEmpty()) {
-            y = joint(1, "its joints", facts.one("intake.joint", fitment.name()).orElseThrow(), y);
+            y = joint(
+                    1,
+                    "its joints",
+                    facts.one(IntakeMeasures.JOINT, fitment.name()).orElseThrow(),
+                    y);
         }
         for (int i = 0; i < joints.size(); i++) {
             y = joint(
                     i + 1,
                     joints.get(i).name(),
-                    facts.one("intake.joint", joints.get(i).name()).orElseThrow(),
+                    facts.one(IntakeMeasures.JOINT, joints.get(i).name()).orElseThrow(),
                     y);
         }
         y = airbox(y);
@@ -66,7 +71,8 @@ final class AirPath {
 
     private double head() {
         double top = 10;
-        Optional<Measure> cleaner = facts.all("intake.pre-cleaner").stream().findFirst();
+        Optional<Measure> cleaner =
+                facts.all(IntakeMeasures.PRE_CLEANER).stream().findFirst();
         boolean fitted = cleaner.isPresent() && cleaner.get().getWord().equals("yes");
         boolean open = cleaner.isPresent() && !cleaner.get().isKnown();
         if (fitted || open) {
@@ -180,9 +186,9 @@ final class AirPath {
         double width = 80;
         double height = 62;
         double left = PIPE - width / 2;
-        Measure lid = facts.all("intake.lid").get(0);
-        Measure leak = facts.all("intake.known-leak").get(0);
-        Measure drain = facts.all("intake.drain").get(0);
+        Measure lid = facts.all(IntakeMeasures.LID).get(0);
+        Measure leak = facts.all(IntakeMeasures.KNOWN_LEAK).get(0);
+        Measure drain = facts.all(IntakeMeasures.DRAIN).get(0);
         svg.lines("airbox", Pen.LINE, "none", left, y + 13, left, y, left + width, y, left + width, y + 13);
         svg.lines("", Pen.LINE, "none", left, y + 17, left, y + height, left + width, y + height, left + width, y + 17);
         lid(lid, leak, left, y + 13, width);
@@ -258,7 +264,7 @@ final class AirPath {
     }
 
     private void bore(double y) {
-        facts.one("intake.bore", fitment.name()).ifPresent(bore -> {
+        facts.one(IntakeMeasures.BORE, fitment.name()).ifPresent(bore -> {
             String text = "bore " + shown(bore, bore.getValue()) + ", airbox inlet " + shown(bore, bore.getLimit());
             svg.text(Svg.NORMAL, Anchor.START, WORDS, y - 15, text);
             words.append(" Narrowest ").append(text).append('.');

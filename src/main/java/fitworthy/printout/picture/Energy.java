@@ -1,8 +1,10 @@
 package fitworthy.printout.picture;
 
+import fitworthy.figures.electrical.ElectricalMeasures;
 import fitworthy.figures.electrical.SecondBattery;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working.Input;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
@@ -51,10 +53,17 @@ final class Energy {
     }
 
     private static Measure depth(Facts facts) {
-        return Stream.of("electrical.depth-lead", "electrical.depth-lithium")
-                .flatMap(name -> facts.all(name).stream())
+        return Stream.of(ElectricalMeasures.DEPTH_LEAD, ElectricalMeasures.DEPTH_LITHIUM)
+                .flatMap(kind -> facts.all(kind).stream())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The value that the depth is held against. */
+    private static PracticeId most(Measure depth) {
+        return depth.kind() == ElectricalMeasures.DEPTH_LITHIUM
+                ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST
+                : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST;
     }
 
     private Energy(Facts facts) {
@@ -175,7 +184,7 @@ final class Energy {
         svg.lines("", Pen.LINE, "none", BARS, base - CHART, BARS, base, BARS + BARS_WIDTH, base);
         svg.text(Svg.SMALL, Anchor.END, BARS - 4, base - CHART + 3, "full");
         svg.text(Svg.SMALL, Anchor.END, BARS - 4, base + 3, "empty");
-        facts.practice(depth.getName() + "-most").ifPresent(most -> floor(base, most.value(), Wording.value(most)));
+        facts.practice(most(depth)).ifPresent(most -> floor(base, most.value(), Wording.value(most)));
         days(base, stay);
         words.append("Parked for ")
                 .append(stay.known() ? length : "a time not known")
@@ -187,7 +196,7 @@ final class Energy {
             svg.text(Svg.LARGE, Anchor.MIDDLE, BARS + BARS_WIDTH / 2, base - CHART * 0.6, "?");
             words.append("what is left is not known");
         }
-        facts.practice(depth.getName() + "-most").ifPresent(most -> words.append("; no more than ")
+        facts.practice(most(depth)).ifPresent(most -> words.append("; no more than ")
                 .append(Wording.value(most))
                 .append(" of the capacity is to be used"));
         words.append('.');

@@ -3,7 +3,9 @@ package fitworthy.printout.picture;
 import fitworthy.advice.Advice;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PracticeId;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,19 +30,19 @@ record Facts(Loading loading, List<Measure> measures, List<Practice> practice) {
         return loading.loadCase().name();
     }
 
-    /** Every measure of a name, in the order in which the figures gave them. */
-    List<Measure> all(String name) {
-        return measures.stream().filter(each -> each.getName().equals(name)).toList();
+    /** Every measure of a kind, in the order in which the figures gave them. */
+    List<Measure> all(MeasureKind kind) {
+        return measures.stream().filter(each -> each.kind() == kind).toList();
     }
 
-    Optional<Measure> one(String name, String subject) {
-        return all(name).stream()
+    Optional<Measure> one(MeasureKind kind, String subject) {
+        return all(kind).stream()
                 .filter(each -> each.getSubject().equals(subject))
                 .findFirst();
     }
 
-    Optional<Practice> practice(String id) {
-        return practice.stream().filter(each -> each.id().equals(id)).findFirst();
+    Optional<Practice> practice(PracticeId asked) {
+        return practice.stream().filter(value -> value.id().equals(asked.id())).findFirst();
     }
 
     /** How much of its limit a measure uses, 1 for all of it; nothing where either is not known. */

@@ -1,6 +1,10 @@
 package fitworthy.printout.picture;
 
+import fitworthy.figures.mass.MassMeasures;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.towing.TowingMeasures;
+import fitworthy.figures.tyres.TyreMeasures;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
@@ -27,20 +31,20 @@ final class Headroom {
     private static final int MOST_CASES = 6;
 
     /** The limits shown, in their order, each with what it is called before its subject. */
-    private static final Map<String, String> LIMITS = new LinkedHashMap<>();
+    private static final Map<MeasureKind, String> LIMITS = new LinkedHashMap<>();
 
     static {
-        LIMITS.put("mass.loaded", "Loaded mass (GVM)");
-        LIMITS.put("mass.axle", "");
-        LIMITS.put("mass.combined", "With trailer (GCM)");
-        LIMITS.put("mass.roof", "Roof load");
-        LIMITS.put("tyres.load", "Tyres, ");
-        LIMITS.put("tyres.wheel-load", "Wheels, ");
-        LIMITS.put("towing.trailer", "Tow rating, ");
-        LIMITS.put("towing.plate", "Plate, ");
-        LIMITS.put("towing.coupling", "Coupling, ");
-        LIMITS.put("towing.force", "Force, ");
-        LIMITS.put("towing.ball", "Ball load, ");
+        LIMITS.put(MassMeasures.LOADED, "Loaded mass (GVM)");
+        LIMITS.put(MassMeasures.AXLE, "");
+        LIMITS.put(MassMeasures.COMBINED, "With trailer (GCM)");
+        LIMITS.put(MassMeasures.ROOF, "Roof load");
+        LIMITS.put(TyreMeasures.LOAD, "Tyres, ");
+        LIMITS.put(TyreMeasures.WHEEL_LOAD, "Wheels, ");
+        LIMITS.put(TowingMeasures.TRAILER, "Tow rating, ");
+        LIMITS.put(TowingMeasures.PLATE, "Plate, ");
+        LIMITS.put(TowingMeasures.COUPLING, "Coupling, ");
+        LIMITS.put(TowingMeasures.FORCE, "Force, ");
+        LIMITS.put(TowingMeasures.BALL, "Ball load, ");
     }
 
     /** A limit with the measures that are held against it. */
@@ -58,9 +62,9 @@ final class Headroom {
 
     private Headroom(List<Facts> cases) {
         this.cases = cases.size();
-        LIMITS.forEach((name, words) -> {
+        LIMITS.forEach((kind, words) -> {
             Map<String, List<Measure>> bySubject = new LinkedHashMap<>();
-            cases.forEach(facts -> facts.all(name).forEach(measure -> bySubject
+            cases.forEach(facts -> facts.all(kind).forEach(measure -> bySubject
                     .computeIfAbsent(measure.getSubject(), subject -> new ArrayList<>())
                     .add(measure)));
             bySubject.forEach((subject, measures) -> limits.add(new Limit(

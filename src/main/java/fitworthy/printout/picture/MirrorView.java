@@ -2,8 +2,11 @@ package fitworthy.printout.picture;
 
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.mirrors.MirrorMeasures;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
@@ -55,21 +58,28 @@ final class MirrorView {
     private final Svg svg = new Svg("picture-mirrors");
     private final StringBuilder words = new StringBuilder();
 
+    /** What is to be seen beside the vehicle at some distance behind the driver's eye. */
+    private record Field(MeasureKind seen, PracticeId distance, PracticeId width) {}
+
+    private static final List<Field> FIELDS = List.of(
+            new Field(MirrorMeasures.FAR_FIELD, PracticeId.MIRRORS_FAR_DISTANCE, PracticeId.MIRRORS_FAR_WIDTH),
+            new Field(MirrorMeasures.NEAR_FIELD, PracticeId.MIRRORS_NEAR_DISTANCE, PracticeId.MIRRORS_NEAR_WIDTH));
+
     /** For the load case in which least is seen. */
     static Optional<Picture> of(List<Facts> cases) {
         return cases.stream()
                 .filter(facts -> facts.loading().plan().wheelbase().known()
-                        && facts.all("mirrors.past-trailer").stream().anyMatch(Measure::isKnown))
+                        && facts.all(MirrorMeasures.PAST_TRAILER).stream().anyMatch(Measure::isKnown))
                 .min(Comparator.comparingDouble(MirrorView::least))
                 .map(facts -> new MirrorView(facts).picture());
     }
 
     private static double least(Facts facts) {
         return Stream.concat(
-                        facts.all("mirrors.far-field").stream()
+                        facts.all(MirrorMeasures.FAR_FIELD).stream()
                                 .filter(Measure::isKnown)
                                 .map(Measure::getValue),
-                        facts.all("mirrors.past-trailer").stream()
+                        facts.all(MirrorMeasures.PAST_TRAILER).stream()
                                 .filter(Measure::isKnown)
                                 .map(Measure::getExcess)
                                 .filter(beyond -> beyond <= 0))
@@ -88,8 +98,8 @@ final class MirrorView {
         half = widest.or(trailer.width().times(0.5)).value();
         coupling = plan.wheelbase().plus(plan.ballOverhang());
         end = coupling.plus(trailer.length());
-        farWidth = facts.practice("mirrors.far-width");
-        farDistance = facts.practice("mirrors.far-distance");
+        farWidth = facts.practice(PracticeId.MIRRORS_FAR_WIDTH);
+        farDistance = facts.practice(PracticeId.MIRRORS_FAR_DISTANCE);
         eyeX = plan.vehicle().view().eye().x().or(Figure.of(wheelbase / 2)).value();
         double behind = end.or(Figure.of(wheelbase * 3)).value();
         far = farDistance
@@ -98,7 +108,7 @@ final class MirrorView {
                 .orElse(behind + 3);
         from = -wheelbase * 0.3;
         double asked = farWidth.map(Practice::value).orElse(2.0);
-        double seen = facts.all("mirrors.far-field").stream()
+        double seen = facts.all(MirrorMeasures.FAR_FIELD).stream()
                 .mapToDouble(Measure::getValue)
                 .filter(Double::isFinite)
                 .max()
@@ -211,8 +221,9 @@ final class MirrorView {
         Mirror mirror = side.mirror();
         double glassX = x(mirror.x().or(Figure.of(wheelbase * 0.27)).value());
         String part = side.name().replace(' ', '-');
-        Measure past = facts.one("mirrors.past-trailer", side.name()).orElseThrow();
-        Optional<Measure> seen = facts.one("mirrors.far-field", side.name()).filter(Measure::isKnown);
+        Measure past = facts.one(MirrorMeasures.PAST_TRAILER, side.name()).orElseThrow();
+        Optional<Measure> seen =
+                facts.one(MirrorMeasures.FAR_FIELD, side.name()).filter(Measure::isKnown);
         double inner = y(half, side.down());
         boolean blind = mirror.reach().known() && mirror.reach().value() <= half;
         if (!past.isKnown() || seen.isEmpty() && !blind) {
@@ -227,10 +238,15 @@ final class MirrorView {
                     y(mirror.reach().value(), side.down()),
                     x(hit),
                     y(mirror.reach().value(), side.down()));
-            gauge(part + "-far", "mirrors.far-width", farDistance, 0, side);
+            gauge(part + "-far", PracticeId.MIRRORS_FAR_WIDTH, farDistance, 0, side);
         } else {
             seen(part, side, glassX, seen.get().getValue());
-            gauge(part + "-far", "mirrors.far-width", farDistance, seen.get().getValue(), side);
+            gauge(
+                    part + "-far",
+                    PracticeId.MIRRORS_FAR_WIDTH,
+                    farDistance,
+                    seen.get().getValue(),
+                    side);
         }
         if (mirror.reach().known()) {
             Figure eyeY = plan.vehicle().view().eye().y();
@@ -258,8 +274,9 @@ final class MirrorView {
      */
     private void seen(String part, Side side, double glassX, double width) {
         Mirror mirror = side.mirror();
-        Optional<Measure> near = facts.one("mirrors.near-field", side.name()).filter(Measure::isKnown);
-        Optional<Practice> nearDistance = facts.practice("mirrors.near-distance");
+        Optional<Measure> near =
+                facts.one(MirrorMeasures.NEAR_FIELD, side.name()).filter(Measure::isKnown);
+        Optional<Practice> nearDistance = facts.practice(PracticeId.MIRRORS_NEAR_DISTANCE);
         double reach = mirror.reach().value() - half;
         double start = mirror.x().value();
         double startWidth = reach;
@@ -286,7 +303,8 @@ final class MirrorView {
         svg.lines(part + "-field", Pen.NONE, Svg.PALE, points(outline));
         svg.lines(part + "-edge", Pen.HAIR, "none", points(edge));
         svg.line(part + "-line", Pen.LINE, glassX, y(half, side.down()), x(far), y(half, side.down()));
-        near.ifPresent(each -> gauge(part + "-near", "mirrors.near-width", nearDistance, each.getValue(), side));
+        near.ifPresent(
+                each -> gauge(part + "-near", PracticeId.MIRRORS_NEAR_WIDTH, nearDistance, each.getValue(), side));
         if (width * scale > 24) {
             svg.text(Svg.SMALL, Anchor.END, x(far) - 12, y(half, side.down()) + side.down() * 10 + 2.7, "seen");
         }
@@ -310,12 +328,12 @@ final class MirrorView {
     }
 
     /** Across the road: grey what is seen, hatched what is missing of the width asked for. */
-    private void gauge(String part, String widthId, Optional<Practice> distance, double seen, Side side) {
+    private void gauge(String part, PracticeId width, Optional<Practice> distance, double seen, Side side) {
         if (distance.isEmpty()) {
             return;
         }
         double x = x(eyeX + distance.get().value());
-        double asked = facts.practice(widthId).map(Practice::value).orElse(seen);
+        double asked = facts.practice(width).map(Practice::value).orElse(seen);
         strip(part + "-seen", x, 0, Math.min(seen, asked), side, true);
         if (asked > seen) {
             strip(part + "-unseen", x, seen, asked, side, false);
@@ -345,7 +363,7 @@ final class MirrorView {
 
     /** What the picture shows on one side, in figures. */
     private void told(Side side, double top) {
-        Measure past = facts.one("mirrors.past-trailer", side.name()).orElseThrow();
+        Measure past = facts.one(MirrorMeasures.PAST_TRAILER, side.name()).orElseThrow();
         String name = Words.capital(side.name());
         String where = !past.isKnown()
                 ? "reach or width of the trailer not known"
@@ -356,10 +374,10 @@ final class MirrorView {
         svg.text(Svg.NORMAL, Anchor.START, MARGIN + 70, top, where);
         words.append(name).append(": ").append(where);
         double y = top + 12;
-        for (String reach : List.of("far", "near")) {
-            Optional<Measure> field = facts.one("mirrors." + reach + "-field", side.name());
-            Optional<Practice> distance = facts.practice("mirrors." + reach + "-distance");
-            Optional<Practice> asked = facts.practice("mirrors." + reach + "-width");
+        for (Field asks : FIELDS) {
+            Optional<Measure> field = facts.one(asks.seen(), side.name());
+            Optional<Practice> distance = facts.practice(asks.distance());
+            Optional<Practice> asked = facts.practice(asks.width());
             if (field.isPresent()) {
                 String line = distance.map(Wording::value).orElse("far") + " behind the eye: "
                         + (field.get().isKnown() ? Wording.value(field.get()) : "?") + " of road seen"

@@ -1,5 +1,6 @@
 package fitworthy.printout.picture;
 
+import fitworthy.figures.mass.MassMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
@@ -70,8 +71,8 @@ final class SideView {
 
     /** The largest share of a limit that a load case uses. */
     private static double most(Facts facts) {
-        return Stream.of("mass.loaded", "mass.axle")
-                .flatMap(name -> facts.all(name).stream())
+        return Stream.of(MassMeasures.LOADED, MassMeasures.AXLE)
+                .flatMap(kind -> facts.all(kind).stream())
                 .flatMap(measure -> Facts.used(measure).stream())
                 .mapToDouble(Double::doubleValue)
                 .max()
@@ -436,15 +437,21 @@ final class SideView {
         double half = 74;
         double front = Math.min(Math.max(x(0), half + 4), Svg.WIDTH / 2 - 2 * half - 4);
         double rear = Math.max(Math.min(x(wheelbase), Svg.WIDTH - half - 4), Svg.WIDTH / 2 + 2 * half + 4);
-        load("load-front", "Front axle", facts.one("mass.axle", "front axle").orElseThrow(), front, half, top);
+        load(
+                "load-front",
+                "Front axle",
+                facts.one(MassMeasures.AXLE, "front axle").orElseThrow(),
+                front,
+                half,
+                top);
         load(
                 "load-total",
                 "Whole vehicle (GVM)",
-                facts.one("mass.loaded", "vehicle").orElseThrow(),
+                facts.one(MassMeasures.LOADED, "vehicle").orElseThrow(),
                 (front + rear) / 2,
                 half,
                 top);
-        load("load-rear", "Rear axle", facts.one("mass.axle", "rear axle").orElseThrow(), rear, half, top);
+        load("load-rear", "Rear axle", facts.one(MassMeasures.AXLE, "rear axle").orElseThrow(), rear, half, top);
         for (double axle : List.of(0.0, wheelbase)) {
             svg.line(Pen.BOLD, x(axle), top + 2, x(axle), ground + 4);
             svg.head(x(axle), ground + 0.5, 0, -1);
@@ -571,11 +578,11 @@ final class SideView {
         }
         text.append(". ");
         for (Measure each : List.of(
-                facts.one("mass.axle", "front axle").orElseThrow(),
-                facts.one("mass.axle", "rear axle").orElseThrow(),
-                facts.one("mass.loaded", "vehicle").orElseThrow())) {
+                facts.one(MassMeasures.AXLE, "front axle").orElseThrow(),
+                facts.one(MassMeasures.AXLE, "rear axle").orElseThrow(),
+                facts.one(MassMeasures.LOADED, "vehicle").orElseThrow())) {
             text.append(
-                            each.getName().equals("mass.loaded")
+                            each.kind() == MassMeasures.LOADED
                                     ? "Whole vehicle"
                                     : each.getSubject().substring(0, 1).toUpperCase(Locale.ROOT)
                                             + each.getSubject().substring(1))

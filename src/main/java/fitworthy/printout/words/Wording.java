@@ -62,7 +62,7 @@ public final class Wording {
         return QuantityText.shown(practice.value(), practice.unit());
     }
 
-    /** The same, marked where a shop set it. */
+    /** The same, marked where a house set it. */
     public static String marked(Practice practice) {
         return value(practice) + (practice.house().isPresent() ? HOUSE : "");
     }

@@ -56,11 +56,11 @@ class PicturesTest {
                 NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
                 Books.shipped().regions().keySet(),
                 new ArrayList<>());
-        return Adviser.advise(Books.shipped(), sheet);
+        return Adviser.advise(Books.engine(), sheet);
     }
 
     private static Advice plainWith(String changes) throws FaultsException {
-        return Adviser.advise(Books.shipped(), Sheets.plainWith(changes));
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
     }
 
     private static Advice hostile() throws FaultsException {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class WordingTest {
 
     private static Finding finding(String id, String changes) throws FaultsException {
-        return Adviser.advise(Books.shipped(), Sheets.plainWith(changes)).findings().stream()
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes)).findings().stream()
                 .filter(each -> each.judged().id().equals(id))
                 .findFirst()
                 .orElseThrow();

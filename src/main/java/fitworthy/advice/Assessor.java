@@ -1,0 +1,184 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Card;
+import fitworthy.book.EffectiveRule;
+import fitworthy.book.EffectiveRules;
+import fitworthy.book.Practice;
+import fitworthy.book.RuleSplit.RuleSet;
+import fitworthy.engine.Budget;
+import fitworthy.engine.RuleEngine;
+import fitworthy.engine.RuleEngine.Fired;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.rules.Advised;
+import fitworthy.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Runs rules of a book over measures of a sheet, and tells what became of each rule on each thing it judges. */
+final class Assessor {
+
+    private final RuleEngine engine;
+    private final Sheet sheet;
+    private final Budget.Bounds bounds;
+    private final EffectiveRules inForce;
+
+    /**
+     * What came of some rules.
+     *
+     * @param findings of those that fired
+     * @param quiet of those that did not; a card called met here is so as far as its own rule goes
+     */
+    record Assessed(List<Finding> findings, List<Outcome> quiet) {
+
+        /** What rules that run later may build on. */
+        List<Advised> advised() {
+            return findings.stream()
+                    .map(finding ->
+                            new Advised(finding.judged().id(), finding.judged().subject()))
+                    .toList();
+        }
+    }
+
+    Assessor(RuleEngine engine, Sheet sheet, Budget.Bounds bounds) {
+        this.engine = engine;
+        this.sheet = sheet;
+        this.bounds = bounds;
+        this.inForce = engine.book().inForce(sheet.region(), sheet.asOf());
+    }
+
+    /** What of the book is in force in the sheet's region on its day. */
+    EffectiveRules inForce() {
+        return inForce;
+    }
+
+    /**
+     * Runs some rules.
+     *
+     * @param measures every measure that these rules look at
+     * @param earlier advice that other rules gave before
+     */
+    Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier) {
+        List<Finding> findings = new ArrayList<>();
+        Set<List<String>> fired = new HashSet<>();
+        for (Fired each : engine.fire(rules, measures, earlier, bounds)) {
+            findings.add(finding(each));
+            fired.add(Fired.key(each.id(), each.judged()));
+        }
+        Map<MeasureKind, List<Measure>> byKind = new IdentityHashMap<>();
+        for (Measure measure : measures) {
+            byKind.computeIfAbsent(measure.kind(), kind -> new ArrayList<>()).add(measure);
+        }
+        List<Outcome> quiet = new ArrayList<>();
+        for (EffectiveRule rule : rules.rules()) {
+            if (rule.applies()) {
+                for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
+                    if (!fired.contains(Fired.key(rule.id(), judged))) {
+                        quiet(rule, judged, byKind).ifPresent(quiet::add);
+                    }
+                }
+            }
+        }
+        return new Assessed(findings, quiet);
+    }
+
+    private Finding finding(Fired fired) {
+        Card card = engine.book().cards().get(fired.id());
+        Judged judged = new Judged(
+                fired.id(), card, engine.book().rules().get(fired.id()), fired.judged(), loadCase(fired.measures()));
+        return new Finding(judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, judged));
+    }
+
+    /**
+     * The practice values of the evidence, with the one the card compares against where the rule did not pass it on.
+     */
+    private List<Practice> withAgainst(Card card, List<Practice> values) {
+        if (!card.againstPractice()
+                || values.stream().anyMatch(value -> value.id().equals(card.against()))) {
+            return values;
+        }
+        List<Practice> all = new ArrayList<>(values);
+        all.add(((Practice.Lookup.Found) inForce.lookups().get(card.against())).practice());
+        return all;
+    }
+
+    /** The load case that an outcome belongs to: that of the first measure that has one. */
+    private static String loadCase(List<Measure> evidence) {
+        for (Measure measure : evidence) {
+            if (!measure.getLoadCase().isEmpty()) {
+                return measure.getLoadCase();
+            }
+        }
+        return "";
+    }
+
+    /** A card whose rule did not fire on a measure: met, not assessed, or nothing where it does not apply. */
+    private Optional<Outcome> quiet(EffectiveRule rule, Measure measure, Map<MeasureKind, List<Measure>> byKind) {
+        List<Measure> relevant = relevant(rule, measure, byKind);
+        if (relevant.isEmpty()) {
+            return Optional.empty();
+        }
+        Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase(relevant));
+        if (rule.unrecorded().isEmpty() && relevant.stream().allMatch(Measure::isKnown)) {
+            return Optional.of(new Met(judged, relevant, rule.values()));
+        }
+        Set<Missing> missing = new LinkedHashSet<>();
+        relevant.forEach(each -> missing.addAll(each.missing()));
+        rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
+        return Optional.of(new NotAssessed(judged, List.copyOf(missing)));
+    }
+
+    /**
+     * What a card is about where it judges a measure: of each other kind the measures of the same subject, or all of
+     * them where none is of the same; nothing where there is no measure of a kind.
+     */
+    private static List<Measure> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+        List<Measure> relevant = new ArrayList<>();
+        relevant.add(judged);
+        for (MeasureKind kind : rule.others()) {
+            List<Measure> all = byKind.getOrDefault(kind, List.of());
+            if (all.isEmpty()) {
+                return List.of();
+            }
+            List<Measure> same = all.stream()
+                    .filter(measure -> measure.getSubject().equals(judged.getSubject()))
+                    .toList();
+            relevant.addAll(same.isEmpty() ? all : same);
+        }
+        return relevant;
+    }
+
+    /** A practice value as a figure; missing where none is recorded or applies. */
+    Figure practice(PracticeId asked) {
+        return inForce.lookups().get(asked.id()) instanceof Practice.Lookup.Found found
+                ? Figure.of(found.practice().value(), 0)
+                : Figure.missing(notRecorded(asked.id()));
+    }
+
+    private Missing notRecorded(String id) {
+        return new Missing(
+                "practice value " + id,
+                meaning(id) + ", which the rule book does not record for "
+                        + engine.book().regions().get(sheet.region()).name() + " on " + sheet.asOf(),
+                "the local authority");
+    }
+
+    private String meaning(String id) {
+        return engine.book().practice().containsKey(id)
+                ? engine.book().practice().get(id).meaning()
+                : "a practice value";
+    }
+}

@@ -1,0 +1,32 @@
+package fitworthy.book;
+
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.rules.RuleReferences;
+import java.util.List;
+
+/**
+ * A rule with what it looks at and compares with in one region from one day of change to the next.
+ *
+ * @param text what its condition mentions
+ * @param card its card
+ * @param judged the measure it judges
+ * @param others the further measures that its card is about
+ * @param joined the measures whose number is multiplied in its matches
+ * @param applies whether all its practice values apply there; a rule has nothing to say where one does not
+ * @param values the practice values that are recorded
+ * @param unrecorded ids of those that are not
+ */
+public record EffectiveRule(
+        RuleReferences text,
+        Card card,
+        MeasureKind judged,
+        List<MeasureKind> others,
+        List<MeasureKind> joined,
+        boolean applies,
+        List<Practice> values,
+        List<String> unrecorded) {
+
+    public String id() {
+        return text.id();
+    }
+}

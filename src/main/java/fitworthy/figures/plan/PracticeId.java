@@ -1,0 +1,47 @@
+package fitworthy.figures.plan;
+
+/**
+ * The practice values that the program asks for by name. A rule book that has any value of their topic has to have
+ * them.
+ */
+public enum PracticeId {
+    BODY_GAS_MOUNT_LEAST("body.gas-mount-least"),
+    BODY_HOLD_DOWN_LEAST("body.hold-down-least"),
+    BODY_OVERHANG_MOST("body.overhang-most"),
+    BODY_TIPPING_LEAST("body.tipping-least"),
+    ELECTRICAL_ALTERNATOR_MOST("electrical.alternator-most"),
+    ELECTRICAL_DEPTH_LEAD_MOST("electrical.depth-lead-most"),
+    ELECTRICAL_DEPTH_LITHIUM_MOST("electrical.depth-lithium-most"),
+    ELECTRICAL_DROP_CRITICAL_MOST("electrical.drop-critical-most"),
+    ELECTRICAL_DROP_OTHER_MOST("electrical.drop-other-most"),
+    ELECTRICAL_STARTER_DRAIN_MOST("electrical.starter-drain-most"),
+    INTAKE_FREEBOARD_LEAST("intake.freeboard-least"),
+    INTAKE_VELOCITY_MOST("intake.velocity-most"),
+    MASS_FRONT_LIFT_MOST("mass.front-lift-most"),
+    MASS_SIDE_MOST("mass.side-most"),
+    MIRRORS_FAR_DISTANCE("mirrors.far-distance"),
+    MIRRORS_FAR_WIDTH("mirrors.far-width"),
+    MIRRORS_NEAR_DISTANCE("mirrors.near-distance"),
+    MIRRORS_NEAR_WIDTH("mirrors.near-width"),
+    RADIO_SIGHT_LEAST("radio.sight-least"),
+    RECOVERY_STRAP_LEAST("recovery.strap-least"),
+    RECOVERY_STRAP_MOST("recovery.strap-most"),
+    RECOVERY_WINCH_FACTOR("recovery.winch-factor"),
+    SUSPENSION_FREQUENCY_LEAST("suspension.frequency-least"),
+    SUSPENSION_SAG_MOST("suspension.sag-most"),
+    TOWING_BALL_SHARE_LEAST("towing.ball-share-least"),
+    TOWING_UNRATED_MOST("towing.unrated-most"),
+    WATER_PERSON_DAY_LEAST("water.person-day-least"),
+    WATER_RESERVE_LEAST("water.reserve-least");
+
+    private final String id;
+
+    PracticeId(String id) {
+        this.id = id;
+    }
+
+    /** As the book has it, {@code topic.what}. */
+    public String id() {
+        return id;
+    }
+}
