@@ -5,7 +5,6 @@ import fitworthy.advice.Adviser;
 import fitworthy.proof.Cases;
 import fitworthy.search.Change;
 import fitworthy.sheet.Sheet;
-import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
@@ -188,7 +187,6 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
 
     /** The same sheet after a change that must leave it usable. */
     public MadeSheet with(Node.Mapping other) {
-        List<Fault> faults = new ArrayList<>();
         try {
             return new MadeSheet(from, changes, other, Sheets.read(other));
         } catch (FaultsException e) {

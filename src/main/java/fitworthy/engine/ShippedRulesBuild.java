@@ -52,7 +52,9 @@ public final class ShippedRulesBuild {
                 rest.put(file.getKey(), file.getValue());
             }
         }
-        try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(classes.resolve(ShippedRules.INDEX)))) {
+        Path index = classes.resolve(ShippedRules.INDEX);
+        Files.createDirectories(index.getParent());
+        try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(index))) {
             out.writeUTF(key);
             new CompiledRules(compiled.rules(), rest).write(out);
         }

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -95,7 +96,8 @@ public class ReportTest {
                 assertEquals(++number, found.number());
                 assertEquals(marks.get(marks.size() - 1), found.mark());
                 assertEquals(
-                        topic.toLowerCase(), found.id().substring(0, found.id().indexOf('.')));
+                        topic.toLowerCase(Locale.ROOT),
+                        found.id().substring(0, found.id().indexOf('.')));
             }
         }
         assertEquals(List.of("stop", "change", "confirm", "note"), marks);

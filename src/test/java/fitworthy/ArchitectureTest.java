@@ -1,0 +1,253 @@
+package fitworthy;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitCallTarget;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.io.FileOutputStream;
+import java.io.FileWriter;
+import java.io.RandomAccessFile;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The order of the house: which room may know which, and what is done in one place alone. */
+class ArchitectureTest {
+
+    /** The rooms in their order; each knows those before it. A topic stands for every package of a topic. */
+    private static final List<String> ROOMS = List.of(
+            "source",
+            "quantity",
+            "schema",
+            "sheet",
+            "figures.measure",
+            "figures.plan",
+            "figures.(topic)",
+            "figures",
+            "rules",
+            "book",
+            "engine",
+            "advice",
+            "search",
+            "document",
+            "printout.words",
+            "printout.picture",
+            "printout",
+            "proof",
+            "handbook",
+            "batch",
+            "effect",
+            "cli");
+
+    /** Rooms inside figures that are no topic. */
+    private static final Set<String> NO_TOPIC =
+            Set.of("fitworthy.figures", "fitworthy.figures.measure", "fitworthy.figures.plan");
+
+    private static final Set<String> WRITERS = Set.of(
+            "fitworthy.source.WholeFile",
+            "fitworthy.source.Leftovers",
+            "fitworthy.effect.Journal",
+            "fitworthy.engine.CacheFolder",
+            "fitworthy.engine.ShippedRulesBuild");
+
+    /** What the build compiles of the shipped rule files is made, not written, and lies between the others. */
+    private static final Pattern MADE = Pattern.compile(".*/fitworthy/rules/(P\\p{XDigit}{2}/|\\w*\\p{XDigit}{32}).*");
+
+    private static final JavaClasses CODE = new ClassFileImporter()
+            .withImportOption(location -> !location.matches(MADE))
+            .importPath("target/classes");
+
+    @Test
+    void eachRoomKnowsThoseBeforeIt() {
+        inOrder(ROOMS)
+                .as("each room knows those before it")
+                .because(
+                        "data moves one way, so what stands early can be read, tested and changed without what comes later")
+                .check(CODE);
+    }
+
+    @Test
+    void noTopicKnowsAnother() {
+        slices().assignedFrom(slicedBy("topic", type -> isTopic(type) ? type.getPackageName() : null))
+                .should()
+                .notDependOnEachOther()
+                .because(
+                        "a topic is added, read and taken out by itself; what two of them need belongs to figures.plan")
+                .check(CODE);
+    }
+
+    @Test
+    void noCircleOfClasses() {
+        slices().assignedFrom(slicedBy("family", ArchitectureTest::family))
+                .should()
+                .beFreeOfCycles()
+                .because(
+                        "classes in a circle can only be understood all at once; a sealed type and its kinds are one thing")
+                .check(CODE);
+    }
+
+    @Test
+    void pagesAreMadeOfTheDocumentAlone() {
+        noClasses()
+                .that()
+                .resideInAPackage("fitworthy.document..")
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("fitworthy..")
+                        .and(resideOutsideOfPackages("fitworthy.document..", "fitworthy.source")))
+                .because("a document lays words out and must not be able to decide anything about a vehicle")
+                .check(CODE);
+    }
+
+    @Test
+    void theEngineAloneRunsRules() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("fitworthy.engine")
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("org.drools..", "org.kie..")
+                        .and(resideOutsideOfPackages("org.drools.drl..")))
+                .because("the rule engine can only be replaced, or doubted, where one room knows it")
+                .check(CODE);
+    }
+
+    @Test
+    void rulesAloneReadTheirSyntax() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("fitworthy.engine", "fitworthy.rules")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.drools.drl..")
+                .because("rules hands on conditions of its own, which hold no more than a rule file may say")
+                .check(CODE);
+    }
+
+    @Test
+    void commandsAloneKnowTheCommandLine() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("fitworthy.cli")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("picocli..")
+                .because("everything but the thin commands has to serve a program as it serves a terminal")
+                .check(CODE);
+    }
+
+    @Test
+    void mainAloneEndsTheProgram() {
+        noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName("fitworthy.cli.Main")
+                .should()
+                .callMethod(System.class, "exit", int.class)
+                .because(
+                        "a command that returns its exit code can be run inside a test, and a batch outlives a bad sheet")
+                .check(CODE);
+    }
+
+    @Test
+    void fewWriteFiles() {
+        WRITERS.forEach(name -> assertTrue(CODE.contain(name), name));
+        noClasses()
+                .that(describe("are no writers of files", type -> !WRITERS.contains(type.getName())))
+                .should()
+                .callCodeUnitWhere(writesAFile())
+                .because(
+                        "a file is printed whole or not at all (WholeFile, and Leftovers of killed runs), a journal only"
+                                + " grows, a cache may be lost, and the build writes its own classes: nothing else may leave half"
+                                + " a file")
+                .check(CODE);
+    }
+
+    private static LayeredArchitecture inOrder(List<String> rooms) {
+        LayeredArchitecture house = layeredArchitecture().consideringOnlyDependenciesInLayers();
+        for (String room : rooms) {
+            house = house.layer(room).definedBy(in(room));
+        }
+        for (int i = 0; i < rooms.size(); i++) {
+            String[] before = rooms.subList(0, i).toArray(String[]::new);
+            house = before.length == 0
+                    ? house.whereLayer(rooms.get(i)).mayNotAccessAnyLayer()
+                    : house.whereLayer(rooms.get(i)).mayOnlyAccessLayers(before);
+        }
+        return house.ensureAllClassesAreContainedInArchitectureIgnoring(in("document.template"));
+    }
+
+    private static DescribedPredicate<JavaClass> in(String room) {
+        return room.equals("figures.(topic)")
+                ? describe("the packages of topics", ArchitectureTest::isTopic)
+                : resideInAnyPackage("fitworthy." + room);
+    }
+
+    private static boolean isTopic(JavaClass type) {
+        return type.getPackageName().startsWith("fitworthy.figures") && !NO_TOPIC.contains(type.getPackageName());
+    }
+
+    /** The outermost class around one; for a kind of a sealed type, that around the sealed type. */
+    private static String family(JavaClass type) {
+        JavaClass outermost = type;
+        while (outermost.getEnclosingClass().isPresent()) {
+            outermost = outermost.getEnclosingClass().get();
+        }
+        JavaClass kind = outermost;
+        return Stream.concat(kind.getRawInterfaces().stream(), kind.getRawSuperclass().stream())
+                .filter(above -> above.getPackageName().startsWith("fitworthy")
+                        && above.reflect().isSealed())
+                .findFirst()
+                .map(ArchitectureTest::family)
+                .orElse(kind.getName());
+    }
+
+    private static DescribedPredicate<JavaCall<?>> writesAFile() {
+        Set<Class<?>> writers = Set.of(FileWriter.class, RandomAccessFile.class);
+        Pattern ways =
+                Pattern.compile("write.*|newBufferedWriter|newOutputStream|newByteChannel|copy|move|create.*|delete.*");
+        return describe("writes, moves or deletes a file", call -> {
+            CodeUnitCallTarget target = call.getTarget();
+            JavaClass owner = target.getOwner();
+            boolean opensByName = owner.isEquivalentTo(FileOutputStream.class)
+                    && !target.getRawParameterTypes().get(0).getSimpleName().equals("FileDescriptor");
+            return opensByName
+                    || writers.stream().anyMatch(owner::isEquivalentTo)
+                    || (owner.isEquivalentTo(FileChannel.class)
+                            && target.getName().equals("open"))
+                    || (owner.isEquivalentTo(Files.class)
+                            && ways.matcher(target.getName()).matches());
+        });
+    }
+
+    /** Classes in slices by the name that is given to each, or in none where that is null. */
+    private static SliceAssignment slicedBy(String what, Function<JavaClass, String> name) {
+        return new SliceAssignment() {
+            @Override
+            public SliceIdentifier getIdentifierOf(JavaClass type) {
+                String slice = name.apply(type);
+                return slice == null ? SliceIdentifier.ignore() : SliceIdentifier.of(slice);
+            }
+
+            @Override
+            public String getDescription() {
+                return "classes by " + what;
+            }
+        };
+    }
+}
