@@ -23,7 +23,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -278,7 +278,7 @@ public final class Adviser {
         return all;
     }
 
-    private static Judged judged(RuleReferences rule, Card card, Measure measure, List<Measure> evidence) {
+    private static Judged judged(RuleText rule, Card card, Measure measure, List<Measure> evidence) {
         String loadCase = "";
         for (int i = 0; i < evidence.size() && loadCase.isEmpty(); i++) {
             loadCase = evidence.get(i).getLoadCase();

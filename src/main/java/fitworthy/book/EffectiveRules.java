@@ -4,7 +4,7 @@ import fitworthy.book.Book.Lookup;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -28,7 +28,7 @@ public final class EffectiveRules {
      * @param unrecorded ids of those that are not
      */
     public record Rule(
-            RuleReferences text,
+            RuleText text,
             Card card,
             MeasureKind judged,
             List<MeasureKind> others,
@@ -48,7 +48,7 @@ public final class EffectiveRules {
     /** As asked for last, if it was. */
     private volatile RuleSplit split;
 
-    EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleReferences> rules, Map<String, Card> cards) {
+    EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleText> rules, Map<String, Card> cards) {
         this.lookups = lookups;
         for (Lookup each : lookups.values()) {
             if (each instanceof Lookup.Found found) {
@@ -56,12 +56,12 @@ public final class EffectiveRules {
             }
         }
         Map<String, MeasureKind> kinds = Measures.kinds();
-        for (RuleReferences text : rules.values()) {
+        for (RuleText text : rules.values()) {
             this.rules.add(rule(text, cards.get(text.id()), kinds));
         }
     }
 
-    private Rule rule(RuleReferences text, Card card, Map<String, MeasureKind> kinds) {
+    private Rule rule(RuleText text, Card card, Map<String, MeasureKind> kinds) {
         boolean applies = true;
         List<Practice> values = new ArrayList<>();
         List<String> unrecorded = new ArrayList<>();

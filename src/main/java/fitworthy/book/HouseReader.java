@@ -76,7 +76,8 @@ public final class HouseReader {
         reader.ids();
         if (faults.isEmpty()) {
             page.values()
-                    .forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
+                    .forEach(each -> reader.stricter.computeIfAbsent(
+                            each.practice(), id -> Stricter.of(book.rules().values(), id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(
                     page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);

@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.rules.PracticeFact;
 import java.util.Optional;
 
 /**
@@ -13,4 +14,5 @@ import java.util.Optional;
  * @param house where a shop set it, what it stands in place of
  */
 public record Practice(
-        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<House.Use> house) {}
+        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<House.Use> house)
+        implements PracticeFact {}

@@ -3,7 +3,7 @@ package fitworthy.book;
 import fitworthy.book.Book.Lookup;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,7 +25,7 @@ final class PracticeValues {
     private final Map<String, Region> regions;
     private final Map<String, DatedLimit> practice;
     private final House house;
-    private final Map<String, RuleReferences> rules;
+    private final Map<String, RuleText> rules;
     private final Map<String, Card> cards;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
     /** By region and day of change. */
@@ -35,7 +35,7 @@ final class PracticeValues {
             Map<String, Region> regions,
             Map<String, DatedLimit> practice,
             House house,
-            Map<String, RuleReferences> rules,
+            Map<String, RuleText> rules,
             Map<String, Card> cards) {
         this.regions = regions;
         this.practice = practice;

@@ -1,7 +1,6 @@
 package fitworthy.engine;
 
 import fitworthy.book.Book;
-import fitworthy.rules.RuleReferences;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.DataInputStream;
@@ -38,12 +37,9 @@ public final class ShippedRules {
     public static void main(String[] args) throws IOException, FaultsException {
         List<Fault> faults = new ArrayList<>();
         Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
-        List<RuleReferences> rules = BookLoader.parsed(texts, faults);
+        BookLoader.parsed(texts, faults);
         if (faults.isEmpty()) {
-            write(
-                    RuleCache.key(texts),
-                    new RuleCache.Compiled(rules, RuleCompiler.compile(texts, faults)),
-                    Path.of(args[1]));
+            write(RuleCache.key(texts), new RuleCache.Compiled(RuleCompiler.compile(texts, faults)), Path.of(args[1]));
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -65,7 +61,7 @@ public final class ShippedRules {
         }
         try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(classes.resolve(INDEX)))) {
             out.writeUTF(key);
-            new RuleCache.Compiled(compiled.rules(), rest).write(out);
+            new RuleCache.Compiled(rest).write(out);
         }
     }
 

@@ -88,7 +88,7 @@ public final class HandbookPrintout {
         json.writeStringField("title", card.title());
         json.writeStringField(
                 "severity", Words.hyphenated(card.severity().value().name()));
-        json.writeStringField("place", book.rules().get(id).place());
+        json.writeStringField("place", book.rules().get(id).place().inBook());
         json.writeStringField("card", references.place(id));
         json.writeStringField("since", card.since().toString());
         json.writeStringField("basis", Words.hyphenated(card.basis().value().name()));

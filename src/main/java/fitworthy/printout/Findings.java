@@ -172,7 +172,7 @@ final class Findings {
                 number,
                 mark(severity(group)),
                 judged.id(),
-                judged.rule().place(),
+                judged.rule().place().inBook(),
                 title(group, worst),
                 figures(group),
                 details);

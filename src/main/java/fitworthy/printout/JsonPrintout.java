@@ -223,7 +223,7 @@ public final class JsonPrintout {
 
     private void head(Judged judged, Optional<Comparison> comparison) throws IOException {
         json.writeStringField("id", judged.id());
-        json.writeStringField("rule", judged.rule().place());
+        json.writeStringField("rule", judged.rule().place().inBook());
         json.writeStringField("subject", judged.subject());
         json.writeStringField("case", judged.loadCase());
         json.writeStringField("measure", judged.measure().getName());

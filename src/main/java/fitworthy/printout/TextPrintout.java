@@ -171,7 +171,7 @@ public final class TextPrintout {
                 painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
                 (group.stream().allMatch(each -> each.waiver().isPresent()) ? "Waived: " : "")
                         + filled.apply(judged.card().title()));
-        page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
+        page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
         cases(group, finding -> finding.comparison()
                 .map(each -> Wording.comparison(finding.judged(), each))
                 .orElse(finding.judged().measure().kind().meaning() + ": "
