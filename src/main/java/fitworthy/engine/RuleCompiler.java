@@ -29,7 +29,7 @@ import org.kie.api.runtime.KieSessionsPool;
 final class RuleCompiler {
 
     /** Put before the first line of every rule file, on that line, so that line numbers stay the author's. */
-    private static final String PREAMBLE = "package fitworthy.rules; import fitworthy.figures.measure.Measure;"
+    private static final String PREAMBLE = "package fitworthy.compiled; import fitworthy.figures.measure.Measure;"
             + " import fitworthy.book.Practice; import fitworthy.rules.Advised;"
             + " global fitworthy.engine.Consequence advice; ";
 

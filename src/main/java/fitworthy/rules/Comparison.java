@@ -55,7 +55,7 @@ public sealed interface Comparison {
         @Override
         public String toString() {
             return parts.stream()
-                    .map(part -> part instanceof Either ? "(" + part + ")" : part.toString())
+                    .map(part -> part instanceof Both || part instanceof Either ? "(" + part + ")" : part.toString())
                     .collect(Collectors.joining(" || "));
         }
     }

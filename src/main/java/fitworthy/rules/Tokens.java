@@ -7,6 +7,8 @@ import java.util.List;
 /** A rule file taken apart, read from its beginning to its end. */
 final class Tokens {
 
+    private static final int MOST_FAULTS = 100;
+
     static final String EXAMPLE = "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", headroom < 0)"
             + " then advice.give(\"mass.gvm-over\", $m); end";
 
@@ -117,8 +119,15 @@ final class Tokens {
         return writtenFrom(first).indexOf('/') >= 0;
     }
 
+    /** Whether so much is wrong that what else there is would only hide it. */
+    boolean toldEnough() {
+        return faults.size() >= MOST_FAULTS;
+    }
+
     void fault(Place place, String problem, String mend) {
-        faults.add(new Fault(place, "", problem, mend));
+        if (!toldEnough()) {
+            faults.add(new Fault(place, "", problem, mend));
+        }
     }
 
     /** Tells what is wrong at a place from which reading cannot go on. */
