@@ -1,9 +1,7 @@
 package fitworthy.advice;
 
-import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
-import fitworthy.rules.Advised;
-import fitworthy.rules.ComparisonEvaluator;
+import fitworthy.rules.Comparison;
 import fitworthy.rules.Condition;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,16 +33,12 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         }
     }
 
-    /** A comparison as written. */
-    public record Check(String text, boolean holds) {}
+    /** A comparison with whether it holds. */
+    public record Check(Comparison comparison, boolean holds) {}
 
     /** Explains a rule for every subject and load case that it could have been about. */
     public static List<Explanation> of(Advice advice, String id) {
-        return of(advice, id, advice.book().condition(id));
-    }
-
-    /** The same, for a condition read before. */
-    public static List<Explanation> of(Advice advice, String id, Condition condition) {
+        Condition condition = advice.book().condition(id);
         String judges = advice.book().cards().get(id).judges();
         List<Explanation> explanations = new ArrayList<>();
         advice.facts()
@@ -61,11 +55,6 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         Search search = new Search(judged, facts, new ArrayList<>());
         boolean holds = holds(condition, search, new HashMap<>(), new ArrayList<>(), best);
         return new Explanation(loadCase, judged, holds, List.copyOf(best), List.copyOf(search.looked()));
-    }
-
-    /** A property of a fact by the name rule files use, or null where it has none of this name. */
-    public static Object property(Object fact, String name) {
-        return ComparisonEvaluator.property(fact, name);
     }
 
     /** What is searched. @param judged the only measure of its name that counts, or null where any does */
@@ -157,7 +146,7 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         Step closest = new Step(match, null, List.of());
         for (Object candidate : candidates(match, search)) {
             List<Check> checks = match.comparisons().stream()
-                    .map(text -> new Check(text, ComparisonEvaluator.of(text, candidate, bound)))
+                    .map(each -> new Check(each, each.holds(candidate, bound)))
                     .toList();
             Step step = new Step(match, candidate, checks);
             search.looked().add(step);
@@ -189,17 +178,9 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
     /** The facts a pattern may mean; of the judged measure's name only that measure. */
     private static List<?> candidates(Condition.Match match, Search search) {
         Measure judged = search.judged();
-        if (judged != null && match.fact().equals("Measure") && match.key().equals(judged.getName())) {
+        if (judged != null && match.means(judged)) {
             return List.of(judged);
         }
-        return search.facts().stream()
-                .filter(each -> switch (match.fact()) {
-                    case "Measure" ->
-                        each instanceof Measure measure && measure.getName().equals(match.key());
-                    case "Practice" ->
-                        each instanceof Practice practice && practice.id().equals(match.key());
-                    default -> each instanceof Advised advised && advised.id().equals(match.key());
-                })
-                .toList();
+        return search.facts().stream().filter(match::means).toList();
     }
 }

@@ -4,7 +4,7 @@ import fitworthy.book.Card;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.quantity.Missing;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.sheet.Waiver;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +44,7 @@ public sealed interface Outcome {
      * @param measure the measure it judges
      * @param loadCase the load case, empty where the outcome does not depend on the loading
      */
-    record Judged(String id, Card card, RuleReferences rule, Measure measure, String loadCase) {
+    record Judged(String id, Card card, RuleText rule, Measure measure, String loadCase) {
         public String subject() {
             return measure.getSubject();
         }

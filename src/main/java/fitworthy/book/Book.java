@@ -2,14 +2,9 @@ package fitworthy.book;
 
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.Condition;
-import fitworthy.rules.RuleParser;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.source.Located;
 import fitworthy.source.Place;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +19,7 @@ import java.util.TreeSet;
  * @param hash digest of every file it was read from
  * @param regions regions by id
  * @param cards cards by id
- * @param rules what each rule mentions, by id
+ * @param rules its rules, by id
  * @param practice practice values by id
  * @param sources texts cited, by id
  * @param places where cards and practice values stand, by id
@@ -37,7 +32,7 @@ public record Book(
         String hash,
         Map<String, Region> regions,
         Map<String, Card> cards,
-        Map<String, RuleReferences> rules,
+        Map<String, RuleText> rules,
         Map<String, DatedLimit> practice,
         Map<String, Source> sources,
         Map<String, Located> places,
@@ -50,7 +45,7 @@ public record Book(
             String hash,
             Map<String, Region> regions,
             Map<String, Card> cards,
-            Map<String, RuleReferences> rules,
+            Map<String, RuleText> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
             Map<String, Located> places,
@@ -94,17 +89,9 @@ public record Book(
                 .toList();
     }
 
-    /**
-     * The condition of a rule, read again from its file.
-     *
-     * @throws UncheckedIOException where the file can no longer be read
-     */
+    /** When a rule fires. */
     public Condition condition(String id) {
-        try {
-            return RuleParser.condition(Files.readString(Path.of(rules.get(id).file())), id);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return rules.get(id).condition();
     }
 
     /** This book with what a house sets over it. Its values stay; the cards carry the house's severities. */

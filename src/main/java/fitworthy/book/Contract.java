@@ -5,7 +5,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
@@ -34,7 +34,7 @@ public final class Contract {
             Path folder,
             Map<String, Region> regions,
             Map<String, Card> cards,
-            Map<String, RuleReferences> rules,
+            Map<String, RuleText> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
             Map<String, Located> places) {}
@@ -93,8 +93,8 @@ public final class Contract {
         });
     }
 
-    private void rule(RuleReferences rule) {
-        Place place = new Place(rule.file(), rule.line(), 0);
+    private void rule(RuleText rule) {
+        Place place = rule.place();
         Card card = parts.cards().get(rule.id());
         if (card == null) {
             faults.add(new Fault(

@@ -1,7 +1,7 @@
 package fitworthy.book;
 
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import java.util.List;
 
 /**
@@ -17,7 +17,7 @@ import java.util.List;
  * @param unrecorded ids of those that are not
  */
 public record EffectiveRule(
-        RuleReferences text,
+        RuleText text,
         Card card,
         MeasureKind judged,
         List<MeasureKind> others,

@@ -3,7 +3,7 @@ package fitworthy.book;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +15,7 @@ public final class EffectiveRules {
     private final List<Practice> practice = new ArrayList<>();
     private final RuleSplit split;
 
-    EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleReferences> rules, Map<String, Card> cards) {
+    EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleText> rules, Map<String, Card> cards) {
         this.lookups = lookups;
         for (Lookup lookup : lookups.values()) {
             if (lookup instanceof Lookup.Found found) {
@@ -30,7 +30,7 @@ public final class EffectiveRules {
                 kinds);
     }
 
-    private EffectiveRule rule(RuleReferences text, Card card, Map<String, MeasureKind> kinds) {
+    private EffectiveRule rule(RuleText text, Card card, Map<String, MeasureKind> kinds) {
         boolean applies = true;
         List<Practice> values = new ArrayList<>();
         List<String> unrecorded = new ArrayList<>();

@@ -79,7 +79,8 @@ public final class HouseReader {
         if (faults.isEmpty()) {
             reader.page
                     .values()
-                    .forEach(each -> reader.stricter.computeIfAbsent(each.practice(), id -> Stricter.of(book, id)));
+                    .forEach(each -> reader.stricter.computeIfAbsent(
+                            each.practice(), id -> Stricter.of(book.rules().values(), id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(
                     reader.page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);

@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import fitworthy.quantity.QuantityText;
+import fitworthy.rules.PracticeFact;
 import java.util.Optional;
 
 /**
@@ -14,7 +15,8 @@ import java.util.Optional;
  * @param house where the house set it, what it stands in place of
  */
 public record Practice(
-        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<HouseValue> house) {
+        String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<HouseValue> house)
+        implements PracticeFact {
 
     /** What looking one up comes to: the value, or that none applies there, or that nothing is recorded. */
     public sealed interface Lookup {

@@ -4,7 +4,7 @@ import fitworthy.book.Practice.Lookup;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.rules.Stricter;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,7 +27,7 @@ final class PracticeValues {
     private final Map<String, Region> regions;
     private final Map<String, DatedLimit> practice;
     private final House house;
-    private final Map<String, RuleReferences> rules;
+    private final Map<String, RuleText> rules;
     private final Map<String, Card> cards;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
     /** By region and day of change. */
@@ -37,7 +37,7 @@ final class PracticeValues {
             Map<String, Region> regions,
             Map<String, DatedLimit> practice,
             House house,
-            Map<String, RuleReferences> rules,
+            Map<String, RuleText> rules,
             Map<String, Card> cards) {
         this.regions = regions;
         this.practice = practice;

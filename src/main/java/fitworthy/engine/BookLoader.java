@@ -12,7 +12,7 @@ import fitworthy.book.TableReader;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
@@ -118,17 +118,14 @@ public final class BookLoader {
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
                 keptRules.join().filter(rules -> rules.key().equals(key));
-        List<RuleReferences> rules = loaded.map(
-                        all -> all.rules().stream().map(each -> each.in(folder)).toList())
-                .orElseGet(() -> parsed(texts, faults));
+        List<RuleText> rules = parsed(texts, faults);
         rules.forEach(rule -> {
-            RuleReferences earlier = parts.rules().put(rule.id(), rule);
+            RuleText earlier = parts.rules().put(rule.id(), rule);
             if (earlier != null) {
                 faults.add(new Fault(
-                        new Place(rule.file(), rule.line(), 0),
+                        rule.place(),
                         "",
-                        "a second rule is called '" + rule.id() + "'; the first is " + earlier.file() + ":"
-                                + earlier.line(),
+                        "a second rule is called '" + rule.id() + "'; the first is " + earlier.place(),
                         "one rule an id"));
             }
         });
@@ -140,7 +137,7 @@ public final class BookLoader {
             throw new FaultsException(faults);
         }
         pages.keep();
-        KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, rules, texts, progress);
+        KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, texts, progress);
         Book book = new Book(
                 cover,
                 hash,
@@ -251,23 +248,22 @@ public final class BookLoader {
         return entries;
     }
 
-    /** What the rules of these files mention. */
-    static List<RuleReferences> parsed(Map<String, String> texts, List<Fault> faults) {
-        List<RuleReferences> rules = new ArrayList<>();
+    /** The rules of these files. */
+    static List<RuleText> parsed(Map<String, String> texts, List<Fault> faults) {
+        List<RuleText> rules = new ArrayList<>();
         texts.forEach((file, text) ->
                 rules.addAll(RuleParser.parse(file, text, Measures.kinds().keySet(), faults)));
         return rules;
     }
 
-    private KieSessionsPool compiled(
-            String key, List<RuleReferences> rules, Map<String, String> texts, Consumer<String> progress)
+    private KieSessionsPool compiled(String key, Map<String, String> texts, Consumer<String> progress)
             throws FaultsException {
         progress.accept("Compiling the rules; the next run will find them ready.");
         Map<String, byte[]> files = RuleCompiler.compile(texts, faults);
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-        cache.keep(key, new CompiledRules(rules, files));
+        cache.keep(key, new CompiledRules(files));
         try {
             return RuleCompiler.load(files);
         } catch (IOException e) {

@@ -1,18 +1,17 @@
 package fitworthy.engine;
 
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.RuleText;
 import fitworthy.source.Fault;
-import fitworthy.source.Place;
 
 /** A rule that would not come to an end, or would take all the memory there is. No advice is given. */
 public final class BudgetExceeded extends RuntimeException {
 
     private final transient Fault fault;
 
-    BudgetExceeded(RuleReferences rule, String problem) {
+    BudgetExceeded(RuleText rule, String problem) {
         super(rule.id() + " " + problem);
         this.fault = new Fault(
-                new Place(rule.file(), rule.line(), 0),
+                rule.place(),
                 "",
                 "the rule '" + rule.id() + "' " + problem,
                 "a condition that holds or does not, once for each thing it is about");

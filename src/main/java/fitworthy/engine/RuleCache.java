@@ -2,10 +2,7 @@ package fitworthy.engine;
 
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
-import fitworthy.rules.Advised;
-import fitworthy.rules.PreCheck;
 import fitworthy.rules.RuleParser;
-import fitworthy.rules.RuleReferences;
 import fitworthy.source.Digests;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -13,19 +10,27 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSessionsPool;
 
 /** Keeps compiled rules between runs. What cannot be read back whole counts as absent. */
 final class RuleCache {
 
-    /** Rules ready to run, with what its rules mention and the key of their text. */
-    record Loaded(String key, List<RuleReferences> rules, KieSessionsPool sessions) {}
+    /** Rules ready to run, with the key of their text. */
+    record Loaded(String key, KieSessionsPool sessions) {}
+
+    /** The classes that compiled rules were passed by, made by or run with: what is kept differs with them. */
+    static final List<Class<?>> COUNTED = Stream.concat(
+                    RuleParser.CLASSES.stream(),
+                    Stream.of(Measure.class, Practice.class, Consequence.class, RuleCompiler.class))
+            .toList();
 
     private final CacheFolder folder;
 
@@ -36,20 +41,10 @@ final class RuleCache {
     /** The key of a set of rule files: their text, the engine and the classes that rules see. */
     static String key(Map<String, String> texts) {
         MessageDigest digest = Digests.sha256();
-        texts.forEach((file, text) -> CacheFolder.count(digest, RuleReferences.inFolder(file), text));
+        texts.forEach((file, text) -> CacheFolder.count(digest, inFolder(file), text));
         digest.update(String.valueOf(KieBase.class.getPackage().getImplementationVersion())
                 .getBytes(StandardCharsets.UTF_8));
-        CacheFolder.count(
-                digest,
-                List.of(
-                        Measure.class,
-                        Practice.class,
-                        Advised.class,
-                        Consequence.class,
-                        RuleCompiler.class,
-                        PreCheck.class,
-                        RuleParser.class,
-                        RuleReferences.class));
+        CacheFolder.count(digest, COUNTED);
         return HexFormat.of().formatHex(digest.digest()).substring(0, 32);
     }
 
@@ -61,7 +56,7 @@ final class RuleCache {
 
     private static Optional<Loaded> loaded(String key, CompiledRules compiled) {
         try {
-            return Optional.of(new Loaded(key, compiled.rules(), RuleCompiler.load(compiled.files())));
+            return Optional.of(new Loaded(key, RuleCompiler.load(compiled.files())));
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }
@@ -87,6 +82,12 @@ final class RuleCache {
             throw new IllegalStateException("writing to memory failed", e);
         }
         folder.keep(file(key), bytes.toByteArray());
+    }
+
+    /** A rule file by topic folder and name, which are the same wherever the book lies. */
+    private static String inFolder(String file) {
+        Path path = Path.of(file);
+        return path.getParent().getFileName() + "/" + path.getFileName();
     }
 
     private static String file(String key) {

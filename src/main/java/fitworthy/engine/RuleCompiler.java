@@ -1,6 +1,7 @@
 package fitworthy.engine;
 
 import fitworthy.rules.RuleParser;
+import fitworthy.rules.RuleText;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -11,9 +12,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -29,11 +29,10 @@ import org.kie.api.runtime.KieSessionsPool;
 final class RuleCompiler {
 
     /** Put before the first line of every rule file, on that line, so that line numbers stay the author's. */
-    private static final String PREAMBLE = "package fitworthy.rules; import fitworthy.figures.measure.Measure;"
+    private static final String PREAMBLE = "package fitworthy.compiled; import fitworthy.figures.measure.Measure;"
             + " import fitworthy.book.Practice; import fitworthy.rules.Advised;"
             + " global fitworthy.engine.Consequence advice; ";
 
-    private static final Pattern RULE = Pattern.compile("(?m)^rule\\b");
     private static final String CLASS = ".class";
     private static final String MODELS = CanonicalKieModule.MODEL_FILE_NAME;
 
@@ -84,17 +83,10 @@ final class RuleCompiler {
             return;
         }
         int before = faults.size();
-        Matcher begins = RULE.matcher(text);
-        while (begins.find()) {
-            int line = 1
-                    + (int) text.substring(0, begins.start())
-                            .chars()
-                            .filter(each -> each == '\n')
-                            .count();
-            int end = text.indexOf("\nend", begins.start());
-            List<Message> errors = errors(file, text.substring(begins.start(), end < 0 ? text.length() : end + 4));
+        for (RuleText rule : RuleParser.parse(file, text, Set.of(), new ArrayList<>())) {
+            List<Message> errors = errors(file, rule.toString());
             if (!errors.isEmpty()) {
-                faults.add(fault(new Place(file, line, 0), errors));
+                faults.add(fault(rule.place(), errors));
             }
         }
         if (faults.size() == before) {

@@ -1,6 +1,5 @@
 package fitworthy.engine;
 
-import fitworthy.rules.RuleReferences;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.DataOutputStream;
@@ -26,12 +25,9 @@ public final class ShippedRulesBuild {
     public static void main(String[] args) throws IOException, FaultsException {
         List<Fault> faults = new ArrayList<>();
         Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
-        List<RuleReferences> rules = BookLoader.parsed(texts, faults);
+        BookLoader.parsed(texts, faults);
         if (faults.isEmpty()) {
-            write(
-                    RuleCache.key(texts),
-                    new CompiledRules(rules, RuleCompiler.compile(texts, faults)),
-                    Path.of(args[1]));
+            write(RuleCache.key(texts), new CompiledRules(RuleCompiler.compile(texts, faults)), Path.of(args[1]));
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -56,7 +52,7 @@ public final class ShippedRulesBuild {
         Files.createDirectories(index.getParent());
         try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(index))) {
             out.writeUTF(key);
-            new CompiledRules(compiled.rules(), rest).write(out);
+            new CompiledRules(rest).write(out);
         }
     }
 }

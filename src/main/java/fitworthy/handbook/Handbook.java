@@ -19,6 +19,7 @@ import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.LookAlike;
 import fitworthy.proof.References;
+import fitworthy.rules.Comparison;
 import fitworthy.rules.Condition;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
@@ -142,8 +143,8 @@ public final class Handbook {
         MeasureKind judged = Measures.kinds().get(card.judges());
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Subheading(3, id + ": " + card.title(), entries.severity(id), id));
-        blocks.add(
-                new Paragraph(entries.severity(id) + "; " + book.rules().get(id).place() + ", card "
+        blocks.add(new Paragraph(
+                entries.severity(id) + "; " + book.rules().get(id).place().inBook() + ", card "
                         + references.place(id) + "; in the book since " + card.since()
                         + "; " + card.basis().value().words()));
         if (!card.sources().isEmpty()) {
@@ -241,15 +242,19 @@ public final class Handbook {
         String name = match.binding() == null ? "" : match.binding() + " is ";
         String what =
                 switch (match.fact()) {
-                    case "Measure" ->
+                    case MEASURE ->
                         match.key() + ", " + Measures.kinds().get(match.key()).meaning();
-                    case "Practice" -> "the practice value " + match.key();
-                    default -> "the advice " + match.key();
+                    case PRACTICE -> "the practice value " + match.key();
+                    case ADVISED -> "the advice " + match.key();
                 };
         return List.of(before
                 + name
                 + what
-                + (match.comparisons().isEmpty() ? "" : ", with " + String.join(" and ", match.comparisons())));
+                + (match.comparisons().isEmpty()
+                        ? ""
+                        : match.comparisons().stream()
+                                .map(Comparison::toString)
+                                .collect(Collectors.joining(" and ", ", with ", ""))));
     }
 
     /** Each practice value with the rules that use it. */

@@ -134,7 +134,7 @@ public final class HandbookPrintout {
                 Book.topic(id),
                 card.title(),
                 Words.hyphenated(card.severity().value().name()),
-                book.rules().get(id).place(),
+                book.rules().get(id).place().inBook(),
                 references.place(id),
                 card.since().toString(),
                 Words.hyphenated(card.basis().value().name()),

@@ -13,7 +13,11 @@ import fitworthy.figures.measure.Working;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
-import fitworthy.rules.RuleReferences;
+import fitworthy.rules.Comparison;
+import fitworthy.rules.Comparison.Named;
+import fitworthy.rules.Property;
+import fitworthy.rules.Property.Kind;
+import fitworthy.rules.RuleText;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.Comparator;
@@ -23,14 +27,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Why a rule fired on a sheet, or why it did not, as plain text. */
 public final class ExplanationPrintout {
-
-    private static final Pattern PROPERTY = Pattern.compile("(\\$\\w+)\\.(\\w+)|(?<![\\w$.\"])([a-z]+)(?![\\w.\"])");
-    private static final Set<String> NUMBERS = Set.of("value", "limit", "headroom", "excess", "tolerance");
 
     private static final int MANY = 6;
 
@@ -51,12 +51,12 @@ public final class ExplanationPrintout {
     private void rule(String id) {
         Book book = advice.book();
         Card card = book.cards().get(id);
-        RuleReferences rule = book.rules().get(id);
+        RuleText rule = book.rules().get(id);
         page.wrapped(0, id + ": " + card.title());
         page.wrapped(
                 0,
-                Words.hyphenated(card.severity().value().name()) + ", " + rule.file() + ":" + rule.line()
-                        + ", in the book since " + card.since());
+                Words.hyphenated(card.severity().value().name()) + ", " + rule.place() + ", in the book since "
+                        + card.since());
         page.rule();
         HouseWords.severity(advice, id).ifPresent(each -> page.hanging("Severity ", each));
         page.hanging("Why      ", card.why());
@@ -135,7 +135,8 @@ public final class ExplanationPrintout {
                     (step.wanted().binding() == null ? "" : step.wanted().binding() + " is ")
                             + fact(
                                     step.fact(),
-                                    step.wanted().fact() + " " + step.wanted().key()));
+                                    step.wanted().fact().word() + " "
+                                            + step.wanted().key()));
             if (step.fact() instanceof Measure measure) {
                 workings(measure);
             }
@@ -145,7 +146,7 @@ public final class ExplanationPrintout {
             for (Explanation.Check check : step.checks()) {
                 page.hanging(
                         check.holds() ? "      true   " : "      FALSE  ",
-                        check.text() + numbers(check.text(), step.fact(), bound));
+                        check.comparison() + numbers(check.comparison(), step.fact(), bound));
             }
         }
         for (Missing missing : missing(each)) {
@@ -232,34 +233,30 @@ public final class ExplanationPrintout {
     }
 
     /** The figures behind a comparison, put in. */
-    private static String numbers(String comparison, Object fact, Map<String, Object> bound) {
-        StringBuilder numbers = new StringBuilder();
-        Matcher matcher = PROPERTY.matcher(comparison.replaceAll("\"[^\"]*\"", "\"\""));
-        while (matcher.find()) {
-            Object owner = matcher.group(1) == null ? fact : bound.get(matcher.group(1));
-            String name = matcher.group(1) == null ? matcher.group(3) : matcher.group(2);
-            if (owner != null && !name.equals("known") && !name.equals("true") && !name.equals("false")) {
-                numbers.append(numbers.isEmpty() ? "   (" : ", ")
-                        .append(matcher.group())
-                        .append(" is ")
-                        .append(shown(owner, name));
-            }
-        }
-        return numbers.isEmpty() ? "" : numbers.append(")").toString();
+    private static String numbers(Comparison comparison, Object fact, Map<String, Object> bound) {
+        String numbers = comparison
+                .named()
+                .filter(each -> each.kind() != Kind.TRUTH)
+                .filter(each -> owner(each, fact, bound) != null)
+                .map(each -> each + " is " + shown(owner(each, fact, bound), each.property()))
+                .collect(Collectors.joining(", "));
+        return numbers.isEmpty() ? "" : "   (" + numbers + ")";
     }
 
-    private static String shown(Object owner, String name) {
-        Object value = Explanation.property(owner, name);
-        if (value instanceof Double number) {
-            if (owner instanceof Practice practice) {
-                return Wording.marked(practice);
-            }
-            return name.equals("spare")
-                    ? Wording.number(number, "%", 1) + " %"
-                    : NUMBERS.contains(name)
-                            ? Wording.quantity(number, ((Measure) owner).kind())
-                            : String.valueOf(number);
+    private static Object owner(Named named, Object fact, Map<String, Object> bound) {
+        return named.binding() == null ? fact : bound.get(named.binding());
+    }
+
+    private static String shown(Object owner, Property property) {
+        if (property.kind() == Kind.TEXT) {
+            return "'" + property.read(owner) + "'";
         }
-        return "'" + value + "'";
+        if (owner instanceof Practice practice) {
+            return Wording.marked(practice);
+        }
+        double number = (Double) property.read(owner);
+        return property == Property.SPARE
+                ? Wording.number(number, "%", 1) + " %"
+                : Wording.quantity(number, ((Measure) owner).kind());
     }
 }

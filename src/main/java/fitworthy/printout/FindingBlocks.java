@@ -144,7 +144,7 @@ final class FindingBlocks {
                 number,
                 mark(group.severity()),
                 judged.id(),
-                judged.rule().place(),
+                judged.rule().place().inBook(),
                 title(group),
                 figures(group),
                 details);

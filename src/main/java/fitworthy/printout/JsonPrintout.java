@@ -148,7 +148,7 @@ public final class JsonPrintout {
                     outcome instanceof Assessed assessed ? assessed.comparison().orElse(null) : null;
             return new Head(
                     judged.id(),
-                    judged.rule().place(),
+                    judged.rule().place().inBook(),
                     judged.subject(),
                     judged.loadCase(),
                     judged.measure().getName(),

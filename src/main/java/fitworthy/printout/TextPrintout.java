@@ -116,7 +116,7 @@ public final class TextPrintout {
                 painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
                 (group.isWaived() ? "Waived: " : "")
                         + filled.apply(judged.card().title()));
-        page.wrapped(INDENT, judged.id() + " (" + judged.rule().place() + ")");
+        page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
         group.loadings(TextPrintout::figures)
                 .forEach((figures, loadings) -> page.wrapped(
                         INDENT,

@@ -11,7 +11,6 @@ import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.rules.Condition;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,9 +34,8 @@ final class Coverage {
         this.card = book.cards().get(id);
         this.fired = of(id, trials.stream().flatMap(each -> each.advice().findings().stream()));
         this.met = of(id, trials.stream().flatMap(each -> each.advice().met().stream()));
-        Condition condition = book.condition(id);
         for (Trial trial : trials) {
-            for (Explanation each : Explanation.of(trial.advice(), id, condition)) {
+            for (Explanation each : Explanation.of(trial.advice(), id)) {
                 each.looked().forEach(this::count);
             }
         }
@@ -49,8 +47,8 @@ final class Coverage {
 
     private void count(Step step) {
         for (Check check : step.checks()) {
-            List<Boolean> seen =
-                    comparisons.computeIfAbsent(step.wanted().key() + " " + check.text(), key -> new ArrayList<>());
+            List<Boolean> seen = comparisons.computeIfAbsent(
+                    step.wanted().key() + " " + check.comparison(), key -> new ArrayList<>());
             if (!seen.contains(check.holds())) {
                 seen.add(check.holds());
             }

@@ -145,7 +145,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
     }
 
     private static Place place(Book book, String id) {
-        return new Place(book.rules().get(id).file(), book.rules().get(id).line(), 0);
+        return book.rules().get(id).place();
     }
 
     private static Fault due(String id, DatedLimit.Value value, Place place) {

@@ -1,17 +1,39 @@
 package fitworthy.rules;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** The condition of a rule as its file writes it, for explaining what held and what did not. */
+/** When a rule fires. Each prints itself as a rule file writes it. */
 public sealed interface Condition {
+
+    /** What it is made of; nothing for a pattern. */
+    List<Condition> parts();
+
+    /** Every pattern in it, in the order of writing. */
+    default List<Match> patterns() {
+        List<Match> patterns = new ArrayList<>();
+        addTo(patterns);
+        return patterns;
+    }
+
+    private void addTo(List<Match> patterns) {
+        if (this instanceof Match match) {
+            patterns.add(match);
+        }
+        for (Condition part : parts()) {
+            part.addTo(patterns);
+        }
+    }
 
     /**
      * How many conditions without 'or' it comes to, which is what the engine makes of it; counted to {@code most} + 1.
      */
     default long alternatives(long most) {
         long number = this instanceof Any ? 0 : 1;
-        for (Condition part : parts(this)) {
+        for (Condition part : parts()) {
             long inner = part.alternatives(most);
             number = Math.min(most + 1, this instanceof Any ? number + inner : number * inner);
         }
@@ -23,47 +45,87 @@ public sealed interface Condition {
         if (this instanceof Match match) {
             return List.of(match);
         }
-        if (this instanceof Any any) {
-            return any.parts().stream()
-                    .map(Condition::joined)
-                    .max(Comparator.comparingInt(List::size))
-                    .orElse(List.of());
+        if (this instanceof None || this instanceof Some) {
+            return List.of();
         }
-        return this instanceof All all
-                ? all.parts().stream().flatMap(each -> each.joined().stream()).toList()
-                : List.of();
+        Stream<List<Match>> each = parts().stream().map(Condition::joined);
+        return this instanceof Any
+                ? each.max(Comparator.comparingInt(List::size)).orElse(List.of())
+                : each.flatMap(List::stream).toList();
     }
 
-    /** What it is made of; nothing for a pattern. */
-    static List<Condition> parts(Condition condition) {
-        return condition instanceof All all
-                ? all.parts()
-                : condition instanceof Any any
-                        ? any.parts()
-                        : condition instanceof None none
-                                ? List.of(none.part())
-                                : condition instanceof Some some ? List.of(some.part()) : List.of();
+    /** Every part holds. @param parts two or more, or none where a rule asks for nothing */
+    record All(List<Condition> parts) implements Condition {
+        @Override
+        public String toString() {
+            return inside(parts, " and ");
+        }
     }
 
-    /** Every part holds. */
-    record All(List<Condition> parts) implements Condition {}
-
-    /** At least one part holds. */
-    record Any(List<Condition> parts) implements Condition {}
+    /** At least one part holds. @param parts two or more */
+    record Any(List<Condition> parts) implements Condition {
+        @Override
+        public String toString() {
+            return inside(parts, " or ");
+        }
+    }
 
     /** Nothing matches. */
-    record None(Condition part) implements Condition {}
+    record None(Condition part) implements Condition {
+        @Override
+        public List<Condition> parts() {
+            return List.of(part);
+        }
+
+        @Override
+        public String toString() {
+            return part instanceof Match ? "not " + part : "not (" + part + ")";
+        }
+    }
 
     /** Something matches. */
-    record Some(Condition part) implements Condition {}
+    record Some(Condition part) implements Condition {
+        @Override
+        public List<Condition> parts() {
+            return List.of(part);
+        }
+
+        @Override
+        public String toString() {
+            return part instanceof Match ? "exists " + part : "exists (" + part + ")";
+        }
+    }
 
     /**
      * A fact that matches.
      *
      * @param binding the name it is given, such as {@code $load}; null where it has none
-     * @param fact Measure, Practice or Advised
+     * @param fact what kind of fact
      * @param key which one: the measure's name, the practice value's id or the advice's id
-     * @param comparisons what must hold of it, each as written
+     * @param comparisons what else must hold of it
      */
-    record Match(String binding, String fact, String key, List<String> comparisons) implements Condition {}
+    record Match(String binding, Fact fact, String key, List<Comparison> comparisons) implements Condition {
+        @Override
+        public List<Condition> parts() {
+            return List.of();
+        }
+
+        /** Whether a fact is the one that it names. */
+        public boolean means(Object other) {
+            return fact.isKindOf(other) && key.equals(Property.key(fact).read(other));
+        }
+
+        @Override
+        public String toString() {
+            return (binding == null ? "" : binding + " : ")
+                    + fact.word() + "(" + Property.key(fact).word() + " == \"" + key + "\""
+                    + comparisons.stream().map(each -> ", " + each).collect(Collectors.joining()) + ")";
+        }
+    }
+
+    private static String inside(List<Condition> parts, String joint) {
+        return parts.stream()
+                .map(part -> part instanceof All || part instanceof Any ? "(" + part + ")" : part.toString())
+                .collect(Collectors.joining(joint));
+    }
 }

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fitworthy.Books;
 import fitworthy.book.Book;
+import fitworthy.book.Practice;
+import fitworthy.figures.measure.Measure;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,7 +23,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -104,6 +108,22 @@ class RuleCacheTest {
         Files.writeString(cache, "a file where the folder should be");
         assertTrue(compiles());
         assertTrue(compiles());
+    }
+
+    /** A class left out would let rules be used that it no longer passes or makes so. */
+    @Test
+    void theKeyCountsEveryClassThatRulesAreReadBySeenThroughOrMadeBy() throws IOException {
+        Set<String> wanted = new TreeSet<>(List.of(
+                Measure.class.getName(),
+                Practice.class.getName(),
+                Consequence.class.getName(),
+                RuleCompiler.class.getName()));
+        try (Stream<Path> all = Files.list(Path.of("src/main/java/fitworthy/rules"))) {
+            all.forEach(each -> wanted.add(
+                    "fitworthy.rules." + each.getFileName().toString().replace(".java", "")));
+        }
+        assertEquals(
+                wanted, RuleCache.COUNTED.stream().map(Class::getName).collect(Collectors.toCollection(TreeSet::new)));
     }
 
     private boolean compiles() throws FaultsException {

@@ -93,7 +93,7 @@ class ShippedRulesTest {
         // Where the program was packaged before, its folder of classes holds rules too; those of this test replace
         // them.
         Map<String, Path> files = new TreeMap<>();
-        Path shipped = Path.of("fitworthy", "rules");
+        Path shipped = Path.of("fitworthy", "compiled");
         for (Path folder : List.of(Path.of("target", "classes"), Path.of("target", "test-classes"), classes)) {
             try (Stream<Path> all = Files.walk(folder)) {
                 for (Path each : all.filter(Files::isRegularFile).toList()) {
