@@ -5,7 +5,6 @@ import fitworthy.source.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 
 /**
  * Takes a rule file apart into words, signs and texts in quotes, without blanks and comments, and refuses every
@@ -20,7 +19,6 @@ final class Lexer {
     static final int DEEPEST = 8;
 
     private static final int MOST_FAULTS = 20;
-    private static final Set<String> DOUBLE_SIGNS = Set.of("==", "!=", "<=", ">=", "&&", "||");
     private static final String SIGNS = "$.:;=!<>&|(),@-";
 
     private final Place file;
@@ -193,7 +191,8 @@ final class Lexer {
             at = text.length();
             return;
         }
-        boolean two = at + 2 <= text.length() && DOUBLE_SIGNS.contains(text.substring(at, at + 2));
+        char second = at + 1 < text.length() ? text.charAt(at + 1) : ' ';
+        boolean two = second == '=' && "=!<>".indexOf(first) >= 0 || second == first && "&|".indexOf(first) >= 0;
         token(Token.Kind.SIGN, at + (two ? 2 : 1));
     }
 
