@@ -36,7 +36,7 @@ class ArrangementTest {
     }
 
     private static Arrangement arranged(String changes) throws FaultsException {
-        return Arrangement.of(Adviser.advise(Books.shipped(), Sheets.plainWith(changes)));
+        return Arrangement.of(Adviser.advise(Books.engine(), Sheets.plainWith(changes)));
     }
 
     private static <O extends Assessed> Group<O> gvm(List<Group<O>> groups) {

@@ -55,7 +55,7 @@ class ComparisonsAgreeTest {
             "known && (headroom >= 0 && (value < 0 || limit > $a.limit))");
 
     private static Measure loaded(String subject, Figure figure, double limit) {
-        return Measure.of(Measures.kinds().get("mass.loaded"), subject, "", figure, Figure.of(limit, 3));
+        return Measure.of(Measures.kinds().get("mass.loaded"), subject, figure, Figure.of(limit, 3));
     }
 
     @Test
@@ -73,7 +73,7 @@ class ComparisonsAgreeTest {
         assertEquals(List.of(), faults);
 
         Measure axle =
-                Measure.of(Measures.kinds().get("mass.axle"), "rear axle", "", Figure.of(1000, 5), Figure.of(1200, 0));
+                Measure.of(Measures.kinds().get("mass.axle"), "rear axle", Figure.of(1000, 5), Figure.of(1200, 0));
         List<Measure> all = List.of(
                 loaded("within", Figure.of(900, 5), 1000),
                 loaded("rear axle", Figure.of(1100, 5), 1000),

@@ -29,7 +29,7 @@ class AlternativesTest {
 
     private Alternatives of(String options, List<String> varied, BooleanSupplier stop) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith("options:\n" + options);
-        return Alternatives.of(Books.shipped(), tree, Sheets.read(tree), varied, stop, told::add);
+        return Alternatives.of(Books.engine(), tree, Sheets.read(tree), varied, stop, told::add);
     }
 
     private static List<String> choices(Alternatives alternatives) {

@@ -1,5 +1,7 @@
 package fitworthy.search;
 
+import fitworthy.source.NodePath;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
@@ -34,14 +36,14 @@ class ChangeTest {
     }
 
     private static String text(Node.Mapping tree, String... path) {
-        return ((Node.Scalar) Trees.at(tree, List.of(path))).text();
+        return ((Node.Scalar) NodePath.of(path).in(tree)).text();
     }
 
     @Test
     void aPartGoesWithItsCircuitsAndOutOfTheLoadCases() throws FaultsException {
         Node.Mapping changed = applied(new Change.Drop("Crate"), TWO_BOXES);
-        assertNull(Trees.at(changed, List.of("fitments", "Crate")));
-        assertNull(Trees.at(changed, List.of("circuits", "Lamp")));
+        assertNull(NodePath.of("fitments", "Crate").in(changed));
+        assertNull(NodePath.of("circuits", "Lamp").in(changed));
         assertEquals("Fridge", text(changed, "circuits", "Cold", "part"));
         assertEquals(1, Sheets.read(changed).fitments().size());
         assertEquals(
@@ -56,7 +58,7 @@ class ChangeTest {
     void cargoGoesOutOfTheLoadCasesToo() throws FaultsException {
         Change change = new Change.LeaveBehind("Luggage");
         Node.Mapping changed = applied(change, "cases: [{name: out, carrying: [Luggage]}]");
-        assertNull(Trees.at(changed, List.of("cargo", "Luggage")));
+        assertNull(NodePath.of("cargo", "Luggage").in(changed));
         assertEquals(0, Sheets.read(changed).cargo().size());
         assertEquals("leave 'Luggage' behind", change.words());
     }
@@ -86,7 +88,7 @@ class ChangeTest {
         assertEquals("70 %", text(changed, "tanks", "Main tank", "fill"));
         assertEquals("70 %", text(changed, "cases", "full", "filled", "Main tank"));
         assertEquals("20 %", text(changed, "cases", "low", "filled", "Main tank"));
-        assertNull(Trees.at(changed, List.of("cases", "plain", "filled")));
+        assertNull(NodePath.of("cases", "plain", "filled").in(changed));
         assertEquals("fill 'Main tank' to 70 %, 24 L less", change.words());
     }
 
@@ -99,12 +101,12 @@ class ChangeTest {
         assertEquals("150.000 kg +/- 10.000 kg", text(changed, "trailer", "ball"));
         assertEquals("load the trailer to 1500 kg at most, its ball in proportion", change.words());
         assertNull(
-                Trees.at(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}"), List.of("trailer", "ball")));
+                NodePath.of("trailer", "ball").in(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}")));
     }
 
     @Test
     void anAnswerIsPutInPlaceOfAnother() throws FaultsException {
-        Change change = new Change.PutRight("Crate", List.of("fitments", "Crate", "removable"), "no", "bolt it down");
+        Change change = new Change.PutRight("Crate", NodePath.of("fitments", "Crate", "removable"), "no", "bolt it down");
         assertEquals("no", text(applied(change, TWO_BOXES), "fitments", "Crate", "removable"));
         assertEquals("bolt it down (Crate)", change.words());
     }

@@ -157,7 +157,7 @@ class LeverTest {
                      lamps-visible: yes}
                 """);
         Sheet sheet = Sheets.read(tree);
-        List<Finding> findings = Adviser.advise(Books.shipped(), sheet).findings();
+        List<Finding> findings = Adviser.advise(Books.engine(), sheet).findings();
         List<Lever> once = Lever.of(tree, sheet, findings);
         assertEquals("fitments.Bar.airbag-statement", once.get(0).thing());
         assertEquals("Bar", once.get(1).thing());

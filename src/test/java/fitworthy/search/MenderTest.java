@@ -424,7 +424,7 @@ class MenderTest {
     void everyPlanTriedIsCounted() throws FaultsException {
         Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2500 kg}}");
         Set<Integer> told = ConcurrentHashMap.newKeySet();
-        Mending mending = Mender.mend(Books.shipped(), tree, Sheets.read(tree), () -> false, told::add);
+        Mending mending = Mender.mend(Books.engine(), tree, Sheets.read(tree), () -> false, told::add);
         assertEquals(
                 mending.tried(), told.stream().mapToInt(tried -> tried).max().orElse(0));
     }

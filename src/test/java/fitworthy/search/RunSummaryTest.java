@@ -22,8 +22,8 @@ class RunSummaryTest {
     @Test
     void whatIsLeftOfALimitIsTakenFromFindingsAndWhatIsMet() throws FaultsException {
         RunSummary over =
-                RunSummary.of(Adviser.advise(Books.shipped(), Sheets.plainWith("vehicle: {ratings: {gvm: 2500 kg}}")));
-        RunSummary within = RunSummary.of(Adviser.advise(Books.shipped(), Sheets.plainWith("title: within")));
+                RunSummary.of(Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: 2500 kg}}")));
+        RunSummary within = RunSummary.of(Adviser.advise(Books.engine(), Sheets.plainWith("title: within")));
         String gvm = over.stops().iterator().next();
         assertEquals(Set.of(gvm), over.stops());
         assertTrue(over.findings().contains(gvm));

@@ -1,5 +1,7 @@
 package fitworthy.search;
 
+import fitworthy.source.NodePath;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -21,7 +23,7 @@ class TrialsTest {
     private static final Pull NOTHING = of(new Change.LeaveBehind("Nobody's"));
     /** A fill of no number makes no sheet. */
     private static final Pull NO_SHEET =
-            of(new Change.PutRight("Main tank", List.of("tanks", "Main tank", "fill"), "?", "-"));
+            of(new Change.PutRight("Main tank", NodePath.of("tanks", "Main tank", "fill"), "?", "-"));
 
     private final List<Integer> told = new ArrayList<>();
     private boolean over;
@@ -33,7 +35,7 @@ class TrialsTest {
 
     private Trials trials() throws FaultsException {
         Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2500 kg}}");
-        return new Trials(Books.shipped(), tree, Sheets.read(tree), limit, told::add);
+        return new Trials(Books.engine(), tree, Sheets.read(tree), limit, told::add);
     }
 
     @Test
