@@ -31,7 +31,7 @@ final class PartChecks {
         if (fitment.mass().value() > 0 && fitment.at().isEmpty() && faults.complete("at", path)) {
             faults.tell("has a mass but no place", "at: {x: 2950 mm, y: 0 mm, z: 900 mm}", path.to("at"));
         }
-        if (fitment.details() instanceof Vehicle.Tyres tyres) {
+        if (fitment.details() instanceof TyreDetails.Tyres tyres) {
             TyreChecks.check(tyres, path, faults);
         }
     }
@@ -40,7 +40,7 @@ final class PartChecks {
     private void joints(NodePath fitments) {
         Set<String> seen = new HashSet<>();
         for (int i = 1; i <= sheet.fitments().size(); i++) {
-            if (sheet.fitments().get(i - 1).details() instanceof Details.Snorkel snorkel) {
+            if (sheet.fitments().get(i - 1).details() instanceof IntakeDetails.Snorkel snorkel) {
                 for (int j = 1; j <= snorkel.joints().size(); j++) {
                     faults.uniqueName(
                             snorkel.joints().get(j - 1).name(),

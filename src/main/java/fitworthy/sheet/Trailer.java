@@ -39,7 +39,7 @@ public record Trailer(
         @Field(value = "load it puts on the ball", in = Dimension.MASS, find = "a ball scale", example = "210 kg")
                 Figure ball,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,
-        @Field("what the plate of its coupling allows") Details.CouplingPlate coupling,
+        @Field("what the plate of its coupling allows") TowingDetails.CouplingPlate coupling,
         @Field(
                         value = "height of its coupling when it is loaded and stands level",
                         in = Dimension.LENGTH,
@@ -56,7 +56,7 @@ public record Trailer(
                         example = "20 min")
                 Figure breakawayHold,
         @Field(value = "how many safety chains it has", find = "a look", example = "2") Figure chains,
-        @Field(value = "its plug", find = "a look") Choice<Details.Plug> plug,
+        @Field(value = "its plug", find = "a look") Choice<TowingDetails.Plug> plug,
         @Field(value = "what its lamps run on", in = Dimension.VOLTAGE, find = "its maker", example = "12 V")
                 Figure voltage,
         @Field(value = "greatest width", in = Dimension.LENGTH, find = "a tape", example = "2100 mm") Figure width,

@@ -8,7 +8,7 @@ final class TyreChecks {
 
     private TyreChecks() {}
 
-    static void check(Vehicle.Tyres tyres, NodePath path, SheetFaults faults) {
+    static void check(TyreDetails.Tyres tyres, NodePath path, SheetFaults faults) {
         size(tyres.size(), path, faults);
         double rim = TyreSize.read(tyres.size()).map(TyreSize::rim).orElse(0.0);
         if (tyres.diameter().value() <= rim) {

@@ -25,8 +25,8 @@ public record Vehicle(
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
-        @Field("the tyres it came with") Tyres tyres,
-        @Field("the wheels it came with") Wheels wheels,
+        @Field("the tyres it came with") TyreDetails.Tyres tyres,
+        @Field("the wheels it came with") TyreDetails.Wheels wheels,
         @Field("the spare wheel and tyre as they will be carried") Spare spare,
         @Field(
                         value = "how far the speedometer reads above the true speed on the tyres it came with",
@@ -40,7 +40,7 @@ public record Vehicle(
         @Field("the suspension it came with") Suspension suspension,
         @Field("the points it came with for pulling it out") RecoveryPoints recovery,
         @Field("the driver's eye and the mirrors it came with") View view,
-        @Field("the tow bar it has") Details.TowBar towBar) {
+        @Field("the tow bar it has") TowingDetails.TowBar towBar) {
 
     /** Dimensions of the vehicle as made. */
     public record Size(
@@ -175,182 +175,14 @@ public record Vehicle(
             @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
                     Choice<YesNo> levelling) {}
 
-    /** A set of tyres. */
-    public record Tyres(
-            @Field(value = "the size on the sidewall", find = "the sidewall", example = "265/65R17") String size,
-            @Field(
-                            value = "overall diameter, where it is not the one that the size gives",
-                            in = Dimension.LENGTH,
-                            find = "the tyre maker's data",
-                            example = "802 mm")
-                    Figure diameter,
-            @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
-            @Field(value = "load index for dual fitting", find = "the sidewall", example = "121") Figure dualLoadIndex,
-            @Field(value = "speed symbol", find = "the sidewall", example = "S") String speedSymbol,
-            @Field(
-                            value = "pressure at which the load index holds",
-                            in = Dimension.PRESSURE,
-                            find = "the tyre maker's load table",
-                            example = "250 kPa")
-                    Figure referencePressure,
-            @Field(
-                            value = "pressure planned for the front",
-                            in = Dimension.PRESSURE,
-                            find = "the plan",
-                            example = "36 psi")
-                    Figure frontPressure,
-            @Field(
-                            value = "pressure planned for the rear",
-                            in = Dimension.PRESSURE,
-                            find = "the plan",
-                            example = "42 psi")
-                    Figure rearPressure,
-            @Field(
-                            value = "least gap to body, suspension and brake at full lock and full bump",
-                            in = Dimension.LENGTH,
-                            find = "a trial fit",
-                            example = "20 mm")
-                    Figure clearance,
-            @Field(
-                            value = "narrowest rim that its maker allows",
-                            in = Dimension.LENGTH,
-                            find = "the tyre maker's data",
-                            example = "7.5 in")
-                    Figure rimLeast,
-            @Field(
-                            value = "widest rim that its maker allows",
-                            in = Dimension.LENGTH,
-                            find = "the tyre maker's data",
-                            example = "9.5 in")
-                    Figure rimMost,
-            @Field(value = "whether the speedometer will be set to them; no where left out", find = "the plan")
-                    Choice<YesNo> speedometerSet)
-            implements Details {}
-
-    /** A set of wheels. */
-    public record Wheels(
-            @Field(
-                            value = "load rating of one wheel",
-                            in = Dimension.MASS,
-                            find = "the stamp behind the spokes",
-                            example = "1250 kg")
-                    Figure rating,
-            @Field(
-                            value = "rim diameter",
-                            in = Dimension.LENGTH,
-                            find = "the stamp behind the spokes",
-                            example = "17 in")
-                    Figure diameter,
-            @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes", example = "7.5 in")
-                    Figure width,
-            @Field(
-                            value = "offset; positive moves the wheel inwards",
-                            in = Dimension.LENGTH,
-                            signed = true,
-                            find = "the stamp behind the spokes",
-                            example = "30 mm")
-                    Figure offset,
-            @Field(
-                            value = "whether two wheels stand on each side of the rear axle; no where left out",
-                            find = "the vehicle")
-                    Choice<YesNo> dualRear)
-            implements Details {}
-
     /** The spare. */
     public record Spare(
             @Field(value = "the size on its sidewall", find = "the sidewall", example = "265/65R17") String size,
             @Field(value = "its load index", find = "the sidewall", example = "112") Figure loadIndex) {}
 
-    /** The engine and what feeds it. */
-    public record Engine(
-            @Field(value = "fuel", find = "the handbook") Choice<Fuel> fuel,
-            @Field(value = "swept volume", in = Dimension.VOLUME, find = "the handbook", example = "2.8 L")
-                    Figure displacement,
-            @Field(
-                            value = "crankshaft speed at rated power",
-                            in = Dimension.ROTATION,
-                            find = "the handbook",
-                            example = "3400 rpm")
-                    Figure ratedSpeed,
-            @Field(
-                            value = "boost above the air outside at rated power; 0 kPa without a turbocharger",
-                            in = Dimension.PRESSURE,
-                            find = "the workshop manual",
-                            example = "130 kPa")
-                    Figure boost,
-            @Field(
-                            value = "air temperature in the manifold at rated power",
-                            in = Dimension.TEMPERATURE,
-                            find = "the workshop manual",
-                            example = "50 degC")
-                    Figure manifoldTemperature,
-            @Field(
-                            value = "volumetric efficiency at rated power",
-                            in = Dimension.SHARE,
-                            find = "the workshop manual",
-                            example = "88 %")
-                    Figure volumetricEfficiency,
-            @Field(
-                            value = "what it burns without a trailer, loaded",
-                            in = Dimension.CONSUMPTION,
-                            find = "a fuel log",
-                            example = "12.5 L/100km")
-                    Figure consumption,
-            @Field(
-                            value = "what it burns with the trailer",
-                            in = Dimension.CONSUMPTION,
-                            find = "a fuel log",
-                            example = "17.5 L/100km")
-                    Figure consumptionTowing,
-            @Field(
-                            value = "what the lift or feed pump moves, return flow included",
-                            in = Dimension.FLOW,
-                            find = "the workshop manual",
-                            example = "110 L/h")
-                    Figure pumpFlow,
-            @Field(value = "whether it came with a separator that takes water out of the fuel", find = "the handbook")
-                    Choice<YesNo> waterSeparator,
-            @Field(
-                            value = "rating of its own fuel filter",
-                            in = Dimension.LENGTH,
-                            find = "the filter's maker",
-                            example = "5 um")
-                    Figure filterRating,
-            @Field(
-                            value = "gas that leaves the crankcase at rated power",
-                            in = Dimension.FLOW,
-                            find = "the workshop manual, or a blow-by meter",
-                            example = "80 L/min")
-                    Figure blowBy,
-            @Field(value = "rating of the alternator", in = Dimension.CURRENT, find = "its plate", example = "130 A")
-                    Figure alternator,
-            @Field(
-                            value = "what the vehicle itself draws while driving, with lamps and fans on",
-                            in = Dimension.CURRENT,
-                            find = "a clamp meter",
-                            example = "45 A")
-                    Figure ownLoad,
-            @Field(
-                            value = "what the vehicle itself draws when locked",
-                            in = Dimension.CURRENT,
-                            find = "a meter in the battery lead, after half an hour",
-                            example = "30 mA")
-                    Figure ownStandby,
-            @Field(
-                            value = "capacity of the starter battery",
-                            in = Dimension.CHARGE,
-                            find = "its label",
-                            example = "80 Ah")
-                    Figure starterBattery) {}
-
-    public enum Fuel {
-        DIESEL,
-        PETROL
-    }
-
     /** The maker's intake, and the heights that water reaches first. */
     public record Intake(
-            @Field("the maker's airbox") Details.Airbox airbox,
+            @Field("the maker's airbox") IntakeDetails.Airbox airbox,
             @Field(
                             value = "height of the lowest opening of the maker's intake",
                             in = Dimension.LENGTH,
@@ -429,5 +261,5 @@ public record Vehicle(
 
     /** The driver's eye and the mirrors the vehicle came with. */
     public record View(
-            @Field("the driver's eye") Point eye, @Field("the mirrors it came with") Details.Mirrors mirrors) {}
+            @Field("the driver's eye") Point eye, @Field("the mirrors it came with") MirrorDetails.Mirrors mirrors) {}
 }

@@ -12,9 +12,10 @@ import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SuspensionDetails;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -77,8 +78,8 @@ class PassingValueTest {
                 measure,
                 (sheet, subject) -> "fitments."
                         + sheet.planned().fitments().stream()
-                                .filter(each -> each.details() instanceof Details.Springs springs
-                                        && subject.startsWith(springs.end().is(Details.End.FRONT) ? "front" : "rear"))
+                                .filter(each -> each.details() instanceof SuspensionDetails.Springs springs
+                                        && subject.startsWith(springs.end().is(End.FRONT) ? "front" : "rear"))
                                 .findFirst()
                                 .orElseThrow()
                                 .name()

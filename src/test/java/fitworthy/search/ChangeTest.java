@@ -1,7 +1,5 @@
 package fitworthy.search;
 
-import fitworthy.source.NodePath;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
@@ -9,7 +7,7 @@ import fitworthy.Sheets;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.Trees;
+import fitworthy.source.NodePath;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -100,13 +98,13 @@ class ChangeTest {
         assertEquals("1500.000 kg +/- 40.000 kg", text(changed, "trailer", "mass"));
         assertEquals("150.000 kg +/- 10.000 kg", text(changed, "trailer", "ball"));
         assertEquals("load the trailer to 1500 kg at most, its ball in proportion", change.words());
-        assertNull(
-                NodePath.of("trailer", "ball").in(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}")));
+        assertNull(NodePath.of("trailer", "ball").in(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}")));
     }
 
     @Test
     void anAnswerIsPutInPlaceOfAnother() throws FaultsException {
-        Change change = new Change.PutRight("Crate", NodePath.of("fitments", "Crate", "removable"), "no", "bolt it down");
+        Change change =
+                new Change.PutRight("Crate", NodePath.of("fitments", "Crate", "removable"), "no", "bolt it down");
         assertEquals("no", text(applied(change, TWO_BOXES), "fitments", "Crate", "removable"));
         assertEquals("bolt it down (Crate)", change.words());
     }

@@ -1,7 +1,5 @@
 package fitworthy.search;
 
-import fitworthy.source.NodePath;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +8,7 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -32,7 +32,7 @@ class JointNamesTest {
 
     @Test
     void jointsOfDifferentNamesAreRead() throws FaultsException {
-        Details.Snorkel snorkel = (Details.Snorkel) Sheets.plainWith(SNORKEL.formatted("at the airbox"))
+        IntakeDetails.Snorkel snorkel = (IntakeDetails.Snorkel) Sheets.plainWith(SNORKEL.formatted("at the airbox"))
                 .fitments()
                 .get(0)
                 .details();

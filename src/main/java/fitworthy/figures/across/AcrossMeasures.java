@@ -16,9 +16,10 @@ import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.MassDetails;
+import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
@@ -101,7 +102,7 @@ public final class AcrossMeasures implements Topic {
         }
         Optional<Trailer> trailer = plan.sheet().trailer();
         if (trailer.isPresent()
-                && plan.details(Details.RatingUpgrade.class).stream()
+                && plan.details(MassDetails.RatingUpgrade.class).stream()
                         .anyMatch(kit -> kit.gvm().known())) {
             Figure gcm = plan.ratings().gcm();
             Figure towed = trailer.get().mass();
@@ -151,7 +152,7 @@ public final class AcrossMeasures implements Topic {
 
     /** What only one part at a time can be. */
     private static String job(Fitment part) {
-        return part.details() instanceof Details.Springs springs
+        return part.details() instanceof SuspensionDetails.Springs springs
                 ? "set of " + Words.hyphenated(springs.end().value().name()) + " springs"
                 : words(part.kind());
     }

@@ -16,19 +16,19 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
-import fitworthy.sheet.Details.AtRear;
-import fitworthy.sheet.Details.Battery;
-import fitworthy.sheet.Details.BatteryPlace;
-import fitworthy.sheet.Details.Body;
-import fitworthy.sheet.Details.ChassisExtension;
-import fitworthy.sheet.Details.Chemistry;
-import fitworthy.sheet.Details.FirearmBox;
-import fitworthy.sheet.Details.GasBottle;
-import fitworthy.sheet.Details.GasPlace;
-import fitworthy.sheet.Details.RearEnd;
-import fitworthy.sheet.Details.SeatChange;
+import fitworthy.sheet.BodyDetails;
+import fitworthy.sheet.BodyDetails.AtRear;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.BodyDetails.FirearmBox;
+import fitworthy.sheet.BodyDetails.GasBottle;
+import fitworthy.sheet.BodyDetails.GasPlace;
+import fitworthy.sheet.BodyDetails.RearEnd;
+import fitworthy.sheet.BodyDetails.SeatChange;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.BatteryPlace;
+import fitworthy.sheet.ElectricalDetails.Chemistry;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Trailer;
 import java.util.List;
@@ -152,7 +152,7 @@ public final class BodyMeasures implements Topic {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
         if (fitment.removable().is(YesNo.YES)) {
-            Details.HoldDown holdDown = body.holdDown();
+            BodyDetails.HoldDown holdDown = body.holdDown();
             Figure held = holdDown.loaded().most(fitment.mass());
             measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
                     .worked(
@@ -164,7 +164,7 @@ public final class BodyMeasures implements Topic {
             measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                     .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
             measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
-            Details.Legs legs = body.legs();
+            BodyDetails.Legs legs = body.legs();
             Figure lifted = legs.lifted().or(fitment.mass());
             measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
                     .worked("load = lifted / 2", in("lifted", lifted, "kg")));

@@ -16,13 +16,13 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
-import fitworthy.sheet.Details;
-import fitworthy.sheet.Details.Battery;
-import fitworthy.sheet.Details.BatteryPlace;
-import fitworthy.sheet.Details.Chemistry;
+import fitworthy.sheet.ElectricalDetails;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.BatteryPlace;
+import fitworthy.sheet.ElectricalDetails.Chemistry;
+import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -98,7 +98,9 @@ public final class ChargeMeasures implements Topic {
             measures.add(Measure.of(LITHIUM_PLACE, fitment.name(), battery.place()));
             plan.fitments(Fitment.Kind.CHARGER)
                     .forEach(charger -> measures.add(Measure.of(
-                            LITHIUM_CURVE, charger.name(), ((Details.Charger) charger.details()).lithiumCurve())));
+                            LITHIUM_CURVE,
+                            charger.name(),
+                            ((ElectricalDetails.Charger) charger.details()).lithiumCurve())));
         } else if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
             Choice<?> answer = !battery.place().known()
                     ? battery.place()
@@ -113,12 +115,13 @@ public final class ChargeMeasures implements Topic {
         if (circuits.isEmpty()) {
             return;
         }
-        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        Engine engine = loading.plan().vehicle().engine();
         List<Working.Input> drawn = new ArrayList<>(List.of(in("the vehicle itself", engine.ownLoad(), "A")));
         circuits.stream()
                 .filter(circuit -> !circuit.driving().is(YesNo.NO))
                 .forEach(circuit -> drawn.add(in(circuit.name(), whileDriving(circuit), "A")));
-        drawn.addAll(LoadedCircuits.parts(loading, Details.Charger.class, Details.Charger::input, "A"));
+        drawn.addAll(
+                LoadedCircuits.parts(loading, ElectricalDetails.Charger.class, ElectricalDetails.Charger::input, "A"));
         Figure load = Working.total(drawn);
         Working sum = new Working.Sum("drawn", drawn);
         measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", load).worked(sum));
@@ -139,7 +142,7 @@ public final class ChargeMeasures implements Topic {
         List<Circuit> starter = circuits.stream()
                 .filter(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
                 .toList();
-        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        Engine engine = loading.plan().vehicle().engine();
         if (!starter.isEmpty()) {
             List<Working.Input> parts = new ArrayList<>(List.of(in("the vehicle itself", engine.ownStandby(), "A")));
             starter.forEach(circuit -> parts.add(in(circuit.name(), circuit.standby(), "A")));

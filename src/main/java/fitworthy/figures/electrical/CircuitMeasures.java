@@ -16,7 +16,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.ElectricalDetails;
 import fitworthy.sheet.Fitment;
 import java.util.List;
 
@@ -164,7 +164,7 @@ final class CircuitMeasures implements Topic {
 
     private static void panel(Plan plan, List<Measure> measures) {
         List<Working.Input> panels = plan.fitments(Fitment.Kind.SWITCH_PANEL).stream()
-                .map(panel -> in(panel.name(), ((Details.SwitchPanel) panel.details()).ways(), ""))
+                .map(panel -> in(panel.name(), ((ElectricalDetails.SwitchPanel) panel.details()).ways(), ""))
                 .toList();
         panels.stream().map(Working.Input::figure).reduce(Figure::plus).ifPresent(ways -> {
             List<Working.Input> used = plan.sheet().circuits().stream()

@@ -7,8 +7,8 @@ import fitworthy.figures.measure.Working.Input;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Circuit;
-import fitworthy.sheet.Details;
-import fitworthy.sheet.Details.Battery;
+import fitworthy.sheet.ElectricalDetails;
+import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.Sheet;
 import java.util.List;
 import java.util.Optional;
@@ -46,8 +46,10 @@ public record SecondBattery(
             return Optional.empty();
         }
         Sheet.Trip trip = loading.plan().sheet().trip();
-        List<Input> panels = LoadedCircuits.parts(loading, Details.SolarPanel.class, Details.SolarPanel::power, "W");
-        List<Input> chargers = LoadedCircuits.parts(loading, Details.Charger.class, Details.Charger::output, "A");
+        List<Input> panels = LoadedCircuits.parts(
+                loading, ElectricalDetails.SolarPanel.class, ElectricalDetails.SolarPanel::power, "W");
+        List<Input> chargers =
+                LoadedCircuits.parts(loading, ElectricalDetails.Charger.class, ElectricalDetails.Charger::output, "A");
         Figure sun = panels.isEmpty()
                 ? Figure.of(0, 0)
                 : BatteryLife.solar(

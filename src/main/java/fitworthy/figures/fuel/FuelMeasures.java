@@ -15,10 +15,11 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.FuelDetails;
+import fitworthy.sheet.IntakeDetails;
 import fitworthy.sheet.Tank;
-import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -99,7 +100,7 @@ public final class FuelMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        Vehicle.Engine engine = plan.vehicle().engine();
+        Engine engine = plan.vehicle().engine();
         for (Tank tank : plan.sheet().tanks()) {
             if (isFuel(tank) && !tank.builtIn().feedsEngine().is(YesNo.NO)) {
                 measures.add(Measure.of(MATCH, tank.name(), match(engine, tank)));
@@ -108,16 +109,16 @@ public final class FuelMeasures implements Topic {
                 }
             }
         }
-        if (!engine.fuel().is(Vehicle.Fuel.PETROL)) {
+        if (!engine.fuel().is(Engine.Fuel.PETROL)) {
             measures.add(Measure.of(WAY, "trip", plan.sheet().trip().longestLeg()));
             measures.add(Measure.of(SEPARATOR, "trip", separator(plan)));
         }
         plan.fitments(Fitment.Kind.FUEL_SEPARATOR)
-                .forEach(fitment -> separator(fitment.name(), (Details.FuelSeparator) fitment.details(), measures));
+                .forEach(fitment -> separator(fitment.name(), (FuelDetails.FuelSeparator) fitment.details(), measures));
         stages(plan, measures);
         plan.fitments(Fitment.Kind.CRANKCASE_SEPARATOR)
-                .forEach(fitment ->
-                        crankcase(fitment.name(), (Details.CrankcaseSeparator) fitment.details(), engine, measures));
+                .forEach(fitment -> crankcase(
+                        fitment.name(), (IntakeDetails.CrankcaseSeparator) fitment.details(), engine, measures));
     }
 
     @Override
@@ -125,7 +126,7 @@ public final class FuelMeasures implements Topic {
         if (!loading.setsOut()) {
             return;
         }
-        Vehicle.Engine engine = loading.plan().vehicle().engine();
+        Engine engine = loading.plan().vehicle().engine();
         Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
         List<Tank> tanks = loading.plan().sheet().tanks().stream()
                 .filter(tank -> feeds(tank, engine))
@@ -155,7 +156,7 @@ public final class FuelMeasures implements Topic {
     }
 
     /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
-    private static boolean feeds(Tank tank, Vehicle.Engine engine) {
+    private static boolean feeds(Tank tank, Engine engine) {
         return engine.fuel().known()
                 && holds(tank, engine.fuel().value())
                 && !tank.builtIn().feedsEngine().is(YesNo.NO);
@@ -165,12 +166,12 @@ public final class FuelMeasures implements Topic {
         return tank.liquid().is(Tank.Liquid.DIESEL) || tank.liquid().is(Tank.Liquid.PETROL);
     }
 
-    private static boolean holds(Tank tank, Vehicle.Fuel fuel) {
-        return tank.liquid().is(fuel == Vehicle.Fuel.DIESEL ? Tank.Liquid.DIESEL : Tank.Liquid.PETROL);
+    private static boolean holds(Tank tank, Engine.Fuel fuel) {
+        return tank.liquid().is(fuel == Engine.Fuel.DIESEL ? Tank.Liquid.DIESEL : Tank.Liquid.PETROL);
     }
 
     /** A planned tank of another fuel may be meant for a stove: that is asked before it is called a mistake. */
-    private static Choice<YesNo> match(Vehicle.Engine engine, Tank tank) {
+    private static Choice<YesNo> match(Engine engine, Tank tank) {
         if (!engine.fuel().known()) {
             return Choice.missing(engine.fuel().missing());
         }
@@ -196,7 +197,7 @@ public final class FuelMeasures implements Topic {
     }
 
     private static Choice<YesNo> separator(Plan plan) {
-        Vehicle.Engine engine = plan.vehicle().engine();
+        Engine engine = plan.vehicle().engine();
         if (!plan.fitments(Fitment.Kind.FUEL_SEPARATOR).isEmpty()) {
             return Choice.of(YesNo.YES);
         }
@@ -205,7 +206,7 @@ public final class FuelMeasures implements Topic {
                 : Choice.missing(engine.fuel().missing());
     }
 
-    private static void separator(String name, Details.FuelSeparator separator, List<Measure> measures) {
+    private static void separator(String name, FuelDetails.FuelSeparator separator, List<Measure> measures) {
         measures.add(Measure.of(SIDE, name, side(separator)));
         measures.add(Measure.of(ALARM, name, separator.alarm()));
         if (!separator.alarm().is(YesNo.NO)) {
@@ -216,11 +217,11 @@ public final class FuelMeasures implements Topic {
         measures.add(Measure.of(SHIELDED, name, separator.shielded()));
     }
 
-    private static Choice<Side> side(Details.FuelSeparator separator) {
+    private static Choice<Side> side(FuelDetails.FuelSeparator separator) {
         if (!separator.place().known()) {
             return Choice.missing(separator.place().missing());
         }
-        if (separator.place().is(Details.FuelPlace.BEFORE_PUMP)) {
+        if (separator.place().is(FuelDetails.FuelPlace.BEFORE_PUMP)) {
             return Choice.of(Side.SUCTION);
         }
         Choice<YesNo> proven = separator.fineDroplets();
@@ -229,7 +230,7 @@ public final class FuelMeasures implements Topic {
                 : Choice.of(proven.is(YesNo.YES) ? Side.PRESSURE_PROVEN : Side.PRESSURE);
     }
 
-    private static Choice<Noticed> noticed(Details.FuelSeparator separator) {
+    private static Choice<Noticed> noticed(FuelDetails.FuelSeparator separator) {
         for (Choice<YesNo> warning : List.of(separator.alarm(), separator.lamp(), separator.buzzer())) {
             if (!warning.known()) {
                 return Choice.missing(warning.missing());
@@ -245,11 +246,11 @@ public final class FuelMeasures implements Topic {
     private record Stage(String name, Figure rating, Figure order, Figure ratedFlow) {
 
         static Optional<Stage> of(Fitment fitment) {
-            if (fitment.details() instanceof Details.FuelSeparator separator) {
+            if (fitment.details() instanceof FuelDetails.FuelSeparator separator) {
                 return Optional.of(
                         new Stage(fitment.name(), separator.rating(), separator.order(), separator.ratedFlow()));
             }
-            if (fitment.details() instanceof Details.FuelFilter filter) {
+            if (fitment.details() instanceof FuelDetails.FuelFilter filter) {
                 return Optional.of(new Stage(fitment.name(), filter.rating(), filter.order(), filter.ratedFlow()));
             }
             return Optional.empty();
@@ -258,7 +259,7 @@ public final class FuelMeasures implements Topic {
 
     /** Each planned element against the pump and against the next one; the engine's own filter is the last. */
     private static void stages(Plan plan, List<Measure> measures) {
-        Vehicle.Engine engine = plan.vehicle().engine();
+        Engine engine = plan.vehicle().engine();
         List<Stage> planned = plan.sheet().fitments().stream()
                 .map(Stage::of)
                 .flatMap(Optional::stream)
@@ -285,7 +286,7 @@ public final class FuelMeasures implements Topic {
     }
 
     private static void crankcase(
-            String name, Details.CrankcaseSeparator separator, Vehicle.Engine engine, List<Measure> measures) {
+            String name, IntakeDetails.CrankcaseSeparator separator, Engine engine, List<Measure> measures) {
         measures.add(Measure.of(RELIEF, name, separator.relief()));
         measures.add(Measure.of(OIL, name, separator.oil()));
         measures.add(Measure.of(GAS, name, separator.gas()));

@@ -14,8 +14,9 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.IntakeDetails;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
@@ -111,12 +112,12 @@ public final class IntakeMeasures implements Topic {
     }
 
     /** The airbox that will be fitted. @param planned whether it replaces the maker's */
-    private record Airbox(String name, Details.Airbox details, boolean planned) {
+    private record Airbox(String name, IntakeDetails.Airbox details, boolean planned) {
 
         static Airbox of(Plan plan) {
             return plan.fitments(Fitment.Kind.AIRBOX).stream()
                     .findFirst()
-                    .map(fitment -> new Airbox(fitment.name(), (Details.Airbox) fitment.details(), true))
+                    .map(fitment -> new Airbox(fitment.name(), (IntakeDetails.Airbox) fitment.details(), true))
                     .orElse(new Airbox("stock airbox", plan.vehicle().intake().airbox(), false));
         }
 
@@ -135,8 +136,8 @@ public final class IntakeMeasures implements Topic {
     }
 
     private static void snorkel(Plan plan, Fitment fitment, Airbox airbox, List<Measure> measures) {
-        Details.Snorkel snorkel = (Details.Snorkel) fitment.details();
-        for (Details.Joint joint : snorkel.joints()) {
+        IntakeDetails.Snorkel snorkel = (IntakeDetails.Snorkel) fitment.details();
+        for (IntakeDetails.Joint joint : snorkel.joints()) {
             measures.add(Measure.of(JOINT, joint.name(), joint.sealed()));
         }
         if (snorkel.joints().isEmpty()) {
@@ -159,7 +160,7 @@ public final class IntakeMeasures implements Topic {
     private static void water(Plan plan, Airbox airbox, Figure depth, List<Measure> measures) {
         Vehicle.Intake intake = plan.vehicle().intake();
         boolean snorkel = !plan.fitments(Fitment.Kind.SNORKEL).isEmpty();
-        List<Details.BreatherKit> kits = plan.details(Details.BreatherKit.class);
+        List<IntakeDetails.BreatherKit> kits = plan.details(IntakeDetails.BreatherKit.class);
         measures.add(Measure.of(WATER, "air intake", depth, opening(plan, airbox)));
         measures.add(Measure.of(WATER, "lowest electrical part", depth, intake.electrics()));
         measures.add(Measure.of(MAKER_DEPTH, "vehicle", depth, intake.wading()));
@@ -175,8 +176,8 @@ public final class IntakeMeasures implements Topic {
         if (snorkel) {
             measures.add(Measure.of(BREATHERS_RAISED, "breathers", Choice.of(kits.isEmpty() ? YesNo.NO : YesNo.YES)));
         }
-        Choice<Details.Drain> drain = airbox.details().drain();
-        if (!drain.known() || drain.is(Details.Drain.OPEN)) {
+        Choice<IntakeDetails.Drain> drain = airbox.details().drain();
+        if (!drain.known() || drain.is(IntakeDetails.Drain.OPEN)) {
             Figure height = drain.known() ? airbox.details().drainHeight() : Figure.missing(drain.missing());
             measures.add(Measure.of(DRAIN_WATER, airbox.name(), depth, height));
         }
@@ -199,14 +200,14 @@ public final class IntakeMeasures implements Topic {
         }
         return tight.is(YesNo.NO)
                 ? plan.vehicle().intake().height()
-                : plan.details(Details.Snorkel.class).stream()
-                        .map(Details.Snorkel::headHeight)
+                : plan.details(IntakeDetails.Snorkel.class).stream()
+                        .map(IntakeDetails.Snorkel::headHeight)
                         .reduce(Figure::least)
                         .orElseThrow();
     }
 
     private static Choice<YesNo> sealed(Fitment snorkel) {
-        List<Details.Joint> joints = ((Details.Snorkel) snorkel.details()).joints();
+        List<IntakeDetails.Joint> joints = ((IntakeDetails.Snorkel) snorkel.details()).joints();
         return joints.isEmpty()
                 ? new Choice<>(
                         null,
@@ -214,7 +215,7 @@ public final class IntakeMeasures implements Topic {
                                 "fitments." + snorkel.name() + ".joints",
                                 "its joints from the head to the airbox",
                                 "the fitter"))
-                : every(joints.stream().map(Details.Joint::sealed).toList());
+                : every(joints.stream().map(IntakeDetails.Joint::sealed).toList());
     }
 
     /** Yes where all are; one no is enough for no, whatever is not known. */
@@ -231,8 +232,8 @@ public final class IntakeMeasures implements Topic {
         if (!plan.fitments(Fitment.Kind.PRE_CLEANER).isEmpty()) {
             return Choice.of(YesNo.YES);
         }
-        List<Choice<YesNo>> heads = new ArrayList<>(plan.details(Details.Snorkel.class).stream()
-                .map(Details.Snorkel::preCleaner)
+        List<Choice<YesNo>> heads = new ArrayList<>(plan.details(IntakeDetails.Snorkel.class).stream()
+                .map(IntakeDetails.Snorkel::preCleaner)
                 .toList());
         heads.add(Choice.of(YesNo.NO));
         return heads.stream()
@@ -243,7 +244,7 @@ public final class IntakeMeasures implements Topic {
     }
 
     private static void velocity(Plan plan, String subject, Figure bore, List<Measure> measures) {
-        Vehicle.Engine engine = plan.vehicle().engine();
+        Engine engine = plan.vehicle().engine();
         Figure density = AirFlow.densityRatio(engine.boost(), engine.manifoldTemperature());
         Figure drawn =
                 AirFlow.drawn(engine.displacement(), engine.ratedSpeed(), engine.volumetricEfficiency(), density);

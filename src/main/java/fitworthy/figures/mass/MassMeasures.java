@@ -17,8 +17,8 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Details;
 import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
@@ -110,7 +110,7 @@ public final class MassMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         Vehicle.Ratings made = plan.vehicle().ratings();
         measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));
-        boolean raised = plan.planned(Details.RatingUpgrade.class)
+        boolean raised = plan.planned(MassDetails.RatingUpgrade.class)
                 .filter(upgrade -> upgrade.gvm().known())
                 .isPresent();
         if (raised) {

@@ -12,8 +12,8 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
-import fitworthy.sheet.Details.Mirrors;
+import fitworthy.sheet.MirrorDetails;
+import fitworthy.sheet.MirrorDetails.Mirrors;
 import java.util.List;
 
 /** How far the planned mirrors stand out, what becomes of them without the trailer, and what is built into them. */
@@ -52,7 +52,7 @@ final class MirrorBuildMeasures implements Topic {
             kept(BLIND_SPOT, made.blindSpotLamps(), planned.blindSpotLamps(), measures);
         });
         plan.sheet().fitments().forEach(fitment -> {
-            if (fitment.details() instanceof Details.RearCamera camera
+            if (fitment.details() instanceof MirrorDetails.RearCamera camera
                     && !camera.insteadOfMirror().is(YesNo.NO)) {
                 measures.add(Measure.of(
                         CAMERA_APPROVED,

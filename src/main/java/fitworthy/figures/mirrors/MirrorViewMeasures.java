@@ -16,10 +16,10 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
-import fitworthy.sheet.Details.Curve;
-import fitworthy.sheet.Details.Mirror;
-import fitworthy.sheet.Details.Stow;
+import fitworthy.sheet.BodyDetails;
+import fitworthy.sheet.MirrorDetails.Curve;
+import fitworthy.sheet.MirrorDetails.Mirror;
+import fitworthy.sheet.MirrorDetails.Stow;
 import fitworthy.sheet.Trailer;
 import java.util.Arrays;
 import java.util.List;
@@ -90,8 +90,8 @@ public final class MirrorViewMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        List<Details.Body> bodies = loading.bodies().stream()
-                .map(fitment -> (Details.Body) fitment.details())
+        List<BodyDetails.Body> bodies = loading.bodies().stream()
+                .map(fitment -> (BodyDetails.Body) fitment.details())
                 .toList();
         for (Side side : Side.both(loading.mirrors())) {
             pastLoad(loading, bodies, side, measures);
@@ -102,7 +102,7 @@ public final class MirrorViewMeasures implements Topic {
         innerView(loading, bodies, measures);
     }
 
-    private static void pastLoad(Loading loading, List<Details.Body> bodies, Side side, List<Measure> measures) {
+    private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
         Stow stow = loading.mirrors().stow().value();
         boolean retracted = loading.plannedMirrors().isPresent()
                 && !loading.towing()
@@ -149,7 +149,7 @@ public final class MirrorViewMeasures implements Topic {
      * with one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more
      * than the tray or canopy does, so that then there is no such question.
      */
-    private static Optional<Past> toSeePast(Details.Body body, Side side, Loading loading) {
+    private static Optional<Past> toSeePast(BodyDetails.Body body, Side side, Loading loading) {
         Figure half = body.width().times(0.5);
         Optional<Trailer> trailer =
                 loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
@@ -325,9 +325,9 @@ public final class MirrorViewMeasures implements Topic {
         return mirror.curve().is(Curve.FLAT) ? Figure.of(Double.POSITIVE_INFINITY, 0) : mirror.radius();
     }
 
-    private static void innerView(Loading loading, List<Details.Body> bodies, List<Measure> measures) {
+    private static void innerView(Loading loading, List<BodyDetails.Body> bodies, List<Measure> measures) {
         List<Choice<YesNo>> hides = Stream.concat(
-                        bodies.stream().map(Details.Body::hidesRearWindow),
+                        bodies.stream().map(BodyDetails.Body::hidesRearWindow),
                         loading.trailer().stream().map(Trailer::hidesRearWindow))
                 .toList();
         if (hides.isEmpty()) {

@@ -1,7 +1,7 @@
 package fitworthy.figures.mirrors;
 
-import fitworthy.sheet.Details.Mirror;
-import fitworthy.sheet.Details.Mirrors;
+import fitworthy.sheet.MirrorDetails.Mirror;
+import fitworthy.sheet.MirrorDetails.Mirrors;
 import java.util.List;
 
 /** A mirror and the direction it lies in. @param sign 1 to the left, -1 to the right */

@@ -4,9 +4,11 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.MassDetails;
+import fitworthy.sheet.MirrorDetails;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
@@ -84,7 +86,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     /** The trays and canopies that are on, trays first. */
     public List<Fitment> bodies() {
         return plan.sheet().fitments().stream()
-                .filter(fitment -> fitment.details() instanceof Details.Body && carries(fitment))
+                .filter(fitment -> fitment.details() instanceof BodyDetails.Body && carries(fitment))
                 .sorted(Comparator.comparing(fitment -> fitment.kind() == Fitment.Kind.CANOPY))
                 .toList();
     }
@@ -95,21 +97,21 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
      */
     public Figure rearOverhang() {
         Optional<Figure> boxes = bodies().stream()
-                .map(fitment -> (Details.Body) fitment.details())
+                .map(fitment -> (BodyDetails.Body) fitment.details())
                 .map(body -> LoadBox.overhang(body.front(), body.length(), plan.wheelbase()))
                 .reduce(Figure::most);
-        Figure own = plan.planned(Details.ChassisExtension.class)
-                .map(Details.ChassisExtension::rearOverhang)
+        Figure own = plan.planned(MassDetails.ChassisExtension.class)
+                .map(MassDetails.ChassisExtension::rearOverhang)
                 .orElse(plan.vehicle().size().rearOverhang());
         boolean tray = bodies().stream().anyMatch(fitment -> fitment.kind() == Fitment.Kind.TRAY);
         return boxes.map(rear -> tray ? rear : rear.most(own)).orElse(own);
     }
 
     /** The planned outside mirrors where they are on. */
-    public Optional<Details.Mirrors> plannedMirrors() {
+    public Optional<MirrorDetails.Mirrors> plannedMirrors() {
         return plan.fitments(Fitment.Kind.MIRRORS).stream()
                 .filter(this::carries)
-                .map(fitment -> (Details.Mirrors) fitment.details())
+                .map(fitment -> (MirrorDetails.Mirrors) fitment.details())
                 .findFirst();
     }
 
@@ -123,7 +125,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     /** The outside mirrors: the planned ones where they are on. */
-    public Details.Mirrors mirrors() {
+    public MirrorDetails.Mirrors mirrors() {
         return plannedMirrors().orElse(plan.vehicle().view().mirrors());
     }
 
@@ -133,7 +135,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
      */
     public Figure widestBehind(Trailer towed) {
         return bodies().stream()
-                .map(fitment -> ((Details.Body) fitment.details()).width().times(0.5))
+                .map(fitment -> ((BodyDetails.Body) fitment.details()).width().times(0.5))
                 .reduce(towed.width().times(0.5), Figure::most);
     }
 

@@ -6,7 +6,10 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.TowingDetails;
+import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -44,10 +47,10 @@ public final class Plan {
                     .computeIfAbsent(fitment.details().getClass(), type -> new ArrayList<>())
                     .add(fitment.details());
         }
-        this.wheelbase = details(Details.ChassisExtension.class).stream()
-                .map(Details.ChassisExtension::wheelbaseAdded)
+        this.wheelbase = details(MassDetails.ChassisExtension.class).stream()
+                .map(MassDetails.ChassisExtension::wheelbaseAdded)
                 .reduce(vehicle().size().wheelbase(), Figure::plus);
-        this.ratings = planned(Details.RatingUpgrade.class)
+        this.ratings = planned(MassDetails.RatingUpgrade.class)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());
     }
@@ -101,7 +104,7 @@ public final class Plan {
         return ratings;
     }
 
-    private Vehicle.Ratings upgraded(Details.RatingUpgrade upgrade) {
+    private Vehicle.Ratings upgraded(MassDetails.RatingUpgrade upgrade) {
         Vehicle.Ratings made = vehicle().ratings();
         return new Vehicle.Ratings(
                 upgrade.gvm().or(made.gvm()),
@@ -116,8 +119,8 @@ public final class Plan {
                 made.levelling());
     }
 
-    public Details.TowBar towBar() {
-        return planned(Details.TowBar.class).orElse(vehicle().towBar());
+    public TowingDetails.TowBar towBar() {
+        return planned(TowingDetails.TowBar.class).orElse(vehicle().towBar());
     }
 
     /** From the rear axle to the ball, with the planned tow bar. */
@@ -130,8 +133,8 @@ public final class Plan {
         return towBar().ballHeight().or(vehicle().size().ballHeight());
     }
 
-    public Vehicle.Tyres tyres() {
-        return planned(Vehicle.Tyres.class).orElse(vehicle().tyres());
+    public TyreDetails.Tyres tyres() {
+        return planned(TyreDetails.Tyres.class).orElse(vehicle().tyres());
     }
 
     /** The tyres as planned. */
@@ -159,8 +162,8 @@ public final class Plan {
         return tyreSet().diameter();
     }
 
-    public Vehicle.Wheels wheels() {
-        return planned(Vehicle.Wheels.class).orElse(vehicle().wheels());
+    public TyreDetails.Wheels wheels() {
+        return planned(TyreDetails.Wheels.class).orElse(vehicle().wheels());
     }
 
     /** The load cases; where the sheet lists none, one with everything aboard, towing where there is a trailer. */

@@ -4,8 +4,8 @@ import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
-import fitworthy.sheet.Vehicle;
 import java.util.List;
 
 /**
@@ -14,7 +14,7 @@ import java.util.List;
  * @param tyres as the sheet gives them
  * @param path where the sheet holds them
  */
-public record TyreSet(Vehicle.Tyres tyres, String path) {
+public record TyreSet(TyreDetails.Tyres tyres, String path) {
 
     /** Growth in m below which two nominal sizes are the same. */
     private static final double SAME_DIAMETER = 0.0005;
@@ -80,7 +80,7 @@ public record TyreSet(Vehicle.Tyres tyres, String path) {
 
     /** That the sheet does not give one of its fields. */
     public Missing missing(String field) {
-        return RecordSchema.of(Vehicle.Tyres.class).missing(path, field);
+        return RecordSchema.of(TyreDetails.Tyres.class).missing(path, field);
     }
 
     private Figure noSize() {

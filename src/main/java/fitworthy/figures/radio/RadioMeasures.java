@@ -13,9 +13,9 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Point;
+import fitworthy.sheet.RadioDetails;
 import fitworthy.sheet.Sheet.Terrain;
 import fitworthy.sheet.Sheet.Trip;
 import java.util.Comparator;
@@ -68,7 +68,7 @@ public final class RadioMeasures implements Topic {
                 .toList();
         Trip trip = plan.sheet().trip();
         if (!aerials.isEmpty()) {
-            gain(plan.details(Details.Aerial.class), trip, measures);
+            gain(plan.details(RadioDetails.Aerial.class), trip, measures);
         }
         for (int i = 0; i < aerials.size(); i++) {
             aerial(plan, aerials.get(i), measures);
@@ -80,8 +80,8 @@ public final class RadioMeasures implements Topic {
     }
 
     /** Of several aerials, which are changed for the country, the fittest is judged. */
-    private static void gain(List<Details.Aerial> aerials, Trip trip, List<Measure> measures) {
-        List<Figure> gains = aerials.stream().map(Details.Aerial::gain).toList();
+    private static void gain(List<RadioDetails.Aerial> aerials, Trip trip, List<Measure> measures) {
+        List<Figure> gains = aerials.stream().map(RadioDetails.Aerial::gain).toList();
         if (trip.terrain().is(Terrain.HILLS)) {
             measures.add(Measure.of(
                     GAIN_HILLS, "aerials", gains.stream().reduce(Figure::least).orElseThrow()));
@@ -96,7 +96,7 @@ public final class RadioMeasures implements Topic {
     }
 
     private static void aerial(Plan plan, Fitment fitment, List<Measure> measures) {
-        Details.Aerial aerial = (Details.Aerial) fitment.details();
+        RadioDetails.Aerial aerial = (RadioDetails.Aerial) fitment.details();
         measures.add(Measure.of(NEEDS_PLANE, fitment.name(), aerial.needsGroundPlane()));
         if (!aerial.needsGroundPlane().is(YesNo.NO)) {
             measures.add(Measure.of(ON_METAL, fitment.name(), aerial.onMetal()));
@@ -118,7 +118,7 @@ public final class RadioMeasures implements Topic {
                             in("aerial back", at.x(), "mm"),
                             in("least", least, "deg")));
         });
-        boolean roof = aerial.place().is(Details.AerialPlace.ROOF);
+        boolean roof = aerial.place().is(RadioDetails.AerialPlace.ROOF);
         if (roof && !aerial.folds().is(YesNo.YES)) {
             Figure tip = aerial.folds().known()
                     ? aerial.tip()
@@ -135,8 +135,9 @@ public final class RadioMeasures implements Topic {
     }
 
     private static void separation(Fitment one, Fitment other, List<Measure> measures) {
-        Figure lower =
-                ((Details.Aerial) one.details()).frequency().least(((Details.Aerial) other.details()).frequency());
+        Figure lower = ((RadioDetails.Aerial) one.details())
+                .frequency()
+                .least(((RadioDetails.Aerial) other.details()).frequency());
         Point from = place(one);
         Point to = place(other);
         Figure separation = RadioRange.wavelengths(from, to, lower);
@@ -158,13 +159,13 @@ public final class RadioMeasures implements Topic {
     }
 
     private static void radio(Plan plan, Fitment fitment, List<Measure> measures) {
-        Details.Radio radio = (Details.Radio) fitment.details();
+        RadioDetails.Radio radio = (RadioDetails.Radio) fitment.details();
         if (!radio.hidden().is(YesNo.NO)) {
             measures.add(Measure.of(HIDDEN, fitment.name(), radio.hidden()));
             measures.add(Measure.of(REMOTE_HEAD, fitment.name(), radio.remoteHead()));
             measures.add(Measure.of(AIRED, fitment.name(), radio.aired()));
         }
-        if (!radio.service().is(Details.RadioService.OTHER)) {
+        if (!radio.service().is(RadioDetails.RadioService.OTHER)) {
             measures.add(Measure.of(
                     POWER,
                     fitment.name(),
@@ -172,21 +173,21 @@ public final class RadioMeasures implements Topic {
                             ? radio.power()
                             : Figure.missing(radio.service().missing())));
         }
-        plan.details(Details.Aerial.class).stream()
+        plan.details(RadioDetails.Aerial.class).stream()
                 .min(fittest(radio))
                 .ifPresent(aerial ->
                         measures.add(range(fitment.name(), plan.sheet().trip().radioRange(), radio, aerial)));
     }
 
     /** The aerial nearest to the radio's frequency first, of several the tallest. */
-    private static Comparator<Details.Aerial> fittest(Details.Radio radio) {
-        return Comparator.<Details.Aerial>comparingDouble(aerial ->
+    private static Comparator<RadioDetails.Aerial> fittest(RadioDetails.Radio radio) {
+        return Comparator.<RadioDetails.Aerial>comparingDouble(aerial ->
                         Math.abs(aerial.frequency().value() - radio.frequency().value()))
                 .thenComparing(aerial -> aerial.tip().value(), Comparator.reverseOrder());
     }
 
     /** The smaller of what the signal and what the horizon allows, to a vehicle with the same radio and aerial. */
-    private static Measure range(String name, Figure wanted, Details.Radio radio, Details.Aerial aerial) {
+    private static Measure range(String name, Figure wanted, RadioDetails.Radio radio, RadioDetails.Aerial aerial) {
         Figure free = RadioRange.freeSpace(radio.power(), aerial.gain(), radio.sensitivity(), radio.frequency());
         Figure horizon = RadioRange.horizon(aerial.tip(), aerial.tip());
         return Measure.of(RANGE, name, wanted, free.least(horizon))

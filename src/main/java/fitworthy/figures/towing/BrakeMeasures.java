@@ -10,7 +10,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.Brakes;
 import java.util.List;
@@ -91,14 +91,14 @@ final class BrakeMeasures implements Topic {
     }
 
     private static Choice<YesNo> controller(Plan plan) {
-        return plan.planned(Details.BrakeController.class)
-                .map(Details.BrakeController::feed)
+        return plan.planned(TowingDetails.BrakeController.class)
+                .map(TowingDetails.BrakeController::feed)
                 .orElse(plan.vehicle().brakeController());
     }
 
     private static void connections(Plan plan, Trailer trailer, List<Measure> measures) {
-        Choice<Details.Plug> plug = trailer.plug();
-        Choice<Details.Plug> socket = plan.towBar().socket();
+        Choice<TowingDetails.Plug> plug = trailer.plug();
+        Choice<TowingDetails.Plug> socket = plan.towBar().socket();
         measures.add(Measure.of(
                 CONNECTION,
                 "plug",

@@ -16,7 +16,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.Brakes;
 import fitworthy.sheet.Vehicle;
@@ -133,7 +133,7 @@ public final class HitchMeasures implements Topic {
      * asked.
      */
     private static void coupling(
-            String subject, Details.CouplingPlate plate, Plan plan, Trailer trailer, List<Measure> measures) {
+            String subject, TowingDetails.CouplingPlate plate, Plan plan, Trailer trailer, List<Measure> measures) {
         if (plate.trailer().known() || !plate.d().known()) {
             measures.add(Measure.of(COUPLING, subject, trailer.mass(), plate.trailer()));
         }

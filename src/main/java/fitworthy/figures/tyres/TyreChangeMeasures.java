@@ -17,6 +17,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
@@ -78,7 +79,7 @@ final class TyreChangeMeasures implements Topic {
         boolean newWheels = !plan.fitments(Fitment.Kind.WHEELS).isEmpty();
         if (newTyres || newWheels) {
             Figure rim = plan.wheels().width();
-            Vehicle.Tyres tyres = plan.tyres();
+            TyreDetails.Tyres tyres = plan.tyres();
             measures.add(Measure.of(RIM_NARROW, "wheels", rim, tyres.rimLeast()));
             measures.add(Measure.of(RIM_WIDE, "wheels", rim, tyres.rimMost()));
             measures.add(Measure.of(RIM_SAME, "wheels", rimSame(plan, newWheels)));
@@ -95,7 +96,7 @@ final class TyreChangeMeasures implements Topic {
     private static void newTyres(Plan plan, List<Measure> measures) {
         TyreSet stock = plan.stockTyreSet();
         TyreSet planned = plan.tyreSet();
-        Vehicle.Tyres tyres = plan.tyres();
+        TyreDetails.Tyres tyres = plan.tyres();
         Figure before = stock.diameter();
         Figure after = planned.diameter();
         Figure growth = plan.tyreGrowth();

@@ -18,6 +18,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
 import java.util.Optional;
@@ -145,7 +146,7 @@ public final class TyreRatingMeasures implements Topic {
 
     private static void axle(Loading loading, String axle, Figure load, boolean rear, List<Measure> measures) {
         Plan plan = loading.plan();
-        Vehicle.Tyres tyres = plan.tyres();
+        TyreDetails.Tyres tyres = plan.tyres();
         Figure carried = tyresCarry(plan, rear);
         Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOAD, axle, load, carried)

@@ -6,8 +6,8 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
-import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.IntakeDetails;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,7 +24,7 @@ final class AirPath {
     private final Facts facts;
     private final Svg svg;
     private final Fitment fitment;
-    private final Details.Snorkel snorkel;
+    private final IntakeDetails.Snorkel snorkel;
     private final StringBuilder words = new StringBuilder();
 
     /** A picture for each snorkel. */
@@ -41,13 +41,13 @@ final class AirPath {
     private AirPath(Facts facts, Fitment fitment, int number) {
         this.facts = facts;
         this.fitment = fitment;
-        snorkel = (Details.Snorkel) fitment.details();
+        snorkel = (IntakeDetails.Snorkel) fitment.details();
         svg = new Svg("picture-air-path-" + number);
     }
 
     private Picture picture() {
         double y = head();
-        List<Details.Joint> joints = snorkel.joints();
+        List<IntakeDetails.Joint> joints = snorkel.joints();
         if (joints.isEmpty()) {
             y = joint(
                     1,

@@ -9,8 +9,9 @@ import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Details;
-import fitworthy.sheet.Details.Mirror;
+import fitworthy.sheet.BodyDetails;
+import fitworthy.sheet.MirrorDetails;
+import fitworthy.sheet.MirrorDetails.Mirror;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -68,7 +69,7 @@ final class MirrorView {
                 .append("\", on a straight and level road. ");
         TrainAbove train = new TrainAbove(at, svg);
         train.hidden();
-        Details.Mirrors mirrors = at.facts.loading().mirrors();
+        MirrorDetails.Mirrors mirrors = at.facts.loading().mirrors();
         List<Side> sides =
                 List.of(new Side("right mirror", -1, mirrors.right()), new Side("left mirror", 1, mirrors.left()));
         train.draw();
@@ -191,7 +192,7 @@ final class MirrorView {
                 .or(Figure.of(at.wheelbase * 1.5))
                 .value();
         return at.facts.loading().bodies().stream()
-                .map(fitment -> (Details.Body) fitment.details())
+                .map(fitment -> (BodyDetails.Body) fitment.details())
                 .filter(load ->
                         load.width().value() / 2 >= reach && load.front().known())
                 .mapToDouble(load -> load.front().value())

@@ -6,6 +6,7 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.FrontDetails;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -42,8 +43,8 @@ final class SideScale {
         wheelbase = plan.wheelbase().value();
         wheel = plan.tyreDiameter().times(0.5);
         radius = wheel.or(Figure.of(wheelbase * 0.13)).value();
-        Figure bar = carried(Details.Bar.class)
-                .map(Details.Bar::ahead)
+        Figure bar = carried(FrontDetails.Bar.class)
+                .map(FrontDetails.Bar::ahead)
                 .filter(Figure::known)
                 .findFirst()
                 .orElse(Figure.of(wheelbase * 0.29));

@@ -3,7 +3,7 @@ package fitworthy.printout.picture;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
 
 /** Vehicle and trailer from above, and the road that they hide. */
@@ -43,7 +43,7 @@ final class TrainAbove {
                 at.plan.vehicle().size().bodyWidth().or(at.widest).value(),
                 Svg.WHITE);
         for (Fitment fitment : at.facts.loading().bodies()) {
-            Details.Body load = (Details.Body) fitment.details();
+            BodyDetails.Body load = (BodyDetails.Body) fitment.details();
             if (load.front().known() && load.length().known() && load.width().known()) {
                 body(
                         "",

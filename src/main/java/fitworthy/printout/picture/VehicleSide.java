@@ -4,8 +4,9 @@ import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Details;
+import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.FrontDetails;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,7 +36,7 @@ final class VehicleSide {
         double floor = at.radius * 1.35;
         double end = at.rear.or(Figure.of(at.wheelbase * 1.3)).value();
         double cab = at.loading.bodies().stream()
-                        .map(each -> ((Details.Body) each.details()).front())
+                        .map(each -> ((BodyDetails.Body) each.details()).front())
                         .filter(Figure::known)
                         .mapToDouble(Figure::value)
                         .min()
@@ -86,7 +87,7 @@ final class VehicleSide {
         double top = Double.NaN;
         int number = 0;
         for (Fitment fitment : at.loading.bodies()) {
-            Details.Body body = (Details.Body) fitment.details();
+            BodyDetails.Body body = (BodyDetails.Body) fitment.details();
             double middle = fitment.at()
                     .map(each -> each.z().value())
                     .filter(Double::isFinite)
@@ -111,7 +112,7 @@ final class VehicleSide {
     }
 
     private void barAndBall() {
-        at.carried(Details.Bar.class)
+        at.carried(FrontDetails.Bar.class)
                 .filter(bar -> bar.ahead().known())
                 .limit(1)
                 .forEach(bar -> {

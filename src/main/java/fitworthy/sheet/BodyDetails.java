@@ -1,0 +1,133 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
+/** Trays and canopies, and what is built into them or in place of seats. */
+public sealed interface BodyDetails extends Details {
+
+    /** A tray, or a canopy. */
+    record Body(
+            @Field(value = "greatest width", in = Dimension.LENGTH, find = "the maker's drawing", example = "1900 mm")
+                    Figure width,
+            @Field(
+                            value = "from the front axle backwards to its front end",
+                            in = Dimension.LENGTH,
+                            signed = true,
+                            find = "the maker's drawing, or a tape",
+                            example = "2100 mm")
+                    Figure front,
+            @Field(value = "its length", in = Dimension.LENGTH, find = "the maker's drawing", example = "1800 mm")
+                    Figure length,
+            @Field(value = "whether it hides the view through the rear window", find = "the maker, or a look")
+                    Choice<YesNo> hidesRearWindow,
+            @Field("what is seen at the rear with it on") RearEnd rear,
+            @Field("what holds it down where it comes off") HoldDown holdDown,
+            @Field("the legs it stands on when it is off") Legs legs,
+            @Field(value = "whether doors, joints and cable entries keep dust out", find = "the maker, or a hose")
+                    Choice<YesNo> dustSealed,
+            @Field(
+                            value = "how far its rear door, flap or ladder reaches behind it; 0 mm where nothing opens",
+                            in = Dimension.LENGTH,
+                            find = "the maker's drawing",
+                            example = "900 mm")
+                    Figure rearSwing)
+            implements BodyDetails {}
+
+    /** What becomes of lamps and plate with a tray or canopy on. */
+    record RearEnd(
+            @Field(value = "the tail, stop and direction lamps", find = "the plan") Choice<AtRear> lamps,
+            @Field(value = "the number plate and its lamp", find = "the plan") Choice<AtRear> plate,
+            @Field(value = "the high-mounted stop lamp; in-view where the vehicle has none", find = "the plan")
+                    Choice<AtRear> highStopLamp) {}
+
+    /** Carried by the part itself; left in view where they are; or taken off or covered. */
+    enum AtRear {
+        OWN,
+        IN_VIEW,
+        HIDDEN
+    }
+
+    /** What holds a canopy on its tray. */
+    record HoldDown(
+            @Field(value = "how many points", find = "the maker", example = "6") Figure points,
+            @Field(
+                            value = "working load limit of one, its bolt or clamp included",
+                            in = Dimension.MASS,
+                            find = "the maker",
+                            example = "250 kg")
+                    Figure limit,
+            @Field(
+                            value = "the most they hold: the canopy with all that travels in it",
+                            in = Dimension.MASS,
+                            find = "the load list",
+                            example = "420 kg")
+                    Figure loaded) {}
+
+    /** Legs for lifting a canopy off and leaving it. */
+    record Legs(
+            @Field(value = "what one of them may carry", in = Dimension.MASS, find = "the maker", example = "300 kg")
+                    Figure limit,
+            @Field(
+                            value = "the most they lift; the canopy's own mass where left out",
+                            in = Dimension.MASS,
+                            find = "the plan",
+                            example = "240 kg")
+                    Figure lifted,
+            @Field(
+                            value = "the smaller distance between the middles of their feet, along or across",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "1900 mm")
+                    Figure spacing,
+            @Field(
+                            value = "height of the canopy's centre of gravity when the tray has driven out",
+                            in = Dimension.LENGTH,
+                            find = "the maker, or half its height above its floor",
+                            example = "1700 mm")
+                    Figure cogHeight) {}
+
+    /** A bottle of liquefied petroleum gas. Its mass in the sheet is the full one. */
+    record GasBottle(
+            @Field(value = "where it travels", find = "the plan") Choice<GasPlace> place,
+            @Field(
+                            value =
+                                    "whether that space has an opening at floor level to the outside, free of the bottle",
+                            find = "a look")
+                    Choice<YesNo> dropVent,
+            @Field(
+                            value = "what its bracket and strap withstand in any direction",
+                            in = Dimension.MASS,
+                            find = "the maker of the bracket, or a pull with a scale",
+                            example = "80 kg")
+                    Figure mount)
+            implements BodyDetails {}
+
+    /** In the open air; in a locker of its own; in a canopy or box with other things; where people sit or sleep. */
+    enum GasPlace {
+        OPEN_AIR,
+        LOCKER,
+        BOX,
+        CABIN
+    }
+
+    /** A container for firearms. */
+    record FirearmBox(
+            @Field(value = "whether it locks", find = "the maker") Choice<YesNo> locks,
+            @Field(value = "whether it is fixed to the vehicle", find = "the plan") Choice<YesNo> fixed,
+            @Field(value = "whether ammunition has a locked place of its own", find = "the plan")
+                    Choice<YesNo> ammunitionApart)
+            implements BodyDetails {}
+
+    record SeatChange(
+            @Field(value = "how many seats are left", find = "the plan", example = "2") Figure seats,
+            @Field(
+                            value =
+                                    "whether the change is for good; no where seats come out and go back by quick releases",
+                            find = "the plan")
+                    Choice<YesNo> permanent)
+            implements BodyDetails {}
+}

@@ -1,0 +1,68 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
+/** Parts that store, charge or switch current. */
+public sealed interface ElectricalDetails extends Details {
+
+    record Battery(
+            @Field(value = "its chemistry", find = "its label") Choice<Chemistry> chemistry,
+            @Field(value = "its nominal voltage", in = Dimension.VOLTAGE, find = "its label", example = "12 V")
+                    Figure voltage,
+            @Field(value = "its nominal capacity", in = Dimension.CHARGE, find = "its label", example = "100 Ah")
+                    Figure capacity,
+            @Field(value = "where it stands", find = "the plan") Choice<BatteryPlace> place,
+            @Field(value = "whether its box is vented to the outside", find = "the fitter") Choice<YesNo> ventedOutside,
+            @Field(
+                            value = "free area of its upper vent or of its lower one, whichever is smaller",
+                            in = Dimension.AREA,
+                            find = "the fitter",
+                            example = "20 cm2")
+                    Figure vents)
+            implements ElectricalDetails {}
+
+    /** Flooded, absorbed-mat and gelled lead-acid, and lithium iron phosphate. */
+    enum Chemistry {
+        LEAD_ACID,
+        AGM,
+        GEL,
+        LITHIUM
+    }
+
+    enum BatteryPlace {
+        ENGINE_BAY,
+        CABIN,
+        CANOPY,
+        OUTSIDE
+    }
+
+    /** What charges the second battery from the alternator: a converter, or a relay that joins the batteries. */
+    record Charger(
+            @Field(
+                            value = "the most it takes from the alternator",
+                            in = Dimension.CURRENT,
+                            find = "its data sheet",
+                            example = "30 A")
+                    Figure input,
+            @Field(
+                            value = "the most it gives the battery",
+                            in = Dimension.CURRENT,
+                            find = "its data sheet",
+                            example = "25 A")
+                    Figure output,
+            @Field(value = "whether it charges by the curve that lithium batteries need", find = "its data sheet")
+                    Choice<YesNo> lithiumCurve)
+            implements ElectricalDetails {}
+
+    record SolarPanel(
+            @Field(value = "its rated power", in = Dimension.POWER, find = "its label", example = "200 W") Figure power)
+            implements ElectricalDetails {}
+
+    record SwitchPanel(
+            @Field(value = "how many circuits it switches", find = "its data sheet", example = "8") Figure ways)
+            implements ElectricalDetails {}
+}

@@ -1,0 +1,7 @@
+package fitworthy.sheet;
+
+/** An end of the vehicle. */
+public enum End {
+    FRONT,
+    REAR
+}

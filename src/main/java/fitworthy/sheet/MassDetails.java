@@ -1,0 +1,74 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
+/** What changes the ratings or the frame. */
+public sealed interface MassDetails extends Details {
+
+    record ChassisExtension(
+            @Field(
+                            value = "by how much the wheelbase grows",
+                            in = Dimension.LENGTH,
+                            needed = true,
+                            find = "the plan",
+                            example = "300 mm")
+                    Figure wheelbaseAdded,
+            @Field(
+                            value = "from the rear axle to the rearmost point after it, without tray and tow bar",
+                            in = Dimension.LENGTH,
+                            find = "the plan",
+                            example = "1050 mm")
+                    Figure rearOverhang,
+            @Field(value = "whether an engineer or the authority has agreed to it in writing", find = "the plan")
+                    Choice<YesNo> approved)
+            implements MassDetails {}
+
+    /** Ratings raised by a certified kit. What is left out stays as the maker set it. */
+    record RatingUpgrade(
+            @Field(
+                            value = "gross vehicle mass after",
+                            in = Dimension.MASS,
+                            find = "the kit's approval papers",
+                            example = "3500 kg")
+                    Figure gvm,
+            @Field(
+                            value = "gross combination mass after",
+                            in = Dimension.MASS,
+                            find = "the kit's approval papers",
+                            example = "6300 kg")
+                    Figure gcm,
+            @Field(
+                            value = "limit of the front axle after",
+                            in = Dimension.MASS,
+                            find = "the kit's approval papers",
+                            example = "1650 kg")
+                    Figure frontAxle,
+            @Field(
+                            value = "limit of the rear axle after",
+                            in = Dimension.MASS,
+                            find = "the kit's approval papers",
+                            example = "2050 kg")
+                    Figure rearAxle,
+            @Field(
+                            value = "heaviest braked trailer after",
+                            in = Dimension.MASS,
+                            find = "the kit's approval papers",
+                            example = "3500 kg")
+                    Figure towing,
+            @Field(
+                            value =
+                                    "its approval: as second stage of manufacture for a new vehicle, or for one in service",
+                            find = "the kit's approval papers")
+                    Choice<RatingApproval> approval)
+            implements MassDetails {}
+
+    enum RatingApproval {
+        SECOND_STAGE,
+        IN_SERVICE,
+        NONE
+    }
+}

@@ -1,0 +1,76 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
+/** Springs and spacers. */
+public sealed interface SuspensionDetails extends Details {
+
+    /** The springs of one axle. */
+    record Springs(
+            @Field(value = "at which end", needed = true, find = "the plan") Choice<End> end,
+            @Field(
+                            value = "by how much they raise the vehicle with the planned parts on; down is negative",
+                            in = Dimension.LENGTH,
+                            signed = true,
+                            find = "the maker",
+                            example = "40 mm")
+                    Figure lift,
+            @Field(value = "rate of one of them", in = Dimension.STIFFNESS, find = "the maker", example = "85 N/mm")
+                    Figure rate,
+            @Field(
+                            value = "travel of the spring over travel of the wheel",
+                            in = Dimension.SHARE,
+                            find = "the workshop manual, or a jack and a tape; 100 % for a leaf spring",
+                            example = "60 %")
+                    Figure motionRatio,
+            @Field(
+                            value = "least fixed load on the axle that they are made for",
+                            in = Dimension.MASS,
+                            find = "the maker",
+                            example = "50 kg")
+                    Figure loadLeast,
+            @Field(
+                            value = "greatest fixed load on the axle that they are made for",
+                            in = Dimension.MASS,
+                            find = "the maker",
+                            example = "110 kg")
+                    Figure loadMost,
+            @Field(
+                            value = "wheel travel from full droop to full bump with them",
+                            in = Dimension.LENGTH,
+                            find = "the maker, or a jack and a tape",
+                            example = "210 mm")
+                    Figure travel,
+            @Field(
+                            value = "wheel travel left to the bump stop with the fixed parts on and nobody aboard",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "85 mm")
+                    Figure bumpTravel,
+            @Field(value = "whether brake hoses and sensor leads reach at full droop", find = "the fitter")
+                    Choice<YesNo> linesReach,
+            @Field(
+                            value = "largest angle of a universal joint of the propeller shafts at ride height",
+                            in = Dimension.ANGLE,
+                            find = "the fitter, with a protractor",
+                            example = "4 deg")
+                    Figure jointAngle,
+            @Field(value = "whether a wheel alignment is planned after it", find = "the plan") Choice<YesNo> alignment,
+            @Field(value = "whether the headlamps will be aimed after it", find = "the plan") Choice<YesNo> lampAim)
+            implements SuspensionDetails {}
+
+    /** Spacers between chassis and body. */
+    record BodyLift(
+            @Field(
+                            value = "by how much it raises the body",
+                            in = Dimension.LENGTH,
+                            find = "the maker",
+                            example = "25 mm")
+                    Figure lift,
+            @Field(value = "whether the headlamps will be aimed after it", find = "the plan") Choice<YesNo> lampAim)
+            implements SuspensionDetails {}
+}

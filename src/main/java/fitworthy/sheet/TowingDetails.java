@@ -1,0 +1,74 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
+/** Parts that a trailer hangs on. */
+public sealed interface TowingDetails extends Details {
+
+    /** What stands on the plate of a coupling. Plates give a trailer mass or a D value, few give both. */
+    record CouplingPlate(
+            @Field(
+                            value = "heaviest trailer on its plate; left out where the plate gives a D value instead",
+                            in = Dimension.MASS,
+                            find = "its plate",
+                            example = "3000 kg")
+                    Figure trailer,
+            @Field(
+                            value = "greatest load on the ball on its plate",
+                            in = Dimension.MASS,
+                            find = "its plate, S",
+                            example = "300 kg")
+                    Figure ball,
+            @Field(value = "its D value", in = Dimension.FORCE, find = "its plate, D", example = "17.2 kN") Figure d,
+            @Field(
+                            value = "its D value for centre-axle trailers",
+                            in = Dimension.FORCE,
+                            find = "its plate, Dc",
+                            example = "16 kN")
+                    Figure dc,
+            @Field(value = "its V value", in = Dimension.FORCE, find = "its plate, V", example = "8 kN") Figure v) {}
+
+    record TowBar(
+            @Field("what its plate allows") CouplingPlate plate,
+            @Field(
+                            value = "from the rear axle to the centre of its ball, where it moves the ball",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "1250 mm")
+                    Figure ballOverhang,
+            @Field(
+                            value = "height of its ball with the vehicle loaded, where it moves the ball",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "430 mm")
+                    Figure ballHeight,
+            @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
+            @Field(value = "what its socket supplies", in = Dimension.VOLTAGE, find = "a meter", example = "12 V")
+                    Figure voltage,
+            @Field(value = "whether a load-levelling hitch is used on it", find = "the plan") Choice<YesNo> levelling)
+            implements TowingDetails {}
+
+    /** Trailer plugs and sockets by shape and pins. */
+    enum Plug {
+        FLAT_4,
+        FLAT_7,
+        ROUND_7,
+        BLADE_7,
+        FLAT_12,
+        ROUND_13;
+
+        /** Whether it goes into a socket; the seven flat pins fit the upper row of the twelve, common practice. */
+        public boolean fits(Plug socket) {
+            return this == socket || this == FLAT_7 && socket == FLAT_12;
+        }
+    }
+
+    record BrakeController(
+            @Field(value = "whether it is fed from the battery through a fuse of its own", find = "the fitter")
+                    Choice<YesNo> feed)
+            implements TowingDetails {}
+}

@@ -1,0 +1,92 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.Field;
+
+/** Tyres and wheels, planned or the vehicle's own. */
+public sealed interface TyreDetails extends Details {
+
+    /** A set of tyres. */
+    record Tyres(
+            @Field(value = "the size on the sidewall", find = "the sidewall", example = "265/65R17") String size,
+            @Field(
+                            value = "overall diameter, where it is not the one that the size gives",
+                            in = Dimension.LENGTH,
+                            find = "the tyre maker's data",
+                            example = "802 mm")
+                    Figure diameter,
+            @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
+            @Field(value = "load index for dual fitting", find = "the sidewall", example = "121") Figure dualLoadIndex,
+            @Field(value = "speed symbol", find = "the sidewall", example = "S") String speedSymbol,
+            @Field(
+                            value = "pressure at which the load index holds",
+                            in = Dimension.PRESSURE,
+                            find = "the tyre maker's load table",
+                            example = "250 kPa")
+                    Figure referencePressure,
+            @Field(
+                            value = "pressure planned for the front",
+                            in = Dimension.PRESSURE,
+                            find = "the plan",
+                            example = "36 psi")
+                    Figure frontPressure,
+            @Field(
+                            value = "pressure planned for the rear",
+                            in = Dimension.PRESSURE,
+                            find = "the plan",
+                            example = "42 psi")
+                    Figure rearPressure,
+            @Field(
+                            value = "least gap to body, suspension and brake at full lock and full bump",
+                            in = Dimension.LENGTH,
+                            find = "a trial fit",
+                            example = "20 mm")
+                    Figure clearance,
+            @Field(
+                            value = "narrowest rim that its maker allows",
+                            in = Dimension.LENGTH,
+                            find = "the tyre maker's data",
+                            example = "7.5 in")
+                    Figure rimLeast,
+            @Field(
+                            value = "widest rim that its maker allows",
+                            in = Dimension.LENGTH,
+                            find = "the tyre maker's data",
+                            example = "9.5 in")
+                    Figure rimMost,
+            @Field(value = "whether the speedometer will be set to them; no where left out", find = "the plan")
+                    Choice<YesNo> speedometerSet)
+            implements TyreDetails {}
+
+    /** A set of wheels. */
+    record Wheels(
+            @Field(
+                            value = "load rating of one wheel",
+                            in = Dimension.MASS,
+                            find = "the stamp behind the spokes",
+                            example = "1250 kg")
+                    Figure rating,
+            @Field(
+                            value = "rim diameter",
+                            in = Dimension.LENGTH,
+                            find = "the stamp behind the spokes",
+                            example = "17 in")
+                    Figure diameter,
+            @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes", example = "7.5 in")
+                    Figure width,
+            @Field(
+                            value = "offset; positive moves the wheel inwards",
+                            in = Dimension.LENGTH,
+                            signed = true,
+                            find = "the stamp behind the spokes",
+                            example = "30 mm")
+                    Figure offset,
+            @Field(
+                            value = "whether two wheels stand on each side of the rear axle; no where left out",
+                            find = "the vehicle")
+                    Choice<YesNo> dualRear)
+            implements TyreDetails {}
+}
