@@ -62,7 +62,7 @@ final class CacheFolder {
             }
             if (trusted()) {
                 Leftovers.clear(folder, "");
-                WholeFile.write(
+                WholeFile.writePrivately(
                         folder.resolve(name),
                         ByteBuffer.allocate(CHECKSUM_BYTES + content.length)
                                 .putLong(checksum(content, 0))

@@ -10,6 +10,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 
 /** A file that is written whole or not at all: whatever goes wrong, what stood there before still stands. */
@@ -20,17 +24,25 @@ public final class WholeFile implements Closeable {
     private final FileChannel channel;
     private final OutputStream stream;
 
-    /** Begins the file beside what it is to replace; until it is finished that stands. */
+    /** Begins the file beside what it is to replace; until it is finished that stands. A link stays one. */
     public WholeFile(Path file) throws IOException {
-        // The file a link leads to, so that the link stays one.
-        target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        this(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), Set.of());
+    }
+
+    private WholeFile(Path target, Set<PosixFilePermission> permissions) throws IOException {
+        this.target = target;
         String beginning = "." + target.getFileName() + ".";
         Leftovers.clear(target.getParent(), beginning);
         // Not the number of the process: in a container that is the same one each time, and a killed run has left its
         // file.
         unfinished = target.resolveSibling(
                 beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt()) + Leftovers.UNFINISHED);
-        channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        channel = FileChannel.open(
+                unfinished,
+                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+                permissions.isEmpty()
+                        ? new FileAttribute<?>[0]
+                        : new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(permissions)});
         unfinished.toFile().deleteOnExit();
         stream = new BufferedOutputStream(Channels.newOutputStream(channel));
     }
@@ -42,6 +54,19 @@ public final class WholeFile implements Closeable {
      */
     public static void write(Path file, byte[] content) throws IOException {
         try (WholeFile whole = new WholeFile(file)) {
+            whole.write(content);
+            whole.finish();
+        }
+    }
+
+    /**
+     * The same for a file that is its owner's alone, where the disk knows of owners. A link in its place is replaced,
+     * since it would lead what is kept somewhere else.
+     */
+    public static void writePrivately(Path file, byte[] content) throws IOException {
+        Path target = file.toAbsolutePath();
+        boolean posix = Files.getFileStore(target.getParent()).supportsFileAttributeView("posix");
+        try (WholeFile whole = new WholeFile(target, posix ? PosixFilePermissions.fromString("rw-------") : Set.of())) {
             whole.write(content);
             whole.finish();
         }

@@ -241,8 +241,8 @@ class CheckTest {
                                 "when\n    $load : Measure(name == \"mass.loaded\", known, headroom < 0)",
                                 "when\n    $load : Measure(name == \"mass.loaded\", known headroom < 0)",
                                 drl + ":3",
-                                "not readable",
-                                "rule \"mass.gvm-over\" when"),
+                                "'known headroom < 0' is not a plain comparison",
+                                "headroom < 0"),
                         new Broken(
                                 "number in a rule",
                                 drl,
@@ -250,14 +250,14 @@ class CheckTest {
                                 "known, headroom < 5)",
                                 drl + ":3",
                                 "the number 5 stands in a rule; numbers belong in practice.yaml",
-                                "compared with"),
+                                "a practice value, such as value > $most.value"),
                         new Broken(
                                 "import",
                                 drl,
                                 "rule \"mass.gvm-over\"",
                                 "import java.io.File\nrule \"mass.gvm-over\"",
                                 drl + ":1",
-                                "an import has no place in a rule file",
+                                "'import' has no place in a rule file",
                                 "rules only"),
                         new Broken(
                                 "unknown measure",
