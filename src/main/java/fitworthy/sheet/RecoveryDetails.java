@@ -38,7 +38,8 @@ public sealed interface RecoveryDetails extends Details {
                             example = "4750 kg")
                     Figure limit,
             @Field(
-                            value = "what they hold where a pulley block is planned: the block, where left out, or the line's end",
+                            value =
+                                    "what they hold where a pulley block is planned: the block, where left out, or the line's end",
                             find = "the plan")
                     Choice<Held> holds)
             implements RecoveryDetails {}

@@ -92,8 +92,9 @@ public record Trailer(
             @Field(value = "how many", find = "a look", example = "4") Figure count,
             @Field(value = "load index of one", find = "the sidewall", example = "112") Figure loadIndex,
             @Field(
-                            value = "whether they are passenger tyres, whose size has neither LT, ST nor C; asked in the"
-                                    + " United States",
+                            value =
+                                    "whether they are passenger tyres, whose size has neither LT, ST nor C; asked in the"
+                                            + " United States",
                             find = "the sidewall")
                     Choice<YesNo> passenger) {}
 

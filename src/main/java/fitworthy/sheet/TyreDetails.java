@@ -40,7 +40,8 @@ public sealed interface TyreDetails extends Details {
                             example = "42 psi")
                     Figure rearPressure,
             @Field(
-                            value = "greatest cold pressure that the sidewall allows; asked for pressures above reference-pressure",
+                            value =
+                                    "greatest cold pressure that the sidewall allows; asked for pressures above reference-pressure",
                             in = Dimension.PRESSURE,
                             find = "the sidewall",
                             example = "51 psi")

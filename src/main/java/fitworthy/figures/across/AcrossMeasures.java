@@ -109,12 +109,13 @@ public final class AcrossMeasures implements Topic {
             Figure ball = trailer.get().ball();
             // The ball's load is in the GVM.
             Figure left = gcm.minus(towed.minus(ball));
-            measures.add(Measure.of(KIT_USE, "rating kit", plan.vehicle().ratings().gvm(), left)
-                    .worked(
-                            "left = GCM - (trailer - ball)",
-                            in("GCM", gcm, "kg"),
-                            in("trailer", towed, "kg"),
-                            in("ball", ball, "kg")));
+            measures.add(
+                    Measure.of(KIT_USE, "rating kit", plan.vehicle().ratings().gvm(), left)
+                            .worked(
+                                    "left = GCM - (trailer - ball)",
+                                    in("GCM", gcm, "kg"),
+                                    in("trailer", towed, "kg"),
+                                    in("ball", ball, "kg")));
         }
     }
 

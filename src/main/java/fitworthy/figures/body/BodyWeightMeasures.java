@@ -53,7 +53,9 @@ final class BodyWeightMeasures implements Topic {
         Figure end = body.front().plus(body.length());
         if (!end.known()) {
             measures.add(Measure.of(
-                    LEFT_ABOARD, canopy.name(), Choice.<YesNo>missing(end.missing().get(0))));
+                    LEFT_ABOARD,
+                    canopy.name(),
+                    Choice.<YesNo>missing(end.missing().get(0))));
             return;
         }
         Set<String> comeOff = loading.plan().sheet().fitments().stream()
@@ -61,7 +63,8 @@ final class BodyWeightMeasures implements Topic {
                 .map(Fitment::name)
                 .collect(Collectors.toSet());
         List<String> left = loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT && comeOff.contains(mass.name()))
+                .filter(mass ->
+                        mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT && comeOff.contains(mass.name()))
                 .filter(mass -> mass.mass().value() > 0
                         && mass.at().x().isAtLeast(body.front())
                         && mass.at().x().isAtMost(end))

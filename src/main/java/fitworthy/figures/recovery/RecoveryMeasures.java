@@ -67,8 +67,8 @@ public final class RecoveryMeasures implements Topic {
             rated("recovery.shackle", "kg", 0, "working load limit of a shackle", "what it may have to hold");
     private static final MeasureKind BLOCK =
             rated("recovery.block", "kg", 0, "working load limit of the pulley block", "twice the pull of its line");
-    private static final MeasureKind TREE_STRAP = rated(
-            "recovery.tree-strap", "kg", 0, "working load limit of the tree strap", "what it may have to hold");
+    private static final MeasureKind TREE_STRAP =
+            rated("recovery.tree-strap", "kg", 0, "working load limit of the tree strap", "what it may have to hold");
     private static final MeasureKind KIT = word("recovery.kit", "whether it is on the plan");
 
     @Override
@@ -117,7 +117,8 @@ public final class RecoveryMeasures implements Topic {
             } else {
                 Rigging.of(plan)
                         .ifPresentOrElse(
-                                rigging -> rigged(rigging, gvm, fitment, measures), () -> unrigged(gvm, fitment, measures));
+                                rigging -> rigged(rigging, gvm, fitment, measures),
+                                () -> unrigged(gvm, fitment, measures));
             }
         }
     }
@@ -131,7 +132,8 @@ public final class RecoveryMeasures implements Topic {
         } else if (fitment.details() instanceof PulleyBlock block) {
             measures.add(
                     Measure.of(BLOCK, name, block.limit(), rigging.farEnd()).worked(rigging.borne()));
-        } else if (fitment.details() instanceof RecoveryKit kit && kit.treeStrap().is(YesNo.YES)) {
+        } else if (fitment.details() instanceof RecoveryKit kit
+                && kit.treeStrap().is(YesNo.YES)) {
             measures.add(Measure.of(TREE_STRAP, name, kit.treeStrapLimit(), rigging.farEnd())
                     .worked(rigging.borne()));
         }

@@ -37,9 +37,8 @@ record Rigging(Figure pull, boolean doubled) {
     static Optional<Rigging> endingAt(End end, Plan plan) {
         return strongest(
                         plan,
-                        plan.fitments(Fitment.Kind.WINCH).stream().filter(winch -> end == (atRear(winch, plan)
-                                ? End.REAR
-                                : End.FRONT)))
+                        plan.fitments(Fitment.Kind.WINCH).stream()
+                                .filter(winch -> end == (atRear(winch, plan) ? End.REAR : End.FRONT)))
                 .filter(Rigging::doubled);
     }
 

@@ -37,8 +37,8 @@ public final class HitchMeasures implements Topic {
             rated("towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate");
     public static final MeasureKind COUPLING =
             rated("towing.coupling", "kg", 0, "loaded mass of the trailer", "the plate of the coupling");
-    private static final MeasureKind COUPLING_PLATE = rated(
-            "towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling");
+    private static final MeasureKind COUPLING_PLATE =
+            rated("towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling");
     public static final MeasureKind FORCE =
             rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
     public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");

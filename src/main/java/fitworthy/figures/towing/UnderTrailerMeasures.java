@@ -50,8 +50,7 @@ final class UnderTrailerMeasures implements Topic {
     }
 
     /** Where the law counts passenger tyres on a trailer for less than their index, they are counted so. */
-    private static void tyres(
-            Plan plan, AxleTyres tyres, Figure load, Working onAxles, List<Measure> measures) {
+    private static void tyres(Plan plan, AxleTyres tyres, Figure load, Working onAxles, List<Measure> measures) {
         Figure one = plan.tables().tyreLoad(tyres.loadIndex());
         Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
         boolean less = divisor.known() && !tyres.passenger().is(YesNo.NO);
@@ -66,7 +65,9 @@ final class UnderTrailerMeasures implements Topic {
                         less ? "carried = tyres x load of one / divisor" : "carried = tyres x load of one",
                         less
                                 ? new Working.Input[] {
-                                    in("tyres", tyres.count(), ""), in("load of one", one, "kg"), in("divisor", divisor, "")
+                                    in("tyres", tyres.count(), ""),
+                                    in("load of one", one, "kg"),
+                                    in("divisor", divisor, "")
                                 }
                                 : new Working.Input[] {in("tyres", tyres.count(), ""), in("load of one", one, "kg")}));
     }

@@ -72,7 +72,9 @@ final class TyreLimitMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
-        if (divisor.known() && !VehicleClass.car(plan) && !plan.tyreSet().passenger().is(YesNo.NO)) {
+        if (divisor.known()
+                && !VehicleClass.car(plan)
+                && !plan.tyreSet().passenger().is(YesNo.NO)) {
             passenger(plan, "front axle", loading.axles().front(), false, divisor, measures);
             passenger(plan, "rear axle", loading.axles().rear(), true, divisor, measures);
         }

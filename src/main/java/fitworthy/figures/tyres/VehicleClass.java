@@ -23,10 +23,7 @@ final class VehicleClass {
     /** An off-road passenger vehicle or one for goods. */
     static boolean offRoadOrGoods(Plan plan) {
         String category = category(plan);
-        return category.equals("MC")
-                || category.startsWith("MD")
-                || category.equals("NA")
-                || category.startsWith("NB");
+        return category.equals("MC") || category.startsWith("MD") || category.equals("NA") || category.startsWith("NB");
     }
 
     /** Whether the sheet gives any class. */
