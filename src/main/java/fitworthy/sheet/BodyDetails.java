@@ -72,7 +72,7 @@ public sealed interface BodyDetails extends Details {
             @Field(value = "what one of them may carry", in = Dimension.MASS, find = "the maker", example = "300 kg")
                     Figure limit,
             @Field(
-                            value = "the most they lift; the canopy's own mass where left out",
+                            value = "the most they lift; what its hold-downs hold where left out",
                             in = Dimension.MASS,
                             find = "the plan",
                             example = "240 kg")

@@ -56,7 +56,7 @@ public record Fitment(
         ROOF_RACK,
         LOCKER,
         PRE_CLEANER,
-        PULLEY_BLOCK,
+        PULLEY_BLOCK(RecoveryDetails.PulleyBlock.class),
         OTHER,
         BRAKE_CONTROLLER(TowingDetails.BrakeController.class),
         TOW_BAR(TowingDetails.TowBar.class),

@@ -36,6 +36,27 @@ public sealed interface RecoveryDetails extends Details {
                             in = Dimension.MASS,
                             find = "the stamp on it",
                             example = "4750 kg")
+                    Figure limit,
+            @Field(
+                            value =
+                                    "what they hold where a pulley block is planned: the block, where left out, or the line's end",
+                            find = "the plan")
+                    Choice<Held> holds)
+            implements RecoveryDetails {}
+
+    /** The block and what it hangs on bear the line twice, its end bears it once. */
+    enum Held {
+        BLOCK,
+        LINE_END
+    }
+
+    /** A pulley block that doubles a winch's line. */
+    record PulleyBlock(
+            @Field(
+                            value = "working load limit of the block, not of the line through it",
+                            in = Dimension.MASS,
+                            find = "the stamp on it",
+                            example = "9000 kg")
                     Figure limit)
             implements RecoveryDetails {}
 
@@ -43,6 +64,12 @@ public sealed interface RecoveryDetails extends Details {
     record RecoveryKit(
             @Field(value = "whether it has a wide strap for a tree", find = "the list of its contents")
                     Choice<YesNo> treeStrap,
+            @Field(
+                            value = "working load limit of the strap for a tree, laid round it as it will be used",
+                            in = Dimension.MASS,
+                            find = "the label sewn to it",
+                            example = "9000 kg")
+                    Figure treeStrapLimit,
             @Field(value = "whether it has a damper to lay over the line", find = "the list of its contents")
                     Choice<YesNo> lineDamper)
             implements RecoveryDetails {}

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import java.util.Optional;
 
 /** The trailer as it will be towed. */
 public record Trailer(
@@ -39,6 +40,7 @@ public record Trailer(
         @Field(value = "load it puts on the ball", in = Dimension.MASS, find = "a ball scale", example = "210 kg")
                 Figure ball,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,
+        @Field("the tyres on its axles, where they are to be held against its load") Optional<AxleTyres> tyres,
         @Field("what the plate of its coupling allows") TowingDetails.CouplingPlate coupling,
         @Field(
                         value = "height of its coupling when it is loaded and stands level",
@@ -84,6 +86,17 @@ public record Trailer(
                         value = "whether it and its load stay so low that the mirrors show the road over it",
                         find = "a look from the driver's seat")
                 Choice<YesNo> seenOver) {
+
+    /** The tyres on its axles, the spare left out. */
+    public record AxleTyres(
+            @Field(value = "how many", find = "a look", example = "4") Figure count,
+            @Field(value = "load index of one", find = "the sidewall", example = "112") Figure loadIndex,
+            @Field(
+                            value =
+                                    "whether they are passenger tyres, whose size has neither LT, ST nor C; asked in the"
+                                            + " United States",
+                            find = "the sidewall")
+                    Choice<YesNo> passenger) {}
 
     public enum Hitch {
         BALL,

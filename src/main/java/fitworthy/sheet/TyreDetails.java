@@ -40,6 +40,19 @@ public sealed interface TyreDetails extends Details {
                             example = "42 psi")
                     Figure rearPressure,
             @Field(
+                            value =
+                                    "greatest cold pressure that the sidewall allows; asked for pressures above reference-pressure",
+                            in = Dimension.PRESSURE,
+                            find = "the sidewall",
+                            example = "51 psi")
+                    Figure mostPressure,
+            @Field(
+                            value =
+                                    "whether it is a passenger tyre; by the size where that has P, LT or C, asked in the United"
+                                            + " States on a truck",
+                            find = "the sidewall")
+                    Choice<YesNo> passenger,
+            @Field(
                             value = "least gap to body, suspension and brake at full lock and full bump",
                             in = Dimension.LENGTH,
                             find = "a trial fit",

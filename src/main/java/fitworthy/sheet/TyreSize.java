@@ -64,6 +64,16 @@ public record TyreSize(double width, double rim, OptionalDouble height, Optional
                 : Optional.empty();
     }
 
+    /** Whether a size is marked as a passenger tyre's, with P, or as another's, with LT or C; nothing without a mark. */
+    public static Optional<Boolean> passenger(String text) {
+        String size = text.strip();
+        return size.startsWith("P")
+                ? Optional.of(true)
+                : size.startsWith("LT") || size.endsWith("LT") || size.endsWith("C")
+                        ? Optional.of(false)
+                        : Optional.empty();
+    }
+
     private static double number(Matcher matcher, int group) {
         return Double.parseDouble(matcher.group(group));
     }

@@ -57,14 +57,6 @@ class SecondComputationTest {
     //   the wire to the charger whose input (50 A) is counted already, and the circuit "Fridge" (5 A) hangs on the
     //   second battery, which the charger feeds: (45 + 16 + 1.5 + 50) / 130. The alternator that would pass is 150 A,
     //   not 224 A.
-    // - overloaded, mirrors past the canopy without the van: 1020 mm, 1290 mm. The mirrors retract (edge 1320 mm,
-    //   edge-stowed 1050 mm), so the glass comes in by 270 mm: 1290 - 270. It is done for planned mirrors only.
-    // - touring, with a canopy of 2300 mm, mirrors past the canopy while towing: 1202.1 mm, 1202.4 mm. The trailer's
-    //   rear end is reckoned from the ball where the maker had it (ball-overhang 1210 mm), not where the planned tow
-    //   bar puts it (1240 mm): 1150 + 90 x (4210 - 740) / (3260 + 1240 + 5700 - 4210).
-    // - touring, vehicle at full GVM with the trailer: 6035 kg, 6250 kg. The ball's 215 kg are in the GVM and in the
-    //   trailer's 2350 kg; method.md counts the ball once: 3900 - 215 + 2350.
-    // - touring, what the GCM leaves for the vehicle: 4565 kg, 4350 kg, for the same reason: 6700 - (2350 - 215).
     // - touring, tolerance of the loaded mass, canopy on: 34.82 kg, 34.46 kg. The sheet's own tolerance of the kerb
     //   mass (15 kg) is passed over for that of the two axles (10 kg each, 14.14 kg together). Likewise in every
     //   loading.
@@ -340,6 +332,10 @@ class SecondComputationTest {
                 margin(5950 - overloaded, OVERLOADED, "mass.gcm-over", "vehicle and trailer", VAN),
                 // Rating kit: gvm 3900 kg; ratings.gcm 6700 kg stays
                 limit(6700 - 3900, TOURING, "mass.raised-gvm-gcm-left", "vehicle"),
+                // the kit's GVM of 3900 kg holds the ball's 215 kg, and so does trailer.mass 2350 kg
+                value(3900 - 215 + 2350, TOURING, "mass.raised-gvm-trailer", "vehicle and trailer"),
+                // ratings.gcm 6700 kg
+                limit(6700 - (2350 - 215), TOURING, "across.kit-in-vain", "rating kit"),
                 // Rating kit: front-axle 1740 kg, rear-axle 2300 kg
                 limit(1740 + 2300, TOURING, "mass.raised-gvm-axles", "vehicle"));
     }
@@ -617,8 +613,17 @@ class SecondComputationTest {
                 "circuits:\n",
                 "  - {name: Strap, kind: kinetic-strap, mass: 0 kg, strength: 8000 kg}\n"
                         + "  - {name: Block, kind: pulley-block, mass: 0 kg}\ncircuits:\n");
+        String rigged = varied(
+                TOURING,
+                "rigged.yaml",
+                "circuits:\n",
+                "  - {name: Block, kind: pulley-block, mass: 0 kg, limit: 9000 kg}\n"
+                        + "  - {name: Shackles, kind: shackles, mass: 0 kg, limit: 4750 kg}\ncircuits:\n");
         double combined = TOWING.mass() - 215 + 2350;
         return Stream.of(
+                // Winch: pull 4300 kg, on both sides of the block
+                margin(9000 - 2 * 4300, rigged, "recovery.block-weak", "Block"),
+                margin(4750 - 2 * 4300, rigged, "recovery.shackles-weak", "Shackles"),
                 // Winch: pull 4300 kg
                 value(4300 / CANOPY_ON.mass(), TOURING, "recovery.winch-small", "Winch", ON),
                 value(4300 / CANOPY_OFF.mass(), TOURING, "recovery.winch-small", "Winch", OFF),
@@ -664,6 +669,9 @@ class SecondComputationTest {
                 // Tow bar: ball-height 545; coupling-height 490. size.ball-height 460; coupling-height 470
                 value(545 - 490, TOURING, "towing.nose-up", "trailer"),
                 value(460 - 470, OVERLOADED, "towing.nose-up", "trailer"),
+                // what stands on the trailer's axles: trailer.gtm 2380 and 3200 kg
+                margin(2380 - (2350 - 215), TOURING, "towing.axles-over", "trailer"),
+                margin(3200 - (3350 - 335), OVERLOADED, "towing.axles-over", "trailer"),
                 // the van's 3350 kg against the vehicle alone
                 margin(ALONE.mass() - 3350, OVERLOADED, "towing.outweighed", "trailer", VAN));
     }
@@ -689,7 +697,12 @@ class SecondComputationTest {
     }
 
     @TestFactory
-    Stream<DynamicTest> mirrors() {
+    Stream<DynamicTest> mirrors() throws IOException {
+        String wide = varied(
+                TOURING,
+                "wide.yaml",
+                "    width: 1880 mm\n    front: 2270 mm\n    length: 1940 mm",
+                "    width: 2300 mm\n    front: 2270 mm\n    length: 1940 mm");
         String far = "mirrors.field-narrow";
         String near = "mirrors.near-narrow";
         double flat = Double.POSITIVE_INFINITY;
@@ -707,7 +720,17 @@ class SecondComputationTest {
                 // edge 1290, edge-stowed 1100: the glass comes in by 190; Alloy tray: width 1880
                 value(1260 - (1290 - 1100), TOURING, "mirrors.load-hides", LEFT, ON),
                 margin(1070 - 1880 / 2, TOURING, "mirrors.load-hides", LEFT, ON),
-                margin(1260 - 2120 / 2, TOURING, "mirrors.trailer-hides", RIGHT, "towing"));
+                margin(1260 - 2120 / 2, TOURING, "mirrors.trailer-hides", RIGHT, "towing"),
+                // edge 1320, edge-stowed 1050; Steel canopy: width 1830
+                value(1290 - (1320 - 1050), OVERLOADED, "mirrors.load-hides", LEFT, NO_VAN),
+                margin(1020 - 1830 / 2, OVERLOADED, "mirrors.load-hides", LEFT, NO_VAN),
+                // half of 2300 and of 2120; corner 2270 + 1940, glass 740; Tow bar: ball-overhang 1240; length 5700
+                limit(
+                        1150 + 90 * (4210 - 740) / (LONG + 1240 + 5700 - 4210),
+                        wide,
+                        "mirrors.load-hides",
+                        LEFT,
+                        "towing"));
     }
 
     /** The smallest reach, in whole mm, at which the left towing mirror shows this width. */
@@ -751,8 +774,8 @@ class SecondComputationTest {
         return Stream.of(
                 // hold-down: points 6, limit 500 kg, loaded 440 kg
                 value(6 * 500 / 440.0, TOURING, "body.hold-down-weak", "Canopy"),
-                // half of the canopy's 178 kg
-                value(178 / 2.0, TOURING, "body.leg-weak", "Canopy"),
+                // half of the loaded 440 kg, since legs.lifted is not given
+                value(440 / 2.0, TOURING, "body.leg-weak", "Canopy"),
                 // legs: spacing 1500, cog-height 1450
                 value(Math.toDegrees(Math.atan(1500 / 2.0 / 1450)), TOURING, "body.legs-tip", "Canopy"));
     }

@@ -106,9 +106,16 @@ public final class AcrossMeasures implements Topic {
                         .anyMatch(kit -> kit.gvm().known())) {
             Figure gcm = plan.ratings().gcm();
             Figure towed = trailer.get().mass();
+            Figure ball = trailer.get().ball();
+            // The ball's load is in the GVM.
+            Figure left = gcm.minus(towed.minus(ball));
             measures.add(
-                    Measure.of(KIT_USE, "rating kit", plan.vehicle().ratings().gvm(), gcm.minus(towed))
-                            .worked("left = GCM - trailer", in("GCM", gcm, "kg"), in("trailer", towed, "kg")));
+                    Measure.of(KIT_USE, "rating kit", plan.vehicle().ratings().gvm(), left)
+                            .worked(
+                                    "left = GCM - (trailer - ball)",
+                                    in("GCM", gcm, "kg"),
+                                    in("trailer", towed, "kg"),
+                                    in("ball", ball, "kg")));
         }
     }
 

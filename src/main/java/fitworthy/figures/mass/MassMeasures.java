@@ -136,11 +136,12 @@ public final class MassMeasures implements Topic {
                     .ifPresent(trailer -> measures.add(Measure.of(
                                     FULL_COMBINED,
                                     "vehicle and trailer",
-                                    ratings.gvm().plus(trailer.mass()),
+                                    ratings.gvm().minus(trailer.ball()).plus(trailer.mass()),
                                     ratings.gcm())
                             .worked(
-                                    "combined = GVM + trailer",
+                                    "combined = GVM - ball + trailer",
                                     in("GVM", ratings.gvm(), "kg"),
+                                    in("ball", trailer.ball(), "kg"),
                                     in("trailer", trailer.mass(), "kg"))));
         }
         Figure wheelbase = plan.vehicle().size().wheelbase();

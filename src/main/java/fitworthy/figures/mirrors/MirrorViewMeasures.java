@@ -103,11 +103,7 @@ public final class MirrorViewMeasures implements Topic {
     }
 
     private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
-        Stow stow = loading.mirrors().stow().value();
-        boolean retracted = loading.plannedMirrors().isPresent()
-                && !loading.towing()
-                && stow != Stow.FIXED
-                && stow != Stow.COMES_OFF;
+        boolean retracted = !loading.towing() && retracts(loading, side.mirror());
         bodies.stream()
                 .map(body -> toSeePast(body, side, loading))
                 .flatMap(Optional::stream)
@@ -116,6 +112,17 @@ public final class MirrorViewMeasures implements Topic {
                         measures.add(Measure.of(PAST_LOAD, side.name(), reach(side.mirror(), retracted), past.needed())
                                 .worked(past.working())
                                 .worked(drawnIn(side.mirror(), retracted))));
+    }
+
+    /**
+     * Whether a mirror comes in without the trailer. Where the sheet does not say what becomes of them, planned mirrors
+     * are taken to come in, and those the vehicle came with where they have an edge when retracted.
+     */
+    private static boolean retracts(Loading loading, Mirror mirror) {
+        Choice<Stow> stow = loading.mirrors().stow();
+        return stow.known()
+                ? stow.is(Stow.RETRACTS)
+                : loading.plannedMirrors().isPresent() || mirror.edgeStowed().known();
     }
 
     /** Outer edge of the glass; it comes in by as much as the housing does. */
@@ -162,7 +169,7 @@ public final class MirrorViewMeasures implements Topic {
             return Optional.empty();
         }
         Plan plan = loading.plan();
-        Figure coupling = plan.wheelbase().plus(plan.vehicle().size().ballOverhang());
+        Figure coupling = plan.wheelbase().plus(plan.ballOverhang());
         Figure glass = side.mirror().x();
         Figure corner = body.front().plus(body.length());
         Figure end = coupling.plus(trailer.get().length());

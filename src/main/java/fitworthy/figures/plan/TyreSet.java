@@ -1,8 +1,10 @@
 package fitworthy.figures.plan;
 
 import fitworthy.figures.measure.Working;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
@@ -54,6 +56,13 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
                                 "speed symbol " + tyres.speedSymbol(),
                                 "a speed for this symbol in the rule book's table",
                                 "rules/tables/speed-symbol.csv"));
+    }
+
+    /** Whether they are passenger tyres: as given, else by the mark in the size. */
+    public Choice<YesNo> passenger() {
+        return tyres.passenger().known()
+                ? tyres.passenger()
+                : TyreSize.passenger(tyres.size()).map(Choice::yesNo).orElse(tyres.passenger());
     }
 
     /** What a size says of the diameter; nothing where the sheet or the size itself gives it. */

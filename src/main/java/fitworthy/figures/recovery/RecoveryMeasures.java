@@ -18,6 +18,7 @@ import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
 import fitworthy.sheet.RecoveryDetails.KineticStrap;
+import fitworthy.sheet.RecoveryDetails.PulleyBlock;
 import fitworthy.sheet.RecoveryDetails.RecoveryKit;
 import fitworthy.sheet.RecoveryDetails.RecoveryPoint;
 import fitworthy.sheet.RecoveryDetails.Shackles;
@@ -31,12 +32,12 @@ public final class RecoveryMeasures implements Topic {
 
     private static final MeasureKind POINT = word("recovery.point", "what the point was made for");
     private static final MeasureKind POINT_LIMIT =
-            rated("recovery.point-limit", "kg", 0, "working load limit of the point", "GVM as planned");
+            rated("recovery.point-limit", "kg", 0, "working load limit of the point", "what it may have to hold");
     private static final MeasureKind PULL = number(
                     "recovery.winch-pull",
                     "",
                     2,
-                    "the winch's rated pull, doubled with a pulley block, over the vehicle's mass")
+                    "pull at the winch's rating, rigged as planned, over the vehicle's mass")
             .byLoading();
     private static final MeasureKind WINCH_NEEDED = number(
                     "recovery.winch-needed", "kg", 0, "rated pull that is enough for the vehicle")
@@ -48,7 +49,7 @@ public final class RecoveryMeasures implements Topic {
                     "recovery.winch-coupled",
                     "",
                     2,
-                    "the winch's rated pull, doubled with a pulley block, over the mass of vehicle and trailer")
+                    "pull at the winch's rating, rigged as planned, over the mass of vehicle and trailer")
             .byLoading();
     private static final MeasureKind LINE =
             rated("recovery.winch-line", "kg", 0, "breaking strength of the line", "rated pull of the winch");
@@ -64,6 +65,10 @@ public final class RecoveryMeasures implements Topic {
             number("recovery.strap-highest", "kg", 0, "greatest breaking strength of a strap for this GVM");
     private static final MeasureKind SHACKLE =
             rated("recovery.shackle", "kg", 0, "working load limit of a shackle", "what it may have to hold");
+    private static final MeasureKind BLOCK =
+            rated("recovery.block", "kg", 0, "working load limit of the pulley block", "twice the pull of its line");
+    private static final MeasureKind TREE_STRAP =
+            rated("recovery.tree-strap", "kg", 0, "working load limit of the tree strap", "what it may have to hold");
     private static final MeasureKind KIT = word("recovery.kit", "whether it is on the plan");
 
     @Override
@@ -79,6 +84,8 @@ public final class RecoveryMeasures implements Topic {
                 RUN,
                 STRAP,
                 SHACKLE,
+                BLOCK,
+                TREE_STRAP,
                 KIT,
                 WINCH_NEEDED,
                 STRAP_NEEDED,
@@ -107,15 +114,34 @@ public final class RecoveryMeasures implements Topic {
                         .worked("needed = least x GVM", in("least", least, ""), in("GVM", gvm, "kg")));
                 measures.add(Measure.most(STRAP_HIGHEST, name, most.times(gvm))
                         .worked("highest = most x GVM", in("most", most, ""), in("GVM", gvm, "kg")));
-            } else if (fitment.details() instanceof Shackles shackles) {
-                // Any winch may pull on them.
-                measures.add(plan.details(Winch.class).stream()
-                        .map(Winch::pull)
-                        .reduce(Figure::most)
-                        .map(pull -> Measure.of(SHACKLE, name, shackles.limit(), gvm.most(pull))
-                                .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", pull, "kg")))
-                        .orElse(Measure.of(SHACKLE, name, shackles.limit(), gvm)));
+            } else {
+                Rigging.of(plan)
+                        .ifPresentOrElse(
+                                rigging -> rigged(rigging, gvm, fitment, measures),
+                                () -> unrigged(gvm, fitment, measures));
             }
+        }
+    }
+
+    /** Any winch may pull on them. */
+    private static void rigged(Rigging rigging, Figure gvm, Fitment fitment, List<Measure> measures) {
+        String name = fitment.name();
+        if (fitment.details() instanceof Shackles shackles) {
+            measures.add(Measure.of(SHACKLE, name, shackles.limit(), gvm.most(rigging.at(shackles)))
+                    .worked(rigging.held(shackles, gvm)));
+        } else if (fitment.details() instanceof PulleyBlock block) {
+            measures.add(
+                    Measure.of(BLOCK, name, block.limit(), rigging.farEnd()).worked(rigging.borne()));
+        } else if (fitment.details() instanceof RecoveryKit kit
+                && kit.treeStrap().is(YesNo.YES)) {
+            measures.add(Measure.of(TREE_STRAP, name, kit.treeStrapLimit(), rigging.farEnd())
+                    .worked(rigging.borne()));
+        }
+    }
+
+    private static void unrigged(Figure gvm, Fitment fitment, List<Measure> measures) {
+        if (fitment.details() instanceof Shackles shackles) {
+            measures.add(Measure.of(SHACKLE, fitment.name(), shackles.limit(), gvm));
         }
     }
 
@@ -163,19 +189,27 @@ public final class RecoveryMeasures implements Topic {
         List<RecoveryPoint> planned = plan.details(RecoveryPoint.class).stream()
                 .filter(point -> point.end().is(at))
                 .toList();
-        Figure gvm = plan.ratings().gvm();
         if (!planned.isEmpty()) {
             measures.add(Measure.of(POINT, end, Choice.of(MadeFor.RECOVERY)));
             planned.stream()
                     .map(RecoveryPoint::limit)
                     .reduce(Figure::least)
-                    .ifPresent(limit -> measures.add(Measure.of(POINT_LIMIT, end, limit, gvm)));
+                    .ifPresent(limit -> measures.add(pointLimit(plan, end, at, limit)));
             return;
         }
         measures.add(Measure.of(POINT, end, made.madeFor()));
         if (made.madeFor().is(MadeFor.RECOVERY)) {
-            measures.add(Measure.of(POINT_LIMIT, end, made.limit(), gvm));
+            measures.add(pointLimit(plan, end, at, made.limit()));
         }
+    }
+
+    /** The vehicle hangs on it, and beside a winch with a block the end of the line. */
+    private static Measure pointLimit(Plan plan, String end, End at, Figure limit) {
+        Figure gvm = plan.ratings().gvm();
+        return Rigging.endingAt(at, plan)
+                .map(rigging -> Measure.of(POINT_LIMIT, end, limit, gvm.most(rigging.pull()))
+                        .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", rigging.pull(), "kg")))
+                .orElse(Measure.of(POINT_LIMIT, end, limit, gvm));
     }
 
     private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {

@@ -37,6 +37,8 @@ public final class HitchMeasures implements Topic {
             rated("towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate");
     public static final MeasureKind COUPLING =
             rated("towing.coupling", "kg", 0, "loaded mass of the trailer", "the plate of the coupling");
+    private static final MeasureKind COUPLING_PLATE =
+            rated("towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling");
     public static final MeasureKind FORCE =
             rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
     public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");
@@ -66,6 +68,7 @@ public final class HitchMeasures implements Topic {
                 UNRATED_HEAVIEST,
                 PLATE,
                 COUPLING,
+                COUPLING_PLATE,
                 FORCE,
                 BALL,
                 BALL_LOAD,
@@ -136,6 +139,10 @@ public final class HitchMeasures implements Topic {
             String subject, TowingDetails.CouplingPlate plate, Plan plan, Trailer trailer, List<Measure> measures) {
         if (plate.trailer().known() || !plate.d().known()) {
             measures.add(Measure.of(COUPLING, subject, trailer.mass(), plate.trailer()));
+            // A coupling that is too weak for the day's load is a fault of its own.
+            if (trailer.rated().known() && !trailer.mass().isAbove(plate.trailer())) {
+                measures.add(Measure.of(COUPLING_PLATE, subject, trailer.rated(), plate.trailer()));
+            }
         }
         Figure vehicle = plan.ratings().gvm();
         if (plate.d().known()) {

@@ -21,12 +21,13 @@ import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
-import java.util.Locale;
 
 /** What a change of tyres or wheels does, asked only where either is planned, and whether the spare goes with it. */
 final class TyreChangeMeasures implements Topic {
     private static final MeasureKind GROWTH =
             number("tyres.diameter-growth", "mm", 1, "growth of the nominal diameter");
+    private static final MeasureKind GROWTH_PASSENGER =
+            number("tyres.diameter-growth-passenger", "mm", 1, "growth of the nominal diameter on a passenger car");
     private static final MeasureKind LOSS = number("tyres.diameter-loss", "mm", 1, "loss of nominal diameter");
     private static final MeasureKind CHANGE =
             number("tyres.diameter-change", "%", 2, "change of the nominal diameter either way");
@@ -56,6 +57,7 @@ final class TyreChangeMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(
                 GROWTH,
+                GROWTH_PASSENGER,
                 LOSS,
                 CHANGE,
                 SPEEDOMETER,
@@ -110,7 +112,9 @@ final class TyreChangeMeasures implements Topic {
                     .worked("loss = before - after", diameters)
                     .worked(sizes));
         } else {
-            measures.add(Measure.of(GROWTH, "tyres", growth)
+            measures.add((VehicleClass.passenger(plan)
+                            ? Measure.of(GROWTH_PASSENGER, "tyres", growth)
+                            : Measure.of(GROWTH, "tyres", classed(plan, "the greatest growth of tyres", growth)))
                     .worked("growth = after - before", diameters)
                     .worked(sizes));
             measures.add(Measure.of(GEARING, "tyres", TyreFigures.growth(before, after))
@@ -175,7 +179,7 @@ final class TyreChangeMeasures implements Topic {
         Figure before = plan.vehicle().wheels().offset();
         Figure after = plan.wheels().offset();
         Figure added = TyreFigures.trackAdded(before, after);
-        measures.add((passenger(plan)
+        measures.add((VehicleClass.passenger(plan)
                         ? Measure.of(TRACK_PASSENGER, "wheels", added)
                         : Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added)))
                 .worked("added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")));
@@ -185,7 +189,7 @@ final class TyreChangeMeasures implements Topic {
      * The figure where the vehicle is of an off-road or goods class, whose limits the book holds, else what is missing.
      */
     private static Figure classed(Plan plan, String limit, Figure figure) {
-        if (passenger(plan)) {
+        if (VehicleClass.passenger(plan)) {
             return figure.missingWith(
                     Figure.missing(new Missing(
                             "limit for passenger cars",
@@ -193,23 +197,9 @@ final class TyreChangeMeasures implements Topic {
                             "the local authority")),
                     figure);
         }
-        String category = category(plan);
-        boolean offRoadOrGoods = category.equals("MC")
-                || category.startsWith("MD")
-                || category.equals("NA")
-                || category.startsWith("NB");
-        return offRoadOrGoods
+        return VehicleClass.offRoadOrGoods(plan)
                 ? figure
-                : figure.missingWith(
-                        Figure.missing(RecordSchema.of(Vehicle.class).missing("vehicle", "category")), figure);
-    }
-
-    private static boolean passenger(Plan plan) {
-        return category(plan).equals("MA") || category(plan).equals("MB");
-    }
-
-    private static String category(Plan plan) {
-        return plan.vehicle().category().strip().toUpperCase(Locale.ROOT);
+                : figure.missingWith(Figure.missing(VehicleClass.missing()), figure);
     }
 
     private static Figure size(Figure figure) {

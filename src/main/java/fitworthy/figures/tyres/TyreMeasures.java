@@ -6,6 +6,6 @@ import fitworthy.figures.plan.JoinedTopic;
 public final class TyreMeasures extends JoinedTopic {
 
     public TyreMeasures() {
-        super(new TyreRatingMeasures(), new TyreChangeMeasures());
+        super(new TyreRatingMeasures(), new TyreLimitMeasures(), new TyreChangeMeasures());
     }
 }

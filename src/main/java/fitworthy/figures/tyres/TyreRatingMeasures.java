@@ -210,7 +210,8 @@ public final class TyreRatingMeasures implements Topic {
         return new Working.Formula("from the table of load indices", List.of(in("index", index, "")));
     }
 
-    private static Figure tyresCarry(Plan plan, boolean rear) {
+    /** By the load index, kg. */
+    static Figure tyresCarry(Plan plan, boolean rear) {
         return plan.tables().tyreLoad(index(plan, rear)).times(wheels(plan, rear));
     }
 

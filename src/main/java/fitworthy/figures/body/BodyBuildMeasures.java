@@ -1,0 +1,319 @@
+package fitworthy.figures.body;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.LoadBox;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails;
+import fitworthy.sheet.BodyDetails.AtRear;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.BodyDetails.FirearmBox;
+import fitworthy.sheet.BodyDetails.GasBottle;
+import fitworthy.sheet.BodyDetails.GasPlace;
+import fitworthy.sheet.BodyDetails.RearEnd;
+import fitworthy.sheet.BodyDetails.SeatChange;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.BatteryPlace;
+import fitworthy.sheet.ElectricalDetails.Chemistry;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.MassDetails.ChassisExtension;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Trailer;
+import java.util.List;
+import java.util.function.Function;
+
+/** What chassis, tray and canopy do to the vehicle's rear, and what is kept in them; mass is a matter of the axles. */
+final class BodyBuildMeasures implements Topic {
+
+    private static final MeasureKind OVERHANG = number(
+                    "body.overhang", "%", 1, "rear overhang as a share of the wheelbase")
+            .byLoading();
+    private static final MeasureKind OVERHANG_LONGEST = number(
+                    "body.overhang-longest", "mm", 0, "longest rear overhang for the wheelbase")
+            .byLoading();
+    private static final MeasureKind OVERHANG_GROWN = rated(
+                    "body.overhang-grown", "mm", 0, "rear overhang", "rear overhang as made")
+            .byLoading();
+    private static final MeasureKind CHASSIS_APPROVED =
+            word("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
+    private static final MeasureKind BEHIND_AXLE =
+            number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
+    private static final MeasureKind LAMPS =
+            word("body.lamps", "what is seen of the rear lamps").byLoading();
+    private static final MeasureKind PLATE =
+            word("body.plate", "what is seen of the number plate").byLoading();
+    private static final MeasureKind HIGH_STOP_LAMP = word(
+                    "body.high-stop-lamp", "what is seen of the high-mounted stop lamp")
+            .byLoading();
+    private static final MeasureKind HOLD_DOWN =
+            number("body.hold-down", "", 2, "working load of its hold-downs over the weight they hold");
+    private static final MeasureKind HOLD_DOWN_NEEDED =
+            number("body.hold-down-needed", "kg", 0, "working load that its hold-downs need together");
+    private static final MeasureKind HOLD_DOWN_POINTS = number("body.hold-down-points", "", 0, "hold-down points");
+    private static final MeasureKind LEG =
+            rated("body.leg", "kg", 0, "load on one leg when it stands on two", "what the leg may carry");
+    private static final MeasureKind TIPPING = number("body.tipping", "deg", 1, "slope on which it tips off its legs");
+    private static final MeasureKind FEET_NEEDED =
+            number("body.feet-needed", "mm", 0, "spacing of the feet that stands on the slope asked");
+    private static final MeasureKind DUST = word("body.dust-sealed", "whether it is sealed against dust");
+    private static final MeasureKind GAS_PLACE = word("body.gas-place", "where the gas bottle travels");
+    private static final MeasureKind GAS_VENT =
+            word("body.gas-vent", "whether the closed space of the gas bottle is open to the outside at its floor");
+    private static final MeasureKind GAS_MOUNT =
+            number("body.gas-mount", "", 1, "what the bottle's bracket withstands over the weight of the full bottle");
+    private static final MeasureKind GAS_MOUNT_NEEDED =
+            number("body.gas-mount-needed", "kg", 0, "what the bottle's bracket has to withstand");
+    private static final MeasureKind BATTERY_VENT = rated(
+            "body.battery-vent",
+            "cm2",
+            1,
+            "free area of the smaller vent of the battery's box",
+            "what its gas asks for");
+    private static final MeasureKind FIREARMS =
+            word("body.firearms-locked", "whether firearms travel in a locked container fixed to the vehicle");
+    private static final MeasureKind AMMUNITION =
+            word("body.ammunition-apart", "whether ammunition has a locked place of its own");
+    private static final MeasureKind DOOR = rated(
+                    "body.door", "mm", 0, "reach of what opens to the rear", "gap to the trailer")
+            .byLoading();
+    private static final MeasureKind SEATS = word("body.seats-changed", "whether seats are changed for good");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                OVERHANG,
+                OVERHANG_GROWN,
+                CHASSIS_APPROVED,
+                BEHIND_AXLE,
+                LAMPS,
+                PLATE,
+                HIGH_STOP_LAMP,
+                HOLD_DOWN,
+                HOLD_DOWN_POINTS,
+                LEG,
+                TIPPING,
+                DUST,
+                GAS_PLACE,
+                GAS_VENT,
+                GAS_MOUNT,
+                BATTERY_VENT,
+                FIREARMS,
+                AMMUNITION,
+                DOOR,
+                SEATS,
+                OVERHANG_LONGEST,
+                HOLD_DOWN_NEEDED,
+                FEET_NEEDED,
+                GAS_MOUNT_NEEDED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Fitment fitment : plan.sheet().fitments()) {
+            String name = fitment.name();
+            if (fitment.details() instanceof ChassisExtension extension) {
+                measures.add(Measure.of(CHASSIS_APPROVED, name, extension.approved()));
+            } else if (fitment.details() instanceof Body body) {
+                body(plan, fitment, body, measures);
+            } else if (fitment.details() instanceof GasBottle bottle) {
+                gas(plan, fitment, bottle, measures);
+            } else if (fitment.details() instanceof Battery battery) {
+                battery(name, battery, measures);
+            } else if (fitment.details() instanceof FirearmBox box) {
+                measures.add(Measure.of(FIREARMS, name, both(box.locks(), box.fixed())));
+                measures.add(Measure.of(AMMUNITION, name, box.ammunitionApart()));
+            } else if (fitment.details() instanceof SeatChange change) {
+                measures.add(Measure.of(SEATS, name, change.permanent()));
+            }
+        }
+    }
+
+    private static void body(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
+        String name = fitment.name();
+        measures.add(Measure.of(BEHIND_AXLE, name, LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase()))
+                .worked(
+                        "part = min(1, max(0, (front + length - wheelbase) / length))",
+                        in("front", body.front(), "mm"),
+                        in("length", body.length(), "mm"),
+                        in("wheelbase", plan.wheelbase(), "mm")));
+        if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
+            measures.add(Measure.of(DUST, name, body.dustSealed()));
+        }
+        if (fitment.removable().is(YesNo.YES)) {
+            BodyDetails.HoldDown holdDown = body.holdDown();
+            Figure held = holdDown.loaded().most(fitment.mass());
+            measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
+                    .worked(
+                            "ratio = points x limit / held",
+                            in("points", holdDown.points(), ""),
+                            in("limit", holdDown.limit(), "kg"),
+                            in("held", held, "kg")));
+            Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
+            measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
+                    .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
+            measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
+            BodyDetails.Legs legs = body.legs();
+            Figure lifted = lifted(fitment, body);
+            measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
+                    .worked("load = lifted / 2", in("lifted", lifted, "kg")));
+            measures.add(Measure.of(TIPPING, name, LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
+                    .worked(
+                            "slope = atan(spacing / 2 / height)",
+                            in("spacing", legs.spacing(), "mm"),
+                            in("height", legs.cogHeight(), "mm")));
+            Figure slope = plan.practice(PracticeId.BODY_TIPPING_LEAST);
+            measures.add(Measure.enough(FEET_NEEDED, name, LoadBox.feetNeeded(slope, legs.cogHeight()))
+                    .worked(
+                            "spacing = 2 x height x tan(slope)",
+                            in("height", legs.cogHeight(), "mm"),
+                            in("slope", slope, "deg")));
+        }
+    }
+
+    /** As given, else the canopy with all that travels in it; never less than the canopy itself. */
+    private static Figure lifted(Fitment fitment, Body body) {
+        Figure loaded = body.holdDown().loaded();
+        return (loaded.known() ? body.legs().lifted().or(loaded) : body.legs().lifted()).most(fitment.mass());
+    }
+
+    private static void gas(Plan plan, Fitment fitment, GasBottle bottle, List<Measure> measures) {
+        measures.add(Measure.of(GAS_PLACE, fitment.name(), bottle.place()));
+        if (!bottle.place().is(GasPlace.OPEN_AIR)) {
+            measures.add(Measure.of(GAS_VENT, fitment.name(), bottle.dropVent()));
+        }
+        measures.add(Measure.of(GAS_MOUNT, fitment.name(), bottle.mount().dividedBy(fitment.mass()))
+                .worked(
+                        "ratio = bracket / bottle",
+                        in("bracket", bottle.mount(), "kg"),
+                        in("bottle", fitment.mass(), "kg")));
+        Figure least = plan.practice(PracticeId.BODY_GAS_MOUNT_LEAST);
+        measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), least.times(fitment.mass()))
+                .worked("needed = least x bottle", in("least", least, ""), in("bottle", fitment.mass(), "kg")));
+    }
+
+    /** Whether the box is vented at all is a matter of the electrics. */
+    private static void battery(String name, Battery battery, List<Measure> measures) {
+        boolean open =
+                battery.place().is(BatteryPlace.ENGINE_BAY) || battery.place().is(BatteryPlace.OUTSIDE);
+        if (!open
+                && !battery.chemistry().is(Chemistry.LITHIUM)
+                && !battery.ventedOutside().is(YesNo.NO)) {
+            Figure needed = !battery.place().known()
+                    ? Figure.missing(battery.place().missing())
+                    : !battery.chemistry().known()
+                            ? Figure.missing(battery.chemistry().missing())
+                            : BatteryVent.area(
+                                    battery.voltage(),
+                                    battery.capacity(),
+                                    battery.chemistry().is(Chemistry.LEAD_ACID));
+            measures.add(Measure.of(BATTERY_VENT, name, battery.vents(), needed)
+                    .worked(
+                            battery.chemistry().is(Chemistry.LEAD_ACID)
+                                    ? "needed = 28 x 0.05 x voltage / 2 x 0.02 x capacity"
+                                    : "needed = 28 x 0.05 x voltage / 2 x 0.01 x capacity",
+                            in("voltage", battery.voltage(), "V"),
+                            in("capacity", battery.capacity(), "Ah")));
+        }
+    }
+
+    /** No where one answer is no, yes where both are, else what the open one lacks. */
+    private static Choice<YesNo> both(Choice<YesNo> one, Choice<YesNo> other) {
+        return one.is(YesNo.NO) || !one.known() && !other.is(YesNo.NO) ? one : other;
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        boolean bodies = !plan.details(Body.class).isEmpty();
+        if (bodies || !plan.details(ChassisExtension.class).isEmpty()) {
+            Figure overhang = loading.rearOverhang();
+            Working end = rearmost(loading, overhang);
+            measures.add(Measure.of(OVERHANG, "vehicle", overhang.dividedBy(plan.wheelbase()))
+                    .worked(
+                            "share = overhang / wheelbase",
+                            in("overhang", overhang, "mm"),
+                            in("wheelbase", plan.wheelbase(), "mm"))
+                    .worked(end));
+            Figure most = plan.practice(PracticeId.BODY_OVERHANG_MOST);
+            measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", most.times(plan.wheelbase()))
+                    .worked(
+                            "longest = most x wheelbase",
+                            in("most", most, "%"),
+                            in("wheelbase", plan.wheelbase(), "mm")));
+            measures.add(Measure.of(
+                            OVERHANG_GROWN,
+                            "vehicle",
+                            overhang,
+                            plan.vehicle().size().rearOverhang())
+                    .worked(end));
+        }
+        if (bodies) {
+            measures.add(Measure.of(LAMPS, "rear lamps", seen(loading, RearEnd::lamps)));
+            measures.add(Measure.of(PLATE, "number plate", seen(loading, RearEnd::plate)));
+            measures.add(Measure.of(HIGH_STOP_LAMP, "high-mounted stop lamp", seen(loading, RearEnd::highStopLamp)));
+        }
+        loading.trailer()
+                .filter(trailer -> !trailer.hitch().is(Trailer.Hitch.FIFTH_WHEEL))
+                .ifPresent(trailer -> doors(loading, trailer, measures));
+    }
+
+    /** How the tray or canopy that ends the vehicle does so; nothing where the vehicle's own overhang counts. */
+    private static Working rearmost(Loading loading, Figure overhang) {
+        Figure wheelbase = loading.plan().wheelbase();
+        return () -> loading.bodies().stream()
+                .map(fitment -> (Body) fitment.details())
+                .filter(body ->
+                        LoadBox.overhang(body.front(), body.length(), wheelbase).equals(overhang))
+                .findFirst()
+                .map(body -> end("overhang", body, wheelbase).lines())
+                .orElse(List.of());
+    }
+
+    private static Working end(String result, Body body, Figure wheelbase) {
+        return new Working.Formula(
+                result + " = front + length - wheelbase",
+                List.of(
+                        in("front", body.front(), "mm"),
+                        in("length", body.length(), "mm"),
+                        in("wheelbase", wheelbase, "mm")));
+    }
+
+    /** From behind the outermost part that carries or hides it decides; without one the vehicle's own shows. */
+    private static Choice<AtRear> seen(Loading loading, Function<RearEnd, Choice<AtRear>> what) {
+        return loading.bodies().stream()
+                .map(fitment -> what.apply(((Body) fitment.details()).rear()))
+                .filter(answer -> !answer.is(AtRear.IN_VIEW))
+                .reduce((inner, outer) -> outer)
+                .orElse(Choice.of(AtRear.IN_VIEW));
+    }
+
+    private static void doors(Loading loading, Trailer trailer, List<Measure> measures) {
+        Plan plan = loading.plan();
+        for (Fitment fitment : loading.bodies()) {
+            Body body = (Body) fitment.details();
+            if (!body.rearSwing().isZero()) {
+                Figure end = LoadBox.overhang(body.front(), body.length(), plan.wheelbase());
+                Figure gap = plan.ballOverhang().plus(trailer.drawbar()).minus(end);
+                measures.add(Measure.of(DOOR, fitment.name(), body.rearSwing(), gap)
+                        .worked(
+                                "gap = ball + drawbar - end",
+                                in("ball", plan.ballOverhang(), "mm"),
+                                in("drawbar", trailer.drawbar(), "mm"),
+                                in("end", end, "mm"))
+                        .worked(end("end", body, plan.wheelbase())));
+            }
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package fitworthy.figures.body;
+
+import static fitworthy.figures.measure.MeasureKind.word;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Whether the sheet counts the mass of trays and canopies, and takes out what is in a canopy when it is off. */
+final class BodyWeightMeasures implements Topic {
+    private static final MeasureKind WEIGHED = word("body.weighed", "whether the sheet has a mass for it");
+    private static final MeasureKind LEFT_ABOARD = word(
+                    "body.left-aboard", "whether something stays where the canopy stands while it is off")
+            .byLoading();
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(WEIGHED, LEFT_ABOARD);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Stream.of(Kind.TRAY, Kind.CANOPY)
+                .flatMap(kind -> plan.fitments(kind).stream())
+                .forEach(body -> measures.add(Measure.of(
+                        WEIGHED, body.name(), Choice.yesNo(!body.mass().isZero()))));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        loading.plan().fitments(Kind.CANOPY).stream()
+                .filter(canopy -> !loading.carries(canopy))
+                .forEach(canopy -> leftBehind(loading, canopy, measures));
+    }
+
+    /** Parts that come off as the canopy does, and cargo, between its two ends along the vehicle. */
+    private static void leftBehind(Loading loading, Fitment canopy, List<Measure> measures) {
+        Body body = (Body) canopy.details();
+        Figure end = body.front().plus(body.length());
+        if (!end.known()) {
+            measures.add(Measure.of(
+                    LEFT_ABOARD,
+                    canopy.name(),
+                    Choice.<YesNo>missing(end.missing().get(0))));
+            return;
+        }
+        Set<String> comeOff = loading.plan().sheet().fitments().stream()
+                .filter(part -> part.removable().is(YesNo.YES) && !(part.details() instanceof Body))
+                .map(Fitment::name)
+                .collect(Collectors.toSet());
+        List<String> left = loading.masses().stream()
+                .filter(mass ->
+                        mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT && comeOff.contains(mass.name()))
+                .filter(mass -> mass.mass().value() > 0
+                        && mass.at().x().isAtLeast(body.front())
+                        && mass.at().x().isAtMost(end))
+                .map(PointMass::name)
+                .toList();
+        if (left.isEmpty()) {
+            measures.add(Measure.of(LEFT_ABOARD, canopy.name(), Choice.of(YesNo.NO)));
+        }
+        left.forEach(name -> measures.add(Measure.of(LEFT_ABOARD, name, Choice.of(YesNo.YES))));
+    }
+}

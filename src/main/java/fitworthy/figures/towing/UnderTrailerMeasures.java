@@ -1,0 +1,84 @@
+package fitworthy.figures.towing;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.Trailer.AxleTyres;
+import java.util.List;
+
+/** Whether axles and tyres of the trailer bear what is on them, and how long and wide it is. */
+final class UnderTrailerMeasures implements Topic {
+    private static final MeasureKind AXLE_LOAD =
+            rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "their rating, GTM");
+    private static final MeasureKind TYRE_LOAD =
+            rated("towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry");
+    private static final MeasureKind WIDTH = number("towing.width", "mm", 0, "width of the trailer");
+    private static final MeasureKind BODY_LENGTH =
+            number("towing.body-length", "mm", 0, "length of the trailer without its drawbar");
+    private static final MeasureKind DRAWN_BY = number("towing.drawn-by", "kg", 0, "GVM of the vehicle that tows it");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(AXLE_LOAD, TYRE_LOAD, WIDTH, BODY_LENGTH, DRAWN_BY);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        plan.sheet().trailer().ifPresent(trailer -> {
+            Figure load = trailer.mass().minus(trailer.ball());
+            Working onAxles = new Working.Formula(
+                    "load = trailer - ball",
+                    List.of(in("trailer", trailer.mass(), "kg"), in("ball", trailer.ball(), "kg")));
+            // Where the sheet gives no GTM it is the plate less the ball, and the plate is a matter of its own.
+            if (trailer.gtm().known()) {
+                measures.add(
+                        Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm()).worked(onAxles));
+            }
+            trailer.tyres().ifPresent(tyres -> tyres(plan, tyres, load, onAxles, measures));
+            size(plan, trailer, measures);
+        });
+    }
+
+    /** Where the law counts passenger tyres on a trailer for less than their index, they are counted so. */
+    private static void tyres(Plan plan, AxleTyres tyres, Figure load, Working onAxles, List<Measure> measures) {
+        Figure one = plan.tables().tyreLoad(tyres.loadIndex());
+        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
+        boolean less = divisor.known() && !tyres.passenger().is(YesNo.NO);
+        Figure counted = !less
+                ? one
+                : tyres.passenger().known()
+                        ? one.dividedBy(divisor)
+                        : Figure.missing(tyres.passenger().missing());
+        measures.add(Measure.of(TYRE_LOAD, "trailer", load, counted.times(tyres.count()))
+                .worked(onAxles)
+                .worked(
+                        less ? "carried = tyres x load of one / divisor" : "carried = tyres x load of one",
+                        less
+                                ? new Working.Input[] {
+                                    in("tyres", tyres.count(), ""),
+                                    in("load of one", one, "kg"),
+                                    in("divisor", divisor, "")
+                                }
+                                : new Working.Input[] {in("tyres", tyres.count(), ""), in("load of one", one, "kg")}));
+    }
+
+    private static void size(Plan plan, Trailer trailer, List<Measure> measures) {
+        measures.add(Measure.of(WIDTH, "trailer", trailer.width()));
+        measures.add(Measure.of(DRAWN_BY, "vehicle", plan.ratings().gvm()));
+        measures.add(Measure.of(BODY_LENGTH, "trailer", trailer.length().minus(trailer.drawbar()))
+                .worked(
+                        "body = length - drawbar",
+                        in("length", trailer.length(), "mm"),
+                        in("drawbar", trailer.drawbar(), "mm")));
+    }
+}

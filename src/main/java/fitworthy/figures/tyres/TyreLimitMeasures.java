@@ -1,0 +1,97 @@
+package fitworthy.figures.tyres;
+
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.TyreDetails;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Most air in a tyre, passenger tyres on what is no car, and whether the sheet weighs what is changed. */
+final class TyreLimitMeasures implements Topic {
+    private static final MeasureKind PRESSURE_MOST =
+            rated("tyres.pressure-most", "kPa", 0, "planned pressure", "most that the tyre allows cold");
+    private static final MeasureKind PASSENGER_LOAD = rated(
+                    "tyres.passenger-load", "kg", 0, "load on the axle", "what passenger tyres count for on a truck")
+            .byLoading();
+    private static final MeasureKind WEIGHED =
+            word("tyres.weighed", "whether the sheet has a mass for the new ones and for those they replace");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(PRESSURE_MOST, PASSENGER_LOAD, WEIGHED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        TyreDetails.Tyres tyres = plan.tyres();
+        measures.add(Measure.of(
+                PRESSURE_MOST, "front axle", tyres.frontPressure(), mostAllowed(tyres, tyres.frontPressure())));
+        measures.add(
+                Measure.of(PRESSURE_MOST, "rear axle", tyres.rearPressure(), mostAllowed(tyres, tyres.rearPressure())));
+        Stream.of(Fitment.Kind.TYRES, Fitment.Kind.WHEELS)
+                .flatMap(kind -> plan.fitments(kind).stream())
+                .forEach(set -> measures.add(Measure.of(WEIGHED, set.name(), weighed(set))));
+    }
+
+    /**
+     * What stands on the sidewall. A tyre allows at least the pressure that its load index holds at, so up to that one
+     * nothing is asked; how far beyond it differs from tyre to tyre.
+     */
+    private static Figure mostAllowed(TyreDetails.Tyres tyres, Figure planned) {
+        return tyres.mostPressure().known()
+                ? tyres.mostPressure()
+                : planned.isAtMost(tyres.referencePressure()) ? tyres.referencePressure() : tyres.mostPressure();
+    }
+
+    /** No tyre or wheel weighs nothing, and none goes on where none came off. */
+    private static Choice<YesNo> weighed(Fitment set) {
+        return set.mass().isZero()
+                ? Choice.of(YesNo.NO)
+                : set.removes().isPresent()
+                        ? Choice.of(YesNo.YES)
+                        : Choice.missing(new Missing(
+                                "fitments." + set.name() + ".removes",
+                                "what they replace, with its mass and place",
+                                "a scale, or the makers' data"));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
+        if (divisor.known()
+                && !VehicleClass.car(plan)
+                && !plan.tyreSet().passenger().is(YesNo.NO)) {
+            passenger(plan, "front axle", loading.axles().front(), false, divisor, measures);
+            passenger(plan, "rear axle", loading.axles().rear(), true, divisor, measures);
+        }
+    }
+
+    /** More than the tyres carry by their index is a fault of its own. */
+    private static void passenger(
+            Plan plan, String axle, Figure load, boolean rear, Figure divisor, List<Measure> measures) {
+        Figure carried = TyreRatingMeasures.tyresCarry(plan, rear);
+        if (load.isAbove(carried)) {
+            return;
+        }
+        Choice<YesNo> passenger = plan.tyreSet().passenger();
+        Figure counted = !VehicleClass.known(plan)
+                ? Figure.missing(VehicleClass.missing())
+                : !passenger.known() ? Figure.missing(passenger.missing()) : carried.dividedBy(divisor);
+        measures.add(Measure.of(PASSENGER_LOAD, axle, load, counted)
+                .worked("counted = carried / divisor", in("carried", carried, "kg"), in("divisor", divisor, "")));
+    }
+}

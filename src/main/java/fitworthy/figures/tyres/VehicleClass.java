@@ -1,0 +1,42 @@
+package fitworthy.figures.tyres;
+
+import fitworthy.figures.plan.Plan;
+import fitworthy.quantity.Missing;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Vehicle;
+import java.util.Locale;
+
+/** The vehicle's class by the Australian letters on the sheet, as far as rules on tyres differ by it. */
+final class VehicleClass {
+
+    private VehicleClass() {}
+
+    /** A passenger car, or a passenger van with its controls ahead. */
+    static boolean passenger(Plan plan) {
+        return car(plan) || category(plan).equals("MB");
+    }
+
+    static boolean car(Plan plan) {
+        return category(plan).equals("MA");
+    }
+
+    /** An off-road passenger vehicle or one for goods. */
+    static boolean offRoadOrGoods(Plan plan) {
+        String category = category(plan);
+        return category.equals("MC") || category.startsWith("MD") || category.equals("NA") || category.startsWith("NB");
+    }
+
+    /** Whether the sheet gives any class. */
+    static boolean known(Plan plan) {
+        return !category(plan).isEmpty();
+    }
+
+    /** That the sheet does not give it. */
+    static Missing missing() {
+        return RecordSchema.of(Vehicle.class).missing("vehicle", "category");
+    }
+
+    private static String category(Plan plan) {
+        return plan.vehicle().category().strip().toUpperCase(Locale.ROOT);
+    }
+}
