@@ -16,7 +16,11 @@ public record Circuit(
                         find = "the battery's or the inverter's label",
                         example = "12 V")
                 Figure voltage,
-        @Field(value = "what it draws at full load, at that voltage", in = Dimension.CURRENT, find = "its data sheet", example = "5 A")
+        @Field(
+                        value = "what it draws at full load, at that voltage",
+                        in = Dimension.CURRENT,
+                        find = "its data sheet",
+                        example = "5 A")
                 Figure current,
         @Field(value = "the battery it hangs on", find = "the plan") Choice<Supply> battery,
         @Field(value = "whether it runs on while driving", find = "the plan") Choice<YesNo> driving,

@@ -25,18 +25,18 @@ public sealed interface ElectricalDetails extends Details {
                     Figure vents,
             @Field(value = "whether it is held down so that a crash does not move it", find = "the fitter")
                     Choice<YesNo> fixed,
-            @Field(
-                            value = "whether a switch within reach cuts it off; asked of lithium batteries",
-                            find = "the plan")
+            @Field(value = "whether a switch within reach cuts it off; asked of lithium batteries", find = "the plan")
                     Choice<YesNo> cutOff,
             @Field(
-                            value = "what happens where a lithium battery would be charged in frost: its management unit"
-                                    + " blocks it, it is heated, or nothing",
+                            value =
+                                    "what happens where a lithium battery would be charged in frost: its management unit"
+                                            + " blocks it, it is heated, or nothing",
                             find = "its data sheet")
                     Choice<ColdCharging> coldCharging,
             @Field(
-                            value = "whether what charges it does so by the curve that lithium batteries need; asked where"
-                                    + " no charger is planned",
+                            value =
+                                    "whether what charges it does so by the curve that lithium batteries need; asked where"
+                                            + " no charger is planned",
                             find = "the data sheet of what charges it")
                     Choice<YesNo> lithiumCurve)
             implements ElectricalDetails {}
@@ -64,11 +64,11 @@ public sealed interface ElectricalDetails extends Details {
 
     /** What charges the second battery: a converter, or a relay that joins the batteries. */
     record Charger(
-            @Field(value = "what it is fed by; the alternator where left out", find = "the plan")
-                    Choice<Source> from,
+            @Field(value = "what it is fed by; the alternator where left out", find = "the plan") Choice<Source> from,
             @Field(
-                            value = "whether it only joins the batteries, as a relay or an isolator does, so that it gives"
-                                    + " what it takes; no where left out",
+                            value =
+                                    "whether it only joins the batteries, as a relay or an isolator does, so that it gives"
+                                            + " what it takes; no where left out",
                             find = "its data sheet")
                     Choice<YesNo> isolator,
             @Field(

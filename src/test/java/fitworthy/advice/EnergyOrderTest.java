@@ -39,7 +39,11 @@ class EnergyOrderTest {
         }
 
         Set<String> met() throws FaultsException {
-            return Adviser.advise(Books.engine(), Sheets.plainWith(String.format(Locale.ROOT, """
+            return Adviser.advise(
+                            Books.engine(),
+                            Sheets.plainWith(String.format(
+                                    Locale.ROOT,
+                                    """
                     vehicle: {engine: {alternator: 110 A, own-load: 30 A, own-standby: 20 mA, starter-battery: %6$.1f Ah,
                       voltage: 12 V}}
                     fitments:
@@ -53,7 +57,14 @@ class EnergyOrderTest {
                          standby: 0 A, need: other, earth: yes,
                          cable: {section: 8 mm2, length: 3 m, engine-bay: no}, fuse: {rating: 40 A, distance: 100 mm}}
                     trip: {driving: 4 h, parked: 30 h}
-                    """, battery, current, hours, voltage, capacity, capacity, section)))
+                    """,
+                                    battery,
+                                    current,
+                                    hours,
+                                    voltage,
+                                    capacity,
+                                    capacity,
+                                    section)))
                     .met()
                     .stream()
                     .map(each -> each.judged().id() + " " + each.judged().subject())

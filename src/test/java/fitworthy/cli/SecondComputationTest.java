@@ -587,7 +587,8 @@ class SecondComputationTest {
         return Stream.of(
                 // own-load 45 A, Driving lamps 16 A, Radio 1.5 A, alternator 130 A; charger and fridge are off
                 value((45 + 16 + 1.5) / 130 * 100, TOURING, "electrical.alternator-over", "alternator", OFF),
-                // own-load 45 A, Driving lamps 16 A, Radio 1.5 A, Charger: input 50 A, which its feed is the wire of; the
+                // own-load 45 A, Driving lamps 16 A, Radio 1.5 A, Charger: input 50 A, which its feed is the wire of;
+                // the
                 // fridge hangs on the second battery
                 value((45 + 16 + 1.5 + 50) / 130 * 100, TOURING, "electrical.alternator-over", "alternator", ON),
                 value((45 + 16 + 1.5 + 50) / 130 * 100, TOURING, "electrical.alternator-over", "alternator", "towing"),
@@ -595,18 +596,35 @@ class SecondComputationTest {
                 value((40 + 5) / 120.0 * 100, WEEKENDER, "electrical.alternator-over", "alternator", "weekend"),
                 // Fridge 12 V x 5 A for 8 h are 480 Wh, of a Second battery of 12.8 V
                 value(480 / 12.8, TOURING, "electrical.charge-short", "second battery", ON),
-                // 75 % of the alternator's 130 A less 62.5 A leave 35 A of the 50 A at the charger's input; Charger: output
+                // 75 % of the alternator's 130 A less 62.5 A leave 35 A of the 50 A at the charger's input; Charger:
+                // output
                 // 40 A, driving 5 h; Solar panel: 180 W, sun 4.5 h, Second battery: 12.8 V
-                limit(40 * (35 / 50.0) * 5 + 180 * 4.5 / 12.8, TOURING, "electrical.charge-short", "second battery", ON),
+                limit(
+                        40 * (35 / 50.0) * 5 + 180 * 4.5 / 12.8,
+                        TOURING,
+                        "electrical.charge-short",
+                        "second battery",
+                        ON),
                 // the sun gives 63 Ah, more than the 37.5 Ah drawn
                 value(0, TOURING, "electrical.lithium-too-deep", "second battery", ON),
                 // without sun, parked 48 h, capacity 120 Ah
                 value(480 / 12.8 * 2 / 120.0 * 100, dark, "electrical.lithium-too-deep", "second battery", ON),
-                // own-standby 25 mA, Charger feed 1 mA, Radio 5 mA: 31 mA; the radio's 1.5 A for 6 h a day beside it, since it
+                // own-standby 25 mA, Charger feed 1 mA, Radio 5 mA: 31 mA; the radio's 1.5 A for 6 h a day beside it,
+                // since it
                 // plays while parked; parked 48 h, starter-battery 80 Ah
-                value((0.031 * 48 + 1.5 * 6 * 2) / 80 * 100, TOURING, "electrical.starter-drained", "starter battery", ON),
+                value(
+                        (0.031 * 48 + 1.5 * 6 * 2) / 80 * 100,
+                        TOURING,
+                        "electrical.starter-drained",
+                        "starter battery",
+                        ON),
                 // own-standby 20 mA, Fridge 5 A for 3 h a day, parked 12 h, starter-battery 75 Ah
-                value((0.020 * 12 + 5 * 3 * 12 / 24.0) / 75 * 100, WEEKENDER, "electrical.starter-drained", "starter battery", "weekend"));
+                value(
+                        (0.020 * 12 + 5 * 3 * 12 / 24.0) / 75 * 100,
+                        WEEKENDER,
+                        "electrical.starter-drained",
+                        "starter battery",
+                        "weekend"));
     }
 
     // ---- recovery

@@ -33,8 +33,7 @@ final class BatteryMeasures implements Topic {
             word("electrical.lithium-curve", "whether the lithium battery is charged by the curve it needs");
     private static final MeasureKind COLD_CHARGING =
             word("electrical.cold-charging", "what happens where the lithium battery would be charged in frost");
-    private static final MeasureKind COLDEST =
-            number("electrical.coldest", "degC", 1, "coldest night to be expected");
+    private static final MeasureKind COLDEST = number("electrical.coldest", "degC", 1, "coldest night to be expected");
 
     @Override
     public List<MeasureKind> kinds() {
@@ -56,8 +55,8 @@ final class BatteryMeasures implements Topic {
                 measures.add(Measure.of(GAS_OUT, fitment.name(), answer));
             }
         }
-        if (plan.details(Battery.class).stream().anyMatch(battery -> battery.chemistry()
-                .is(Chemistry.LITHIUM))) {
+        if (plan.details(Battery.class).stream()
+                .anyMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM))) {
             measures.add(Measure.of(COLDEST, "trip", plan.sheet().trip().coldest()));
             plan.fitments(Fitment.Kind.CHARGER)
                     .forEach(charger -> measures.add(
@@ -68,8 +67,8 @@ final class BatteryMeasures implements Topic {
     private static void lithium(Plan plan, String name, Battery battery, List<Measure> measures) {
         measures.add(Measure.of(LITHIUM_PLACE, name, battery.place()));
         if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
-            measures.add(Measure.of(
-                    LITHIUM_BOX, name, battery.place().known() ? battery.ventedOutside() : battery.place()));
+            measures.add(
+                    Measure.of(LITHIUM_BOX, name, battery.place().known() ? battery.ventedOutside() : battery.place()));
         }
         measures.add(Measure.of(LITHIUM_CUT_OFF, name, battery.cutOff()));
         if (plan.fitments(Fitment.Kind.CHARGER).isEmpty()) {

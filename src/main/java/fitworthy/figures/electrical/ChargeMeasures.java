@@ -2,7 +2,6 @@ package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -43,10 +42,7 @@ public final class ChargeMeasures implements Topic {
                     "electrical.starter-drain", "%", 1, "capacity of the starter battery that the longest stay takes")
             .byLoading();
     private static final MeasureKind STANDBY_MOST = number(
-                    "electrical.standby-most",
-                    "mA",
-                    0,
-                    "mean draw that the starter battery bears for the longest stay")
+                    "electrical.standby-most", "mA", 0, "mean draw that the starter battery bears for the longest stay")
             .byLoading();
     private static final MeasureKind DAILY = rated(
                     "electrical.daily", "Ah", 1, "charge drawn a day", "charge put back on a day's drive")
@@ -132,10 +128,7 @@ public final class ChargeMeasures implements Topic {
         }
         Figure taken = way.taken(fitment);
         measures.add(Measure.of(CHARGER_GAIN, fitment.name(), charger.output().dividedBy(taken))
-                .worked(
-                        "share = out / taken",
-                        in("out", charger.output(), "A"),
-                        in("taken", taken, "A")));
+                .worked("share = out / taken", in("out", charger.output(), "A"), in("taken", taken, "A")));
         measures.add(Measure.of(CHARGER_IN, fitment.name(), charger.input()));
         measures.add(Measure.of(CHARGER_OUT, fitment.name(), charger.output()));
     }
@@ -167,8 +160,7 @@ public final class ChargeMeasures implements Topic {
                         in("stay", parked, "h")));
     }
 
-    private static void second(
-            Loading loading, EnergyWay way, SecondBattery battery, List<Measure> measures) {
+    private static void second(Loading loading, EnergyWay way, SecondBattery battery, List<Measure> measures) {
         Sheet.Trip trip = trip(loading);
         Figure drawn = battery.drawn();
         Figure sun = battery.sun();

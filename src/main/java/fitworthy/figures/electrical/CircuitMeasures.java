@@ -154,8 +154,8 @@ final class CircuitMeasures implements Topic {
 
     private static void way(String subject, Circuit.Fuse fuse, List<Measure> measures) {
         if (fuse.rating().value() > 0 || !fuse.rating().known()) {
-            measures.add(Measure.of(
-                    fuse.enclosed().is(YesNo.YES) ? FUSE_WAY_ENCLOSED : FUSE_WAY, subject, fuse.distance()));
+            measures.add(
+                    Measure.of(fuse.enclosed().is(YesNo.YES) ? FUSE_WAY_ENCLOSED : FUSE_WAY, subject, fuse.distance()));
         }
     }
 

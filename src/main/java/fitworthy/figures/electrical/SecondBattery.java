@@ -46,13 +46,14 @@ public record SecondBattery(
         List<Input> panels = way.panels();
         List<Input> chargers = way.chargerOutputs();
         Figure given = chargers.isEmpty() ? Figure.of(1, 0) : way.given();
-        Figure sun =
-                panels.isEmpty() ? Figure.of(0, 0) : BatteryLife.solar(Working.total(panels), trip.sun(), way.voltage());
+        Figure sun = panels.isEmpty()
+                ? Figure.of(0, 0)
+                : BatteryLife.solar(Working.total(panels), trip.sun(), way.voltage());
         Figure driven = chargers.isEmpty()
                 ? Figure.of(0, 0)
                 : Working.total(chargers).times(given).times(trip.driving());
-        return Optional.of(new SecondBattery(
-                way.batteries(), way.capacities(), drains, panels, chargers, given, sun, driven));
+        return Optional.of(
+                new SecondBattery(way.batteries(), way.capacities(), drains, panels, chargers, given, sun, driven));
     }
 
     /** Charge drawn a day, Ah. */

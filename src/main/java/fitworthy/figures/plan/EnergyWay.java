@@ -158,7 +158,8 @@ public final class EnergyWay {
 
     /** Whether any circuit hangs on the starter battery. */
     public boolean onStarter() {
-        return !circuits(circuit -> circuit.battery().is(Circuit.Supply.STARTER)).isEmpty();
+        return !circuits(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
+                .isEmpty();
     }
 
     /** The second batteries that are on. */
@@ -192,7 +193,9 @@ public final class EnergyWay {
     public List<Input> drains() {
         return drawing(Circuit.Supply.STARTER).stream()
                 .map(circuit -> in(
-                        circuit.name(), onBattery(circuit, current(circuit, voltage()).times(circuit.hours())), "Ah"))
+                        circuit.name(),
+                        onBattery(circuit, current(circuit, voltage()).times(circuit.hours())),
+                        "Ah"))
                 .toList();
     }
 
@@ -200,8 +203,8 @@ public final class EnergyWay {
     public Working converted(Circuit.Supply battery) {
         Figure nominal = battery == Circuit.Supply.SECOND ? voltage() : starterVoltage(plan);
         return () -> drawing(battery == Circuit.Supply.SECOND ? Circuit.Supply.STARTER : Circuit.Supply.SECOND).stream()
-                .filter(circuit -> circuit.voltage().isAbove(nominal)
-                        || circuit.voltage().isBelow(nominal))
+                .filter(circuit ->
+                        circuit.voltage().isAbove(nominal) || circuit.voltage().isBelow(nominal))
                 .map(circuit -> circuit.name() + ": "
                         + in("", circuit.current(), "A").shown() + " at "
                         + in("", circuit.voltage(), "V").shown() + " is "
@@ -214,7 +217,8 @@ public final class EnergyWay {
         if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
             return NONE;
         }
-        Figure mean = current(circuit, starterVoltage(plan)).times(circuit.hours()).times(1 / HOURS_A_DAY);
+        Figure mean =
+                current(circuit, starterVoltage(plan)).times(circuit.hours()).times(1 / HOURS_A_DAY);
         boolean used = circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
                 || circuit.hours().isZero()

@@ -42,9 +42,8 @@ class EnergyWayTest {
 
     private static Loading loading(String more) throws FaultsException {
         return Loading.all(new Plan(
-                        Sheets.read(Trees.merged(
-                                Sheets.treeWith(PLAN),
-                                NodeReader.read("more", more, new ArrayList<>()))),
+                        Sheets.read(
+                                Trees.merged(Sheets.treeWith(PLAN), NodeReader.read("more", more, new ArrayList<>()))),
                         Books.shipped().tables(),
                         id -> Figure.of(0.75, 0)))
                 .get(0);
@@ -67,17 +66,24 @@ class EnergyWayTest {
         assertEquals(0.7, way("title: as it is").given().value(), 1e-12);
         assertEquals(1, way("vehicle: {engine: {alternator: 150 A}}").given().value(), 1e-12);
         assertEquals(0, way("vehicle: {engine: {alternator: 80 A}}").given().value(), 1e-12);
-        assertEquals(97.5 - 45, EnergyWay.leftByVehicle(loading("title: as it is").plan()).value(), 1e-9);
+        assertEquals(
+                97.5 - 45,
+                EnergyWay.leftByVehicle(loading("title: as it is").plan()).value(),
+                1e-9);
     }
 
     /** By hand: 50 A at 12 V are 600 W, 46.9 A at 12.8 V; a charger of 5 A gives no more than 4.7 A. */
     @Test
     void aChargerGivesNoMorePowerThanItTakes() throws FaultsException {
         assertEquals(40, sum(way("title: as it is").chargerOutputs()), 1e-9);
-        assertEquals(4.6875, sum(way("fitments: [{name: Charger, input: 5 A, output: 60 A}]").chargerOutputs()), 1e-9);
+        assertEquals(
+                4.6875,
+                sum(way("fitments: [{name: Charger, input: 5 A, output: 60 A}]").chargerOutputs()),
+                1e-9);
         assertEquals(
                 40 * 12 / 12.8,
-                sum(way("fitments: [{name: Charger, isolator: yes, input: 40 A, output: 0 A}]").chargerOutputs()),
+                sum(way("fitments: [{name: Charger, isolator: yes, input: 40 A, output: 0 A}]")
+                        .chargerOutputs()),
                 1e-9);
         assertEquals(List.of(), way("fitments: [{name: Charger, from: sun}]").chargerOutputs());
     }
@@ -87,7 +93,10 @@ class EnergyWayTest {
     void energyIsCountedAndNotCurrent() throws FaultsException {
         assertEquals(37.5, sum(way("title: as it is").drains()), 1e-9);
         assertEquals(
-                450, sum(way("circuits: [{name: Fridge, voltage: 240 V, current: 6 A, hours: 4 h}]").drains()), 1e-9);
+                450,
+                sum(way("circuits: [{name: Fridge, voltage: 240 V, current: 6 A, hours: 4 h}]")
+                        .drains()),
+                1e-9);
         assertEquals(75, sum(way("circuits: [{name: Fridge, voltage: 24 V}]").drains()), 1e-9);
         assertEquals(20, sum(way("fitments: [{name: Battery, voltage: 24 V}]").drains()), 1e-9);
     }
@@ -96,7 +105,8 @@ class EnergyWayTest {
     @Test
     void whatRunsWhileParkedTakesFromTheStarterBattery() throws FaultsException {
         assertEquals(0.031, sum(way("title: as it is").parked()), 1e-12);
-        double fridge = sum(way("circuits: [{name: Fridge, battery: starter, standby: 0 A}]").parked());
+        double fridge = sum(way("circuits: [{name: Fridge, battery: starter, standby: 0 A}]")
+                .parked());
         assertEquals(0.031 + 40 / 24.0, fridge, 1e-9);
         assertEquals(1.132, fridge * 48 / 72, 5e-4);
         assertFalse(Working.total(way("circuits: [{name: Fridge, battery: starter, standby: 0 A, hours: 3 h}]")
@@ -120,8 +130,8 @@ class EnergyWayTest {
         // An inverter tells nothing of its battery.
         assertEquals(
                 12,
-                EnergyWay.starterVoltage(
-                                loading("circuits: [{name: Lamps, voltage: 240 V}]").plan())
+                EnergyWay.starterVoltage(loading("circuits: [{name: Lamps, voltage: 240 V}]")
+                                .plan())
                         .value());
     }
 
@@ -130,6 +140,8 @@ class EnergyWayTest {
         assertEquals(
                 List.of("Fridge: 5 A at 12 V is 4.6875 A at the battery's 12.8 V"),
                 way("title: as it is").converted(Circuit.Supply.SECOND).lines());
-        assertEquals(List.of(), way("title: as it is").converted(Circuit.Supply.STARTER).lines());
+        assertEquals(
+                List.of(),
+                way("title: as it is").converted(Circuit.Supply.STARTER).lines());
     }
 }
