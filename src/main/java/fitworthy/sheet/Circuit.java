@@ -10,12 +10,25 @@ import fitworthy.schema.Field;
 public record Circuit(
         @Field(value = "what it feeds", needed = true, example = "Fridge") String name,
         @Field(value = "the part it belongs to, so that it is off where that part is", example = "Canopy") String part,
-        @Field(value = "voltage of the system", in = Dimension.VOLTAGE, find = "the battery's label", example = "12 V")
+        @Field(
+                        value = "voltage at which it draws its current: its battery's, or the inverter's",
+                        in = Dimension.VOLTAGE,
+                        find = "the battery's or the inverter's label",
+                        example = "12 V")
                 Figure voltage,
-        @Field(value = "what it draws at full load", in = Dimension.CURRENT, find = "its data sheet", example = "5 A")
+        @Field(
+                        value = "what it draws at full load, at that voltage",
+                        in = Dimension.CURRENT,
+                        find = "its data sheet",
+                        example = "5 A")
                 Figure current,
         @Field(value = "the battery it hangs on", find = "the plan") Choice<Supply> battery,
         @Field(value = "whether it runs on while driving", find = "the plan") Choice<YesNo> driving,
+        @Field(
+                        value = "whether it is used with the engine off; asked of circuits on the starter battery, yes"
+                                + " where it runs for more hours a day than are driven",
+                        find = "the plan")
+                Choice<YesNo> parked,
         @Field(
                         value = "hours a day at full load; 8 h for a fridge that runs a third of the time",
                         in = Dimension.TIME,
@@ -44,7 +57,9 @@ public record Circuit(
                         find = "the fitter")
                 Choice<YesNo> earth,
         @Field("its cable") Cable cable,
-        @Field("its fuse or breaker at the battery's end") Fuse fuse) {
+        @Field("its fuse or breaker at the battery's end") Fuse fuse,
+        @Field("its fuse or breaker at the other battery's end; asked of a charger's cable between two batteries")
+                Fuse farFuse) {
 
     public enum Supply {
         STARTER,

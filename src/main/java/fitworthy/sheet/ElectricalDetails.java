@@ -22,7 +22,23 @@ public sealed interface ElectricalDetails extends Details {
                             in = Dimension.AREA,
                             find = "the fitter",
                             example = "20 cm2")
-                    Figure vents)
+                    Figure vents,
+            @Field(value = "whether it is held down so that a crash does not move it", find = "the fitter")
+                    Choice<YesNo> fixed,
+            @Field(value = "whether a switch within reach cuts it off; asked of lithium batteries", find = "the plan")
+                    Choice<YesNo> cutOff,
+            @Field(
+                            value =
+                                    "what happens where a lithium battery would be charged in frost: its management unit"
+                                            + " blocks it, it is heated, or nothing",
+                            find = "its data sheet")
+                    Choice<ColdCharging> coldCharging,
+            @Field(
+                            value =
+                                    "whether what charges it does so by the curve that lithium batteries need; asked where"
+                                            + " no charger is planned",
+                            find = "the data sheet of what charges it")
+                    Choice<YesNo> lithiumCurve)
             implements ElectricalDetails {}
 
     /** Flooded, absorbed-mat and gelled lead-acid, and lithium iron phosphate. */
@@ -33,6 +49,12 @@ public sealed interface ElectricalDetails extends Details {
         LITHIUM
     }
 
+    enum ColdCharging {
+        BLOCKED,
+        HEATED,
+        UNGUARDED
+    }
+
     enum BatteryPlace {
         ENGINE_BAY,
         CABIN,
@@ -40,8 +62,15 @@ public sealed interface ElectricalDetails extends Details {
         OUTSIDE
     }
 
-    /** What charges the second battery from the alternator: a converter, or a relay that joins the batteries. */
+    /** What charges the second battery: a converter, or a relay that joins the batteries. */
     record Charger(
+            @Field(value = "what it is fed by; the alternator where left out", find = "the plan") Choice<Source> from,
+            @Field(
+                            value =
+                                    "whether it only joins the batteries, as a relay or an isolator does, so that it gives"
+                                            + " what it takes; no where left out",
+                            find = "its data sheet")
+                    Choice<YesNo> isolator,
             @Field(
                             value = "the most it takes from the alternator",
                             in = Dimension.CURRENT,
@@ -49,14 +78,21 @@ public sealed interface ElectricalDetails extends Details {
                             example = "30 A")
                     Figure input,
             @Field(
-                            value = "the most it gives the battery",
+                            value = "the most it gives the battery, at the battery's voltage",
                             in = Dimension.CURRENT,
                             find = "its data sheet",
                             example = "25 A")
                     Figure output,
             @Field(value = "whether it charges by the curve that lithium batteries need", find = "its data sheet")
                     Choice<YesNo> lithiumCurve)
-            implements ElectricalDetails {}
+            implements ElectricalDetails {
+
+        public enum Source {
+            ALTERNATOR,
+            SUN,
+            MAINS
+        }
+    }
 
     record SolarPanel(
             @Field(value = "its rated power", in = Dimension.POWER, find = "its label", example = "200 W") Figure power)

@@ -81,6 +81,12 @@ public record Engine(
                         find = "a meter in the battery lead, after half an hour",
                         example = "30 mA")
                 Figure ownStandby,
+        @Field(
+                        value = "nominal voltage of the starter battery; where left out, that of the circuits on it",
+                        in = Dimension.VOLTAGE,
+                        find = "its label",
+                        example = "12 V")
+                Figure voltage,
         @Field(value = "capacity of the starter battery", in = Dimension.CHARGE, find = "its label", example = "80 Ah")
                 Figure starterBattery) {
     public enum Fuel {

@@ -1,5 +1,7 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
 import java.util.HashSet;
 import java.util.Set;
@@ -31,8 +33,24 @@ final class PartChecks {
         if (fitment.mass().value() > 0 && fitment.at().isEmpty() && faults.complete("at", path)) {
             faults.tell("has a mass but no place", "at: {x: 2950 mm, y: 0 mm, z: 900 mm}", path.to("at"));
         }
+        if (fitment.details() instanceof ElectricalDetails.Charger charger) {
+            charger(charger, path);
+        }
         if (fitment.details() instanceof TyreDetails.Tyres tyres) {
             TyreChecks.check(tyres, path, faults);
+        }
+    }
+
+    /** A charger that takes something and gives nothing is a relay, or misread. */
+    private void charger(ElectricalDetails.Charger charger, NodePath path) {
+        if (charger.output().isZero()
+                && charger.input().value() > 0
+                && !charger.isolator().is(YesNo.YES)) {
+            faults.tell(
+                    "gives nothing, though it takes "
+                            + QuantityText.shown(charger.input().value(), "A") + " at its input",
+                    "the output on its data sheet, or isolator: yes where it only joins the batteries",
+                    path.to("output"));
         }
     }
 

@@ -53,10 +53,6 @@ class SecondComputationTest {
 
     // DIFFERING: what came out otherwise, and so has no row below. Ours is first, the program's second.
     //
-    // - touring, alternator, canopy on and towing: 86.538 %, 128.846 %. The sheet's circuit "Charger feed" (50 A) is
-    //   the wire to the charger whose input (50 A) is counted already, and the circuit "Fridge" (5 A) hangs on the
-    //   second battery, which the charger feeds: (45 + 16 + 1.5 + 50) / 130. The alternator that would pass is 150 A,
-    //   not 224 A.
     // - touring, tolerance of the loaded mass, canopy on: 34.82 kg, 34.46 kg. The sheet's own tolerance of the kerb
     //   mass (15 kg) is passed over for that of the two axles (10 kg each, 14.14 kg together). Likewise in every
     //   loading.
@@ -587,20 +583,44 @@ class SecondComputationTest {
         return Stream.of(
                 // own-load 45 A, Driving lamps 16 A, Radio 1.5 A, alternator 130 A; charger and fridge are off
                 value((45 + 16 + 1.5) / 130 * 100, TOURING, "electrical.alternator-over", "alternator", OFF),
+                // own-load 45 A, Driving lamps 16 A, Radio 1.5 A, Charger: input 50 A, which its feed is the wire of;
+                // the
+                // fridge hangs on the second battery
+                value((45 + 16 + 1.5 + 50) / 130 * 100, TOURING, "electrical.alternator-over", "alternator", ON),
+                value((45 + 16 + 1.5 + 50) / 130 * 100, TOURING, "electrical.alternator-over", "alternator", "towing"),
                 // own-load 40 A, Fridge 5 A on the starter battery, alternator 120 A
                 value((40 + 5) / 120.0 * 100, WEEKENDER, "electrical.alternator-over", "alternator", "weekend"),
-                // Fridge 5 A for 8 h
-                value(5 * 8, TOURING, "electrical.charge-short", "second battery", ON),
-                // Charger: output 40 A, driving 5 h; Solar panel: 180 W, sun 4.5 h, Second battery: 12.8 V
-                limit(40 * 5 + 180 * 4.5 / 12.8, TOURING, "electrical.charge-short", "second battery", ON),
-                // the sun gives 63 Ah, more than the 40 Ah drawn
+                // Fridge 12 V x 5 A for 8 h are 480 Wh, of a Second battery of 12.8 V
+                value(480 / 12.8, TOURING, "electrical.charge-short", "second battery", ON),
+                // 75 % of the alternator's 130 A less 62.5 A leave 35 A of the 50 A at the charger's input; Charger:
+                // output
+                // 40 A, driving 5 h; Solar panel: 180 W, sun 4.5 h, Second battery: 12.8 V
+                limit(
+                        40 * (35 / 50.0) * 5 + 180 * 4.5 / 12.8,
+                        TOURING,
+                        "electrical.charge-short",
+                        "second battery",
+                        ON),
+                // the sun gives 63 Ah, more than the 37.5 Ah drawn
                 value(0, TOURING, "electrical.lithium-too-deep", "second battery", ON),
                 // without sun, parked 48 h, capacity 120 Ah
-                value(5 * 8 * 2 / 120.0 * 100, dark, "electrical.lithium-too-deep", "second battery", ON),
-                // own-standby 25 mA, Charger feed 1 mA, Radio 5 mA: 31 mA; parked 48 h, starter-battery 80 Ah
-                value(0.031 * 48 / 80 * 100, TOURING, "electrical.starter-drained", "starter battery", ON),
-                // own-standby 20 mA, parked 12 h, starter-battery 75 Ah
-                value(0.020 * 12 / 75 * 100, WEEKENDER, "electrical.starter-drained", "starter battery", "weekend"));
+                value(480 / 12.8 * 2 / 120.0 * 100, dark, "electrical.lithium-too-deep", "second battery", ON),
+                // own-standby 25 mA, Charger feed 1 mA, Radio 5 mA: 31 mA; the radio's 1.5 A for 6 h a day beside it,
+                // since it
+                // plays while parked; parked 48 h, starter-battery 80 Ah
+                value(
+                        (0.031 * 48 + 1.5 * 6 * 2) / 80 * 100,
+                        TOURING,
+                        "electrical.starter-drained",
+                        "starter battery",
+                        ON),
+                // own-standby 20 mA, Fridge 5 A for 3 h a day, parked 12 h, starter-battery 75 Ah
+                value(
+                        (0.020 * 12 + 5 * 3 * 12 / 24.0) / 75 * 100,
+                        WEEKENDER,
+                        "electrical.starter-drained",
+                        "starter battery",
+                        "weekend"));
     }
 
     // ---- recovery
@@ -628,8 +648,8 @@ class SecondComputationTest {
                 value(4300 / CANOPY_ON.mass(), TOURING, "recovery.winch-small", "Winch", ON),
                 value(4300 / CANOPY_OFF.mass(), TOURING, "recovery.winch-small", "Winch", OFF),
                 value(4300 / combined, TOURING, "recovery.winch-coupled", "Winch", "towing"),
-                // Winch: battery 95 Ah, current 430 A; alternator 130 A
-                value(0.5 * 95 / (430 - 0.75 * 130) * 60, TOURING, "recovery.winch-flattens", "Winch"),
+                // Winch: battery 95 Ah, current 430 A; alternator 130 A, own-load 45 A
+                value(0.5 * 95 / (430 - (0.75 * 130 - 45)) * 60, TOURING, "recovery.winch-flattens", "Winch"),
                 value(2 * 4300 / CANOPY_ON.mass(), strap, "recovery.winch-small", "Winch", ON),
                 // strength 8000 kg over the kit's GVM of 3900 kg
                 value(8000 / 3900.0, strap, "recovery.strap-weak", "Strap"));
@@ -873,16 +893,19 @@ class SecondComputationTest {
 
     @TestFactory
     Stream<DynamicTest> remedies() {
-        // the section that loses 3 % where 13 mm2 lose more
+        // the section that loses 3 % where 13 mm2 lose more: 27.9 mm2, between 21 and 34 mm2 in rules/tables/cable.csv
         double copper = Math.ceil(10 * 13 * drop(5.2, 50, 13, 50) / 3) / 10;
+        int needed = (int) Math.ceil((45 + 16 + 1.5 + 50) / 0.75);
         double pull = Math.ceil(1.5 * CANOPY_ON.mass());
         double aside = Math.ceil((1450 + 850) * Math.tan(Math.toRadians(10)));
         int litres = 2 * 6 * (4 + 3);
         return Stream.of(
+                says("Use copper of 34.0 mm2", "electrical.drop-critical", "Charger feed"),
                 says(
-                        String.format(Locale.ROOT, "copper of at least %.1f mm2", copper),
+                        String.format(Locale.ROOT, "%.1f mm2 would just do", copper),
                         "electrical.drop-critical",
                         "Charger feed"),
+                says("an alternator of at least " + needed + " A", "electrical.alternator-over", "alternator", ON),
                 says(
                         String.format(Locale.ROOT, "a winch rated for %.0f kg or more", pull),
                         "recovery.winch-small",

@@ -1,5 +1,6 @@
 package fitworthy.sheet;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.schema.ChoiceWords;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.util.ArrayList;
 import java.util.List;
@@ -479,5 +482,16 @@ class SheetReaderTest {
         List<fitworthy.source.Fault> faults = new ArrayList<>();
         assertThrows(IllegalArgumentException.class, () -> new FaultsException(faults));
         assertThrows(FaultsException.class, () -> BadSheet.read("title: x\n"));
+    }
+
+    @Test
+    void aChargerThatTakesSomethingAndGivesNothingIsAskedAgain() {
+        String charger = "fitments: [{name: Charger, kind: charger, mass: 0 kg, %sinput: 40 A, output: 0 A}]";
+        FaultsException faults =
+                assertThrows(FaultsException.class, () -> Sheets.plainWith(charger.formatted("")));
+        assertEquals(
+                List.of("gives nothing, though it takes 40 A at its input"),
+                faults.faults().stream().map(Fault::problem).toList());
+        assertDoesNotThrow(() -> Sheets.plainWith(charger.formatted("isolator: yes, ")));
     }
 }

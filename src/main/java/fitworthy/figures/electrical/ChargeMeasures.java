@@ -2,14 +2,13 @@ package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.EnergyWay;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
@@ -18,15 +17,14 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails;
 import fitworthy.sheet.ElectricalDetails.Battery;
-import fitworthy.sheet.ElectricalDetails.BatteryPlace;
 import fitworthy.sheet.ElectricalDetails.Chemistry;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** The charge that all circuits draw together from alternator and batteries, and where the batteries stand. */
+/** The charge that all circuits draw together from alternator and batteries. */
 public final class ChargeMeasures implements Topic {
     private static final MeasureKind ALTERNATOR_LOAD = number(
                     "electrical.alternator-load", "A", 0, "current drawn while driving")
@@ -44,10 +42,7 @@ public final class ChargeMeasures implements Topic {
                     "electrical.starter-drain", "%", 1, "capacity of the starter battery that the longest stay takes")
             .byLoading();
     private static final MeasureKind STANDBY_MOST = number(
-                    "electrical.standby-most",
-                    "mA",
-                    0,
-                    "standing draw that the starter battery bears for the longest stay")
+                    "electrical.standby-most", "mA", 0, "mean draw that the starter battery bears for the longest stay")
             .byLoading();
     private static final MeasureKind DAILY = rated(
                     "electrical.daily", "Ah", 1, "charge drawn a day", "charge put back on a day's drive")
@@ -61,11 +56,15 @@ public final class ChargeMeasures implements Topic {
     private static final MeasureKind CAPACITY_NEEDED = number(
                     "electrical.capacity-needed", "Ah", 0, "capacity that lasts the longest stay")
             .byLoading();
-    private static final MeasureKind GAS_OUT = word("electrical.gas-out", "whether its box is vented to the outside");
-    private static final MeasureKind LITHIUM_PLACE =
-            word("electrical.lithium-place", "where the lithium battery stands");
-    private static final MeasureKind LITHIUM_CURVE =
-            word("electrical.lithium-curve", "whether the lithium battery is charged by the curve it needs");
+    private static final MeasureKind CHARGER_GAIN = number(
+                    "electrical.charger-gain", "%", 0, "power that the charger gives, as a share of what it takes")
+            .byLoading();
+    private static final MeasureKind CHARGER_IN = number(
+                    "electrical.charger-in", "A", 1, "the most it takes from the alternator")
+            .byLoading();
+    private static final MeasureKind CHARGER_OUT = number(
+                    "electrical.charger-out", "A", 1, "the most it gives the battery")
+            .byLoading();
 
     private static final String SECOND_BATTERY = "second battery";
 
@@ -81,97 +80,87 @@ public final class ChargeMeasures implements Topic {
                 DEPTH_LEAD,
                 DEPTH_LITHIUM,
                 CAPACITY_NEEDED,
-                GAS_OUT,
-                LITHIUM_PLACE,
-                LITHIUM_CURVE);
-    }
-
-    @Override
-    public void plan(Plan plan, List<Measure> measures) {
-        plan.fitments(Fitment.Kind.BATTERY).forEach(battery -> battery(plan, battery, measures));
-    }
-
-    private static void battery(Plan plan, Fitment fitment, List<Measure> measures) {
-        Battery battery = (Battery) fitment.details();
-        Choice<Chemistry> chemistry = battery.chemistry();
-        if (chemistry.is(Chemistry.LITHIUM)) {
-            measures.add(Measure.of(LITHIUM_PLACE, fitment.name(), battery.place()));
-            plan.fitments(Fitment.Kind.CHARGER)
-                    .forEach(charger -> measures.add(Measure.of(
-                            LITHIUM_CURVE,
-                            charger.name(),
-                            ((ElectricalDetails.Charger) charger.details()).lithiumCurve())));
-        } else if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
-            Choice<?> answer = !battery.place().known()
-                    ? battery.place()
-                    : !chemistry.known() ? chemistry : battery.ventedOutside();
-            measures.add(Measure.of(GAS_OUT, fitment.name(), answer));
-        }
+                CHARGER_GAIN,
+                CHARGER_IN,
+                CHARGER_OUT);
     }
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        List<Circuit> circuits = LoadedCircuits.circuits(loading);
-        if (circuits.isEmpty()) {
+        EnergyWay way = new EnergyWay(loading);
+        if (!way.any()) {
             return;
         }
         Engine engine = loading.plan().vehicle().engine();
-        List<Working.Input> drawn = new ArrayList<>(List.of(in("the vehicle itself", engine.ownLoad(), "A")));
-        circuits.stream()
-                .filter(circuit -> !circuit.driving().is(YesNo.NO))
-                .forEach(circuit -> drawn.add(in(circuit.name(), whileDriving(circuit), "A")));
-        drawn.addAll(
-                LoadedCircuits.parts(loading, ElectricalDetails.Charger.class, ElectricalDetails.Charger::input, "A"));
+        List<Working.Input> drawn = way.onAlternator();
         Figure load = Working.total(drawn);
         Working sum = new Working.Sum("drawn", drawn);
-        measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", load).worked(sum));
+        Working converted = way.converted(Circuit.Supply.STARTER);
+        measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", load).worked(sum, converted));
         measures.add(Measure.of(ALTERNATOR, "alternator", load.dividedBy(engine.alternator()))
                 .worked("share = drawn / rating", in("drawn", load, "A"), in("rating", engine.alternator(), "A"))
-                .worked(sum));
+                .worked(sum, converted));
         Figure most = loading.plan().practice(PracticeId.ELECTRICAL_ALTERNATOR_MOST);
         measures.add(Measure.enough(ALTERNATOR_NEEDED, "alternator", load.dividedBy(most))
                 .worked("needed = drawn / most", in("drawn", load, "A"), in("most", most, "%"))
                 .worked(sum));
         if (loading.setsOut()) {
-            starter(loading, circuits, measures);
+            if (way.onStarter()) {
+                starter(loading, way, measures);
+            }
+            Optional<SecondBattery> second = SecondBattery.of(loading);
+            second.ifPresent(battery -> second(loading, way, battery, measures));
+            if (second.isPresent()) {
+                way.chargers().forEach(charger -> charger(way, charger, measures));
+            } else if (loading.plan().fitments(Fitment.Kind.BATTERY).isEmpty()
+                    && !way.drains().isEmpty()) {
+                // What hangs on a second battery that nobody tells of is not in order for that.
+                measures.add(Measure.of(DAILY, SECOND_BATTERY, Working.total(way.drains()), way.voltage()));
+            }
         }
-        SecondBattery.of(loading).ifPresent(battery -> second(loading, battery, measures));
     }
 
-    private static void starter(Loading loading, List<Circuit> circuits, List<Measure> measures) {
-        List<Circuit> starter = circuits.stream()
-                .filter(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
-                .toList();
+    /** Whether a charger is said to give more power than it takes; a relay gives what it takes. */
+    private static void charger(EnergyWay way, Fitment fitment, List<Measure> measures) {
+        ElectricalDetails.Charger charger = (ElectricalDetails.Charger) fitment.details();
+        if (charger.isolator().is(YesNo.YES)) {
+            return;
+        }
+        Figure taken = way.taken(fitment);
+        measures.add(Measure.of(CHARGER_GAIN, fitment.name(), charger.output().dividedBy(taken))
+                .worked("share = out / taken", in("out", charger.output(), "A"), in("taken", taken, "A")));
+        measures.add(Measure.of(CHARGER_IN, fitment.name(), charger.input()));
+        measures.add(Measure.of(CHARGER_OUT, fitment.name(), charger.output()));
+    }
+
+    private static void starter(Loading loading, EnergyWay way, List<Measure> measures) {
         Engine engine = loading.plan().vehicle().engine();
-        if (!starter.isEmpty()) {
-            List<Working.Input> parts = new ArrayList<>(List.of(in("the vehicle itself", engine.ownStandby(), "A")));
-            starter.forEach(circuit -> parts.add(in(circuit.name(), circuit.standby(), "A")));
-            Figure idle = Working.total(parts);
-            Figure parked = trip(loading).parked();
-            measures.add(Measure.of(
-                            STARTER_DRAIN,
-                            "starter battery",
-                            BatteryLife.depth(idle.times(24), parked, engine.starterBattery()))
-                    .worked(
-                            "taken = idle x stay / capacity",
-                            in("idle", idle, "A"),
-                            in("stay", parked, "h"),
-                            in("capacity", engine.starterBattery(), "Ah"))
-                    .worked(new Working.Sum("idle", parts)));
-            Figure most = loading.plan().practice(PracticeId.ELECTRICAL_STARTER_DRAIN_MOST);
-            measures.add(Measure.most(
-                            STANDBY_MOST,
-                            "starter battery",
-                            most.times(engine.starterBattery()).dividedBy(parked))
-                    .worked(
-                            "draw = 1000 x most x capacity / stay",
-                            in("most", most, "%"),
-                            in("capacity", engine.starterBattery(), "Ah"),
-                            in("stay", parked, "h")));
-        }
+        List<Working.Input> parts = way.parked();
+        Figure idle = Working.total(parts);
+        Figure parked = trip(loading).parked();
+        measures.add(Measure.of(
+                        STARTER_DRAIN,
+                        "starter battery",
+                        BatteryLife.depth(idle.times(24), parked, engine.starterBattery()))
+                .worked(
+                        "taken = mean x stay / capacity",
+                        in("mean", idle, "A"),
+                        in("stay", parked, "h"),
+                        in("capacity", engine.starterBattery(), "Ah"))
+                .worked(new Working.Sum("mean", parts), way.converted(Circuit.Supply.STARTER)));
+        Figure most = loading.plan().practice(PracticeId.ELECTRICAL_STARTER_DRAIN_MOST);
+        measures.add(Measure.most(
+                        STANDBY_MOST,
+                        "starter battery",
+                        most.times(engine.starterBattery()).dividedBy(parked))
+                .worked(
+                        "draw = 1000 x most x capacity / stay",
+                        in("most", most, "%"),
+                        in("capacity", engine.starterBattery(), "Ah"),
+                        in("stay", parked, "h")));
     }
 
-    private static void second(Loading loading, SecondBattery battery, List<Measure> measures) {
+    private static void second(Loading loading, EnergyWay way, SecondBattery battery, List<Measure> measures) {
         Sheet.Trip trip = trip(loading);
         Figure drawn = battery.drawn();
         Figure sun = battery.sun();
@@ -194,13 +183,17 @@ public final class ChargeMeasures implements Topic {
                 ? new Working[0]
                 : new Working[] {
                     new Working.Formula(
-                            "driven = output x driving",
-                            List.of(in("output", output, "A"), in("driving", trip.driving(), "h"))),
-                    new Working.Sum("output", battery.chargers())
+                            "driven = output x given x driving",
+                            List.of(
+                                    in("output", output, "A"),
+                                    in("given", battery.given(), "%"),
+                                    in("driving", trip.driving(), "h"))),
+                    new Working.Sum("output", battery.chargers()),
+                    given(loading, way)
                 };
         Working taken = new Working.Sum("drawn", battery.drains());
         measures.add(Measure.of(DAILY, SECOND_BATTERY, drawn, sun.plus(driven))
-                .worked(taken)
+                .worked(taken, way.converted(Circuit.Supply.SECOND))
                 .worked("put back = sun + driven", in("sun", sun, "Ah"), in("driven", driven, "Ah"))
                 .worked(shone)
                 .worked(charged));
@@ -216,7 +209,7 @@ public final class ChargeMeasures implements Topic {
                         in("sun", sun, "Ah"),
                         in("stay", trip.parked(), "h"),
                         in("capacity", battery.capacity(), "Ah"))
-                .worked(taken)
+                .worked(taken, way.converted(Circuit.Supply.SECOND))
                 .worked(shone)
                 .worked(new Working.Sum("capacity", battery.capacities())));
         Figure most = loading.plan()
@@ -237,10 +230,18 @@ public final class ChargeMeasures implements Topic {
                         in("most", most, "%")));
     }
 
-    private static Figure whileDriving(Circuit circuit) {
-        return !circuit.driving().known()
-                ? Figure.missing(circuit.driving().missing())
-                : circuit.driving().is(YesNo.YES) ? circuit.current() : Figure.of(0, 0);
+    /** What of their input the alternator leaves over for the chargers. */
+    private static Working given(Loading loading, EnergyWay way) {
+        Figure asked = Working.total(way.chargerInputs());
+        return asked.isZero()
+                ? List::of
+                : new Working.Formula(
+                        "given = min(1, max(0, most x rating - before) / asked)",
+                        List.of(
+                                in("most", loading.plan().practice(PracticeId.ELECTRICAL_ALTERNATOR_MOST), "%"),
+                                in("rating", loading.plan().vehicle().engine().alternator(), "A"),
+                                in("before", Working.total(way.beforeChargers()), "A"),
+                                in("asked", asked, "A")));
     }
 
     private static Sheet.Trip trip(Loading loading) {

@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.EnergyWay;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Tables;
@@ -28,6 +29,8 @@ final class CircuitMeasures implements Topic {
     private static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
     private static final MeasureKind SECTION_NEEDED =
             number("electrical.section-needed", "mm2", 1, "section that loses no more voltage than is allowed");
+    private static final MeasureKind SECTION_SOLD =
+            number("electrical.section-sold", "mm2", 1, "the next size of the table of cables that is no thinner");
     private static final MeasureKind CABLE = rated(
             "electrical.cable", "mm2", 1, "section of the cable", "least section in the table that carries the load");
     private static final MeasureKind CABLE_MAKER =
@@ -35,6 +38,8 @@ final class CircuitMeasures implements Topic {
     private static final MeasureKind CABLE_CARRIES =
             number("electrical.cable-carries", "A", 0, "what the cable carries");
     private static final MeasureKind FUSED = word("electrical.fused", "whether the circuit has a fuse");
+    private static final MeasureKind FAR_FUSED =
+            word("electrical.far-fused", "whether the cable has a fuse at the other battery's end too");
     private static final MeasureKind FUSE_LOAD = rated("electrical.fuse-load", "A", 1, "load", "rating of the fuse");
     private static final MeasureKind FUSE_SHARE =
             number("electrical.fuse-share", "%", 0, "rating of the fuse, as a share of what the cable carries");
@@ -55,10 +60,12 @@ final class CircuitMeasures implements Topic {
                 DROP_OTHER,
                 SECTION,
                 SECTION_NEEDED,
+                SECTION_SOLD,
                 CABLE,
                 CABLE_MAKER,
                 CABLE_CARRIES,
                 FUSED,
+                FAR_FUSED,
                 FUSE_LOAD,
                 FUSE_SHARE,
                 FUSE_WAY,
@@ -72,7 +79,9 @@ final class CircuitMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         for (Circuit circuit : plan.sheet().circuits()) {
             drop(plan, circuit, measures);
-            fuse(circuit, measures);
+            measures.add(Measure.of(FUSED, circuit.name(), fused(circuit.fuse())));
+            way(circuit.name(), circuit.fuse(), measures);
+            farEnd(plan, circuit, measures);
             measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
             if (!circuit.shortTime().is(YesNo.YES)) {
                 lasting(plan.tables(), circuit, measures);
@@ -103,31 +112,50 @@ final class CircuitMeasures implements Topic {
         measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
         Figure most =
                 plan.practice(other ? PracticeId.ELECTRICAL_DROP_OTHER_MOST : PracticeId.ELECTRICAL_DROP_CRITICAL_MOST);
-        measures.add(Measure.enough(
-                        SECTION_NEEDED,
-                        circuit.name(),
-                        circuit.need().known()
-                                ? cable.section().times(share).dividedBy(most)
-                                : Figure.missing(circuit.need().missing()))
+        Figure needed = circuit.need().known()
+                ? cable.section().times(share).dividedBy(most)
+                : Figure.missing(circuit.need().missing());
+        measures.add(Measure.enough(SECTION_NEEDED, circuit.name(), needed)
                 .worked(
                         "needed = section x lost / most",
                         in("section", cable.section(), "mm2"),
                         in("lost", share, "%"),
                         in("most", most, "%")));
+        measures.add(Measure.enough(SECTION_SOLD, circuit.name(), plan.tables().cableSize(needed))
+                .worked(
+                        "from the table of cables, the least that is no thinner; beyond it the section itself",
+                        in("needed", needed, "mm2")));
     }
 
-    private static void fuse(Circuit circuit, List<Measure> measures) {
-        Circuit.Fuse fuse = circuit.fuse();
-        boolean fused = fuse.rating().value() > 0;
-        measures.add(Measure.of(
-                FUSED,
-                circuit.name(),
-                fuse.rating().known()
-                        ? Choice.yesNo(fused)
-                        : Choice.missing(fuse.rating().missing().get(0))));
-        if (fused || !fuse.rating().known()) {
-            measures.add(Measure.of(
-                    fuse.enclosed().is(YesNo.YES) ? FUSE_WAY_ENCLOSED : FUSE_WAY, circuit.name(), fuse.distance()));
+    /** A cable between two batteries is fed from both ends, unless it ends at a charger with a cable of its own. */
+    private static void farEnd(Plan plan, Circuit circuit, List<Measure> measures) {
+        boolean ownCable = plan.sheet().circuits().stream()
+                .anyMatch(other -> other.part().equals(circuit.part())
+                        && other.battery().known()
+                        && circuit.battery().known()
+                        && !other.battery().is(circuit.battery().value()));
+        if (EnergyWay.joinsBatteries(plan, circuit) && !ownCable) {
+            measures.add(Measure.of(FAR_FUSED, circuit.name(), fused(circuit.farFuse())));
+        }
+        if (circuit.farFuse().rating().value() > 0) {
+            way(far(circuit), circuit.farFuse(), measures);
+        }
+    }
+
+    private static String far(Circuit circuit) {
+        return circuit.name() + " at the far end";
+    }
+
+    private static Choice<YesNo> fused(Circuit.Fuse fuse) {
+        return fuse.rating().known()
+                ? Choice.yesNo(fuse.rating().value() > 0)
+                : Choice.missing(fuse.rating().missing().get(0));
+    }
+
+    private static void way(String subject, Circuit.Fuse fuse, List<Measure> measures) {
+        if (fuse.rating().value() > 0 || !fuse.rating().known()) {
+            measures.add(
+                    Measure.of(fuse.enclosed().is(YesNo.YES) ? FUSE_WAY_ENCLOSED : FUSE_WAY, subject, fuse.distance()));
         }
     }
 
@@ -145,21 +173,30 @@ final class CircuitMeasures implements Topic {
                             in("current", circuit.current(), "A"),
                             in("warmth", place, "")));
         }
+        Working[] rating = cable.rating().known()
+                ? new Working[0]
+                : new Working[] {
+                    new Working.Formula(
+                            "from the table of cables, times warmth",
+                            List.of(in("section", cable.section(), "mm2"), in("warmth", place, "")))
+                };
         Figure fuse = circuit.fuse().rating();
         if (fuse.value() > 0 || !fuse.known()) {
-            measures.add(Measure.of(FUSE_LOAD, circuit.name(), circuit.current(), fuse));
-            Working[] rating = cable.rating().known()
-                    ? new Working[0]
-                    : new Working[] {
-                        new Working.Formula(
-                                "from the table of cables, times warmth",
-                                List.of(in("section", cable.section(), "mm2"), in("warmth", place, "")))
-                    };
-            measures.add(Measure.of(FUSE_SHARE, circuit.name(), fuse.dividedBy(carries))
-                    .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
-                    .worked(rating));
-            measures.add(Measure.of(CABLE_CARRIES, circuit.name(), carries).worked(rating));
+            guarded(circuit.name(), fuse, circuit.current(), carries, rating, measures);
         }
+        Figure far = circuit.farFuse().rating();
+        if (far.value() > 0) {
+            guarded(far(circuit), far, circuit.current(), carries, rating, measures);
+        }
+    }
+
+    private static void guarded(
+            String subject, Figure fuse, Figure load, Figure carries, Working[] rating, List<Measure> measures) {
+        measures.add(Measure.of(FUSE_LOAD, subject, load, fuse));
+        measures.add(Measure.of(FUSE_SHARE, subject, fuse.dividedBy(carries))
+                .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
+                .worked(rating));
+        measures.add(Measure.of(CABLE_CARRIES, subject, carries).worked(rating));
     }
 
     private static void panel(Plan plan, List<Measure> measures) {

@@ -2,10 +2,10 @@ package fitworthy.figures.electrical;
 
 import fitworthy.figures.plan.JoinedTopic;
 
-/** The electrical system: circuit by circuit, and the charge that all circuits draw together. */
+/** The electrical system: circuit by circuit, the charge that all circuits draw together, and the batteries. */
 public final class ElectricalMeasures extends JoinedTopic {
 
     public ElectricalMeasures() {
-        super(new CircuitMeasures(), new ChargeMeasures());
+        super(new CircuitMeasures(), new ChargeMeasures(), new BatteryMeasures());
     }
 }

@@ -100,6 +100,17 @@ public record Tables(
                 .orElseGet(() -> Figure.missing(notInTable("a cable for such a current")));
     }
 
+    /** The next size in the table that is no thinner than a section in m2; the section itself where there is none. */
+    public Figure cableSize(Figure section) {
+        return !section.known()
+                ? section
+                : cableAmperes.keySet().stream()
+                        .map(size -> Figure.of(size, 0))
+                        .filter(section::isAtMost)
+                        .findFirst()
+                        .orElse(section);
+    }
+
     private static Missing notInTable(String what) {
         return new Missing("cable table", what + " in the rule book's table", "rules/tables/cable.csv");
     }

@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.EnergyWay;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -15,6 +16,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.End;
+import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
 import fitworthy.sheet.RecoveryDetails.KineticStrap;
@@ -215,15 +217,17 @@ public final class RecoveryMeasures implements Topic {
     private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {
         measures.add(Measure.of(LINE, name, winch.line(), winch.pull()));
         measures.add(Measure.of(CURRENT, name, winch.current(), winch.feed()));
-        Figure alternator = plan.vehicle().engine().alternator();
-        Figure run = WinchRun.hours(winch.battery(), winch.current(), alternator);
+        Engine engine = plan.vehicle().engine();
+        Figure run = WinchRun.hours(winch.battery(), winch.current(), EnergyWay.leftByVehicle(plan));
         if (!Double.isInfinite(run.value())) {
             measures.add(Measure.of(RUN, name, run)
                     .worked(
-                            "time = 60 x 0.5 x battery / (winch - 0.75 x alternator)",
+                            "time = 60 x 0.5 x battery / (winch - (hot x alternator - own))",
                             in("battery", winch.battery(), "Ah"),
                             in("winch", winch.current(), "A"),
-                            in("alternator", alternator, "A")));
+                            in("hot", plan.practice(PracticeId.ELECTRICAL_ALTERNATOR_MOST), "%"),
+                            in("alternator", engine.alternator(), "A"),
+                            in("own", engine.ownLoad(), "A")));
         }
         measures.add(Measure.of(KIT, "tree strap", carried(plan, RecoveryKit::treeStrap)));
         measures.add(Measure.of(KIT, "line damper", carried(plan, RecoveryKit::lineDamper)));

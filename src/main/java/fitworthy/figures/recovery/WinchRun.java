@@ -7,22 +7,20 @@ public final class WinchRun {
 
     /** Part of a lead-acid starting battery that is better not passed: a caravan magazine, second-hand. */
     private static final double USABLE = 0.5;
-    /** What a hot alternator gives of the rating on its plate: an inverter maker's guide (seen), 25 % less. */
-    private static final double HOT = 0.75;
 
     private WinchRun() {}
 
     /**
-     * The time, {@code 0.5 C / (I - 0.75 A)}. A battery gives less than its capacity at such a current, so the true
-     * time is shorter; the time is one of pulling and leaves out the rests a winch needs.
+     * The time, {@code 0.5 C / (I - A)}. A battery gives less than its capacity at such a current, so the true time is
+     * shorter; the time is one of pulling and leaves out the rests a winch needs.
      *
      * @param battery its capacity {@code C}, Ah
      * @param winch the current {@code I} the winch draws, A
-     * @param alternator the rating {@code A} of the alternator, A
-     * @return the time in h; without end where the alternator alone feeds the winch
+     * @param left what the vehicle leaves over of its hot alternator {@code A}, A; below 0 where it needs more
+     * @return the time in h; without end where what is left feeds the winch
      */
-    public static Figure hours(Figure battery, Figure winch, Figure alternator) {
-        Figure drain = winch.minus(alternator.times(HOT));
+    public static Figure hours(Figure battery, Figure winch, Figure left) {
+        Figure drain = winch.minus(left);
         return drain.value() <= 0 && battery.known()
                 ? Figure.of(Double.POSITIVE_INFINITY, 0)
                 : battery.times(USABLE).dividedBy(drain);

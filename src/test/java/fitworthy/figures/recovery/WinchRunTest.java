@@ -9,25 +9,32 @@ import org.junit.jupiter.api.Test;
 
 class WinchRunTest {
 
-    private static double minutes(double battery, double winch, double alternator) {
+    private static double minutes(double battery, double winch, double left) {
         return 60
-                * WinchRun.hours(Figure.of(battery, 0), Figure.of(winch, 0), Figure.of(alternator, 0))
+                * WinchRun.hours(Figure.of(battery, 0), Figure.of(winch, 0), Figure.of(left, 0))
                         .value();
     }
 
     /**
-     * By hand: an alternator of 130 A gives 97.5 A hot (an inverter maker's guide, 25 % less), so a winch of 397.5 A
-     * takes 300 A from the battery; 50 Ah, half of 100 Ah, last a sixth of an hour.
+     * By hand: an alternator of 130 A gives 97.5 A hot (an inverter maker's guide, 25 % less), of which a vehicle that
+     * draws 45 A leaves 52.5 A, so a winch of 352.5 A takes 300 A from the battery; 50 Ah, half of 100 Ah, last a sixth
+     * of an hour.
      */
     @Test
     void halfOfAHundredAmpereHoursLastsTenMinutesAtThreeHundredAmperes() {
-        assertEquals(10, minutes(100, 397.5, 130), 1e-9);
+        assertEquals(10, minutes(100, 352.5, 97.5 - 45), 1e-9);
     }
 
     @Test
-    void aWinchThatTheAlternatorFeedsAloneRunsWithoutEnd() {
-        assertEquals(Double.POSITIVE_INFINITY, minutes(50, 75, 100));
-        assertEquals(Double.POSITIVE_INFINITY, minutes(50, 60, 100));
+    void aWinchThatIsFedByWhatTheVehicleLeavesRunsWithoutEnd() {
+        assertEquals(Double.POSITIVE_INFINITY, minutes(50, 75, 75));
+        assertEquals(Double.POSITIVE_INFINITY, minutes(50, 60, 75));
+    }
+
+    /** By hand: a vehicle that needs 20 A more than the alternator gives takes them from the battery too. */
+    @Test
+    void aVehicleThatNeedsMoreThanItsAlternatorGivesShortensTheTime() {
+        assertEquals(60 * 50 / 300.0, minutes(100, 280, -20), 1e-9);
     }
 
     @Test

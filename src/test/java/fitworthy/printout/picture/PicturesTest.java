@@ -82,9 +82,9 @@ class PicturesTest {
                     joints: [{name: "%1$s", sealed: no}, {name: "%2$s"}, {name: "%3$s", sealed: yes}, {name: "%4$s"}]
                   - {name: Battery, kind: battery, mass: 27 kg, at: {x: 2.5 m, y: 0 mm, z: 0.9 m}, chemistry: agm, voltage: 12 V, capacity: 100 Ah}
                 circuits:
-                  - {name: "%1$s", current: 5 A, battery: second, hours: 8 h}
-                  - {name: "%2$s", current: 2 A, battery: second, hours: 8 h}
-                  - {name: "%3$s", current: 1 A, battery: second, hours: 8 h}
+                  - {name: "%1$s", voltage: 12 V, current: 5 A, battery: second, hours: 8 h}
+                  - {name: "%2$s", voltage: 12 V, current: 2 A, battery: second, hours: 8 h}
+                  - {name: "%3$s", voltage: 12 V, current: 1 A, battery: second, hours: 8 h}
                 trip: {parked: 48 h}
                 cases: [{name: "%1$s"}, {name: "%2$s", towing: yes}, {name: "%3$s"}, {name: "%4$s"}]
                 """
@@ -402,7 +402,7 @@ class PicturesTest {
                 plainWith(
                         """
                 fitments: [{name: Battery, kind: battery, mass: 27 kg, at: {x: 2.5 m, y: 0 mm, z: 0.9 m}, chemistry: agm, voltage: 12 V, capacity: 100 Ah}]
-                circuits: [{name: Fridge, current: 5 A, battery: second, hours: 8 h}]
+                circuits: [{name: Fridge, voltage: 12 V, current: 5 A, battery: second, hours: 8 h}]
                 trip: {parked: 36 h}
                 """),
                 "picture-energy");

@@ -1,0 +1,90 @@
+package fitworthy.figures.electrical;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.word;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.BatteryPlace;
+import fitworthy.sheet.ElectricalDetails.Charger;
+import fitworthy.sheet.ElectricalDetails.Chemistry;
+import fitworthy.sheet.Fitment;
+import java.util.List;
+
+/** Where planned batteries stand, how they are held, and what guards a lithium one. */
+final class BatteryMeasures implements Topic {
+    private static final MeasureKind GAS_OUT = word("electrical.gas-out", "whether its box is vented to the outside");
+    private static final MeasureKind FIXED =
+            word("electrical.battery-fixed", "whether it is held down so that a crash does not move it");
+    private static final MeasureKind LITHIUM_PLACE =
+            word("electrical.lithium-place", "where the lithium battery stands");
+    private static final MeasureKind LITHIUM_BOX = word(
+            "electrical.lithium-box", "whether the lithium battery in the cabin stands in a box vented to the outside");
+    private static final MeasureKind LITHIUM_CUT_OFF =
+            word("electrical.lithium-cut-off", "whether a switch within reach cuts the lithium battery off");
+    private static final MeasureKind LITHIUM_CURVE =
+            word("electrical.lithium-curve", "whether the lithium battery is charged by the curve it needs");
+    private static final MeasureKind COLD_CHARGING =
+            word("electrical.cold-charging", "what happens where the lithium battery would be charged in frost");
+    private static final MeasureKind COLDEST = number("electrical.coldest", "degC", 1, "coldest night to be expected");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                GAS_OUT, FIXED, LITHIUM_PLACE, LITHIUM_BOX, LITHIUM_CUT_OFF, LITHIUM_CURVE, COLD_CHARGING, COLDEST);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Fitment fitment : plan.fitments(Fitment.Kind.BATTERY)) {
+            Battery battery = (Battery) fitment.details();
+            measures.add(Measure.of(FIXED, fitment.name(), battery.fixed()));
+            if (battery.chemistry().is(Chemistry.LITHIUM)) {
+                lithium(plan, fitment.name(), battery, measures);
+            } else if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
+                Choice<?> answer = !battery.place().known()
+                        ? battery.place()
+                        : !battery.chemistry().known() ? battery.chemistry() : battery.ventedOutside();
+                measures.add(Measure.of(GAS_OUT, fitment.name(), answer));
+            }
+        }
+        if (plan.details(Battery.class).stream()
+                .anyMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM))) {
+            measures.add(Measure.of(COLDEST, "trip", plan.sheet().trip().coldest()));
+            plan.fitments(Fitment.Kind.CHARGER)
+                    .forEach(charger -> measures.add(
+                            Measure.of(LITHIUM_CURVE, charger.name(), curve((Charger) charger.details()))));
+        }
+    }
+
+    private static void lithium(Plan plan, String name, Battery battery, List<Measure> measures) {
+        measures.add(Measure.of(LITHIUM_PLACE, name, battery.place()));
+        if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
+            measures.add(
+                    Measure.of(LITHIUM_BOX, name, battery.place().known() ? battery.ventedOutside() : battery.place()));
+        }
+        measures.add(Measure.of(LITHIUM_CUT_OFF, name, battery.cutOff()));
+        if (plan.fitments(Fitment.Kind.CHARGER).isEmpty()) {
+            measures.add(Measure.of(LITHIUM_CURVE, name, battery.lithiumCurve()));
+        }
+        Figure coldest = plan.sheet().trip().coldest();
+        // Where no frost is to come nobody has to know what it would do.
+        measures.add(
+                !battery.coldCharging().known()
+                                && coldest.isAtLeast(plan.practice(PracticeId.ELECTRICAL_LITHIUM_COLDEST))
+                        ? Measure.of(COLD_CHARGING, name, "no-frost", List.of())
+                        : Measure.of(COLD_CHARGING, name, battery.coldCharging()));
+    }
+
+    /** A relay has no curve. */
+    private static Choice<YesNo> curve(Charger charger) {
+        return charger.isolator().is(YesNo.YES) ? Choice.of(YesNo.NO) : charger.lithiumCurve();
+    }
+}

@@ -1,0 +1,284 @@
+package fitworthy.figures.plan;
+
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.measure.Working.Input;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.Charger;
+import fitworthy.sheet.ElectricalDetails.SolarPanel;
+import fitworthy.sheet.Engine;
+import fitworthy.sheet.Fitment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * The one way of the energy in a loading: alternator, starter battery, chargers, second battery; the sun beside it.
+ * Every load is counted once, where it hangs: the feed of a charger is the charger's own input, and what hangs on the
+ * second battery reaches the alternator through the charger alone. Energy is what counts: a current at another voltage
+ * than its battery's is that of the same power at the battery's. Losses of chargers, inverters and batteries are not
+ * counted.
+ */
+public final class EnergyWay {
+
+    private static final double HOURS_A_DAY = 24;
+    /** A vehicle's own system is below this, in V; the bound of extra-low direct voltage in 33 CFR 183.455 (a copy). */
+    private static final double EXTRA_LOW = 50;
+
+    private static final Figure NONE = Figure.of(0, 0);
+
+    private final Loading loading;
+    private final Plan plan;
+
+    /** The way in one loading. */
+    public EnergyWay(Loading loading) {
+        this.loading = loading;
+        this.plan = loading.plan();
+    }
+
+    /** What the alternator can be counted on for, hot, in A. */
+    public static Figure hot(Plan plan) {
+        return plan.practice(PracticeId.ELECTRICAL_ALTERNATOR_MOST)
+                .times(plan.vehicle().engine().alternator());
+    }
+
+    /** What of that the vehicle itself leaves over, in A; below 0 where it needs more. */
+    public static Figure leftByVehicle(Plan plan) {
+        return hot(plan).minus(plan.vehicle().engine().ownLoad());
+    }
+
+    /** The charger fed by the alternator that a circuit belongs to, whichever end it is; it draws nothing by itself. */
+    public static boolean joinsBatteries(Plan plan, Circuit circuit) {
+        return plan.fitments(Fitment.Kind.CHARGER).stream()
+                .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
+    }
+
+    /**
+     * Nominal voltage of the starter battery: the sheet's, else the one that all circuits on it agree on, as far as
+     * these are of extra-low voltage.
+     */
+    public static Figure starterVoltage(Plan plan) {
+        Engine engine = plan.vehicle().engine();
+        List<Figure> told = plan.sheet().circuits().stream()
+                .filter(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
+                .map(Circuit::voltage)
+                .filter(voltage -> voltage.known() && voltage.value() < EXTRA_LOW)
+                .toList();
+        boolean agreed = told.stream().map(Figure::value).distinct().count() == 1;
+        return agreed ? engine.voltage().or(told.get(0)) : engine.voltage();
+    }
+
+    /** Whether anything hangs on a battery, or may. */
+    public boolean any() {
+        return !circuits(circuit -> true).isEmpty();
+    }
+
+    /** What the alternator has to give before any charger, in A at its voltage: the vehicle and what runs on. */
+    public List<Input> beforeChargers() {
+        List<Input> loads = new ArrayList<>(
+                List.of(in("the vehicle itself", plan.vehicle().engine().ownLoad(), "A")));
+        drawing(Circuit.Supply.SECOND).stream()
+                .filter(circuit -> !circuit.driving().is(YesNo.NO))
+                .forEach(circuit -> loads.add(in(
+                        circuit.name(),
+                        !circuit.driving().known()
+                                ? Figure.missing(circuit.driving().missing())
+                                : onBattery(circuit, current(circuit, starterVoltage(plan))),
+                        "A")));
+        return loads;
+    }
+
+    /** The most that each charger takes from the alternator, in A: its input, or its feed where that is not given. */
+    public List<Input> chargerInputs() {
+        return chargers(this::input);
+    }
+
+    /** All that the alternator has to give, in A. */
+    public List<Input> onAlternator() {
+        List<Input> all = new ArrayList<>(beforeChargers());
+        all.addAll(chargerInputs());
+        return all;
+    }
+
+    /** The share of their input that the hot alternator leaves over for the chargers, 0 to 1. */
+    public Figure given() {
+        Figure asked = Working.total(chargerInputs());
+        Figure left = hot(plan).minus(Working.total(beforeChargers()));
+        if (asked.isZero()) {
+            return left.missingWith(asked, NONE);
+        }
+        return left.most(NONE).dividedBy(asked).least(Figure.of(1, 0));
+    }
+
+    /** What each charger gives the second battery at most, in A: never more than the power that it takes. */
+    public List<Input> chargerOutputs() {
+        return chargers(charger -> {
+            Charger details = (Charger) charger.details();
+            Figure taken = taken(charger);
+            return details.isolator().is(YesNo.YES) ? taken : details.output().least(taken);
+        });
+    }
+
+    /** What a charger takes at its input, in A at the voltage of the second battery. */
+    public Figure taken(Fitment charger) {
+        return input(charger).times(starterVoltage(plan)).dividedBy(voltage());
+    }
+
+    /** The chargers that are on and fed by the alternator. */
+    public List<Fitment> chargers() {
+        return plan.fitments(Fitment.Kind.CHARGER).stream()
+                .filter(charger -> loading.carries(charger) && fromAlternator(charger))
+                .toList();
+    }
+
+    /**
+     * What takes from the starter battery while the vehicle is parked, each as the mean over a day in A: standing draw,
+     * and what is used with the engine off. A charger works while the engine runs.
+     */
+    public List<Input> parked() {
+        List<Input> loads = new ArrayList<>(
+                List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
+        circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
+                .forEach(circuit ->
+                        loads.add(in(circuit.name() + ", standing", onBattery(circuit, circuit.standby()), "A")));
+        for (Circuit circuit : drawing(Circuit.Supply.SECOND)) {
+            Figure used = usedParked(circuit);
+            if (!used.isZero()) {
+                loads.add(in(circuit.name() + ", in use", onBattery(circuit, used), "A"));
+            }
+        }
+        return loads;
+    }
+
+    /** Whether any circuit hangs on the starter battery. */
+    public boolean onStarter() {
+        return !circuits(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
+                .isEmpty();
+    }
+
+    /** The second batteries that are on. */
+    public List<Battery> batteries() {
+        return plan.fitments(Fitment.Kind.BATTERY).stream()
+                .filter(loading::carries)
+                .map(battery -> (Battery) battery.details())
+                .toList();
+    }
+
+    /** Nominal voltage of the second battery, of the first where there are several. */
+    public Figure voltage() {
+        return batteries().stream()
+                .findFirst()
+                .map(Battery::voltage)
+                .orElse(Figure.missing(
+                        new Missing("fitments", "the battery that circuits hang on as a second one", "the plan")));
+    }
+
+    /** Capacity of each second battery, Ah. */
+    public List<Input> capacities() {
+        return parts(Fitment.Kind.BATTERY, battery -> ((Battery) battery.details()).capacity(), "Ah");
+    }
+
+    /** Rated power of each solar panel, W. */
+    public List<Input> panels() {
+        return parts(Fitment.Kind.SOLAR_PANEL, panel -> ((SolarPanel) panel.details()).power(), "W");
+    }
+
+    /** Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. */
+    public List<Input> drains() {
+        return drawing(Circuit.Supply.STARTER).stream()
+                .map(circuit -> in(
+                        circuit.name(),
+                        onBattery(circuit, current(circuit, voltage()).times(circuit.hours())),
+                        "Ah"))
+                .toList();
+    }
+
+    /** How the currents of circuits of another voltage than their battery's were converted. */
+    public Working converted(Circuit.Supply battery) {
+        Figure nominal = battery == Circuit.Supply.SECOND ? voltage() : starterVoltage(plan);
+        return () -> drawing(battery == Circuit.Supply.SECOND ? Circuit.Supply.STARTER : Circuit.Supply.SECOND).stream()
+                .filter(circuit ->
+                        circuit.voltage().isAbove(nominal) || circuit.voltage().isBelow(nominal))
+                .map(circuit -> circuit.name() + ": "
+                        + in("", circuit.current(), "A").shown() + " at "
+                        + in("", circuit.voltage(), "V").shown() + " is "
+                        + in("", current(circuit, nominal), "A").shown() + " at the battery's "
+                        + in("", nominal, "V").shown())
+                .toList();
+    }
+
+    private Figure usedParked(Circuit circuit) {
+        if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
+            return NONE;
+        }
+        Figure mean =
+                current(circuit, starterVoltage(plan)).times(circuit.hours()).times(1 / HOURS_A_DAY);
+        boolean used = circuit.parked().is(YesNo.YES)
+                || circuit.driving().is(YesNo.NO)
+                || circuit.hours().isZero()
+                || circuit.hours().isAbove(plan.sheet().trip().driving());
+        return used ? mean : Figure.missing(circuit.parked().missing());
+    }
+
+    /** What a circuit draws, at the voltage of its battery. */
+    private static Figure current(Circuit circuit, Figure voltage) {
+        return circuit.current().times(circuit.voltage()).dividedBy(voltage);
+    }
+
+    /** A figure of a circuit, or that nobody says which battery it hangs on. */
+    private static Figure onBattery(Circuit circuit, Figure figure) {
+        return circuit.battery().known()
+                ? figure
+                : Figure.missing(circuit.battery().missing());
+    }
+
+    private Figure input(Fitment charger) {
+        Figure stated = ((Charger) charger.details()).input();
+        return circuits(circuit -> circuit.part().equals(charger.name())
+                        && circuit.battery().is(Circuit.Supply.STARTER))
+                .stream()
+                .findFirst()
+                .map(feed -> stated.or(current(feed, starterVoltage(plan))))
+                .filter(Figure::known)
+                .orElse(stated);
+    }
+
+    private static boolean fromAlternator(Fitment charger) {
+        Charger.Source from = ((Charger) charger.details()).from().value();
+        return from == null || from == Charger.Source.ALTERNATOR;
+    }
+
+    private List<Input> chargers(Function<Fitment, Figure> figure) {
+        return chargers().stream()
+                .map(charger -> in(charger.name(), figure.apply(charger), "A"))
+                .toList();
+    }
+
+    private List<Input> parts(Fitment.Kind kind, Function<Fitment, Figure> figure, String unit) {
+        return plan.fitments(kind).stream()
+                .filter(loading::carries)
+                .map(part -> in(part.name(), figure.apply(part), unit))
+                .toList();
+    }
+
+    /** The circuits that draw by themselves and do not hang on this battery. */
+    private List<Circuit> drawing(Circuit.Supply other) {
+        return circuits(circuit -> !circuit.battery().is(other)
+                && plan.fitments(Fitment.Kind.CHARGER).stream()
+                        .noneMatch(charger -> charger.name().equals(circuit.part())));
+    }
+
+    /** The circuits whose part is on. */
+    private List<Circuit> circuits(Predicate<Circuit> wanted) {
+        return plan.sheet().circuits().stream()
+                .filter(circuit -> !loading.loadCase().off().contains(circuit.part()))
+                .filter(wanted)
+                .toList();
+    }
+}
