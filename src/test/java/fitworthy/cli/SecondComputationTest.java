@@ -870,7 +870,7 @@ class SecondComputationTest {
                         "radio.in-sight",
                         "Tall aerial"),
                 says("Set out with " + litres + " L", "water.no-reserve", "drinking water", "towing"),
-                says("Lower the ball by at least 5 mm", "towing.nose-up", "trailer"));
+                says("a ball 5 mm lower", "towing.nose-up", "trailer"));
     }
 
     // ---- asking the program
