@@ -34,6 +34,7 @@ public final class Adviser {
             Comparator.comparing(outcome -> outcome.judged().id());
     private static final Comparator<Finding> WORST_FIRST = Comparator.comparing(
                     (Finding finding) -> finding.judged().card().severity().value())
+            .thenComparing(finding -> finding.judged().card().follows())
             .thenComparing(BY_RULE);
 
     private final RuleEngine engine;

@@ -5,6 +5,7 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
+import fitworthy.book.Card;
 import fitworthy.book.Severity;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Waiver;
@@ -47,9 +48,19 @@ public final class Arrangement {
             return outcomes.stream().min(LEAST_LEFT_FIRST).orElseThrow();
         }
 
+        /** The rule. */
+        public String id() {
+            return outcomes.get(0).judged().id();
+        }
+
+        /** The card of the rule. */
+        public Card card() {
+            return outcomes.get(0).judged().card();
+        }
+
         /** The severity of the rule. */
         public Severity severity() {
-            return outcomes.get(0).judged().card().severity().value();
+            return card().severity().value();
         }
 
         /** Whether somebody stands for it in every loading. */
@@ -75,6 +86,20 @@ public final class Arrangement {
 
         private static Optional<Waiver> waiver(Assessed outcome) {
             return outcome instanceof Finding finding ? finding.waiver() : Optional.empty();
+        }
+    }
+
+    /**
+     * A finding with what is told under it, so that one mistake is read once.
+     *
+     * @param head what is told in full
+     * @param parts the same rule's other findings, and those whose card says that they are told with the head
+     */
+    public record Told(Group<Finding> head, List<Group<Finding>> parts) {
+
+        /** What one mistake came to, the finding that is told in full first. */
+        public Stream<Group<Finding>> all() {
+            return Stream.concat(Stream.of(head), parts.stream());
         }
     }
 
@@ -112,11 +137,44 @@ public final class Arrangement {
         return findings;
     }
 
-    /** Those of them that are no milder than {@code mildest}. */
-    public List<Group<Finding>> findings(Severity mildest) {
+    /** The same, worst first, with what belongs together told under one of them. */
+    public List<Told> told() {
+        Map<Group<Finding>, List<Group<Finding>>> parts = new LinkedHashMap<>();
+        findings.forEach(group ->
+                parts.computeIfAbsent(head(group), none -> new ArrayList<>()).add(group));
         return findings.stream()
-                .filter(group -> group.severity().compareTo(mildest) <= 0)
+                .filter(parts::containsKey)
+                .map(head -> new Told(
+                        head,
+                        parts.get(head).stream().filter(part -> part != head).toList()))
                 .toList();
+    }
+
+    /** Those of them that are no milder than {@code mildest}. */
+    public List<Told> told(Severity mildest) {
+        return told().stream()
+                .filter(told -> told.head().severity().compareTo(mildest) <= 0)
+                .map(told -> new Told(
+                        told.head(),
+                        told.parts().stream()
+                                .filter(part -> part.severity().compareTo(mildest) <= 0)
+                                .toList()))
+                .toList();
+    }
+
+    /** What a finding is told under, itself where it stands alone: nothing milder, and waived only if it is waived. */
+    private Group<Finding> head(Group<Finding> group) {
+        Optional<Group<Finding>> other = group.card().with().stream()
+                .flatMap(id -> findings.stream().filter(each -> each.id().equals(id)))
+                .filter(each -> each.severity().compareTo(group.severity()) <= 0 && each.isWaived() == group.isWaived())
+                .findFirst();
+        if (other.isPresent()) {
+            return head(other.get());
+        }
+        return findings.stream()
+                .filter(each -> each.id().equals(group.id()) && each.isWaived() == group.isWaived())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The checks that found something nobody waived, with the loadings in which that is so. */

@@ -11,6 +11,12 @@ public record Card(
         @Field(value = "the fault in a few words", needed = true, example = "Loaded mass is above the GVM")
                 String title,
         @Field(value = "what it asks for", needed = true) Choice<Severity> severity,
+        @Field(
+                        "what comes of it if it is left so, by which findings of one severity are sorted; where left out injury for"
+                                + " a stop, breaks-down for a change, formal for a confirm and spoils for a note")
+                Choice<Consequence> consequence,
+        @Field(value = "findings under which it is told where one of them is found too", example = "[across.no-plate]")
+                List<String> with,
         @Field(value = "the measures it is about, the one it judges first", needed = true, example = "[mass.loaded]")
                 List<String> about,
         @Field(
@@ -76,6 +82,8 @@ public record Card(
         return new Card(
                 title,
                 Choice.of(other),
+                Choice.of(follows()),
+                with,
                 about,
                 against,
                 allowed,
@@ -94,6 +102,11 @@ public record Card(
     public enum Sense {
         AT_MOST,
         AT_LEAST
+    }
+
+    /** What comes of the fault if it is left so; another severity that a house sets changes nothing in that. */
+    public Consequence follows() {
+        return consequence.known() ? consequence.value() : Consequence.usual(severity.value());
     }
 
     /** The measure it judges. */

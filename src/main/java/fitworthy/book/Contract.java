@@ -174,11 +174,30 @@ public final class Contract {
         }
         sources(id, card.basis().value(), card.sources(), NodePath.TOP);
         card.mendedBy().forEach(each -> mended(id, each));
+        for (String head : card.with()) {
+            if (!parts.cards().containsKey(head)
+                    || toldUnder(head, id, parts.cards().size())) {
+                fault(
+                        id,
+                        "cannot be told under '" + head + "'"
+                                + Words.suggestion(head, parts.cards().keySet()),
+                        "the id of another rule that is not told under this one",
+                        NodePath.of("with"));
+            }
+        }
         placeholders(id, card, "title", card.title());
         placeholders(id, card, "met", card.met());
         placeholders(id, card, "why", card.why());
         placeholders(id, card, "remedy", card.remedy());
         placeholders(id, card, "ask", card.ask());
+    }
+
+    /** Whether one is told under another, by way of others too. @param steps how far to look */
+    private boolean toldUnder(String id, String other, int steps) {
+        return id.equals(other)
+                || steps > 0
+                        && parts.cards().containsKey(id)
+                        && parts.cards().get(id).with().stream().anyMatch(each -> toldUnder(each, other, steps - 1));
     }
 
     private void placeholders(String id, Card card, String field, String text) {

@@ -176,6 +176,7 @@ public final class TableReader {
         Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
         kinds.addAll(ChoiceWords.of(Job.Kind.class));
         kinds.add(Tables.TANK);
+        kinds.add(Tables.IN_CANOPY);
         kinds.remove("other");
         Set<String> earlier = new TreeSet<>(kinds);
         earlier.add(Tables.ANY_PART);

@@ -6,12 +6,13 @@ import static fitworthy.document.Report.Column.text;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Basis;
-import fitworthy.book.Book;
+import fitworthy.book.Consequence;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
@@ -24,6 +25,7 @@ import fitworthy.document.Report.Table;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,12 +35,29 @@ import java.util.stream.Stream;
 final class FindingBlocks {
 
     private final Advice advice;
-    /** Worst first, and by topic among equals. */
-    private final List<Group<Finding>> groups;
+    /** Worst first, by what comes of it among equals, and what is told under another right behind it. */
+    private final List<Placed> placed;
+
+    /** A finding and what it is sorted by: what comes of the one that it is told under, where that is as severe. */
+    private record Placed(Group<Finding> group, Consequence under) {
+
+        static Stream<Placed> of(Told told) {
+            return told.all()
+                    .map(group -> new Placed(
+                            group,
+                            (group.severity() == told.head().severity() ? told.head() : group)
+                                    .card()
+                                    .follows()));
+        }
+    }
 
     FindingBlocks(Arrangement arrangement) {
         this.advice = arrangement.advice();
-        this.groups = arrangement.findings();
+        this.placed = arrangement.told().stream()
+                .flatMap(Placed::of)
+                .sorted(Comparator.comparing((Placed one) -> one.group().severity())
+                        .thenComparing(Placed::under))
+                .toList();
     }
 
     /** A severity as a report writes it. */
@@ -46,15 +65,11 @@ final class FindingBlocks {
         return Words.capital(Words.hyphenated(severity.name()));
     }
 
-    private static String topic(Group<Finding> group) {
-        return Words.capital(Book.topic(group.worst().judged().id()));
-    }
-
     /** Every finding in a line. */
     Table glance() {
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < groups.size(); i++) {
-            Group<Finding> group = groups.get(i);
+        for (int i = 0; i < placed.size(); i++) {
+            Group<Finding> group = placed.get(i).group();
             Finding worst = group.worst();
             rows.add(new Row(
                     List.of(
@@ -82,18 +97,18 @@ final class FindingBlocks {
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         String heading = "";
-        String topic = "";
-        for (int i = 0; i < groups.size(); i++) {
-            Group<Finding> group = groups.get(i);
+        Consequence under = null;
+        for (int i = 0; i < placed.size(); i++) {
+            Group<Finding> group = placed.get(i).group();
             Severity severity = group.severity();
             if (!word(severity).equals(heading)) {
                 heading = word(severity);
-                topic = "";
+                under = null;
                 blocks.add(new Subheading(3, heading + ": " + meaning(severity), mark(severity)));
             }
-            if (!topic(group).equals(topic)) {
-                topic = topic(group);
-                blocks.add(new Subheading(4, topic, ""));
+            if (placed.get(i).under() != under) {
+                under = placed.get(i).under();
+                blocks.add(new Subheading(4, meaning(under), ""));
             }
             blocks.add(finding(i + 1, group));
         }
@@ -110,6 +125,16 @@ final class FindingBlocks {
             case CHANGE -> "it will not do its job until something in the plan changes";
             case CONFIRM -> "an engineer, authority, insurer or maker has to agree";
             case NOTE -> "worth knowing";
+        };
+    }
+
+    private static String meaning(Consequence consequence) {
+        return switch (consequence) {
+            case IRREVERSIBLE -> "Cannot be undone, or only by doing it again";
+            case INJURY -> "Somebody can be hurt";
+            case BREAKS_DOWN -> "Something fails on the way";
+            case SPOILS -> "It costs money, time or comfort";
+            case FORMAL -> "Rules and papers";
         };
     }
 

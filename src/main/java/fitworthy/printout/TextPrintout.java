@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -43,7 +44,7 @@ public final class TextPrintout {
                 "LOOSER THAN THE BOOK, on the word of "
                         + advice.book().house().page().shop() + ":",
                 HouseWords.looser(advice));
-        arrangement.findings(mildest).forEach(group -> findings(advice, group));
+        arrangement.told(mildest).forEach(told -> findings(advice, told));
         notAssessed(arrangement.figuresToBring());
         section("WAIVERS THAT DO NOT COUNT:", HouseWords.idle(advice));
         met(arrangement.met());
@@ -107,7 +108,8 @@ public final class TextPrintout {
         }
     }
 
-    private void findings(Advice advice, Group<Finding> group) {
+    private void findings(Advice advice, Told told) {
+        Group<Finding> group = told.head();
         Finding worst = group.worst();
         Judged judged = worst.judged();
         Function<String, String> filled = text -> Wording.fill(text, worst);
@@ -117,19 +119,34 @@ public final class TextPrintout {
                 (group.isWaived() ? "Waived: " : "")
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
-        group.loadings(TextPrintout::figures)
-                .forEach((figures, loadings) -> page.wrapped(
-                        INDENT,
-                        loadings.get(0).isEmpty()
-                                ? Words.capital(figures)
-                                : String.join(", ", loadings) + ": " + figures));
-        HouseWords.waivers(group).forEach(waiver -> page.wrapped(INDENT, waiver));
+        figures(group, INDENT);
         HouseWords.severity(advice, judged.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
         evidence(judged, worst.practice());
+        told.parts().forEach(part -> part(part, Wording.remedy(worst)));
         page.blank();
+    }
+
+    /** What is told under a finding. @param remedy the finding's own, which is not said twice */
+    private void part(Group<Finding> group, String remedy) {
+        Finding worst = group.worst();
+        page.hanging(" ".repeat(INDENT) + "- ", Wording.fill(group.card().title(), worst) + " (" + group.id() + ")");
+        figures(group, INDENT + 2);
+        if (!Wording.remedy(worst).equals(remedy)) {
+            page.wrapped(INDENT + 2, "Do: " + Wording.remedy(worst));
+        }
+    }
+
+    private void figures(Group<Finding> group, int indent) {
+        group.loadings(TextPrintout::figures)
+                .forEach((figures, loadings) -> page.wrapped(
+                        indent,
+                        loadings.get(0).isEmpty()
+                                ? Words.capital(figures)
+                                : String.join(", ", loadings) + ": " + figures));
+        HouseWords.waivers(group).forEach(waiver -> page.wrapped(indent, waiver));
     }
 
     private static String figures(Finding finding) {

@@ -4,6 +4,8 @@ import fitworthy.advice.Arrangement;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** What advice comes to, in words. */
 final class Verdict {
@@ -13,9 +15,9 @@ final class Verdict {
     /** The outcome in a sentence, with what was found and how many figures are missing. */
     static String of(Arrangement arrangement) {
         List<String> parts = new ArrayList<>();
-        arrangement
-                .counts()
-                .found()
+        arrangement.told().stream()
+                .filter(told -> !told.head().isWaived())
+                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.counting()))
                 .forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
         int missing = arrangement.missing().size();
         if (missing > 0) {

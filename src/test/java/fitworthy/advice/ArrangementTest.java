@@ -7,10 +7,13 @@ import fitworthy.Sheets;
 import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
+import fitworthy.book.Consequence;
 import fitworthy.book.Severity;
 import fitworthy.source.FaultsException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Checks over several loadings, the heaviest neither first nor last. The plain wagon without load weighs 2460 kg. */
@@ -126,6 +129,67 @@ class ArrangementTest {
         assertEquals(List.of("first", "second"), loadings(gvm(arrangement.findings())));
         assertEquals(1, arrangement.counts("first").waived());
         assertEquals(1, arrangement.counts().waived());
+    }
+
+    /** Of one severity what cannot be undone comes before what can hurt, and that before what breaks a rule. */
+    @Test
+    void ofOneSeverityTheGravestConsequenceComesFirst() throws FaultsException {
+        List<String> changes = arranged(PLATES).findings().stream()
+                .filter(group -> group.severity() == Severity.CHANGE)
+                .map(group -> group.card().follows().name())
+                .toList();
+        assertEquals(
+                changes.stream()
+                        .sorted(Comparator.comparing(Consequence::valueOf))
+                        .toList(),
+                changes);
+        assertEquals(List.of("INJURY", "FORMAL"), changes.stream().distinct().toList());
+    }
+
+    @Test
+    void whatBelongsToOneMistakeIsToldOnceWithItsParts() throws FaultsException {
+        Arrangement arrangement = arranged(PLATES);
+        assertEquals(
+                List.of("across.no-plate: body.plate-gone front.plate-hidden", "front.lamps-alone: front.lamps-alone"),
+                parts(arrangement.told(Severity.CHANGE)));
+        assertEquals(
+                List.of("front.lamps-alone: front.lamps-alone"),
+                parts(arranged(PLATES + "  - {name: Cover, kind: tray, mass: 0 kg, rear: {plate: own}}\n")
+                        .told(Severity.CHANGE)),
+                "no plate is hidden at the rear");
+    }
+
+    /** Each of the two plates is then told by itself. */
+    @Test
+    void nothingIsToldUnderAFindingThatIsWaived() throws FaultsException {
+        assertEquals(
+                List.of("front.lamps-alone: front.lamps-alone"),
+                parts(arranged(
+                                PLATES
+                                        + """
+                                        waivers:
+                                          - {rule: across.no-plate, subject: Bar, reason: Show car, by: Sam Fitter, until: 2026-12-31}
+                                        """)
+                        .told(Severity.CHANGE)));
+    }
+
+    /** Both plates hidden, and two pairs of lamps wired wrongly. */
+    private static final String PLATES =
+            """
+            fitments:
+              - {name: Bar, kind: bar, mass: 0 kg, plate-visible: no}
+              - {name: Left lamps, kind: lamps, mass: 0 kg, count: 1, with-main-beam: no}
+              - {name: Right lamps, kind: lamps, mass: 0 kg, count: 1, with-main-beam: no}
+              - {name: Tray, kind: tray, mass: 0 kg, rear: {plate: hidden}}
+            """;
+
+    private static List<String> parts(List<Arrangement.Told> told) {
+        return told.stream()
+                .filter(each -> !each.parts().isEmpty())
+                .map(each -> each.head().id() + ": "
+                        + each.parts().stream().map(Group::id).sorted().collect(Collectors.joining(" ")))
+                .sorted()
+                .toList();
     }
 
     private static List<String> loadings(Group<Outcome.Finding> group) {

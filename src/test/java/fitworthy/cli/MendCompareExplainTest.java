@@ -282,8 +282,8 @@ class MendCompareExplainTest {
                 .says("the advice front.plate-hidden [Front bar], given found Front bar hides the number plate");
         Ran.of("explain", TOURING, "across.one-engineer")
                 .printed(0)
-                .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: nobody "
-                        + "has agreed");
+                .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: do "
+                        + "not cut");
     }
 
     @Test

@@ -487,8 +487,7 @@ class SheetReaderTest {
     @Test
     void aChargerThatTakesSomethingAndGivesNothingIsAskedAgain() {
         String charger = "fitments: [{name: Charger, kind: charger, mass: 0 kg, %sinput: 40 A, output: 0 A}]";
-        FaultsException faults =
-                assertThrows(FaultsException.class, () -> Sheets.plainWith(charger.formatted("")));
+        FaultsException faults = assertThrows(FaultsException.class, () -> Sheets.plainWith(charger.formatted("")));
         assertEquals(
                 List.of("gives nothing, though it takes 40 A at its input"),
                 faults.faults().stream().map(Fault::problem).toList());

@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.figures.plan.Loading;
@@ -55,7 +56,7 @@ public final class AcrossMeasures implements Topic {
                     "across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears")
             .byLoading();
     private static final MeasureKind APPROVALS =
-            number("across.approval-parts", "", 0, "kinds of planned part that an engineer may have to certify");
+            number("across.approval-parts", "", 0, "planned alterations that an engineer may have to certify");
 
     /** One of each is enough; where two are planned the figures go by the first. */
     private static final Set<Kind> ONE_IS_ENOUGH = Set.of(
@@ -74,9 +75,6 @@ public final class AcrossMeasures implements Topic {
             Kind.SPRINGS,
             Kind.CHASSIS_EXTENSION);
 
-    private static final Set<Kind> CERTIFIED = Set.of(
-            Kind.CHASSIS_EXTENSION, Kind.RATING_UPGRADE, Kind.SPRINGS, Kind.BODY_LIFT, Kind.TYRES, Kind.SEAT_CHANGE);
-
     @Override
     public List<MeasureKind> kinds() {
         return List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST);
@@ -85,17 +83,8 @@ public final class AcrossMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         twins(plan, measures);
-        Stream<String> tanks =
-                added(plan).stream().anyMatch(tank -> !tank.liquid().is(Tank.Liquid.WATER))
-                        ? Stream.of("fuel tank")
-                        : Stream.empty();
-        List<String> certified = Stream.concat(
-                        plan.sheet().fitments().stream()
-                                .map(Fitment::kind)
-                                .filter(CERTIFIED::contains)
-                                .distinct()
-                                .map(AcrossMeasures::words),
-                        tanks)
+        List<String> certified = Alterations.of(plan).stream()
+                .map(alteration -> Words.hyphenated(alteration.name()).replace('-', ' '))
                 .toList();
         if (!certified.isEmpty()) {
             measures.add(counted(APPROVALS, "certificates", certified));
@@ -176,9 +165,7 @@ public final class AcrossMeasures implements Topic {
     }
 
     private static List<Tank> added(Plan plan) {
-        return plan.sheet().tanks().stream()
-                .filter(tank -> tank.stock().is(YesNo.NO))
-                .toList();
+        return plan.sheet().tanks().stream().filter(Alterations::added).toList();
     }
 
     @Override

@@ -106,10 +106,10 @@ public final class OrderMeasures implements Topic {
 
     private static void wanted(LocalDate wanted, WorkOrder order, List<Task> tasks, List<Measure> measures) {
         Figure limit = order.hours(wanted);
-        Figure ready = order.lastDay(order.end());
+        Figure ready = order.ready();
         measures.add(Measure.of(READY, WHOLE, ready, limit).worked(order::table));
-        measures.add(Measure.of(READY_IN_TURN, WHOLE, order.lastDay(order.endInTurn()), limit)
-                .worked(order::tableInTurn));
+        measures.add(
+                Measure.of(READY_IN_TURN, WHOLE, order.readyInTurn(), limit).worked(order::tableInTurn));
         if (ready.isAtMost(limit)) {
             tasks.stream()
                     .filter(task -> task.lead().value() > 0)

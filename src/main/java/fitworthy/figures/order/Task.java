@@ -18,10 +18,11 @@ import java.util.List;
  * @param name its name in the sheet
  * @param kind its kind, as the table of the usual order writes it
  * @param part whether it is a part or a tank
+ * @param inCanopy whether it is fitted into or onto a planned canopy
  * @param lead h until it can be had; 0 for work alone
  * @param work how long it takes, and when
  */
-record Task(String name, String kind, boolean part, Figure lead, Work work) {
+record Task(String name, String kind, boolean part, boolean inCanopy, Figure lead, Work work) {
 
     /** By the name alone, which tells nearly all apart: graphs ask for it again and again. */
     @Override
@@ -33,15 +34,21 @@ record Task(String name, String kind, boolean part, Figure lead, Work work) {
     static List<Task> of(Plan plan) {
         List<Task> tasks = new ArrayList<>();
         for (Fitment fitment : plan.sheet().fitments()) {
-            tasks.add(new Task(fitment.name(), word(fitment.kind()), true, fitment.leadTime(), fitment.work()));
+            tasks.add(new Task(
+                    fitment.name(),
+                    word(fitment.kind()),
+                    true,
+                    InCanopy.is(plan, fitment),
+                    fitment.leadTime(),
+                    fitment.work()));
         }
         for (Tank tank : plan.sheet().tanks()) {
             if (tank.stock().is(YesNo.NO)) {
-                tasks.add(new Task(tank.name(), Tables.TANK, true, tank.leadTime(), tank.work()));
+                tasks.add(new Task(tank.name(), Tables.TANK, true, false, tank.leadTime(), tank.work()));
             }
         }
         for (Job job : plan.sheet().jobs()) {
-            tasks.add(new Task(job.name(), word(job.kind().value()), false, Figure.of(0, 0), job.work()));
+            tasks.add(new Task(job.name(), word(job.kind().value()), false, false, Figure.of(0, 0), job.work()));
         }
         return tasks;
     }
@@ -49,6 +56,11 @@ record Task(String name, String kind, boolean part, Figure lead, Work work) {
     /** Whether the sheet says anything of when it is done. */
     boolean timed() {
         return work.days().known() || !work.after().isEmpty() || work.booked() != null;
+    }
+
+    /** The words of the table of the usual order that speak of it. */
+    List<String> words() {
+        return inCanopy ? List.of(kind, Tables.IN_CANOPY) : List.of(kind);
     }
 
     boolean is(Enum<?> kind) {

@@ -177,9 +177,29 @@ public final class WorkOrder {
         return hours(start, WorkDays.after(first, (long) Math.floor(known(start) + NOTHING)));
     }
 
-    /** The last day of work that ends after so many working days, in h from the sheet's day on. */
-    Figure lastDay(Figure end) {
-        return hours(end, WorkDays.after(first, Math.max(0, (long) Math.ceil(known(end) - NOTHING) - 1)));
+    /** The day on which the last job is done where jobs go on side by side, in h from the sheet's day on. */
+    Figure ready() {
+        return times.values().stream()
+                .map(time -> lastDay(time.start(), time.end()))
+                .reduce(Figure::most)
+                .orElse(NO_ORDER);
+    }
+
+    /** The same where one job is done after the other. */
+    Figure readyInTurn() {
+        return turn.stream()
+                .map(one -> lastDay(one.start(), one.end()))
+                .reduce(Figure::most)
+                .orElse(NO_ORDER);
+    }
+
+    /**
+     * The last day of work, in h from the sheet's day on. What takes no time, as what only has to be aboard, is done on
+     * the day it is there and not the day before.
+     */
+    private Figure lastDay(Figure start, Figure end) {
+        return firstDay(start)
+                .most(hours(end, WorkDays.after(first, Math.max(0, (long) Math.ceil(known(end) - NOTHING) - 1))));
     }
 
     /** A day of the calendar, in h from the sheet's day on. */
@@ -221,7 +241,9 @@ public final class WorkOrder {
      * sheet says outright is stronger than the usual order.
      */
     private void connect(List<Task> tasks) {
-        Map<String, List<Task>> byKind = tasks.stream().collect(Collectors.groupingBy(Task::kind));
+        Map<String, List<Task>> byWord = new HashMap<>();
+        tasks.forEach(task -> task.words().forEach(word -> byWord.computeIfAbsent(word, none -> new ArrayList<>())
+                .add(task)));
         Map<String, List<Task>> byName = tasks.stream().collect(Collectors.groupingBy(Task::name));
         List<Task> parts = tasks.stream().filter(Task::part).toList();
         Map<Task, Integer> places = new HashMap<>();
@@ -229,9 +251,10 @@ public final class WorkOrder {
         for (Task task : tasks) {
             // In the order of the sheet, so that one sheet always has one order of work.
             Set<Task> others = new TreeSet<>(Comparator.comparing(places::get));
-            for (String kind : plan.tables().usualOrder().getOrDefault(task.kind(), Set.of())) {
-                others.addAll(kind.equals(Tables.ANY_PART) ? parts : byKind.getOrDefault(kind, List.of()));
-            }
+            task.words().stream()
+                    .flatMap(word -> plan.tables().usualOrder().getOrDefault(word, Set.of()).stream())
+                    .forEach(kind ->
+                            others.addAll(kind.equals(Tables.ANY_PART) ? parts : byWord.getOrDefault(kind, List.of())));
             others.remove(task);
             for (Task other : others) {
                 if (other.work().after().contains(task.name())) {
@@ -287,7 +310,7 @@ public final class WorkOrder {
                 when.start(),
                 when.end(),
                 day(firstDay(when.start())),
-                day(lastDay(when.end())),
+                day(lastDay(when.start(), when.end())),
                 when.critical());
     }
 

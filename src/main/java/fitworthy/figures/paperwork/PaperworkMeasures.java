@@ -5,6 +5,7 @@ import static fitworthy.figures.measure.MeasureKind.word;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
@@ -16,7 +17,6 @@ import fitworthy.sheet.MassDetails.RatingUpgrade;
 import fitworthy.sheet.Papers;
 import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.Papers.Certificate;
-import fitworthy.sheet.Tank;
 import fitworthy.source.Words;
 import java.util.EnumSet;
 import java.util.List;
@@ -60,7 +60,7 @@ public final class PaperworkMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        if (plan.sheet().fitments().isEmpty() && plan.sheet().tanks().stream().noneMatch(PaperworkMeasures::added)) {
+        if (plan.sheet().fitments().isEmpty() && plan.sheet().tanks().stream().noneMatch(Alterations::added)) {
             return;
         }
         Papers papers = plan.sheet().papers();
@@ -69,7 +69,7 @@ public final class PaperworkMeasures implements Topic {
         if (!plan.registered()) {
             measures.add(Measure.of(DELIVERY, "vehicle", papers.delivery(), papers.offer()));
         }
-        Set<Alteration> alterations = alterations(plan);
+        Set<Alteration> alterations = Alterations.of(plan);
         alterations.forEach(alteration -> measures.add(Measure.of(
                 CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
         if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
@@ -87,28 +87,6 @@ public final class PaperworkMeasures implements Topic {
                 measures.add(Measure.of(RATING_STAGE, fitment.name(), stage(upgrade.approval(), plan.registered())));
             }
         }
-    }
-
-    private static Set<Alteration> alterations(Plan plan) {
-        Set<Alteration> all = EnumSet.noneOf(Alteration.class);
-        plan.sheet().fitments().forEach(fitment -> all.addAll(alterations(fitment.kind())));
-        if (plan.sheet().tanks().stream()
-                .anyMatch(tank -> added(tank) && !tank.liquid().is(Tank.Liquid.WATER))) {
-            all.add(Alteration.FUEL_TANK);
-        }
-        return all;
-    }
-
-    private static Set<Alteration> alterations(Fitment.Kind kind) {
-        return switch (kind) {
-            case CHASSIS_EXTENSION -> Set.of(Alteration.CHASSIS);
-            case RATING_UPGRADE -> Set.of(Alteration.RATINGS);
-            case SEAT_CHANGE -> Set.of(Alteration.SEATS);
-            case TYRES -> Set.of(Alteration.TYRES, Alteration.RIDE_HEIGHT);
-            case WHEELS -> Set.of(Alteration.TYRES);
-            case SPRINGS, BODY_LIFT -> Set.of(Alteration.RIDE_HEIGHT);
-            default -> Set.of();
-        };
     }
 
     /** What is not listed is not in the price; what is listed without a price may or may not be. */
@@ -137,9 +115,5 @@ public final class PaperworkMeasures implements Topic {
         RatingApproval wanted = registered ? RatingApproval.IN_SERVICE : RatingApproval.SECOND_STAGE;
         return Choice.of(
                 approval.is(RatingApproval.NONE) ? Stage.NONE : approval.is(wanted) ? Stage.FITS : Stage.WRONG);
-    }
-
-    private static boolean added(Tank tank) {
-        return tank.stock().is(YesNo.NO);
     }
 }

@@ -23,6 +23,8 @@ public record Tables(
 
     /** Stands in the order of work for the fitting of any part or tank. */
     public static final String ANY_PART = "any-part";
+    /** Stands in the order of work for what is fitted into or onto a canopy. */
+    public static final String IN_CANOPY = "in-canopy";
     /** The kind of a tank in the order of work. */
     public static final String TANK = "tank";
 

@@ -89,4 +89,46 @@ class WorkOrderTest {
                 "fitments.Alloy tray.lead-time",
                 certificate.start().missing().get(0).path());
     }
+
+    /**
+     * The canopy comes after 10 working days and takes one. The fridge comes off with it, the battery stands in it; the bar
+     * comes off as well, and the drawers never do.
+     */
+    @Test
+    void whatIsInTheCanopyWaitsForTheCanopy() throws FaultsException {
+        List<WorkOrder.Step> steps = order(
+                        """
+                        fitments:
+                          - {name: Battery, kind: battery, place: canopy, mass: 0 kg, lead-time: 0 days, work: {days: 0.5}}
+                          - {name: Fridge, kind: other, mass: 0 kg, removable: yes, lead-time: 0 days, work: {days: 0.1}}
+                          - {name: Drawers, kind: other, mass: 0 kg, lead-time: 0 days, work: {days: 0.5}}
+                          - {name: Bar, kind: bar, mass: 0 kg, removable: yes, lead-time: 7 days, work: {days: 1}}
+                          - {name: Winch, kind: winch, mass: 0 kg, lead-time: 0 days, work: {days: 0.5}}
+                          - {name: Canopy, kind: canopy, mass: 0 kg, removable: yes, lead-time: 14 days, work: {days: 1}}
+                        cases: [{name: all on}, {name: bare, off: [Canopy, Fridge, Bar]}]
+                        """)
+                .steps();
+        assertEquals(
+                List.of("Drawers 0", "Bar 5", "Winch 6", "Canopy 10", "Battery 11", "Fridge 11"),
+                steps.stream()
+                        .map(step -> step.name() + " " + Math.round(step.start().value()))
+                        .toList());
+    }
+
+    /** The strap comes on Wednesday 9 December and takes nobody any time: it is there on that day and not before. */
+    @Test
+    void nothingIsDoneBeforeItBegins() throws FaultsException {
+        WorkOrder order = order(
+                """
+                fitments:
+                  - {name: Panel, kind: other, mass: 0 kg, lead-time: 0 days, work: {days: 2.3}}
+                  - {name: Strap, kind: kinetic-strap, mass: 0 kg, lead-time: 14 days, work: {days: 0}}
+                """);
+        order.steps().forEach(step -> assertTrue(!step.lastDay().isBefore(step.firstDay()), step.toString()));
+        WorkOrder.Step strap = order.steps().get(1);
+        assertEquals(LocalDate.of(2026, 12, 9), strap.firstDay());
+        assertEquals(LocalDate.of(2026, 12, 9), strap.lastDay());
+        assertEquals(14 * 24.0, order.ready().value(), 1e-9);
+        assertEquals(14 * 24.0, order.readyInTurn().value(), 1e-9);
+    }
 }
