@@ -133,6 +133,11 @@ public final class Figure {
         return Double.isNaN(tolerance) && known() ? of(value, Math.abs(value) * share) : this;
     }
 
+    /** This figure, with a tolerance in its own unit where it was given none. */
+    public Figure orWithin(double width) {
+        return Double.isNaN(tolerance) && known() ? of(value, width) : this;
+    }
+
     /** This figure, known to the last digit. */
     public Figure exact() {
         return known() ? of(value, 0) : this;

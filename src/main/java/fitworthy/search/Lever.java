@@ -43,12 +43,13 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
             boolean chosen = sheet.options().stream()
                     .flatMap(option -> option.choices().stream())
                     .anyMatch(choice -> choice.parts().contains(fitment.name()));
-            if (!fitment.keep().is(YesNo.YES) && !chosen) {
+            Set<String> gone = planned.withContents(List.of(fitment.name()));
+            boolean kept = planned.fitments().stream()
+                    .anyMatch(part ->
+                            gone.contains(part.name()) && part.keep().is(YesNo.YES));
+            if (!kept && !chosen) {
                 levers.add(new Lever(
-                        fitment.name(),
-                        1,
-                        strength -> new Change.Drop(fitment.name()),
-                        fitment.mass().value()));
+                        fitment.name(), 1, strength -> new Change.Drop(fitment.name()), kilograms(planned, gone)));
             }
             fitment.at().ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
@@ -92,6 +93,19 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                         new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
                 .filter(each -> each.path().in(root) != null)
                 .findFirst();
+    }
+
+    /** What the customer does without: these parts and tanks, with what is in them. */
+    private static double kilograms(Sheet sheet, Set<String> gone) {
+        double parts = sheet.fitments().stream()
+                .filter(part -> gone.contains(part.name()))
+                .mapToDouble(part -> part.mass().value())
+                .sum();
+        double tanks = sheet.tanks().stream()
+                .filter(tank -> gone.contains(tank.name()))
+                .mapToDouble(tank -> Liquids.mass(tank, tank.fill()).value())
+                .sum();
+        return parts + tanks;
     }
 
     private static Lever tank(Sheet sheet, Tank tank) {

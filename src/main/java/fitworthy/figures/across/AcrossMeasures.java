@@ -178,7 +178,7 @@ public final class AcrossMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         overlaps(loading, measures);
-        tanks(loading, added(plan), measures);
+        tanks(loading, added(plan).stream().filter(loading::carries).toList(), measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.FITMENT && mass.name().equals(bar.name()))
                 .forEach(mass -> bar(loading, mass, measures)));
