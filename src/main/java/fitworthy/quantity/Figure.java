@@ -124,6 +124,11 @@ public final class Figure {
         return Double.isNaN(tolerance) ? 0 : tolerance;
     }
 
+    /** Whether a tolerance was given. */
+    public boolean hasTolerance() {
+        return !Double.isNaN(tolerance);
+    }
+
     public List<Missing> missing() {
         return missing;
     }

@@ -59,8 +59,7 @@ public sealed interface Change {
             for (Sheet.Option option : sheet.options()) {
                 for (Sheet.Alternative choice : option.choices()) {
                     changed = Trees.without(
-                            changed,
-                            NodePath.of("options", option.name(), "choices", choice.name(), "parts", gone));
+                            changed, NodePath.of("options", option.name(), "choices", choice.name(), "parts", gone));
                 }
             }
             for (Circuit circuit : sheet.circuits()) {

@@ -70,12 +70,18 @@ final class LoadCaseChecks {
         int tank = tanks.indexOf(part);
         if (fitment >= 0) {
             Fitment off = sheet.fitments().get(fitment);
-            removable(part, off.removable().is(YesNo.YES) || !off.in().isEmpty(), path, NodePath.of("fitments")
-                    .to(fitment + 1));
+            removable(
+                    part,
+                    off.removable().is(YesNo.YES) || !off.in().isEmpty(),
+                    path,
+                    NodePath.of("fitments").to(fitment + 1));
         } else if (tank >= 0) {
             Tank off = sheet.tanks().get(tank);
-            removable(part, off.comesOff() || !off.in().isEmpty(), path, NodePath.of("tanks")
-                    .to(tank + 1));
+            removable(
+                    part,
+                    off.comesOff() || !off.in().isEmpty(),
+                    path,
+                    NodePath.of("tanks").to(tank + 1));
         }
     }
 

@@ -52,10 +52,7 @@ final class PartChecks {
         List<String> known = sheet.fitments().stream().map(Fitment::name).toList();
         faults.name(carrier, "fitments", known, path);
         if (sheet.withContents(List.of(part)).contains(carrier)) {
-            faults.tell(
-                    "stands in or on itself, by way of what it carries",
-                    "leave it out at one of them",
-                    path);
+            faults.tell("stands in or on itself, by way of what it carries", "leave it out at one of them", path);
         }
     }
 

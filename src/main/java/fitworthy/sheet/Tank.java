@@ -28,14 +28,9 @@ public record Tank(
                         find = "the vehicle")
                 Choice<YesNo> stock,
         @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
-        @Field(
-                        value = "the part that it stands in or on, and comes off with",
-                        find = "the plan",
-                        example = "Canopy")
+        @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
                 String in,
-        @Field(
-                        value = "whether it is a can that is carried and emptied by hand; no where left out",
-                        find = "the plan")
+        @Field(value = "whether it is a can that is carried and emptied by hand; no where left out", find = "the plan")
                 Choice<YesNo> portable,
         @Field("how a fuel can is carried") Can can,
         @Field(

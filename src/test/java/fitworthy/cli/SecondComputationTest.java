@@ -172,8 +172,8 @@ class SecondComputationTest {
          * at one place, as a tank and its fuel, is off by the same.
          */
         double itemsTolerance(double front, double rear) {
-            double squares = sum(
-                    item -> square(item.tolerance() * (front * (1 - item.x() / wheelbase) + rear * item.x() / wheelbase)));
+            double squares = sum(item ->
+                    square(item.tolerance() * (front * (1 - item.x() / wheelbase) + rear * item.x() / wheelbase)));
             Map<List<Double>, Double> places = new HashMap<>();
             for (Item item : items) {
                 places.merge(List.of(item.x(), item.y(), item.z()), item.mass() * item.place(), Double::sum);
@@ -276,7 +276,8 @@ class SecondComputationTest {
             touring(all(TOURING_FIXED, TOURING_REMOVABLE, TOURING_ALWAYS, TOURING_TRIP));
     private static final Loading CANOPY_OFF = touring(all(TOURING_FIXED, TOURING_ALWAYS, TOURING_PART_FILLED));
     // trailer.ball 215 kg +/- 10 kg, at the tow bar's ball-overhang 1240 and ball-height 545
-    private static final Loading TOWING = touring(all(CANOPY_ON.items(), List.of(placed(215, LONG + 1240, 0, 545, 10))));
+    private static final Loading TOWING =
+            touring(all(CANOPY_ON.items(), List.of(placed(215, LONG + 1240, 0, 545, 10))));
 
     /**
      * vehicle.mass: front-axle 1335 kg, rear-axle 1225 kg, cog-height 760 mm. Wheelbase stretch: behind-cut 980 kg +/-

@@ -59,7 +59,9 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         return of(
                 Stream.concat(
                                 masses.stream().filter(mass -> !taken.contains(mass)),
-                                less.stream().filter(mass -> !had.contains(mass)).map(PointMass::less))
+                                less.stream()
+                                        .filter(mass -> !had.contains(mass))
+                                        .map(PointMass::less))
                         .toList(),
                 wheelbase);
     }
@@ -111,13 +113,13 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         double squares = 0;
         Map<Point, Double> places = new LinkedHashMap<>();
         for (PointMass mass : masses) {
-            squares += square((coordinate.apply(mass.at()).value() - mean)
-                    * mass.mass().tolerance());
+            squares += square(
+                    (coordinate.apply(mass.at()).value() - mean) * mass.mass().tolerance());
             places.merge(mass.at(), mass.mass().value(), Double::sum);
         }
         for (Map.Entry<Point, Double> place : places.entrySet()) {
-            squares += square(
-                    place.getValue() * coordinate.apply(place.getKey()).tolerance());
+            squares +=
+                    square(place.getValue() * coordinate.apply(place.getKey()).tolerance());
         }
         return Figure.of(mean, Math.sqrt(squares) / Math.abs(total.value()));
     }

@@ -93,11 +93,7 @@ public final class Masses {
             masses.add(new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false));
         }
         masses.add(new PointMass(
-                tank.name() + ", filled",
-                Sort.LIQUID,
-                Liquids.mass(tank, fill(plan, loadCase, tank)),
-                at,
-                false));
+                tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
     }
 
     private void loads(List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, List<PointMass> masses) {

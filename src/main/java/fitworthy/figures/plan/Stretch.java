@@ -65,9 +65,7 @@ public record Stretch(Figure made, Figure planned, Figure cut, Figure behindCut)
             return back;
         }
         double half = added().value() / 2;
-        return cut.known() || x.value() <= 0
-                ? x
-                : Figure.of(x.value() + half, Math.hypot(x.tolerance(), half));
+        return cut.known() || x.value() <= 0 ? x : Figure.of(x.value() + half, Math.hypot(x.tolerance(), half));
     }
 
     private Figure added() {

@@ -41,7 +41,10 @@ record SprungAxles(List<PointMass> masses, Figure wheelbase) {
             return ratio;
         }
         double loads = AxleLoads.tolerance(
-                masses, wheelbase, -1 / front.sprung().value(), 1 / rear.sprung().value());
+                masses,
+                wheelbase,
+                -1 / front.sprung().value(),
+                1 / rear.sprung().value());
         double relative = Math.hypot(loads, Math.hypot(others(front), others(rear)));
         return Figure.of(ratio.value(), ratio.value() * relative / 2);
     }

@@ -131,8 +131,8 @@ public final class SuspensionMeasures implements Topic {
             sag("front axle", loading, springs, beyond.front(), measures);
         });
         rear.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "rear axle", atRear.frequency())
-                    .worked(atRear.working("frequency", "rate")));
+            measures.add(
+                    Measure.of(FREQUENCY, "rear axle", atRear.frequency()).worked(atRear.working("frequency", "rate")));
             stiffness("rear axle", loading, springs, atRear.frequency(), measures);
             sag("rear axle", loading, springs, beyond.rear(), measures);
         });
@@ -204,8 +204,7 @@ public final class SuspensionMeasures implements Topic {
                         in("frequency", frequency, "Hz")));
     }
 
-    private static void sag(
-            String axle, Loading loading, Springs springs, Figure beyond, List<Measure> measures) {
+    private static void sag(String axle, Loading loading, Springs springs, Figure beyond, List<Measure> measures) {
         Figure rate = Oscillation.wheelRate(springs);
         Figure sag = SpringRate.deflection(beyond.times(0.5), rate).dividedBy(springs.bumpTravel());
         Plan plan = loading.plan();

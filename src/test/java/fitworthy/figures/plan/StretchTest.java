@@ -44,6 +44,8 @@ class StretchTest {
     @Test
     void theShareOfTheRearAxleBehindTheCutLeavesTheAxlesAsTheyWere() throws FaultsException {
         assertEquals(
-                1050 + ABOARD, stretched(", behind-cut: 1050 kg +/- 0 kg").rear().value(), 1e-9);
+                1050 + ABOARD,
+                stretched(", behind-cut: 1050 kg +/- 0 kg").rear().value(),
+                1e-9);
     }
 }
