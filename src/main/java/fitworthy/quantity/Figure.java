@@ -124,6 +124,11 @@ public final class Figure {
         return Double.isNaN(tolerance) ? 0 : tolerance;
     }
 
+    /** Whether a tolerance was given. */
+    public boolean hasTolerance() {
+        return !Double.isNaN(tolerance);
+    }
+
     public List<Missing> missing() {
         return missing;
     }
@@ -131,6 +136,11 @@ public final class Figure {
     /** This figure, with a tolerance of {@code share} of itself where it was given none. */
     public Figure orTolerance(double share) {
         return Double.isNaN(tolerance) && known() ? of(value, Math.abs(value) * share) : this;
+    }
+
+    /** This figure, with a tolerance in its own unit where it was given none. */
+    public Figure orWithin(double width) {
+        return Double.isNaN(tolerance) && known() ? of(value, width) : this;
     }
 
     /** This figure, known to the last digit. */

@@ -38,17 +38,33 @@ public sealed interface Change {
         return SheetReader.sheet(changed, regions, new ArrayList<>());
     }
 
-    /** A planned part is not fitted, and its circuits are not either. */
+    /** A planned part is not fitted, nor what stands in or on it, nor the circuits of all these. */
     record Drop(String fitment) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Node.Mapping changed = Trees.without(root, NodePath.of("fitments", fitment));
-            for (LoadCase each : sheet.cases()) {
-                changed = Trees.without(changed, NodePath.of("cases", each.name(), "off", fitment));
+            Node.Mapping changed = root;
+            for (String gone : sheet.withContents(List.of(fitment))) {
+                changed = without(gone, changed, sheet);
             }
-            for (Circuit each : sheet.circuits()) {
-                if (each.part().equals(fitment)) {
-                    changed = Trees.without(changed, NodePath.of("circuits", each.name()));
+            return changed;
+        }
+
+        private static Node.Mapping without(String gone, Node.Mapping root, Sheet sheet) {
+            Node.Mapping changed = Trees.without(root, NodePath.of("fitments", gone));
+            changed = Trees.without(changed, NodePath.of("tanks", gone));
+            for (LoadCase loadCase : sheet.cases()) {
+                changed = Trees.without(changed, NodePath.of("cases", loadCase.name(), "off", gone));
+                changed = Trees.without(changed, NodePath.of("cases", loadCase.name(), "filled", gone));
+            }
+            for (Sheet.Option option : sheet.options()) {
+                for (Sheet.Alternative choice : option.choices()) {
+                    changed = Trees.without(
+                            changed, NodePath.of("options", option.name(), "choices", choice.name(), "parts", gone));
+                }
+            }
+            for (Circuit circuit : sheet.circuits()) {
+                if (circuit.part().equals(gone)) {
+                    changed = Trees.without(changed, NodePath.of("circuits", circuit.name()));
                 }
             }
             return changed;

@@ -43,12 +43,12 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
             boolean chosen = sheet.options().stream()
                     .flatMap(option -> option.choices().stream())
                     .anyMatch(choice -> choice.parts().contains(fitment.name()));
-            if (!fitment.keep().is(YesNo.YES) && !chosen) {
+            Set<String> gone = planned.withContents(List.of(fitment.name()));
+            boolean kept = planned.fitments().stream()
+                    .anyMatch(part -> gone.contains(part.name()) && part.keep().is(YesNo.YES));
+            if (!kept && !chosen) {
                 levers.add(new Lever(
-                        fitment.name(),
-                        1,
-                        strength -> new Change.Drop(fitment.name()),
-                        fitment.mass().value()));
+                        fitment.name(), 1, strength -> new Change.Drop(fitment.name()), kilograms(planned, gone)));
             }
             fitment.at().ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
@@ -60,8 +60,9 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                     cargo.mass().value()));
             moves(levers, "cargo", cargo.name(), cargo.at().x(), cargo.mayMove());
         }
+        LeastFill needed = new LeastFill(planned);
         for (Tank tank : planned.tanks()) {
-            levers.add(tank(sheet, tank));
+            tank(sheet, tank, needed.of(tank)).ifPresent(levers::add);
         }
         sheet.trailer().ifPresent(trailer -> {
             double now = trailer.mass().value();
@@ -94,18 +95,36 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                 .findFirst();
     }
 
-    private static Lever tank(Sheet sheet, Tank tank) {
+    /** What the customer does without: these parts and tanks, with what is in them. */
+    private static double kilograms(Sheet sheet, Set<String> gone) {
+        double parts = sheet.fitments().stream()
+                .filter(part -> gone.contains(part.name()))
+                .mapToDouble(part -> part.mass().value())
+                .sum();
+        double tanks = sheet.tanks().stream()
+                .filter(tank -> gone.contains(tank.name()))
+                .mapToDouble(tank -> Liquids.mass(tank, tank.fill()).value())
+                .sum();
+        return parts + tanks;
+    }
+
+    /** A tank filled less, but for what the trip needs. @param least 0 to 1 */
+    private static Optional<Lever> tank(Sheet sheet, Tank tank, double least) {
         double fullest = sheet.cases().stream()
                 .map(each -> each.filled().getOrDefault(tank.name(), tank.fill()))
                 .mapToDouble(Figure::value)
                 .max()
                 .orElse(tank.fill().value());
-        double litres = tank.capacity().value() * fullest;
-        return new Lever(
-                tank.name(),
-                steps(fullest, 0.01),
-                strength -> new Change.FillTo(tank.name(), fullest * (1 - strength), litres * strength),
-                Liquids.mass(tank, Figure.of(fullest)).value());
+        // To whole per cents, as it is written.
+        double spare = fullest - Math.ceil(least * 100 - 1e-6) / 100;
+        double litres = tank.capacity().value() * spare;
+        return spare <= 0 && least > 0
+                ? Optional.empty()
+                : Optional.of(new Lever(
+                        tank.name(),
+                        steps(spare, 0.01),
+                        strength -> new Change.FillTo(tank.name(), fullest - spare * strength, litres * strength),
+                        Liquids.mass(tank, Figure.of(spare)).value()));
     }
 
     private static void moves(List<Lever> levers, String list, String name, Figure x, Figure mayMove) {

@@ -23,6 +23,8 @@ public record Fitment(
         @Field("where its centre of mass sits; needed unless its mass is 0 kg") Optional<Point> at,
         @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
         @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
+        @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
+                String in,
         @Field(value = "whether it sits on the roof", find = "the plan") Choice<YesNo> roof,
         @Field(value = "whether the customer will not do without it", find = "the customer") Choice<YesNo> keep,
         @Field(
@@ -49,7 +51,10 @@ public record Fitment(
             @Field(value = "what is taken off", needed = true, example = "steel tub") String name,
             @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "140 kg")
                     Figure mass,
-            @Field(value = "where it sat", needed = true) Point at) {}
+            @Field(
+                            value = "where it sat, as taped on the vehicle as it stands, before any longer wheelbase",
+                            needed = true)
+                    Point at) {}
 
     /** The kinds of part. */
     public enum Kind implements Variant {

@@ -14,7 +14,7 @@ public record LoadCase(
         @Field(value = "what to call it", needed = true, example = "canopy on") String name,
         @Field("names of the people aboard; everyone where left out") Optional<List<String>> aboard,
         @Field("names of the cargo carried; all of it where left out") Optional<List<String>> carrying,
-        @Field("removable parts that are off") List<String> off,
+        @Field("removable parts and tanks that are off; what stands in or on them is off too") List<String> off,
         @Field(
                         value = "how full each tank is, by name; others as the tank says",
                         in = Dimension.SHARE,

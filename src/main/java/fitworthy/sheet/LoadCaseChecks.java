@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What must hold of the ways of loading. */
@@ -13,6 +14,9 @@ final class LoadCaseChecks {
     private final List<String> cargo;
     private final List<String> fitments;
     private final List<String> tanks;
+    private final List<String> parts = new ArrayList<>();
+    /** Whether it is known what all parts and tanks are called. */
+    private final boolean partsSettled;
 
     LoadCaseChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
@@ -21,6 +25,9 @@ final class LoadCaseChecks {
         this.cargo = sheet.cargo().stream().map(Sheet.Load::name).toList();
         this.fitments = sheet.fitments().stream().map(Fitment::name).toList();
         this.tanks = sheet.tanks().stream().map(Tank::name).toList();
+        parts.addAll(fitments);
+        parts.addAll(tanks);
+        this.partsSettled = faults.settled("fitments", "name") && faults.settled("tanks", "name");
     }
 
     void run() {
@@ -32,9 +39,12 @@ final class LoadCaseChecks {
     private void loadCase(LoadCase loadCase, NodePath path) {
         names(loadCase.aboard().orElse(List.of()), "occupants", occupants, path.to("aboard"));
         names(loadCase.carrying().orElse(List.of()), "cargo", cargo, path.to("carrying"));
-        names(loadCase.off(), "fitments", fitments, path.to("off"));
         for (int i = 1; i <= loadCase.off().size(); i++) {
-            removable(loadCase.off().get(i - 1), path.to("off").to(i));
+            String part = loadCase.off().get(i - 1);
+            if (partsSettled) {
+                faults.listed(part, "fitments and tanks", parts, path.to("off").to(i));
+            }
+            removable(part, path.to("off").to(i));
         }
         loadCase.filled().forEach((tank, share) -> {
             faults.name(tank, "tanks", tanks, path.to("filled").to(tank));
@@ -54,17 +64,32 @@ final class LoadCaseChecks {
         }
     }
 
-    /** A part that a load case leaves off comes off at all. */
+    /** What a load case leaves off comes off at all, by itself or with what it stands in. */
     private void removable(String part, NodePath path) {
-        int index = fitments.indexOf(part);
-        if (index < 0) {
-            return;
+        int fitment = fitments.indexOf(part);
+        int tank = tanks.indexOf(part);
+        if (fitment >= 0) {
+            Fitment off = sheet.fitments().get(fitment);
+            removable(
+                    part,
+                    off.removable().is(YesNo.YES) || !off.in().isEmpty(),
+                    path,
+                    NodePath.of("fitments").to(fitment + 1));
+        } else if (tank >= 0) {
+            Tank off = sheet.tanks().get(tank);
+            removable(
+                    part,
+                    off.comesOff() || !off.in().isEmpty(),
+                    path,
+                    NodePath.of("tanks").to(tank + 1));
         }
-        NodePath fitment = NodePath.of("fitments").to(index + 1);
-        if (!sheet.fitments().get(index).removable().is(YesNo.YES) && faults.complete("removable", fitment)) {
+    }
+
+    private void removable(String part, boolean comesOff, NodePath path, NodePath where) {
+        if (!comesOff && faults.complete("removable", where)) {
             faults.tell(
                     "'" + part + "' is off here, but the part is not marked as removable",
-                    "removable: yes, in " + fitment,
+                    "removable: yes, in " + where,
                     path);
         }
     }

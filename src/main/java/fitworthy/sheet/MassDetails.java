@@ -23,6 +23,21 @@ public sealed interface MassDetails extends Details {
                             find = "the plan",
                             example = "1050 mm")
                     Figure rearOverhang,
+            @Field(
+                            value = "where the frame is cut, backwards from the front axle",
+                            in = Dimension.LENGTH,
+                            find = "the plan",
+                            example = "2290 mm")
+                    Figure cut,
+            @Field(
+                            value =
+                                    "how much of the kerb mass is behind the cut and moves back: the rear axle with its wheels"
+                                            + " and springs, frame, body and a tank there with its fuel, before anything is"
+                                            + " taken off",
+                            in = Dimension.MASS,
+                            find = "the builder of the chassis, who weighs both halves or adds up their parts",
+                            example = "980 kg +/- 60 kg")
+                    Figure behindCut,
             @Field(value = "whether an engineer or the authority has agreed to it in writing", find = "the plan")
                     Choice<YesNo> approved)
             implements MassDetails {}

@@ -1,9 +1,11 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** What must hold of the parts and tanks. */
@@ -24,8 +26,10 @@ final class PartChecks {
         }
         joints(fitments);
         for (int i = 1; i <= sheet.tanks().size(); i++) {
-            faults.share(
-                    sheet.tanks().get(i - 1).fill(), NodePath.of("tanks").to(i).to("fill"));
+            Tank tank = sheet.tanks().get(i - 1);
+            NodePath path = NodePath.of("tanks").to(i);
+            faults.share(tank.fill(), path.to("fill"));
+            carrier(tank.name(), tank.in(), path.to("in"));
         }
     }
 
@@ -33,8 +37,12 @@ final class PartChecks {
         if (fitment.mass().value() > 0 && fitment.at().isEmpty() && faults.complete("at", path)) {
             faults.tell("has a mass but no place", "at: {x: 2950 mm, y: 0 mm, z: 900 mm}", path.to("at"));
         }
+        carrier(fitment.name(), fitment.in(), path.to("in"));
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
+        }
+        if (fitment.details() instanceof MassDetails.ChassisExtension extension) {
+            cut(extension, path);
         }
         if (fitment.details() instanceof TyreDetails.Tyres tyres) {
             TyreChecks.check(tyres, path, faults);
@@ -51,6 +59,29 @@ final class PartChecks {
                             + QuantityText.shown(charger.input().value(), "A") + " at its input",
                     "the output on its data sheet, or isolator: yes where it only joins the batteries",
                     path.to("output"));
+        }
+    }
+
+    /** What a part stands in or on is another part, and not in the end the part itself. */
+    private void carrier(String part, String carrier, NodePath path) {
+        if (carrier.isEmpty()) {
+            return;
+        }
+        List<String> known = sheet.fitments().stream().map(Fitment::name).toList();
+        faults.name(carrier, "fitments", known, path);
+        if (sheet.withContents(List.of(part)).contains(carrier)) {
+            faults.tell("stands in or on itself, by way of what it carries", "leave it out at one of them", path);
+        }
+    }
+
+    /** A frame is cut between the axles, and leaves something on both sides. */
+    private void cut(MassDetails.ChassisExtension extension, NodePath path) {
+        Figure wheelbase = sheet.vehicle().size().wheelbase();
+        if (extension.cut().value() <= 0 || extension.cut().value() >= wheelbase.value()) {
+            faults.tell("is not between the axles of the vehicle as made", "cut: 2290 mm", path.to("cut"));
+        }
+        if (extension.behindCut().value() >= sheet.vehicle().mass().kerb().value()) {
+            faults.tell("is not less than the kerb mass", "behind-cut: 980 kg", path.to("behind-cut"));
         }
     }
 

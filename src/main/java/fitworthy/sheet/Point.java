@@ -27,4 +27,10 @@ public record Point(
                         signed = true,
                         find = "a tape from level ground",
                         example = "900 mm")
-                Figure z) {}
+                Figure z) {
+
+    /** This place, with a tolerance in m along each axis where the sheet gives none. */
+    public Point orTolerance(double metres) {
+        return new Point(x.orWithin(metres), y.orWithin(metres), z.orWithin(metres));
+    }
+}

@@ -6,7 +6,9 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +30,12 @@ public record Sheet(
                         find = "the workshop",
                         example = "5 %")
                 Figure assumedTolerance,
+        @Field(
+                        value = "tolerance taken for a place that is given none; 50 mm where left out",
+                        in = Dimension.LENGTH,
+                        find = "the workshop",
+                        example = "50 mm")
+                Figure assumedPlace,
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
         @Field("work beside the fitting of the parts") List<Job> jobs,
@@ -57,6 +65,7 @@ public record Sheet(
                         region,
                         asOf,
                         assumedTolerance,
+                        assumedPlace,
                         vehicle,
                         fitments.stream()
                                 .filter(each -> !open.contains(each.name()))
@@ -77,6 +86,22 @@ public record Sheet(
                         cases,
                         options,
                         waivers);
+    }
+
+    /** These parts with all that stands in or on them, as its {@code in} says. */
+    public Set<String> withContents(Collection<String> parts) {
+        Set<String> all = new LinkedHashSet<>(parts);
+        boolean more = !all.isEmpty();
+        while (more) {
+            more = false;
+            for (Fitment fitment : fitments) {
+                more |= all.contains(fitment.in()) && all.add(fitment.name());
+            }
+            for (Tank tank : tanks) {
+                more |= all.contains(tank.in()) && all.add(tank.name());
+            }
+        }
+        return all;
     }
 
     /** A choice that is still open. */

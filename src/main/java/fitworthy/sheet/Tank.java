@@ -27,6 +27,12 @@ public record Tank(
                         needed = true,
                         find = "the vehicle")
                 Choice<YesNo> stock,
+        @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
+        @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
+                String in,
+        @Field(value = "whether it is a can that is carried and emptied by hand; no where left out", find = "the plan")
+                Choice<YesNo> portable,
+        @Field("how a fuel can is carried") Can can,
         @Field(
                         value = "mass of the empty tank; not used for a stock one",
                         in = Dimension.MASS,
@@ -65,10 +71,33 @@ public record Tank(
                             example = "250 mm")
                     Figure clearance) {}
 
+    /** How a can of fuel is carried. */
+    public record Can(
+            @Field(value = "where it travels", find = "the plan") Choice<CanPlace> place,
+            @Field(value = "whether a holder that locks or straps it down is fixed to the vehicle", find = "the fitter")
+                    Choice<YesNo> fixed) {}
+
+    /** In the open air; in a box, canopy or locker shut off from the people; where people sit or sleep. */
+    public enum CanPlace {
+        OPEN_AIR,
+        BOX,
+        CABIN
+    }
+
+    /** Whether it is carried and emptied by hand. */
+    public boolean isCan() {
+        return portable.is(YesNo.YES);
+    }
+
+    /** Whether it can be left off. */
+    public boolean comesOff() {
+        return removable.is(YesNo.YES) || isCan();
+    }
+
     /** How a fuel tank is built into the vehicle. */
     public record BuiltIn(
             @Field(
-                            value = "whether the engine draws from it; no for a can or another appliance's tank",
+                            value = "whether the engine burns what is in it; no for a stove's or a heater's tank",
                             find = "the plan")
                     Choice<YesNo> feedsEngine,
             @Field(value = "whether it breathes to the outside of the body", find = "the tank's maker")

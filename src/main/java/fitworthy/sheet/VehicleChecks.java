@@ -28,6 +28,7 @@ final class VehicleChecks {
         TyreChecks.check(vehicle.tyres(), VEHICLE.to("tyres"), faults);
         TyreChecks.size(vehicle.spare().size(), VEHICLE.to("spare"), faults);
         axleMasses(vehicle.mass());
+        kerbTolerance(vehicle.mass());
         unsprung("front", vehicle.suspension().front(), vehicle.mass().frontAxle());
         unsprung("rear", vehicle.suspension().rear(), vehicle.mass().rearAxle());
         Figure wheelbase = vehicle.size().wheelbase();
@@ -54,6 +55,23 @@ final class VehicleChecks {
                             sum,
                             mass.kerb().value()),
                     String.format(Locale.ROOT, "kerb: %.0f kg, or axle masses that sum to it", sum),
+                    MASS.to("kerb"));
+        }
+    }
+
+    /** The axles make up the whole, which cannot be less sure than both of them at their worst. */
+    private void kerbTolerance(Vehicle.Masses mass) {
+        Figure front = mass.frontAxle();
+        Figure rear = mass.rearAxle();
+        double both = front.tolerance() + rear.tolerance();
+        if (front.hasTolerance() && rear.hasTolerance() && mass.kerb().tolerance() > both) {
+            faults.tell(
+                    String.format(
+                            Locale.ROOT,
+                            "has a tolerance of %.0f kg, but its axles together have one of %.0f kg",
+                            mass.kerb().tolerance(),
+                            both),
+                    "wider tolerances of front-axle and rear-axle, or a narrower one here",
                     MASS.to("kerb"));
         }
     }

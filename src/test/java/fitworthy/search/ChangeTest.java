@@ -52,6 +52,29 @@ class ChangeTest {
         assertEquals("do without 'Crate'", new Change.Drop("Crate").words());
     }
 
+    /** What hangs in the air is no saving: with a box go the fridge in it, the can in the fridge and its water. */
+    @Test
+    void whatStandsInAPartGoesWithIt() throws FaultsException {
+        Node.Mapping changed = applied(
+                new Change.Drop("Crate"),
+                """
+                fitments:
+                  - {name: Crate, kind: other, mass: 40 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Fridge, kind: other, in: Crate, mass: 30 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Bar, kind: other, mass: 30 kg, at: {x: 0 mm, y: 0 mm, z: 900 mm}}
+                tanks:
+                  - {name: Can, liquid: water, capacity: 20 L, fill: 100 %, stock: no, in: Fridge, mass: 1 kg,
+                     at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                circuits: [{name: Cold, part: Fridge, current: 5 A}]
+                cases: [{name: some, filled: {Can: 50 %}, off: [Fridge]}]
+                """);
+        assertEquals(1, Sheets.read(changed).fitments().size());
+        assertEquals(1, Sheets.read(changed).tanks().size());
+        assertEquals(0, Sheets.read(changed).circuits().size());
+        assertEquals(0, Sheets.read(changed).cases().get(0).filled().size());
+        assertEquals(0, Sheets.read(changed).cases().get(0).off().size());
+    }
+
     @Test
     void cargoGoesOutOfTheLoadCasesToo() throws FaultsException {
         Change change = new Change.LeaveBehind("Luggage");

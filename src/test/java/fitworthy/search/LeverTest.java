@@ -47,6 +47,14 @@ class LeverTest {
         assertEquals(1000, trailer.kilograms(), 1e-9);
     }
 
+    /** 280 km at 12 L/100km take 33.6 L of the 80 L: 42 %, and nothing less is offered. */
+    @Test
+    void aTankKeepsWhatTheLongestLegTakes() throws FaultsException {
+        Lever tank = only("Main tank", "trip: {longest-leg: 280 km}");
+        assertEquals("fill 'Main tank' to 42 %, 46 L less", tank.at().apply(1).words());
+        assertEquals(List.of(), on("Main tank", "trip: {longest-leg: 700 km}"));
+    }
+
     @Test
     void aTrailerIsLightenedToItsLeast() throws FaultsException {
         Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg, lightest: 1895 kg}");

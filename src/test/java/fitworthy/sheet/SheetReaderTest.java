@@ -289,7 +289,7 @@ class SheetReaderTest {
             new Spoilt(
                     "[Canopy]",
                     "[Awning]",
-                    "34:11 cases.1.off.1: 'Awning' is not among the fitments -> one of Canopy, Bar"),
+                    "34:11 cases.1.off.1: 'Awning' is not among the fitments and tanks -> one of Canopy, Bar, Main v1.2"),
             new Spoilt(
                     "[Canopy]",
                     "[Bar]",

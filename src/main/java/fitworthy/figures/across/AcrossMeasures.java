@@ -77,12 +77,18 @@ public final class AcrossMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST);
+        return Stream.of(
+                        List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST),
+                        People.KINDS,
+                        Carriers.KINDS)
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         twins(plan, measures);
+        People.plan(plan, measures);
         List<String> certified = Alterations.of(plan).stream()
                 .map(alteration -> Words.hyphenated(alteration.name()).replace('-', ' '))
                 .toList();
@@ -172,7 +178,9 @@ public final class AcrossMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         overlaps(loading, measures);
-        tanks(loading, added(plan), measures);
+        People.loading(loading, measures);
+        Carriers.loading(loading, measures);
+        tanks(loading, added(plan).stream().filter(loading::carries).toList(), measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.FITMENT && mass.name().equals(bar.name()))
                 .forEach(mass -> bar(loading, mass, measures)));

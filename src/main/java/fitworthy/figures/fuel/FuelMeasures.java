@@ -59,6 +59,9 @@ public final class FuelMeasures implements Topic {
     private static final MeasureKind UNAPPROVED =
             number("fuel.unapproved", "L", 0, "volume of an added tank without approval");
 
+    private static final MeasureKind CAN_PLACE = word("fuel.can-place", "where the can of fuel travels");
+    private static final MeasureKind CAN_FIXED = word("fuel.can-fixed", "whether a holder keeps the can where it is");
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
@@ -82,7 +85,9 @@ public final class FuelMeasures implements Topic {
                 FILLER,
                 EARTHED,
                 UNAPPROVED,
-                NEEDED);
+                NEEDED,
+                CAN_PLACE,
+                CAN_FIXED);
     }
 
     private enum Side {
@@ -102,9 +107,13 @@ public final class FuelMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Engine engine = plan.vehicle().engine();
         for (Tank tank : plan.sheet().tanks()) {
+            if (isFuel(tank) && tank.isCan()) {
+                measures.add(Measure.of(CAN_PLACE, tank.name(), tank.can().place()));
+                measures.add(Measure.of(CAN_FIXED, tank.name(), tank.can().fixed()));
+            }
             if (isFuel(tank) && !tank.builtIn().feedsEngine().is(YesNo.NO)) {
                 measures.add(Measure.of(MATCH, tank.name(), match(engine, tank)));
-                if (tank.stock().is(YesNo.NO)) {
+                if (tank.stock().is(YesNo.NO) && !tank.isCan()) {
                     addedTank(tank, measures);
                 }
             }

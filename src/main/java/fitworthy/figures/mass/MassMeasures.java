@@ -10,6 +10,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
@@ -167,10 +168,10 @@ public final class MassMeasures implements Topic {
         measures.add(
                 Measure.of(AXLE, "rear axle", axles.rear(), ratings.rearAxle()).worked(sheet));
         Figure bareFront = plan.vehicle().mass().frontAxle();
-        measures.add(Measure.of(
-                        FRONT_LIFT,
-                        "front axle",
-                        Figure.of(1, 0).minus(axles.front().dividedBy(bareFront)))
+        // The axle's own mass is in the load as well, so its error is not counted twice.
+        Figure gained = loading.beyond(Masses.axles(plan).subList(0, 1)).front();
+        Figure lost = gained.times(-1).dividedBy(bareFront);
+        measures.add(Measure.of(FRONT_LIFT, "front axle", lost)
                 .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
         Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
         measures.add(Measure.enough(

@@ -17,7 +17,7 @@ public final class Alterations {
         Set<Alteration> all = EnumSet.noneOf(Alteration.class);
         plan.sheet().fitments().forEach(fitment -> all.addAll(of(fitment.kind())));
         if (plan.sheet().tanks().stream()
-                .anyMatch(tank -> added(tank) && !tank.liquid().is(Tank.Liquid.WATER))) {
+                .anyMatch(tank -> added(tank) && !tank.isCan() && !tank.liquid().is(Tank.Liquid.WATER))) {
             all.add(Alteration.FUEL_TANK);
         }
         return all;

@@ -2,8 +2,13 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Point;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Static load on two axles and the centre of gravity, by moments about the axles. A mass behind the rear axle loads the
@@ -19,8 +24,9 @@ import java.util.function.Function;
 public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Figure cogY, Figure cogZ) {
 
     /**
-     * Computes the loads of a set of masses. Tolerances of mass and place are taken as independent and combined to
-     * first order; the source of the method is the lever law, checked against a truck maker's body-builder example.
+     * Computes the loads of a set of masses. Tolerances of mass and place are combined to first order, as independent
+     * but for masses at one and the same place, such as a tank and what is in it, which share the error of the place.
+     * The source of the method is the lever law, checked against a truck maker's body-builder example.
      *
      * @param wheelbase in m, above zero
      * @return loads that are missing where any mass or the place it needs is
@@ -35,12 +41,61 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
             rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
         }
         return new AxleLoads(
-                front,
-                rear,
+                within(front, tolerance(masses, wheelbase, 1, 0)),
+                within(rear, tolerance(masses, wheelbase, 0, 1)),
                 total,
                 centre(masses, Point::x, total),
                 centre(masses, Point::y, total),
                 centre(masses, Point::z, total));
+    }
+
+    /**
+     * What one set of masses puts on the axles beyond another. A mass that is in both has one error, which the
+     * difference does not hold.
+     */
+    public static AxleLoads difference(List<PointMass> masses, List<PointMass> less, Figure wheelbase) {
+        Set<PointMass> taken = new HashSet<>(less);
+        Set<PointMass> had = new HashSet<>(masses);
+        return of(
+                Stream.concat(
+                                masses.stream().filter(mass -> !taken.contains(mass)),
+                                less.stream()
+                                        .filter(mass -> !had.contains(mass))
+                                        .map(PointMass::less))
+                        .toList(),
+                wheelbase);
+    }
+
+    /**
+     * Tolerance of {@code front x onFront + rear x onRear}: each mass with what it adds to the sum, each place with the
+     * masses there, {@code (onRear - onFront) m dx / wheelbase}, and the wheelbase with the moment of all of them.
+     */
+    public static double tolerance(List<PointMass> masses, Figure wheelbase, double onFront, double onRear) {
+        double lever = (onRear - onFront) / wheelbase.value();
+        double squares = 0;
+        double moment = 0;
+        Map<Point, Double> places = new LinkedHashMap<>();
+        for (PointMass mass : masses) {
+            double x = mass.at().x().value();
+            squares += square(mass.mass().tolerance() * (onFront + lever * x));
+            if (mass.at().x().tolerance() > 0) {
+                places.merge(mass.at(), mass.mass().value(), Double::sum);
+            }
+            // The bare vehicle stands at the axles, wherever they are.
+            moment += mass.sort() == PointMass.Sort.VEHICLE ? 0 : mass.mass().value() * x;
+        }
+        for (Map.Entry<Point, Double> place : places.entrySet()) {
+            squares += square(place.getValue() * lever * place.getKey().x().tolerance());
+        }
+        return Math.sqrt(squares + square(moment * lever / wheelbase.value() * wheelbase.tolerance()));
+    }
+
+    private static Figure within(Figure sum, double tolerance) {
+        return sum.known() ? Figure.of(sum.value(), tolerance) : sum;
+    }
+
+    private static double square(double number) {
+        return number * number;
     }
 
     /**
@@ -56,10 +111,15 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         }
         double mean = moment.value() / total.value();
         double squares = 0;
+        Map<Point, Double> places = new LinkedHashMap<>();
         for (PointMass mass : masses) {
-            Figure place = coordinate.apply(mass.at());
-            squares += Math.pow((place.value() - mean) * mass.mass().tolerance(), 2)
-                    + Math.pow(mass.mass().value() * place.tolerance(), 2);
+            squares += square(
+                    (coordinate.apply(mass.at()).value() - mean) * mass.mass().tolerance());
+            places.merge(mass.at(), mass.mass().value(), Double::sum);
+        }
+        for (Map.Entry<Point, Double> place : places.entrySet()) {
+            squares +=
+                    square(place.getValue() * coordinate.apply(place.getKey()).tolerance());
         }
         return Figure.of(mean, Math.sqrt(squares) / Math.abs(total.value()));
     }

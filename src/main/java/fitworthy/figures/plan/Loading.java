@@ -80,7 +80,21 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     public boolean carries(Fitment fitment) {
-        return !loadCase.off().contains(fitment.name());
+        return !isOff(fitment.name());
+    }
+
+    public boolean carries(Tank tank) {
+        return !isOff(tank.name());
+    }
+
+    /** Whether a part or tank is off, or stands in or on one that is. */
+    public boolean isOff(String name) {
+        return plan.off(loadCase).contains(name);
+    }
+
+    /** What the vehicle loaded so puts on the axles beyond these masses. */
+    public AxleLoads beyond(List<PointMass> known) {
+        return AxleLoads.difference(masses, known, plan.wheelbase());
     }
 
     /** The trays and canopies that are on, trays first. */
@@ -172,7 +186,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         Set<PointMass> aboard = new HashSet<>(masses);
         Set<PointMass> known = new HashSet<>(weighed.masses);
         List<PointMass> corrected = new ArrayList<>(masses.stream()
-                .map(mass -> known.contains(mass) ? exact(mass) : mass)
+                .map(mass -> known.contains(mass) ? mass.exact() : mass)
                 .toList());
         List<PointMass> onlyWeighed = weighed.masses.stream()
                 .filter(mass -> !aboard.contains(mass) && mass.sort() != Sort.BALL)
@@ -198,10 +212,5 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
                 mass,
                 new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()),
                 false);
-    }
-
-    private static PointMass exact(PointMass mass) {
-        Point at = new Point(mass.at().x().exact(), mass.at().y(), mass.at().z());
-        return new PointMass(mass.name(), mass.sort(), mass.mass().exact(), at, mass.roof());
     }
 }

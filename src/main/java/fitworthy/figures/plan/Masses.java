@@ -12,9 +12,11 @@ import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Every mass of a plan loaded in one way: the bare vehicle, what is fitted and taken off, tanks, people and cargo. */
 public final class Masses {
@@ -23,97 +25,135 @@ public final class Masses {
      * Tolerance of an axle mass of the bare vehicle that was given none, as a share: an assumption, see docs/method.md.
      */
     private static final double BARE_VEHICLE_TOLERANCE = 0.01;
+    /** Tolerance of a place where the sheet names none, in m: an assumption, see docs/method.md. */
+    private static final double PLACE_TOLERANCE = 0.05;
+    /** Part of a spring that moves with the wheel: common practice. */
+    private static final double HALF_OF_A_SPRING = 0.5;
     /** Tolerance of a part's mass where the sheet names none: an assumption, see docs/method.md. */
     private static final double PART_TOLERANCE = 0.05;
 
-    private Masses() {}
+    private final Plan plan;
+    private final Sheet sheet;
+    /** The tolerance of a mass that is given none, as a share of it. */
+    private final double share;
+    /** The tolerance of a place that is given none, m. */
+    private final double place;
+
+    private Masses(Plan plan) {
+        this.plan = plan;
+        this.sheet = plan.sheet();
+        this.share = sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
+        this.place = sheet.assumedPlace().or(Figure.of(PLACE_TOLERANCE)).value();
+    }
 
     /** The masses as the sheet gives them, without any correction to a weighbridge reading. */
     static List<PointMass> of(Plan plan, LoadCase loadCase) {
-        Sheet sheet = plan.sheet();
-        double assumed = sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
-        List<PointMass> masses = new ArrayList<>(bareVehicle(plan));
+        return new Masses(plan).all(loadCase);
+    }
+
+    private List<PointMass> all(LoadCase loadCase) {
+        Collection<String> off = plan.off(loadCase);
+        List<PointMass> masses = new ArrayList<>(bareVehicle());
         for (Fitment fitment : sheet.fitments()) {
-            fitment.removes().ifPresent(gone -> masses.add(removed(gone, assumed)));
-            if (!loadCase.off().contains(fitment.name()) && fitment.at().isPresent()) {
+            double unsprung = unsprung(fitment.kind());
+            fitment.removes().ifPresent(gone -> masses.add(removed(gone, unsprung)));
+            if (!off.contains(fitment.name()) && fitment.at().isPresent()) {
                 masses.add(new PointMass(
                         fitment.name(),
                         Sort.FITMENT,
-                        fitment.mass().orTolerance(assumed),
-                        fitment.at().get(),
-                        fitment.roof().is(YesNo.YES)));
+                        fitment.mass().orTolerance(share),
+                        at(fitment.at().get(), unsprung),
+                        fitment.roof().is(YesNo.YES),
+                        unsprung));
             }
         }
         for (Tank tank : sheet.tanks()) {
-            tank.removes().ifPresent(gone -> masses.add(removed(gone, assumed)));
-            if (tank.stock().is(YesNo.NO)) {
-                masses.add(new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(assumed), tank.at(), false));
+            tank.removes().ifPresent(gone -> masses.add(removed(gone, 0)));
+            if (!off.contains(tank.name())) {
+                tank(tank, loadCase, masses);
             }
-            masses.add(new PointMass(
-                    tank.name() + ", filled",
-                    Sort.LIQUID,
-                    Liquids.mass(tank, fill(plan, loadCase, tank)),
-                    tank.at(),
-                    false));
         }
-        loads(sheet.occupants(), loadCase.aboard(), Sort.OCCUPANT, assumed, masses);
-        loads(sheet.cargo(), loadCase.carrying(), Sort.CARGO, assumed, masses);
+        loads(sheet.occupants(), loadCase.aboard(), Sort.OCCUPANT, masses);
+        loads(sheet.cargo(), loadCase.carrying(), Sort.CARGO, masses);
         if (loadCase.towing().is(YesNo.YES)) {
             Trailer trailer = sheet.trailer().orElseThrow();
             masses.add(new PointMass(
                     "load on the ball",
                     Sort.BALL,
-                    trailer.ball().orTolerance(assumed),
+                    trailer.ball().orTolerance(share),
                     new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
                     false));
         }
         return masses;
     }
 
-    private static void loads(
-            List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, double assumed, List<PointMass> masses) {
+    private void tank(Tank tank, LoadCase loadCase, List<PointMass> masses) {
+        Point at = tank.at().orTolerance(place);
+        if (tank.stock().is(YesNo.NO)) {
+            masses.add(new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false));
+        }
+        masses.add(new PointMass(
+                tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
+    }
+
+    private void loads(List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, List<PointMass> masses) {
         for (Sheet.Load load : all) {
             if (taken.isEmpty() || taken.get().contains(load.name())) {
                 masses.add(new PointMass(
                         load.name(),
                         sort,
-                        load.mass().orTolerance(assumed),
-                        load.at(),
+                        load.mass().orTolerance(share),
+                        load.at().orTolerance(place),
                         load.roof().is(YesNo.YES)));
             }
         }
     }
 
-    /**
-     * The vehicle at its axles, less the fuel and the driver counted in its kerb mass. With a longer wheelbase each
-     * axle keeps its kerb mass: exact only where what is ahead of the cut stays over the front and the rest moves with
-     * the rear axle, which is why such a vehicle has to be weighed.
-     */
-    private static List<PointMass> bareVehicle(Plan plan) {
-        Sheet sheet = plan.sheet();
+    /** Which share of a kind of part the springs do not carry; of a spring itself half of it. */
+    private static double unsprung(Fitment.Kind kind) {
+        return switch (kind) {
+            case TYRES, WHEELS -> 1;
+            case SPRINGS -> HALF_OF_A_SPRING;
+            default -> 0;
+        };
+    }
+
+    /** What stands on the axles is where they are. */
+    private Point at(Point given, double unsprung) {
+        return given.orTolerance(unsprung > 0 ? 0 : place);
+    }
+
+    /** The axles of the vehicle as made, where each acts as planned, with the fuel and driver of the kerb mass in them. */
+    public static List<PointMass> axles(Plan plan) {
         Vehicle.Masses mass = plan.vehicle().mass();
         Figure zero = Figure.of(0, 0);
         double kerbShare = mass.kerb().tolerance() / Math.sqrt(2);
-        List<PointMass> masses = new ArrayList<>();
-        masses.add(new PointMass(
-                "vehicle, front axle",
-                Sort.VEHICLE,
-                bare(mass.frontAxle(), kerbShare),
-                new Point(zero, zero, mass.cogHeight()),
-                false));
-        masses.add(new PointMass(
-                "vehicle, rear axle",
-                Sort.VEHICLE,
-                bare(mass.rearAxle(), kerbShare),
-                new Point(plan.wheelbase().exact(), zero, mass.cogHeight()),
-                false));
+        return List.of(
+                new PointMass(
+                        "vehicle, front axle",
+                        Sort.VEHICLE,
+                        bare(mass.frontAxle(), kerbShare),
+                        new Point(zero, zero, mass.cogHeight()),
+                        false),
+                new PointMass(
+                        "vehicle, rear axle",
+                        Sort.VEHICLE,
+                        bare(mass.rearAxle(), kerbShare),
+                        new Point(plan.stretch().rearAxleMass(plan.vehicle()), zero, mass.cogHeight()),
+                        false));
+    }
+
+    /** The vehicle at its axles, less the fuel and the driver counted in its kerb mass. */
+    private List<PointMass> bareVehicle() {
+        Vehicle.Masses mass = plan.vehicle().mass();
+        List<PointMass> masses = new ArrayList<>(axles(plan));
         for (Tank tank : sheet.tanks()) {
             if (tank.stock().is(YesNo.YES) && mass.kerbFuel().value() > 0) {
                 masses.add(new PointMass(
                         tank.name() + ", fuel in the kerb mass",
                         Sort.VEHICLE,
                         Liquids.mass(tank, mass.kerbFuel()).times(-1),
-                        tank.at(),
+                        tank.at().orTolerance(place),
                         false));
             }
         }
@@ -122,7 +162,7 @@ public final class Masses {
                     "driver in the kerb mass",
                     Sort.VEHICLE,
                     mass.kerbDriver().times(-1),
-                    sheet.occupants().get(0).at(),
+                    sheet.occupants().get(0).at().orTolerance(place),
                     false));
         }
         return masses;
@@ -132,25 +172,44 @@ public final class Masses {
         return axle.orTolerance(fromKerb > 0 ? fromKerb / axle.value() : BARE_VEHICLE_TOLERANCE);
     }
 
-    private static PointMass removed(Fitment.Removed gone, double assumed) {
+    private PointMass removed(Fitment.Removed gone, double unsprung) {
         return new PointMass(
                 gone.name() + ", taken off",
                 Sort.REMOVED,
-                gone.mass().orTolerance(assumed).times(-1),
-                gone.at(),
-                false);
+                gone.mass().orTolerance(share).times(-1),
+                plan.stretch().moved(at(gone.at(), unsprung), unsprung > 0),
+                false,
+                unsprung);
     }
 
-    /** What the parts that stay on all the time, and what they replace, add to the axles; empty tanks included. */
-    public static AxleLoads fixedParts(Plan plan) {
-        return AxleLoads.of(fixed(plan), plan.wheelbase());
+    /**
+     * What the parts that stay on all the time, and what they replace, add to the load on the springs; empty tanks
+     * included.
+     */
+    public static AxleLoads onSprings(Plan plan) {
+        return AxleLoads.of(fixedOnSprings(plan), plan.wheelbase());
     }
 
-    /** The masses that {@link #fixedParts} adds up. */
+    /** The masses that {@link #onSprings} adds up: without wheels and tyres, and without half of the springs. */
+    public static List<PointMass> fixedOnSprings(Plan plan) {
+        return fixed(plan).stream()
+                .filter(mass -> mass.unsprung() < 1)
+                .map(PointMass::sprung)
+                .toList();
+    }
+
+    /** The vehicle as made and the parts that stay on: what stands on the springs before anybody or anything is aboard. */
+    public static List<PointMass> bareAndFixed(Plan plan) {
+        return Stream.concat(axles(plan).stream(), fixed(plan).stream()).toList();
+    }
+
+    /** The parts that stay on all the time, and what they replace. */
     public static List<PointMass> fixed(Plan plan) {
-        List<String> removable = plan.sheet().fitments().stream()
-                .filter(fitment -> fitment.removable().is(YesNo.YES))
-                .map(Fitment::name)
+        List<String> removable = Stream.concat(
+                        plan.sheet().fitments().stream()
+                                .filter(fitment -> fitment.removable().is(YesNo.YES))
+                                .map(Fitment::name),
+                        plan.sheet().tanks().stream().filter(Tank::comesOff).map(Tank::name))
                 .toList();
         LoadCase bare = new LoadCase(
                 "fixed parts",
@@ -169,12 +228,14 @@ public final class Masses {
                 .toList();
     }
 
-    /** How full a tank is, 0 to 1; a stock tank that another replaces is empty. */
+    /** How full a tank is, 0 to 1; one that is off or that another replaces is empty. */
     static Figure fill(Plan plan, LoadCase loadCase, Tank tank) {
         boolean replaced = tank.stock().is(YesNo.YES)
                 && plan.sheet().tanks().stream().anyMatch(other -> other.removes()
                         .filter(gone -> gone.name().equals(tank.name()))
                         .isPresent());
-        return replaced ? Figure.of(0, 0) : loadCase.filled().getOrDefault(tank.name(), tank.fill());
+        return replaced || plan.off(loadCase).contains(tank.name())
+                ? Figure.of(0, 0)
+                : loadCase.filled().getOrDefault(tank.name(), tank.fill());
     }
 }

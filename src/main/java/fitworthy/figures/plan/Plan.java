@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned. */
@@ -30,6 +31,7 @@ public final class Plan {
     private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
     private final Figure wheelbase;
     private final Vehicle.Ratings ratings;
+    private final Stretch stretch;
 
     /**
      * @param sheet the sheet as read
@@ -50,6 +52,7 @@ public final class Plan {
         this.wheelbase = details(MassDetails.ChassisExtension.class).stream()
                 .map(MassDetails.ChassisExtension::wheelbaseAdded)
                 .reduce(vehicle().size().wheelbase(), Figure::plus);
+        this.stretch = Stretch.of(vehicle(), wheelbase, planned(MassDetails.ChassisExtension.class));
         this.ratings = planned(MassDetails.RatingUpgrade.class)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());
@@ -97,6 +100,16 @@ public final class Plan {
 
     public Figure wheelbase() {
         return wheelbase;
+    }
+
+    /** What a longer wheelbase moves. */
+    public Stretch stretch() {
+        return stretch;
+    }
+
+    /** Parts and tanks that are off in a load case: those it names, and what stands in or on them. */
+    Set<String> off(LoadCase loadCase) {
+        return sheet.withContents(loadCase.off());
     }
 
     /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it. */

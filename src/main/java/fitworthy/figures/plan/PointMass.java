@@ -11,8 +11,14 @@ import fitworthy.sheet.Point;
  * @param mass in kg; negative for a part taken off
  * @param at where its centre is, in m
  * @param roof whether it is carried on the roof
+ * @param unsprung the share of it that the springs do not carry, 0 to 1
  */
-public record PointMass(String name, Sort sort, Figure mass, Point at, boolean roof) {
+public record PointMass(String name, Sort sort, Figure mass, Point at, boolean roof, double unsprung) {
+
+    /** A mass that the springs carry whole. */
+    public PointMass(String name, Sort sort, Figure mass, Point at, boolean roof) {
+        this(name, sort, mass, at, roof, 0);
+    }
 
     /** Where a mass comes from. */
     public enum Sort {
@@ -30,5 +36,20 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, boolean r
     /** The part of this mass that the front axle carries, in kg: {@code m (1 - x / wheelbase)}. */
     public Figure onFront(Figure wheelbase) {
         return mass.times(Figure.of(1, 0).minus(at.x().dividedBy(wheelbase)));
+    }
+
+    /** What the springs carry of it. */
+    public PointMass sprung() {
+        return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof);
+    }
+
+    /** The same taken away. */
+    PointMass less() {
+        return new PointMass(name, sort, mass.times(-1), at, roof, unsprung);
+    }
+
+    /** The same, its mass and its place along the vehicle known by a weighing. */
+    PointMass exact() {
+        return new PointMass(name, sort, mass.exact(), new Point(at.x().exact(), at.y(), at.z()), roof, unsprung);
     }
 }

@@ -99,7 +99,7 @@ public final class SuspensionMeasures implements Topic {
         for (Fitment fitment : plan.fitments(Fitment.Kind.SPRINGS)) {
             springs(plan, fitment.name(), (Springs) fitment.details(), measures);
         }
-        Figure front = Masses.fixedParts(plan).front();
+        Figure front = Masses.onSprings(plan).front();
         if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
             measures.add(Measure.of(LOAD_ON_MADE, "front axle", front).worked(fixedSheet(plan)));
         }
@@ -120,27 +120,29 @@ public final class SuspensionMeasures implements Topic {
         if (front.isEmpty() && rear.isEmpty()) {
             return;
         }
-        AxleLoads axles = loading.axles();
-        Figure frontFrequency = frequency(front, made.front(), axles.front());
-        Figure rearFrequency = frequency(rear, made.rear(), axles.rear());
-        AxleLoads fixed = Masses.fixedParts(plan);
-        Vehicle.Masses mass = plan.vehicle().mass();
+        SprungAxles sprung = SprungAxles.of(loading);
+        Oscillation atFront = new Oscillation(front, made.front(), sprung.front());
+        Oscillation atRear = new Oscillation(rear, made.rear(), sprung.rear());
+        AxleLoads beyond = loading.beyond(Masses.bareAndFixed(plan));
         front.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "front axle", frontFrequency)
-                    .worked(oscillation("frequency", "rate", front, made.front(), axles.front())));
-            stiffness("front axle", loading, springs, frontFrequency, measures);
-            sag("front axle", loading, springs, axles.front(), mass.frontAxle(), fixed.front(), measures);
+            measures.add(Measure.of(FREQUENCY, "front axle", atFront.frequency())
+                    .worked(atFront.working("frequency", "rate")));
+            stiffness("front axle", loading, springs, atFront.frequency(), measures);
+            sag("front axle", loading, springs, beyond.front(), measures);
         });
         rear.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "rear axle", rearFrequency)
-                    .worked(oscillation("frequency", "rate", rear, made.rear(), axles.rear())));
-            stiffness("rear axle", loading, springs, rearFrequency, measures);
-            sag("rear axle", loading, springs, axles.rear(), mass.rearAxle(), fixed.rear(), measures);
+            measures.add(
+                    Measure.of(FREQUENCY, "rear axle", atRear.frequency()).worked(atRear.working("frequency", "rate")));
+            stiffness("rear axle", loading, springs, atRear.frequency(), measures);
+            sag("rear axle", loading, springs, beyond.rear(), measures);
         });
-        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", rearFrequency.dividedBy(frontFrequency))
-                .worked("ratio = rear / front", in("rear", rearFrequency, "Hz"), in("front", frontFrequency, "Hz"))
-                .worked(oscillation("front", "front rate", front, made.front(), axles.front()))
-                .worked(oscillation("rear", "rear rate", rear, made.rear(), axles.rear())));
+        measures.add(Measure.of(REAR_TO_FRONT, "vehicle", sprung.rearToFront(atFront, atRear))
+                .worked(
+                        "ratio = rear / front",
+                        in("rear", atRear.frequency(), "Hz"),
+                        in("front", atFront.frequency(), "Hz"))
+                .worked(atFront.working("front", "front rate"))
+                .worked(atRear.working("rear", "rear rate")));
     }
 
     private static void lift(Plan plan, String axle, End end, List<Measure> measures) {
@@ -165,7 +167,7 @@ public final class SuspensionMeasures implements Topic {
     private static void springs(Plan plan, String name, Springs springs, List<Measure> measures) {
         boolean atFront = springs.end().is(End.FRONT);
         Vehicle.Suspension suspension = plan.vehicle().suspension();
-        AxleLoads fixed = Masses.fixedParts(plan);
+        AxleLoads fixed = Masses.onSprings(plan);
         Figure load = atFront ? fixed.front() : fixed.rear();
         Figure lift = springs.lift();
         measures.add(Measure.of(
@@ -187,27 +189,6 @@ public final class SuspensionMeasures implements Topic {
                 .findFirst();
     }
 
-    private static Figure frequency(Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
-        Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
-        return SpringRate.frequency(rate, axleLoad.minus(made.unsprung()).times(0.5));
-    }
-
-    private static Working[] oscillation(
-            String result, String rateName, Optional<Springs> springs, Vehicle.AxleSuspension made, Figure axleLoad) {
-        Figure rate = springs.map(SuspensionMeasures::wheelRate).orElse(made.wheelRate());
-        Working frequency = new Working.Formula(
-                result + " = sqrt(2 x " + rateName + " / (load - unsprung)) / (2 x pi)",
-                List.of(in(rateName, rate, "N/m"), in("load", axleLoad, "kg"), in("unsprung", made.unsprung(), "kg")));
-        return springs.map(planned -> new Working[] {frequency, atWheel(rateName, planned)})
-                .orElse(new Working[] {frequency});
-    }
-
-    private static Working atWheel(String result, Springs springs) {
-        return new Working.Formula(
-                result + " = spring x lever^2",
-                List.of(in("spring", springs.rate(), "N/m"), in("lever", springs.motionRatio(), "")));
-    }
-
     /** The rate that the least frequency asks for; a rate goes with the square of the frequency. */
     private static void stiffness(
             String axle, Loading loading, Springs springs, Figure frequency, List<Measure> measures) {
@@ -223,26 +204,21 @@ public final class SuspensionMeasures implements Topic {
                         in("frequency", frequency, "Hz")));
     }
 
-    private static void sag(
-            String axle,
-            Loading loading,
-            Springs springs,
-            Figure load,
-            Figure bare,
-            Figure fixed,
-            List<Measure> measures) {
-        Figure rate = wheelRate(springs);
-        Figure added = load.minus(bare).minus(fixed);
-        Figure sag = SpringRate.deflection(added.times(0.5), rate).dividedBy(springs.bumpTravel());
+    private static void sag(String axle, Loading loading, Springs springs, Figure beyond, List<Measure> measures) {
+        Figure rate = Oscillation.wheelRate(springs);
+        Figure sag = SpringRate.deflection(beyond.times(0.5), rate).dividedBy(springs.bumpTravel());
+        Plan plan = loading.plan();
+        AxleLoads load = loading.axles();
+        AxleLoads standing = AxleLoads.of(Masses.bareAndFixed(plan), plan.wheelbase());
+        boolean front = springs.end().is(End.FRONT);
         measures.add(Measure.of(SAG, axle, sag)
                 .worked(
-                        "taken up = (load - bare - fixed) / 2 x 9.80665 / rate / travel",
-                        in("load", load, "kg"),
-                        in("bare", bare, "kg"),
-                        in("fixed", fixed, "kg"),
+                        "taken up = (load - standing) / 2 x 9.80665 / rate / travel",
+                        in("load", front ? load.front() : load.rear(), "kg"),
+                        in("standing", front ? standing.front() : standing.rear(), "kg"),
                         in("rate", rate, "N/m"),
                         in("travel", springs.bumpTravel(), "m"))
-                .worked(atWheel("rate", springs)));
+                .worked(Oscillation.atWheel("rate", springs)));
         Figure most = loading.plan().practice(PracticeId.SUSPENSION_SAG_MOST);
         measures.add(Measure.enough(
                         SAG_RATE_NEEDED,
@@ -256,10 +232,6 @@ public final class SuspensionMeasures implements Topic {
     }
 
     private static Working fixedSheet(Plan plan) {
-        return MassSheet.axles(Masses.fixed(plan), plan.wheelbase());
-    }
-
-    private static Figure wheelRate(Springs springs) {
-        return SpringRate.atWheel(springs.rate(), springs.motionRatio());
+        return MassSheet.axles(Masses.fixedOnSprings(plan), plan.wheelbase());
     }
 }

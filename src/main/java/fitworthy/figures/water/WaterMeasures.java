@@ -112,24 +112,19 @@ public final class WaterMeasures implements Topic {
             measures.add(Measure.of(PERSON_DAY, SUPPLY, WaterSupply.perPersonAndDay(litres, people, trip.days()))
                     .worked("each = water / people / days", water, persons, days)
                     .worked(aboard));
-            measures.add(Measure.of(RESERVE, SUPPLY, WaterSupply.reserve(litres, people, trip.waterUse(), trip.days()))
-                    .worked("left = water / people / use - days", water, persons, in("use", trip.waterUse(), "L"), days)
-                    .worked(aboard));
-            Figure least = loading.plan().practice(PracticeId.WATER_PERSON_DAY_LEAST);
-            Figure more = loading.plan().practice(PracticeId.WATER_RESERVE_LEAST);
-            measures.add(Measure.enough(NEEDED, SUPPLY, WaterSupply.needed(people, least, trip.days()))
-                    .worked("needed = people x least x days", persons, in("least", least, "L"), days));
-            measures.add(Measure.enough(
-                            RESERVE_NEEDED,
+            measures.add(Measure.of(
+                            RESERVE,
                             SUPPLY,
-                            WaterSupply.needed(
-                                    people, trip.waterUse(), trip.days().plus(more)))
+                            WaterSupply.reserve(litres, people, trip.waterUse(), trip.days())
+                                    .most(Figure.of(0, 0)))
                     .worked(
-                            "needed = people x use x (days + more)",
+                            "left = max(0, water / people / use - days)",
+                            water,
                             persons,
                             in("use", trip.waterUse(), "L"),
-                            days,
-                            in("more", more, "days")));
+                            days)
+                    .worked(aboard));
+            needed(loading, people, measures);
             if (litres.value() > 0) {
                 Figure largest = held.stream().reduce(Figure::most).orElseThrow();
                 measures.add(Measure.of(LARGEST, SUPPLY, largest.dividedBy(litres))
@@ -137,6 +132,35 @@ public final class WaterMeasures implements Topic {
                         .worked(aboard));
             }
         }
+    }
+
+    /** One amount for both questions, so that who carries it hears of neither again. */
+    private static void needed(Loading loading, Figure people, List<Measure> measures) {
+        Sheet.Trip trip = loading.plan().sheet().trip();
+        Figure least = loading.plan().practice(PracticeId.WATER_PERSON_DAY_LEAST);
+        Figure more = loading.plan().practice(PracticeId.WATER_RESERVE_LEAST);
+        Figure advised = WaterSupply.needed(people, least, trip.days());
+        Figure used = WaterSupply.needed(people, trip.waterUse(), trip.days().plus(more.or(Figure.of(0, 0))));
+        Working.Input persons = in("people", people, "");
+        Working.Input days = in("days", trip.days(), "days");
+        Measure way = Measure.enough(NEEDED, SUPPLY, used.known() ? advised.most(used) : advised);
+        Measure reserve = Measure.enough(
+                RESERVE_NEEDED, SUPPLY, more.missingWith(used, advised.or(used).most(used)));
+        Working both = new Working.Formula(
+                "needed = max(people x least x days, people x use x (days + more))",
+                List.of(
+                        persons,
+                        in("least", least, "L"),
+                        days,
+                        in("use", trip.waterUse(), "L"),
+                        in("more", more.or(Figure.of(0, 0)), "days")));
+        Working alone =
+                new Working.Formula("needed = people x least x days", List.of(persons, in("least", least, "L"), days));
+        Working reserveAlone = new Working.Formula(
+                "needed = people x use x (days + more)",
+                List.of(persons, in("use", trip.waterUse(), "L"), days, in("more", more, "days")));
+        measures.add(way.worked(used.known() ? both : alone));
+        measures.add(reserve.worked(advised.known() ? both : reserveAlone));
     }
 
     private static final Missing NOT_LISTED = new Missing(

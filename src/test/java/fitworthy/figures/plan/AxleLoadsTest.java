@@ -95,4 +95,40 @@ class AxleLoadsTest {
         assertEquals("trailer.ball", loads.total().missing().get(0).path());
         assertEquals("trailer.ball", loads.cogX().missing().get(0).path());
     }
+
+    /** A tank of 20 kg and 40 kg in it, at one place known to 50 mm: 60 x 0.05 / 3 = 1 kg, and not sqrt(5) / 3. */
+    @Test
+    void massesAtOnePlaceShareItsError() {
+        Point place = new Point(Figure.of(1, 0.05), Figure.of(0, 0), Figure.of(1, 0));
+        AxleLoads loads = AxleLoads.of(
+                List.of(
+                        new PointMass("tank", Sort.TANK, Figure.of(20, 0), place, false),
+                        new PointMass("liquid", Sort.LIQUID, Figure.of(40, 0), place, false)),
+                WHEELBASE);
+        assertEquals(1, loads.rear().tolerance(), 1e-9);
+        assertEquals(1, loads.front().tolerance(), 1e-9);
+        assertEquals(0.05, loads.cogX().tolerance(), 1e-9);
+    }
+
+    /** 100 +/- 12 kg in both and 50 +/- 5 kg in one: their difference is known to 5 kg, and not to 17.7. */
+    @Test
+    void whatIsInBothDoesNotBlurTheDifference() {
+        PointMass both = mass(100, 12, 3);
+        PointMass one = mass(50, 5, 3);
+        AxleLoads difference = AxleLoads.difference(List.of(both, one), List.of(both), WHEELBASE);
+        assertEquals(50, difference.rear().value(), 1e-9);
+        assertEquals(5, difference.rear().tolerance(), 1e-9);
+        AxleLoads weighed = AxleLoads.difference(List.of(both.exact(), one), List.of(both), WHEELBASE);
+        assertEquals(50, weighed.rear().value(), 1e-9);
+        assertEquals(13, weighed.rear().tolerance(), 1e-9);
+    }
+
+    /** 3 kg known to 1 kg in the middle: half a kilogram on each axle, and nothing on one less the other. */
+    @Test
+    void aSumOfBothAxlesCountsEachMassOnce() {
+        List<PointMass> middle = List.of(mass(3, 1, 1.5));
+        assertEquals(0.5, AxleLoads.tolerance(middle, WHEELBASE, 1, 0), 1e-9);
+        assertEquals(1, AxleLoads.tolerance(middle, WHEELBASE, 1, 1), 1e-9);
+        assertEquals(0, AxleLoads.tolerance(middle, WHEELBASE, -1, 1), 1e-9);
+    }
 }

@@ -1,0 +1,78 @@
+package fitworthy.search;
+
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Engine;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** How far a tank has to be filled for the trip that the sheet describes: nothing is gained by running dry. */
+final class LeastFill {
+
+    /** Metres of the hundred kilometres that a consumption is given for. */
+    private static final double PER_100_KM = 100_000;
+
+    private static final double HOURS_A_DAY = 24;
+
+    private final Sheet sheet;
+
+    /** @param sheet with only the chosen parts in it */
+    LeastFill(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** The least fill of a tank, 0 to 1, with the others filled as planned; 0 where the sheet does not say what is needed. */
+    double of(Tank tank) {
+        boolean water = tank.liquid().is(Tank.Liquid.WATER);
+        if (!water && !burnt(tank)) {
+            return 0;
+        }
+        List<Tank> others = sheet.tanks().stream()
+                .filter(other -> other != tank && (water ? other.liquid().is(Tank.Liquid.WATER) : burnt(other)))
+                .toList();
+        Stream<Optional<LoadCase>> cases = sheet.cases().isEmpty()
+                ? Stream.of(Optional.empty())
+                : sheet.cases().stream()
+                        .filter(loadCase -> !loadCase.trip().is(YesNo.NO)
+                                && loadCase.weighed().isEmpty())
+                        .map(Optional::of);
+        double least = cases.map(loadCase -> (water ? water() : fuel(loadCase)).value() - held(others, loadCase))
+                        .filter(litres -> litres > 0)
+                        .reduce(Math::max)
+                        .orElse(0.0)
+                / tank.capacity().value();
+        return Math.min(1, least);
+    }
+
+    private boolean burnt(Tank tank) {
+        Tank.Liquid burnt =
+                sheet.vehicle().engine().fuel().is(Engine.Fuel.PETROL) ? Tank.Liquid.PETROL : Tank.Liquid.DIESEL;
+        return tank.liquid().is(burnt) && !tank.builtIn().feedsEngine().is(YesNo.NO);
+    }
+
+    private Figure fuel(Optional<LoadCase> loadCase) {
+        boolean towing = loadCase.map(loaded -> loaded.towing().is(YesNo.YES))
+                .orElse(sheet.trailer().isPresent());
+        Engine engine = sheet.vehicle().engine();
+        Figure consumption = towing ? engine.consumptionTowing() : engine.consumption();
+        return sheet.trip().longestLeg().times(consumption).times(1 / PER_100_KM);
+    }
+
+    private Figure water() {
+        Sheet.Trip trip = sheet.trip();
+        return trip.people().times(trip.waterUse()).times(trip.days()).times(1 / HOURS_A_DAY);
+    }
+
+    private static double held(List<Tank> tanks, Optional<LoadCase> loadCase) {
+        return tanks.stream()
+                .mapToDouble(tank -> tank.capacity().value()
+                        * loadCase.map(loaded -> loaded.filled().getOrDefault(tank.name(), tank.fill()))
+                                .orElse(tank.fill())
+                                .value())
+                .sum();
+    }
+}
