@@ -114,7 +114,7 @@ class LeverTest {
     /** 80 L of diesel at 0.84 weigh 67.2 kg; a step is one per cent of the tank. */
     @Test
     void aTankIsEmptiedByTheHundredth() throws FaultsException {
-        Lever tank = only("Main tank", "title: full");
+        Lever tank = only("Main tank", "trip: {longest-leg: 0 km}");
         assertEquals(new Change.FillTo("Main tank", 0, 80), tank.at().apply(1));
         assertEquals(new Change.FillTo("Main tank", 0.75, 20), tank.at().apply(0.25));
         assertEquals(100, tank.steps());
@@ -127,6 +127,7 @@ class LeverTest {
         Lever tank = only(
                 "Main tank",
                 """
+                trip: {longest-leg: 0 km}
                 cases:
                   - {name: half, filled: {Main tank: 50 %}}
                   - {name: more, filled: {Main tank: 60 %}}

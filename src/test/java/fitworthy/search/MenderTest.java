@@ -60,7 +60,7 @@ class MenderTest {
      */
     @Test
     void changesAreJoinedWhereOneIsNotEnough() throws FaultsException {
-        Mending mending = mend("vehicle: {ratings: {gvm: 2420 kg}}");
+        Mending mending = mend("vehicle: {ratings: {gvm: 2420 kg}}\ntrip: {longest-leg: 200 km}");
         assertEquals(List.of("leave 'Luggage' behind and fill 'Main tank' to 40 %, 48 L less"), words(mending));
     }
 
@@ -334,7 +334,7 @@ class MenderTest {
     }
 
     private static String boxes(int number, String mass, int gvm) {
-        return "vehicle: {ratings: {gvm: " + gvm + " kg}}\nfitments:\n"
+        return "vehicle: {ratings: {gvm: " + gvm + " kg}}\ntrip: {longest-leg: 0 km}\nfitments:\n"
                 + IntStream.rangeClosed(1, number)
                         .mapToObj(i -> "  - {name: Box " + i + ", kind: other, mass: " + mass
                                 + " +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n")

@@ -74,24 +74,30 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         double lever = (onRear - onFront) / wheelbase.value();
         double squares = 0;
         double moment = 0;
-        Map<Point, Double> places = new LinkedHashMap<>();
+        Map<List<Double>, Double> places = new LinkedHashMap<>();
         for (PointMass mass : masses) {
             double x = mass.at().x().value();
             squares += square(mass.mass().tolerance() * (onFront + lever * x));
-            if (mass.at().x().tolerance() > 0) {
-                places.merge(mass.at(), mass.mass().value(), Double::sum);
-            }
+            places.merge(place(mass.at()), mass.mass().value() * mass.at().x().tolerance(), Double::sum);
             // The bare vehicle stands at the axles, wherever they are.
             moment += mass.sort() == PointMass.Sort.VEHICLE ? 0 : mass.mass().value() * x;
         }
-        for (Map.Entry<Point, Double> place : places.entrySet()) {
-            squares += square(place.getValue() * lever * place.getKey().x().tolerance());
+        for (double shift : places.values()) {
+            squares += square(shift * lever);
         }
         return Math.sqrt(squares + square(moment * lever / wheelbase.value() * wheelbase.tolerance()));
     }
 
     private static Figure within(Figure sum, double tolerance) {
         return sum.known() ? Figure.of(sum.value(), tolerance) : sum;
+    }
+
+    /** What tells places apart, to the digits that figures are compared by: units must not matter. */
+    private static List<Double> place(Point at) {
+        return List.of(
+                Figure.rounded(at.x().value()),
+                Figure.rounded(at.y().value()),
+                Figure.rounded(at.z().value()));
     }
 
     private static double square(double number) {
@@ -111,15 +117,17 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         }
         double mean = moment.value() / total.value();
         double squares = 0;
-        Map<Point, Double> places = new LinkedHashMap<>();
+        Map<List<Double>, Double> places = new LinkedHashMap<>();
         for (PointMass mass : masses) {
             squares += square(
                     (coordinate.apply(mass.at()).value() - mean) * mass.mass().tolerance());
-            places.merge(mass.at(), mass.mass().value(), Double::sum);
+            places.merge(
+                    place(mass.at()),
+                    mass.mass().value() * coordinate.apply(mass.at()).tolerance(),
+                    Double::sum);
         }
-        for (Map.Entry<Point, Double> place : places.entrySet()) {
-            squares +=
-                    square(place.getValue() * coordinate.apply(place.getKey()).tolerance());
+        for (double shift : places.values()) {
+            squares += square(shift);
         }
         return Figure.of(mean, Math.sqrt(squares) / Math.abs(total.value()));
     }
