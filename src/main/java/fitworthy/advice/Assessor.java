@@ -1,9 +1,11 @@
 package fitworthy.advice;
 
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Card;
 import fitworthy.book.EffectiveRule;
 import fitworthy.book.EffectiveRules;
@@ -18,6 +20,7 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
+import fitworthy.rules.Facts;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -82,17 +85,20 @@ final class Assessor {
         for (Measure measure : measures) {
             byKind.computeIfAbsent(measure.kind(), kind -> new ArrayList<>()).add(measure);
         }
-        List<Outcome> quiet = new ArrayList<>();
+        Assessed assessed = new Assessed(findings, new ArrayList<>());
+        List<Object> all = new ArrayList<>(inForce.practice());
+        all.addAll(measures);
+        all.addAll(earlier);
+        all.addAll(assessed.advised());
+        Facts facts = new Facts(all);
         for (EffectiveRule rule : rules.rules()) {
-            if (rule.applies()) {
-                for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
-                    if (!fired.contains(Fired.key(rule.id(), judged))) {
-                        quiet(rule, judged, byKind).ifPresent(quiet::add);
-                    }
+            for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
+                if (!fired.contains(Fired.key(rule.id(), judged))) {
+                    assessed.quiet().add(quiet(rule, judged, byKind, facts));
                 }
             }
         }
-        return new Assessed(findings, quiet);
+        return assessed;
     }
 
     private Finding finding(Fired fired) {
@@ -125,40 +131,49 @@ final class Assessor {
         return "";
     }
 
-    /** A card whose rule did not fire on a measure: met, not assessed, or nothing where it does not apply. */
-    private Optional<Outcome> quiet(EffectiveRule rule, Measure measure, Map<MeasureKind, List<Measure>> byKind) {
-        List<Measure> relevant = relevant(rule, measure, byKind);
-        if (relevant.isEmpty()) {
-            return Optional.empty();
-        }
+    /** A card whose rule did not fire on a measure. */
+    private Outcome quiet(
+            EffectiveRule rule, Measure measure, Map<MeasureKind, List<Measure>> byKind, Facts facts) {
+        Optional<List<Measure>> besides = relevant(rule, measure, byKind);
+        List<Measure> relevant = besides.orElse(List.of(measure));
         Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase(relevant));
-        if (rule.unrecorded().isEmpty() && relevant.stream().allMatch(Measure::isKnown)) {
-            return Optional.of(new Met(judged, relevant, rule.values()));
+        DoesNotApply off = new DoesNotApply(judged, rule.values(), Reason.GUARD);
+        if (!rule.applies()) {
+            return off.because(Reason.NO_SUCH_LIMIT);
         }
-        Set<Missing> missing = new LinkedHashSet<>();
-        relevant.forEach(each -> missing.addAll(each.missing()));
-        rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
-        return Optional.of(new NotAssessed(judged, List.copyOf(missing)));
+        if (besides.isEmpty()) {
+            return off.because(Reason.NOTHING_BESIDES);
+        }
+        if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
+            Set<Missing> missing = new LinkedHashSet<>();
+            relevant.forEach(each -> missing.addAll(each.missing()));
+            rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
+            return new NotAssessed(judged, List.copyOf(missing));
+        }
+        Met met = new Met(judged, relevant, rule.values());
+        // Whatever kept the rule from firing, a limit that is passed is not met.
+        boolean passed = met.comparison().filter(got -> got.margin() < 0).isPresent();
+        return passed || !rule.guards().hold(facts, measure) ? off : met;
     }
 
     /**
      * What a card is about where it judges a measure: of each other kind the measures of the same subject, or all of
-     * them where none is of the same; nothing where there is no measure of a kind.
+     * them where none is of the same; empty where there is no measure of a kind.
      */
-    private static List<Measure> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+    private static Optional<List<Measure>> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
         List<Measure> relevant = new ArrayList<>();
         relevant.add(judged);
         for (MeasureKind kind : rule.others()) {
             List<Measure> all = byKind.getOrDefault(kind, List.of());
             if (all.isEmpty()) {
-                return List.of();
+                return Optional.empty();
             }
             List<Measure> same = all.stream()
                     .filter(measure -> measure.getSubject().equals(judged.getSubject()))
                     .toList();
             relevant.addAll(same.isEmpty() ? all : same);
         }
-        return relevant;
+        return Optional.of(relevant);
     }
 
     /** A practice value as a figure; missing where none is recorded or applies. */
