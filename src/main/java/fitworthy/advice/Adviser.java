@@ -79,13 +79,14 @@ public final class Adviser {
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = assessor.inForce().split();
-        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), List.of());
+        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), List.of(), "");
         List<Measure> shared = split.byLoading().among(always);
         Map<String, List<Object>> facts = new LinkedHashMap<>();
         for (int i = 0; i < loadings.size(); i++) {
-            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike.advised());
+            String name = loadings.get(i).loadCase().name();
+            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike.advised(), name);
             settle(alike, own);
-            facts.put(loadings.get(i).loadCase().name(), seen(joined(always, loaded.get(i)), alike, own));
+            facts.put(name, seen(joined(always, loaded.get(i)), alike, own));
         }
         List<Finding> findings = sorted(Finding.class, WORST_FIRST);
         List<NotAssessed> notAssessed = sorted(NotAssessed.class, BY_RULE);

@@ -73,8 +73,9 @@ final class Assessor {
      *
      * @param measures every measure that these rules look at
      * @param earlier advice that other rules gave before
+     * @param loadCase the load case that it is done for, empty where the loading makes no difference
      */
-    Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier) {
+    Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier, String loadCase) {
         List<Finding> findings = new ArrayList<>();
         Set<List<String>> fired = new HashSet<>();
         for (Fired each : engine.fire(rules, measures, earlier, bounds)) {
@@ -94,7 +95,7 @@ final class Assessor {
         for (EffectiveRule rule : rules.rules()) {
             for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
                 if (!fired.contains(Fired.key(rule.id(), judged))) {
-                    assessed.quiet().add(quiet(rule, judged, byKind, facts));
+                    assessed.quiet().add(quiet(rule, judged, rule.byLoading() ? loadCase : "", byKind, facts));
                 }
             }
         }
@@ -121,7 +122,7 @@ final class Assessor {
         return all;
     }
 
-    /** The load case that an outcome belongs to: that of the first measure that has one. */
+    /** The load case that a finding belongs to: that of the first measure that has one. */
     private static String loadCase(List<Measure> evidence) {
         for (Measure measure : evidence) {
             if (!measure.getLoadCase().isEmpty()) {
@@ -133,10 +134,13 @@ final class Assessor {
 
     /** A card whose rule did not fire on a measure. */
     private Outcome quiet(
-            EffectiveRule rule, Measure measure, Map<MeasureKind, List<Measure>> byKind, Facts facts) {
+            EffectiveRule rule,
+            Measure measure,
+            String loadCase,
+            Map<MeasureKind, List<Measure>> byKind,
+            Facts facts) {
         Optional<List<Measure>> besides = relevant(rule, measure, byKind);
-        List<Measure> relevant = besides.orElse(List.of(measure));
-        Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase(relevant));
+        Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase);
         DoesNotApply off = new DoesNotApply(judged, rule.values(), Reason.GUARD);
         if (!rule.applies()) {
             return off.because(Reason.NO_SUCH_LIMIT);
@@ -144,6 +148,7 @@ final class Assessor {
         if (besides.isEmpty()) {
             return off.because(Reason.NOTHING_BESIDES);
         }
+        List<Measure> relevant = besides.get();
         if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
             Set<Missing> missing = new LinkedHashSet<>();
             relevant.forEach(each -> missing.addAll(each.missing()));

@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.MeasureKind.Scope;
 import fitworthy.rules.Guards;
 import fitworthy.rules.RuleText;
 import java.util.List;
@@ -31,5 +32,10 @@ public record EffectiveRule(
 
     public String id() {
         return text.id();
+    }
+
+    /** Whether the loading changes any measure that its card is about. */
+    public boolean byLoading() {
+        return judged.scope() == Scope.LOADING || others.stream().anyMatch(kind -> kind.scope() == Scope.LOADING);
     }
 }

@@ -57,7 +57,7 @@ public final class EffectiveRules {
                 kinds.get(card.judges()),
                 List.copyOf(others),
                 text.joined().stream().map(kinds::get).toList(),
-                Guards.of(text.condition(), card.judges(), card.worse()),
+                Guards.of(text.asRun().condition(), card.judges(), card.worse()),
                 applies,
                 List.copyOf(values),
                 List.copyOf(unrecorded));

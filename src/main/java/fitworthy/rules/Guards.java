@@ -145,7 +145,7 @@ public final class Guards {
     }
 
     private static boolean saysKnown(Comparison comparison) {
-        return comparison instanceof Comparison.Holds holds
-                && holds.property().equals(new Named(null, Property.KNOWN));
+        return (comparison instanceof Comparison.Holds || comparison instanceof Comparison.Asked)
+                && comparison.named().allMatch(each -> each.property() == Property.KNOWN);
     }
 }
