@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param findings what was found, worst first
  * @param met what was assessed and is in order
  * @param notAssessed what lacks a figure
+ * @param doesNotApply whose question does not arise
  * @param waivers what became of each waiver of the sheet
  * @param facts by load case, what the rules saw: practice values, measures, and advice that others built on
  */
@@ -29,6 +30,7 @@ public record Advice(
         List<Outcome.Finding> findings,
         List<Outcome.Met> met,
         List<Outcome.NotAssessed> notAssessed,
+        List<Outcome.DoesNotApply> doesNotApply,
         List<Waiving> waivers,
         Map<String, List<Object>> facts) {
 
@@ -47,7 +49,7 @@ public record Advice(
 
     /** Everything that is said, the findings first. */
     public Stream<Outcome> outcomes() {
-        return Stream.of(findings, notAssessed, met).flatMap(List::stream);
+        return Stream.of(findings, notAssessed, met, doesNotApply).flatMap(List::stream);
     }
 
     /** Whether a person has something to do: anything worse than a note, or a figure to bring. */

@@ -1,9 +1,11 @@
 package fitworthy.advice;
 
 import fitworthy.advice.Assessor.Assessed;
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.RuleSplit;
 import fitworthy.book.Severity;
 import fitworthy.engine.Budget;
@@ -78,13 +80,14 @@ public final class Adviser {
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = assessor.inForce().split();
-        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), List.of());
+        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), List.of(), "");
         List<Measure> shared = split.byLoading().among(always);
         Map<String, List<Object>> facts = new LinkedHashMap<>();
         for (int i = 0; i < loadings.size(); i++) {
-            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike.advised());
+            String name = loadings.get(i).loadCase().name();
+            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike.advised(), name);
             settle(alike, own);
-            facts.put(loadings.get(i).loadCase().name(), seen(joined(always, loaded.get(i)), alike, own));
+            facts.put(name, seen(joined(always, loaded.get(i)), alike, own));
         }
         List<Finding> findings = sorted(Finding.class, WORST_FIRST);
         List<NotAssessed> notAssessed = sorted(NotAssessed.class, BY_RULE);
@@ -96,6 +99,7 @@ public final class Adviser {
                 findings,
                 sorted(Met.class, BY_RULE),
                 notAssessed,
+                sorted(DoesNotApply.class, BY_RULE),
                 Waiving.all(sheet, looked, findings, notAssessed),
                 facts);
     }
@@ -114,12 +118,20 @@ public final class Adviser {
             worst.merge(finding.judged().measure(), severity(finding), (a, b) -> a.compareTo(b) < 0 ? a : b);
         }
         for (Outcome outcome : joined(alike.quiet(), own.quiet())) {
-            // A card is not called met where a finding at least as severe stands against the same measure.
             Severity fault = worst.get(outcome.judged().measure());
-            if (outcome instanceof NotAssessed || fault == null || fault.compareTo(severity(outcome)) > 0) {
-                add(outcome);
-            }
+            boolean said = fault != null && fault.compareTo(severity(outcome)) <= 0;
+            add(said ? besides(outcome) : outcome);
         }
+    }
+
+    /** A card is not called met where a finding at least as severe stands against the same measure. */
+    private static Outcome besides(Outcome outcome) {
+        if (outcome instanceof Met met) {
+            return new DoesNotApply(met.judged(), met.practice(), Reason.SAID_ALREADY);
+        }
+        return outcome instanceof DoesNotApply off && off.reason() == Reason.GUARD
+                ? off.because(Reason.SAID_ALREADY)
+                : outcome;
     }
 
     private static Severity severity(Outcome outcome) {
@@ -127,7 +139,14 @@ public final class Adviser {
     }
 
     private void add(Outcome outcome) {
-        outcomes.putIfAbsent(outcome.key(), outcome);
+        outcomes.merge(outcome.key(), outcome, (one, other) -> rank(other) < rank(one) ? other : one);
+    }
+
+    /** What is said of one thing where it came out in several ways: the first of these. */
+    private static int rank(Outcome outcome) {
+        return outcome instanceof Finding
+                ? 0
+                : outcome instanceof NotAssessed ? 1 : outcome instanceof Met ? 2 : 3;
     }
 
     /** Every fact of one load case: what the rules saw, and what they built on. */

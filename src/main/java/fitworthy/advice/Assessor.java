@@ -1,9 +1,11 @@
 package fitworthy.advice;
 
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Card;
 import fitworthy.book.EffectiveRule;
 import fitworthy.book.EffectiveRules;
@@ -18,6 +20,7 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
+import fitworthy.rules.Facts;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -70,8 +73,9 @@ final class Assessor {
      *
      * @param measures every measure that these rules look at
      * @param earlier advice that other rules gave before
+     * @param loadCase the load case that it is done for, empty where the loading makes no difference
      */
-    Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier) {
+    Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier, String loadCase) {
         List<Finding> findings = new ArrayList<>();
         Set<List<String>> fired = new HashSet<>();
         for (Fired each : engine.fire(rules, measures, earlier, bounds)) {
@@ -82,17 +86,20 @@ final class Assessor {
         for (Measure measure : measures) {
             byKind.computeIfAbsent(measure.kind(), kind -> new ArrayList<>()).add(measure);
         }
-        List<Outcome> quiet = new ArrayList<>();
+        Assessed assessed = new Assessed(findings, new ArrayList<>());
+        List<Object> all = new ArrayList<>(inForce.practice());
+        all.addAll(measures);
+        all.addAll(earlier);
+        all.addAll(assessed.advised());
+        Facts facts = new Facts(all);
         for (EffectiveRule rule : rules.rules()) {
-            if (rule.applies()) {
-                for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
-                    if (!fired.contains(Fired.key(rule.id(), judged))) {
-                        quiet(rule, judged, byKind).ifPresent(quiet::add);
-                    }
+            for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
+                if (!fired.contains(Fired.key(rule.id(), judged))) {
+                    assessed.quiet().add(quiet(rule, judged, rule.byLoading() ? loadCase : "", byKind, facts));
                 }
             }
         }
-        return new Assessed(findings, quiet);
+        return assessed;
     }
 
     private Finding finding(Fired fired) {
@@ -115,7 +122,7 @@ final class Assessor {
         return all;
     }
 
-    /** The load case that an outcome belongs to: that of the first measure that has one. */
+    /** The load case that a finding belongs to: that of the first measure that has one. */
     private static String loadCase(List<Measure> evidence) {
         for (Measure measure : evidence) {
             if (!measure.getLoadCase().isEmpty()) {
@@ -125,40 +132,53 @@ final class Assessor {
         return "";
     }
 
-    /** A card whose rule did not fire on a measure: met, not assessed, or nothing where it does not apply. */
-    private Optional<Outcome> quiet(EffectiveRule rule, Measure measure, Map<MeasureKind, List<Measure>> byKind) {
-        List<Measure> relevant = relevant(rule, measure, byKind);
-        if (relevant.isEmpty()) {
-            return Optional.empty();
+    /** A card whose rule did not fire on a measure. */
+    private Outcome quiet(
+            EffectiveRule rule,
+            Measure measure,
+            String loadCase,
+            Map<MeasureKind, List<Measure>> byKind,
+            Facts facts) {
+        Optional<List<Measure>> besides = relevant(rule, measure, byKind);
+        Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase);
+        DoesNotApply off = new DoesNotApply(judged, rule.values(), Reason.GUARD);
+        if (!rule.applies()) {
+            return off.because(Reason.NO_SUCH_LIMIT);
         }
-        Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase(relevant));
-        if (rule.unrecorded().isEmpty() && relevant.stream().allMatch(Measure::isKnown)) {
-            return Optional.of(new Met(judged, relevant, rule.values()));
+        if (besides.isEmpty()) {
+            return off.because(Reason.NOTHING_BESIDES);
         }
-        Set<Missing> missing = new LinkedHashSet<>();
-        relevant.forEach(each -> missing.addAll(each.missing()));
-        rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
-        return Optional.of(new NotAssessed(judged, List.copyOf(missing)));
+        List<Measure> relevant = besides.get();
+        if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
+            Set<Missing> missing = new LinkedHashSet<>();
+            relevant.forEach(each -> missing.addAll(each.missing()));
+            rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
+            return new NotAssessed(judged, List.copyOf(missing));
+        }
+        Met met = new Met(judged, relevant, rule.values());
+        // Whatever kept the rule from firing, a limit that is passed is not met.
+        boolean passed = met.comparison().filter(got -> got.margin() < 0).isPresent();
+        return passed || !rule.guards().hold(facts, measure) ? off : met;
     }
 
     /**
      * What a card is about where it judges a measure: of each other kind the measures of the same subject, or all of
-     * them where none is of the same; nothing where there is no measure of a kind.
+     * them where none is of the same; empty where there is no measure of a kind.
      */
-    private static List<Measure> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+    private static Optional<List<Measure>> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
         List<Measure> relevant = new ArrayList<>();
         relevant.add(judged);
         for (MeasureKind kind : rule.others()) {
             List<Measure> all = byKind.getOrDefault(kind, List.of());
             if (all.isEmpty()) {
-                return List.of();
+                return Optional.empty();
             }
             List<Measure> same = all.stream()
                     .filter(measure -> measure.getSubject().equals(judged.getSubject()))
                     .toList();
             relevant.addAll(same.isEmpty() ? all : same);
         }
-        return relevant;
+        return Optional.of(relevant);
     }
 
     /** A practice value as a figure; missing where none is recorded or applies. */

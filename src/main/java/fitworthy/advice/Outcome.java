@@ -9,7 +9,10 @@ import fitworthy.sheet.Waiver;
 import java.util.List;
 import java.util.Optional;
 
-/** What became of one rule on one subject: it found something, it was met, or it could not be assessed. */
+/**
+ * What became of one rule on one subject: it found something, it was met, it could not be assessed, or its question
+ * does not arise.
+ */
 public sealed interface Outcome {
 
     /** Which rule, on what, in which loading. */
@@ -78,6 +81,46 @@ public sealed interface Outcome {
 
     /** A figure or a practice value is missing. */
     record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {}
+
+    /**
+     * The question of the rule does not arise, so that it is neither met nor open.
+     *
+     * @param practice the practice values that are recorded
+     */
+    record DoesNotApply(Judged judged, List<Practice> practice, Reason reason) implements Outcome {
+
+        /** What would be compared with a limit; absent where it is not known whether the rule compares anything. */
+        public Optional<Comparison> comparison() {
+            return reason == Reason.GUARD ? Comparison.of(judged, practice) : Optional.empty();
+        }
+
+        DoesNotApply because(Reason other) {
+            return new DoesNotApply(judged, practice, other);
+        }
+    }
+
+    /** Why the question of a rule does not arise. */
+    enum Reason {
+        /** The region sets no such limit. */
+        NO_SUCH_LIMIT("no such limit applies in this region"),
+        /** A measure that the rule looks at besides is not there. */
+        NOTHING_BESIDES("the plan has nothing else that it looks at"),
+        /** Another part of the rule's condition does not hold. */
+        GUARD("what it hangs on besides does not hold"),
+        /** A finding at least as severe stands against the same measure. */
+        SAID_ALREADY("a finding no milder stands against the same measure");
+
+        private final String words;
+
+        Reason(String words) {
+            this.words = words;
+        }
+
+        /** It as the end of a sentence. */
+        public String words() {
+            return words;
+        }
+    }
 
     /**
      * A value held against a limit, in the measure's unit used inside.

@@ -91,7 +91,7 @@ public record Book(
 
     /** When a rule fires. */
     public Condition condition(String id) {
-        return rules.get(id).condition();
+        return rules.get(id).asRun().condition();
     }
 
     /** This book with what a house sets over it. Its values stay; the cards carry the house's severities. */

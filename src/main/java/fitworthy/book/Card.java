@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import fitworthy.quantity.Choice;
+import fitworthy.rules.Guards;
 import fitworthy.schema.Field;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
@@ -124,5 +125,10 @@ public record Card(
 
     public boolean atLeast() {
         return allowed.is(Sense.AT_LEAST);
+    }
+
+    /** On which side the judged figure gets worse; untold where it is held against nothing. */
+    public Guards.Worse worse() {
+        return against.isEmpty() ? Guards.Worse.UNTOLD : atLeast() ? Guards.Worse.LOWER : Guards.Worse.HIGHER;
     }
 }

@@ -1,6 +1,8 @@
 package fitworthy.book;
 
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.MeasureKind.Scope;
+import fitworthy.rules.Guards;
 import fitworthy.rules.RuleText;
 import java.util.List;
 
@@ -12,6 +14,7 @@ import java.util.List;
  * @param judged the measure it judges
  * @param others the further measures that its card is about
  * @param joined the measures whose number is multiplied in its matches
+ * @param guards what of its condition only says whether its question arises
  * @param applies whether all its practice values apply there; a rule has nothing to say where one does not
  * @param values the practice values that are recorded
  * @param unrecorded ids of those that are not
@@ -22,11 +25,17 @@ public record EffectiveRule(
         MeasureKind judged,
         List<MeasureKind> others,
         List<MeasureKind> joined,
+        Guards guards,
         boolean applies,
         List<Practice> values,
         List<String> unrecorded) {
 
     public String id() {
         return text.id();
+    }
+
+    /** Whether the loading changes any measure that its card is about. */
+    public boolean byLoading() {
+        return judged.scope() == Scope.LOADING || others.stream().anyMatch(kind -> kind.scope() == Scope.LOADING);
     }
 }

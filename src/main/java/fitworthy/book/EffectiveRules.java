@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.rules.Guards;
 import fitworthy.rules.RuleText;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,6 +57,7 @@ public final class EffectiveRules {
                 kinds.get(card.judges()),
                 List.copyOf(others),
                 text.joined().stream().map(kinds::get).toList(),
+                Guards.of(text.asRun().condition(), card.judges(), card.worse()),
                 applies,
                 List.copyOf(values),
                 List.copyOf(unrecorded));

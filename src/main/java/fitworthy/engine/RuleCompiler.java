@@ -1,5 +1,6 @@
 package fitworthy.engine;
 
+import fitworthy.figures.Measures;
 import fitworthy.rules.RuleParser;
 import fitworthy.rules.RuleText;
 import fitworthy.source.Fault;
@@ -12,8 +13,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -28,7 +30,7 @@ import org.kie.api.runtime.KieSessionsPool;
 /** Turns rule text into classes, and classes into sessions that run them. */
 final class RuleCompiler {
 
-    /** Put before the first line of every rule file, on that line, so that line numbers stay the author's. */
+    /** Put before the first rule of every file. */
     private static final String PREAMBLE = "package fitworthy.compiled; import fitworthy.figures.measure.Measure;"
             + " import fitworthy.book.Practice; import fitworthy.rules.Advised;"
             + " global fitworthy.engine.Consequence advice; ";
@@ -46,7 +48,15 @@ final class RuleCompiler {
      * @return the classes and the list of models among them, by file name
      */
     static Map<String, byte[]> compile(Map<String, String> texts, List<Fault> faults) {
-        KieBuilder builder = built(texts);
+        Map<String, String> run = new TreeMap<>();
+        texts.forEach((file, text) -> run.put(file, asRun(file, text)));
+        return compileAsWritten(run, texts, faults);
+    }
+
+    /** Compiles text that no parser has passed. @param texts what faults are told of */
+    static Map<String, byte[]> compileAsWritten(
+            Map<String, String> run, Map<String, String> texts, List<Fault> faults) {
+        KieBuilder builder = built(run);
         List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
         if (!errors.isEmpty()) {
             int before = faults.size();
@@ -64,6 +74,13 @@ final class RuleCompiler {
         return compiled;
     }
 
+    /** A rule file as it is run, which asks more than it says: whether what its rules compare is known. */
+    private static String asRun(String file, String text) {
+        return RuleParser.parse(file, text, Measures.kinds().keySet(), new ArrayList<>()).stream()
+                .map(rule -> rule.asRun().toString())
+                .collect(Collectors.joining("\n"));
+    }
+
     private static KieBuilder built(Map<String, String> texts) {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
@@ -78,13 +95,13 @@ final class RuleCompiler {
      * alone.
      */
     private static void tell(String file, String text, List<Fault> faults) {
-        List<Message> whole = errors(file, text);
+        List<Message> whole = errors(file, asRun(file, text));
         if (whole.isEmpty()) {
             return;
         }
         int before = faults.size();
-        for (RuleText rule : RuleParser.parse(file, text, Set.of(), new ArrayList<>())) {
-            List<Message> errors = errors(file, rule.toString());
+        for (RuleText rule : RuleParser.parse(file, text, Measures.kinds().keySet(), new ArrayList<>())) {
+            List<Message> errors = errors(file, rule.asRun().toString());
             if (!errors.isEmpty()) {
                 faults.add(fault(rule.place(), errors));
             }

@@ -164,12 +164,7 @@ public final class ExplanationPrintout {
                 .findFirst()
                 .ifPresent(each -> page.hanging(
                         "      found  ",
-                        Wording.fill(
-                                        each.judged().card().title(),
-                                        each.judged(),
-                                        each.comparison(),
-                                        each.evidence(),
-                                        each.practice())
+                        Wording.fill(each.judged().card().title(), each)
                                 + each.comparison()
                                         .map(comparison -> ": " + Wording.comparison(each.judged(), comparison))
                                         .orElse("")));
@@ -208,8 +203,14 @@ public final class ExplanationPrintout {
                             .map(waiver -> "; waived " + HouseWords.waiver(waiver))
                             .orElse("");
         }
-        boolean open = advice.notAssessed().stream().map(got -> got.judged()).anyMatch(judged -> is(judged, id, each));
-        return open ? "not assessed" : "it does not fire";
+        if (advice.notAssessed().stream().anyMatch(got -> is(got.judged(), id, each))) {
+            return "not assessed";
+        }
+        return advice.doesNotApply().stream()
+                .filter(got -> is(got.judged(), id, each))
+                .findFirst()
+                .map(off -> "it does not apply: " + off.reason().words())
+                .orElse("it does not fire");
     }
 
     private static boolean is(Judged judged, String id, Explanation each) {

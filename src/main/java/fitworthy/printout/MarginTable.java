@@ -24,7 +24,7 @@ final class MarginTable {
     static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
-                        ? Wording.quantity(margin.left().get(loading), margin.kind())
+                        ? Wording.margin(margin.left().get(loading), margin.kind())
                         : "-")
                 .toList();
     }
@@ -33,7 +33,7 @@ final class MarginTable {
     static String least(Arrangement arrangement, String limit) {
         return arrangement.margins().stream()
                 .filter(margin -> margin.limit().equals(limit))
-                .map(margin -> Wording.quantity(margin.least(), margin.kind()))
+                .map(margin -> Wording.margin(margin.least(), margin.kind()))
                 .findFirst()
                 .orElse("-");
     }

@@ -50,11 +50,14 @@ public final class Cases {
             @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
-            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met) {
+            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
+            @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]")
+                    List<String> doesNotApply) {
 
         /** Whether it says what has to become of a rule. */
         public boolean names(String id) {
             return met.contains(id)
+                    || doesNotApply.contains(id)
                     || expect.stream().anyMatch(each -> each.id().equals(id))
                     || notAssessed.stream().anyMatch(each -> each.id().equals(id));
         }

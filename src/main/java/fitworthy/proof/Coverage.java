@@ -6,7 +6,6 @@ import fitworthy.advice.Explanation.Step;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.figures.Measures;
@@ -26,14 +25,22 @@ final class Coverage {
 
     private final Card card;
     private final List<Finding> fired;
-    private final List<Met> met;
+    /** What was compared where it did not fire and nothing is passed. */
+    private final List<Comparison> within;
     private final Map<String, List<Boolean>> comparisons = new LinkedHashMap<>();
 
     /** @param trials the cases of the rule's topic */
     Coverage(Book book, String id, List<Trial> trials) {
         this.card = book.cards().get(id);
         this.fired = of(id, trials.stream().flatMap(each -> each.advice().findings().stream()));
-        this.met = of(id, trials.stream().flatMap(each -> each.advice().met().stream()));
+        this.within = Stream.concat(
+                        of(id, trials.stream().flatMap(each -> each.advice().met().stream())).stream()
+                                .flatMap(met -> met.comparison().stream()),
+                        // A rule that builds on another is never met, but is held in place where that one is silent.
+                        of(id, trials.stream().flatMap(each -> each.advice().doesNotApply().stream())).stream()
+                                .flatMap(off -> off.comparison().stream()))
+                .filter(each -> each.margin() >= 0)
+                .toList();
         for (Trial trial : trials) {
             for (Explanation each : Explanation.of(trial.advice(), id)) {
                 each.looked().forEach(this::count);
@@ -47,6 +54,9 @@ final class Coverage {
 
     private void count(Step step) {
         for (Check check : step.checks()) {
+            if (check.comparison() instanceof fitworthy.rules.Comparison.Asked) {
+                continue;
+            }
             List<Boolean> seen = comparisons.computeIfAbsent(
                     step.wanted().key() + " " + check.comparison(), key -> new ArrayList<>());
             if (!seen.contains(check.holds())) {
@@ -60,7 +70,7 @@ final class Coverage {
         if (fired.isEmpty()) {
             return Optional.of("no case fires it");
         }
-        if (met.isEmpty() && !card.against().isEmpty()) {
+        if (within.isEmpty() && !card.against().isEmpty()) {
             return Optional.of("no case meets it");
         }
         if (!fired.stream()
@@ -70,7 +80,7 @@ final class Coverage {
         }
         return tooFar(fired.stream().map(each -> each.comparison().orElseThrow()))
                 .map(gap -> "the nearest case beyond its limit is " + gap + " away")
-                .or(() -> tooFar(met.stream().map(each -> each.comparison().orElseThrow()))
+                .or(() -> tooFar(within.stream())
                         .map(gap -> "the nearest case within its limit is " + gap + " away"));
     }
 

@@ -64,12 +64,19 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                 problems.add(id + ": expected to be met, but " + instead(advice, id));
             }
         }
+        for (String id : text.text().doesNotApply()) {
+            if (advice.doesNotApply().stream()
+                    .noneMatch(off -> off.judged().id().equals(id))) {
+                problems.add(id + ": expected not to apply, but " + instead(advice, id));
+            }
+        }
         return new Trial(text, advice, problems);
     }
 
     /** Each part in which a finding is other than expected. */
     private static List<String> differences(Expected expected, Finding finding) {
         Judged judged = finding.judged();
+        Optional<Comparison> compared = finding.comparison().map(each -> Wording.asPrinted(judged, each));
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);
         differ("subject", expected.subject(), judged.subject(), differences);
@@ -78,12 +85,11 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                 "value",
                 expected.value(),
                 Wording.quantity(
-                        finding.comparison()
-                                .map(Comparison::value)
+                        compared.map(Comparison::value)
                                 .orElse(judged.measure().getValue()),
                         judged.measure().kind()),
                 differences);
-        finding.comparison().ifPresent(got -> {
+        compared.ifPresent(got -> {
             differ(
                     "limit",
                     expected.limit(),
@@ -95,7 +101,7 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                     Wording.quantity(got.margin(), judged.measure().kind()),
                     differences);
         });
-        if (finding.comparison().isEmpty()) {
+        if (compared.isEmpty()) {
             differ("limit", expected.limit(), "none", differences);
             differ("margin", expected.margin(), "none", differences);
         }
@@ -135,7 +141,11 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                 .filter(each -> each.judged().id().equals(id))
                 .findFirst()
                 .map(met -> "it was met: " + shown(met.judged(), met.comparison()))
-                .orElse("the question did not arise");
+                .or(() -> advice.doesNotApply().stream()
+                        .filter(each -> each.judged().id().equals(id))
+                        .findFirst()
+                        .map(off -> "it does not apply: " + off.reason().words()))
+                .orElse("nothing gives the measure that it judges");
     }
 
     private static String shown(Finding finding) {

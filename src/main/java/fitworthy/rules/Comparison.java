@@ -96,6 +96,24 @@ public sealed interface Comparison {
         }
     }
 
+    /** What another comparison takes for granted and the rule file need not say. @param property a yes or no */
+    record Asked(Named property) implements Comparison {
+        @Override
+        public boolean holds(Object fact, Map<String, Object> bound) {
+            return (Boolean) property.value(fact, bound);
+        }
+
+        @Override
+        public Stream<Named> named() {
+            return Stream.of(property);
+        }
+
+        @Override
+        public String toString() {
+            return property.toString();
+        }
+    }
+
     /** Like compared with like: numbers by any operator, texts and answers by {@code ==} and {@code !=} alone. */
     record Compared(Term left, Operator operator, Term right) implements Comparison {
         @Override

@@ -83,6 +83,12 @@ final class ConditionParser {
                         "advice that is not given yet may still come, so its absence proves nothing",
                         "a Measure that says what the other rule looks at");
             }
+            if (none.patterns().stream().anyMatch(Known::compares)) {
+                tokens.fault(
+                        begin.place(),
+                        "a figure that is not known would count as one that is not there",
+                        "a Measure of its own that says what is asked, compared outside 'not'");
+            }
             return new Condition.None(none);
         }
         if (tokens.take("exists")) {

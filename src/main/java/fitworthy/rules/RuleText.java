@@ -11,7 +11,7 @@ import java.util.TreeSet;
  *
  * @param id its name, which is that of its advice
  * @param place its file, as it was opened, and the line that it begins on
- * @param condition when it fires
+ * @param condition when it fires, as its file says
  * @param evidence the names of what it passes on with its advice
  * @param measures names of the measures it matches
  * @param practice ids of the practice values it matches
@@ -48,6 +48,14 @@ public record RuleText(
             }
         }
         return keys;
+    }
+
+    /**
+     * The rule as it is run and explained: what it compares has to be known, whether its file says so or not. What is not
+     * known thus never makes it fire.
+     */
+    public RuleText asRun() {
+        return new RuleText(id, place, Known.asked(condition), evidence, measures, practice, earlier, joined);
     }
 
     /** The rule as a file of its own. */

@@ -3,9 +3,11 @@ package fitworthy.search;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Severity;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,7 +19,8 @@ import java.util.stream.Collectors;
 /**
  * What a search has to know of a plan that was run through the book. Outcomes go by rule, subject and load case.
  *
- * @param margins what is left of each limit; -1 and 0 where a word decides
+ * @param margins what is left of each limit, also where another part of the rule is not fulfilled; -1 and 0 where
+ *     a word decides
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
  */
@@ -29,6 +32,11 @@ record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String>
         Set<String> stops = new LinkedHashSet<>();
         for (Met met : advice.met()) {
             margins.put(key(met), met.comparison().map(Comparison::margin).orElse(0.0));
+        }
+        for (DoesNotApply off : advice.doesNotApply()) {
+            if (off.reason() == Reason.GUARD) {
+                margins.put(key(off), off.comparison().map(Comparison::margin).orElse(0.0));
+            }
         }
         for (Finding finding : advice.findings()) {
             margins.put(

@@ -52,12 +52,7 @@ class MirrorSymmetryTest {
                         .map(each -> each.value() + " of " + each.limit())
                         .orElse("")
                 + " "
-                + Wording.fill(
-                        finding.judged().card().remedy(),
-                        finding.judged(),
-                        finding.comparison(),
-                        finding.evidence(),
-                        finding.practice());
+                + Wording.remedy(finding);
     }
 
     private static Set<String> swapped(Set<String> findings) {

@@ -55,6 +55,7 @@ public final class BooksOfOneRule {
                 "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence + " end";
         return new RuleEngine(
                 parsed.book(),
-                RuleCompiler.load(RuleCompiler.compile(Map.of("mass/mass.drl", text), new ArrayList<>())));
+                RuleCompiler.load(RuleCompiler.compileAsWritten(
+                        Map.of("mass/mass.drl", text), Map.of(), new ArrayList<>())));
     }
 }

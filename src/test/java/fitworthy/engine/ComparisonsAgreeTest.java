@@ -20,9 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.kie.api.runtime.KieSession;
 
 /**
- * Whether a comparison holds is said by the engine and, for explanations, by its record: the two have to agree. Only of a
- * number that is not known they do not: to the engine it is no less than any other. A rule that fires over one is not
- * assessed.
+ * Whether a comparison holds is said by the engine and, for explanations, by its record: the two have to agree, and
+ * no comparison holds of a number that is not known: to the engine it would be no less than any other.
  */
 class ComparisonsAgreeTest {
 
@@ -32,6 +31,16 @@ class ComparisonsAgreeTest {
             "known == true",
             "known != $a.known",
             "value < limit",
+            "value >= limit",
+            "value <= limit",
+            "headroom <= 0",
+            "headroom >= 0",
+            "excess >= $b.excess",
+            "tolerance <= $b.value",
+            "limit >= $b.value || known",
+            "!(value > limit)",
+            "!(value <= $b.limit)",
+            "word != \"heavy\"",
             "value != limit",
             "value == limit",
             "0 < headroom",
@@ -63,6 +72,7 @@ class ComparisonsAgreeTest {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < COMPARISONS.size(); i++) {
             text.append("rule \"mass.r%d\" when $a : Measure(name == \"mass.axle\")".formatted(i))
+                    .append(" $b : Measure(name == \"mass.combined\")")
                     .append(" $m : Measure(name == \"mass.loaded\", %s)".formatted(COMPARISONS.get(i)))
                     .append(" then advice.give(\"mass.r%d\", $m); end\n".formatted(i));
         }
@@ -74,6 +84,11 @@ class ComparisonsAgreeTest {
 
         Measure axle =
                 Measure.of(Measures.kinds().get("mass.axle"), "rear axle", Figure.of(1000, 5), Figure.of(1200, 0));
+        Measure both = Measure.of(
+                Measures.kinds().get("mass.combined"),
+                "vehicle and trailer",
+                Figure.missing(new Missing("a", "b", "c")),
+                Figure.of(1200, 0));
         List<Measure> all = List.of(
                 loaded("within", Figure.of(900, 5), 1000),
                 loaded("rear axle", Figure.of(1100, 5), 1000),
@@ -86,22 +101,30 @@ class ComparisonsAgreeTest {
         session.setGlobal(
                 "advice", (Consequence) (id, evidence) -> fired.add(id + " " + ((Measure) evidence[0]).getSubject()));
         session.insert(axle);
+        session.insert(both);
         all.forEach(session::insert);
         session.fireAllRules();
         session.dispose();
 
         Set<String> held = new TreeSet<>();
         for (RuleText rule : rules) {
-            Condition.Match pattern = (Condition.Match) rule.condition().parts().get(1);
+            Condition.Match pattern = (Condition.Match)
+                    rule.asRun().condition().parts().get(2);
             for (Measure each : all) {
                 if (pattern.means(each)
                         && pattern.comparisons().stream()
-                                .allMatch(comparison -> comparison.holds(each, Map.of("$a", axle)))) {
+                                .allMatch(comparison -> comparison.holds(each, Map.of("$a", axle, "$b", both)))) {
                     held.add(rule.id() + " " + each.getSubject());
                 }
             }
         }
         assertEquals(held, fired);
+        assertTrue(
+                fired.stream()
+                        .filter(each -> each.endsWith(" unknown"))
+                        .map(each -> COMPARISONS.get(Integer.parseInt(each.substring("mass.r".length(), each.indexOf(' ')))))
+                        .noneMatch(each -> each.matches(".*(value|limit|headroom|excess|spare|tolerance).*")),
+                "a number that is not known");
         assertTrue(fired.size() > 40, "only " + fired.size());
     }
 }

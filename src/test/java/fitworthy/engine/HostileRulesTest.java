@@ -244,7 +244,7 @@ class HostileRulesTest {
                 "rule \"a\" when then new java.io.File(\"hostile-ran\").mkdir(); end\n",
                 "rule \"a\" when then Runtime.getRuntime().exec(\"mkdir hostile-ran\").waitFor(); end\n")) {
             List<Fault> faults = new ArrayList<>();
-            Map<String, byte[]> compiled = RuleCompiler.compile(Map.of("a/a.drl", text), faults);
+            Map<String, byte[]> compiled = RuleCompiler.compileAsWritten(Map.of("a/a.drl", text), Map.of(), faults);
             assertEquals(List.of(), faults);
             KieSession session = RuleCompiler.load(compiled).newKieSession();
             session.fireAllRules();

@@ -93,8 +93,9 @@ final class Expected {
         finding.comparison()
                 .ifPresentOrElse(
                         compared -> {
+                            Comparison printed = Wording.asPrinted(judged, compared);
                             for (double each :
-                                    new double[] {compared.value(), compared.limit(), Math.abs(compared.margin())}) {
+                                    new double[] {printed.value(), printed.limit(), Math.abs(printed.margin())}) {
                                 texts.add(
                                         Wording.quantity(each, judged.measure().kind()));
                             }
@@ -114,7 +115,7 @@ final class Expected {
         Judged judged = worst.judged();
         for (String each : List.of(
                 judged.card().title(), judged.card().why(), judged.card().ask())) {
-            texts.add(Wording.fill(each, judged, worst.comparison(), worst.evidence(), worst.practice()));
+            texts.add(Wording.fill(each, worst));
         }
         texts.add(Wording.remedy(worst));
         texts.add(judged.card().basis().value().words());

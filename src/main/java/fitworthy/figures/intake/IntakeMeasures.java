@@ -48,6 +48,8 @@ public final class IntakeMeasures implements Topic {
             "intake.dust-run", "km", 0, "driving in dust between two services", "filter service distance in dust");
     private static final MeasureKind WATER =
             rated("intake.water", "mm", 0, "planned water depth", "height at which water gets in");
+    private static final MeasureKind FAN_ALLOWED =
+            word("intake.fan-allowed", "whether the maker is known to allow water so deep");
     private static final MeasureKind MAKER_DEPTH =
             rated("intake.maker-depth", "mm", 0, "planned water depth", "maker's wading depth");
     private static final MeasureKind BREATHERS =
@@ -76,6 +78,7 @@ public final class IntakeMeasures implements Topic {
                 DUST_RUN,
                 WATER,
                 MAKER_DEPTH,
+                FAN_ALLOWED,
                 BREATHERS,
                 BREATHERS_RAISED,
                 FAN,
@@ -165,6 +168,13 @@ public final class IntakeMeasures implements Topic {
         measures.add(Measure.of(WATER, "lowest electrical part", depth, intake.electrics()));
         measures.add(Measure.of(MAKER_DEPTH, "vehicle", depth, intake.wading()));
         measures.add(Measure.of(FAN, "fan", depth, intake.fan()));
+        measures.add(Measure.of(
+                FAN_ALLOWED,
+                "fan",
+                depth.missingWith(intake.wading(), depth).known()
+                        ? depth.isAtMost(intake.wading()) ? "yes" : "no"
+                        : "not-said",
+                List.of()));
         measures.add(Measure.of(
                 BREATHERS,
                 "breathers",

@@ -78,7 +78,7 @@ public final class Wording {
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
         MeasureKind kind = judged.measure().kind();
-        return quantity(comparison.value(), kind)
+        return quantity(asPrinted(judged, comparison).value(), kind)
                 + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
                         ? " +/- " + quantity(comparison.tolerance(), kind)
                         : "");
@@ -90,36 +90,45 @@ public final class Wording {
                         ? judged.measure().kind().limitMeaning()
                         : judged.card().atLeast() ? "at least" : "at most")
                 + " "
-                + quantity(comparison.limit(), judged.measure().kind()) + (comparison.house() ? HOUSE : "");
+                + quantity(asPrinted(judged, comparison).limit(), judged.measure().kind())
+                + (comparison.house() ? HOUSE : "");
     }
 
     /** How much is left, or by how much the limit is passed. */
     public static String margin(Judged judged, Comparison comparison) {
-        return quantity(Math.abs(comparison.margin()), judged.measure().kind())
+        return quantity(
+                        Math.abs(asPrinted(judged, comparison).margin()),
+                        judged.measure().kind())
                 + (comparison.margin() >= 0
                         ? judged.card().atLeast() ? " to spare" : " left"
                         : judged.card().atLeast() ? " too little" : " too much");
     }
 
-    /** What to do, with the limit and what is too much rounded so that doing as it says is enough. */
-    public static String remedy(Finding finding) {
-        Judged judged = finding.judged();
-        return fill(
-                judged.card().remedy(),
-                judged,
-                finding.comparison().map(each -> toTheSafeSide(judged, each)),
-                finding.evidence(),
-                finding.practice());
+    /** A margin without words, negative where the limit is passed, rounded as one that a remedy asks for. */
+    public static String margin(double margin, MeasureKind kind) {
+        return quantity(kind.printed(margin, -1), kind);
     }
 
-    private static Comparison toTheSafeSide(Judged judged, Comparison each) {
+    /**
+     * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
+     * stands. To the nearest digit; but to the safe side what the card's remedy names, so that doing as it says is
+     * enough, and so by how much a limit is passed, which has to be taken off.
+     */
+    public static Comparison asPrinted(Judged judged, Comparison each) {
         MeasureKind kind = judged.measure().kind();
+        String remedy = judged.card().remedy();
+        int stricter = judged.card().atLeast() ? 1 : -1;
         return new Comparison(
-                each.value(),
-                kind.printed(each.limit(), judged.card().atLeast() ? 1 : -1),
-                kind.printed(each.margin(), -1),
+                remedy.contains("{enough}") ? kind.printed(each.value(), -stricter) : each.value(),
+                remedy.contains("{limit}") ? kind.printed(each.limit(), stricter) : each.limit(),
+                each.margin() < 0 || remedy.contains("{margin}") ? kind.printed(each.margin(), -1) : each.margin(),
                 each.tolerance(),
                 each.house());
+    }
+
+    /** What to do. */
+    public static String remedy(Finding finding) {
+        return fill(finding.judged().card().remedy(), finding);
     }
 
     /** A card's text with its placeholders filled from what came of the rule. */
@@ -127,19 +136,19 @@ public final class Wording {
         return fill(text, outcome.judged(), outcome.comparison(), outcome.evidence(), outcome.practice());
     }
 
-    /** The same from what it came of. */
-    public static String fill(
+    private static String fill(
             String text,
             Judged judged,
             Optional<Comparison> comparison,
             List<Measure> evidence,
             List<Practice> practice) {
+        Optional<Comparison> printed = comparison.map(each -> asPrinted(judged, each));
         Matcher matcher = PLACEHOLDER.matcher(text);
         StringBuilder filled = new StringBuilder();
         while (matcher.find()) {
             matcher.appendReplacement(
                     filled,
-                    Matcher.quoteReplacement(placeholder(matcher.group(1), judged, comparison, evidence, practice)));
+                    Matcher.quoteReplacement(placeholder(matcher.group(1), judged, printed, evidence, practice)));
         }
         matcher.appendTail(filled);
         return filled.isEmpty() ? "" : Words.capital(filled.toString());
@@ -155,13 +164,8 @@ public final class Wording {
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
-            case "value" ->
+            case "value", "enough" ->
                 comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
-            case "enough" ->
-                comparison
-                        .map(each -> quantity(
-                                kind.printed(each.value(), judged.card().atLeast() ? -1 : 1), kind))
-                        .orElseGet(() -> value(judged.measure()));
             case "limit" ->
                 comparison
                         .map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))

@@ -1,0 +1,125 @@
+package fitworthy.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.MadeSheet;
+import fitworthy.Sheets;
+import fitworthy.advice.Outcome.DoesNotApply;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.Reason;
+import fitworthy.figures.measure.Measure;
+import fitworthy.proof.Cases;
+import fitworthy.rules.Facts;
+import fitworthy.source.FaultsException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+
+/** Each rule comes to one end on each thing that it judges, and what is passed is never called in order. */
+class OutcomesTest {
+
+    @Provide
+    Arbitrary<MadeSheet> sheets() {
+        return MadeSheet.any();
+    }
+
+    @Test
+    void eachCaseComesToOneEnd() throws FaultsException {
+        int met = 0;
+        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            Advice advice = Adviser.advise(Books.engine().with(each.house()), each.sheet());
+            holds(advice, each.toString());
+            met += advice.met().size();
+        }
+        assertTrue(met > 10_000, "met " + met);
+    }
+
+    @Property(seed = "4711", tries = 300)
+    void eachMadeSheetComesToOneEnd(@ForAll("sheets") MadeSheet sheet) throws FaultsException {
+        holds(sheet.advice(), sheet.toString());
+    }
+
+    private static void holds(Advice advice, String sheet) {
+        for (Met met : advice.met()) {
+            assertTrue(
+                    met.comparison().filter(got -> got.margin() < 0).isEmpty(), () -> sheet + ": " + met.key() + " is met");
+        }
+        Map<Outcome.Key, Integer> ends = new HashMap<>();
+        Map<String, Set<Outcome.Key>> byRule = new HashMap<>();
+        advice.outcomes().forEach(outcome -> {
+            ends.merge(outcome.key(), 1, Integer::sum);
+            byRule.computeIfAbsent(outcome.judged().id(), none -> new HashSet<>()).add(outcome.key());
+        });
+        ends.forEach((key, number) -> assertEquals(1, number, () -> sheet + ": " + key));
+        advice.facts().forEach((loadCase, facts) -> {
+            Map<String, List<Measure>> measures = facts.stream()
+                    .filter(Measure.class::isInstance)
+                    .map(Measure.class::cast)
+                    .collect(Collectors.groupingBy(Measure::getName));
+            advice.book().cards().forEach((id, card) -> measures.getOrDefault(card.judges(), List.of())
+                    .forEach(measure -> {
+                        Set<Outcome.Key> keys = byRule.getOrDefault(id, Set.of());
+                        long told = Set.of("", loadCase).stream()
+                                .filter(in -> keys.contains(new Outcome.Key(id, measure.getSubject(), in)))
+                                .count();
+                        assertEquals(1, told, () -> sheet + ": " + id + " on " + measure + " in " + loadCase);
+                    }));
+        });
+    }
+
+    /** What is held against the facts here to tell a guard that is off has to agree with the engine on what fires. */
+    @Test
+    void factsAgreeWithTheEngineOnEveryCase() throws FaultsException {
+        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            Advice advice = Adviser.advise(Books.engine().with(each.house()), each.sheet());
+            Set<Outcome.Check> fired = advice.findings().stream().map(Outcome::check).collect(Collectors.toSet());
+            Set<Outcome.Check> met = new HashSet<>();
+            for (List<Object> all : advice.facts().values()) {
+                Facts facts = new Facts(all);
+                Map<String, List<Measure>> measures = all.stream()
+                        .filter(Measure.class::isInstance)
+                        .map(Measure.class::cast)
+                        .collect(Collectors.groupingBy(Measure::getName));
+                advice.book().cards().forEach((id, card) -> measures.getOrDefault(card.judges(), List.of()).stream()
+                        .filter(measure -> facts.meet(advice.book().condition(id), measure))
+                        .forEach(measure -> met.add(new Outcome.Check(id, measure.getSubject()))));
+            }
+            assertEquals(fired, met, each.toString());
+        }
+    }
+
+    private static List<Reason> reasons(String rule, String... changes) throws FaultsException {
+        List<Reason> reasons = new ArrayList<>();
+        for (DoesNotApply each : Adviser.advise(Books.engine(), Sheets.plainWith(String.join("\n", changes)))
+                .doesNotApply()) {
+            if (each.judged().id().equals(rule)) {
+                reasons.add(each.reason());
+            }
+        }
+        return reasons;
+    }
+
+    /** The wagon weighs 2520 kg: past a GVM of 2500 kg a reserve below it is no question, the stop says all. */
+    @Test
+    void whatIsBeyondALimitLeavesMilderRulesAside() throws FaultsException {
+        assertEquals(List.of(Reason.SAID_ALREADY), reasons("mass.gvm-tight", "vehicle: {ratings: {gvm: 2500 kg}}"));
+        assertEquals(List.of(), reasons("mass.gvm-tight", "vehicle: {ratings: {gvm: 3000 kg}}"));
+    }
+
+    @Test
+    void aRegionWithoutALimitLeavesItsRuleAside() throws FaultsException {
+        List<Reason> reasons = reasons("mass.heavy-class", "region: us");
+        assertTrue(reasons.isEmpty() || reasons.equals(List.of(Reason.NO_SUCH_LIMIT)), reasons.toString());
+    }
+}

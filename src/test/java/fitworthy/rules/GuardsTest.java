@@ -1,0 +1,95 @@
+package fitworthy.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fitworthy.figures.Measures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.quantity.Figure;
+import fitworthy.rules.Guards.Worse;
+import fitworthy.source.Fault;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A load of 900 kg +/- 5 kg on an axle that may carry 1000 kg, and words on others. */
+class GuardsTest {
+
+    private static final Measure LOAD =
+            Measure.of(Measures.kinds().get("mass.axle"), "rear axle", Figure.of(900, 5), Figure.of(1000, 0));
+    private static final Measure DUST =
+            Measure.of(Measures.kinds().get("intake.dust"), "trip", "heavy", List.of());
+    private static final Measure BALL = Measure.of(Measures.kinds().get("mass.ball"), "trailer", Figure.of(80));
+
+    private static boolean hold(String condition, Worse worse, Object... more) {
+        List<Fault> faults = new ArrayList<>();
+        RuleText rule = RuleParser.parse(
+                        "mass/mass.drl",
+                        "rule \"mass.a\" when " + condition + " then advice.give(\"mass.a\", $m); end",
+                        Measures.kinds().keySet(),
+                        faults)
+                .get(0);
+        assertEquals(List.of(), faults);
+        List<Object> facts = new ArrayList<>(List.of(LOAD, DUST, BALL));
+        facts.addAll(List.of(more));
+        return Guards.of(rule.condition(), "mass.axle", worse).hold(new Facts(facts), LOAD);
+    }
+
+    private static String load(String comparisons) {
+        return "$m : Measure(name == \"mass.axle\", known, " + comparisons + ")";
+    }
+
+    /** What is left gets less as the load grows: a rule that fires below a headroom judges, one above it is guarded. */
+    @Test
+    void aComparisonThatComesTrueAsTheFigureGetsBetterIsAGuard() {
+        assertEquals(true, hold(load("headroom < 0"), Worse.HIGHER));
+        assertEquals(true, hold(load("headroom >= 0, headroom < tolerance"), Worse.HIGHER));
+        assertEquals(false, hold(load("headroom > 0, value > limit"), Worse.LOWER), "less than the least: more is better");
+        assertEquals(false, hold(load("excess >= 0, spare > 0"), Worse.LOWER));
+        assertEquals(false, hold(load("excess > 0 && excess >= tolerance"), Worse.LOWER), "each part by itself");
+        assertEquals(true, hold(load("headroom < 0"), Worse.LOWER) || hold(load("value < 0"), Worse.LOWER));
+        assertEquals(false, hold(load("!(headroom >= 0)"), Worse.LOWER), "turned round by not");
+        assertEquals(false, hold(load("value <= 0"), Worse.HIGHER));
+        assertEquals(true, hold(load("value <= 0"), Worse.UNTOLD), "held against nothing: all of it judges");
+    }
+
+    @Test
+    void whatIsAskedOfOtherFactsIsAGuard() {
+        String judged = load("headroom < 0");
+        assertEquals(true, hold(judged + " Measure(name == \"intake.dust\", word == \"heavy\")", Worse.HIGHER));
+        assertEquals(false, hold(judged + " Measure(name == \"intake.dust\", word == \"some\")", Worse.HIGHER));
+        assertEquals(false, hold(judged + " not Measure(name == \"intake.dust\", word == \"heavy\")", Worse.HIGHER));
+        assertEquals(true, hold(judged + " exists Measure(name == \"mass.axle\", headroom > 0)", Worse.HIGHER));
+        assertEquals(false, hold(judged + " exists Measure(name == \"mass.axle\", headroom < 0)", Worse.HIGHER));
+        assertEquals(false, hold(judged + " Measure(name == \"mass.ball\", value > $m.value)", Worse.HIGHER));
+        assertEquals(true, hold(judged + " Measure(name == \"mass.ball\", value < $m.value)", Worse.HIGHER));
+    }
+
+    /** Such a rule adds to advice that stands by itself: where it does not fire it calls nothing in order. */
+    @Test
+    void aRuleThatAddsToAdviceIsNeverMet() {
+        Advised given = new Advised("mass.gvm-over", "vehicle");
+        String judged = load("headroom < 0");
+        assertEquals(false, hold(judged + " Advised(id == \"mass.gvm-over\")", Worse.HIGHER, given));
+        assertEquals(
+                false,
+                hold(
+                        judged + " exists (Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gcm-over\"))",
+                        Worse.HIGHER,
+                        given));
+    }
+
+    @Test
+    void whatIsJoinedByOrWithTheJudgedMeasureIsJudgedWithIt() {
+        String either = "(Advised(id == \"mass.gvm-over\") and " + load("headroom < 0") + ") or (Advised(id =="
+                + " \"mass.gcm-over\") and " + load("subject == \"front axle\", headroom < 0") + ")";
+        assertEquals(true, hold(either, Worse.HIGHER, new Advised("mass.gvm-over", "vehicle")));
+        assertEquals(false, hold(either, Worse.HIGHER), "no advice that either hangs on");
+        assertEquals(false, hold(either, Worse.HIGHER, new Advised("mass.gcm-over", "vehicle")), "on another axle");
+        assertEquals(
+                true,
+                hold(
+                        "$b : Measure(name == \"mass.ball\", known) "
+                                + load("headroom < 0 || (value > 0 && $b.value > limit)"),
+                        Worse.HIGHER));
+    }
+}
