@@ -173,8 +173,8 @@ class EffectTest {
         List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
         assertEquals(
                 List.of(
-                        "a-short: figures water.short, stop 5.714/6.0/-0.286 L, stop 5.714/6.5/-0.786 L",
-                        "b-tight: gained water.short, met 6.429/6.0/0.429 L, stop 6.429/6.5/-0.071 L"),
+                        "a-short: figures water.short, change 5.714/6.0/-0.286 L, change 5.714/6.5/-0.786 L",
+                        "b-tight: gained water.short, met 6.429/6.0/0.429 L, change 6.429/6.5/-0.071 L"),
                 told(lines).stream()
                         .filter(each -> each.contains("water.short"))
                         .toList());
@@ -192,21 +192,21 @@ class EffectTest {
     void theSameTheOtherWayRoundLosesIt() throws IOException {
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "5.5 L"));
         assertTrue(told(lines(1, "--with-rules", edited.toString()))
-                .contains("a-short: lost water.short, stop 5.714/6.0/-0.286 L, met 5.714/5.5/0.214 L"));
+                .contains("a-short: lost water.short, change 5.714/6.0/-0.286 L, met 5.714/5.5/0.214 L"));
     }
 
     @Test
     void severityOfACardChangesAndSoDoesTheVerdict() throws IOException {
         String cards = Files.readString(edited.resolve("water/cards.yaml"));
         String card = cards.substring(cards.indexOf("water.short:"));
-        card = card.substring(0, card.indexOf("severity: stop") + "severity: stop".length());
-        edit("water/cards.yaml", card, card.replace("severity: stop", "severity: change"));
+        card = card.substring(0, card.indexOf("severity: change") + "severity: change".length());
+        edit("water/cards.yaml", card, card.replace("severity: change", "severity: stop"));
         List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
         assertEquals(
-                List.of("a-short: severity water.short, stop 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L"),
+                List.of("a-short: severity water.short, change 5.714/6.0/-0.286 L, stop 5.714/6.0/-0.286 L"),
                 told(lines));
         assertEquals(
-                "{\"before\":\"stop\",\"after\":\"change\"}",
+                "{\"before\":\"change\",\"after\":\"stop\"}",
                 lines.get(1).get("worst").toString());
         assertEquals(1, lines.get(0).get("worst-changed").asInt());
     }
@@ -261,7 +261,7 @@ class EffectTest {
                 "--with-as-of",
                 "2027-01-01");
         sameBook.printed(1)
-                .says("gained water.short [drinking water, everything aboard]: met -> stop; value 6.4 L, "
+                .says("gained water.short [drinking water, everything aboard]: met -> change; value 6.4 L, "
                         + "limit 6.0 L -> 6.5 L, margin 0.4 L -> -0.1 L");
         Ran.of(
                         "effect",
@@ -282,14 +282,14 @@ class EffectTest {
                         folder.resolve("house.yaml"),
                         "shop: Saltbush Fit-out\nvalues:\n"
                                 + "  - {practice: water.person-day-least, region: au, from: 2026-01-01, value: 7 L}\nseverities:\n"
-                                + "  - {rule: water.short, severity: change, reason: All carry a filter, name: Foreman}\n")
+                                + "  - {rule: water.short, severity: stop, reason: No camp has a tap, name: Foreman}\n")
                 .toString();
         List<JsonNode> lines = lines(1, "--with-house", house);
         assertEquals(
                 List.of(
-                        "a-short: severity+figures water.short, stop 5.714/6.0/-0.286 L, change "
+                        "a-short: severity+figures water.short, change 5.714/6.0/-0.286 L, stop "
                                 + "5.714/7.0/-1.286 L",
-                        "b-tight: gained water.short, met 6.429/6.0/0.429 L, change 6.429/7.0/-0.571 L"),
+                        "b-tight: gained water.short, met 6.429/6.0/0.429 L, stop 6.429/7.0/-0.571 L"),
                 told(lines).stream()
                         .filter(each -> each.contains("water.short"))
                         .toList());
@@ -309,7 +309,7 @@ class EffectTest {
                         + "    reason: A camp has a tap, by: Una Reed, until: 2026-12-31}\n");
         List<JsonNode> lines = lines(1, "--as-of", "2026-12-31", "--with-as-of", "2027-01-01");
         assertEquals(
-                List.of("a-short: severity water.short, stop waived 5.714/6.0/-0.286 L, stop 5.714/6.0/-0.286 L"),
+                List.of("a-short: severity water.short, change waived 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L"),
                 told(lines));
     }
 
@@ -344,8 +344,8 @@ class EffectTest {
         List<JsonNode> lines = lines(2, "--with-rules", edited.toString());
         assertEquals(
                 List.of(
-                        "a-short: gained water.scarce, none, stop 5.714/6.0/-0.286 L",
-                        "a-short: lost water.short, stop 5.714/6.0/-0.286 L, none"),
+                        "a-short: gained water.scarce, none, change 5.714/6.0/-0.286 L",
+                        "a-short: lost water.short, change 5.714/6.0/-0.286 L, none"),
                 told(lines));
         assertEquals(
                 "after: the rule book has no rule 'water.short' (did you mean 'water.scarce'?)",
@@ -400,12 +400,12 @@ class EffectTest {
         String[] run = {"--with-rules", edited.toString(), "--resume", journal.toString()};
         lines(1, run);
         sheet("c-ample", 70, "");
-        assertTrue(
-                told(lines(1, run)).contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/6.5/-1.5 L"));
+        assertTrue(told(lines(1, run))
+                .contains("c-ample: figures water.short, change 5.0/6.0/-1.0 L, change 5.0/6.5/-1.5 L"));
         assertEquals(4, entries(journal).size());
         edit("water/practice.yaml", LEAST.replace("6 L", "6.5 L"), LEAST.replace("6 L", "7 L"));
-        assertTrue(
-                told(lines(1, run)).contains("c-ample: figures water.short, stop 5.0/6.0/-1.0 L, stop 5.0/7.0/-2.0 L"));
+        assertTrue(told(lines(1, run))
+                .contains("c-ample: figures water.short, change 5.0/6.0/-1.0 L, change 5.0/7.0/-2.0 L"));
         assertEquals(7, entries(journal).size());
         lines(
                 1,
