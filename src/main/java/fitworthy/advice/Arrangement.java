@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -104,12 +103,24 @@ public final class Arrangement {
     }
 
     /**
-     * How many checks ended in which way; one that ended in several ways in different loadings counts for each.
+     * How many checks ended in which way, and how many figures are missing; there is no other count. A check is a rule on
+     * a subject, however many loadings it was looked at in; one that ended in several ways in different loadings counts
+     * for each.
      *
      * @param found by severity, those with a finding that is not waived
      * @param waived those with a finding that is
+     * @param notAssessed those that lack a figure
+     * @param figuresMissing fields of the sheet, of each part by itself, and practice values that these lack
+     * @param met those that are in order
+     * @param doesNotApply those whose question does not arise
      */
-    public record Counts(Map<Severity, Long> found, long waived, long notAssessed, long met) {
+    public record Counts(
+            Map<Severity, Long> found,
+            long waived,
+            long notAssessed,
+            long figuresMissing,
+            long met,
+            long doesNotApply) {
 
         /** How many have a finding of a severity that is not waived. */
         public long found(Severity severity) {
@@ -222,11 +233,6 @@ public final class Arrangement {
         return MissingFigure.of(advice.notAssessed());
     }
 
-    /** Every missing figure, that of each part by itself, with the ids of the rules that wait for it. */
-    public Map<Missing, Set<String>> missing() {
-        return MissingFigure.rules(advice.notAssessed());
-    }
-
     /** What is left of each mass limit. */
     public List<Margin> margins() {
         return Margin.all(advice);
@@ -254,21 +260,18 @@ public final class Arrangement {
                                 .filter(finding -> finding.waiver().isPresent()),
                         wanted),
                 checks(advice.notAssessed().stream(), wanted),
-                checks(advice.met().stream(), wanted));
+                advice.notAssessed().stream()
+                        .filter(wanted)
+                        .flatMap(outcome -> outcome.missing().stream())
+                        .map(Missing::path)
+                        .distinct()
+                        .count(),
+                checks(advice.met().stream(), wanted),
+                checks(advice.doesNotApply().stream(), wanted));
     }
 
     private static long checks(Stream<? extends Outcome> outcomes, Predicate<Outcome> wanted) {
         return outcomes.filter(wanted).map(Outcome::check).distinct().count();
-    }
-
-    /** How many outcomes lack a figure, a check that lacks one in several loadings counted for each. */
-    public int outcomesNotAssessed() {
-        return advice.notAssessed().size();
-    }
-
-    /** How many outcomes are met, a check that is met in several loadings counted for each. */
-    public int outcomesMet() {
-        return advice.met().size();
     }
 
     private static <O extends Assessed> List<Group<O>> groups(Stream<O> outcomes) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.View;
@@ -26,8 +27,9 @@ public record Answer(
         String title,
         String worst,
         List<ShortFinding> findings,
-        Integer notAssessed,
-        Integer met,
+        Long notAssessed,
+        Long figuresMissing,
+        Long met,
         List<Refusal> faults,
         String caution,
         @JsonIgnore State state) {
@@ -70,14 +72,15 @@ public record Answer(
         try {
             List<Fault> faults = new ArrayList<>();
             Advice advice = view.advise(input.tree(input.text(faults), faults), faults);
-            Arrangement arrangement = Arrangement.of(advice);
+            Counts counts = Arrangement.of(advice).counts();
             return new Answer(
                     name,
                     advice.sheet().title(),
                     advice.worstWord(),
                     advice.findings().stream().map(ShortFinding::of).toList(),
-                    arrangement.outcomesNotAssessed(),
-                    arrangement.outcomesMet(),
+                    counts.notAssessed(),
+                    counts.figuresMissing(),
+                    counts.met(),
                     null,
                     view.book().cover().caution(),
                     advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
@@ -92,6 +95,6 @@ public record Answer(
     }
 
     private static Answer refused(Object name, List<Refusal> faults, State state) {
-        return new Answer(name, null, null, null, null, null, faults, null, state);
+        return new Answer(name, null, null, null, null, null, null, faults, null, state);
     }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.annotation.JsonValue;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
@@ -68,8 +69,8 @@ public record Difference(
     /**
      * How a rule came out.
      *
-     * @param outcome the severity of a finding; else {@code met}, {@code not-assessed} or, where nothing is said,
-     *     {@code none}
+     * @param outcome the severity of a finding; else {@code met}, {@code not-assessed}, {@code does-not-apply} or, where
+     *     nothing is said, {@code none}
      * @param waived true, or null
      * @param missing fields of the sheet or practice values that are missing, or null
      */
@@ -93,9 +94,11 @@ public record Difference(
                         ComparedFigures.NONE,
                         not.missing().stream().map(Missing::path).toList());
             }
-            return outcome instanceof Met met
-                    ? new State("met", null, ComparedFigures.of(met.judged(), met.comparison()), null)
-                    : new State("none", null, ComparedFigures.NONE, null);
+            if (outcome instanceof Met met) {
+                return new State("met", null, ComparedFigures.of(met.judged(), met.comparison()), null);
+            }
+            return new State(
+                    outcome instanceof DoesNotApply ? "does-not-apply" : "none", null, ComparedFigures.NONE, null);
         }
 
         boolean isFinding() {

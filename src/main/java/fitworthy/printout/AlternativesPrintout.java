@@ -135,9 +135,13 @@ public final class AlternativesPrintout {
             row("waived", plans.stream(), plan -> String.valueOf(plan.counts().waived()));
         }
         row(
+                "checks not made",
+                plans.stream(),
+                plan -> String.valueOf(plan.counts().notAssessed()));
+        row(
                 "figures missing",
                 plans.stream(),
-                plan -> String.valueOf(plan.arrangement().missing().size()));
+                plan -> String.valueOf(plan.counts().figuresMissing()));
         deciding.forEach((id, severity) -> row(
                 id, plans.stream(), plan -> plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {

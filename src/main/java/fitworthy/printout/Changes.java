@@ -81,7 +81,8 @@ final class Changes {
             for (Severity severity : Severity.values()) {
                 cells.add(String.valueOf(found.found(severity)));
             }
-            cells.add(String.valueOf(plan.missing().size()));
+            cells.add(String.valueOf(found.notAssessed()));
+            cells.add(String.valueOf(found.figuresMissing()));
             cells.add(ChangeWords.price(plan.advice()));
             counts.add(Row.of(cells.toArray(String[]::new)));
             left.add(Row.of(
@@ -94,13 +95,14 @@ final class Changes {
         blocks.add(new Table(
                 "Every combination, each run through the whole rule book",
                 List.of(
-                        text("Plan", 8),
-                        text("Choices", 34),
-                        figure("Stop", 8),
+                        text("Plan", 7),
+                        text("Choices", 29),
+                        figure("Stop", 7),
                         figure("Change", 9),
                         figure("Confirm", 9),
-                        figure("Note", 8),
-                        figure("Figures missing", 10),
+                        figure("Note", 7),
+                        figure("Checks not made", 9),
+                        figure("Figures missing", 9),
                         figure("Price", 14)),
                 counts));
         if (!limits.isEmpty()) {

@@ -70,9 +70,9 @@ final class CheckTables {
             return List.of(new Paragraph("Every check that applies to this plan had its figures."));
         }
         return List.of(
-                new Paragraph("For want of these figures "
-                        + arrangement.counts().notAssessed()
-                        + " checks say nothing, and that is no pass. Bring them and have the plan checked again."),
+                new Paragraph(Words.capital(Verdict.open(arrangement.counts()))
+                        + ". Nothing is said of these, and that is no pass. Bring the figures and have the plan checked"
+                        + " again."),
                 new Table(
                         "Figures to bring",
                         List.of(

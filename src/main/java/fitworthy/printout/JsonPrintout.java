@@ -3,10 +3,13 @@ package fitworthy.printout;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.HouseUse;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
@@ -51,9 +54,11 @@ public final class JsonPrintout {
             String caution,
             List<String> cases,
             String worst,
+            WrittenCounts counts,
             List<WrittenFinding> findings,
             List<WrittenMet> met,
             List<WrittenNotAssessed> notAssessed,
+            List<WrittenDoesNotApply> doesNotApply,
             List<WrittenWaiver> waivers) {
 
         static Written of(Advice advice, Severity mildest) {
@@ -69,6 +74,7 @@ public final class JsonPrintout {
                     book.cover().caution(),
                     MarginTable.loadings(advice),
                     advice.worstWord(),
+                    WrittenCounts.of(Arrangement.of(advice).counts()),
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)
@@ -76,7 +82,33 @@ public final class JsonPrintout {
                             .toList(),
                     advice.met().stream().map(WrittenMet::of).toList(),
                     advice.notAssessed().stream().map(WrittenNotAssessed::of).toList(),
+                    advice.doesNotApply().stream().map(WrittenDoesNotApply::of).toList(),
                     advice.waivers().stream().map(WrittenWaiver::of).toList());
+        }
+    }
+
+    private record WrittenCounts(
+            long stop,
+            long change,
+            long confirm,
+            long note,
+            long waived,
+            long notAssessed,
+            long figuresMissing,
+            long met,
+            long doesNotApply) {
+
+        static WrittenCounts of(Counts counts) {
+            return new WrittenCounts(
+                    counts.found(Severity.STOP),
+                    counts.found(Severity.CHANGE),
+                    counts.found(Severity.CONFIRM),
+                    counts.found(Severity.NOTE),
+                    counts.waived(),
+                    counts.notAssessed(),
+                    counts.figuresMissing(),
+                    counts.met(),
+                    counts.doesNotApply());
         }
     }
 
@@ -222,6 +254,15 @@ public final class JsonPrintout {
             return new WrittenNotAssessed(
                     Head.of(outcome),
                     outcome.missing().stream().map(WrittenMissing::of).toList());
+        }
+    }
+
+    private record WrittenDoesNotApply(String id, String subject, @JsonProperty("case") String loadCase) {
+        static WrittenDoesNotApply of(DoesNotApply outcome) {
+            return new WrittenDoesNotApply(
+                    outcome.judged().id(),
+                    outcome.judged().subject(),
+                    outcome.judged().loadCase());
         }
     }
 

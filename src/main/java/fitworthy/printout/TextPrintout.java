@@ -45,9 +45,9 @@ public final class TextPrintout {
                         + advice.book().house().page().shop() + ":",
                 HouseWords.looser(advice));
         arrangement.told(mildest).forEach(told -> findings(advice, told));
-        notAssessed(arrangement.figuresToBring());
+        notAssessed(arrangement);
         section("WAIVERS THAT DO NOT COUNT:", HouseWords.idle(advice));
-        met(arrangement.met());
+        met(arrangement);
         if (!HouseWords.house(advice).isEmpty()) {
             page.blank();
             section("OTHERWISE SET by " + advice.book().house().page().shop() + ":", HouseWords.others(advice));
@@ -182,11 +182,12 @@ public final class TextPrintout {
         page.wrapped(INDENT, text.toString());
     }
 
-    private void notAssessed(List<MissingFigure> figures) {
+    private void notAssessed(Arrangement arrangement) {
+        List<MissingFigure> figures = arrangement.figuresToBring();
         if (figures.isEmpty()) {
             return;
         }
-        page.wrapped(0, "NOT ASSESSED for want of a figure; bring:");
+        page.wrapped(0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + "; bring:");
         figures.forEach(figure -> {
             page.hanging(
                     "  - ",
@@ -197,16 +198,16 @@ public final class TextPrintout {
         page.blank();
     }
 
-    private void met(List<Group<Met>> groups) {
-        if (groups.isEmpty()) {
+    private void met(Arrangement arrangement) {
+        long met = arrangement.counts().met();
+        if (met == 0) {
             return;
         }
-        if (!everything) {
-            page.wrapped(0, "MET: " + groups.size() + " checks assessed and in order (--all lists them).");
-            return;
+        String checks = "MET: " + met + (met == 1 ? " check" : " checks") + " assessed and in order";
+        page.wrapped(0, checks + (everything ? ":" : " (--all lists them)."));
+        if (everything) {
+            arrangement.met().forEach(this::met);
         }
-        page.wrapped(0, "MET, assessed and in order:");
-        groups.forEach(this::met);
     }
 
     private void met(Group<Met> group) {

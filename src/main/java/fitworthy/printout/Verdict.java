@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,9 +20,8 @@ final class Verdict {
                 .filter(told -> !told.head().isWaived())
                 .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.counting()))
                 .forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
-        int missing = arrangement.missing().size();
-        if (missing > 0) {
-            parts.add(missing + " not assessed for want of a figure");
+        if (arrangement.counts().notAssessed() > 0) {
+            parts.add(open(arrangement.counts()));
         }
         String waived = HouseWords.waived(arrangement);
         String first = arrangement
@@ -37,5 +37,11 @@ final class Verdict {
         return first
                 + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
+    }
+
+    /** How many checks lack a figure, and how many figures they lack. */
+    static String open(Counts counts) {
+        return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made for want of "
+                + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " figure" : " figures");
     }
 }

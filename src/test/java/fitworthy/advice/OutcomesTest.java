@@ -53,13 +53,15 @@ class OutcomesTest {
     private static void holds(Advice advice, String sheet) {
         for (Met met : advice.met()) {
             assertTrue(
-                    met.comparison().filter(got -> got.margin() < 0).isEmpty(), () -> sheet + ": " + met.key() + " is met");
+                    met.comparison().filter(got -> got.margin() < 0).isEmpty(),
+                    () -> sheet + ": " + met.key() + " is met");
         }
         Map<Outcome.Key, Integer> ends = new HashMap<>();
         Map<String, Set<Outcome.Key>> byRule = new HashMap<>();
         advice.outcomes().forEach(outcome -> {
             ends.merge(outcome.key(), 1, Integer::sum);
-            byRule.computeIfAbsent(outcome.judged().id(), none -> new HashSet<>()).add(outcome.key());
+            byRule.computeIfAbsent(outcome.judged().id(), none -> new HashSet<>())
+                    .add(outcome.key());
         });
         ends.forEach((key, number) -> assertEquals(1, number, () -> sheet + ": " + key));
         advice.facts().forEach((loadCase, facts) -> {
@@ -83,7 +85,8 @@ class OutcomesTest {
     void factsAgreeWithTheEngineOnEveryCase() throws FaultsException {
         for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
             Advice advice = Adviser.advise(Books.engine().with(each.house()), each.sheet());
-            Set<Outcome.Check> fired = advice.findings().stream().map(Outcome::check).collect(Collectors.toSet());
+            Set<Outcome.Check> fired =
+                    advice.findings().stream().map(Outcome::check).collect(Collectors.toSet());
             Set<Outcome.Check> met = new HashSet<>();
             for (List<Object> all : advice.facts().values()) {
                 Facts facts = new Facts(all);

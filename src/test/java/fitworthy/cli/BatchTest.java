@@ -130,7 +130,7 @@ class BatchTest {
     void lineSaysInShortWhatCheckSays() throws IOException {
         JsonNode answer = answers(piped(line(plain(2400)), "batch", "-").out()).get(0);
         assertEquals(
-                "[\"sheet\",\"title\",\"worst\",\"findings\",\"not-assessed\",\"met\",\"caution\"]",
+                "[\"sheet\",\"title\",\"worst\",\"findings\",\"not-assessed\",\"figures-missing\",\"met\",\"caution\"]",
                 JSON.writeValueAsString(
                         answer.properties().stream().map(Map.Entry::getKey).toList()));
         assertTrue(answer.get("sheet").isInt());
@@ -139,8 +139,12 @@ class BatchTest {
         JsonNode checked =
                 JSON.readTree(Ran.of("check", sheet, "--format", "json").out());
         assertEquals(
-                checked.get("not-assessed").size(), answer.get("not-assessed").asInt());
-        assertEquals(checked.get("met").size(), answer.get("met").asInt());
+                checked.get("counts").get("not-assessed").asInt(),
+                answer.get("not-assessed").asInt());
+        assertEquals(
+                checked.get("counts").get("figures-missing").asInt(),
+                answer.get("figures-missing").asInt());
+        assertEquals(checked.get("counts").get("met").asInt(), answer.get("met").asInt());
         assertEquals(checked.get("caution"), answer.get("caution"));
         assertEquals(checked.get("findings").size(), answer.get("findings").size());
         for (int i = 0; i < answer.get("findings").size(); i++) {

@@ -90,7 +90,8 @@ public final class Wording {
                         ? judged.measure().kind().limitMeaning()
                         : judged.card().atLeast() ? "at least" : "at most")
                 + " "
-                + quantity(asPrinted(judged, comparison).limit(), judged.measure().kind())
+                + quantity(
+                        asPrinted(judged, comparison).limit(), judged.measure().kind())
                 + (comparison.house() ? HOUSE : "");
     }
 
@@ -112,7 +113,7 @@ public final class Wording {
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
      * stands. To the nearest digit; but to the safe side what the card's remedy names, so that doing as it says is
-     * enough, and so by how much a limit is passed, which has to be taken off.
+     * enough: by how much a limit is passed away from zero, what is left towards it.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
         MeasureKind kind = judged.measure().kind();
@@ -121,9 +122,16 @@ public final class Wording {
         return new Comparison(
                 remedy.contains("{enough}") ? kind.printed(each.value(), -stricter) : each.value(),
                 remedy.contains("{limit}") ? kind.printed(each.limit(), stricter) : each.limit(),
-                each.margin() < 0 || remedy.contains("{margin}") ? kind.printed(each.margin(), -1) : each.margin(),
+                remedy.contains("{margin}") || printsAsNothing(each.margin(), kind)
+                        ? kind.printed(each.margin(), -1)
+                        : each.margin(),
                 each.tolerance(),
                 each.house());
+    }
+
+    /** Whether a limit is passed by less than can be seen. */
+    private static boolean printsAsNothing(double margin, MeasureKind kind) {
+        return margin < 0 && -margin / Dimension.size(kind.unit()) < Math.pow(10, -kind.decimals()) / 2;
     }
 
     /** What to do. */

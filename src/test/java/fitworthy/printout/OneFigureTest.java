@@ -1,0 +1,198 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fitworthy.Books;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.book.Severity;
+import fitworthy.document.HtmlPrintout;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.words.Wording;
+import fitworthy.proof.Cases;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Missing;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Alternatives.Alternative;
+import fitworthy.search.Mender.Mending;
+import fitworthy.source.FaultsException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What is one figure reads as one, wherever it stands: the counts of every output, and the figures of a finding. */
+class OneFigureTest {
+
+    private static final Mending NO_CHANGE = new Mending(List.of(), List.of(), 0, true);
+
+    private static String printed(Consumer<PrintWriter> printout) {
+        StringWriter text = new StringWriter();
+        printout.accept(new PrintWriter(text));
+        return text.toString().replaceAll("\\s+", " ");
+    }
+
+    /** Everything that is said of the cases and the scenarios. */
+    private static List<Advice> all() throws FaultsException {
+        List<Advice> all = new ArrayList<>();
+        for (String each : Printed.SCENARIOS) {
+            all.add(Printed.scenario(each).advice());
+        }
+        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            all.add(Adviser.advise(Books.engine().with(each.house()), each.sheet()));
+        }
+        return all;
+    }
+
+    @Test
+    void everyOutputCountsTheSame() throws FaultsException, IOException {
+        int open = 0;
+        for (Advice advice : all()) {
+            // Counted here from what is said, once more.
+            long checks =
+                    advice.notAssessed().stream().map(Outcome::check).distinct().count();
+            long met = advice.met().stream().map(Outcome::check).distinct().count();
+            Set<String> figures = advice.notAssessed().stream()
+                    .flatMap(each -> each.missing().stream())
+                    .map(Missing::path)
+                    .collect(Collectors.toCollection(TreeSet::new));
+            String words = checks + (checks == 1 ? " check" : " checks") + " not made for want of " + figures.size()
+                    + (figures.size() == 1 ? " figure" : " figures");
+            open += checks > 0 ? 1 : 0;
+
+            Arrangement arrangement = Arrangement.of(advice);
+            Counts counts = arrangement.counts();
+            assertEquals(
+                    List.of(checks, (long) figures.size(), met),
+                    List.of(counts.notAssessed(), counts.figuresMissing(), counts.met()));
+            String text = printed(out -> new TextPrintout(out, false, false).print(advice, Severity.NOTE));
+            said(text, words, checks == 0 ? 0 : 2);
+            assertTrue(met == 0 || text.contains("MET: " + met + " check"), text);
+            String listed = printed(out -> new TextPrintout(out, false, true).print(advice, Severity.NOTE));
+            said(listed, words, checks == 0 ? 0 : 2);
+            assertTrue(met == 0 || listed.contains("MET: " + met + " check"), listed);
+            String list = text.contains("NOT ASSESSED") ? text.substring(text.indexOf("NOT ASSESSED")) : "";
+            figures.forEach(each -> assertTrue(list.contains(each.substring(each.lastIndexOf('.') + 1)), each));
+
+            said(printed(out -> MendingPrintout.print(out, advice, NO_CHANGE)), words, checks == 0 ? 0 : 1);
+            String compared = printed(out ->
+                    AlternativesPrintout.print(out, new Alternatives(List.of(new Alternative(List.of(), advice)), 1)));
+            assertTrue(
+                    compared.contains(" checks not made " + checks + " figures missing " + figures.size() + " "),
+                    compared);
+
+            StringWriter json = new StringWriter();
+            JsonPrintout.print(new PrintWriter(json), advice, Severity.NOTE);
+            JsonNode read = new ObjectMapper().readTree(json.toString());
+            assertEquals(checks, read.get("counts").get("not-assessed").asLong());
+            assertEquals(
+                    figures.size(), read.get("counts").get("figures-missing").asLong());
+            assertEquals(met, read.get("counts").get("met").asLong());
+            assertEquals(checks, listed(read, "not-assessed"));
+            assertEquals(met, listed(read, "met"));
+            assertEquals(
+                    listed(read, "does-not-apply"),
+                    read.get("counts").get("does-not-apply").asLong());
+            assertEquals(advice.findings().size(), read.get("findings").size());
+
+            List<String> last = CheckTables.counts(arrangement).rows().stream()
+                    .reduce((one, other) -> other)
+                    .orElseThrow()
+                    .cells();
+            assertEquals(
+                    List.of(String.valueOf(checks), String.valueOf(met)), last.subList(last.size() - 2, last.size()));
+            said(Verdict.of(arrangement), words, checks == 0 ? 0 : 1);
+        }
+        assertTrue(open > 100, "open " + open);
+    }
+
+    @Test
+    void aReportCountsTheSame() throws FaultsException {
+        for (String each : Printed.SCENARIOS) {
+            Printed scenario = Printed.scenario(each);
+            Counts counts = Arrangement.of(scenario.advice()).counts();
+            String text = HtmlPrintout.html(scenario.report())
+                    .replaceAll("(?s)<head>.*</head>|<svg.*?</svg>|<[^>]*>", " ")
+                    .replaceAll("\\s+", " ");
+            said(text, Verdict.open(counts), counts.notAssessed() == 0 ? 0 : 2);
+        }
+    }
+
+    /** How many checks a list of the JSON has, which tells them by loading. */
+    private static long listed(JsonNode read, String list) {
+        Set<List<String>> checks = new HashSet<>();
+        read.get(list)
+                .forEach(each -> checks.add(
+                        List.of(each.get("id").asText(), each.get("subject").asText())));
+        return checks.size();
+    }
+
+    private static void said(String text, String words, int times) {
+        Matcher all = Pattern.compile("[0-9]+ checks? not made for want of [0-9]+ figures?")
+                .matcher(text);
+        int found = 0;
+        while (all.find()) {
+            assertEquals(words, all.group());
+            found++;
+        }
+        assertEquals(times, found, text);
+    }
+
+    /** Value, limit and margin have one form in the headline, in the table and in the words of the card. */
+    @Test
+    void aFigureOfAFindingHasOneForm() throws FaultsException {
+        int named = 0;
+        for (Advice advice : all()) {
+            for (Finding finding : advice.findings()) {
+                if (finding.comparison().isEmpty()) {
+                    continue;
+                }
+                Judged judged = finding.judged();
+                Comparison got = finding.comparison().get();
+                Comparison shown = Wording.asPrinted(judged, got);
+                MeasureKind kind = judged.measure().kind();
+                String headline = Wording.comparison(judged, got);
+                String value = Wording.quantity(shown.value(), kind);
+                String limit = Wording.quantity(shown.limit(), kind);
+                String margin = Wording.quantity(Math.abs(shown.margin()), kind);
+                assertTrue(headline.contains(value) && headline.contains(limit) && headline.contains(margin), headline);
+                assertEquals(
+                        Stream.of("{value}", "{enough}", "{limit}", "{margin}")
+                                .filter(judged.card().remedy()::contains)
+                                .map(each -> each.equals("{limit}") ? limit : each.equals("{margin}") ? margin : value)
+                                .toList(),
+                        Stream.of("{value}", "{enough}", "{limit}", "{margin}")
+                                .filter(judged.card().remedy()::contains)
+                                .map(each -> Wording.fill(each, finding).replace(" (house value)", ""))
+                                .toList());
+                // Never on the wrong side of what it stands for.
+                double slack = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals()) * 2e-6;
+                assertTrue(
+                        !judged.card().remedy().contains("{margin}") || shown.margin() <= got.margin() + slack,
+                        headline);
+                assertTrue(got.margin() >= 0 || !margin.matches("[0.]+( .*)?"), headline);
+                named += judged.card().remedy().matches("(?s).*\\{(value|enough|limit|margin)}.*") ? 1 : 0;
+            }
+        }
+        assertTrue(named > 300, "named " + named);
+    }
+}
