@@ -2,7 +2,7 @@ import com.sun.management.OperatingSystemMXBean;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.document.Paper;
-import fitworthy.document.PdfPrintout;
+import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Found;
@@ -52,7 +52,7 @@ final class Printouts {
                         new Imprint("sheet.yaml", "", "bench", time)),
                 Integer.parseInt(args[0]));
         double before = processorSeconds();
-        byte[] bytes = PdfPrintout.of(report, Paper.A4, "bench", time).bytes();
+        byte[] bytes = PdfLayout.of(report, Paper.A4, "bench", time).bytes();
         double took = processorSeconds() - before;
         try (PDDocument document = Loader.loadPDF(bytes)) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", "");

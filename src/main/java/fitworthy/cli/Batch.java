@@ -41,7 +41,7 @@ final class Batch implements Callable<Integer> {
     private Path given;
 
     @Mixin
-    private ViewOptions options = new ViewOptions();
+    private PracticeOptions options = new PracticeOptions();
 
     @Mixin
     private JobsOption jobs = new JobsOption();

@@ -24,12 +24,6 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  fitworthy check scenarios/touring.yaml --case towing --least change"})
 final class Check implements Callable<Integer> {
 
-    /** The shapes that advice can be printed in. */
-    enum Format {
-        text,
-        json
-    }
-
     /** Severities as typed. */
     enum Least {
         stop,

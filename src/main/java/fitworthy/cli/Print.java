@@ -3,9 +3,9 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
-import fitworthy.document.HtmlPrintout;
+import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
-import fitworthy.document.PdfPrintout;
+import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.Imprint;
@@ -110,10 +110,10 @@ final class Print implements Callable<Integer> {
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (html != null) {
-            files.put(html, HtmlPrintout.html(report).getBytes(StandardCharsets.UTF_8));
+            files.put(html, HtmlLayout.html(report).getBytes(StandardCharsets.UTF_8));
         }
         if (pdf != null) {
-            PdfPrintout made = made(report, software, time);
+            PdfLayout made = made(report, software, time);
             if (!made.lacking().isEmpty()) {
                 around.err()
                         .println("The PDF has no letters for " + made.lacking()
@@ -133,10 +133,10 @@ final class Print implements Callable<Integer> {
         return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
     }
 
-    private PdfPrintout made(Report report, String software, Instant time) throws NotWritten {
+    private PdfLayout made(Report report, String software, Instant time) throws NotWritten {
         try {
-            return PdfPrintout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
-        } catch (PdfPrintout.TooLarge e) {
+            return PdfLayout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
+        } catch (PdfLayout.TooLarge e) {
             throw new NotWritten(pdf, new IOException(e.getMessage(), e));
         }
     }

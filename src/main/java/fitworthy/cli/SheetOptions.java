@@ -27,7 +27,7 @@ final class SheetOptions {
     private Path sheetFile;
 
     @Mixin
-    private ViewOptions view = new ViewOptions();
+    private PracticeOptions view = new PracticeOptions();
 
     private final List<Fault> faults = new ArrayList<>();
     private Node.Mapping tree;

@@ -46,7 +46,7 @@ final class ShowEffect implements Callable<Integer> {
     private List<Path> given;
 
     @Mixin
-    private ViewOptions options = new ViewOptions();
+    private PracticeOptions options = new PracticeOptions();
 
     @Option(names = "--with-rules", paramLabel = "FOLDER", description = "The rule book after the change.")
     private Path rules;

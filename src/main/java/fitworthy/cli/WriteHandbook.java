@@ -1,8 +1,8 @@
 package fitworthy.cli;
 
-import fitworthy.document.HtmlPrintout;
-import fitworthy.document.MarkdownPrintout;
-import fitworthy.document.PlainPrintout;
+import fitworthy.document.HtmlLayout;
+import fitworthy.document.MarkdownLayout;
+import fitworthy.document.PlainLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
 import fitworthy.handbook.Handbook;
@@ -85,13 +85,13 @@ final class WriteHandbook implements Callable<Integer> {
         }
         Report report = id == null ? Handbook.whole(folder, engine) : Handbook.page(folder, engine, id);
         if (html != null) {
-            OutputFile.write(html, HtmlPrintout.html(report));
+            OutputFile.write(html, HtmlLayout.html(report));
         }
         if (markdown != null) {
-            OutputFile.write(markdown, MarkdownPrintout.markdown(report));
+            OutputFile.write(markdown, MarkdownLayout.markdown(report));
         }
         if (!files) {
-            PlainPrintout.print(around.out(), report);
+            PlainLayout.print(around.out(), report);
         }
     }
 }

@@ -1,8 +1,8 @@
 package fitworthy.engine;
 
 import fitworthy.book.Book;
+import fitworthy.book.BookChecks;
 import fitworthy.book.Card;
-import fitworthy.book.Contract;
 import fitworthy.book.Cover;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.House;
@@ -102,7 +102,7 @@ public final class BookLoader {
         Cover cover = root == null
                 ? null
                 : Binder.bind(Cover.class, root.without("regions"), faults).record();
-        Contract.Parts parts = new Contract.Parts(
+        BookChecks.Parts parts = new BookChecks.Parts(
                 folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
         parts.sources().putAll(records(read(folder.resolve("sources.yaml")), Source.class));
         Map<String, String> texts = new LinkedHashMap<>();
@@ -131,7 +131,7 @@ public final class BookLoader {
         });
         String hash = HexFormat.of().formatHex(digest.digest()).substring(0, 12);
         if (faults.isEmpty() && !ShippedRules.passed(hash)) {
-            new Contract(parts, faults).check();
+            new BookChecks(parts, faults).check();
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -188,7 +188,7 @@ public final class BookLoader {
         }
     }
 
-    private void topic(Path topic, Contract.Parts parts, Map<String, String> texts) {
+    private void topic(Path topic, BookChecks.Parts parts, Map<String, String> texts) {
         Path drl = rulesOf(topic);
         Text text = text(drl);
         if (text != null) {

@@ -31,7 +31,7 @@ final class Coverage {
     private final Map<String, List<Boolean>> comparisons = new LinkedHashMap<>();
 
     /** @param trials the cases of the rule's topic */
-    Coverage(Book book, String id, List<Trial> trials) {
+    Coverage(Book book, String id, List<CaseResult> trials) {
         this.card = book.cards().get(id);
         this.fired = of(id, trials.stream().flatMap(each -> each.advice().findings().stream()));
         this.within = Stream.concat(
@@ -42,7 +42,7 @@ final class Coverage {
                                 .flatMap(off -> off.comparison().stream()))
                 .filter(each -> each.margin() >= 0)
                 .toList();
-        for (Trial trial : trials) {
+        for (CaseResult trial : trials) {
             for (Explanation each : Explanation.of(trial.advice(), id)) {
                 each.looked().forEach(this::count);
             }

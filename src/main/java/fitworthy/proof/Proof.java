@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * @param faults cases that fail and rules that no case holds in place; with any of them the book must not go out
  * @param reminders what does no harm yet: comparisons that no case turns, values past their review date
  */
-public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Fault> reminders) {
+public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List<Fault> reminders) {
 
     /** A value from this day on has held for as long as the book looks back. */
     private static final LocalDate ALWAYS = LocalDate.of(2000, 1, 1);
@@ -85,7 +85,7 @@ public record Proof(Book book, List<Trial> trials, List<Fault> faults, List<Faul
         Proof proof = new Proof(book, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (Case each : Cases.read(folder, book)) {
             if (chosen.test(each)) {
-                Trial trial = Trial.of(engine, each);
+                CaseResult trial = CaseResult.of(engine, each);
                 proof.trials.add(trial);
                 trial.problems()
                         .forEach(problem -> proof.faults.add(new Fault(

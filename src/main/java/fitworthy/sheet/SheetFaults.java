@@ -14,7 +14,8 @@ import java.util.Set;
 
 /**
  * The faults of a sheet: where they stand, and what those found by reading it leave in doubt. A check whose own fields
- * are among these is left out, since what it would say follows from them.
+ * are among these is left out, since what it would say follows from them. A single value that cannot be read (a unit, a
+ * choice, a date) never comes here: {@link fitworthy.schema.Binder} tells it while it reads.
  */
 final class SheetFaults {
 

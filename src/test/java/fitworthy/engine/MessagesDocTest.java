@@ -69,7 +69,7 @@ class MessagesDocTest {
         Set<String> missing = new TreeSet<>();
         int found = 0;
         for (String name : List.of(
-                "book/Contract",
+                "book/BookChecks",
                 "rules/Lexer",
                 "rules/Tokens",
                 "rules/RuleParser",

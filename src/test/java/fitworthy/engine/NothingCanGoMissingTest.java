@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.book.Book;
-import fitworthy.book.Contract;
+import fitworthy.book.BookChecks;
 import fitworthy.book.TableReader;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.source.Fault;
@@ -44,8 +44,8 @@ class NothingCanGoMissingTest {
         book.cards().keySet().forEach(id -> places.put(id, NOWHERE));
         book.practice().keySet().forEach(id -> places.put(id, NOWHERE));
         List<Fault> faults = new ArrayList<>();
-        new Contract(
-                        new Contract.Parts(
+        new BookChecks(
+                        new BookChecks.Parts(
                                 Books.RULES,
                                 book.regions(),
                                 without(book.cards(), card),

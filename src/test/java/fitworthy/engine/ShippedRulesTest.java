@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.advice.Adviser;
-import fitworthy.book.Contract;
+import fitworthy.book.BookChecks;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
 import java.io.File;
@@ -127,7 +127,7 @@ class ShippedRulesTest {
                     .getDeclaredMethod("check", Path.class, Path.class);
             check.setAccessible(true);
             return check.invoke(null, rules, home.resolve("cache"))
-                    + (loader.has(Contract.class.getName()) ? ", contract checked" : "");
+                    + (loader.has(BookChecks.class.getName()) ? ", contract checked" : "");
         } finally {
             thread.setContextClassLoader(before);
         }

@@ -15,7 +15,7 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Severity;
-import fitworthy.document.HtmlPrintout;
+import fitworthy.document.HtmlLayout;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
@@ -130,7 +130,7 @@ class OneFigureTest {
         for (String each : Printed.SCENARIOS) {
             Printed scenario = Printed.scenario(each);
             Counts counts = Arrangement.of(scenario.advice()).counts();
-            String text = HtmlPrintout.html(scenario.report())
+            String text = HtmlLayout.html(scenario.report())
                     .replaceAll("(?s)<head>.*</head>|<svg.*?</svg>|<[^>]*>", " ")
                     .replaceAll("\\s+", " ");
             said(text, Verdict.open(counts), counts.notAssessed() == 0 ? 0 : 2);

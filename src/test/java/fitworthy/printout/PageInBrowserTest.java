@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import fitworthy.document.HtmlPrintout;
+import fitworthy.document.HtmlLayout;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +23,7 @@ class PageInBrowserTest {
 
     @Test
     void everybodyCanReadIt() throws Exception {
-        String html = HtmlPrintout.html(Printed.scenario("overloaded").report());
+        String html = HtmlLayout.html(Printed.scenario("overloaded").report());
         JsonNode found = Browser.ask(folder, html, PHONE, Browser.resource("/axe.min.js"), "axe.run(document)");
         List<String> violations = new ArrayList<>();
         for (JsonNode each : found.get("violations")) {
@@ -40,7 +40,7 @@ class PageInBrowserTest {
         for (Printed printed : List.of(Printed.scenario("touring"), Printed.plain(ReportTest.hostileSheet()))) {
             JsonNode found = Browser.ask(
                     folder,
-                    HtmlPrintout.html(printed.report()),
+                    HtmlLayout.html(printed.report()),
                     PHONE,
                     "",
                     "({window: innerWidth, seen: document.documentElement.clientWidth,"
@@ -57,7 +57,7 @@ class PageInBrowserTest {
     void hostileTextDoesNothing() throws Exception {
         JsonNode found = Browser.ask(
                 folder,
-                HtmlPrintout.html(Printed.plain(ReportTest.hostileSheet()).report()),
+                HtmlLayout.html(Printed.plain(ReportTest.hostileSheet()).report()),
                 PHONE,
                 "window.called = []; window.alert = text => called.push(text); window.onerror = text => "
                         + "called.push(text);",

@@ -3,7 +3,7 @@ package fitworthy.printout;
 import fitworthy.Books;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.document.HtmlPrintout;
+import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
@@ -86,6 +86,6 @@ public record Printed(Advice advice, Report report) {
     }
 
     public static String dense(String text) {
-        return HtmlPrintout.clean(text).replaceAll("[\\s\\p{Z}]+", "");
+        return HtmlLayout.clean(text).replaceAll("[\\s\\p{Z}]+", "");
     }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.document.HtmlPrintout;
+import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.FindingBlock;
@@ -66,7 +66,7 @@ public class ReportTest {
         return Printed.SCENARIOS.stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
                     Printed printed = Printed.scenario(name);
-                    says(printed, Printed.words(HtmlPrintout.html(printed.report())));
+                    says(printed, Printed.words(HtmlLayout.html(printed.report())));
                 }));
     }
 
@@ -119,7 +119,7 @@ public class ReportTest {
     @Test
     void hostileTextIsShownAndDoesNothing() throws Exception {
         Printed printed = Printed.plain(hostileSheet());
-        String html = HtmlPrintout.html(printed.report());
+        String html = HtmlLayout.html(printed.report());
         Document page = Printed.xml(html);
         assertTrue(
                 printed.advice().findings().stream()
@@ -127,7 +127,7 @@ public class ReportTest {
                 "no finding is about a hostile name");
         says(printed, Printed.words(html));
         for (String each : HOSTILE) {
-            assertTrue(page.getDocumentElement().getTextContent().contains(HtmlPrintout.clean(each)), each);
+            assertTrue(page.getDocumentElement().getTextContent().contains(HtmlLayout.clean(each)), each);
         }
         assertEquals(0, page.getElementsByTagName("script").getLength());
         assertEquals(0, page.getElementsByTagName("img").getLength());
@@ -146,7 +146,7 @@ public class ReportTest {
 
     @Test
     void pageNeedsNothingBesideIt() throws Exception {
-        String html = HtmlPrintout.html(Printed.scenario("touring").report());
+        String html = HtmlLayout.html(Printed.scenario("touring").report());
         assertTrue(
                 !html.contains("<link")
                         && !html.contains("<script")
@@ -164,12 +164,12 @@ public class ReportTest {
                         () -> assertEquals(
                                 List.of(),
                                 NuChecker.faults(
-                                        HtmlPrintout.html(Printed.scenario(name).report())))));
+                                        HtmlLayout.html(Printed.scenario(name).report())))));
     }
 
     @Test
     void emptyPlanMakesAPage() throws Exception {
-        String html = HtmlPrintout.html(Printed.plain(Files.readString(Books.RULES.resolve("plain-sheet.yaml")))
+        String html = HtmlLayout.html(Printed.plain(Files.readString(Books.RULES.resolve("plain-sheet.yaml")))
                 .report());
         assertTrue(Printed.words(html).contains(Printed.dense("Nothing found in what was assessed.")));
         assertEquals(List.of(), NuChecker.faults(html));
@@ -178,7 +178,7 @@ public class ReportTest {
     @Test
     void tenThousandFindingsMakeAPage() throws Exception {
         Report report = many(10_000);
-        Document page = Printed.xml(HtmlPrintout.html(report));
+        Document page = Printed.xml(HtmlLayout.html(report));
         assertEquals(10_000, page.getElementsByTagName("article").getLength());
     }
 

@@ -19,7 +19,7 @@ class BookCasesTest {
     Stream<DynamicTest> everyCaseGivesTheAdviceItNames() throws FaultsException {
         return Cases.read(Books.RULES, Books.shipped()).stream()
                 .map(each -> DynamicTest.dynamicTest(each.toString(), () -> {
-                    List<String> problems = Trial.of(Books.engine(), each).problems();
+                    List<String> problems = CaseResult.of(Books.engine(), each).problems();
                     assertTrue(problems.isEmpty(), () -> each.place() + "\n  " + String.join("\n  ", problems));
                 }));
     }

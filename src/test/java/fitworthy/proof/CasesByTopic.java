@@ -36,7 +36,7 @@ class CasesByTopic {
         List<String> problems = new ArrayList<>();
         for (Cases.Case each : cases()) {
             if (each.topic().equals(topic) && problems.isEmpty()) {
-                problems.addAll(Trial.of(Books.engine(), each).problems());
+                problems.addAll(CaseResult.of(Books.engine(), each).problems());
             }
         }
         assertEquals(List.of(), problems);

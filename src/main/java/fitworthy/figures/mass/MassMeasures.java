@@ -9,7 +9,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
@@ -161,7 +161,7 @@ public final class MassMeasures implements Topic {
         Plan plan = loading.plan();
         Vehicle.Ratings ratings = plan.ratings();
         AxleLoads axles = loading.axles();
-        Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
+        Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm()).worked(sheet));
         measures.add(Measure.of(AXLE, "front axle", axles.front(), ratings.frontAxle())
                 .worked(sheet));
@@ -182,7 +182,7 @@ public final class MassMeasures implements Topic {
         Figure track = plan.vehicle().size().track();
         measures.add(Measure.of(SIDE, "vehicle", sideShare(axles.cogY(), track))
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
-                .worked(MassSheet.centre(loading.masses(), "left", Point::y)));
+                .worked(MassWorkings.centre(loading.masses(), "left", Point::y)));
         Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
         Figure difference = sideShare(axles.cogY(), track);
         measures.add(Measure.enough(
@@ -202,7 +202,7 @@ public final class MassMeasures implements Topic {
         measures.add(Measure.of(
                         COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
-                .worked(MassSheet.centre(loading.masses(), "height", Point::z)));
+                .worked(MassWorkings.centre(loading.masses(), "height", Point::z)));
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
                 .forEach(mass -> measures.add(Measure.of(
@@ -253,7 +253,7 @@ public final class MassMeasures implements Topic {
                         in("loaded", loading.axles().total(), "kg"),
                         in("ball", ball, "kg"),
                         in("trailer", trailer, "kg"))
-                .worked(MassSheet.axles(loading.masses(), plan.wheelbase())));
+                .worked(MassWorkings.axles(loading.masses(), plan.wheelbase())));
         measures.add(Measure.of(BALL, "tow ball", ball));
         measures.add(Measure.of(
                         BALL_LIFT, "front axle", ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))

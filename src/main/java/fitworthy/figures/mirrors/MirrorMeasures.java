@@ -6,6 +6,6 @@ import fitworthy.figures.plan.JoinedTopic;
 public final class MirrorMeasures extends JoinedTopic {
 
     public MirrorMeasures() {
-        super(new MirrorViewMeasures(), new MirrorBuildMeasures());
+        super(new MirrorViewMeasures(), new InnerMirrorMeasures(), new MirrorBuildMeasures());
     }
 }

@@ -2,7 +2,6 @@ package fitworthy.figures.mirrors;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -66,13 +65,6 @@ public final class MirrorViewMeasures implements Topic {
     private static final MeasureKind NEAR_GLASS_NEEDED = number(
                     "mirrors.near-glass-needed", "mm", 0, "width of such glass that has to be clear of the side")
             .byLoading();
-    private static final MeasureKind INNER_VIEW =
-            word("mirrors.inner-view", "view in the inside mirror").byLoading();
-
-    private enum InnerView {
-        HIDDEN,
-        CLEAR
-    }
 
     @Override
     public List<MeasureKind> kinds() {
@@ -84,8 +76,7 @@ public final class MirrorViewMeasures implements Topic {
                 REACH_NEEDED,
                 GLASS_NEEDED,
                 NEAR_REACH_NEEDED,
-                NEAR_GLASS_NEEDED,
-                INNER_VIEW);
+                NEAR_GLASS_NEEDED);
     }
 
     @Override
@@ -99,7 +90,6 @@ public final class MirrorViewMeasures implements Topic {
                     .filter(trailer -> !trailer.seenOver().is(YesNo.YES))
                     .ifPresent(trailer -> pastTrailer(loading, trailer, side, measures));
         }
-        innerView(loading, bodies, measures);
     }
 
     private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
@@ -330,24 +320,5 @@ public final class MirrorViewMeasures implements Topic {
             return Figure.missing(mirror.curve().missing());
         }
         return mirror.curve().is(Curve.FLAT) ? Figure.of(Double.POSITIVE_INFINITY, 0) : mirror.radius();
-    }
-
-    private static void innerView(Loading loading, List<BodyDetails.Body> bodies, List<Measure> measures) {
-        List<Choice<YesNo>> hides = Stream.concat(
-                        bodies.stream().map(BodyDetails.Body::hidesRearWindow),
-                        loading.trailer().stream().map(Trailer::hidesRearWindow))
-                .toList();
-        if (hides.isEmpty()) {
-            return;
-        }
-        Optional<Choice<YesNo>> unknown =
-                hides.stream().filter(answer -> !answer.known()).findFirst();
-        boolean hidden = hides.stream().anyMatch(answer -> answer.is(YesNo.YES));
-        measures.add(Measure.of(
-                INNER_VIEW,
-                "inside mirror",
-                hidden
-                        ? Choice.of(InnerView.HIDDEN)
-                        : unknown.isPresent() ? unknown.get() : Choice.of(InnerView.CLEAR)));
     }
 }

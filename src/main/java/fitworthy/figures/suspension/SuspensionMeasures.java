@@ -10,7 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -232,6 +232,6 @@ public final class SuspensionMeasures implements Topic {
     }
 
     private static Working fixedSheet(Plan plan) {
-        return MassSheet.axles(Masses.fixedOnSprings(plan), plan.wheelbase());
+        return MassWorkings.axles(Masses.fixedOnSprings(plan), plan.wheelbase());
     }
 }

@@ -9,7 +9,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -95,13 +95,14 @@ public final class HitchMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         loading.trailer()
-                .ifPresent(trailer -> measures.add(Measure.of(
-                                OUTWEIGHED, "trailer", trailer.mass(), loading.uncoupled())
-                        .worked(
-                                "vehicle = loaded - ball",
-                                in("loaded", loading.axles().total(), "kg"),
-                                in("ball", trailer.ball(), "kg"))
-                        .worked(MassSheet.axles(loading.masses(), loading.plan().wheelbase()))));
+                .ifPresent(
+                        trailer -> measures.add(Measure.of(OUTWEIGHED, "trailer", trailer.mass(), loading.uncoupled())
+                                .worked(
+                                        "vehicle = loaded - ball",
+                                        in("loaded", loading.axles().total(), "kg"),
+                                        in("ball", trailer.ball(), "kg"))
+                                .worked(MassWorkings.axles(
+                                        loading.masses(), loading.plan().wheelbase()))));
     }
 
     private static void masses(Plan plan, Trailer trailer, List<Measure> measures) {

@@ -8,6 +8,6 @@ import fitworthy.figures.plan.JoinedTopic;
 public final class TowingMeasures extends JoinedTopic {
 
     public TowingMeasures() {
-        super(new HitchMeasures(), new UnderTrailerMeasures(), new BrakeMeasures());
+        super(new HitchMeasures(), new UnderTrailerMeasures(), new TrailerBrakeMeasures());
     }
 }

@@ -9,7 +9,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.MassSheet;
+import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.TyreSet;
@@ -148,7 +148,7 @@ public final class TyreRatingMeasures implements Topic {
         Plan plan = loading.plan();
         TyreDetails.Tyres tyres = plan.tyres();
         Figure carried = tyresCarry(plan, rear);
-        Working sheet = MassSheet.axles(loading.masses(), plan.wheelbase());
+        Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOAD, axle, load, carried)
                 .worked(carried(plan, rear))
                 .worked(sheet));

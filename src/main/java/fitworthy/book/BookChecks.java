@@ -27,7 +27,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** What must hold between the rules, cards, practice values and sources of a book. */
-public final class Contract {
+public final class BookChecks {
 
     /** The pieces of a book before they are one. Maps are by id. */
     public record Parts(
@@ -48,7 +48,7 @@ public final class Contract {
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
 
-    public Contract(Parts parts, List<Fault> faults) {
+    public BookChecks(Parts parts, List<Fault> faults) {
         this.parts = parts;
         this.faults = faults;
     }

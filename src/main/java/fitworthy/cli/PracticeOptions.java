@@ -16,7 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which rule book, region and day sheets are held against. */
-final class ViewOptions {
+final class PracticeOptions {
 
     @Mixin
     private BookOptions book = new BookOptions();

@@ -52,12 +52,12 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /**
- * A report as a PDF, made of the page that {@link HtmlPrintout} writes: tagged, with its typefaces in it.
+ * A report as a PDF, made of the page that {@link HtmlLayout} writes: tagged, with its typefaces in it.
  *
  * @param bytes the file
  * @param lacking letters that none of its typefaces has, each once; a mark stands in their place
  */
-public record PdfPrintout(byte[] bytes, String lacking) {
+public record PdfLayout(byte[] bytes, String lacking) {
 
     /** The typefaces stand on the class path; a protocol of ours keeps the renderer from looking anywhere else. */
     private static final String PROTOCOL = "typeface";
@@ -85,8 +85,8 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     }
 
     /** @param printedAt the time that is written into the file */
-    public static PdfPrintout of(Report report, Paper paper, String software, Instant printedAt) throws TooLarge {
-        String style = HtmlPrintout.resource("pdf.css").replace("PAPER", paper.size());
+    public static PdfLayout of(Report report, Paper paper, String software, Instant printedAt) throws TooLarge {
+        String style = HtmlLayout.resource("pdf.css").replace("PAPER", paper.size());
         quiet();
         try (PDDocument document = new PDDocument()) {
             List<Typeface> typefaces = List.of(
@@ -95,11 +95,11 @@ public record PdfPrintout(byte[] bytes, String lacking) {
                     new Typeface(document, DEJAVU + "Sans.ttf", "DejaVu Sans", 400),
                     new Typeface(document, DEJAVU + "Sans-Bold.ttf", "DejaVu Sans", 700),
                     new Typeface(document, DEJAVU + "SansMono.ttf", "DejaVu Sans Mono", 400));
-            String lacking = draw(parsed(HtmlPrintout.html(report, style)), document, typefaces, software);
+            String lacking = draw(parsed(HtmlLayout.html(report, style)), document, typefaces, software);
             date(document, software, printedAt);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);
-            return new PdfPrintout(bytes.toByteArray(), lacking);
+            return new PdfLayout(bytes.toByteArray(), lacking);
         } catch (IOException e) {
             throw new IllegalStateException("a PDF could not be made in memory", e);
         }
@@ -139,7 +139,7 @@ public record PdfPrintout(byte[] bytes, String lacking) {
                 .useSVGDrawer(new BatikSVGDrawer())
                 .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
                 .useUnicodeBidiReorderer(new ICUBidiReorderer())
-                .useReplacementText(Character.toString(HtmlPrintout.UNKNOWN))
+                .useReplacementText(Character.toString(HtmlLayout.UNKNOWN))
                 .usePdfUaAccessibility(true)
                 .withProducer(software);
         typefaces.forEach(each -> builder.useFont(each, each.family, each.weight, FontStyle.NORMAL, true));
@@ -331,7 +331,7 @@ public record PdfPrintout(byte[] bytes, String lacking) {
     private record Content(String name) implements FSStream {
         @Override
         public InputStream getStream() {
-            return PdfPrintout.class.getResourceAsStream(name);
+            return PdfLayout.class.getResourceAsStream(name);
         }
 
         @Override

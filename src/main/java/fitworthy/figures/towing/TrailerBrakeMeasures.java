@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** What the trailer is braked, held and lit by. */
-final class BrakeMeasures implements Topic {
+final class TrailerBrakeMeasures implements Topic {
     private static final MeasureKind AXLES = number("towing.axles", "kg", 0, "greatest load on the trailer's axles");
     private static final MeasureKind UNBRAKED_AXLES =
             number("towing.unbraked-axles", "kg", 0, "greatest load on the axles of a trailer without brakes");

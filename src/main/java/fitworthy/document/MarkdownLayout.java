@@ -17,17 +17,17 @@ import java.util.stream.Collector;
 import java.util.stream.Collectors;
 
 /** A report of words and tables as Markdown. Every text is escaped. */
-public final class MarkdownPrintout {
+public final class MarkdownLayout {
 
     private static final Collector<CharSequence, ?, String> CELLS = Collectors.joining(" | ", "| ", " |\n");
 
     private final StringBuilder out = new StringBuilder();
 
-    private MarkdownPrintout() {}
+    private MarkdownLayout() {}
 
     /** @throws IllegalArgumentException where it holds pictures, findings or signatures, which have no such form */
     public static String markdown(Report report) {
-        MarkdownPrintout printout = new MarkdownPrintout();
+        MarkdownLayout printout = new MarkdownLayout();
         printout.paragraph(escaped(report.kind()));
         printout.paragraph("# " + escaped(report.title()));
         printout.paragraph(escaped(report.caution()));
@@ -75,7 +75,7 @@ public final class MarkdownPrintout {
             paragraph(escaped(table.caption()) + ":");
             out.append(table.columns().stream()
                     .map(Column::heading)
-                    .map(MarkdownPrintout::escaped)
+                    .map(MarkdownLayout::escaped)
                     .collect(CELLS));
             out.append("|").append("---|".repeat(table.columns().size())).append('\n');
             table.rows().forEach(this::row);
@@ -93,7 +93,7 @@ public final class MarkdownPrintout {
 
     private void row(Row row) {
         List<String> cells = new ArrayList<>(
-                row.cells().stream().map(MarkdownPrintout::escaped).toList());
+                row.cells().stream().map(MarkdownLayout::escaped).toList());
         cells.set(0, link(new Link(row.cells().get(0), row.link(), "")));
         row.more().forEach(each -> cells.set(cells.size() - 1, cells.get(cells.size() - 1) + " " + link(each)));
         out.append(cells.stream().collect(CELLS));

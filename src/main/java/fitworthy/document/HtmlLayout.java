@@ -13,12 +13,12 @@ import java.util.Map;
  * A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made
  * of it.
  */
-public final class HtmlPrintout {
+public final class HtmlLayout {
 
     /** Stands for a letter that cannot be shown. */
     static final int UNKNOWN = 0xFFFD;
 
-    private HtmlPrintout() {}
+    private HtmlLayout() {}
 
     /** For a browser, and for paper from there. */
     public static String html(Report report) {
@@ -29,7 +29,7 @@ public final class HtmlPrintout {
     static String html(Report report, String more) {
         StringOutput html = new StringOutput();
         TemplateEngine.createPrecompiled(
-                        null, ContentType.Html, HtmlPrintout.class.getClassLoader(), "fitworthy.document.template")
+                        null, ContentType.Html, HtmlLayout.class.getClassLoader(), "fitworthy.document.template")
                 .render("report.jte", Map.of("report", report, "style", resource("report.css") + more), html);
         return clean(html.toString());
     }
@@ -50,7 +50,7 @@ public final class HtmlPrintout {
     }
 
     static String resource(String name) {
-        try (InputStream in = HtmlPrintout.class.getResourceAsStream(name)) {
+        try (InputStream in = HtmlLayout.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

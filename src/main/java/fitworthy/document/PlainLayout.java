@@ -16,20 +16,20 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A report of words and tables as plain text, 80 columns wide. What links lead to is left out. */
-public final class PlainPrintout {
+public final class PlainLayout {
 
     /** The widest that the columns before a table's last may be to stand beside it. */
     private static final int BESIDE = Page.COLUMNS / 2;
 
     private final Page page;
 
-    private PlainPrintout(PrintWriter out) {
+    private PlainLayout(PrintWriter out) {
         this.page = new Page(out);
     }
 
     /** @throws IllegalArgumentException where it holds pictures, findings or signatures, which have no such form */
     public static void print(PrintWriter out, Report report) {
-        PlainPrintout printout = new PlainPrintout(out);
+        PlainLayout printout = new PlainLayout(out);
         printout.page.wrapped(0, report.title());
         report.particulars().forEach(each -> printout.page.hanging(each.name() + ": ", each.value()));
         printout.page.wrapped(0, report.verdict());

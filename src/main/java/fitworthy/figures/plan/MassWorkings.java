@@ -12,9 +12,9 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** The masses one by one, with what each does to a sum, as lines of a table. */
-public final class MassSheet {
+public final class MassWorkings {
 
-    private MassSheet() {}
+    private MassWorkings() {}
 
     private record Masses(Supplier<List<String>> table) implements Working {
         @Override

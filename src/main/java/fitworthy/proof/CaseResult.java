@@ -23,10 +23,10 @@ import java.util.Optional;
  * @param advice what the book has to say of its sheet
  * @param problems in a line each, where that is other than the case says; figures are as printed
  */
-public record Trial(Case text, Advice advice, List<String> problems) {
+public record CaseResult(Case text, Advice advice, List<String> problems) {
 
     /** Runs a case; every finding of its topic has to be one that it names. */
-    public static Trial of(RuleEngine engine, Case text) {
+    public static CaseResult of(RuleEngine engine, Case text) {
         Advice advice = Adviser.advise(engine.with(text.house()), text.sheet());
         List<Finding> open = new ArrayList<>(advice.findings().stream()
                 .filter(finding -> finding.judged().id().startsWith(text.topic() + "."))
@@ -70,7 +70,7 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                 problems.add(id + ": expected not to apply, but " + instead(advice, id));
             }
         }
-        return new Trial(text, advice, problems);
+        return new CaseResult(text, advice, problems);
     }
 
     /** Each part in which a finding is other than expected. */

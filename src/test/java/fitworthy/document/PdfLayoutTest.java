@@ -35,13 +35,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** The PDF, read back: it says what the advice says, and can be read by those who do not see it. */
-class PdfPrintoutTest {
+class PdfLayoutTest {
 
     /** What stands above and below the text of every page, in points. */
     private static final double MARGIN = 50;
 
     private static PDDocument read(Report report, Paper paper) throws Exception {
-        return Loader.loadPDF(PdfPrintout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt())
+        return Loader.loadPDF(PdfLayout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt())
                 .bytes());
     }
 
@@ -85,7 +85,7 @@ class PdfPrintoutTest {
                         List<String> pages = pages(document);
                         ReportTest.says(printed, String.join("", pages));
                         letterForLetter(
-                                Printed.shownWords(HtmlPrintout.html(printed.report())),
+                                Printed.shownWords(HtmlLayout.html(printed.report())),
                                 pages,
                                 headings(printed.report()));
                     }
