@@ -103,7 +103,7 @@ final class Assessor {
     }
 
     private Finding finding(Fired fired) {
-        Card card = engine.book().cards().get(fired.id());
+        Card card = inForce.card(fired.id());
         Judged judged = new Judged(
                 fired.id(), card, engine.book().rules().get(fired.id()), fired.judged(), loadCase(fired.measures()));
         return new Finding(judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, judged));

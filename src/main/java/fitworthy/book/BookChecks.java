@@ -6,10 +6,6 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleText;
-import fitworthy.schema.ChoiceWords;
-import fitworthy.schema.FieldSchema;
-import fitworthy.schema.RecordSchema;
-import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
 import fitworthy.source.NodePath;
@@ -22,9 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** What must hold between the rules, cards, practice values and sources of a book. */
 public final class BookChecks {
@@ -39,9 +32,6 @@ public final class BookChecks {
             Map<String, Source> sources,
             Map<String, Located> places) {}
 
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
-    private static final Set<String> GENERAL_PLACEHOLDERS =
-            Set.of("subject", "value", "enough", "limit", "margin", "case");
     private static final NodePath AGAINST = NodePath.of("against");
 
     private final Parts parts;
@@ -173,75 +163,7 @@ public final class BookChecks {
                     AGAINST);
         }
         sources(id, card.basis().value(), card.sources(), NodePath.TOP);
-        card.mendedBy().forEach(each -> mended(id, each));
-        for (String head : card.with()) {
-            if (!parts.cards().containsKey(head)
-                    || toldUnder(head, id, parts.cards().size())) {
-                fault(
-                        id,
-                        "cannot be told under '" + head + "'"
-                                + Words.suggestion(head, parts.cards().keySet()),
-                        "the id of another rule that is not told under this one",
-                        NodePath.of("with"));
-            }
-        }
-        placeholders(id, card, "title", card.title());
-        placeholders(id, card, "met", card.met());
-        placeholders(id, card, "why", card.why());
-        placeholders(id, card, "remedy", card.remedy());
-        placeholders(id, card, "ask", card.ask());
-    }
-
-    /** Whether one is told under another, by way of others too. @param steps how far to look */
-    private boolean toldUnder(String id, String other, int steps) {
-        return id.equals(other)
-                || steps > 0
-                        && parts.cards().containsKey(id)
-                        && parts.cards().get(id).with().stream().anyMatch(each -> toldUnder(each, other, steps - 1));
-    }
-
-    private void placeholders(String id, Card card, String field, String text) {
-        Matcher placeholder = PLACEHOLDER.matcher(text);
-        while (placeholder.find()) {
-            String name = placeholder.group(1);
-            if (!GENERAL_PLACEHOLDERS.contains(name)
-                    && !card.about().contains(name)
-                    && !card.practice().contains(name)
-                    && !card.against().equals(name)) {
-                fault(
-                        id,
-                        "the placeholder {" + name + "} stands for nothing",
-                        "{"
-                                + String.join(
-                                        "}, {",
-                                        Stream.concat(
-                                                        new TreeSet<>(GENERAL_PLACEHOLDERS).stream(),
-                                                        card.about().stream())
-                                                .toList())
-                                + "} or one of its practice values",
-                        NodePath.of(field));
-            }
-        }
-    }
-
-    private void mended(String id, Card.Mended mended) {
-        List<FieldSchema> fields = RecordSchema.at(Sheet.class, mended.path("{name}"));
-        Set<String> answers = new TreeSet<>();
-        fields.stream()
-                .filter(each -> each.content() == FieldSchema.Content.CHOICE)
-                .forEach(each -> answers.addAll(ChoiceWords.of(each.type())));
-        if (fields.isEmpty() || answers.isEmpty()) {
-            fault(
-                    id,
-                    "no field of a sheet that answers in a word stands at '" + mended.field() + "'",
-                    "field: fitments.{subject}.lamps-visible");
-        } else if (!answers.contains(mended.answer())) {
-            fault(
-                    id,
-                    "'" + mended.answer() + "' is no answer to " + mended.field()
-                            + Words.suggestion(mended.answer(), answers),
-                    "answer: one of " + String.join(", ", answers));
-        }
+        new CardWords(parts.cards(), parts.regions().keySet(), this::fault).check(id, card);
     }
 
     private void practice(String id, DatedLimit entry) {

@@ -6,6 +6,7 @@ import fitworthy.schema.Field;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** The words of a rule, and what it is about. Its id is the key it stands under. */
 public record Card(
@@ -44,6 +45,8 @@ public record Card(
                         needed = true,
                         example = "The maker, with the weighbridge ticket.")
                 String ask,
+        @Field("what is said otherwise in a region and those below it; the nearest region counts")
+                List<Regional> inRegion,
         @Field("what would put it right where another answer on the sheet says that it was done; the first whose "
                         + "field the sheet gives is tried")
                 List<Mended> mendedBy,
@@ -75,14 +78,34 @@ public record Card(
         }
     }
 
+    /** Words that hold in one region in place of the card's own; a text that is left out stays as it is. */
+    public record Regional(
+            @Field(value = "the region", needed = true, example = "au-nsw") String region,
+            @Field("why it matters there") String why,
+            @Field("what to do there") String remedy,
+            @Field("whom to ask there") String ask) {}
+
     /** In the path of a field the name of what a finding is about. */
     static final String SUBJECT = "{subject}";
 
     /** The same card with another severity. */
     Card with(Severity other) {
+        return with(Choice.of(other), new Regional("", "", "", ""));
+    }
+
+    /** The same card with the words of the nearest of these regions that has its own. */
+    Card in(List<String> lineage) {
+        Optional<Regional> own = lineage.stream()
+                .flatMap(
+                        region -> inRegion.stream().filter(each -> each.region().equals(region)))
+                .findFirst();
+        return own.isEmpty() ? this : with(severity, own.get());
+    }
+
+    private Card with(Choice<Severity> other, Regional own) {
         return new Card(
                 title,
-                Choice.of(other),
+                other,
                 Choice.of(follows()),
                 with,
                 about,
@@ -90,9 +113,10 @@ public record Card(
                 allowed,
                 practice,
                 met,
-                why,
-                remedy,
-                ask,
+                own.why().isEmpty() ? why : own.why(),
+                own.remedy().isEmpty() ? remedy : own.remedy(),
+                own.ask().isEmpty() ? ask : own.ask(),
+                inRegion,
                 mendedBy,
                 basis,
                 sources,

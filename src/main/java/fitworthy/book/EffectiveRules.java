@@ -15,9 +15,11 @@ public final class EffectiveRules {
     private final Map<String, Lookup> lookups;
     private final List<Practice> practice = new ArrayList<>();
     private final RuleSplit split;
+    private final Map<String, Card> cards;
 
     EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleText> rules, Map<String, Card> cards) {
         this.lookups = lookups;
+        this.cards = cards;
         for (Lookup lookup : lookups.values()) {
             if (lookup instanceof Lookup.Found found) {
                 practice.add(found.practice());
@@ -71,6 +73,11 @@ public final class EffectiveRules {
     /** The practice values that are recorded and apply. */
     public List<Practice> practice() {
         return practice;
+    }
+
+    /** The card of a rule, in the words of the region. */
+    public Card card(String id) {
+        return cards.get(id);
     }
 
     /** The rules, split by whether the loading matters to them. */

@@ -60,7 +60,9 @@ final class PracticeValues {
         for (String id : practice.keySet()) {
             values.put(id, value(id, lineage, begun));
         }
-        return new EffectiveRules(values, rules, cards);
+        Map<String, Card> worded = new TreeMap<>();
+        cards.forEach((id, card) -> worded.put(id, card.in(lineage)));
+        return new EffectiveRules(values, rules, worded);
     }
 
     /** The house's where it sets one, else what the book records. */

@@ -157,6 +157,12 @@ public final class Handbook {
         blocks.add(new Paragraph("Why: " + card.why()));
         blocks.add(new Paragraph("Do: " + card.remedy()));
         blocks.add(new Paragraph("Ask: " + card.ask()));
+        card.inRegion().forEach(own -> {
+            String where = " in " + book.regions().get(own.region()).name() + ": ";
+            words("Why" + where, own.why(), blocks);
+            words("Do" + where, own.remedy(), blocks);
+            words("Ask" + where, own.ask(), blocks);
+        });
         Set<String> practice = references.values(Set.of(id));
         if (!practice.isEmpty()) {
             blocks.add(new Subheading(4, "Practice values", ""));
@@ -189,6 +195,12 @@ public final class Handbook {
                         .toList(),
                 blocks);
         return blocks;
+    }
+
+    private static void words(String before, String text, List<Block> blocks) {
+        if (!text.isEmpty()) {
+            blocks.add(new Paragraph(before + text));
+        }
     }
 
     private static void named(String heading, String before, List<String> cases, List<Block> blocks) {

@@ -50,7 +50,7 @@ public final class ExplanationPrintout {
 
     private void rule(String id) {
         Book book = advice.book();
-        Card card = book.cards().get(id);
+        Card card = book.inForce(advice.sheet().region(), advice.sheet().asOf()).card(id);
         RuleText rule = book.rules().get(id);
         page.wrapped(0, id + ": " + card.title());
         page.wrapped(

@@ -279,11 +279,11 @@ class MendCompareExplainTest {
     void explainShowsTheFindingsThatAnotherBuildsOn() {
         Ran.of("explain", TOURING, "across.no-plate")
                 .printed(0)
-                .says("the advice front.plate-hidden [Front bar], given found Front bar hides the number plate");
+                .says("the advice front.plate-hidden [Front bar], given found Front bar hides the front number plate");
         Ran.of("explain", TOURING, "across.one-engineer")
                 .printed(0)
-                .says("the advice body.chassis-unapproved [Wheelbase stretch], given found Wheelbase stretch: do "
-                        + "not cut");
+                .says("the advice across.certificate-needed [chassis], given found A certificate or approval is "
+                        + "needed: chassis");
     }
 
     @Test

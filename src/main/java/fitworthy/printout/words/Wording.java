@@ -23,6 +23,8 @@ public final class Wording {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
 
     private static final String HOUSE = " (house value)";
+    /** Behind the id of a practice value that is a share: so much of the limit. */
+    private static final String OF_LIMIT = " of limit";
 
     private Wording() {}
 
@@ -178,13 +180,17 @@ public final class Wording {
                 comparison
                         .map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))
                         .orElse("the limit");
-            case "margin" ->
+            case "margin", "left" ->
                 comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
             default ->
                 evidence.stream()
                         .filter(each -> each.getName().equals(name))
                         .findFirst()
                         .map(Wording::value)
+                        .or(() -> practice.stream()
+                                .filter(each -> name.equals(each.id() + OF_LIMIT))
+                                .findFirst()
+                                .flatMap(share -> comparison.map(each -> quantity(share.value() * each.limit(), kind))))
                         .or(() -> practice.stream()
                                 .filter(each -> each.id().equals(name))
                                 .findFirst()

@@ -1,0 +1,131 @@
+package fitworthy.book;
+
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.NodePath;
+import fitworthy.source.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** What must hold of the words of a card: what their placeholders stand for, and what the card refers to. */
+final class CardWords {
+
+    /** What follows a practice value's id in a placeholder where it is to be shown as so much of the limit. */
+    private static final String OF_LIMIT = " of limit";
+
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
+    private static final Set<String> GENERAL_PLACEHOLDERS =
+            Set.of("subject", "value", "enough", "limit", "margin", "left", "case");
+
+    /** Takes down a fault of a card. */
+    interface Faults {
+        void tell(String id, String problem, String mend, NodePath path);
+    }
+
+    private final Map<String, Card> cards;
+    private final Set<String> regions;
+    private final Faults faults;
+
+    CardWords(Map<String, Card> cards, Set<String> regions, Faults faults) {
+        this.cards = cards;
+        this.regions = regions;
+        this.faults = faults;
+    }
+
+    void check(String id, Card card) {
+        card.mendedBy().forEach(each -> mended(id, each));
+        card.with().forEach(head -> together(id, head));
+        placeholders(id, card, NodePath.of("title"), card.title());
+        placeholders(id, card, NodePath.of("met"), card.met());
+        placeholders(id, card, NodePath.of("why"), card.why());
+        placeholders(id, card, NodePath.of("remedy"), card.remedy());
+        placeholders(id, card, NodePath.of("ask"), card.ask());
+        for (int i = 0; i < card.inRegion().size(); i++) {
+            Card.Regional own = card.inRegion().get(i);
+            NodePath path = NodePath.of("in-region").to(i + 1);
+            if (!regions.contains(own.region())) {
+                faults.tell(
+                        id,
+                        "'" + own.region() + "' is not a region" + Words.suggestion(own.region(), regions),
+                        String.join(", ", regions),
+                        path.to("region"));
+            }
+            placeholders(id, card, path.to("why"), own.why());
+            placeholders(id, card, path.to("remedy"), own.remedy());
+            placeholders(id, card, path.to("ask"), own.ask());
+        }
+    }
+
+    private void together(String id, String head) {
+        boolean there = cards.containsKey(head);
+        if (!there || toldUnder(head, id, cards.size())) {
+            faults.tell(
+                    id,
+                    "cannot be told under '" + head + "'" + (there ? "" : Words.suggestion(head, cards.keySet())),
+                    "the id of another rule that is not told under this one",
+                    NodePath.of("with"));
+        }
+    }
+
+    /** Whether one is told under another, by way of others too. @param steps how far to look */
+    private boolean toldUnder(String id, String other, int steps) {
+        return id.equals(other)
+                || steps > 0
+                        && cards.containsKey(id)
+                        && cards.get(id).with().stream().anyMatch(each -> toldUnder(each, other, steps - 1));
+    }
+
+    private void placeholders(String id, Card card, NodePath field, String text) {
+        Matcher placeholder = PLACEHOLDER.matcher(text);
+        while (placeholder.find()) {
+            String name = placeholder.group(1);
+            String value = name.endsWith(OF_LIMIT) ? name.substring(0, name.length() - OF_LIMIT.length()) : name;
+            if (!GENERAL_PLACEHOLDERS.contains(name)
+                    && !card.about().contains(name)
+                    && !card.practice().contains(value)
+                    && !card.against().equals(value)) {
+                faults.tell(
+                        id,
+                        "the placeholder {" + name + "} stands for nothing",
+                        "{"
+                                + String.join(
+                                        "}, {",
+                                        Stream.concat(
+                                                        new TreeSet<>(GENERAL_PLACEHOLDERS).stream(),
+                                                        card.about().stream())
+                                                .toList())
+                                + "} or one of its practice values",
+                        field);
+            }
+        }
+    }
+
+    private void mended(String id, Card.Mended mended) {
+        List<FieldSchema> fields = RecordSchema.at(Sheet.class, mended.path("{name}"));
+        Set<String> answers = new TreeSet<>();
+        fields.stream()
+                .filter(each -> each.content() == FieldSchema.Content.CHOICE)
+                .forEach(each -> answers.addAll(ChoiceWords.of(each.type())));
+        if (fields.isEmpty() || answers.isEmpty()) {
+            faults.tell(
+                    id,
+                    "no field of a sheet that answers in a word stands at '" + mended.field() + "'",
+                    "field: fitments.{subject}.lamps-visible",
+                    NodePath.TOP);
+        } else if (!answers.contains(mended.answer())) {
+            faults.tell(
+                    id,
+                    "'" + mended.answer() + "' is no answer to " + mended.field()
+                            + Words.suggestion(mended.answer(), answers),
+                    "answer: one of " + String.join(", ", answers),
+                    NodePath.TOP);
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package fitworthy.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fitworthy.quantity.Choice;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Three cards of which the first two may be told under another one. */
+class CardWordsTest {
+
+    private static Card card(String remedy, List<String> with, Card.Regional... own) {
+        return new Card(
+                "Too heavy",
+                Choice.of(Severity.STOP),
+                Choice.missing(null),
+                with,
+                List.of("mass.loaded"),
+                "limit",
+                Choice.of(Card.Sense.AT_MOST),
+                List.of("mass.gvm-reserve"),
+                "Light enough",
+                "It breaks.",
+                remedy,
+                "The maker.",
+                List.of(own),
+                List.of(),
+                Choice.of(Basis.CALCULATION),
+                List.of(),
+                LocalDate.of(2026, 11, 27));
+    }
+
+    private static List<String> faults(Map<String, Card> cards) {
+        List<String> told = new ArrayList<>();
+        CardWords words = new CardWords(
+                cards, Set.of("au", "au-sa"), (id, problem, mend, path) -> told.add(id + " " + path + " " + problem));
+        cards.forEach(words::check);
+        return told.stream().sorted().toList();
+    }
+
+    @Test
+    void aCardIsToldUnderAnotherThatIsNotToldUnderIt() {
+        assertEquals(
+                List.of(), faults(Map.of("a.one", card("Do.", List.of("a.two")), "a.two", card("Do.", List.of()))));
+        assertEquals(
+                List.of(
+                        "a.one with cannot be told under 'a.two'",
+                        "a.three with cannot be told under 'a.one'",
+                        "a.two with cannot be told under 'a.three'"),
+                faults(Map.of(
+                        "a.one", card("Do.", List.of("a.two")),
+                        "a.two", card("Do.", List.of("a.three")),
+                        "a.three", card("Do.", List.of("a.one")))));
+        assertEquals(
+                List.of("a.one with cannot be told under 'b.none'"),
+                faults(Map.of("a.one", card("Do.", List.of("b.none")))));
+    }
+
+    @Test
+    void theWordsOfARegionAreThoseOfARegionThatThereIs() {
+        assertEquals(
+                List.of(),
+                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("au-sa", "", "Take {margin}.", "")))));
+        assertEquals(
+                List.of(
+                        "a.one in-region.1.region 'sa' is not a region",
+                        "a.one in-region.1.remedy the placeholder {margn} stands for nothing"),
+                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("sa", "", "Take {margn}.", "")))));
+    }
+
+    @Test
+    void aShareOfTheLimitIsThatOfOneOfItsPracticeValues() {
+        assertEquals(List.of(), faults(Map.of("a.one", card("Keep {mass.gvm-reserve of limit}.", List.of()))));
+        assertEquals(
+                List.of("a.one remedy the placeholder {mass.loaded of limit} stands for nothing"),
+                faults(Map.of("a.one", card("Keep {mass.loaded of limit}.", List.of()))));
+    }
+
+    @Test
+    void theNearestRegionWithWordsOfItsOwnCounts() {
+        Card card = card(
+                "Do.",
+                List.of(),
+                new Card.Regional("au", "", "Do as in Australia.", ""),
+                new Card.Regional("au-sa", "", "", "The office."));
+        assertEquals("Do.", card.in(List.of("uk", "any")).remedy());
+        assertEquals(
+                "Do as in Australia.", card.in(List.of("au-nsw", "au", "any")).remedy());
+        assertEquals("Do.", card.in(List.of("au-sa", "au", "any")).remedy());
+        assertEquals("The office.", card.in(List.of("au-sa", "au", "any")).ask());
+    }
+}
