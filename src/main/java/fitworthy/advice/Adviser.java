@@ -143,9 +143,7 @@ public final class Adviser {
 
     /** What is said of one thing where it came out in several ways: the first of these. */
     private static int rank(Outcome outcome) {
-        return outcome instanceof Finding
-                ? 0
-                : outcome instanceof NotAssessed ? 1 : outcome instanceof Met ? 2 : 3;
+        return outcome instanceof Finding ? 0 : outcome instanceof NotAssessed ? 1 : outcome instanceof Met ? 2 : 3;
     }
 
     /** Every fact of one load case: what the rules saw, and what they built on. */

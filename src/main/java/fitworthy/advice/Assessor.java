@@ -134,11 +134,7 @@ final class Assessor {
 
     /** A card whose rule did not fire on a measure. */
     private Outcome quiet(
-            EffectiveRule rule,
-            Measure measure,
-            String loadCase,
-            Map<MeasureKind, List<Measure>> byKind,
-            Facts facts) {
+            EffectiveRule rule, Measure measure, String loadCase, Map<MeasureKind, List<Measure>> byKind, Facts facts) {
         Optional<List<Measure>> besides = relevant(rule, measure, byKind);
         Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase);
         DoesNotApply off = new DoesNotApply(judged, rule.values(), Reason.GUARD);
@@ -165,7 +161,8 @@ final class Assessor {
      * What a card is about where it judges a measure: of each other kind the measures of the same subject, or all of
      * them where none is of the same; empty where there is no measure of a kind.
      */
-    private static Optional<List<Measure>> relevant(EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
+    private static Optional<List<Measure>> relevant(
+            EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
         List<Measure> relevant = new ArrayList<>();
         relevant.add(judged);
         for (MeasureKind kind : rule.others()) {

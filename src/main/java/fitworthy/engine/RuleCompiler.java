@@ -13,7 +13,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;

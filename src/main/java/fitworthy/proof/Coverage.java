@@ -27,6 +27,7 @@ final class Coverage {
     private final List<Finding> fired;
     /** What was compared where it did not fire and nothing is passed. */
     private final List<Comparison> within;
+
     private final Map<String, List<Boolean>> comparisons = new LinkedHashMap<>();
 
     /** @param trials the cases of the rule's topic */
@@ -80,8 +81,7 @@ final class Coverage {
         }
         return tooFar(fired.stream().map(each -> each.comparison().orElseThrow()))
                 .map(gap -> "the nearest case beyond its limit is " + gap + " away")
-                .or(() -> tooFar(within.stream())
-                        .map(gap -> "the nearest case within its limit is " + gap + " away"));
+                .or(() -> tooFar(within.stream()).map(gap -> "the nearest case within its limit is " + gap + " away"));
     }
 
     /**

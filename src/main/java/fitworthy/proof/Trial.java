@@ -85,8 +85,7 @@ public record Trial(Case text, Advice advice, List<String> problems) {
                 "value",
                 expected.value(),
                 Wording.quantity(
-                        compared.map(Comparison::value)
-                                .orElse(judged.measure().getValue()),
+                        compared.map(Comparison::value).orElse(judged.measure().getValue()),
                         judged.measure().kind()),
                 differences);
         compared.ifPresent(got -> {

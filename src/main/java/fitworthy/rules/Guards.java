@@ -62,7 +62,8 @@ public final class Guards {
         }
         return condition instanceof Match match
                 ? match.fact() == Fact.ADVISED
-                : !(condition instanceof Condition.None) && condition.parts().stream().anyMatch(this::addsToAdvice);
+                : !(condition instanceof Condition.None)
+                        && condition.parts().stream().anyMatch(this::addsToAdvice);
     }
 
     private Condition without(Condition condition) {

@@ -70,8 +70,7 @@ final class Known {
         comparisons.addAll(match.comparisons());
         if (match.binding() != null) {
             Named own = new Named(null, Property.KNOWN);
-            known.put(
-                    match.binding(), comparisons.contains(new Holds(own)) || comparisons.contains(new Asked(own)));
+            known.put(match.binding(), comparisons.contains(new Holds(own)) || comparisons.contains(new Asked(own)));
         }
         return new Match(match.binding(), match.fact(), match.key(), List.copyOf(comparisons));
     }

@@ -139,7 +139,8 @@ class BatchTest {
         JsonNode checked =
                 JSON.readTree(Ran.of("check", sheet, "--format", "json").out());
         assertEquals(
-                checked.get("counts").get("not-assessed").asInt(), answer.get("not-assessed").asInt());
+                checked.get("counts").get("not-assessed").asInt(),
+                answer.get("not-assessed").asInt());
         assertEquals(
                 checked.get("counts").get("figures-missing").asInt(),
                 answer.get("figures-missing").asInt());

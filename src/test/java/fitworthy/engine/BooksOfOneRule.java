@@ -55,7 +55,7 @@ public final class BooksOfOneRule {
                 "rule \"mass.gvm-over\" when $m : Measure(name == \"mass.loaded\", known) then " + consequence + " end";
         return new RuleEngine(
                 parsed.book(),
-                RuleCompiler.load(RuleCompiler.compileAsWritten(
-                        Map.of("mass/mass.drl", text), Map.of(), new ArrayList<>())));
+                RuleCompiler.load(
+                        RuleCompiler.compileAsWritten(Map.of("mass/mass.drl", text), Map.of(), new ArrayList<>())));
     }
 }

@@ -108,8 +108,8 @@ class ComparisonsAgreeTest {
 
         Set<String> held = new TreeSet<>();
         for (RuleText rule : rules) {
-            Condition.Match pattern = (Condition.Match)
-                    rule.asRun().condition().parts().get(2);
+            Condition.Match pattern =
+                    (Condition.Match) rule.asRun().condition().parts().get(2);
             for (Measure each : all) {
                 if (pattern.means(each)
                         && pattern.comparisons().stream()
@@ -122,7 +122,8 @@ class ComparisonsAgreeTest {
         assertTrue(
                 fired.stream()
                         .filter(each -> each.endsWith(" unknown"))
-                        .map(each -> COMPARISONS.get(Integer.parseInt(each.substring("mass.r".length(), each.indexOf(' ')))))
+                        .map(each ->
+                                COMPARISONS.get(Integer.parseInt(each.substring("mass.r".length(), each.indexOf(' ')))))
                         .noneMatch(each -> each.matches(".*(value|limit|headroom|excess|spare|tolerance).*")),
                 "a number that is not known");
         assertTrue(fired.size() > 40, "only " + fired.size());

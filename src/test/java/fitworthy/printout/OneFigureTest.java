@@ -97,17 +97,21 @@ class OneFigureTest {
             String compared = printed(out ->
                     AlternativesPrintout.print(out, new Alternatives(List.of(new Alternative(List.of(), advice)), 1)));
             assertTrue(
-                    compared.contains(" checks not made " + checks + " figures missing " + figures.size() + " "), compared);
+                    compared.contains(" checks not made " + checks + " figures missing " + figures.size() + " "),
+                    compared);
 
             StringWriter json = new StringWriter();
             JsonPrintout.print(new PrintWriter(json), advice, Severity.NOTE);
             JsonNode read = new ObjectMapper().readTree(json.toString());
             assertEquals(checks, read.get("counts").get("not-assessed").asLong());
-            assertEquals(figures.size(), read.get("counts").get("figures-missing").asLong());
+            assertEquals(
+                    figures.size(), read.get("counts").get("figures-missing").asLong());
             assertEquals(met, read.get("counts").get("met").asLong());
             assertEquals(checks, listed(read, "not-assessed"));
             assertEquals(met, listed(read, "met"));
-            assertEquals(listed(read, "does-not-apply"), read.get("counts").get("does-not-apply").asLong());
+            assertEquals(
+                    listed(read, "does-not-apply"),
+                    read.get("counts").get("does-not-apply").asLong());
             assertEquals(advice.findings().size(), read.get("findings").size());
 
             List<String> last = CheckTables.counts(arrangement).rows().stream()
@@ -115,8 +119,7 @@ class OneFigureTest {
                     .orElseThrow()
                     .cells();
             assertEquals(
-                    List.of(String.valueOf(checks), String.valueOf(met)),
-                    last.subList(last.size() - 2, last.size()));
+                    List.of(String.valueOf(checks), String.valueOf(met)), last.subList(last.size() - 2, last.size()));
             said(Verdict.of(arrangement), words, checks == 0 ? 0 : 1);
         }
         assertTrue(open > 100, "open " + open);
@@ -144,7 +147,8 @@ class OneFigureTest {
     }
 
     private static void said(String text, String words, int times) {
-        Matcher all = Pattern.compile("[0-9]+ checks? not made for want of [0-9]+ figures?").matcher(text);
+        Matcher all = Pattern.compile("[0-9]+ checks? not made for want of [0-9]+ figures?")
+                .matcher(text);
         int found = 0;
         while (all.find()) {
             assertEquals(words, all.group());
@@ -183,7 +187,8 @@ class OneFigureTest {
                 // Never on the wrong side of what it stands for.
                 double slack = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals()) * 2e-6;
                 assertTrue(
-                        !judged.card().remedy().contains("{margin}") || shown.margin() <= got.margin() + slack, headline);
+                        !judged.card().remedy().contains("{margin}") || shown.margin() <= got.margin() + slack,
+                        headline);
                 assertTrue(got.margin() >= 0 || !margin.matches("[0.]+( .*)?"), headline);
                 named += judged.card().remedy().matches("(?s).*\\{(value|enough|limit|margin)}.*") ? 1 : 0;
             }

@@ -16,8 +16,7 @@ class GuardsTest {
 
     private static final Measure LOAD =
             Measure.of(Measures.kinds().get("mass.axle"), "rear axle", Figure.of(900, 5), Figure.of(1000, 0));
-    private static final Measure DUST =
-            Measure.of(Measures.kinds().get("intake.dust"), "trip", "heavy", List.of());
+    private static final Measure DUST = Measure.of(Measures.kinds().get("intake.dust"), "trip", "heavy", List.of());
     private static final Measure BALL = Measure.of(Measures.kinds().get("mass.ball"), "trailer", Figure.of(80));
 
     private static boolean hold(String condition, Worse worse, Object... more) {
@@ -43,7 +42,8 @@ class GuardsTest {
     void aComparisonThatComesTrueAsTheFigureGetsBetterIsAGuard() {
         assertEquals(true, hold(load("headroom < 0"), Worse.HIGHER));
         assertEquals(true, hold(load("headroom >= 0, headroom < tolerance"), Worse.HIGHER));
-        assertEquals(false, hold(load("headroom > 0, value > limit"), Worse.LOWER), "less than the least: more is better");
+        assertEquals(
+                false, hold(load("headroom > 0, value > limit"), Worse.LOWER), "less than the least: more is better");
         assertEquals(false, hold(load("excess >= 0, spare > 0"), Worse.LOWER));
         assertEquals(false, hold(load("excess > 0 && excess >= tolerance"), Worse.LOWER), "each part by itself");
         assertEquals(true, hold(load("headroom < 0"), Worse.LOWER) || hold(load("value < 0"), Worse.LOWER));

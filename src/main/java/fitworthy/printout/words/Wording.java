@@ -90,7 +90,8 @@ public final class Wording {
                         ? judged.measure().kind().limitMeaning()
                         : judged.card().atLeast() ? "at least" : "at most")
                 + " "
-                + quantity(asPrinted(judged, comparison).limit(), judged.measure().kind())
+                + quantity(
+                        asPrinted(judged, comparison).limit(), judged.measure().kind())
                 + (comparison.house() ? HOUSE : "");
     }
 
