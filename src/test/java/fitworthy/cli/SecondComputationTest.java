@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
@@ -16,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -658,7 +660,8 @@ class SecondComputationTest {
                 // 58 L, people 2, days 4, water-use 6 L
                 value(58 / 2.0 / 4, TOURING, "water.short", "drinking water", ON),
                 value(58 / (2 * 6.0) - 4, TOURING, "water.no-reserve", "drinking water", ON),
-                value(Math.min(29, 58 - 29), TOURING, "water.surges", "Water tank", OFF),
+                // 29 L move in a tank with baffles, of which the rule does not speak
+                aside(Math.min(29, 58 - 29) <= 30, TOURING, "water.surges", "Water tank", OFF),
                 // 60 L, people 2, days 1, water-use 6 L
                 value(60 / 2.0 / 1, OVERLOADED, "water.short", "drinking water", VAN),
                 value(60 / (2 * 6.0) - 1, OVERLOADED, "water.no-reserve", "drinking water", VAN));
@@ -757,7 +760,8 @@ class SecondComputationTest {
                 // Winch: pull 4300 kg
                 value(4300 / CANOPY_ON.mass(), TOURING, "recovery.winch-small", "Winch", ON),
                 value(4300 / CANOPY_OFF.mass(), TOURING, "recovery.winch-small", "Winch", OFF),
-                value(4300 / combined, TOURING, "recovery.winch-coupled", "Winch", "towing"),
+                // 0.72 times vehicle and trailer, but it is too small for the vehicle alone
+                aside(4300 / combined < 1.5, TOURING, "recovery.winch-coupled", "Winch", "towing"),
                 // Winch: battery 95 Ah, current 430 A; alternator 130 A, own-load 45 A
                 value(0.5 * 95 / (430 - (0.75 * 130 - 45)) * 60, TOURING, "recovery.winch-flattens", "Winch"),
                 value(2 * 4300 / CANOPY_ON.mass(), strap, "recovery.winch-small", "Winch", ON),
@@ -1078,6 +1082,22 @@ class SecondComputationTest {
 
     private static DynamicTest tolerance(double ours, String sheet, String rule, String subject, String... loadCase) {
         return row("tolerance", ours, sheet, rule, subject, String.join("", loadCase));
+    }
+
+    /** Neither found nor met, since another part of the rule keeps its question from arising. @param ours as worked out */
+    private static DynamicTest aside(boolean ours, String sheet, String rule, String subject, String loadCase) {
+        String name = String.join(", ", Path.of(sheet).getFileName().toString(), rule, subject, loadCase);
+        return dynamicTest(name, () -> {
+            assertTrue(ours, name);
+            assertThrows(AssertionError.class, () -> figure(sheet, rule, subject, loadCase));
+            assertTrue(
+                    StreamSupport.stream(
+                                    PRINTED.get(sheet).get("does-not-apply").spliterator(), false)
+                            .anyMatch(each -> each.get("id").asText().equals(rule)
+                                    && each.get("subject").asText().equals(subject)
+                                    && each.get("case").asText().equals(loadCase)),
+                    name);
+        });
     }
 
     private static DynamicTest row(
