@@ -56,7 +56,7 @@ class CardWordsTest {
                         "a.two", card("Do.", List.of("a.three")),
                         "a.three", card("Do.", List.of("a.one")))));
         assertEquals(
-                List.of("a.one with cannot be told under 'b.none'"),
+                List.of("a.one with cannot be told under 'b.none' (did you mean 'a.one'?)"),
                 faults(Map.of("a.one", card("Do.", List.of("b.none")))));
     }
 
