@@ -30,16 +30,17 @@ class WordingTest {
     /** The plain wagon weighs 2520 kg loaded. */
     @Test
     void whatHasToComeOffIsRoundedUp() throws FaultsException {
-        remedyHolds("at least 144 kg,", "mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
-        remedyHolds("at least 143 kg,", "mass.gvm-over", "vehicle: {ratings: {gvm: 2377 kg}}");
-        remedyHolds("at least 1 kg,", "mass.gvm-over", "vehicle: {ratings: {gvm: 2519.9 kg}}");
+        remedyHolds("at least 144 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
+        remedyHolds("at least 143 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2377 kg}}");
+        remedyHolds("at least 1 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2519.9 kg}}");
     }
 
+    /** As the remedy says it, so that one quantity has one form in a finding. */
     @Test
-    void theComparisonIsRoundedToNearest() throws FaultsException {
+    void theComparisonIsRoundedAsTheRemedyIs() throws FaultsException {
         Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
         assertEquals(
-                "loaded mass 2520 kg, GVM 2377 kg: 143 kg too much",
+                "loaded mass 2520 kg, GVM 2377 kg: 144 kg too much",
                 Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
