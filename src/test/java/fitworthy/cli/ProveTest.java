@@ -76,7 +76,7 @@ class ProveTest {
     void aFindingTooManyAndOneTooFewAreSaid() throws IOException {
         Ran ran = with("water/cases.yaml", "- {id: water.short, limit: 6.0 L}", "- {id: water.surges}", prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
-        ran.says("water.surges: expected, but it was met:");
+        ran.says("water.surges: expected, but it does not apply:");
         ran.says("water.short: not expected, but found: [drinking water, everything aboard]");
     }
 

@@ -36,7 +36,9 @@ class StricterTest {
                         "mirrors.far-distance",
                         "mirrors.near-distance",
                         "recovery.winch-factor",
-                        "suspension.lift-certified-most"),
+                        "suspension.lift-certified-most",
+                        "towing.nose-up-far-most",
+                        "tyres.passenger-divisor"),
                 untold);
     }
 
