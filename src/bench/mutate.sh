@@ -30,7 +30,7 @@ figures.suspension   suspension   own
 figures.towing       towing       own
 figures.tyres        tyres        own
 figures.water        water        own
-rules                mass         own
+rules                mass         own engine.HostileRulesTest
 engine               water        engine.BudgetTest engine.RuleCacheTest
 advice               water+mass   advice.WaivingTest advice.ExplanationTest advice.KnownSituationsTest
 search               -            own
