@@ -20,6 +20,13 @@ public sealed interface Comparison {
     /** The properties it names, in the order of writing. */
     Stream<Named> named();
 
+    /** Parts as they are written, those that are made of parts themselves in brackets. */
+    private static String joined(List<Comparison> parts, String sign) {
+        return parts.stream()
+                .map(part -> part instanceof Both || part instanceof Either ? "(" + part + ")" : part.toString())
+                .collect(Collectors.joining(sign));
+    }
+
     /** All of two or more hold. */
     record Both(List<Comparison> parts) implements Comparison {
         @Override
@@ -34,9 +41,7 @@ public sealed interface Comparison {
 
         @Override
         public String toString() {
-            return parts.stream()
-                    .map(part -> part instanceof Both || part instanceof Either ? "(" + part + ")" : part.toString())
-                    .collect(Collectors.joining(" && "));
+            return joined(parts, " && ");
         }
     }
 
@@ -54,9 +59,7 @@ public sealed interface Comparison {
 
         @Override
         public String toString() {
-            return parts.stream()
-                    .map(part -> part instanceof Both || part instanceof Either ? "(" + part + ")" : part.toString())
-                    .collect(Collectors.joining(" || "));
+            return joined(parts, " || ");
         }
     }
 
