@@ -77,10 +77,10 @@ final class Assessor {
      */
     Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier, String loadCase) {
         List<Finding> findings = new ArrayList<>();
-        Set<List<String>> fired = new HashSet<>();
-        for (Fired each : engine.fire(rules, measures, earlier, bounds)) {
-            findings.add(finding(each));
-            fired.add(Fired.key(each.id(), each.judged()));
+        Set<Fired.Key> fired = new HashSet<>();
+        for (Fired given : engine.fire(rules, measures, earlier, bounds)) {
+            findings.add(finding(given));
+            fired.add(Fired.Key.of(given.id(), given.judged()));
         }
         Map<MeasureKind, List<Measure>> byKind = new IdentityHashMap<>();
         for (Measure measure : measures) {
@@ -94,7 +94,7 @@ final class Assessor {
         Facts facts = new Facts(all);
         for (EffectiveRule rule : rules.rules()) {
             for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
-                if (!fired.contains(Fired.key(rule.id(), judged))) {
+                if (!fired.contains(Fired.Key.of(rule.id(), judged))) {
                     assessed.quiet().add(quiet(rule, judged, rule.byLoading() ? loadCase : "", byKind, facts));
                 }
             }

@@ -36,8 +36,11 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
     public record Fired(String id, Measure judged, List<Measure> measures, List<Practice> practice) {
 
         /** What one firing is known by: the same rule on the same thing in the same loading says the same again. */
-        public static List<String> key(String id, Measure judged) {
-            return List.of(id, judged.getSubject(), judged.getLoadCase());
+        public record Key(String rule, String subject, String loadCase) {
+
+            public static Key of(String rule, Measure judged) {
+                return new Key(rule, judged.getSubject(), judged.getLoadCase());
+            }
         }
     }
 
@@ -59,12 +62,12 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
         Budget budget = new Budget(bounds);
         budget.combinations(rules.joining(), measures);
         Comparator<Fired> inPlanOrder = inPlanOrder(measures);
-        Map<List<String>, Fired> fired = new HashMap<>();
+        Map<Fired.Key, Fired> fired = new HashMap<>();
         KieSession session = sessions.newKieSession();
         try {
             session.setGlobal("advice", (Consequence) (id, evidence) -> {
                 Fired given = fired(id, evidence);
-                List<String> key = Fired.key(id, given.judged());
+                Fired.Key key = Fired.Key.of(id, given.judged());
                 if (!fired.containsKey(key)) {
                     session.insert(new Advised(id, given.judged().getSubject()));
                 }

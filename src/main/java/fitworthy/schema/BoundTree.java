@@ -33,10 +33,7 @@ record BoundTree(Node root, String entry, List<Fault> faults) {
 
     /** That a field is not given. */
     Missing missing(FieldSchema field, NodePath path) {
-        return new Missing(
-                path.byNames(root),
-                field.description().value(),
-                field.description().find());
+        return field.missingAt(path.byNames(root));
     }
 
     static boolean alreadyTold(Node node) {

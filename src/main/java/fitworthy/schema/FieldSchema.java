@@ -2,6 +2,7 @@ package fitworthy.schema;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.Money;
 import fitworthy.source.Words;
 import java.lang.reflect.ParameterizedType;
@@ -97,6 +98,16 @@ public record FieldSchema(String name, Content content, Class<?> type, boolean o
     /** Whether its answer is a kind, which decides the further fields of its record. */
     public boolean tellsKind() {
         return type != null && Variant.class.isAssignableFrom(type);
+    }
+
+    /** That a record does not give it. @param record where that stands in the sheet */
+    public Missing missingIn(String record) {
+        return missingAt(record + "." + name);
+    }
+
+    /** That it is not given. @param path its own place in the sheet */
+    Missing missingAt(String path) {
+        return new Missing(path, description.value(), description.find());
     }
 
     /** A value for this field as a sheet would write it. */

@@ -1,6 +1,5 @@
 package fitworthy.schema;
 
-import fitworthy.quantity.Missing;
 import fitworthy.source.NodePath;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -84,13 +83,11 @@ public record RecordSchema(Class<? extends Record> record, List<FieldSchema> fie
                 .map(Variant.class::cast);
     }
 
-    /** That one of its fields is not given by the record at a path of the sheet. */
-    public Missing missing(String path, String name) {
-        Field description = fields.stream()
+    /** One of its fields by name, for a constant, so that a name that is not there fails where its class is loaded. */
+    public FieldSchema field(String name) {
+        return fields.stream()
                 .filter(field -> field.name().equals(name))
                 .findFirst()
-                .orElseThrow()
-                .description();
-        return new Missing(path + "." + name, description.value(), description.find());
+                .orElseThrow(() -> new IllegalArgumentException("no field '" + name + "' among " + names()));
     }
 }

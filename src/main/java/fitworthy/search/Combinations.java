@@ -1,5 +1,6 @@
 package fitworthy.search;
 
+import fitworthy.advice.Outcome.Key;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -52,16 +53,12 @@ final class Combinations {
     private final double[] most;
 
     /**
-     * @param watched the limits, by rule, subject and load case
+     * @param watched the limits
      * @param alone what each of the pulls does alone, and perhaps others
      * @param planned the plan without changes
      */
     Combinations(
-            List<Pull> pulls,
-            List<String> watched,
-            Map<Pull, RunSummary> alone,
-            RunSummary planned,
-            SearchLimit limit) {
+            List<Pull> pulls, List<Key> watched, Map<Pull, RunSummary> alone, RunSummary planned, SearchLimit limit) {
         this.limit = limit;
         this.pulls = pulls;
         this.before = watched.stream().mapToDouble(planned::margin).toArray();

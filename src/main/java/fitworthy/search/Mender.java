@@ -2,6 +2,7 @@ package fitworthy.search;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Key;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
 import fitworthy.quantity.Figure;
@@ -134,7 +135,7 @@ public final class Mender {
     }
 
     private List<Offer> offers(Map<Pull, RunSummary> alone) {
-        Set<String> watched = new LinkedHashSet<>(trials.planned().stops());
+        Set<Key> watched = new LinkedHashSet<>(trials.planned().stops());
         helpful(alone, watched).forEach(pull -> watched.addAll(alone.get(pull).stops()));
         List<Pull> helpful = helpful(alone, watched);
         Combinations combinations = new Combinations(helpful, List.copyOf(watched), alone, trials.planned(), limit);
@@ -198,7 +199,7 @@ public final class Mender {
     }
 
     /** The levers that alone leave more of a watched limit and open no question. */
-    private List<Pull> helpful(Map<Pull, RunSummary> alone, Set<String> watched) {
+    private List<Pull> helpful(Map<Pull, RunSummary> alone, Set<Key> watched) {
         return alone.keySet().stream()
                 .filter(pull -> alone.get(pull).opensNothing(trials.planned())
                         && watched.stream().anyMatch(key -> alone.get(pull).gain(trials.planned(), key) > 0))
@@ -243,7 +244,7 @@ public final class Mender {
                     || finding.judged().card().severity().value().compareTo(Severity.CHANGE) > 0) {
                 continue;
             }
-            String key = RunSummary.key(finding);
+            Key key = finding.key();
             List<Pull> enough = alone.keySet().stream()
                     .filter(pull -> !pull.isWhole()
                             && pull.step() == pull.lever().steps()

@@ -1,11 +1,10 @@
 package fitworthy.search;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Severity;
@@ -24,26 +23,29 @@ import java.util.stream.Collectors;
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
  */
-record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String> stops, Map<String, Long> open) {
+record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, Map<Gap, Long> open) {
+
+    /** A rule that lacks figures in a load case. */
+    record Gap(String rule, String loadCase) {}
 
     static RunSummary of(Advice advice) {
-        Map<String, Double> margins = new HashMap<>();
-        Set<String> findings = new HashSet<>();
-        Set<String> stops = new LinkedHashSet<>();
+        Map<Key, Double> margins = new HashMap<>();
+        Set<Key> findings = new HashSet<>();
+        Set<Key> stops = new LinkedHashSet<>();
         for (Met met : advice.met()) {
-            margins.put(key(met), met.comparison().map(Comparison::margin).orElse(0.0));
+            margins.put(met.key(), met.comparison().map(Comparison::margin).orElse(0.0));
         }
         for (DoesNotApply off : advice.doesNotApply()) {
             if (off.reason() == Reason.GUARD) {
-                margins.put(key(off), off.comparison().map(Comparison::margin).orElse(0.0));
+                margins.put(off.key(), off.comparison().map(Comparison::margin).orElse(0.0));
             }
         }
         for (Finding finding : advice.findings()) {
             margins.put(
-                    key(finding), finding.comparison().map(Comparison::margin).orElse(-1.0));
-            findings.add(key(finding));
+                    finding.key(), finding.comparison().map(Comparison::margin).orElse(-1.0));
+            findings.add(finding.key());
             if (finding.judged().card().severity().is(Severity.STOP)) {
-                stops.add(key(finding));
+                stops.add(finding.key());
             }
         }
         return new RunSummary(
@@ -51,15 +53,8 @@ record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String>
                 findings,
                 stops,
                 advice.notAssessed().stream()
-                        .map(Outcome::judged)
-                        .collect(Collectors.groupingBy(
-                                judged -> judged.id() + "|" + judged.loadCase(), Collectors.counting())));
-    }
-
-    /** What an outcome goes by. */
-    static String key(Outcome outcome) {
-        Judged judged = outcome.judged();
-        return judged.id() + "|" + judged.subject() + "|" + judged.loadCase();
+                        .map(open -> new Gap(open.key().rule(), open.key().loadCase()))
+                        .collect(Collectors.groupingBy(gap -> gap, Collectors.counting())));
     }
 
     /** Whether no rule lacks a figure on more subjects than before. */
@@ -74,12 +69,12 @@ record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String>
     }
 
     /** What is left of a limit; without end where the question no longer arises. */
-    double margin(String key) {
+    double margin(Key key) {
         return margins.getOrDefault(key, Double.POSITIVE_INFINITY);
     }
 
     /** How much more is left of a limit than before. */
-    double gain(RunSummary before, String key) {
+    double gain(RunSummary before, Key key) {
         double was = before.margin(key);
         double is = margin(key);
         return was == is ? 0 : is - was;

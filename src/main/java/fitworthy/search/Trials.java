@@ -2,6 +2,7 @@ package fitworthy.search;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.Outcome.Key;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
@@ -84,11 +85,11 @@ final class Trials {
     }
 
     /** Whether the pulls settle one finding, make no stop and open no question. */
-    boolean settles(List<Pull> pulls, String finding) {
+    boolean settles(List<Pull> pulls, Key finding) {
         return run(pulls).filter(summary -> settles(summary, finding)).isPresent();
     }
 
-    boolean settles(RunSummary summary, String finding) {
+    boolean settles(RunSummary summary, Key finding) {
         return !summary.findings().contains(finding)
                 && summary.opensNothing(planned)
                 && summary.stopsNothingNew(planned);

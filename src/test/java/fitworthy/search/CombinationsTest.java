@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fitworthy.advice.Outcome.Key;
 import fitworthy.search.Combinations.Combination;
 import java.util.HashMap;
 import java.util.List;
@@ -15,8 +16,8 @@ import org.junit.jupiter.api.Test;
 /** Levers made up with what each of them alone leaves of the limits; the plan is 100 over the first, 0 over the second. */
 class CombinationsTest {
 
-    private static final String FIRST = "mass.gvm-over|car|";
-    private static final String SECOND = "mass.rear-over|car|";
+    private static final Key FIRST = new Key("mass.gvm-over", "car", "");
+    private static final Key SECOND = new Key("mass.rear-over", "car", "");
     private static final RunSummary PLANNED = summary(-100, 0);
 
     private final Map<Pull, RunSummary> alone = new HashMap<>();

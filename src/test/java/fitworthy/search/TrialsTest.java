@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
+import fitworthy.advice.Outcome.Key;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -40,7 +41,7 @@ class TrialsTest {
     @Test
     void aStopIsClearedOrNot() throws FaultsException {
         Trials trials = trials();
-        String gvm = trials.planned().stops().iterator().next();
+        Key gvm = trials.planned().stops().iterator().next();
         assertTrue(trials.clears(List.of(LEAVE)));
         assertTrue(trials.settles(List.of(LEAVE), gvm));
         assertFalse(trials.clears(List.of(NOTHING)));

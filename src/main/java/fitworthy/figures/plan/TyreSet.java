@@ -5,6 +5,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
@@ -21,12 +22,17 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
     /** Growth in m below which two nominal sizes are the same. */
     private static final double SAME_DIAMETER = 0.0005;
 
+    private static final FieldSchema SIZE =
+            RecordSchema.of(TyreDetails.Tyres.class).field("size");
+    private static final FieldSchema SPEED_SYMBOL =
+            RecordSchema.of(TyreDetails.Tyres.class).field("speed-symbol");
+
     /** Overall diameter in m: as given, else that of the size. */
     public Figure diameter() {
         Figure nominal = TyreSize.read(tyres.size())
                 .map(size ->
                         size.diameter().isPresent() ? Figure.of(size.diameter().getAsDouble()) : tyres.diameter())
-                .orElse(noSize());
+                .orElse(Figure.missing(noSize()));
         return tyres.diameter().or(nominal);
     }
 
@@ -38,12 +44,12 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
 
     /** Width of the section in m. */
     public Figure width() {
-        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.width())).orElse(noSize());
+        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.width())).orElse(Figure.missing(noSize()));
     }
 
     /** Diameter of the rim in m. */
     public Figure rim() {
-        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.rim())).orElse(noSize());
+        return TyreSize.read(tyres.size()).map(size -> Figure.of(size.rim())).orElse(Figure.missing(noSize()));
     }
 
     /** Highest speed of the speed symbol in m/s. */
@@ -51,7 +57,7 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
         return tables.tyreSpeed(
                 tyres.speedSymbol(),
                 tyres.speedSymbol().isEmpty()
-                        ? missing("speed-symbol")
+                        ? SPEED_SYMBOL.missingIn(path)
                         : new Missing(
                                 "speed symbol " + tyres.speedSymbol(),
                                 "a speed for this symbol in the rule book's table",
@@ -87,12 +93,8 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
         return () -> List.of("from the table of speed symbols, symbol = " + tyres.speedSymbol());
     }
 
-    /** That the sheet does not give one of its fields. */
-    public Missing missing(String field) {
-        return RecordSchema.of(TyreDetails.Tyres.class).missing(path, field);
-    }
-
-    private Figure noSize() {
-        return Figure.missing(missing("size"));
+    /** That the sheet does not give their size. */
+    public Missing noSize() {
+        return SIZE.missingIn(path);
     }
 }

@@ -15,6 +15,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
@@ -52,6 +53,9 @@ final class TyreChangeMeasures implements Topic {
     private static final MeasureKind SPARE_SAME =
             word("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
     private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
+
+    private static final FieldSchema SPARE_SIZE =
+            RecordSchema.of(Vehicle.Spare.class).field("size");
 
     @Override
     public List<MeasureKind> kinds() {
@@ -153,10 +157,10 @@ final class TyreChangeMeasures implements Topic {
     private static Choice<YesNo> spareSame(Plan plan) {
         Vehicle.Spare spare = plan.vehicle().spare();
         if (spare.size().isEmpty()) {
-            return Choice.missing(RecordSchema.of(Vehicle.Spare.class).missing("vehicle.spare", "size"));
+            return Choice.missing(SPARE_SIZE.missingIn("vehicle.spare"));
         }
         if (plan.tyres().size().isEmpty()) {
-            return Choice.missing(plan.tyreSet().missing("size"));
+            return Choice.missing(plan.tyreSet().noSize());
         }
         return Choice.yesNo(
                 TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));

@@ -2,12 +2,15 @@ package fitworthy.figures.tyres;
 
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Missing;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Vehicle;
 import java.util.Locale;
 
 /** The vehicle's class by the Australian letters on the sheet, as far as rules on tyres differ by it. */
 final class VehicleClass {
+
+    private static final FieldSchema CATEGORY = RecordSchema.of(Vehicle.class).field("category");
 
     private VehicleClass() {}
 
@@ -33,7 +36,7 @@ final class VehicleClass {
 
     /** That the sheet does not give it. */
     static Missing missing() {
-        return RecordSchema.of(Vehicle.class).missing("vehicle", "category");
+        return CATEGORY.missingIn("vehicle");
     }
 
     private static String category(Plan plan) {
