@@ -77,7 +77,7 @@ class LeverTest {
     @Test
     void aPartIsLeftOutUnlessTheCustomerKeepsItOrItIsOneOfAChoice() throws FaultsException {
         Lever crate = only("Crate", String.format(CRATE, ""));
-        assertEquals(new Change.Drop("Crate"), crate.at().apply(1));
+        assertEquals(new Change.Drop("Crate", List.of()), crate.at().apply(1));
         assertEquals(1, crate.steps());
         assertEquals(40, crate.kilograms(), 1e-9);
         assertEquals(1, on("Crate", String.format(CRATE, ", keep: no")).size());
