@@ -37,6 +37,8 @@ final class BodyWeightMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Stream.of(Kind.TRAY, Kind.CANOPY)
                 .flatMap(kind -> plan.fitments(kind).stream())
+                // What was weighed with the vehicle is counted, unless it comes off.
+                .filter(body -> !body.isDone() || body.removable().is(YesNo.YES))
                 .forEach(body -> measures.add(Measure.of(
                         WEIGHED, body.name(), Choice.yesNo(!body.mass().isZero()))));
     }
