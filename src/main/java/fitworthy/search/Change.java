@@ -97,7 +97,9 @@ public sealed interface Change {
         @Override
         public String words() {
             return "do without '" + fitment + "'"
-                    + (contents.isEmpty() ? "" : " and what stands in or on it: '" + String.join("', '", contents) + "'");
+                    + (contents.isEmpty()
+                            ? ""
+                            : " and what stands in or on it: '" + String.join("', '", contents) + "'");
         }
     }
 

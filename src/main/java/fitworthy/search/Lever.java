@@ -48,10 +48,15 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                     .anyMatch(part -> gone.contains(part.name()) && part.keep().is(YesNo.YES));
             if (!kept && !chosen && !fitment.isDone()) {
                 levers.add(new Lever(
-                        fitment.name(), 1, strength -> Change.Drop.of(fitment.name(), planned), kilograms(planned, gone)));
+                        fitment.name(),
+                        1,
+                        strength -> Change.Drop.of(fitment.name(), planned),
+                        kilograms(planned, gone)));
             }
             // Nothing is saved by what is paid for and fitted; what moves or takes it off is a job to be planned.
-            fitment.at().filter(at -> !fitment.isDone()).ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
+            fitment.at()
+                    .filter(at -> !fitment.isDone())
+                    .ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
         for (Sheet.Load cargo : planned.cargo()) {
             levers.add(new Lever(

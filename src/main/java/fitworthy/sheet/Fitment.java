@@ -41,12 +41,14 @@ public record Fitment(
                         find = "the maker")
                 Choice<YesNo> suits,
         @Field(
-                        value = "whether it is already on the vehicle, so that the kerb mass was weighed with it; no where"
-                                + " left out",
+                        value =
+                                "whether it is already on the vehicle, so that the kerb mass was weighed with it; no where"
+                                        + " left out",
                         find = "a look")
                 Choice<YesNo> done,
         @Field(
-                        value = "whether the certificate for it is in hand; asked of what is done and may have to be certified",
+                        value =
+                                "whether the certificate for it is in hand; asked of what is done and may have to be certified",
                         find = "the vehicle's papers")
                 Choice<Papers.Proof> certificate,
         @Field(value = "its price", example = "1450.00 AUD") Money price,

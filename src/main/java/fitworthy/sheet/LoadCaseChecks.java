@@ -73,7 +73,8 @@ final class LoadCaseChecks {
         for (Sheet.Load load : loads) {
             if (taken.contains(load.name()) && off.contains(load.in())) {
                 faults.tell(
-                        "'" + load.name() + "' is taken along, but '" + load.in() + "', which it stands in or on, is off",
+                        "'" + load.name() + "' is taken along, but '" + load.in()
+                                + "', which it stands in or on, is off",
                         "leave it out here, or its 'in'",
                         path.to(taken.indexOf(load.name()) + 1));
             }

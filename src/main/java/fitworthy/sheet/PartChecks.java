@@ -99,8 +99,8 @@ final class PartChecks {
                     "done: yes where it is on the vehicle already; else list it under papers.certificates",
                     path.to("certificate"));
         }
-        boolean planned = sheet.fitments().stream()
-                .anyMatch(fitment -> fitment.name().equals(carrier) && !fitment.isDone());
+        boolean planned =
+                sheet.fitments().stream().anyMatch(fitment -> fitment.name().equals(carrier) && !fitment.isDone());
         if (done && planned) {
             faults.tell(
                     "what is done cannot stand in or on what is only planned",

@@ -151,10 +151,7 @@ public record Sheet(
             @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
                     Figure mass,
             @Field(value = "where it sits", needed = true) Point at,
-            @Field(
-                            value = "the part that it stands in or on, and is left with",
-                            find = "the plan",
-                            example = "Canopy")
+            @Field(value = "the part that it stands in or on, and is left with", find = "the plan", example = "Canopy")
                     String in,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,
             @Field(

@@ -65,8 +65,12 @@ class LeverTest {
     @Test
     void whatIsLeftOutNamesWhatItCarries() throws FaultsException {
         Lever crate = only(
-                "Crate", CRATE.formatted("") + "\ncargo: [{name: Stove, in: Crate, mass: 5 kg, at: {x: 0 mm, y: 0 mm, z: 0 mm}}]");
-        assertEquals("do without 'Crate' and what stands in or on it: 'Stove'", crate.at().apply(1).words());
+                "Crate",
+                CRATE.formatted("")
+                        + "\ncargo: [{name: Stove, in: Crate, mass: 5 kg, at: {x: 0 mm, y: 0 mm, z: 0 mm}}]");
+        assertEquals(
+                "do without 'Crate' and what stands in or on it: 'Stove'",
+                crate.at().apply(1).words());
         assertEquals(45, crate.kilograms(), 1e-9);
     }
 

@@ -72,8 +72,7 @@ class ContradictionTest {
         String sheet = "fitments: [{name: Canopy, kind: canopy, removable: yes, mass: 0 kg}]\n"
                 + "cargo: [{name: Luggage, in: %s}]\ncases: [{name: bare, off: [Canopy]%s}]";
         Sheets.plainWith(sheet.formatted("Canopy", ""));
-        assertEquals(
-                List.of("cases.1.carrying.1"), faults(sheet.formatted("Canopy", ", carrying: [Luggage]")));
+        assertEquals(List.of("cases.1.carrying.1"), faults(sheet.formatted("Canopy", ", carrying: [Luggage]")));
         assertEquals(List.of("cargo.1.in"), faults(sheet.formatted("Canpoy", "")));
     }
 

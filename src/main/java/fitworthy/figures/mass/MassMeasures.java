@@ -196,8 +196,7 @@ public final class MassMeasures implements Topic {
                 .frontAxle()
                 .plus(AxleLoads.of(counted, plan.wheelbase()).front());
         // The axle's own mass is in the load as well, so its error is not counted twice.
-        Figure gained = loading.beyond(Stream.concat(
-                                Masses.axles(plan).stream().limit(1), counted.stream())
+        Figure gained = loading.beyond(Stream.concat(Masses.axles(plan).stream().limit(1), counted.stream())
                         .toList())
                 .front();
         Figure lost = gained.times(-1).dividedBy(bareFront);

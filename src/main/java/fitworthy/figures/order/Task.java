@@ -49,7 +49,14 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
         }
         for (Tank tank : plan.sheet().tanks()) {
             if (tank.stock().is(YesNo.NO) && !tank.isDone()) {
-                tasks.add(new Task(tank.name(), Tables.TANK, true, tank.in(), InCanopy.holds(plan, tank.name()), tank.leadTime(), tank.work()));
+                tasks.add(new Task(
+                        tank.name(),
+                        Tables.TANK,
+                        true,
+                        tank.in(),
+                        InCanopy.holds(plan, tank.name()),
+                        tank.leadTime(),
+                        tank.work()));
             }
         }
         for (Job job : plan.sheet().jobs()) {

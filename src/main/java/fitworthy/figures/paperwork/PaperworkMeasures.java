@@ -29,7 +29,8 @@ public final class PaperworkMeasures implements Topic {
 
     private static final MeasureKind CERTIFICATE =
             word("paperwork.certificate", "whether a certificate for it is in the price");
-    private static final MeasureKind HELD = word("paperwork.held", "whether the certificate of what is done is in hand");
+    private static final MeasureKind HELD =
+            word("paperwork.held", "whether the certificate of what is done is in hand");
     private static final MeasureKind INSURER = word("paperwork.insurer-told", "whether the insurer has been told");
     private static final MeasureKind WARRANTY =
             word("paperwork.warranty", "whether the maker was asked about the warranty");

@@ -35,8 +35,7 @@ public final class Masses {
     private static final double PART_TOLERANCE = 0.05;
 
     private static final Set<Sort> FIXED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK);
-    private static final Set<Sort> FIXED_AND_COUNTED =
-            EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK, Sort.COUNTED);
+    private static final Set<Sort> FIXED_AND_COUNTED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK, Sort.COUNTED);
 
     private final Plan plan;
     private final Sheet sheet;
@@ -246,7 +245,8 @@ public final class Masses {
 
     /** The vehicle as made and the parts that stay on: what stands on the springs before anybody or anything is aboard. */
     public static List<PointMass> bareAndFixed(Plan plan) {
-        return Stream.concat(axles(plan).stream(), fixed(plan, FIXED_AND_COUNTED)).toList();
+        return Stream.concat(axles(plan).stream(), fixed(plan, FIXED_AND_COUNTED))
+                .toList();
     }
 
     /** The parts that stay on all the time, and what they replace. */
@@ -275,8 +275,8 @@ public final class Masses {
 
     /** How full a tank is, 0 to 1; one that is off or that another replaces is empty. */
     static Figure fill(Plan plan, LoadCase loadCase, Tank tank) {
-        boolean replaced = tank.stock().is(YesNo.YES)
-                && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
+        boolean replaced =
+                tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
         return replaced || plan.off(loadCase).contains(tank.name())
                 ? Figure.of(0, 0)
                 : loadCase.filled().getOrDefault(tank.name(), tank.fill());

@@ -58,9 +58,7 @@ public final class Plan {
                 .reduce(vehicle().size().wheelbase(), Figure::plus);
         List<MassDetails.ChassisExtension> ahead = toBeDone(MassDetails.ChassisExtension.class);
         this.stretch = Stretch.of(
-                ahead.stream()
-                        .map(MassDetails.ChassisExtension::wheelbaseAdded)
-                        .reduce(wheelbase, Figure::minus),
+                ahead.stream().map(MassDetails.ChassisExtension::wheelbaseAdded).reduce(wheelbase, Figure::minus),
                 wheelbase,
                 ahead.stream().findFirst());
         this.ratings = planned(MassDetails.RatingUpgrade.class)

@@ -93,9 +93,10 @@ class WorkOrderTest {
 
     @Test
     void whatIsDoneIsNoStep() throws FaultsException {
-        List<String> names = order(PARTS.replace("lead-time: 28 days", "done: yes, lead-time: 28 days")).steps().stream()
-                .map(WorkOrder.Step::name)
-                .toList();
+        List<String> names =
+                order(PARTS.replace("lead-time: 28 days", "done: yes, lead-time: 28 days")).steps().stream()
+                        .map(WorkOrder.Step::name)
+                        .toList();
         assertEquals(5, names.size());
         assertFalse(names.contains("Alloy tray"));
     }

@@ -182,7 +182,9 @@ class LoadingTest {
     @Test
     void whatABarReplacesComesBackAndWhatItCarriesGoesWithIt() throws FaultsException {
         assertEquals(
-                2599, loadings(BARS.replace("TAKEN", "bar")).get(0).axles().total().value(), 1e-9);
+                2599,
+                loadings(BARS.replace("TAKEN", "bar")).get(0).axles().total().value(),
+                1e-9);
         Loading without = loadings(BARS.replace("TAKEN", "as it is")).get(0);
         assertEquals(2520, without.axles().total().value(), 1e-9);
         assertEquals(List.of("Rope", "Washer", "Winch"), without.plan().leftNowhere());

@@ -13,13 +13,7 @@ class TrackTest {
      */
     @Test
     void trackGrowsByTwiceTheOffset() {
-        assertEquals(
-                0.025,
-                Track.added(Figure.of(0.030), Figure.of(0.0175)).value(),
-                1e-12);
-        assertEquals(
-                -0.010,
-                Track.added(Figure.of(0.030), Figure.of(0.035)).value(),
-                1e-12);
+        assertEquals(0.025, Track.added(Figure.of(0.030), Figure.of(0.0175)).value(), 1e-12);
+        assertEquals(-0.010, Track.added(Figure.of(0.030), Figure.of(0.035)).value(), 1e-12);
     }
 }
