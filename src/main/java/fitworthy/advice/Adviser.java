@@ -72,7 +72,7 @@ public final class Adviser {
     }
 
     private Advice advise(Set<String> cases) {
-        Plan plan = new Plan(sheet.planned(), engine.book().tables(), assessor::practice);
+        Plan plan = new Plan(sheet, engine.book().tables(), assessor::practice);
         List<Loading> loadings = Loading.all(plan).stream()
                 .filter(loading ->
                         cases.isEmpty() || cases.contains(loading.loadCase().name()))

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** One change to a plan, made on the tree of its sheet so that everything else stays as written. */
 public sealed interface Change {
@@ -38,13 +39,36 @@ public sealed interface Change {
         return SheetReader.sheet(changed, regions, new ArrayList<>());
     }
 
-    /** A planned part is not fitted, nor what stands in or on it, nor the circuits of all these. */
-    record Drop(String fitment) implements Change {
+    /**
+     * A planned part is not fitted, nor what stands in or on it, nor the circuits of all these.
+     *
+     * @param contents parts, tanks and cargo that stand in or on it
+     */
+    record Drop(String fitment, List<String> contents) implements Change {
+
+        static Drop of(String fitment, Sheet sheet) {
+            Set<String> gone = sheet.withContents(List.of(fitment));
+            return new Drop(
+                    fitment,
+                    Stream.concat(gone.stream().filter(name -> !name.equals(fitment)), cargo(gone, sheet))
+                            .toList());
+        }
+
+        private static Stream<String> cargo(Set<String> gone, Sheet sheet) {
+            return sheet.cargo().stream()
+                    .filter(load -> gone.contains(load.in()))
+                    .map(Sheet.Load::name);
+        }
+
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            Set<String> gone = sheet.withContents(List.of(fitment));
             Node.Mapping changed = root;
-            for (String gone : sheet.withContents(List.of(fitment))) {
-                changed = without(gone, changed, sheet);
+            for (String part : gone) {
+                changed = without(part, changed, sheet);
+            }
+            for (String left : cargo(gone, sheet).toList()) {
+                changed = new LeaveBehind(left).applied(changed, sheet);
             }
             return changed;
         }
@@ -72,7 +96,10 @@ public sealed interface Change {
 
         @Override
         public String words() {
-            return "do without '" + fitment + "'";
+            return "do without '" + fitment + "'"
+                    + (contents.isEmpty()
+                            ? ""
+                            : " and what stands in or on it: '" + String.join("', '", contents) + "'");
         }
     }
 

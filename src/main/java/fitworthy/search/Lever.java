@@ -46,11 +46,17 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
             Set<String> gone = planned.withContents(List.of(fitment.name()));
             boolean kept = planned.fitments().stream()
                     .anyMatch(part -> gone.contains(part.name()) && part.keep().is(YesNo.YES));
-            if (!kept && !chosen) {
+            if (!kept && !chosen && !fitment.isDone()) {
                 levers.add(new Lever(
-                        fitment.name(), 1, strength -> new Change.Drop(fitment.name()), kilograms(planned, gone)));
+                        fitment.name(),
+                        1,
+                        strength -> Change.Drop.of(fitment.name(), planned),
+                        kilograms(planned, gone)));
             }
-            fitment.at().ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
+            // Nothing is saved by what is paid for and fitted; what moves or takes it off is a job to be planned.
+            fitment.at()
+                    .filter(at -> !fitment.isDone())
+                    .ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
         for (Sheet.Load cargo : planned.cargo()) {
             levers.add(new Lever(
@@ -105,7 +111,11 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                 .filter(tank -> gone.contains(tank.name()))
                 .mapToDouble(tank -> Liquids.mass(tank, tank.fill()).value())
                 .sum();
-        return parts + tanks;
+        double cargo = sheet.cargo().stream()
+                .filter(load -> gone.contains(load.in()))
+                .mapToDouble(load -> load.mass().value())
+                .sum();
+        return parts + tanks + cargo;
     }
 
     /** A tank filled less, but for what the trip needs. @param least 0 to 1 */

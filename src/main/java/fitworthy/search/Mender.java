@@ -190,6 +190,7 @@ public final class Mender {
     /** The longest lead time given of the parts that are planned. */
     public static double days(Sheet sheet) {
         return sheet.planned().fitments().stream()
+                        .filter(part -> !part.isDone())
                         .map(Fitment::leadTime)
                         .filter(Figure::known)
                         .mapToDouble(Figure::value)

@@ -20,7 +20,8 @@ public record Fitment(
                         find = "a scale, or the maker's data sheet",
                         example = "86 kg +/- 4 kg")
                 Figure mass,
-        @Field("where its centre of mass sits; needed unless its mass is 0 kg") Optional<Point> at,
+        @Field("where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on")
+                Optional<Point> at,
         @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
         @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
         @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
@@ -39,12 +40,28 @@ public record Fitment(
                                         + " tow bars and rating kits",
                         find = "the maker")
                 Choice<YesNo> suits,
+        @Field(
+                        value =
+                                "whether it is already on the vehicle, so that the kerb mass was weighed with it; no where"
+                                        + " left out",
+                        find = "a look")
+                Choice<YesNo> done,
+        @Field(
+                        value =
+                                "whether the certificate for it is in hand; asked of what is done and may have to be certified",
+                        find = "the vehicle's papers")
+                Choice<Papers.Proof> certificate,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
         @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
                 Figure leadTime,
         @Field("the fitting of it") Work work,
         @Field("the space it takes up, where it is to be held against other parts") Optional<Space> space,
         Details details) {
+
+    /** Whether it is already on the vehicle, its mass in the kerb mass. */
+    public boolean isDone() {
+        return done.is(YesNo.YES);
+    }
 
     /** A part of the vehicle that is taken off and not put back. */
     public record Removed(

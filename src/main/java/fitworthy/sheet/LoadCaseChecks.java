@@ -4,6 +4,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** What must hold of the ways of loading. */
 final class LoadCaseChecks {
@@ -39,6 +40,8 @@ final class LoadCaseChecks {
     private void loadCase(LoadCase loadCase, NodePath path) {
         names(loadCase.aboard().orElse(List.of()), "occupants", occupants, path.to("aboard"));
         names(loadCase.carrying().orElse(List.of()), "cargo", cargo, path.to("carrying"));
+        aboard(loadCase.aboard().orElse(List.of()), sheet.occupants(), loadCase, path.to("aboard"));
+        aboard(loadCase.carrying().orElse(List.of()), sheet.cargo(), loadCase, path.to("carrying"));
         for (int i = 1; i <= loadCase.off().size(); i++) {
             String part = loadCase.off().get(i - 1);
             if (partsSettled) {
@@ -61,6 +64,20 @@ final class LoadCaseChecks {
     private void names(List<String> used, String list, List<String> known, NodePath path) {
         for (int i = 1; i <= used.size(); i++) {
             faults.name(used.get(i - 1), list, known, path.to(i));
+        }
+    }
+
+    /** What a load case takes along does not stand in or on what it leaves off. */
+    private void aboard(List<String> taken, List<Sheet.Load> loads, LoadCase loadCase, NodePath path) {
+        Set<String> off = sheet.withContents(loadCase.off());
+        for (Sheet.Load load : loads) {
+            if (taken.contains(load.name()) && off.contains(load.in())) {
+                faults.tell(
+                        "'" + load.name() + "' is taken along, but '" + load.in()
+                                + "', which it stands in or on, is off",
+                        "leave it out here, or its 'in'",
+                        path.to(taken.indexOf(load.name()) + 1));
+            }
         }
     }
 

@@ -12,6 +12,7 @@ final class OptionChecks {
     private final Sheet sheet;
     private final SheetFaults faults;
     private final List<String> parts = new ArrayList<>();
+    private final List<String> done = new ArrayList<>();
     /** Whether it is known what all parts are called. */
     private final boolean partsSettled;
 
@@ -20,6 +21,8 @@ final class OptionChecks {
         this.faults = faults;
         sheet.tanks().forEach(tank -> parts.add(tank.name()));
         sheet.fitments().forEach(fitment -> parts.add(fitment.name()));
+        sheet.tanks().stream().filter(Tank::isDone).map(Tank::name).forEach(done::add);
+        sheet.fitments().stream().filter(Fitment::isDone).map(Fitment::name).forEach(done::add);
         partsSettled = faults.settled("fitments", "name") && faults.settled("tanks", "name");
     }
 
@@ -47,6 +50,12 @@ final class OptionChecks {
                         "fitments and tanks",
                         parts,
                         choices.to(i).to("parts").to(j));
+                if (done.contains(choice.parts().get(j - 1))) {
+                    faults.tell(
+                            "is done, so that it is no choice that is still open",
+                            "leave it out here; a part that takes its place says what it 'removes'",
+                            choices.to(i).to("parts").to(j));
+                }
             }
         }
         if (!option.take().isEmpty() && !faults.foundWithin(choices)) {

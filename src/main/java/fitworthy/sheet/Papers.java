@@ -34,6 +34,12 @@ public record Papers(
                     Choice<Alteration> covers,
             @Field(value = "its price; 0.00 where another one covers it", example = "850.00 AUD") Money price) {}
 
+    /** Whether the certificate of what is done is in hand. */
+    public enum Proof {
+        HELD,
+        NOT_HELD
+    }
+
     /** Alterations that may have to be certified. */
     public enum Alteration {
         CHASSIS,

@@ -30,14 +30,19 @@ final class PartChecks {
             NodePath path = NodePath.of("tanks").to(i);
             faults.share(tank.fill(), path.to("fill"));
             carrier(tank.name(), tank.in(), path.to("in"));
+            done(tank.isDone(), tank.certificate().known(), tank.in(), path);
         }
+        loads(sheet.occupants(), NodePath.of("occupants"));
+        loads(sheet.cargo(), NodePath.of("cargo"));
     }
 
     private void fitment(Fitment fitment, NodePath path) {
-        if (fitment.mass().value() > 0 && fitment.at().isEmpty() && faults.complete("at", path)) {
+        boolean staysOn = fitment.isDone() && !fitment.removable().is(YesNo.YES);
+        if (fitment.mass().value() > 0 && fitment.at().isEmpty() && !staysOn && faults.complete("at", path)) {
             faults.tell("has a mass but no place", "at: {x: 2950 mm, y: 0 mm, z: 900 mm}", path.to("at"));
         }
         carrier(fitment.name(), fitment.in(), path.to("in"));
+        done(fitment.isDone(), fitment.certificate().known(), fitment.in(), path);
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
         }
@@ -62,15 +67,45 @@ final class PartChecks {
         }
     }
 
+    private void loads(List<Sheet.Load> loads, NodePath list) {
+        for (int i = 1; i <= loads.size(); i++) {
+            known(loads.get(i - 1).in(), list.to(i).to("in"));
+        }
+    }
+
+    private void known(String carrier, NodePath path) {
+        if (!carrier.isEmpty()) {
+            faults.name(
+                    carrier,
+                    "fitments",
+                    sheet.fitments().stream().map(Fitment::name).toList(),
+                    path);
+        }
+    }
+
     /** What a part stands in or on is another part, and not in the end the part itself. */
     private void carrier(String part, String carrier, NodePath path) {
-        if (carrier.isEmpty()) {
-            return;
-        }
-        List<String> known = sheet.fitments().stream().map(Fitment::name).toList();
-        faults.name(carrier, "fitments", known, path);
-        if (sheet.withContents(List.of(part)).contains(carrier)) {
+        known(carrier, path);
+        if (!carrier.isEmpty() && sheet.withContents(List.of(part)).contains(carrier)) {
             faults.tell("stands in or on itself, by way of what it carries", "leave it out at one of them", path);
+        }
+    }
+
+    /** A certificate is held for what is done, and what is done stands in or on what is there already. */
+    private void done(boolean done, boolean certificate, String carrier, NodePath path) {
+        if (!done && certificate && faults.complete("done", path)) {
+            faults.tell(
+                    "is said of a part that is not done",
+                    "done: yes where it is on the vehicle already; else list it under papers.certificates",
+                    path.to("certificate"));
+        }
+        boolean planned =
+                sheet.fitments().stream().anyMatch(fitment -> fitment.name().equals(carrier) && !fitment.isDone());
+        if (done && planned) {
+            faults.tell(
+                    "what is done cannot stand in or on what is only planned",
+                    "done: yes for '" + carrier + "' too, or a planned part with what it 'removes' where this is moved",
+                    path.to("in"));
         }
     }
 

@@ -12,13 +12,15 @@ public final class Prices {
 
     private Prices() {}
 
-    /** The price of everything planned, by currency; parts without a price are not in it. */
+    /** The price of everything planned, by currency; what is done and what has no price is not in it. */
     public static Map<String, BigDecimal> of(Sheet sheet) {
         Map<String, BigDecimal> sums = new TreeMap<>();
         Sheet planned = sheet.planned();
         Stream.concat(
-                        planned.fitments().stream().map(each -> each.price()),
-                        planned.tanks().stream().map(each -> each.price()))
+                        planned.fitments().stream()
+                                .filter(part -> !part.isDone())
+                                .map(Fitment::price),
+                        planned.tanks().stream().filter(tank -> !tank.isDone()).map(Tank::price))
                 .filter(Objects::nonNull)
                 .forEach((Money price) -> sums.merge(price.currency(), price.amount(), BigDecimal::add));
         return sums;

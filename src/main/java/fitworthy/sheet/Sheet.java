@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A build sheet: the vehicle, everything that is planned for it, and how it will be loaded and used. */
 public record Sheet(
@@ -51,12 +52,10 @@ public record Sheet(
         @Field("choices that are still open, to be compared") List<Option> options,
         @Field("findings that a person stands for although they remain") List<Waiver> waivers) {
 
-    /** This sheet with only the chosen parts in it. */
+    /** This sheet with only the chosen parts in it; what stands in or on the others goes with them. */
     public Sheet planned() {
-        Set<String> open = new HashSet<>();
-        options.forEach(option -> option.choices().forEach(choice -> open.addAll(choice.parts())));
-        options.forEach(option -> open.removeAll(option.taken().parts()));
-        return open.isEmpty()
+        Set<String> gone = withContents(notTaken());
+        return gone.isEmpty()
                 ? this
                 : new Sheet(
                         title,
@@ -68,24 +67,43 @@ public record Sheet(
                         assumedPlace,
                         vehicle,
                         fitments.stream()
-                                .filter(each -> !open.contains(each.name()))
+                                .filter(each -> !gone.contains(each.name()))
                                 .toList(),
                         jobs,
                         readyBy,
                         tanks.stream()
-                                .filter(each -> !open.contains(each.name()))
+                                .filter(each -> !gone.contains(each.name()))
                                 .toList(),
                         occupants,
-                        cargo,
+                        cargo.stream().filter(load -> !gone.contains(load.in())).toList(),
                         trailer,
                         circuits.stream()
-                                .filter(each -> !open.contains(each.part()))
+                                .filter(each -> !gone.contains(each.part()))
                                 .toList(),
                         papers,
                         trip,
                         cases,
                         options,
                         waivers);
+    }
+
+    /** Parts of choices that are not taken. */
+    private Set<String> notTaken() {
+        Set<String> open = new HashSet<>();
+        options.forEach(option -> option.choices().forEach(choice -> open.addAll(choice.parts())));
+        options.forEach(option -> open.removeAll(option.taken().parts()));
+        return open;
+    }
+
+    /** What no choice says is left out, but goes with the part not taken that it stands in or on. */
+    public List<String> leftNowhere() {
+        Set<String> open = notTaken();
+        Set<String> gone = withContents(open);
+        return Stream.concat(
+                        gone.stream().filter(name -> !open.contains(name)),
+                        cargo.stream().filter(load -> gone.contains(load.in())).map(Load::name))
+                .sorted()
+                .toList();
     }
 
     /** These parts with all that stands in or on them, as its {@code in} says. */
@@ -133,6 +151,8 @@ public record Sheet(
             @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
                     Figure mass,
             @Field(value = "where it sits", needed = true) Point at,
+            @Field(value = "the part that it stands in or on, and is left with", find = "the plan", example = "Canopy")
+                    String in,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,
             @Field(
                             value = "how far it may be moved along the vehicle, either way",

@@ -48,6 +48,17 @@ public record Tank(
         @Field("the part of the vehicle that it replaces") Optional<Fitment.Removed> removes,
         @Field("how a planned fuel tank is built in") BuiltIn builtIn,
         @Field("what is asked of a water tank") Water water,
+        @Field(
+                        value =
+                                "whether it is already on the vehicle, so that the kerb mass was weighed with it; no where"
+                                        + " left out",
+                        find = "a look")
+                Choice<YesNo> done,
+        @Field(
+                        value =
+                                "whether the certificate for it is in hand; asked of what is done and may have to be certified",
+                        find = "the vehicle's papers")
+                Choice<Papers.Proof> certificate,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
         @Field(
                         value = "time until a planned one can be had",
@@ -92,6 +103,11 @@ public record Tank(
     /** Whether it can be left off. */
     public boolean comesOff() {
         return removable.is(YesNo.YES) || isCan();
+    }
+
+    /** Whether it is not the maker's and already on the vehicle, its empty mass in the kerb mass. */
+    public boolean isDone() {
+        return done.is(YesNo.YES) && stock.is(YesNo.NO);
     }
 
     /** How a fuel tank is built into the vehicle. */

@@ -11,7 +11,10 @@ import java.time.LocalDate;
 public record Vehicle(
         @Field(value = "what to call it", needed = true, example = "Tarrangower GX wagon") String name,
         @Field(value = "the class in the registration papers", example = "MC") String category,
-        @Field(value = "the day it was first registered; left out for a new one", example = "2024-05-01")
+        @Field(
+                        value = "the day it was first registered, or will be; where left out it is not taken to be new",
+                        find = "the registration papers",
+                        example = "2024-05-01")
                 LocalDate registered,
         @Field(value = "how many seats", find = "the registration papers", example = "5") Figure seats,
         @Field(value = "whether it has electronic stability control", find = "the handbook")
@@ -45,7 +48,7 @@ public record Vehicle(
     /** Dimensions of the vehicle as made. */
     public record Size(
             @Field(
-                            value = "distance between the axles",
+                            value = "distance between the axles as made, whatever is done to it",
                             in = Dimension.LENGTH,
                             needed = true,
                             find = "the handbook",
@@ -87,7 +90,7 @@ public record Vehicle(
     /** Unladen masses. */
     public record Masses(
             @Field(
-                            value = "mass ready to drive, without people and cargo",
+                            value = "mass ready to drive with what is done, without people and cargo",
                             in = Dimension.MASS,
                             needed = true,
                             find = "a weighbridge, or the handbook",
@@ -108,7 +111,7 @@ public record Vehicle(
                             example = "1050 kg")
                     Figure rearAxle,
             @Field(
-                            value = "how full the maker's tank is in the kerb mass",
+                            value = "how full the maker's tank, or one done in its place, is in the kerb mass",
                             in = Dimension.SHARE,
                             needed = true,
                             find = "the handbook's definition of kerb mass",

@@ -39,7 +39,7 @@ class ChangeTest {
 
     @Test
     void aPartGoesWithItsCircuitsAndOutOfTheLoadCases() throws FaultsException {
-        Node.Mapping changed = applied(new Change.Drop("Crate"), TWO_BOXES);
+        Node.Mapping changed = applied(new Change.Drop("Crate", List.of()), TWO_BOXES);
         assertNull(NodePath.of("fitments", "Crate").in(changed));
         assertNull(NodePath.of("circuits", "Lamp").in(changed));
         assertEquals("Fridge", text(changed, "circuits", "Cold", "part"));
@@ -49,14 +49,14 @@ class ChangeTest {
                 Sheets.read(changed).cases().stream()
                         .map(loading -> loading.off().size())
                         .toList());
-        assertEquals("do without 'Crate'", new Change.Drop("Crate").words());
+        assertEquals("do without 'Crate'", new Change.Drop("Crate", List.of()).words());
     }
 
     /** What hangs in the air is no saving: with a box go the fridge in it, the can in the fridge and its water. */
     @Test
     void whatStandsInAPartGoesWithIt() throws FaultsException {
         Node.Mapping changed = applied(
-                new Change.Drop("Crate"),
+                new Change.Drop("Crate", List.of()),
                 """
                 fitments:
                   - {name: Crate, kind: other, mass: 40 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}

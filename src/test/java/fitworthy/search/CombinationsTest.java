@@ -28,7 +28,7 @@ class CombinationsTest {
     }
 
     private Pull pull(String thing, int steps, double kilograms, double first, double second) {
-        Pull pull = Pull.full(new Lever(thing, steps, strength -> new Change.Drop(thing), kilograms));
+        Pull pull = Pull.full(new Lever(thing, steps, strength -> new Change.Drop(thing, List.of()), kilograms));
         alone.put(pull, summary(-100 + first, second));
         return pull;
     }

@@ -55,6 +55,25 @@ class LeverTest {
         assertEquals(List.of(), on("Main tank", "trip: {longest-leg: 700 km}"));
     }
 
+    /** It is paid for and weighed; to move or take it off is a job of its own. */
+    @Test
+    void whatIsDoneIsNotOffered() throws FaultsException {
+        assertEquals(3, on("Crate", CRATE.formatted(", may-move: 100 mm")).size());
+        assertEquals(List.of(), on("Crate", CRATE.formatted(", may-move: 100 mm, done: yes")));
+    }
+
+    @Test
+    void whatIsLeftOutNamesWhatItCarries() throws FaultsException {
+        Lever crate = only(
+                "Crate",
+                CRATE.formatted("")
+                        + "\ncargo: [{name: Stove, in: Crate, mass: 5 kg, at: {x: 0 mm, y: 0 mm, z: 0 mm}}]");
+        assertEquals(
+                "do without 'Crate' and what stands in or on it: 'Stove'",
+                crate.at().apply(1).words());
+        assertEquals(45, crate.kilograms(), 1e-9);
+    }
+
     @Test
     void aTrailerIsLightenedToItsLeast() throws FaultsException {
         Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg, lightest: 1895 kg}");
@@ -77,7 +96,7 @@ class LeverTest {
     @Test
     void aPartIsLeftOutUnlessTheCustomerKeepsItOrItIsOneOfAChoice() throws FaultsException {
         Lever crate = only("Crate", String.format(CRATE, ""));
-        assertEquals(new Change.Drop("Crate"), crate.at().apply(1));
+        assertEquals(new Change.Drop("Crate", List.of()), crate.at().apply(1));
         assertEquals(1, crate.steps());
         assertEquals(40, crate.kilograms(), 1e-9);
         assertEquals(1, on("Crate", String.format(CRATE, ", keep: no")).size());

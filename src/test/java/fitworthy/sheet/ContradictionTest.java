@@ -42,6 +42,40 @@ class ContradictionTest {
         assertEquals(List.of("fitments.1.in", "fitments.2.in"), faults(parts(", in: Fridge", ", in: Crate")));
     }
 
+    @Test
+    void whatIsDoneStandsInWhatIsThereAndIsNoOpenChoice() throws FaultsException {
+        Sheets.plainWith(parts(", done: yes", ", done: yes, in: Crate"));
+        Sheets.plainWith(parts(", done: yes", ", in: Crate"));
+        assertEquals(List.of("fitments.2.in"), faults(parts("", ", done: yes, in: Crate")));
+        String option = "options: [{name: Box, choices: [{name: crate, parts: [Crate]}, {name: none, parts: []}]}]";
+        Sheets.plainWith(parts("", "") + option);
+        assertEquals(List.of("options.1.choices.1.parts.1"), faults(parts(", done: yes", "") + option));
+    }
+
+    @Test
+    void aCertificateIsHeldForWhatIsDone() throws FaultsException {
+        Sheets.plainWith(parts(", done: yes, certificate: held", ""));
+        assertEquals(List.of("fitments.1.certificate"), faults(parts(", certificate: held", "")));
+        assertEquals(List.of("fitments.1.certificate"), faults(parts(", done: no, certificate: held", "")));
+    }
+
+    @Test
+    void whatIsDoneAndStaysOnNeedsNoPlace() throws FaultsException {
+        String bar = "fitments: [{name: Bar, kind: bar, mass: 60 kg%s}]";
+        Sheets.plainWith(bar.formatted(", done: yes"));
+        assertEquals(List.of("fitments.1.at"), faults(bar.formatted("")));
+        assertEquals(List.of("fitments.1.at"), faults(bar.formatted(", done: yes, removable: yes")));
+    }
+
+    @Test
+    void cargoIsNotTakenAlongInWhatIsOff() throws FaultsException {
+        String sheet = "fitments: [{name: Canopy, kind: canopy, removable: yes, mass: 0 kg}]\n"
+                + "cargo: [{name: Luggage, in: %s}]\ncases: [{name: bare, off: [Canopy]%s}]";
+        Sheets.plainWith(sheet.formatted("Canopy", ""));
+        assertEquals(List.of("cases.1.carrying.1"), faults(sheet.formatted("Canopy", ", carrying: [Luggage]")));
+        assertEquals(List.of("cargo.1.in"), faults(sheet.formatted("Canpoy", "")));
+    }
+
     private static String cut(int millimetres, int behind) {
         return "fitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm, cut: "
                 + millimetres + " mm, behind-cut: " + behind + " kg}]";

@@ -89,6 +89,7 @@ public final class AcrossMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         twins(plan, measures);
         People.plan(plan, measures);
+        Carriers.plan(plan, measures);
         List<String> certified = Alterations.of(plan).stream()
                 .map(alteration -> Words.hyphenated(alteration.name()).replace('-', ' '))
                 .toList();

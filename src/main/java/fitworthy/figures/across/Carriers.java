@@ -3,6 +3,7 @@ package fitworthy.figures.across;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -16,20 +17,33 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What is left aboard where a canopy stood that is off, as far as the places tell and nobody says what it stands in. */
+/**
+ * What is left without the part that it stands in or on: aboard where that part is off, as far as the places tell and
+ * nobody says what it stands in, and planned where that part is not taken.
+ */
 final class Carriers {
 
     private static final MeasureKind STANDS_IN = MeasureKind.word(
-                    "across.left-in-air", "whether it stays aboard at a place in the canopy that is off")
+                    "across.left-in-air", "whether it stays aboard at a place in what is off")
             .byLoading();
+    private static final MeasureKind NOWHERE =
+            MeasureKind.word("across.left-nowhere", "whether it stands in or on a part of a choice that is not taken");
 
-    static final List<MeasureKind> KINDS = List.of(STANDS_IN);
+    static final List<MeasureKind> KINDS = List.of(STANDS_IN, NOWHERE);
 
     private Carriers() {}
 
+    static void plan(Plan plan, List<Measure> measures) {
+        plan.leftNowhere().forEach(name -> measures.add(Measure.of(NOWHERE, name, Choice.of(YesNo.YES))));
+        if (plan.leftNowhere().isEmpty() && !plan.sheet().options().isEmpty()) {
+            measures.add(Measure.of(NOWHERE, "parts planned", Choice.of(YesNo.NO)));
+        }
+    }
+
     static void loading(Loading loading, List<Measure> measures) {
-        List<Fitment> off = loading.plan().fitments(Kind.CANOPY).stream()
-                .filter(canopy -> !loading.carries(canopy))
+        List<Fitment> off = loading.plan().sheet().fitments().stream()
+                .filter(part -> !loading.carries(part)
+                        && (part.kind() == Kind.CANOPY || part.space().isPresent()))
                 .toList();
         if (off.isEmpty()) {
             return;
@@ -49,7 +63,7 @@ final class Carriers {
             }
         }
         List<String> left = aboard.keySet().stream()
-                .filter(name -> off.stream().anyMatch(canopy -> holds(loading, canopy, aboard.get(name))))
+                .filter(name -> off.stream().anyMatch(carrier -> holds(loading, carrier, aboard.get(name))))
                 .toList();
         left.forEach(name -> measures.add(Measure.of(STANDS_IN, name, Choice.of(YesNo.YES))));
         if (left.isEmpty()) {
@@ -57,23 +71,23 @@ final class Carriers {
         }
     }
 
-    /** By the space that the sheet gives it, else by its length and width above the tray that stays on. */
-    private static boolean holds(Loading loading, Fitment canopy, Point at) {
-        if (canopy.space().isPresent()) {
-            Space space = canopy.space().get();
+    /** By the space that the sheet gives it; a canopy else by its length and width above the tray that stays on. */
+    private static boolean holds(Loading loading, Fitment carrier, Point at) {
+        if (carrier.space().isPresent()) {
+            Space space = carrier.space().get();
             return between(space.from().x(), at.x(), space.to().x())
                     && between(space.from().y(), at.y(), space.to().y())
                     && between(space.from().z(), at.z(), space.to().z());
         }
-        Body body = (Body) canopy.details();
+        Body body = (Body) carrier.details();
         Figure half = body.width().times(0.5);
         return loading.bodies().stream()
                 .filter(tray -> tray.kind() == Kind.TRAY && tray.at().isPresent())
                 .findFirst()
-                .filter(tray -> canopy.at().isPresent())
+                .filter(tray -> carrier.at().isPresent())
                 .map(tray -> {
                     Figure floor = tray.at().get().z();
-                    Figure top = canopy.at().get().z().times(2).minus(floor);
+                    Figure top = carrier.at().get().z().times(2).minus(floor);
                     return between(body.front(), at.x(), body.front().plus(body.length()))
                             && between(half.times(-1), at.y(), half)
                             && between(floor, at.z(), top);

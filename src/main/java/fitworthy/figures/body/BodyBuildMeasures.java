@@ -123,7 +123,7 @@ final class BodyBuildMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         for (Fitment fitment : plan.sheet().fitments()) {
             String name = fitment.name();
-            if (fitment.details() instanceof ChassisExtension extension) {
+            if (fitment.details() instanceof ChassisExtension extension && !fitment.isDone()) {
                 measures.add(Measure.of(CHASSIS_APPROVED, name, extension.approved()));
             } else if (fitment.details() instanceof Body body) {
                 body(plan, fitment, body, measures);
@@ -134,7 +134,7 @@ final class BodyBuildMeasures implements Topic {
             } else if (fitment.details() instanceof FirearmBox box) {
                 measures.add(Measure.of(FIREARMS, name, both(box.locks(), box.fixed())));
                 measures.add(Measure.of(AMMUNITION, name, box.ammunitionApart()));
-            } else if (fitment.details() instanceof SeatChange change) {
+            } else if (fitment.details() instanceof SeatChange change && !fitment.isDone()) {
                 measures.add(Measure.of(SEATS, name, change.permanent()));
             }
         }

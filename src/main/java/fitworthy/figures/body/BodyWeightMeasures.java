@@ -15,6 +15,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.Sheet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,6 +37,8 @@ final class BodyWeightMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Stream.of(Kind.TRAY, Kind.CANOPY)
                 .flatMap(kind -> plan.fitments(kind).stream())
+                // What was weighed with the vehicle is counted, unless it comes off.
+                .filter(body -> !body.isDone() || body.removable().is(YesNo.YES))
                 .forEach(body -> measures.add(Measure.of(
                         WEIGHED, body.name(), Choice.yesNo(!body.mass().isZero()))));
     }
@@ -58,13 +61,19 @@ final class BodyWeightMeasures implements Topic {
                     Choice.<YesNo>missing(end.missing().get(0))));
             return;
         }
-        Set<String> comeOff = loading.plan().sheet().fitments().stream()
-                .filter(part -> part.removable().is(YesNo.YES) && !(part.details() instanceof Body))
-                .map(Fitment::name)
+        Set<String> comeOff = Stream.concat(
+                        loading.plan().sheet().fitments().stream()
+                                .filter(part -> part.removable().is(YesNo.YES)
+                                        && part.in().isEmpty()
+                                        && !(part.details() instanceof Body))
+                                .map(Fitment::name),
+                        loading.plan().sheet().cargo().stream()
+                                .filter(load -> load.in().isEmpty())
+                                .map(Sheet.Load::name))
                 .collect(Collectors.toSet());
         List<String> left = loading.masses().stream()
                 .filter(mass ->
-                        mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT && comeOff.contains(mass.name()))
+                        (mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT) && comeOff.contains(mass.name()))
                 .filter(mass -> mass.mass().value() > 0
                         && mass.at().x().isAtLeast(body.front())
                         && mass.at().x().isAtMost(end))

@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
@@ -199,9 +200,11 @@ public final class FuelMeasures implements Topic {
         measures.add(Measure.of(EARTHED, tank.name(), builtIn.earthed()));
         measures.add(Measure.of(EXHAUST_GAP, tank.name(), builtIn.exhaustGap()));
         measures.add(Measure.of(SHIELDED, tank.name(), builtIn.shielded()));
-        Figure unapproved = !builtIn.approved().known()
-                ? Figure.missing(builtIn.approved().missing())
-                : builtIn.approved().is(YesNo.YES) ? Figure.of(0, 0) : tank.capacity();
+        Figure unapproved = builtIn.approved().is(YesNo.YES) || Alterations.certified(tank)
+                ? Figure.of(0, 0)
+                : builtIn.approved().known()
+                        ? tank.capacity()
+                        : Figure.missing(builtIn.approved().missing());
         measures.add(Measure.of(UNAPPROVED, tank.name(), unapproved));
     }
 

@@ -16,13 +16,16 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Masses, axle loads and the balance of the vehicle. */
 public final class MassMeasures implements Topic {
@@ -77,6 +80,13 @@ public final class MassMeasures implements Topic {
                     "their joint tolerance")
             .byLoading();
 
+    private static final MeasureKind UNEXPLAINED = number(
+                    "mass.unexplained", "kg", 0, "what the weighbridge found beyond the summed parts")
+            .byLoading();
+    private static final MeasureKind FOUND_OVER = MeasureKind.word(
+                    "mass.found-over", "whether what the weighbridge found beyond the parts takes it over its GVM")
+            .byLoading();
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
@@ -97,6 +107,8 @@ public final class MassMeasures implements Topic {
                 RAISED,
                 WHEELBASE_ADDED,
                 RESIDUAL,
+                UNEXPLAINED,
+                FOUND_OVER,
                 FRONT_LEAST,
                 ACROSS);
     }
@@ -115,8 +127,10 @@ public final class MassMeasures implements Topic {
                 .filter(upgrade -> upgrade.gvm().known())
                 .isPresent();
         if (raised) {
-            measures.add(Measure.of(
-                    RAISED, "vehicle", Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE)));
+            if (plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
+                    .anyMatch(upgrade -> upgrade.gvm().known())) {
+                measures.add(Measure.of(RAISED, "vehicle", raised(plan.registered())));
+            }
             measures.add(Measure.of(
                             RATED_TRAILER,
                             "vehicle",
@@ -145,7 +159,7 @@ public final class MassMeasures implements Topic {
                                     in("ball", trailer.ball(), "kg"),
                                     in("trailer", trailer.mass(), "kg"))));
         }
-        Figure wheelbase = plan.vehicle().size().wheelbase();
+        Figure wheelbase = plan.stretch().made();
         Figure added = plan.wheelbase().minus(wheelbase);
         if (added.value() > 0) {
             measures.add(Measure.of(WHEELBASE_ADDED, "vehicle", added)
@@ -156,6 +170,12 @@ public final class MassMeasures implements Topic {
         }
     }
 
+    private static Choice<?> raised(Choice<YesNo> registered) {
+        return registered.known()
+                ? Choice.of(registered.is(YesNo.YES) ? Registration.AFTER : Registration.BEFORE)
+                : registered;
+    }
+
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
@@ -163,13 +183,22 @@ public final class MassMeasures implements Topic {
         AxleLoads axles = loading.axles();
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm()).worked(sheet));
+        unexplained(loading, axles.total().minus(ratings.gvm()), measures);
         measures.add(Measure.of(AXLE, "front axle", axles.front(), ratings.frontAxle())
                 .worked(sheet));
         measures.add(
                 Measure.of(AXLE, "rear axle", axles.rear(), ratings.rearAxle()).worked(sheet));
-        Figure bareFront = plan.vehicle().mass().frontAxle();
+        List<PointMass> counted = loading.masses().stream()
+                .filter(mass -> mass.sort() == Sort.COUNTED)
+                .toList();
+        Figure bareFront = plan.vehicle()
+                .mass()
+                .frontAxle()
+                .plus(AxleLoads.of(counted, plan.wheelbase()).front());
         // The axle's own mass is in the load as well, so its error is not counted twice.
-        Figure gained = loading.beyond(Masses.axles(plan).subList(0, 1)).front();
+        Figure gained = loading.beyond(Stream.concat(Masses.axles(plan).stream().limit(1), counted.stream())
+                        .toList())
+                .front();
         Figure lost = gained.times(-1).dividedBy(bareFront);
         measures.add(Measure.of(FRONT_LIFT, "front axle", lost)
                 .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
@@ -179,7 +208,7 @@ public final class MassMeasures implements Topic {
                         "front axle",
                         Figure.of(1, 0).minus(mostLost).times(bareFront))
                 .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
-        Figure track = plan.vehicle().size().track();
+        Figure track = Track.of(plan);
         measures.add(Measure.of(SIDE, "vehicle", sideShare(axles.cogY(), track))
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
                 .worked(MassWorkings.centre(loading.masses(), "left", Point::y)));
@@ -233,6 +262,20 @@ public final class MassMeasures implements Topic {
         if (loading.towing()) {
             towing(loading, measures);
         }
+    }
+
+    /** @param over by how much the GVM is passed, kg; not above zero where it is not */
+    private static void unexplained(Loading loading, Figure over, List<Measure> measures) {
+        List<Working.Input> residuals = loading.masses().stream()
+                .filter(mass -> mass.sort() == Sort.RESIDUAL)
+                .map(mass -> in(mass.name(), mass.mass(), "kg"))
+                .toList();
+        Figure found = Working.total(residuals);
+        if (!residuals.isEmpty()) {
+            measures.add(Measure.of(UNEXPLAINED, "vehicle", found).worked(new Working.Sum("found", residuals)));
+        }
+        boolean decides = over.value() > 0 && found.isAtLeast(over);
+        measures.add(Measure.of(FOUND_OVER, "vehicle", Choice.yesNo(decides)));
     }
 
     private static void towing(Loading loading, List<Measure> measures) {

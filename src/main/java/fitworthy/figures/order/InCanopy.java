@@ -32,9 +32,17 @@ final class InCanopy {
     private InCanopy() {}
 
     static boolean is(Plan plan, Fitment part) {
-        return part.details() instanceof Battery battery && battery.place().is(BatteryPlace.CANOPY)
+        return holds(plan, part.name())
+                || part.details() instanceof Battery battery && battery.place().is(BatteryPlace.CANOPY)
                 || AT_HOME.contains(part.kind())
                         && plan.fitments(Kind.CANOPY).stream().anyMatch(canopy -> comesOffWith(plan, part, canopy));
+    }
+
+    /** Whether a part or tank stands in or on a canopy by what the sheet says, or in what does. */
+    static boolean holds(Plan plan, String name) {
+        List<String> canopies =
+                plan.fitments(Kind.CANOPY).stream().map(Fitment::name).toList();
+        return !canopies.contains(name) && plan.sheet().withContents(canopies).contains(name);
     }
 
     private static boolean comesOffWith(Plan plan, Fitment part, Fitment canopy) {

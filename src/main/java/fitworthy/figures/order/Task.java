@@ -18,11 +18,12 @@ import java.util.List;
  * @param name its name in the sheet
  * @param kind its kind, as the table of the usual order writes it
  * @param part whether it is a part or a tank
+ * @param in the part that it stands in or on; empty where none is named
  * @param inCanopy whether it is fitted into or onto a planned canopy
  * @param lead h until it can be had; 0 for work alone
  * @param work how long it takes, and when
  */
-record Task(String name, String kind, boolean part, boolean inCanopy, Figure lead, Work work) {
+record Task(String name, String kind, boolean part, String in, boolean inCanopy, Figure lead, Work work) {
 
     /** By the name alone, which tells nearly all apart: graphs ask for it again and again. */
     @Override
@@ -30,25 +31,36 @@ record Task(String name, String kind, boolean part, boolean inCanopy, Figure lea
         return name.hashCode();
     }
 
-    /** Everything to be done, in the order of the sheet. */
+    /** Everything that is still to be done, in the order of the sheet. */
     static List<Task> of(Plan plan) {
         List<Task> tasks = new ArrayList<>();
         for (Fitment fitment : plan.sheet().fitments()) {
+            if (fitment.isDone()) {
+                continue;
+            }
             tasks.add(new Task(
                     fitment.name(),
                     word(fitment.kind()),
                     true,
+                    fitment.in(),
                     InCanopy.is(plan, fitment),
                     fitment.leadTime(),
                     fitment.work()));
         }
         for (Tank tank : plan.sheet().tanks()) {
-            if (tank.stock().is(YesNo.NO)) {
-                tasks.add(new Task(tank.name(), Tables.TANK, true, false, tank.leadTime(), tank.work()));
+            if (tank.stock().is(YesNo.NO) && !tank.isDone()) {
+                tasks.add(new Task(
+                        tank.name(),
+                        Tables.TANK,
+                        true,
+                        tank.in(),
+                        InCanopy.holds(plan, tank.name()),
+                        tank.leadTime(),
+                        tank.work()));
             }
         }
         for (Job job : plan.sheet().jobs()) {
-            tasks.add(new Task(job.name(), word(job.kind().value()), false, false, Figure.of(0, 0), job.work()));
+            tasks.add(new Task(job.name(), word(job.kind().value()), false, "", false, Figure.of(0, 0), job.work()));
         }
         return tasks;
     }

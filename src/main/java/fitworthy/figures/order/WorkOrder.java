@@ -25,8 +25,8 @@ import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.SimpleDirectedGraph;
 
 /**
- * The order in which a plan can be carried out, by its own {@code after} lists and the book's table of the usual order,
- * and when. Times count the working days from the sheet's day on.
+ * The order in which a plan can be carried out, by its own {@code after} lists, by what stands in what and by the book's
+ * table of the usual order, and when. Times count the working days from the sheet's day on.
  */
 public final class WorkOrder {
 
@@ -255,6 +255,8 @@ public final class WorkOrder {
                     .flatMap(word -> plan.tables().usualOrder().getOrDefault(word, Set.of()).stream())
                     .forEach(kind ->
                             others.addAll(kind.equals(Tables.ANY_PART) ? parts : byWord.getOrDefault(kind, List.of())));
+            others.removeIf(other -> standsIn(other, task, byName));
+            others.addAll(byName.getOrDefault(task.in(), List.of()));
             others.remove(task);
             for (Task other : others) {
                 if (other.work().after().contains(task.name())) {
@@ -266,6 +268,12 @@ public final class WorkOrder {
             task.work().after().forEach(name -> byName.getOrDefault(name, List.of())
                     .forEach(other -> network.addEdge(other, task)));
         }
+    }
+
+    /** Whether one stands in or on the other, or in what does: what carries comes first, whatever is usual. */
+    private static boolean standsIn(Task task, Task carrier, Map<String, List<Task>> byName) {
+        List<Task> on = byName.getOrDefault(task.in(), List.of());
+        return on.contains(carrier) || on.stream().anyMatch(next -> standsIn(next, carrier, byName));
     }
 
     private Figure released(Task task) {

@@ -6,9 +6,11 @@ import static fitworthy.figures.measure.MeasureKind.word;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.Alterations.Altering;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
@@ -27,6 +29,8 @@ public final class PaperworkMeasures implements Topic {
 
     private static final MeasureKind CERTIFICATE =
             word("paperwork.certificate", "whether a certificate for it is in the price");
+    private static final MeasureKind HELD =
+            word("paperwork.held", "whether the certificate of what is done is in hand");
     private static final MeasureKind INSURER = word("paperwork.insurer-told", "whether the insurer has been told");
     private static final MeasureKind WARRANTY =
             word("paperwork.warranty", "whether the maker was asked about the warranty");
@@ -55,20 +59,25 @@ public final class PaperworkMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(CERTIFICATE, INSURER, WARRANTY, SUITS, INSPECTION, PLATE, RATING_STAGE, DELIVERY);
+        return List.of(CERTIFICATE, HELD, INSURER, WARRANTY, SUITS, INSPECTION, PLATE, RATING_STAGE, DELIVERY);
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        if (plan.sheet().fitments().isEmpty() && plan.sheet().tanks().stream().noneMatch(Alterations::added)) {
+        Alterations.altering(plan).stream()
+                .filter(Altering::done)
+                .forEach(part -> measures.add(Measure.of(HELD, part.name(), part.certificate())));
+        List<Fitment> planned = plan.sheet().fitments().stream()
+                .filter(fitment -> !fitment.isDone())
+                .toList();
+        if (planned.isEmpty()
+                && plan.sheet().tanks().stream().noneMatch(tank -> Alterations.added(tank) && !tank.isDone())) {
             return;
         }
         Papers papers = plan.sheet().papers();
         measures.add(Measure.of(INSURER, "insurer", papers.insurerTold()));
         measures.add(Measure.of(WARRANTY, "vehicle", papers.warranty()));
-        if (!plan.registered()) {
-            measures.add(Measure.of(DELIVERY, "vehicle", papers.delivery(), papers.offer()));
-        }
+        delivery(plan, measures);
         Set<Alteration> alterations = Alterations.of(plan);
         alterations.forEach(alteration -> measures.add(Measure.of(
                 CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
@@ -76,7 +85,7 @@ public final class PaperworkMeasures implements Topic {
             measures.add(Measure.of(INSPECTION, "vehicle", papers.inspection()));
             measures.add(Measure.of(PLATE, "vehicle", papers.plate()));
         }
-        for (Fitment fitment : plan.sheet().fitments()) {
+        for (Fitment fitment : planned) {
             switch (fitment.kind()) {
                 case SPRINGS, BODY_LIFT, TOW_BAR, RATING_UPGRADE ->
                     measures.add(Measure.of(SUITS, fitment.name(), fitment.suits()));
@@ -86,6 +95,18 @@ public final class PaperworkMeasures implements Topic {
                     && upgrade.gvm().known()) {
                 measures.add(Measure.of(RATING_STAGE, fitment.name(), stage(upgrade.approval(), plan.registered())));
             }
+        }
+    }
+
+    /** Where nobody says whether the vehicle is new, a time of delivery does. */
+    private static void delivery(Plan plan, List<Measure> measures) {
+        Papers papers = plan.sheet().papers();
+        Choice<YesNo> registered = plan.registered();
+        Figure delivery = registered.known() || papers.delivery().known()
+                ? papers.delivery()
+                : Figure.missing(registered.missing());
+        if (!registered.is(YesNo.YES)) {
+            measures.add(Measure.of(DELIVERY, "vehicle", delivery, papers.offer()));
         }
     }
 
@@ -108,12 +129,14 @@ public final class PaperworkMeasures implements Topic {
     }
 
     /** A kit for a new vehicle is approved with it; one for a vehicle on the road is approved vehicle by vehicle. */
-    private static Choice<?> stage(Choice<RatingApproval> approval, boolean registered) {
-        if (!approval.known()) {
-            return approval;
+    private static Choice<?> stage(Choice<RatingApproval> approval, Choice<YesNo> registered) {
+        if (!approval.known() || approval.is(RatingApproval.NONE)) {
+            return approval.known() ? Choice.of(Stage.NONE) : approval;
         }
-        RatingApproval wanted = registered ? RatingApproval.IN_SERVICE : RatingApproval.SECOND_STAGE;
-        return Choice.of(
-                approval.is(RatingApproval.NONE) ? Stage.NONE : approval.is(wanted) ? Stage.FITS : Stage.WRONG);
+        if (!registered.known()) {
+            return registered;
+        }
+        RatingApproval wanted = registered.is(YesNo.YES) ? RatingApproval.IN_SERVICE : RatingApproval.SECOND_STAGE;
+        return Choice.of(approval.is(wanted) ? Stage.FITS : Stage.WRONG);
     }
 }

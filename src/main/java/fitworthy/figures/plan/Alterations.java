@@ -1,26 +1,73 @@
 package fitworthy.figures.plan;
 
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
+import fitworthy.sheet.Papers.Proof;
 import fitworthy.sheet.Tank;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
-/** Which of the alterations that may have to be certified a plan makes; the one list that every topic goes by. */
+/** Which alterations that may have to be certified are made; the one list that every topic goes by. */
 public final class Alterations {
 
     private Alterations() {}
 
-    /** Those of the plan, in the order in which the sheet's format lists them. */
+    /**
+     * A part or tank that makes some.
+     *
+     * @param name its name in the sheet
+     * @param makes what it alters
+     * @param done whether it is on the vehicle already
+     * @param certificate whether the certificate for it is in hand
+     */
+    public record Altering(String name, Set<Alteration> makes, boolean done, Choice<Proof> certificate) {
+
+        /** Whether it was certified in its day, so that nobody has to be asked any more. */
+        boolean isCertified() {
+            return done && certificate.is(Proof.HELD);
+        }
+    }
+
+    /** Those that the plan makes, in the order in which the sheet's format lists them; not those that are done. */
     public static Set<Alteration> of(Plan plan) {
         Set<Alteration> all = EnumSet.noneOf(Alteration.class);
-        plan.sheet().fitments().forEach(fitment -> all.addAll(of(fitment.kind())));
-        if (plan.sheet().tanks().stream()
-                .anyMatch(tank -> added(tank) && !tank.isCan() && !tank.liquid().is(Tank.Liquid.WATER))) {
-            all.add(Alteration.FUEL_TANK);
-        }
+        altering(plan).stream().filter(part -> !part.done()).forEach(part -> all.addAll(part.makes()));
         return all;
+    }
+
+    /** Every part and tank that makes one. */
+    public static List<Altering> altering(Plan plan) {
+        List<Altering> altering = new ArrayList<>();
+        for (Fitment part : plan.sheet().fitments()) {
+            Set<Alteration> makes = of(part.kind());
+            if (!makes.isEmpty()) {
+                altering.add(new Altering(part.name(), makes, part.isDone(), part.certificate()));
+            }
+        }
+        for (Tank tank : plan.sheet().tanks()) {
+            if (added(tank) && !tank.isCan() && !tank.liquid().is(Tank.Liquid.WATER)) {
+                altering.add(
+                        new Altering(tank.name(), Set.of(Alteration.FUEL_TANK), tank.isDone(), tank.certificate()));
+            }
+        }
+        return altering;
+    }
+
+    /** Whether all that makes this alteration is done, with its certificate in hand; no where nothing makes it. */
+    public static boolean certified(Plan plan, Alteration alteration) {
+        List<Altering> making = altering(plan).stream()
+                .filter(part -> part.makes().contains(alteration))
+                .toList();
+        return !making.isEmpty() && making.stream().allMatch(Altering::isCertified);
+    }
+
+    /** Whether a planned tank needs no further approval. */
+    public static boolean certified(Tank tank) {
+        return tank.isDone() && tank.certificate().is(Proof.HELD);
     }
 
     private static Set<Alteration> of(Fitment.Kind kind) {

@@ -13,9 +13,11 @@ import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Every mass of a plan loaded in one way: the bare vehicle, what is fitted and taken off, tanks, people and cargo. */
@@ -31,6 +33,9 @@ public final class Masses {
     private static final double HALF_OF_A_SPRING = 0.5;
     /** Tolerance of a part's mass where the sheet names none: an assumption, see docs/method.md. */
     private static final double PART_TOLERANCE = 0.05;
+
+    private static final Set<Sort> FIXED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK);
+    private static final Set<Sort> FIXED_AND_COUNTED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK, Sort.COUNTED);
 
     private final Plan plan;
     private final Sheet sheet;
@@ -56,25 +61,23 @@ public final class Masses {
         List<PointMass> masses = new ArrayList<>(bareVehicle());
         for (Fitment fitment : sheet.fitments()) {
             double unsprung = unsprung(fitment.kind());
-            fitment.removes().ifPresent(gone -> masses.add(removed(gone, unsprung)));
-            if (!off.contains(fitment.name()) && fitment.at().isPresent()) {
-                masses.add(new PointMass(
-                        fitment.name(),
-                        Sort.FITMENT,
-                        fitment.mass().orTolerance(share),
-                        at(fitment.at().get(), unsprung),
-                        fitment.roof().is(YesNo.YES),
-                        unsprung));
-            }
+            fitment.removes().ifPresent(gone -> put(removed(gone, unsprung), fitment.isDone(), true, masses));
+            fitment.at()
+                    .map(at -> new PointMass(
+                            fitment.name(),
+                            Sort.FITMENT,
+                            fitment.mass().orTolerance(share),
+                            at(at, unsprung),
+                            fitment.roof().is(YesNo.YES),
+                            unsprung))
+                    .ifPresent(part -> put(part, fitment.isDone(), !off.contains(fitment.name()), masses));
         }
         for (Tank tank : sheet.tanks()) {
-            tank.removes().ifPresent(gone -> masses.add(removed(gone, 0)));
-            if (!off.contains(tank.name())) {
-                tank(tank, loadCase, masses);
-            }
+            tank.removes().ifPresent(gone -> put(removed(gone, 0), tank.isDone(), true, masses));
+            tank(tank, loadCase, !off.contains(tank.name()), masses);
         }
-        loads(sheet.occupants(), loadCase.aboard(), Sort.OCCUPANT, masses);
-        loads(sheet.cargo(), loadCase.carrying(), Sort.CARGO, masses);
+        loads(aboard(sheet.occupants(), off), loadCase.aboard(), Sort.OCCUPANT, masses);
+        loads(aboard(sheet.cargo(), off), loadCase.carrying(), Sort.CARGO, masses);
         if (loadCase.towing().is(YesNo.YES)) {
             Trailer trailer = sheet.trailer().orElseThrow();
             masses.add(new PointMass(
@@ -87,13 +90,43 @@ public final class Masses {
         return masses;
     }
 
-    private void tank(Tank tank, LoadCase loadCase, List<PointMass> masses) {
+    /**
+     * A part, or what one took off. What is done was weighed with the vehicle: it is taken out of the kerb mass, which
+     * leaves the vehicle as made, and is exact as long as it is on.
+     */
+    private void put(PointMass part, boolean done, boolean on, List<PointMass> masses) {
+        PointMass known = done && on ? part.exact() : part;
+        if (done) {
+            masses.add(new PointMass(
+                    part.name() + ", in the kerb mass",
+                    Sort.COUNTED,
+                    known.mass().times(-1),
+                    new Point(
+                            known.at().x(),
+                            Figure.of(0, 0),
+                            plan.vehicle().mass().cogHeight()),
+                    false));
+        }
+        if (on) {
+            masses.add(known);
+        }
+    }
+
+    private void tank(Tank tank, LoadCase loadCase, boolean on, List<PointMass> masses) {
         Point at = tank.at().orTolerance(place);
         if (tank.stock().is(YesNo.NO)) {
-            masses.add(new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false));
+            PointMass shell = new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false);
+            put(shell, tank.isDone(), on, masses);
         }
-        masses.add(new PointMass(
-                tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
+        if (on) {
+            masses.add(new PointMass(
+                    tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
+        }
+    }
+
+    /** What stands in or on a part that is off is left with it. */
+    private static List<Sheet.Load> aboard(List<Sheet.Load> loads, Collection<String> off) {
+        return loads.stream().filter(load -> !off.contains(load.in())).toList();
     }
 
     private void loads(List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, List<PointMass> masses) {
@@ -148,7 +181,7 @@ public final class Masses {
         Vehicle.Masses mass = plan.vehicle().mass();
         List<PointMass> masses = new ArrayList<>(axles(plan));
         for (Tank tank : sheet.tanks()) {
-            if (tank.stock().is(YesNo.YES) && mass.kerbFuel().value() > 0) {
+            if (holdsKerbFuel(tank) && mass.kerbFuel().value() > 0) {
                 masses.add(new PointMass(
                         tank.name() + ", fuel in the kerb mass",
                         Sort.VEHICLE,
@@ -166,6 +199,18 @@ public final class Masses {
                     false));
         }
         return masses;
+    }
+
+    /** The maker's tank, or one that was put in its place before the vehicle was weighed. */
+    private boolean holdsKerbFuel(Tank tank) {
+        return tank.stock().is(YesNo.YES)
+                ? sheet.tanks().stream().noneMatch(other -> other.isDone() && replaces(other, tank))
+                : tank.isDone()
+                        && sheet.tanks().stream().anyMatch(made -> made.stock().is(YesNo.YES) && replaces(tank, made));
+    }
+
+    private static boolean replaces(Tank tank, Tank made) {
+        return tank.removes().filter(gone -> gone.name().equals(made.name())).isPresent();
     }
 
     private static Figure bare(Figure axle, double fromKerb) {
@@ -200,11 +245,16 @@ public final class Masses {
 
     /** The vehicle as made and the parts that stay on: what stands on the springs before anybody or anything is aboard. */
     public static List<PointMass> bareAndFixed(Plan plan) {
-        return Stream.concat(axles(plan).stream(), fixed(plan).stream()).toList();
+        return Stream.concat(axles(plan).stream(), fixed(plan, FIXED_AND_COUNTED))
+                .toList();
     }
 
     /** The parts that stay on all the time, and what they replace. */
     public static List<PointMass> fixed(Plan plan) {
+        return fixed(plan, FIXED).toList();
+    }
+
+    private static Stream<PointMass> fixed(Plan plan, Set<Sort> sorts) {
         List<String> removable = Stream.concat(
                         plan.sheet().fitments().stream()
                                 .filter(fitment -> fitment.removable().is(YesNo.YES))
@@ -220,20 +270,13 @@ public final class Masses {
                 Choice.of(YesNo.NO),
                 Choice.of(YesNo.NO),
                 Optional.empty());
-        return of(plan, bare).stream()
-                .filter(mass -> switch (mass.sort()) {
-                    case FITMENT, REMOVED, TANK -> true;
-                    default -> false;
-                })
-                .toList();
+        return of(plan, bare).stream().filter(mass -> sorts.contains(mass.sort()));
     }
 
     /** How full a tank is, 0 to 1; one that is off or that another replaces is empty. */
     static Figure fill(Plan plan, LoadCase loadCase, Tank tank) {
-        boolean replaced = tank.stock().is(YesNo.YES)
-                && plan.sheet().tanks().stream().anyMatch(other -> other.removes()
-                        .filter(gone -> gone.name().equals(tank.name()))
-                        .isPresent());
+        boolean replaced =
+                tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
         return replaced || plan.off(loadCase).contains(tank.name())
                 ? Figure.of(0, 0)
                 : loadCase.filled().getOrDefault(tank.name(), tank.fill());

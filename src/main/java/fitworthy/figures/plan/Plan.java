@@ -3,6 +3,7 @@ package fitworthy.figures.plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
@@ -11,6 +12,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.Vehicle;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -32,18 +34,20 @@ public final class Plan {
     private final Figure wheelbase;
     private final Vehicle.Ratings ratings;
     private final Stretch stretch;
+    private final List<String> leftNowhere;
 
     /**
-     * @param sheet the sheet as read
+     * @param sheet the sheet as read; of its options what is taken is planned
      * @param tables published tables
      * @param practice practice values of the sheet's region and day, for a figure that rests on one; missing
      *     where the rule book records none
      */
     public Plan(Sheet sheet, Tables tables, Function<PracticeId, Figure> practice) {
-        this.sheet = sheet;
+        this.sheet = sheet.planned();
+        this.leftNowhere = sheet.leftNowhere();
         this.tables = tables;
         this.practice = practice;
-        for (Fitment fitment : sheet.fitments()) {
+        for (Fitment fitment : this.sheet.fitments()) {
             byKind.computeIfAbsent(fitment.kind(), kind -> new ArrayList<>()).add(fitment);
             byDetails
                     .computeIfAbsent(fitment.details().getClass(), type -> new ArrayList<>())
@@ -52,15 +56,24 @@ public final class Plan {
         this.wheelbase = details(MassDetails.ChassisExtension.class).stream()
                 .map(MassDetails.ChassisExtension::wheelbaseAdded)
                 .reduce(vehicle().size().wheelbase(), Figure::plus);
-        this.stretch = Stretch.of(vehicle(), wheelbase, planned(MassDetails.ChassisExtension.class));
+        List<MassDetails.ChassisExtension> ahead = toBeDone(MassDetails.ChassisExtension.class);
+        this.stretch = Stretch.of(
+                ahead.stream().map(MassDetails.ChassisExtension::wheelbaseAdded).reduce(wheelbase, Figure::minus),
+                wheelbase,
+                ahead.stream().findFirst());
         this.ratings = planned(MassDetails.RatingUpgrade.class)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());
     }
 
-    /** The sheet as read. */
+    /** The sheet with what is taken of its options. */
     public Sheet sheet() {
         return sheet;
+    }
+
+    /** What goes with a part that is not taken because it stands in or on it, though no choice says so; by name. */
+    public List<String> leftNowhere() {
+        return leftNowhere;
     }
 
     /** Published tables. */
@@ -93,9 +106,22 @@ public final class Plan {
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
     }
 
+    /** The details of every part of this type that is not yet done. */
+    public <D extends Details> List<D> toBeDone(Class<D> type) {
+        return sheet.fitments().stream()
+                .filter(fitment -> !fitment.isDone())
+                .map(Fitment::details)
+                .filter(type::isInstance)
+                .map(type::cast)
+                .toList();
+    }
+
     /** Whether the vehicle is registered by the day the sheet asks about. */
-    public boolean registered() {
-        return vehicle().registered() != null && !vehicle().registered().isAfter(sheet.asOf());
+    public Choice<YesNo> registered() {
+        LocalDate registered = vehicle().registered();
+        return registered == null
+                ? Choice.missing(RecordSchema.of(Vehicle.class).missing("vehicle", "registered"))
+                : Choice.yesNo(!registered.isAfter(sheet.asOf()));
     }
 
     public Figure wheelbase() {

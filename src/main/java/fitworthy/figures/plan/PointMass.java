@@ -23,6 +23,8 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, boolean r
     /** Where a mass comes from. */
     public enum Sort {
         VEHICLE,
+        /** What is done, taken out of the kerb mass that was weighed with it. */
+        COUNTED,
         REMOVED,
         FITMENT,
         TANK,

@@ -10,17 +10,17 @@ import java.util.Optional;
  * What a longer wheelbase moves: the frame is cut between the axles, and all behind the cut goes back with the rear
  * axle. Plain moments; see docs/method.md.
  *
- * @param made wheelbase before, m
+ * @param made wheelbase of the vehicle as weighed, with what is done to it, m
  * @param planned wheelbase after, m
  * @param cut where the frame is cut, behind the front axle, m; missing where not known
  * @param behindCut kerb mass behind the cut, rear axle included, kg; missing where not known
  */
 public record Stretch(Figure made, Figure planned, Figure cut, Figure behindCut) {
 
-    static Stretch of(Vehicle vehicle, Figure planned, Optional<ChassisExtension> extension) {
+    static Stretch of(Figure before, Figure planned, Optional<ChassisExtension> extension) {
         Figure none = Figure.of(0, 0);
         return new Stretch(
-                vehicle.size().wheelbase(),
+                before,
                 planned,
                 extension.map(ChassisExtension::cut).orElse(none),
                 extension.map(ChassisExtension::behindCut).orElse(none));

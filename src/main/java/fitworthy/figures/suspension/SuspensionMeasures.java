@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
@@ -21,6 +22,8 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Papers.Alteration;
+import fitworthy.sheet.Papers.Proof;
 import fitworthy.sheet.SuspensionDetails.BodyLift;
 import fitworthy.sheet.SuspensionDetails.Springs;
 import fitworthy.sheet.Vehicle;
@@ -34,6 +37,8 @@ import java.util.stream.Stream;
 public final class SuspensionMeasures implements Topic {
 
     private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
+    private static final MeasureKind CERTIFIED =
+            word("suspension.certified", "whether all that lifts is done, with its certificate in hand");
     private static final MeasureKind STABILITY_LIFT =
             number("suspension.stability-lift", "mm", 0, "lift in all, with stability control");
     private static final MeasureKind HEIGHT_CHANGE =
@@ -70,6 +75,7 @@ public final class SuspensionMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(
                 LIFT,
+                CERTIFIED,
                 STABILITY_LIFT,
                 HEIGHT_CHANGE,
                 TRAVEL,
@@ -95,19 +101,22 @@ public final class SuspensionMeasures implements Topic {
         if (!springs.isEmpty() || !bodyLifts.isEmpty() || !plan.tyreGrowth().isZero()) {
             lift(plan, "front axle", End.FRONT, measures);
             lift(plan, "rear axle", End.REAR, measures);
+            measures.add(Measure.of(
+                    CERTIFIED, "ride height", Choice.yesNo(Alterations.certified(plan, Alteration.RIDE_HEIGHT))));
         }
         for (Fitment fitment : plan.fitments(Fitment.Kind.SPRINGS)) {
-            springs(plan, fitment.name(), (Springs) fitment.details(), measures);
+            springs(plan, fitment, (Springs) fitment.details(), measures);
         }
         Figure front = Masses.onSprings(plan).front();
         if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
             measures.add(Measure.of(LOAD_ON_MADE, "front axle", front).worked(fixedSheet(plan)));
         }
-        Choice.any(springs.stream().map(Springs::alignment))
+        List<Springs> newSprings = plan.toBeDone(Springs.class);
+        Choice.any(newSprings.stream().map(Springs::alignment))
                 .ifPresent(answer -> measures.add(Measure.of(ALIGNMENT, "wheel alignment", answer)));
         Choice.any(Stream.concat(
-                        springs.stream().map(Springs::lampAim),
-                        bodyLifts.stream().map(BodyLift::lampAim)))
+                        newSprings.stream().map(Springs::lampAim),
+                        plan.toBeDone(BodyLift.class).stream().map(BodyLift::lampAim)))
                 .ifPresent(answer -> measures.add(Measure.of(LAMP_AIM, "headlamp aim", answer)));
     }
 
@@ -164,14 +173,17 @@ public final class SuspensionMeasures implements Topic {
         }
     }
 
-    private static void springs(Plan plan, String name, Springs springs, List<Measure> measures) {
+    private static void springs(Plan plan, Fitment fitment, Springs springs, List<Measure> measures) {
+        String name = fitment.name();
         boolean atFront = springs.end().is(End.FRONT);
         Vehicle.Suspension suspension = plan.vehicle().suspension();
         AxleLoads fixed = Masses.onSprings(plan);
         Figure load = atFront ? fixed.front() : fixed.rear();
         Figure lift = springs.lift();
-        measures.add(Measure.of(
-                HEIGHT_CHANGE, name, lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
+        if (!fitment.isDone() || !fitment.certificate().is(Proof.HELD)) {
+            measures.add(Measure.of(
+                    HEIGHT_CHANGE, name, lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
+        }
         Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
         measures.add(Measure.of(TRAVEL, name, springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));

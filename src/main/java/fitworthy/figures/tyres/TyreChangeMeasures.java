@@ -8,8 +8,10 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Track;
 import fitworthy.figures.plan.TyreSet;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -18,9 +20,11 @@ import fitworthy.quantity.YesNo;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What a change of tyres or wheels does, asked only where either is planned, and whether the spare goes with it. */
@@ -94,7 +98,7 @@ final class TyreChangeMeasures implements Topic {
         if (newTyres) {
             newTyres(plan, measures);
         }
-        if (newWheels) {
+        if (newWheels && !isCertified(plan)) {
             track(plan, measures);
         }
     }
@@ -108,15 +112,16 @@ final class TyreChangeMeasures implements Topic {
         Figure growth = plan.tyreGrowth();
         Working.Input[] diameters = {in("after", after, "mm"), in("before", before, "mm")};
         Working[] sizes = {planned.nominal("after"), stock.nominal("before")};
-        measures.add(Measure.of(CHANGE, "tyres", size(TyreFigures.growth(before, after)))
+        List<Measure> toApprove = new ArrayList<>();
+        toApprove.add(Measure.of(CHANGE, "tyres", size(TyreFigures.growth(before, after)))
                 .worked("change = |after / before - 1|", diameters)
                 .worked(sizes));
         if (growth.value() < 0) {
-            measures.add(Measure.of(LOSS, "tyres", growth.times(-1))
+            toApprove.add(Measure.of(LOSS, "tyres", growth.times(-1))
                     .worked("loss = before - after", diameters)
                     .worked(sizes));
         } else {
-            measures.add((VehicleClass.passenger(plan)
+            toApprove.add((VehicleClass.passenger(plan)
                             ? Measure.of(GROWTH_PASSENGER, "tyres", growth)
                             : Measure.of(GROWTH, "tyres", classed(plan, "the greatest growth of tyres", growth)))
                     .worked("growth = after - before", diameters)
@@ -140,9 +145,13 @@ final class TyreChangeMeasures implements Topic {
         }
         Figure width = planned.width();
         Figure madeWidth = stock.width();
-        measures.add(
+        toApprove.add(
                 Measure.of(WIDTH, "tyres", classed(plan, "the greatest width of tyres", width.dividedBy(madeWidth)))
                         .worked("width = after / before", in("after", width, "mm"), in("before", madeWidth, "mm")));
+        // What is accepted without approval is no question where the approval is in hand.
+        if (!isCertified(plan)) {
+            measures.addAll(toApprove);
+        }
         Figure madeSpeed = stock.speed(plan.tables());
         Figure speed = planned.speed(plan.tables());
         if (!speed.isAtLeast(madeSpeed)) {
@@ -152,6 +161,10 @@ final class TyreChangeMeasures implements Topic {
                             classed(plan, "the least speed symbol", speed.missingWith(madeSpeed, speed)))
                     .worked(planned.symbol()));
         }
+    }
+
+    private static boolean isCertified(Plan plan) {
+        return Alterations.certified(plan, Alteration.TYRES);
     }
 
     private static Choice<YesNo> spareSame(Plan plan) {
@@ -182,7 +195,7 @@ final class TyreChangeMeasures implements Topic {
     private static void track(Plan plan, List<Measure> measures) {
         Figure before = plan.vehicle().wheels().offset();
         Figure after = plan.wheels().offset();
-        Figure added = TyreFigures.trackAdded(before, after);
+        Figure added = Track.added(before, after);
         measures.add((VehicleClass.passenger(plan)
                         ? Measure.of(TRACK_PASSENGER, "wheels", added)
                         : Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added)))

@@ -38,14 +38,4 @@ public final class TyreFigures {
     public static Figure growth(Figure before, Figure after) {
         return after.dividedBy(before).minus(Figure.of(1, 0));
     }
-
-    /**
-     * By how much the track widens, m: each of the two wheels moves out by as much as its offset falls.
-     *
-     * @param before offset before, m, positive inwards
-     * @param after offset after, m
-     */
-    public static Figure trackAdded(Figure before, Figure after) {
-        return before.minus(after).times(2);
-    }
 }

@@ -43,6 +43,7 @@ final class TyreLimitMeasures implements Topic {
                 Measure.of(PRESSURE_MOST, "rear axle", tyres.rearPressure(), mostAllowed(tyres, tyres.rearPressure())));
         Stream.of(Fitment.Kind.TYRES, Fitment.Kind.WHEELS)
                 .flatMap(kind -> plan.fitments(kind).stream())
+                .filter(set -> !set.isDone())
                 .forEach(set -> measures.add(Measure.of(WEIGHED, set.name(), weighed(set))));
     }
 

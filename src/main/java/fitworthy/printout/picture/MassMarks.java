@@ -74,7 +74,8 @@ final class MassMarks {
         }
         upright.forEach(x -> places.take(new Box(x, 0, 0, at.ground - at.radius * at.scale)));
         marks.stream()
-                .filter(mark -> mark.mass().sort() != Sort.VEHICLE)
+                .filter(mark ->
+                        mark.mass().sort() != Sort.VEHICLE && mark.mass().sort() != Sort.COUNTED)
                 .forEach(mark -> places.take(new Box(
                         mark.x() - mark.radius() * 0.8,
                         mark.y() - mark.radius() * 0.8,
@@ -105,7 +106,7 @@ final class MassMarks {
         String fill = !mass.known() || mass.value() < 0
                 ? "none"
                 : switch (mark.mass().sort()) {
-                    case VEHICLE, RESIDUAL -> Svg.PALE;
+                    case VEHICLE, COUNTED, RESIDUAL -> Svg.PALE;
                     case FITMENT, TANK, REMOVED -> Svg.DARK;
                     case LIQUID, OCCUPANT, CARGO -> Svg.GREY;
                     case BALL -> Svg.BLACK;

@@ -1,6 +1,7 @@
 package fitworthy.figures.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -68,6 +69,36 @@ class WorkOrderTest {
         assertEquals(6.5, order.work().value(), 1e-9);
         assertEquals(18.5, order.startOnce().value(), 1e-9);
         assertEquals(15.5, order.waiting().value(), 1e-9);
+    }
+
+    /** A tank usually comes before the tray, but not the one that stands in its box; the shelf stands in the canopy. */
+    @Test
+    void whatCarriesComesBeforeWhatItCarries() throws FaultsException {
+        WorkOrder order = order(
+                """
+                fitments:
+                  - {name: Shelf, kind: other, in: Canopy, mass: 0 kg, lead-time: 0 days, work: {days: 1}}
+                  - {name: Canopy, kind: canopy, mass: 0 kg, lead-time: 14 days, work: {days: 1}}
+                  - {name: Box, kind: other, in: Tray, mass: 0 kg, lead-time: 0 days, work: {days: 1}}
+                  - {name: Tray, kind: tray, mass: 0 kg, lead-time: 7 days, work: {days: 1}}
+                tanks:
+                  - {name: Water, liquid: water, capacity: 50 L, fill: 0 %, stock: no, in: Box, mass: 0 kg, work: {days: 1},
+                     lead-time: 0 days, at: {x: 2900 mm, y: 0 mm, z: 1000 mm}}
+                """);
+        assertEquals(List.of(), order.loops());
+        assertEquals(
+                List.of("Tray", "Box", "Water", "Canopy", "Shelf"),
+                order.steps().stream().map(WorkOrder.Step::name).toList());
+    }
+
+    @Test
+    void whatIsDoneIsNoStep() throws FaultsException {
+        List<String> names =
+                order(PARTS.replace("lead-time: 28 days", "done: yes, lead-time: 28 days")).steps().stream()
+                        .map(WorkOrder.Step::name)
+                        .toList();
+        assertEquals(5, names.size());
+        assertFalse(names.contains("Alloy tray"));
     }
 
     @Test

@@ -29,6 +29,8 @@ class LiquidsTest {
                 Optional.empty(),
                 null,
                 null,
+                Choice.of(YesNo.NO),
+                null,
                 null,
                 null,
                 null);

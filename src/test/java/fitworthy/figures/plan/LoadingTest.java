@@ -89,4 +89,117 @@ class LoadingTest {
         assertEquals(Math.sqrt(200), axles.rear().tolerance(), 1e-9);
         assertEquals(20, axles.total().tolerance(), 1e-9);
     }
+
+    /** Weighed with bar and bumper as they are: nothing to add, and no error but that of the kerb mass, which has none. */
+    @Test
+    void whatIsDoneAddsNothing() throws FaultsException {
+        AxleLoads axles = loadings(
+                        """
+                fitments:
+                  - {name: Bar, kind: bar, done: yes, mass: 60 kg +/- 3 kg, at: {x: -600 mm, y: 0 mm, z: 700 mm},
+                     removes: {name: bumper, mass: 20 kg +/- 1 kg, at: {x: -700 mm, y: 0 mm, z: 600 mm}}}
+                """)
+                .get(0)
+                .axles();
+        AxleLoads plain = loadings("title: Plain").get(0).axles();
+        assertEquals(plain.front().value(), axles.front().value(), 1e-9);
+        assertEquals(plain.rear().value(), axles.rear().value(), 1e-9);
+        assertEquals(0, axles.front().tolerance(), 1e-9);
+        assertEquals(0, axles.total().tolerance(), 1e-9);
+    }
+
+    /** Off, it takes its 100 +/- 7 kg with it: 2520 - 100 kg. At 150 kg m over 2.85 m 52.6 kg of them were on the rear. */
+    @Test
+    void whatIsDoneAndComesOffTakesItsMassAlong() throws FaultsException {
+        List<Loading> loadings = loadings(
+                """
+                fitments:
+                  - {name: Rack, kind: roof-rack, done: yes, removable: yes, roof: yes, mass: 100 kg +/- 7 kg,
+                     at: {x: 1500 mm, y: 0 mm, z: 1900 mm}}
+                cases: [{name: on}, {name: bare, off: [Rack]}]
+                """);
+        assertEquals(2520, loadings.get(0).axles().total().value(), 1e-9);
+        AxleLoads bare = loadings.get(1).axles();
+        assertEquals(2420, bare.total().value(), 1e-9);
+        assertEquals(7, bare.total().tolerance(), 1e-9);
+        assertEquals(
+                loadings.get(0).axles().rear().value() - 150 / 2.85, bare.rear().value(), 1e-9);
+    }
+
+    /**
+     * A bar of 60 kg at 0.6 m ahead of the axle put 60 x 3.45 / 2.85 = 72.632 kg there, which its springs carry beyond
+     * what they were made for. Made with 1250 - 72.632 kg, the front has lost nothing but gained these.
+     */
+    @Test
+    void lossIsHeldAgainstTheVehicleAsMade() throws FaultsException {
+        Loading loading = loadings(
+                        """
+                occupants: []
+                cargo: []
+                cases: [{name: empty, aboard: [], carrying: []}]
+                fitments:
+                  - {name: Bar, kind: bar, done: yes, mass: 60 kg, at: {x: -600 mm, y: 0 mm, z: 700 mm}}
+                """)
+                .get(0);
+        Measure lost = Measures.of(loading).stream()
+                .filter(measure -> measure.getName().equals("mass.front-lift"))
+                .findFirst()
+                .orElseThrow();
+        double bar = 60 * 3.45 / 2.85;
+        assertEquals(-bar / (1250 - bar), lost.getValue(), 1e-9);
+        assertEquals(bar, Masses.onSprings(loading.plan()).front().value(), 1e-9);
+    }
+
+    /** 140 L at 0.84 kg/L were in it when it was weighed, half of them are now: 2520 + 67.2 - 67.2 - 58.8 kg. */
+    @Test
+    void fuelInTheKerbMassIsInTheTankDoneInPlaceOfTheMakers() throws FaultsException {
+        AxleLoads axles = loadings(
+                        """
+                tanks:
+                  - {name: Long-range tank, liquid: diesel, capacity: 140 L, fill: 50 %, stock: no, done: yes, density: 0.84 kg/L,
+                     mass: 30 kg, at: {x: 2400 mm, y: 0 mm, z: 600 mm},
+                     removes: {name: Main tank, mass: 15 kg, at: {x: 2400 mm, y: 0 mm, z: 600 mm}}}
+                """)
+                .get(0)
+                .axles();
+        assertEquals(2520 - 58.8, axles.total().value(), 1e-9);
+    }
+
+    private static final String BARS =
+            """
+            fitments:
+              - {name: Bar, kind: bar, mass: 60 kg, at: {x: -600 mm, y: 0 mm, z: 700 mm},
+                 removes: {name: bumper, mass: 20 kg, at: {x: -700 mm, y: 0 mm, z: 600 mm}}}
+              - {name: Winch, kind: winch, in: Bar, mass: 30 kg, at: {x: -600 mm, y: 0 mm, z: 700 mm}}
+            tanks:
+              - {name: Washer, liquid: water, capacity: 5 L, fill: 0 %, stock: no, in: Bar, mass: 1 kg, at: {x: -500 mm, y: 0 mm, z: 700 mm}}
+            cargo:
+              - {name: Rope, in: Winch, mass: 8 kg, at: {x: -500 mm, y: 0 mm, z: 700 mm}}
+            options: [{name: Front, take: TAKEN, choices: [{name: bar, parts: [Bar]}, {name: as it is, parts: []}]}]
+            """;
+
+    /** 60 - 20 + 30 + 1 + 8 kg; without the bar the bumper is there and nothing hangs in the air. */
+    @Test
+    void whatABarReplacesComesBackAndWhatItCarriesGoesWithIt() throws FaultsException {
+        assertEquals(
+                2599,
+                loadings(BARS.replace("TAKEN", "bar")).get(0).axles().total().value(),
+                1e-9);
+        Loading without = loadings(BARS.replace("TAKEN", "as it is")).get(0);
+        assertEquals(2520, without.axles().total().value(), 1e-9);
+        assertEquals(List.of("Rope", "Washer", "Winch"), without.plan().leftNowhere());
+    }
+
+    /** Luggage in a canopy that is off is off with it: 2520 - 60 kg, the canopy weighing nothing here. */
+    @Test
+    void cargoIsLeftWithThePartItStandsIn() throws FaultsException {
+        List<Loading> loadings = loadings(
+                """
+                fitments: [{name: Canopy, kind: canopy, removable: yes, mass: 0 kg}]
+                cargo: [{name: Luggage, in: Canopy}]
+                cases: [{name: on}, {name: bare, off: [Canopy]}]
+                """);
+        assertEquals(2520, loadings.get(0).axles().total().value(), 1e-9);
+        assertEquals(2460, loadings.get(1).axles().total().value(), 1e-9);
+    }
 }

@@ -48,4 +48,12 @@ class StretchTest {
                 stretched(", behind-cut: 1050 kg +/- 0 kg").rear().value(),
                 1e-9);
     }
+
+    /** What was cut before it was weighed moves nothing: 1050 kg were read where the rear axle is now. */
+    @Test
+    void aStretchThatIsDoneWasWeighed() throws FaultsException {
+        AxleLoads loads = stretched(", done: yes");
+        assertEquals(1050 + ABOARD, loads.rear().value(), 1e-9);
+        assertEquals(0, loads.rear().tolerance(), 1e-9);
+    }
 }

@@ -117,20 +117,4 @@ class TyreFiguresTest {
         assertEquals(
                 107.0, 100 * (1 + TyreFigures.growth(before, Figure.of(0.8308)).value()), 0.05);
     }
-
-    /**
-     * An Australian guide on wheels (copy on savepdf.org) allows 12.5 mm of offset a side where it allows 25 mm of
-     * track on a passenger car.
-     */
-    @Test
-    void trackGrowsByTwiceTheOffset() {
-        assertEquals(
-                0.025,
-                TyreFigures.trackAdded(Figure.of(0.030), Figure.of(0.0175)).value(),
-                1e-12);
-        assertEquals(
-                -0.010,
-                TyreFigures.trackAdded(Figure.of(0.030), Figure.of(0.035)).value(),
-                1e-12);
-    }
 }
