@@ -36,6 +36,7 @@ public final class SuspensionMeasures implements Topic {
     private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
     private static final MeasureKind STABILITY_LIFT =
             number("suspension.stability-lift", "mm", 0, "lift in all, with stability control");
+    private static final MeasureKind BODY_LIFT = number("suspension.body-lift", "mm", 0, "lift by body spacers");
     private static final MeasureKind HEIGHT_CHANGE =
             number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
     private static final MeasureKind TRAVEL =
@@ -71,6 +72,7 @@ public final class SuspensionMeasures implements Topic {
         return List.of(
                 LIFT,
                 STABILITY_LIFT,
+                BODY_LIFT,
                 HEIGHT_CHANGE,
                 TRAVEL,
                 LOAD_MOST,
@@ -95,6 +97,9 @@ public final class SuspensionMeasures implements Topic {
         if (!springs.isEmpty() || !bodyLifts.isEmpty() || !plan.tyreGrowth().isZero()) {
             lift(plan, "front axle", End.FRONT, measures);
             lift(plan, "rear axle", End.REAR, measures);
+        }
+        for (Fitment fitment : plan.fitments(Fitment.Kind.BODY_LIFT)) {
+            measures.add(Measure.of(BODY_LIFT, fitment.name(), ((BodyLift) fitment.details()).lift()));
         }
         for (Fitment fitment : plan.fitments(Fitment.Kind.SPRINGS)) {
             springs(plan, fitment.name(), (Springs) fitment.details(), measures);
