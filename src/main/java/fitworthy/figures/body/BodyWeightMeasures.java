@@ -9,6 +9,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -36,8 +37,7 @@ final class BodyWeightMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Stream.of(Kind.TRAY, Kind.CANOPY)
                 .flatMap(kind -> plan.fitments(kind).stream())
-                .forEach(body -> measures.add(Measure.of(
-                        WEIGHED, body.name(), Choice.yesNo(!body.mass().isZero()))));
+                .forEach(body -> measures.add(Measure.of(WEIGHED, body.name(), Weighed.alone(body))));
     }
 
     @Override

@@ -16,13 +16,18 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Masses, axle loads and the balance of the vehicle. */
 public final class MassMeasures implements Topic {
@@ -69,6 +74,13 @@ public final class MassMeasures implements Topic {
     private static final MeasureKind RAISED =
             MeasureKind.word("mass.raised", "whether the GVM is raised before or after first registration");
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
+    private static final MeasureKind WEIGHED =
+            MeasureKind.word("mass.weighed", "whether the sheet has a mass for it, and for what it replaces");
+    /** Kinds that go on where a part of the vehicle comes off. */
+    private static final Set<Kind> REPLACING = EnumSet.of(Kind.SPRINGS, Kind.BAR);
+    /** Further kinds that are too heavy to be left out. */
+    private static final Set<Kind> HEAVY =
+            EnumSet.of(Kind.WINCH, Kind.TOW_BAR, Kind.BATTERY, Kind.GAS_BOTTLE, Kind.FIREARM_BOX);
     private static final MeasureKind RESIDUAL = rated(
                     "mass.residual",
                     "kg",
@@ -96,6 +108,7 @@ public final class MassMeasures implements Topic {
                 GVM_OVER_AXLES,
                 RAISED,
                 WHEELBASE_ADDED,
+                WEIGHED,
                 RESIDUAL,
                 FRONT_LEAST,
                 ACROSS);
@@ -108,6 +121,13 @@ public final class MassMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
+        for (Fitment part : plan.sheet().fitments()) {
+            if (REPLACING.contains(part.kind())) {
+                measures.add(Measure.of(WEIGHED, part.name(), Weighed.withReplaced(part)));
+            } else if (HEAVY.contains(part.kind())) {
+                measures.add(Measure.of(WEIGHED, part.name(), Weighed.alone(part)));
+            }
+        }
         Vehicle.Ratings ratings = plan.ratings();
         Vehicle.Ratings made = plan.vehicle().ratings();
         measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));

@@ -10,9 +10,9 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
@@ -43,7 +43,7 @@ final class TyreLimitMeasures implements Topic {
                 Measure.of(PRESSURE_MOST, "rear axle", tyres.rearPressure(), mostAllowed(tyres, tyres.rearPressure())));
         Stream.of(Fitment.Kind.TYRES, Fitment.Kind.WHEELS)
                 .flatMap(kind -> plan.fitments(kind).stream())
-                .forEach(set -> measures.add(Measure.of(WEIGHED, set.name(), weighed(set))));
+                .forEach(set -> measures.add(Measure.of(WEIGHED, set.name(), Weighed.withReplaced(set))));
     }
 
     /**
@@ -54,18 +54,6 @@ final class TyreLimitMeasures implements Topic {
         return tyres.mostPressure().known()
                 ? tyres.mostPressure()
                 : planned.isAtMost(tyres.referencePressure()) ? tyres.referencePressure() : tyres.mostPressure();
-    }
-
-    /** No tyre or wheel weighs nothing, and none goes on where none came off. */
-    private static Choice<YesNo> weighed(Fitment set) {
-        return set.mass().isZero()
-                ? Choice.of(YesNo.NO)
-                : set.removes().isPresent()
-                        ? Choice.of(YesNo.YES)
-                        : Choice.missing(new Missing(
-                                "fitments." + set.name() + ".removes",
-                                "what they replace, with its mass and place",
-                                "a scale, or the makers' data"));
     }
 
     @Override
