@@ -11,7 +11,6 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Weighed;
-import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
@@ -59,27 +58,24 @@ final class TyreLimitMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
-        if (divisor.known()
-                && !VehicleClass.car(plan)
-                && !plan.tyreSet().passenger().is(YesNo.NO)) {
-            passenger(plan, "front axle", loading.axles().front(), false, divisor, measures);
-            passenger(plan, "rear axle", loading.axles().rear(), true, divisor, measures);
+        if (PassengerTyres.countForLess(plan) && !plan.tyreSet().passenger().is(YesNo.NO)) {
+            passenger(plan, "front axle", loading.axles().front(), false, measures);
+            passenger(plan, "rear axle", loading.axles().rear(), true, measures);
         }
     }
 
     /** More than the tyres carry by their index is a fault of its own. */
-    private static void passenger(
-            Plan plan, String axle, Figure load, boolean rear, Figure divisor, List<Measure> measures) {
+    private static void passenger(Plan plan, String axle, Figure load, boolean rear, List<Measure> measures) {
         Figure carried = TyreRatingMeasures.tyresCarry(plan, rear);
         if (load.isAbove(carried)) {
             return;
         }
-        Choice<YesNo> passenger = plan.tyreSet().passenger();
-        Figure counted = !VehicleClass.known(plan)
-                ? Figure.missing(VehicleClass.missing())
-                : !passenger.known() ? Figure.missing(passenger.missing()) : carried.dividedBy(divisor);
-        measures.add(Measure.of(PASSENGER_LOAD, axle, load, counted)
+        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
+        measures.add(Measure.of(
+                        PASSENGER_LOAD,
+                        axle,
+                        load,
+                        PassengerTyres.counted(plan, plan.tyreSet().passenger(), carried, load))
                 .worked("counted = carried / divisor", in("carried", carried, "kg"), in("divisor", divisor, "")));
     }
 }
