@@ -137,12 +137,19 @@ public final class MassMeasures implements Topic {
         if (raised) {
             measures.add(Measure.of(
                     RAISED, "vehicle", Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE)));
+            // The GVM holds the load on the ball; without a planned trailer none is counted.
+            Figure ball =
+                    plan.sheet().trailer().map(trailer -> trailer.ball().or(Figure.ZERO)).orElse(Figure.ZERO);
             measures.add(Measure.of(
                             RATED_TRAILER,
                             "vehicle",
                             ratings.towing(),
-                            ratings.gcm().minus(ratings.gvm()))
-                    .worked("left = GCM - GVM", in("GCM", ratings.gcm(), "kg"), in("GVM", ratings.gvm(), "kg")));
+                            ratings.gcm().minus(ratings.gvm()).plus(ball))
+                    .worked(
+                            "left = GCM - GVM + ball",
+                            in("GCM", ratings.gcm(), "kg"),
+                            in("GVM", ratings.gvm(), "kg"),
+                            in("ball", ball, "kg")));
             measures.add(Measure.of(
                             GVM_OVER_AXLES,
                             "vehicle",
