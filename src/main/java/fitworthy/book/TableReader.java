@@ -17,6 +17,7 @@ import fitworthy.source.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -35,6 +36,9 @@ public final class TableReader {
     /** Sections in mm2 of the wire sizes 18 to 4/0. */
     private static final List<Double> SECTIONS =
             List.of(0.8, 1.0, 2.0, 3.0, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0, 68.0, 107.0);
+
+    /** What insulation is made for, degC. */
+    private static final List<Double> INSULATIONS = List.of(60.0, 75.0, 80.0, 90.0, 105.0);
 
     private static final String SYMBOLS = "JKLMNPQRSTUHVWY";
 
@@ -81,8 +85,12 @@ public final class TableReader {
         return new TableReader(file, faults).speedSymbol(text);
     }
 
-    /** What a cable carries in A by its section in m2; every section of the wire sizes 18 to 4/0, rising. */
-    public static NavigableMap<Double, Double> cable(String text, String file, List<Fault> faults) {
+    /**
+     * What a cable carries in A by what its insulation is made for in degC and its section in m2; every section of the
+     * wire sizes 18 to 4/0, rising with both.
+     */
+    public static NavigableMap<Double, NavigableMap<Double, Double>> cable(
+            String text, String file, List<Fault> faults) {
         return new TableReader(file, faults).cable(text);
     }
 
@@ -144,32 +152,50 @@ public final class TableReader {
         return speeds;
     }
 
-    private NavigableMap<Double, Double> cable(String text) {
-        NavigableMap<Double, Double> amperes = new TreeMap<>();
+    private NavigableMap<Double, NavigableMap<Double, Double>> cable(String text) {
+        NavigableMap<Double, NavigableMap<Double, Double>> amperes = new TreeMap<>();
         for (Bound<TableRow.Cable> row : rows(TableRow.Cable.class, text)) {
             TableRow.Cable cable = row.record();
-            if (amperes.put(cable.section().value(), cable.current().value()) != null) {
-                tell(row, "section", "a second row for this section", "one row a section");
+            NavigableMap<Double, Double> bySection =
+                    amperes.computeIfAbsent(cable.insulation().value(), insulation -> new TreeMap<>());
+            if (bySection.put(cable.section().value(), cable.current().value()) != null) {
+                tell(row, "section", "a second row for this section and insulation", "one row a section and insulation");
             }
         }
-        for (double section : SECTIONS) {
-            Double current = amperes.get(section * Dimension.size("mm2"));
-            Map.Entry<Double, Double> smaller = amperes.lowerEntry(section * Dimension.size("mm2"));
-            if (current == null) {
-                faults.add(new Fault(
-                        Place.of(file),
-                        "",
-                        "the row for " + section + " mm2 is missing",
-                        section + " mm2,<current> A,<basis>,<source>"));
-            } else if (smaller != null && current <= smaller.getValue()) {
-                faults.add(new Fault(
-                        Place.of(file),
-                        "",
-                        "the current for " + section + " mm2 is not above that of the row before it",
-                        "currents rise with the section"));
+        for (double insulation : INSULATIONS) {
+            for (double section : SECTIONS) {
+                cable(amperes, insulation, section);
             }
         }
         return amperes;
+    }
+
+    private void cable(NavigableMap<Double, NavigableMap<Double, Double>> amperes, double insulation, double section) {
+        NavigableMap<Double, Double> bySection = amperes.getOrDefault(insulation, Collections.emptyNavigableMap());
+        double squareMetres = section * Dimension.size("mm2");
+        Double current = bySection.get(squareMetres);
+        Map.Entry<Double, Double> smaller = bySection.lowerEntry(squareMetres);
+        Map.Entry<Double, NavigableMap<Double, Double>> poorer = amperes.lowerEntry(insulation);
+        String name = section + " mm2 and " + insulation + " degC";
+        if (current == null) {
+            faults.add(new Fault(
+                    Place.of(file),
+                    "",
+                    "the row for " + name + " is missing",
+                    section + " mm2," + insulation + " degC,<current> A,<basis>,<source>"));
+        } else if (smaller != null && current <= smaller.getValue()) {
+            faults.add(new Fault(
+                    Place.of(file),
+                    "",
+                    "the current for " + name + " is not above that of the row before it",
+                    "currents rise with the section"));
+        } else if (poorer != null && current < poorer.getValue().getOrDefault(squareMetres, 0.0)) {
+            faults.add(new Fault(
+                    Place.of(file),
+                    "",
+                    "the current for " + name + " is below that of insulation for less heat",
+                    "currents do not fall with the insulation"));
+        }
     }
 
     private Map<String, Set<String>> usualOrder(String text) {

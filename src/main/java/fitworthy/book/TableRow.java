@@ -29,6 +29,12 @@ public sealed interface TableRow {
     record Cable(
             @Field(value = "the section of a copper cable", in = Dimension.AREA, needed = true, example = "8 mm2")
                     Figure section,
+            @Field(
+                            value = "what its insulation is made for",
+                            in = Dimension.TEMPERATURE,
+                            needed = true,
+                            example = "105 degC")
+                    Figure insulation,
             @Field(value = "what it carries for long", in = Dimension.CURRENT, needed = true, example = "80 A")
                     Figure current,
             @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,

@@ -87,6 +87,13 @@ public record Circuit(
                     Figure length,
             @Field(value = "whether any of it lies in the engine bay", find = "the plan") Choice<YesNo> engineBay,
             @Field(
+                            value = "the heat its insulation is made for; asked where its section would do for some"
+                                    + " insulation and not for other",
+                            in = Dimension.TEMPERATURE,
+                            find = "the print on it, or its data sheet",
+                            example = "105 degC")
+                    Figure insulation,
+            @Field(
                             value = "the current its maker rates it for, where stated",
                             in = Dimension.CURRENT,
                             find = "its data sheet",

@@ -9,6 +9,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -39,8 +40,7 @@ final class BodyWeightMeasures implements Topic {
                 .flatMap(kind -> plan.fitments(kind).stream())
                 // What was weighed with the vehicle is counted, unless it comes off.
                 .filter(body -> !body.isDone() || body.removable().is(YesNo.YES))
-                .forEach(body -> measures.add(Measure.of(
-                        WEIGHED, body.name(), Choice.yesNo(!body.mass().isZero()))));
+                .forEach(body -> measures.add(Measure.of(WEIGHED, body.name(), Weighed.alone(body))));
     }
 
     @Override

@@ -17,8 +17,10 @@ public final class Cable {
     private static final double OUTSIDE = 30;
 
     private static final double ENGINE_SPACE = 50;
-    /** What the engine space leaves of a cable's rating; printed with the table. */
+    /** What the engine space leaves of a cable's rating where its insulation is for 105 degC; printed with the table. */
     private static final double LEFT_IN_ENGINE_SPACE = 0.85;
+
+    private static final double BEST_INSULATION = 105;
 
     private Cable() {}
 
@@ -48,9 +50,19 @@ public final class Cable {
         return byPlace(engineBay, ENGINE_SPACE, OUTSIDE);
     }
 
-    /** What the warmth of its place leaves of a cable's rating, as a share. */
-    public static Figure ratingLeft(Choice<YesNo> engineBay) {
-        return byPlace(engineBay, LEFT_IN_ENGINE_SPACE, 1);
+    /**
+     * What the warmth of its place leaves of a cable's rating, as a share. For insulation that stands less heat than 105
+     * degC it is {@code sqrt((insulation - 50) / (insulation - 30))}, as the heat of a current goes with its square and is
+     * shed in proportion to what the insulation stands above the air.
+     *
+     * @param insulation what it is made for, degC, above the air of the engine space
+     */
+    public static Figure ratingLeft(Choice<YesNo> engineBay, Figure insulation) {
+        double left = insulation.value() >= BEST_INSULATION
+                ? LEFT_IN_ENGINE_SPACE
+                : Math.sqrt((insulation.value() - ENGINE_SPACE) / (insulation.value() - OUTSIDE));
+        Figure place = byPlace(engineBay, left, 1);
+        return insulation.missingWith(place, place);
     }
 
     private static Figure byPlace(Choice<YesNo> engineBay, double inside, double outside) {

@@ -11,7 +11,6 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.EnergyWay;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
-import fitworthy.figures.plan.Tables;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -43,6 +42,8 @@ final class CircuitMeasures implements Topic {
     private static final MeasureKind FUSE_LOAD = rated("electrical.fuse-load", "A", 1, "load", "rating of the fuse");
     private static final MeasureKind FUSE_SHARE =
             number("electrical.fuse-share", "%", 0, "rating of the fuse, as a share of what the cable carries");
+    private static final MeasureKind FUSE_SHARE_FAR =
+            number("electrical.fuse-share-far", "%", 0, "rating of the fuse, as a share of what the cable carries");
     private static final MeasureKind FUSE_WAY =
             number("electrical.fuse-way", "mm", 0, "bare cable between the battery and the fuse");
     private static final MeasureKind FUSE_WAY_ENCLOSED =
@@ -68,6 +69,7 @@ final class CircuitMeasures implements Topic {
                 FAR_FUSED,
                 FUSE_LOAD,
                 FUSE_SHARE,
+                FUSE_SHARE_FAR,
                 FUSE_WAY,
                 FUSE_WAY_ENCLOSED,
                 EARTH,
@@ -84,7 +86,7 @@ final class CircuitMeasures implements Topic {
             farEnd(plan, circuit, measures);
             measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
             if (!circuit.shortTime().is(YesNo.YES)) {
-                lasting(plan.tables(), circuit, measures);
+                lasting(plan, circuit, measures);
             }
         }
         panel(plan, measures);
@@ -160,42 +162,47 @@ final class CircuitMeasures implements Topic {
     }
 
     /** What warms a cable only if it goes on for longer than a winch pull. */
-    private static void lasting(Tables tables, Circuit circuit, List<Measure> measures) {
+    private static void lasting(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
-        Figure place = Cable.ratingLeft(cable.engineBay());
-        Figure carries = cable.rating().or(tables.cableRating(cable.section(), place));
         if (cable.rating().known()) {
             measures.add(Measure.of(CABLE_MAKER, circuit.name(), circuit.current(), cable.rating()));
         } else {
-            measures.add(Measure.of(CABLE, circuit.name(), cable.section(), tables.cableFor(circuit.current(), place))
+            Ampacity ampacity = new Ampacity(plan.tables(), cable);
+            measures.add(Measure.of(CABLE, circuit.name(), cable.section(), ampacity.leastFor(circuit.current()))
                     .worked(
-                            "from the table of cables, the least that carries current / warmth",
-                            in("current", circuit.current(), "A"),
-                            in("warmth", place, "")));
+                            "from the table of cables for this insulation, the least that carries current / warmth",
+                            ampacity.inputs(in("current", circuit.current(), "A"))));
         }
-        Working[] rating = cable.rating().known()
-                ? new Working[0]
-                : new Working[] {
-                    new Working.Formula(
-                            "from the table of cables, times warmth",
-                            List.of(in("section", cable.section(), "mm2"), in("warmth", place, "")))
-                };
         Figure fuse = circuit.fuse().rating();
         if (fuse.value() > 0 || !fuse.known()) {
-            guarded(circuit.name(), fuse, circuit.current(), carries, rating, measures);
+            guarded(plan, circuit.name(), fuse, circuit, measures);
         }
         Figure far = circuit.farFuse().rating();
         if (far.value() > 0) {
-            guarded(far(circuit), far, circuit.current(), carries, rating, measures);
+            guarded(plan, far(circuit), far, circuit, measures);
         }
     }
 
-    private static void guarded(
-            String subject, Figure fuse, Figure load, Figure carries, Working[] rating, List<Measure> measures) {
-        measures.add(Measure.of(FUSE_LOAD, subject, load, fuse));
-        measures.add(Measure.of(FUSE_SHARE, subject, fuse.dividedBy(carries))
-                .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
-                .worked(rating));
+    private static void guarded(Plan plan, String subject, Figure fuse, Circuit circuit, List<Measure> measures) {
+        Circuit.Cable cable = circuit.cable();
+        Ampacity ampacity = new Ampacity(plan.tables(), cable);
+        boolean stated = cable.rating().known();
+        Figure carries = cable.rating().or(ampacity.carries());
+        Working[] rating = stated
+                ? new Working[0]
+                : new Working[] {
+                    new Working.Formula(
+                            "from the table of cables for this insulation, times warmth",
+                            List.of(ampacity.inputs(in("section", cable.section(), "mm2"))))
+                };
+        measures.add(Measure.of(FUSE_LOAD, subject, circuit.current(), fuse));
+        for (MeasureKind kind : List.of(FUSE_SHARE, FUSE_SHARE_FAR)) {
+            Figure most = plan.practice(
+                    kind == FUSE_SHARE ? PracticeId.ELECTRICAL_FUSE_SHARE_MOST : PracticeId.ELECTRICAL_FUSE_SHARE_STOP);
+            measures.add(Measure.of(kind, subject, stated ? fuse.dividedBy(carries) : ampacity.share(fuse, most))
+                    .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
+                    .worked(rating));
+        }
         measures.add(Measure.of(CABLE_CARRIES, subject, carries).worked(rating));
     }
 

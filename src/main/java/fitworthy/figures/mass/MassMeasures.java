@@ -17,14 +17,19 @@ import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
+import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Masses, axle loads and the balance of the vehicle. */
@@ -72,6 +77,13 @@ public final class MassMeasures implements Topic {
     private static final MeasureKind RAISED =
             MeasureKind.word("mass.raised", "whether the GVM is raised before or after first registration");
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
+    private static final MeasureKind WEIGHED =
+            MeasureKind.word("mass.weighed", "whether the sheet has a mass for it, and for what it replaces");
+    /** Kinds that go on where a part of the vehicle comes off. */
+    private static final Set<Kind> REPLACING = EnumSet.of(Kind.SPRINGS, Kind.BAR);
+    /** Further kinds that are too heavy to be left out. */
+    private static final Set<Kind> HEAVY =
+            EnumSet.of(Kind.WINCH, Kind.TOW_BAR, Kind.BATTERY, Kind.GAS_BOTTLE, Kind.FIREARM_BOX);
     private static final MeasureKind RESIDUAL = rated(
                     "mass.residual",
                     "kg",
@@ -106,6 +118,7 @@ public final class MassMeasures implements Topic {
                 GVM_OVER_AXLES,
                 RAISED,
                 WHEELBASE_ADDED,
+                WEIGHED,
                 RESIDUAL,
                 UNEXPLAINED,
                 FOUND_OVER,
@@ -120,6 +133,16 @@ public final class MassMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
+        for (Fitment part : plan.sheet().fitments()) {
+            if (part.isDone()) {
+                continue; // It was weighed with the vehicle.
+            }
+            if (REPLACING.contains(part.kind())) {
+                measures.add(Measure.of(WEIGHED, part.name(), Weighed.withReplaced(part)));
+            } else if (HEAVY.contains(part.kind())) {
+                measures.add(Measure.of(WEIGHED, part.name(), Weighed.alone(part)));
+            }
+        }
         Vehicle.Ratings ratings = plan.ratings();
         Vehicle.Ratings made = plan.vehicle().ratings();
         measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));
@@ -131,12 +154,19 @@ public final class MassMeasures implements Topic {
                     .anyMatch(upgrade -> upgrade.gvm().known())) {
                 measures.add(Measure.of(RAISED, "vehicle", raised(plan.registered())));
             }
+            // The GVM holds the load on the ball; without a planned trailer none is counted.
+            Figure ball =
+                    plan.sheet().trailer().map(trailer -> trailer.ball().or(Figure.ZERO)).orElse(Figure.ZERO);
             measures.add(Measure.of(
                             RATED_TRAILER,
                             "vehicle",
                             ratings.towing(),
-                            ratings.gcm().minus(ratings.gvm()))
-                    .worked("left = GCM - GVM", in("GCM", ratings.gcm(), "kg"), in("GVM", ratings.gvm(), "kg")));
+                            ratings.gcm().minus(ratings.gvm()).plus(ball))
+                    .worked(
+                            "left = GCM - GVM + ball",
+                            in("GCM", ratings.gcm(), "kg"),
+                            in("GVM", ratings.gvm(), "kg"),
+                            in("ball", ball, "kg")));
             measures.add(Measure.of(
                             GVM_OVER_AXLES,
                             "vehicle",

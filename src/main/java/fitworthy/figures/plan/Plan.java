@@ -3,6 +3,7 @@ package fitworthy.figures.plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
@@ -24,6 +25,8 @@ import java.util.function.Function;
 
 /** A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned. */
 public final class Plan {
+
+    private static final FieldSchema REGISTERED = RecordSchema.of(Vehicle.class).field("registered");
 
     private final Sheet sheet;
     private final Tables tables;
@@ -120,7 +123,7 @@ public final class Plan {
     public Choice<YesNo> registered() {
         LocalDate registered = vehicle().registered();
         return registered == null
-                ? Choice.missing(RecordSchema.of(Vehicle.class).missing("vehicle", "registered"))
+                ? Choice.missing(REGISTERED.missingIn("vehicle"))
                 : Choice.yesNo(!registered.isAfter(sheet.asOf()));
     }
 

@@ -14,6 +14,8 @@ public enum PracticeId {
     ELECTRICAL_DEPTH_LITHIUM_MOST("electrical.depth-lithium-most"),
     ELECTRICAL_DROP_CRITICAL_MOST("electrical.drop-critical-most"),
     ELECTRICAL_DROP_OTHER_MOST("electrical.drop-other-most"),
+    ELECTRICAL_FUSE_SHARE_MOST("electrical.fuse-share-most"),
+    ELECTRICAL_FUSE_SHARE_STOP("electrical.fuse-share-stop"),
     ELECTRICAL_LITHIUM_COLDEST("electrical.lithium-coldest"),
     ELECTRICAL_STARTER_DRAIN_MOST("electrical.starter-drain-most"),
     INTAKE_FREEBOARD_LEAST("intake.freeboard-least"),

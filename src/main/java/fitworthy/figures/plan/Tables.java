@@ -12,13 +12,14 @@ import java.util.Set;
  *
  * @param loadIndexKg load of one tyre in kg by load index
  * @param speedSymbolMetresPerSecond highest speed by speed symbol
- * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by its section in m2
+ * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by what its insulation is made for in
+ *     degC and its section in m2
  * @param usualOrder kinds of part and job, each with the kinds that are usually done before it
  */
 public record Tables(
         Map<Integer, Double> loadIndexKg,
         Map<String, Double> speedSymbolMetresPerSecond,
-        NavigableMap<Double, Double> cableAmperes,
+        NavigableMap<Double, NavigableMap<Double, Double>> cableAmperes,
         Map<String, Set<String>> usualOrder) {
 
     /** Stands in the order of work for the fitting of any part or tank. */
@@ -71,17 +72,38 @@ public record Tables(
                 .map(Map.Entry::getKey);
     }
 
+    /** The poorest insulation in the table of cables, degC. */
+    public Figure poorestInsulation() {
+        return Figure.of(cableAmperes.firstKey(), 0);
+    }
+
+    /** The best insulation in the table of cables, degC. */
+    public Figure bestInsulation() {
+        return Figure.of(cableAmperes.lastKey(), 0);
+    }
+
+    /** What the table has for insulation, degC: the next poorer where it lies between two. */
+    public Figure insulationInTable(Figure insulation) {
+        Double degrees = insulation.known() ? cableAmperes.floorKey(insulation.value()) : null;
+        return !insulation.known()
+                ? insulation
+                : degrees != null ? Figure.of(degrees, 0) : Figure.missing(notInTable("insulation for so little heat"));
+    }
+
     /**
      * What a cable carries for long, in A: that of the next smaller row where its section lies between two.
      *
      * @param section m2
+     * @param insulation of the table, degC
      * @param place what the warmth of its place leaves of the rating, 1 in air of 30 degC
      */
-    public Figure cableRating(Figure section, Figure place) {
-        Map.Entry<Double, Double> row = section.known() ? cableAmperes.floorEntry(section.value()) : null;
-        Figure rating = !section.known()
-                ? section
-                : row != null ? Figure.of(row.getValue(), 0) : Figure.missing(notInTable("a cable as thin as this"));
+    public Figure cableRating(Figure section, Figure insulation, Figure place) {
+        if (!section.known() || !insulation.known()) {
+            return section.missingWith(insulation, section);
+        }
+        Map.Entry<Double, Double> row = cableAmperes.get(insulation.value()).floorEntry(section.value());
+        Figure rating =
+                row != null ? Figure.of(row.getValue(), 0) : Figure.missing(notInTable("a cable as thin as this"));
         return rating.times(place);
     }
 
@@ -89,13 +111,15 @@ public record Tables(
      * The smallest section in the table that carries a current for long, in m2.
      *
      * @param current A
+     * @param insulation as above
      * @param place as above
      */
-    public Figure cableFor(Figure current, Figure place) {
-        if (!current.known() || !place.known()) {
-            return current.missingWith(place, current);
+    public Figure cableFor(Figure current, Figure insulation, Figure place) {
+        Figure asked = current.missingWith(place, current).missingWith(insulation, current);
+        if (!asked.known()) {
+            return asked;
         }
-        return cableAmperes.entrySet().stream()
+        return cableAmperes.get(insulation.value()).entrySet().stream()
                 .filter(row -> current.isAtMost(place.times(row.getValue())))
                 .findFirst()
                 .map(row -> Figure.of(row.getKey(), 0))
@@ -106,7 +130,7 @@ public record Tables(
     public Figure cableSize(Figure section) {
         return !section.known()
                 ? section
-                : cableAmperes.keySet().stream()
+                : cableAmperes.lastEntry().getValue().keySet().stream()
                         .map(size -> Figure.of(size, 0))
                         .filter(section::isAtMost)
                         .findFirst()

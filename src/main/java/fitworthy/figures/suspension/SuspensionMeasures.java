@@ -41,6 +41,7 @@ public final class SuspensionMeasures implements Topic {
             word("suspension.certified", "whether all that lifts is done, with its certificate in hand");
     private static final MeasureKind STABILITY_LIFT =
             number("suspension.stability-lift", "mm", 0, "lift in all, with stability control");
+    private static final MeasureKind BODY_LIFT = number("suspension.body-lift", "mm", 0, "lift by body spacers");
     private static final MeasureKind HEIGHT_CHANGE =
             number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
     private static final MeasureKind TRAVEL =
@@ -77,6 +78,7 @@ public final class SuspensionMeasures implements Topic {
                 LIFT,
                 CERTIFIED,
                 STABILITY_LIFT,
+                BODY_LIFT,
                 HEIGHT_CHANGE,
                 TRAVEL,
                 LOAD_MOST,
@@ -103,6 +105,9 @@ public final class SuspensionMeasures implements Topic {
             lift(plan, "rear axle", End.REAR, measures);
             measures.add(Measure.of(
                     CERTIFIED, "ride height", Choice.yesNo(Alterations.certified(plan, Alteration.RIDE_HEIGHT))));
+        }
+        for (Fitment fitment : plan.fitments(Fitment.Kind.BODY_LIFT)) {
+            measures.add(Measure.of(BODY_LIFT, fitment.name(), ((BodyLift) fitment.details()).lift()));
         }
         for (Fitment fitment : plan.fitments(Fitment.Kind.SPRINGS)) {
             springs(plan, fitment, (Springs) fitment.details(), measures);

@@ -49,16 +49,17 @@ final class UnderTrailerMeasures implements Topic {
         });
     }
 
-    /** Where the law counts passenger tyres on a trailer for less than their index, they are counted so. */
+    /**
+     * Where the law counts passenger tyres on a trailer for less than their index, they are counted so, and it is asked
+     * whether they are such tyres where that decides.
+     */
     private static void tyres(Plan plan, AxleTyres tyres, Figure load, Working onAxles, List<Measure> measures) {
         Figure one = plan.tables().tyreLoad(tyres.loadIndex());
         Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
         boolean less = divisor.known() && !tyres.passenger().is(YesNo.NO);
-        Figure counted = !less
-                ? one
-                : tyres.passenger().known()
-                        ? one.dividedBy(divisor)
-                        : Figure.missing(tyres.passenger().missing());
+        Figure lessened = one.dividedBy(divisor);
+        boolean decides = !tyres.passenger().known() && load.isAbove(lessened.times(tyres.count()));
+        Figure counted = !less ? one : decides ? Figure.missing(tyres.passenger().missing()) : lessened;
         measures.add(Measure.of(TYRE_LOAD, "trailer", load, counted.times(tyres.count()))
                 .worked(onAxles)
                 .worked(

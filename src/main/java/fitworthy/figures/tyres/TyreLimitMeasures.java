@@ -10,9 +10,8 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
-import fitworthy.quantity.Choice;
+import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
@@ -44,7 +43,7 @@ final class TyreLimitMeasures implements Topic {
         Stream.of(Fitment.Kind.TYRES, Fitment.Kind.WHEELS)
                 .flatMap(kind -> plan.fitments(kind).stream())
                 .filter(set -> !set.isDone())
-                .forEach(set -> measures.add(Measure.of(WEIGHED, set.name(), weighed(set))));
+                .forEach(set -> measures.add(Measure.of(WEIGHED, set.name(), Weighed.withReplaced(set))));
     }
 
     /**
@@ -57,42 +56,27 @@ final class TyreLimitMeasures implements Topic {
                 : planned.isAtMost(tyres.referencePressure()) ? tyres.referencePressure() : tyres.mostPressure();
     }
 
-    /** No tyre or wheel weighs nothing, and none goes on where none came off. */
-    private static Choice<YesNo> weighed(Fitment set) {
-        return set.mass().isZero()
-                ? Choice.of(YesNo.NO)
-                : set.removes().isPresent()
-                        ? Choice.of(YesNo.YES)
-                        : Choice.missing(new Missing(
-                                "fitments." + set.name() + ".removes",
-                                "what they replace, with its mass and place",
-                                "a scale, or the makers' data"));
-    }
-
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
-        if (divisor.known()
-                && !VehicleClass.car(plan)
-                && !plan.tyreSet().passenger().is(YesNo.NO)) {
-            passenger(plan, "front axle", loading.axles().front(), false, divisor, measures);
-            passenger(plan, "rear axle", loading.axles().rear(), true, divisor, measures);
+        if (PassengerTyres.countForLess(plan) && !plan.tyreSet().passenger().is(YesNo.NO)) {
+            passenger(plan, "front axle", loading.axles().front(), false, measures);
+            passenger(plan, "rear axle", loading.axles().rear(), true, measures);
         }
     }
 
     /** More than the tyres carry by their index is a fault of its own. */
-    private static void passenger(
-            Plan plan, String axle, Figure load, boolean rear, Figure divisor, List<Measure> measures) {
+    private static void passenger(Plan plan, String axle, Figure load, boolean rear, List<Measure> measures) {
         Figure carried = TyreRatingMeasures.tyresCarry(plan, rear);
         if (load.isAbove(carried)) {
             return;
         }
-        Choice<YesNo> passenger = plan.tyreSet().passenger();
-        Figure counted = !VehicleClass.known(plan)
-                ? Figure.missing(VehicleClass.missing())
-                : !passenger.known() ? Figure.missing(passenger.missing()) : carried.dividedBy(divisor);
-        measures.add(Measure.of(PASSENGER_LOAD, axle, load, counted)
+        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
+        measures.add(Measure.of(
+                        PASSENGER_LOAD,
+                        axle,
+                        load,
+                        PassengerTyres.counted(plan, plan.tyreSet().passenger(), carried, load))
                 .worked("counted = carried / divisor", in("carried", carried, "kg"), in("divisor", divisor, "")));
     }
 }

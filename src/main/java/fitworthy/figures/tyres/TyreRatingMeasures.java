@@ -11,6 +11,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.TyreSet;
 import fitworthy.quantity.Choice;
@@ -19,6 +20,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
+import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
 import java.util.Optional;
@@ -172,14 +174,39 @@ public final class TyreRatingMeasures implements Topic {
                             in("carried", carried, "kg"))
                     .worked(carried(plan, rear)));
         }
-        Figure spare = plan.vehicle().spare().loadIndex();
-        measures.add(Measure.of(
-                        SPARE_LOAD,
-                        axle,
-                        load.times(1.0 / wheels(plan, rear)),
-                        plan.tables().tyreLoad(spare))
+        spare(plan, axle, load, rear, measures);
+    }
+
+    private static void spare(Plan plan, String axle, Figure load, boolean rear, List<Measure> measures) {
+        Figure index = plan.vehicle().spare().loadIndex();
+        Figure onOne = load.times(1.0 / wheels(plan, rear));
+        Figure carried = plan.tables().tyreLoad(index);
+        Figure counted = PassengerTyres.counted(plan, sparePassenger(plan), carried, onOne);
+        Measure spare = Measure.of(SPARE_LOAD, axle, onOne, counted)
                 .worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
-                .worked(index(spare)));
+                .worked(index(index));
+        measures.add(
+                counted.equals(carried)
+                        ? spare
+                        : spare.worked(
+                                "counted = load of one / divisor",
+                                in("load of one", carried, "kg"),
+                                in("divisor", plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR), "")));
+    }
+
+    /** By the mark in its size, else as the tyres on the road where it is of their size. */
+    private static Choice<YesNo> sparePassenger(Plan plan) {
+        String size = plan.vehicle().spare().size();
+        boolean same = TyreSize.read(size).isPresent()
+                && TyreSize.read(size).equals(TyreSize.read(plan.tyres().size()));
+        return TyreSize.passenger(size)
+                .map(Choice::yesNo)
+                .orElseGet(() -> same
+                        ? plan.tyreSet().passenger()
+                        : Choice.missing(new Missing(
+                                "vehicle.spare.size",
+                                "whether the spare is a passenger tyre, by a P or LT in its size",
+                                "the sidewall")));
     }
 
     private static Working[] carried(Plan plan, boolean rear) {

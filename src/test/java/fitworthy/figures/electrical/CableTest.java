@@ -17,6 +17,7 @@ class CableTest {
 
     private static final double SQUARE_MILLIMETRE = 1e-6;
     private static final double FOOT = 0.3048;
+    private static final Figure BEST = exact(105);
 
     private static Figure exact(double value) {
         return Figure.of(value, 0);
@@ -58,7 +59,7 @@ class CableTest {
     }
 
     private static double smallest(double share, double temperature) throws FaultsException {
-        return Books.shipped().tables().cableAmperes().keySet().stream()
+        return Books.shipped().tables().cableAmperes().get(105.0).keySet().stream()
                         .filter(section ->
                                 Cable.drop(exact(21 * FOOT / 2), exact(10), exact(section), exact(temperature))
                                                 .value()
@@ -78,11 +79,11 @@ class CableTest {
                 0.8, 17.0, 1.0, 21.0, 2.0, 30.0, 3.0, 38.0, 5.0, 51.0, 8.0, 68.0, 13.0, 102.0, 21.0, 136.0, 34.0,
                 178.0));
         printed.putAll(Map.of(42.0, 208.0, 53.0, 242.0, 68.0, 280.0, 107.0, 378.0));
-        Figure engineSpace = Cable.ratingLeft(Choice.of(YesNo.YES));
+        Figure engineSpace = Cable.ratingLeft(Choice.of(YesNo.YES), BEST);
         Tables tables = Books.shipped().tables();
-        assertEquals(13, tables.cableAmperes().size());
+        assertEquals(13, tables.cableAmperes().get(105.0).size());
         for (Map.Entry<Double, Double> row : printed.entrySet()) {
-            double rating = tables.cableRating(exact(row.getKey() * SQUARE_MILLIMETRE), engineSpace)
+            double rating = tables.cableRating(exact(row.getKey() * SQUARE_MILLIMETRE), BEST, engineSpace)
                     .value();
             assertEquals(row.getValue(), rating, 0.6, row.getKey() + " mm2");
         }
@@ -97,7 +98,7 @@ class CableTest {
         Tables tables = Books.shipped().tables();
         Map.of(1.0, 19.0, 2.5, 34.0, 4.0, 46.0, 10.0, 81.0, 16.0, 109.0, 35.0, 176.0, 70.0, 293.0)
                 .forEach((section, building) -> {
-                    double vehicle = tables.cableRating(exact(section * SQUARE_MILLIMETRE), exact(1))
+                    double vehicle = tables.cableRating(exact(section * SQUARE_MILLIMETRE), BEST, exact(1))
                             .value();
                     assertEquals(1, vehicle / building, 0.35, section + " mm2");
                 });
@@ -107,9 +108,39 @@ class CableTest {
     void aSectionBetweenTwoRowsCountsAsTheSmaller() throws FaultsException {
         Tables tables = Books.shipped().tables();
         assertEquals(
-                60, tables.cableRating(exact(6 * SQUARE_MILLIMETRE), exact(1)).value(), 1e-9);
-        assertEquals(8, tables.cableFor(exact(61), exact(1)).value() / SQUARE_MILLIMETRE, 1e-9);
-        assertFalse(tables.cableRating(exact(0.5 * SQUARE_MILLIMETRE), exact(1)).known());
-        assertFalse(tables.cableFor(exact(446), exact(1)).known());
+                60, tables.cableRating(exact(6 * SQUARE_MILLIMETRE), BEST, exact(1)).value(), 1e-9);
+        assertEquals(8, tables.cableFor(exact(61), BEST, exact(1)).value() / SQUARE_MILLIMETRE, 1e-9);
+        assertFalse(tables.cableRating(exact(0.5 * SQUARE_MILLIMETRE), BEST, exact(1)).known());
+        assertFalse(tables.cableFor(exact(446), BEST, exact(1)).known());
+    }
+
+    /**
+     * From memory the note under the table of 33 CFR 183.425 leaves 0.58, 0.75, 0.78 and 0.82 of a rating in an engine
+     * space at 50 degC by insulation; the heat law gives them to a hundredth.
+     */
+    @Test
+    void theEngineSpaceTakesMoreOfPoorerInsulation() {
+        Map.of(60.0, 0.58, 75.0, 0.75, 80.0, 0.78, 90.0, 0.82, 105.0, 0.85)
+                .forEach((insulation, left) -> assertEquals(
+                        left,
+                        Cable.ratingLeft(Choice.of(YesNo.YES), exact(insulation)).value(),
+                        0.006,
+                        insulation + " degC"));
+        assertEquals(1, Cable.ratingLeft(Choice.of(YesNo.NO), exact(60)).value(), 0);
+    }
+
+    /** 33 CFR 183.425, table 5, in a copy (seen): size 10, which is 5 mm2, carries 40, 40, 50, 55 and 60 A. */
+    @Test
+    void theSizeTenCarriesByItsInsulationWhatTheRegulationPrints() throws FaultsException {
+        Tables tables = Books.shipped().tables();
+        Map.of(60.0, 40.0, 75.0, 40.0, 80.0, 50.0, 90.0, 55.0, 105.0, 60.0)
+                .forEach((insulation, current) -> assertEquals(
+                        current,
+                        tables.cableRating(exact(5 * SQUARE_MILLIMETRE), exact(insulation), exact(1))
+                                .value(),
+                        1e-9,
+                        insulation + " degC"));
+        assertEquals(60, tables.insulationInTable(exact(74)).value(), 0);
+        assertFalse(tables.insulationInTable(exact(59)).known());
     }
 }

@@ -1,0 +1,27 @@
+package fitworthy.figures.plan;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+
+/** Whether the sheet has a mass for a part that cannot weigh nothing, and for what it replaces. */
+public final class Weighed {
+
+    private Weighed() {}
+
+    /** Whether the part has a mass. */
+    public static Choice<YesNo> alone(Fitment part) {
+        return Choice.yesNo(!part.mass().isZero());
+    }
+
+    /** Whether a part that goes on where another came off has a mass, and that other as well. */
+    public static Choice<YesNo> withReplaced(Fitment part) {
+        return part.mass().isZero() || part.removes().isPresent()
+                ? alone(part)
+                : Choice.missing(new Missing(
+                        "fitments." + part.name() + ".removes",
+                        "what " + part.name() + " replaces, with its mass and place; 0 kg where nothing comes off",
+                        "a scale, or the makers' data"));
+    }
+}
