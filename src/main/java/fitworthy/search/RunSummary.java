@@ -24,12 +24,18 @@ import java.util.stream.Collectors;
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
  */
-record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String> stops, Map<String, Long> open) {
+record RunSummary(
+        Map<String, Double> margins,
+        Set<String> findings,
+        Set<String> stops,
+        Set<String> changes,
+        Map<String, Long> open) {
 
     static RunSummary of(Advice advice) {
         Map<String, Double> margins = new HashMap<>();
         Set<String> findings = new HashSet<>();
         Set<String> stops = new LinkedHashSet<>();
+        Set<String> changes = new HashSet<>();
         for (Met met : advice.met()) {
             margins.put(key(met), met.comparison().map(Comparison::margin).orElse(0.0));
         }
@@ -44,12 +50,15 @@ record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String>
             findings.add(key(finding));
             if (finding.judged().card().severity().is(Severity.STOP)) {
                 stops.add(key(finding));
+            } else if (finding.judged().card().severity().is(Severity.CHANGE)) {
+                changes.add(key(finding));
             }
         }
         return new RunSummary(
                 margins,
                 findings,
                 stops,
+                changes,
                 advice.notAssessed().stream()
                         .map(Outcome::judged)
                         .collect(Collectors.groupingBy(
@@ -71,6 +80,11 @@ record RunSummary(Map<String, Double> margins, Set<String> findings, Set<String>
     /** Whether there is no stop that was not there before. */
     boolean stopsNothingNew(RunSummary before) {
         return before.stops.containsAll(stops);
+    }
+
+    /** Whether nothing has to be changed that was in order before. */
+    boolean spoilsNothing(RunSummary before) {
+        return stopsNothingNew(before) && before.changes.containsAll(changes);
     }
 
     /** What is left of a limit; without end where the question no longer arises. */

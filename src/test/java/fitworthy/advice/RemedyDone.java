@@ -187,6 +187,11 @@ final class RemedyDone {
 
     /** Taken off the bare vehicle, so much of it off the front axle. */
     private static List<Node.Mapping> off(Node.Mapping tree, double kilograms, double front) {
+        if (!(has(tree, "kerb", kilograms)
+                && has(tree, "front-axle", kilograms * front)
+                && has(tree, "rear-axle", kilograms * (1 - front)))) {
+            return List.of();
+        }
         Node.Mapping changed = changed(tree, NodePath.parse("vehicle.mass.kerb"), now -> now - kilograms, "kg", false);
         changed = changed(
                 changed, NodePath.parse("vehicle.mass.front-axle"), now -> now - kilograms * front, "kg", false);
@@ -198,10 +203,20 @@ final class RemedyDone {
                 false));
     }
 
+    /** Whether the bare vehicle weighs so much that this can be taken off it. */
+    private static boolean has(Node.Mapping tree, String field, double kilograms) {
+        return NodePath.of("vehicle", "mass", field).in(tree) instanceof Node.Scalar mass
+                && parsed(mass.text(), "kg").value() > kilograms;
+    }
+
     private static final Act OUT = (tree, sheet, finding, amount) -> off(tree, amount.value(), 0.4);
-    /** Not where the frame is stretched behind the axle, since the bare vehicle was weighed before that. */
+    /**
+     * Not where the frame is stretched behind the axle, since the bare vehicle was weighed before that; nor where the
+     * loading was weighed, which it has to be again.
+     */
     private static final Act OFF_AXLE = (tree, sheet, finding, amount) ->
             sheet.planned().fitments().stream().anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
+                            || sheet.cases().stream().anyMatch(each -> each.weighed().isPresent())
                     ? List.of()
                     : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
     private static final Act OFF_TRAILER = less(at("trailer.mass"));
@@ -211,10 +226,24 @@ final class RemedyDone {
             NodePath path = NodePath.of("trailer", field);
             changed = path.in(changed) == null
                     ? changed
-                    : changed(changed, path, now -> now - amount.value(), "kg", false);
+                    : changed(changed, path, now -> Math.max(0, now - amount.value()), "kg", false);
         }
-        return List.of(changed);
+        Figure rated = sheet.trailer().orElseThrow().rated();
+        return loaded(changed, rated.value() - amount.value());
     };
+
+    /** The trailer loaded to no more than this, with the same share of it on the ball. */
+    private static List<Node.Mapping> loaded(Node.Mapping tree, double most) {
+        double now = parsed(((Node.Scalar) NodePath.parse("trailer.mass").in(tree)).text(), "kg").value();
+        if (!(now > most)) {
+            return List.of(tree);
+        }
+        Node.Mapping changed = changed(tree, NodePath.parse("trailer.mass"), mass -> most, "kg", true);
+        return List.of(
+                NodePath.parse("trailer.ball").in(tree) == null
+                        ? changed
+                        : changed(changed, NodePath.parse("trailer.ball"), ball -> ball * most / now, "kg", false));
+    }
 
     /** The springs and body lifts at an end, the first that is high enough. */
     private static final Act LOWER_LIFT = (tree, sheet, finding, amount) -> {
@@ -259,6 +288,10 @@ final class RemedyDone {
                         : !tank.liquid().is(Tank.Liquid.WATER)
                                 && !tank.builtIn().feedsEngine().is(fitworthy.quantity.YesNo.NO)
                                 && !tank.portable().is(fitworthy.quantity.YesNo.YES))
+                .filter(tank -> sheet.planned().tanks().stream()
+                        .noneMatch(other -> other.removes()
+                                .filter(gone -> gone.name().equals(tank.name()))
+                                .isPresent()))
                 .toList();
         List<Node.Mapping> ways = new ArrayList<>();
         for (Tank tank : tanks) {
@@ -267,6 +300,12 @@ final class RemedyDone {
                     .mapToDouble(other -> other.capacity().value()
                             * filled(sheet, finding, other).value())
                     .sum();
+            if (amount.value() <= others) {
+                continue;
+            }
+            double more = amount.value()
+                    - others
+                    - tank.capacity().value() * filled(sheet, finding, tank).value();
             Node.Mapping changed = changed(
                     tree,
                     NodePath.of("tanks", tank.name(), "capacity"),
@@ -278,6 +317,9 @@ final class RemedyDone {
                 changed = Trees.without(changed, NodePath.of("cases", each.name(), "filled", tank.name()));
             }
             ways.add(changed);
+            // Diesel and water weigh at most a kilogram a litre.
+            ways.addAll(off(changed, more, 0));
+            ways.addAll(off(changed, more, 1));
         }
         return ways;
     }
@@ -373,6 +415,13 @@ final class RemedyDone {
             .paths(tree, sheet, finding);
     private static final Where WHEELS = of(Fitment.Kind.WHEELS, "vehicle.wheels", "rating");
     private static final Where GVM = of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gvm");
+    private static final Act GVM_AND_LOAD = (tree, sheet, finding, amount) -> set(GVM)
+            .done(tree, sheet, finding, amount).stream()
+            .flatMap(lower -> off(lower, Math.max(0, heaviest(sheet) - amount.value()), 0.4).stream())
+            .toList();
+    /** What a load on the ball puts on the rear axle, ample for any overhang. */
+    private static final double BEHIND_AXLE = 2;
+
     private static final Where DEPTH = at("trip.water-depth");
     private static final Where BREATHERS = of(Fitment.Kind.BREATHER_KIT, "vehicle", "height");
     private static final Where FLOW = at("fitments.{subject}.rated-flow");
@@ -531,14 +580,31 @@ final class RemedyDone {
                 .map(item ->
                         changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
                 .toList()));
-        rule("mass.raised-gvm-gcm-left", says("no more than ", ",", set(of(
-                Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))));
-        rule("mass.raised-gvm-trailer", says("at least ", " below", less(GVM)));
-        rule("mass.raised-gvm-axles", says("Count on ", " at most", set(GVM)));
-        rule("mass.heavy-class", says("GVM at ", " or less", (tree, sheet, finding, amount) -> set(GVM)
-                .done(tree, sheet, finding, amount).stream()
-                .flatMap(lower -> off(lower, Math.max(0, heaviest(sheet) - amount.value()), 0.4).stream())
-                .toList()));
+        rule("mass.raised-gvm-gcm-left", says("no more than ", ",", (tree, sheet, finding, amount) ->
+                set(of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
+                        .done(tree, sheet, finding, amount).stream()
+                        .flatMap(lower -> sheet.trailer().isPresent()
+                                ? loaded(lower, amount.value()).stream()
+                                : Stream.of(lower))
+                        .toList()));
+        rule("mass.raised-gvm-trailer", says("at least ", " below", (tree, sheet, finding, amount) -> {
+            double gvm = parsed(
+                            ((Node.Scalar) NodePath.parse(GVM.paths(tree, sheet, finding)
+                                                    .get(0))
+                                            .in(tree))
+                                    .text(),
+                            "kg")
+                    .value();
+            return GVM_AND_LOAD.done(tree, sheet, finding, new Amount(gvm - amount.value(), "kg"));
+        }));
+        rule("mass.gcm-raise-refused", says("GCM of ", ",", (tree, sheet, finding, amount) ->
+                set(of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gcm")).done(tree, sheet, finding, amount).stream()
+                        .flatMap(lower -> sheet.trailer().isPresent()
+                                ? loaded(lower, amount.value() - heaviest(sheet)).stream()
+                                : Stream.of(lower))
+                        .toList()));
+        rule("mass.raised-gvm-axles", says("Count on ", " at most", GVM_AND_LOAD));
+        rule("mass.heavy-class", says("GVM at ", " or less", GVM_AND_LOAD));
 
         rule("mirrors.trailer-hides", says("at least ", " from", set(mirror("reach"))));
         rule("mirrors.load-hides", says(", ", " more", more(mirror("reach"))));
@@ -619,8 +685,20 @@ final class RemedyDone {
         rule("towing.force-over", says("at least ", " on", (tree, sheet, finding, amount) -> plate(
                         finding.judged().subject().split(", ")[1].toLowerCase(java.util.Locale.ROOT))
                 .done(tree, sheet, finding, amount)));
-        rule("towing.ball-over", says("carries ", " less", less(at("trailer.ball"))));
-        rule("towing.ball-light", says("ball carries ", ",", set(at("trailer.ball"))));
+        rule("towing.ball-over", says("carries ", " less", (tree, sheet, finding, amount) ->
+                less(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
+                        .flatMap(moved -> Stream.concat(
+                                Stream.of(moved), OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
+                        .toList()));
+        rule("towing.ball-light", says("ball carries ", ",", (tree, sheet, finding, amount) -> {
+            double more =
+                    amount.value() - sheet.trailer().orElseThrow().ball().value();
+            return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
+                    .flatMap(stowed -> Stream.concat(
+                            Stream.of(stowed),
+                            off(stowed, BEHIND_AXLE * more, 0).stream()))
+                    .toList();
+        }));
         rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
         rule(
                 "towing.unbraked-by-axles towing.unbraked-by-mass towing.plain-brakes",

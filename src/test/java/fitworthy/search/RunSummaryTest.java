@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class RunSummaryTest {
 
     private static RunSummary summary(Map<String, Double> margins, Set<String> stops, Map<String, Long> open) {
-        return new RunSummary(margins, stops, stops, open);
+        return new RunSummary(margins, stops, stops, Set.of(), open);
     }
 
     /** The wagon weighs 2520 kg: 20 over a GVM of 2500, 480 within one of 3000. */

@@ -64,6 +64,8 @@ public final class MassMeasures implements Topic {
     private static final MeasureKind FULL_COMBINED =
             rated("mass.full-combined", "kg", 0, "the planned trailer behind the vehicle at full GVM", "GCM");
     private static final MeasureKind GVM = number("mass.gvm", "kg", 0, "GVM as planned");
+    private static final MeasureKind GCM_RAISED =
+            rated("mass.gcm-raised", "kg", 0, "GCM as planned on a vehicle already registered", "GCM as made");
     private static final MeasureKind GVM_OVER_AXLES =
             rated("mass.gvm-axles", "kg", 0, "GVM as planned", "sum of the axle limits");
     private static final MeasureKind RAISED =
@@ -94,6 +96,7 @@ public final class MassMeasures implements Topic {
                 FULL_COMBINED,
                 GVM,
                 GVM_OVER_AXLES,
+                GCM_RAISED,
                 RAISED,
                 WHEELBASE_ADDED,
                 RESIDUAL,
@@ -114,6 +117,12 @@ public final class MassMeasures implements Topic {
         boolean raised = plan.planned(MassDetails.RatingUpgrade.class)
                 .filter(upgrade -> upgrade.gvm().known())
                 .isPresent();
+        if (plan.registered()
+                && plan.planned(MassDetails.RatingUpgrade.class)
+                        .filter(upgrade -> upgrade.gcm().known())
+                        .isPresent()) {
+            measures.add(Measure.of(GCM_RAISED, "vehicle", ratings.gcm(), made.gcm()));
+        }
         if (raised) {
             measures.add(Measure.of(
                     RAISED, "vehicle", Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE)));
