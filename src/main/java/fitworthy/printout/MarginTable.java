@@ -57,9 +57,7 @@ final class MarginTable {
         int column = GAP
                 + Math.max(
                         widest(margins.stream().flatMap(margin -> cells(margin, loadings).stream())),
-                        Math.min(
-                                widest(loadings.stream()),
-                                Math.max(NAME, (width - first) / loadings.size() - GAP)));
+                        Math.min(widest(loadings.stream()), Math.max(NAME, (width - first) / loadings.size() - GAP)));
         int beside = Math.max(1, (width - first) / column);
         List<String> lines = new ArrayList<>();
         for (int from = 0; from < loadings.size(); from += beside) {
@@ -68,8 +66,8 @@ final class MarginTable {
             }
             List<String> some = loadings.subList(from, Math.min(from + beside, loadings.size()));
             heading(lines, some, width - column * some.size(), column);
-            margins.forEach(margin -> lines.add(
-                    line(margin.limit(), width - column * some.size(), column, cells(margin, some))));
+            margins.forEach(margin ->
+                    lines.add(line(margin.limit(), width - column * some.size(), column, cells(margin, some))));
         }
         return lines;
     }
@@ -86,12 +84,13 @@ final class MarginTable {
         for (int i = 0; i < tall; i++) {
             int down = i;
             lines.add(line(
-                    i == 0 ? HEADING : "",
-                    first,
-                    column,
-                    names.stream()
-                            .map(parts -> down < parts.size() ? parts.get(down) : "")
-                            .toList()).stripTrailing());
+                            i == 0 ? HEADING : "",
+                            first,
+                            column,
+                            names.stream()
+                                    .map(parts -> down < parts.size() ? parts.get(down) : "")
+                                    .toList())
+                    .stripTrailing());
         }
     }
 

@@ -79,9 +79,8 @@ final class Trials {
     /** Whether the pulls leave no stop at all, spoil nothing that was in order, and open no question. */
     boolean clears(List<Pull> pulls) {
         return run(pulls)
-                .filter(summary -> summary.stops().isEmpty()
-                        && summary.opensNothing(planned)
-                        && summary.spoilsNothing(planned))
+                .filter(summary ->
+                        summary.stops().isEmpty() && summary.opensNothing(planned) && summary.spoilsNothing(planned))
                 .isPresent();
     }
 
@@ -91,9 +90,7 @@ final class Trials {
     }
 
     boolean settles(RunSummary summary, String finding) {
-        return !summary.findings().contains(finding)
-                && summary.opensNothing(planned)
-                && summary.spoilsNothing(planned);
+        return !summary.findings().contains(finding) && summary.opensNothing(planned) && summary.spoilsNothing(planned);
     }
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */

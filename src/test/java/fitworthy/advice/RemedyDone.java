@@ -196,11 +196,7 @@ final class RemedyDone {
         changed = changed(
                 changed, NodePath.parse("vehicle.mass.front-axle"), now -> now - kilograms * front, "kg", false);
         return List.of(changed(
-                changed,
-                NodePath.parse("vehicle.mass.rear-axle"),
-                now -> now - kilograms * (1 - front),
-                "kg",
-                false));
+                changed, NodePath.parse("vehicle.mass.rear-axle"), now -> now - kilograms * (1 - front), "kg", false));
     }
 
     /** Whether the bare vehicle weighs so much that this can be taken off it. */
@@ -214,11 +210,12 @@ final class RemedyDone {
      * Not where the frame is stretched behind the axle, since the bare vehicle was weighed before that; nor where the
      * loading was weighed, which it has to be again.
      */
-    private static final Act OFF_AXLE = (tree, sheet, finding, amount) ->
-            sheet.planned().fitments().stream().anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
-                            || sheet.cases().stream().anyMatch(each -> each.weighed().isPresent())
-                    ? List.of()
-                    : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
+    private static final Act OFF_AXLE = (tree, sheet, finding, amount) -> sheet.planned().fitments().stream()
+                            .anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
+                    || sheet.cases().stream().anyMatch(loading -> loading.weighed().isPresent())
+            ? List.of()
+            : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
+
     private static final Act OFF_TRAILER = less(at("trailer.mass"));
     private static final Act PLATED_LOWER = (tree, sheet, finding, amount) -> {
         Node.Mapping changed = tree;
@@ -234,7 +231,8 @@ final class RemedyDone {
 
     /** The trailer loaded to no more than this, with the same share of it on the ball. */
     private static List<Node.Mapping> loaded(Node.Mapping tree, double most) {
-        double now = parsed(((Node.Scalar) NodePath.parse("trailer.mass").in(tree)).text(), "kg").value();
+        double now = parsed(((Node.Scalar) NodePath.parse("trailer.mass").in(tree)).text(), "kg")
+                .value();
         if (!(now > most)) {
             return List.of(tree);
         }
@@ -269,7 +267,10 @@ final class RemedyDone {
                     TyreDetails.Tyres tyres = (TyreDetails.Tyres) part.details();
                     double now = tyres.diameter().known()
                             ? tyres.diameter().value()
-                            : TyreSize.read(tyres.size()).orElseThrow().diameter().orElseThrow();
+                            : TyreSize.read(tyres.size())
+                                    .orElseThrow()
+                                    .diameter()
+                                    .orElseThrow();
                     return changed(
                             tree, NodePath.of("fitments", part.name(), "diameter"), none -> now + more, "mm", true);
                 })
@@ -288,10 +289,9 @@ final class RemedyDone {
                         : !tank.liquid().is(Tank.Liquid.WATER)
                                 && !tank.builtIn().feedsEngine().is(fitworthy.quantity.YesNo.NO)
                                 && !tank.portable().is(fitworthy.quantity.YesNo.YES))
-                .filter(tank -> sheet.planned().tanks().stream()
-                        .noneMatch(other -> other.removes()
-                                .filter(gone -> gone.name().equals(tank.name()))
-                                .isPresent()))
+                .filter(tank -> sheet.planned().tanks().stream().noneMatch(other -> other.removes()
+                        .filter(gone -> gone.name().equals(tank.name()))
+                        .isPresent()))
                 .toList();
         List<Node.Mapping> ways = new ArrayList<>();
         for (Tank tank : tanks) {
@@ -307,11 +307,7 @@ final class RemedyDone {
                     - others
                     - tank.capacity().value() * filled(sheet, finding, tank).value();
             Node.Mapping changed = changed(
-                    tree,
-                    NodePath.of("tanks", tank.name(), "capacity"),
-                    now -> amount.value() - others,
-                    "L",
-                    true);
+                    tree, NodePath.of("tanks", tank.name(), "capacity"), now -> amount.value() - others, "L", true);
             changed = Trees.with(changed, NodePath.of("tanks", tank.name(), "fill"), "100 % +/- 0 %");
             for (LoadCase each : sheet.cases()) {
                 changed = Trees.without(changed, NodePath.of("cases", each.name(), "filled", tank.name()));
@@ -326,8 +322,8 @@ final class RemedyDone {
 
     private static Figure filled(Sheet sheet, Finding finding, Tank tank) {
         return sheet.cases().stream()
-                .filter(each -> each.name().equals(finding.judged().loadCase()))
-                .map(each -> each.filled().getOrDefault(tank.name(), tank.fill()))
+                .filter(loading -> loading.name().equals(finding.judged().loadCase()))
+                .map(loading -> loading.filled().getOrDefault(tank.name(), tank.fill()))
                 .findFirst()
                 .orElse(tank.fill());
     }
@@ -342,7 +338,8 @@ final class RemedyDone {
                     boolean there = false;
                     for (String list : List.of("fitments", "tanks")) {
                         for (String place : List.of("space.from." + axis, "space.to." + axis, "at." + axis)) {
-                            NodePath path = NodePath.parse(list + ".NAME." + place).renamed("NAME", name);
+                            NodePath path =
+                                    NodePath.parse(list + ".NAME." + place).renamed("NAME", name);
                             if (path.in(tree) != null) {
                                 there = true;
                                 changed = changed(changed, path, now -> now + way * amount.value(), "mm", false);
@@ -364,9 +361,11 @@ final class RemedyDone {
         Stream.concat(
                         sheet.planned().fitments().stream()
                                 .filter(part -> part.mass().value() > 0)
-                                .map(part -> Map.entry("fitments." + part.name(), part.mass().value())),
+                                .map(part -> Map.entry(
+                                        "fitments." + part.name(), part.mass().value())),
                         sheet.planned().cargo().stream()
-                                .map(load -> Map.entry("cargo." + load.name(), load.mass().value())))
+                                .map(load -> Map.entry(
+                                        "cargo." + load.name(), load.mass().value())))
                 .forEach(load -> {
                     NodePath path = NodePath.parse(load.getKey() + ".at." + axis);
                     if (path.in(tree) != null) {
@@ -403,22 +402,26 @@ final class RemedyDone {
     }
 
     private static Where tyres(String field) {
-        return (tree, sheet, finding) -> of(Fitment.Kind.TYRES, "vehicle.tyres", field)
-                .paths(tree, sheet, finding);
+        return (tree, sheet, finding) ->
+                of(Fitment.Kind.TYRES, "vehicle.tyres", field).paths(tree, sheet, finding);
     }
 
     private static final Where INDEX = (tree, sheet, finding) -> tyres(
                     finding.judged().subject().equals("rear axle")
-                                    && sheet.planned().vehicle().wheels().dualRear().is(fitworthy.quantity.YesNo.YES)
+                                    && sheet.planned()
+                                            .vehicle()
+                                            .wheels()
+                                            .dualRear()
+                                            .is(fitworthy.quantity.YesNo.YES)
                             ? "dual-load-index"
                             : "load-index")
             .paths(tree, sheet, finding);
     private static final Where WHEELS = of(Fitment.Kind.WHEELS, "vehicle.wheels", "rating");
     private static final Where GVM = of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gvm");
-    private static final Act GVM_AND_LOAD = (tree, sheet, finding, amount) -> set(GVM)
-            .done(tree, sheet, finding, amount).stream()
-            .flatMap(lower -> off(lower, Math.max(0, heaviest(sheet) - amount.value()), 0.4).stream())
-            .toList();
+    private static final Act GVM_AND_LOAD =
+            (tree, sheet, finding, amount) -> set(GVM).done(tree, sheet, finding, amount).stream()
+                    .flatMap(lower -> off(lower, Math.max(0, heaviest(sheet) - amount.value()), 0.4).stream())
+                    .toList();
     /** What a load on the ball puts on the rear axle, ample for any overhang. */
     private static final double BEHIND_AXLE = 2;
 
@@ -437,7 +440,8 @@ final class RemedyDone {
     private static Where mirror(String field) {
         return (tree, sheet, finding) -> {
             String side = finding.judged().subject().split(" ")[0];
-            List<String> planned = of(Fitment.Kind.MIRRORS, "", side + "." + field).paths(tree, sheet, finding);
+            List<String> planned =
+                    of(Fitment.Kind.MIRRORS, "", side + "." + field).paths(tree, sheet, finding);
             return planned.isEmpty()
                     ? at("vehicle.view.mirrors." + side + "." + field).paths(tree, sheet, finding)
                     : planned;
@@ -447,8 +451,8 @@ final class RemedyDone {
     /** The duct's bore, or an airbox's inlet. */
     private static final Where BORE = (tree, sheet, finding) -> {
         String subject = finding.judged().subject();
-        return List.of(
-                "fitments." + (subject.endsWith(" inlet") ? subject.replace(" inlet", ".inlet-bore") : subject + ".bore"));
+        return List.of("fitments."
+                + (subject.endsWith(" inlet") ? subject.replace(" inlet", ".inlet-bore") : subject + ".bore"));
     };
 
     private static Act days(String field) {
@@ -457,18 +461,24 @@ final class RemedyDone {
 
     static {
         rule("across.same-place", says("by ", " ?,", MOVED));
-        rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) ->
-                (finding.judged().subject().endsWith("axle") ? OFF_AXLE : OUT).done(tree, sheet, finding, amount)));
+        rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()
+                                .subject()
+                                .endsWith("axle")
+                        ? OFF_AXLE
+                        : OUT)
+                .done(tree, sheet, finding, amount)));
         rule("across.tanks-take-payload", says("passed by ", "\\.", OUT));
         rule(
                 "across.kit-in-vain",
-                says("more than ", " lighter", (tree, sheet, finding, amount) ->
-                        OFF_TRAILER.done(tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
+                says(
+                        "more than ",
+                        " lighter",
+                        (tree, sheet, finding, amount) -> OFF_TRAILER.done(
+                                tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
+        rule("across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
         rule(
-                "across.bar-wrong-twice",
-                says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
-        rule("across.seats-short", says("there are \\d+ for ", "\\.", set(of(
-                Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+                "across.seats-short",
+                says("there are \\d+ for ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.trip-seats-short", says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
 
@@ -504,8 +514,8 @@ final class RemedyDone {
                 changed = Trees.with(changed, NodePath.of("circuits", circuit.name(), "current"), "0 A");
                 changed = Trees.with(changed, NodePath.of("circuits", circuit.name(), "standby"), "0 mA");
             }
-            return List.of(changed(
-                    changed, NodePath.parse("vehicle.engine.own-standby"), now -> amount.value(), "mA", true));
+            return List.of(
+                    changed(changed, NodePath.parse("vehicle.engine.own-standby"), now -> amount.value(), "mA", true));
         }));
         rule(
                 "electrical.drop-critical electrical.drop-other",
@@ -532,19 +542,30 @@ final class RemedyDone {
         rule("fuel.finer-first", says("choose ", " or coarser", (tree, sheet, finding, amount) -> set((a, b, c) ->
                         List.of("fitments." + finding.judged().subject().split(" ahead of ")[0] + ".rating"))
                 .done(tree, sheet, finding, amount)));
-        rule("fuel.flow-low fuel.crankcase-small", says("for ", " or more", set(FLOW)), says("one is ", " short", more(
-                FLOW)));
+        rule(
+                "fuel.flow-low fuel.crankcase-small",
+                says("for ", " or more", set(FLOW)),
+                says("one is ", " short", more(FLOW)));
         rule("fuel.exhaust-touching", says("at least ", " further", (tree, sheet, finding, amount) -> {
             String shield = GAP.paths(tree, sheet, finding).get(0).replace("exhaust-gap", "shielded");
             return more(GAP).done(Trees.with(tree, path(shield, finding), "yes"), sheet, finding, amount);
         }));
         rule("fuel.exhaust-close", says("it ", " further", more(GAP)));
 
-        rule("intake.drain-under-water", says("deeper than ", ";", set(DEPTH)), says("plan is ", " deeper", less(DEPTH)));
+        rule(
+                "intake.drain-under-water",
+                says("deeper than ", ";", set(DEPTH)),
+                says("plan is ", " deeper", less(DEPTH)));
         rule("intake.too-deep", says("deeper than ", ",", set(DEPTH)), says("plan is ", " too deep", less(DEPTH)));
-        rule("intake.deeper-than-maker", says("deeper than ", ",", set(DEPTH)), says("plan is ", " deeper", less(DEPTH)));
+        rule(
+                "intake.deeper-than-maker",
+                says("deeper than ", ",", set(DEPTH)),
+                says("plan is ", " deeper", less(DEPTH)));
         rule("intake.fan-in-water", says("Keep to ", ",", set(DEPTH)), says(", ", " less", less(DEPTH)));
-        rule("intake.fan-within-maker", says("deeper than ", ";", set(DEPTH)), says("plan is ", " deeper", less(DEPTH)));
+        rule(
+                "intake.fan-within-maker",
+                says("deeper than ", ";", set(DEPTH)),
+                says("plan is ", " deeper", less(DEPTH)));
         rule("intake.bore-narrow", says("bore of ", " or more", set(BORE)), says("one is ", " short", more(BORE)));
         rule("intake.duct-fast", says("bore of ", " or more", set(BORE)));
         rule("intake.filter-overrun", says("after ", " at", set(at("trip.dust-distance"))));
@@ -562,13 +583,24 @@ final class RemedyDone {
                     tree,
                     sheet,
                     "x",
-                    (amount.value() - now) * sheet.planned().vehicle().size().wheelbase().value());
+                    (amount.value() - now)
+                            * sheet.planned().vehicle().size().wheelbase().value());
         }));
-        rule("mass.lopsided", says("such as ", " from", (tree, sheet, finding, amount) -> shifted(
-                tree,
-                sheet,
-                "y",
-                amount.value() * sheet.planned().vehicle().size().track().value())));
+        rule(
+                "mass.lopsided",
+                says(
+                        "such as ",
+                        " from",
+                        (tree, sheet, finding, amount) -> shifted(
+                                tree,
+                                sheet,
+                                "y",
+                                amount.value()
+                                        * sheet.planned()
+                                                .vehicle()
+                                                .size()
+                                                .track()
+                                                .value())));
         rule("mass.roof-over", says("at least ", " off", (tree, sheet, finding, amount) -> Stream.concat(
                         sheet.planned().fitments().stream()
                                 .filter(part -> part.mass().value() >= amount.value())
@@ -577,15 +609,15 @@ final class RemedyDone {
                                 .filter(load -> load.mass().value() >= amount.value())
                                 .map(load -> "cargo." + load.name()))
                 .filter(item -> NodePath.parse(item + ".roof").in(tree) != null)
-                .map(item ->
-                        changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
+                .map(item -> changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
                 .toList()));
-        rule("mass.raised-gvm-gcm-left", says("no more than ", ",", (tree, sheet, finding, amount) ->
-                set(of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
-                        .done(tree, sheet, finding, amount).stream()
-                        .flatMap(lower -> sheet.trailer().isPresent()
-                                ? loaded(lower, amount.value()).stream()
-                                : Stream.of(lower))
+        rule(
+                "mass.raised-gvm-gcm-left", says("no more than ", ",", (tree, sheet, finding, amount) -> set(
+                                of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
+                        .done(tree, sheet, finding, amount)
+                        .stream()
+                        .flatMap(lower ->
+                                sheet.trailer().isPresent() ? loaded(lower, amount.value()).stream() : Stream.of(lower))
                         .toList()));
         rule("mass.raised-gvm-trailer", says("at least ", " below", (tree, sheet, finding, amount) -> {
             double gvm = parsed(
@@ -597,12 +629,17 @@ final class RemedyDone {
                     .value();
             return GVM_AND_LOAD.done(tree, sheet, finding, new Amount(gvm - amount.value(), "kg"));
         }));
-        rule("mass.gcm-raise-refused", says("GCM of ", ",", (tree, sheet, finding, amount) ->
-                set(of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gcm")).done(tree, sheet, finding, amount).stream()
-                        .flatMap(lower -> sheet.trailer().isPresent()
-                                ? loaded(lower, amount.value() - heaviest(sheet)).stream()
-                                : Stream.of(lower))
-                        .toList()));
+        rule(
+                "mass.gcm-raise-refused",
+                says(
+                        "GCM of ", ",", (tree, sheet, finding, amount) -> set(
+                                        of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gcm"))
+                                .done(tree, sheet, finding, amount)
+                                .stream()
+                                .flatMap(lower -> sheet.trailer().isPresent()
+                                        ? loaded(lower, amount.value() - heaviest(sheet)).stream()
+                                        : Stream.of(lower))
+                                .toList()));
         rule("mass.raised-gvm-axles", says("Count on ", " at most", GVM_AND_LOAD));
         rule("mass.heavy-class", says("GVM at ", " or less", GVM_AND_LOAD));
 
@@ -612,11 +649,12 @@ final class RemedyDone {
         rule("mirrors.left-out", says("retracts ", " farther", less(mirror("edge-stowed"))));
         for (String id : List.of("mirrors.field-narrow", "mirrors.near-narrow")) {
             rule(id, (tree, sheet, finding, remedy) -> {
-                List<Node.Mapping> ways = says("has to stand ", " from", set(mirror("reach")))
-                        .ways(tree, sheet, finding, remedy);
+                List<Node.Mapping> ways =
+                        says("has to stand ", " from", set(mirror("reach"))).ways(tree, sheet, finding, remedy);
                 return ways.isEmpty()
                         ? ways
-                        : says("with ", " of its width", set(mirror("glass"))).ways(ways.get(0), sheet, finding, remedy);
+                        : says("with ", " of its width", set(mirror("glass")))
+                                .ways(ways.get(0), sheet, finding, remedy);
             });
         }
 
@@ -631,15 +669,17 @@ final class RemedyDone {
         rule("radio.gain-high", says("whip of ", " or less", set(of(Fitment.Kind.AERIAL, "vehicle", "gain"))));
         rule("radio.gain-low", says("whip of ", " or more", set(of(Fitment.Kind.AERIAL, "vehicle", "gain"))));
 
-        rule("recovery.point-weak", says("at least ", " at the", (tree, sheet, finding, amount) ->
-                set((a, b, c) -> pointsAt(tree, sheet, finding)).done(tree, sheet, finding, amount)));
+        rule("recovery.point-weak", says("at least ", " at the", (tree, sheet, finding, amount) -> set((a, b, c) ->
+                        pointsAt(tree, sheet, finding))
+                .done(tree, sheet, finding, amount)));
         rule("recovery.winch-small", says("rated for ", " or more", set(at("fitments.{subject}.pull"))));
         rule("recovery.line-weak", says("strength above ", ",", (tree, sheet, finding, amount) -> set(at(
                         "fitments.{subject}.line"))
                 .done(tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
         rule("recovery.feed-weak", says("chosen for ", ";", set(at("fitments.{subject}.feed"))));
-        rule("recovery.strap-weak recovery.strap-stiff", says("vehicles, ", " for", set(at(
-                "fitments.{subject}.strength"))));
+        rule(
+                "recovery.strap-weak recovery.strap-stiff",
+                says("vehicles, ", " for", set(at("fitments.{subject}.strength"))));
         rule("recovery.shackles-weak recovery.block-weak", says("at least ", "[,;]", set(SUBJECT_LIMIT)));
         rule("recovery.tree-strap-weak", says("at least ", " in", set(at("fitments.{subject}.tree-strap-limit"))));
 
@@ -647,12 +687,12 @@ final class RemedyDone {
         rule("suspension.lift-too-high", says("at least ", " out", LOWER_LIFT));
         rule("suspension.height-change", says("by ", " less", (tree, sheet, finding, amount) -> {
             NodePath lift = NodePath.of("fitments", finding.judged().subject(), "lift");
-            return List.of(
-                    changed(tree, lift, now -> now - Math.signum(now) * amount.value(), amount.unit(), false));
+            return List.of(changed(tree, lift, now -> now - Math.signum(now) * amount.value(), amount.unit(), false));
         }));
         rule("suspension.springs-overloaded", says("made for ", " of fixed", set(at("fitments.{subject}.load-most"))));
-        rule("suspension.springs-underloaded", says("springs for ", " of fixed", set(at(
-                "fitments.{subject}.load-least"))));
+        rule(
+                "suspension.springs-underloaded",
+                says("springs for ", " of fixed", set(at("fitments.{subject}.load-least"))));
         rule("suspension.front-springs-left", says("dampers for ", " of fixed", (tree, sheet, finding, amount) -> {
             List<Node> parts = new ArrayList<>(((Node.Listing) tree.get("fitments")).items());
             parts.add(NodeReader.read(
@@ -677,26 +717,31 @@ final class RemedyDone {
         rule("towing.unrated-over", says("down to ", ",", set(at("trailer.mass"))));
         rule("towing.plate-over", says("at least ", " out", OFF_TRAILER));
         rule("towing.coupling-over", says("take ", " out", OFF_TRAILER), says("at least ", ",", plate("trailer")));
-        rule("towing.coupling-below-plate", says("plated ", " lower", PLATED_LOWER), says("at least ", ",", plate(
-                "trailer")));
+        rule(
+                "towing.coupling-below-plate",
+                says("plated ", " lower", PLATED_LOWER),
+                says("at least ", ",", plate("trailer")));
         rule("towing.axles-over towing.tyres-over", says("at least ", " off", OFF_TRAILER));
         rule("towing.trailer-wide", says("trailer, ", " in all", less(at("trailer.width"))));
         rule("towing.trailer-long", says("at least ", " shorter", less(at("trailer.length"))));
         rule("towing.force-over", says("at least ", " on", (tree, sheet, finding, amount) -> plate(
                         finding.judged().subject().split(", ")[1].toLowerCase(java.util.Locale.ROOT))
                 .done(tree, sheet, finding, amount)));
-        rule("towing.ball-over", says("carries ", " less", (tree, sheet, finding, amount) ->
-                less(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
-                        .flatMap(moved -> Stream.concat(
-                                Stream.of(moved), OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
-                        .toList()));
+        rule(
+                "towing.ball-over",
+                says(
+                        "carries ",
+                        " less",
+                        (tree, sheet, finding, amount) ->
+                                less(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
+                                        .flatMap(moved -> Stream.concat(
+                                                Stream.of(moved),
+                                                OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
+                                        .toList()));
         rule("towing.ball-light", says("ball carries ", ",", (tree, sheet, finding, amount) -> {
-            double more =
-                    amount.value() - sheet.trailer().orElseThrow().ball().value();
+            double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
-                    .flatMap(stowed -> Stream.concat(
-                            Stream.of(stowed),
-                            off(stowed, BEHIND_AXLE * more, 0).stream()))
+                    .flatMap(stowed -> Stream.concat(Stream.of(stowed), off(stowed, BEHIND_AXLE * more, 0).stream()))
                     .toList();
         }));
         rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
@@ -714,15 +759,16 @@ final class RemedyDone {
         rule("tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
         rule("tyres.wheel-weaker-than-axle", says("rated for ", " or more", set(WHEELS)));
         rule("tyres.too-slow", says("at least ", " slower", less(at("trip.top-speed"))));
-        rule(
-                "tyres.diameter-grown tyres.diameter-grown-passenger",
-                says("at least ", " smaller", DIAMETER_LESS));
+        rule("tyres.diameter-grown tyres.diameter-grown-passenger", says("at least ", " smaller", DIAMETER_LESS));
         rule("tyres.diameter-shrunk", says("at least ", " larger", DIAMETER_MORE));
         rule("tyres.rim-narrow", says("at least ", " wider", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
-        rule("tyres.rim-wide", says("at least ", " narrower", less(of(
-                Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
-        rule("tyres.track-wide tyres.track-wide-passenger", says("with ", " less", (tree, sheet, finding, amount) ->
-                more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))
+        rule(
+                "tyres.rim-wide",
+                says("at least ", " narrower", less(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
+        rule(
+                "tyres.track-wide tyres.track-wide-passenger",
+                says("with ", " less", (tree, sheet, finding, amount) -> more(of(
+                                Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))
                         .done(tree, sheet, finding, new Amount(amount.value() / 2, amount.unit()))));
         rule("tyres.pressure-low", says("plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
                         finding.judged().subject().split(" ")[0] + "-pressure"))
@@ -819,8 +865,7 @@ final class RemedyDone {
         return (tree, sheet, finding, amount) -> Arrays.asList(Trees.with(
                 tree,
                 NodePath.parse(field),
-                java.time.LocalDate.parse(
-                                ((Node.Scalar) NodePath.parse(field).in(tree)).text())
+                java.time.LocalDate.parse(((Node.Scalar) NodePath.parse(field).in(tree)).text())
                         .plusDays(Math.round(amount.value() / Dimension.size("days")))
                         .toString()));
     }

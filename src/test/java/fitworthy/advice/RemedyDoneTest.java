@@ -151,14 +151,17 @@ class RemedyDoneTest {
         }
         List<String> wrong = new ArrayList<>();
         Set<Outcome.Key> old = new HashSet<>();
-        before.findings().forEach(each -> old.add(each.key()));
+        before.findings().forEach(found -> old.add(found.key()));
         Predicate<Finding> knownAsBad = now -> before.findings().stream()
-                .anyMatch(was -> was.judged().measure().getName().equals(now.judged().measure().getName())
+                .anyMatch(was -> was.judged()
+                                .measure()
+                                .getName()
+                                .equals(now.judged().measure().getName())
                         && was.judged().subject().equals(now.judged().subject())
                         && was.judged().loadCase().equals(now.judged().loadCase())
                         && !was.key().equals(finding.key())
                         && severity(was).compareTo(severity(now)) <= 0);
-        if (after.notAssessed().stream().anyMatch(each -> each.key().equals(finding.key()))) {
+        if (after.notAssessed().stream().anyMatch(open -> open.key().equals(finding.key()))) {
             wrong.add("cannot be assessed any more");
         }
         for (Finding now : after.findings()) {
@@ -176,7 +179,10 @@ class RemedyDoneTest {
     }
 
     private static boolean ofItsKind(Finding now, Finding finding) {
-        return now.judged().measure().getName().equals(finding.judged().measure().getName())
+        return now.judged()
+                        .measure()
+                        .getName()
+                        .equals(finding.judged().measure().getName())
                 && severity(now).compareTo(severity(finding)) <= 0;
     }
 

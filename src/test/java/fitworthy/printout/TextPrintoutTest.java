@@ -41,7 +41,12 @@ class TextPrintoutTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1, home", "3, home", "4, home", "5, canopy off ", "7, home", "2, without the trailer and with everybody aboard ",
+        "1, home",
+        "3, home",
+        "4, home",
+        "5, canopy off ",
+        "7, home",
+        "2, without the trailer and with everybody aboard ",
         "9, along the coast with the canopy off and both tanks full ",
         "12, awordwithoutanyspacethatisfartoolongforacolumnandfortheheadingofatable"
     })
@@ -58,7 +63,7 @@ class TextPrintoutTest {
             List<String> figures = table.stream()
                     .filter(line -> line.startsWith(margin.limit() + " "))
                     .flatMap(line -> List.of(
-                                    line.substring(margin.limit().length()).strip().split(" {2,}"))
+                            line.substring(margin.limit().length()).strip().split(" {2,}"))
                             .stream())
                     .toList();
             assertEquals(
