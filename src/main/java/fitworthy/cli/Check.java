@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.Ansi.IStyle;
+import picocli.CommandLine.Help.Ansi.Style;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -76,10 +79,24 @@ final class Check implements Callable<Integer> {
         } else {
             new TextPrintout(
                             around.out(),
-                            System.console() != null && !around.environment().containsKey("NO_COLOR"),
+                            System.console() != null && !around.environment().containsKey("NO_COLOR")
+                                    ? Check::painted
+                                    : TextPrintout.Painter.NONE,
                             all)
                     .print(advice, mildest);
         }
         return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
+    }
+
+    /** A word in the colour of its severity; colour only repeats what the word says. */
+    static String painted(Severity severity, String word) {
+        List<IStyle> styles =
+                switch (severity) {
+                    case STOP -> List.of(Style.bold, Style.fg_red);
+                    case CHANGE -> List.of(Style.bold, Style.fg_magenta);
+                    case CONFIRM -> List.of(Style.bold, Style.fg_cyan);
+                    case NOTE -> List.of(Style.bold);
+                };
+        return Ansi.ON.apply(word, styles).toString();
     }
 }

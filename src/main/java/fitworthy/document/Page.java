@@ -4,6 +4,7 @@ import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /** A page of plain text, 80 columns wide. */
@@ -12,8 +13,6 @@ public final class Page {
     public static final int COLUMNS = 80;
 
     private static final Pattern SPACES = Pattern.compile(" +");
-    /** What turns a terminal's colour. */
-    private static final Pattern PAINT = Pattern.compile("\u001B\\[[0-9;]*m");
 
     private final PrintWriter out;
 
@@ -45,11 +44,15 @@ public final class Page {
 
     /** Text beside a label, its further lines under its first. */
     public void hanging(String label, String text) {
-        int width = PAINT.matcher(label).replaceAll("").length();
-        String before = label;
-        for (String line : lines(text, COLUMNS - width)) {
+        hanging(label, UnaryOperator.identity(), text);
+    }
+
+    /** The same with a label that is painted, which takes no room. */
+    public void hanging(String label, UnaryOperator<String> paint, String text) {
+        String before = paint.apply(label);
+        for (String line : lines(text, COLUMNS - label.length())) {
             out.println(before + line);
-            before = " ".repeat(width);
+            before = " ".repeat(label.length());
         }
     }
 
@@ -63,7 +66,7 @@ public final class Page {
     }
 
     /** Words in lines of at most {@code width}; a longer word is cut. Control characters become spaces. */
-    static List<String> lines(String text, int width) {
+    public static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : SPACES.split(Words.seen(text).strip())) {

@@ -3,13 +3,20 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
+import fitworthy.document.Page;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What is left of each limit of the vehicle, a load case a column. */
 final class MarginTable {
+
+    private static final String HEADING = "LEFT OF EACH LIMIT";
+    private static final int GAP = 2;
+    /** The least room that a loading's name is given before it is broken into lines. */
+    private static final int NAME = 14;
 
     private MarginTable() {}
 
@@ -38,20 +45,53 @@ final class MarginTable {
                 .orElse("-");
     }
 
-    /** The table as lines, heading first; none where the columns do not fit in {@code width}. */
+    /** The table as lines, each heading first; blocks below each other where the loadings need more than {@code width}. */
     static List<String> lines(Arrangement arrangement, int width) {
         List<String> loadings = loadings(arrangement.advice());
         List<Margin> margins = arrangement.margins();
-        int column =
-                Math.max(9, loadings.stream().mapToInt(String::length).max().orElse(0)) + 2;
-        int first = width - column * loadings.size();
-        if (margins.isEmpty() || first < 30) {
+        if (margins.isEmpty()) {
             return List.of();
         }
+        int first = Math.min(
+                width / 2, Math.max(HEADING.length(), widest(margins.stream().map(Margin::limit))) + 1);
+        int column = GAP
+                + Math.max(
+                        widest(margins.stream().flatMap(margin -> cells(margin, loadings).stream())),
+                        Math.min(widest(loadings.stream()), Math.max(NAME, (width - first) / loadings.size() - GAP)));
+        int beside = Math.max(1, (width - first) / column);
         List<String> lines = new ArrayList<>();
-        lines.add(line("LEFT OF EACH LIMIT", first, column, loadings));
-        margins.forEach(margin -> lines.add(line(margin.limit(), first, column, cells(margin, loadings))));
+        for (int from = 0; from < loadings.size(); from += beside) {
+            if (from > 0) {
+                lines.add("");
+            }
+            List<String> some = loadings.subList(from, Math.min(from + beside, loadings.size()));
+            heading(lines, some, width - column * some.size(), column);
+            margins.forEach(margin ->
+                    lines.add(line(margin.limit(), width - column * some.size(), column, cells(margin, some))));
+        }
         return lines;
+    }
+
+    private static int widest(Stream<String> cells) {
+        return cells.mapToInt(String::length).max().orElse(0);
+    }
+
+    /** The names of the loadings, in as many lines as they take, each ending just above its figures. */
+    private static void heading(List<String> lines, List<String> loadings, int first, int column) {
+        List<List<String>> names =
+                loadings.stream().map(name -> Page.lines(name, column - GAP)).toList();
+        int tall = names.stream().mapToInt(List::size).max().orElse(0);
+        for (int i = 0; i < tall; i++) {
+            int down = i;
+            lines.add(line(
+                            i == 0 ? HEADING : "",
+                            first,
+                            column,
+                            names.stream()
+                                    .map(parts -> down < parts.size() ? parts.get(down) : "")
+                                    .toList())
+                    .stripTrailing());
+        }
     }
 
     private static String line(String name, int first, int column, List<String> cells) {

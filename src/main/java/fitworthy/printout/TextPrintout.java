@@ -26,13 +26,22 @@ public final class TextPrintout {
     private static final int INDENT = 9;
 
     private final Page page;
-    private final boolean colour;
+    private final Painter painter;
     private final boolean everything;
 
+    /** Makes a word stand out as its severity asks, without taking more room on the screen. */
+    @FunctionalInterface
+    public interface Painter {
+        /** Leaves every word as it is. */
+        Painter NONE = (severity, word) -> word;
+
+        String painted(Severity severity, String word);
+    }
+
     /** @param everything whether to list each thing that was met, rather than count them */
-    public TextPrintout(PrintWriter out, boolean colour, boolean everything) {
+    public TextPrintout(PrintWriter out, Painter painter, boolean everything) {
         this.page = new Page(out);
-        this.colour = colour;
+        this.painter = painter;
         this.everything = everything;
     }
 
@@ -115,7 +124,8 @@ public final class TextPrintout {
         Function<String, String> filled = text -> Wording.fill(text, worst);
         Severity severity = group.severity();
         page.hanging(
-                painted(severity, String.format(Locale.ROOT, "%-9s", severity.name())),
+                String.format(Locale.ROOT, "%-9s", severity.name()),
+                label -> painter.painted(severity, label),
                 (group.isWaived() ? "Waived: " : "")
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
@@ -224,19 +234,5 @@ public final class TextPrintout {
                         4,
                         value.id() + " " + Wording.value(value) + ", set by the shop. "
                                 + value.entry().note()));
-    }
-
-    private String painted(Severity severity, String text) {
-        if (!colour) {
-            return text;
-        }
-        String code =
-                switch (severity) {
-                    case STOP -> "\u001B[1;31m";
-                    case CHANGE -> "\u001B[1;35m";
-                    case CONFIRM -> "\u001B[1;36m";
-                    case NOTE -> "\u001B[1m";
-                };
-        return code + text + "\u001B[0m";
     }
 }

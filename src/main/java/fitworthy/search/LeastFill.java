@@ -58,7 +58,7 @@ final class LeastFill {
         boolean towing = loadCase.map(loaded -> loaded.towing().is(YesNo.YES))
                 .orElse(sheet.trailer().isPresent());
         Engine engine = sheet.vehicle().engine();
-        Figure consumption = towing ? engine.consumptionTowing() : engine.consumption();
+        Figure consumption = towing ? engine.consumptionTowing().or(engine.consumption()) : engine.consumption();
         return sheet.trip().longestLeg().times(consumption).times(1 / PER_100_KM);
     }
 

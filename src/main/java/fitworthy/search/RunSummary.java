@@ -23,7 +23,8 @@ import java.util.stream.Collectors;
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
  */
-record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, Map<Gap, Long> open) {
+record RunSummary(
+        Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, Set<Key> changes, Map<Gap, Long> open) {
 
     /** A rule that lacks figures in a load case. */
     record Gap(String rule, String loadCase) {}
@@ -32,6 +33,7 @@ record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, M
         Map<Key, Double> margins = new HashMap<>();
         Set<Key> findings = new HashSet<>();
         Set<Key> stops = new LinkedHashSet<>();
+        Set<Key> changes = new HashSet<>();
         for (Met met : advice.met()) {
             margins.put(met.key(), met.comparison().map(Comparison::margin).orElse(0.0));
         }
@@ -46,12 +48,15 @@ record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, M
             findings.add(finding.key());
             if (finding.judged().card().severity().is(Severity.STOP)) {
                 stops.add(finding.key());
+            } else if (finding.judged().card().severity().is(Severity.CHANGE)) {
+                changes.add(finding.key());
             }
         }
         return new RunSummary(
                 margins,
                 findings,
                 stops,
+                changes,
                 advice.notAssessed().stream()
                         .map(open -> new Gap(open.key().rule(), open.key().loadCase()))
                         .collect(Collectors.groupingBy(gap -> gap, Collectors.counting())));
@@ -66,6 +71,11 @@ record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, M
     /** Whether there is no stop that was not there before. */
     boolean stopsNothingNew(RunSummary before) {
         return before.stops.containsAll(stops);
+    }
+
+    /** Whether nothing has to be changed that was in order before. */
+    boolean spoilsNothing(RunSummary before) {
+        return stopsNothingNew(before) && before.changes.containsAll(changes);
     }
 
     /** What is left of a limit; without end where the question no longer arises. */

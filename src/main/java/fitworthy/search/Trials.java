@@ -77,22 +77,21 @@ final class Trials {
         return summary;
     }
 
-    /** Whether the pulls leave no stop at all, neither the plan's own nor a new one, and open no question. */
+    /** Whether the pulls leave no stop at all, spoil nothing that was in order, and open no question. */
     boolean clears(List<Pull> pulls) {
         return run(pulls)
-                .filter(summary -> summary.stops().isEmpty() && summary.opensNothing(planned))
+                .filter(summary ->
+                        summary.stops().isEmpty() && summary.opensNothing(planned) && summary.spoilsNothing(planned))
                 .isPresent();
     }
 
-    /** Whether the pulls settle one finding, make no stop and open no question. */
+    /** Whether the pulls settle one finding, spoil nothing that was in order, and open no question. */
     boolean settles(List<Pull> pulls, Key finding) {
         return run(pulls).filter(summary -> settles(summary, finding)).isPresent();
     }
 
     boolean settles(RunSummary summary, Key finding) {
-        return !summary.findings().contains(finding)
-                && summary.opensNothing(planned)
-                && summary.stopsNothingNew(planned);
+        return !summary.findings().contains(finding) && summary.opensNothing(planned) && summary.spoilsNothing(planned);
     }
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
+import fitworthy.book.Severity;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -394,5 +395,14 @@ class CheckTest {
                 assertTrue(right.contains(broken.mend()), right);
             }
         }
+    }
+
+    @Test
+    void colourEndsWhereItsWordEnds() {
+        for (Severity severity : Severity.values()) {
+            String painted = Check.painted(severity, severity.name());
+            assertTrue(painted.matches("\u001B\\[1m(\u001B\\[3\\dm)?" + severity + ".*\u001B\\[0m"), painted);
+        }
+        assertFalse(run("check", PLAIN).out().contains("\u001B"));
     }
 }

@@ -83,7 +83,7 @@ public final class SheetFuzz {
                 .flatMap(each -> each.stream())
                 .forEach(SheetFuzz::finite);
         StringWriter text = new StringWriter();
-        new TextPrintout(new PrintWriter(text), false, true).print(advice, Severity.NOTE);
+        new TextPrintout(new PrintWriter(text), TextPrintout.Painter.NONE, true).print(advice, Severity.NOTE);
         plain(text.toString());
         StringWriter json = new StringWriter();
         JsonPrintout.print(new PrintWriter(json), advice, Severity.NOTE);

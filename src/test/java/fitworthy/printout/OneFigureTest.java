@@ -84,10 +84,12 @@ class OneFigureTest {
             assertEquals(
                     List.of(checks, (long) figures.size(), met),
                     List.of(counts.notAssessed(), counts.figuresMissing(), counts.met()));
-            String text = printed(out -> new TextPrintout(out, false, false).print(advice, Severity.NOTE));
+            String text = printed(
+                    out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE));
             said(text, words, checks == 0 ? 0 : 2);
             assertTrue(met == 0 || text.contains("MET: " + met + " check"), text);
-            String listed = printed(out -> new TextPrintout(out, false, true).print(advice, Severity.NOTE));
+            String listed =
+                    printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, true).print(advice, Severity.NOTE));
             said(listed, words, checks == 0 ? 0 : 2);
             assertTrue(met == 0 || listed.contains("MET: " + met + " check"), listed);
             String list = text.contains("NOT ASSESSED") ? text.substring(text.indexOf("NOT ASSESSED")) : "";

@@ -24,7 +24,7 @@ class CombinationsTest {
     private final SearchLimit limit = new SearchLimit(() -> false);
 
     private static RunSummary summary(double first, double second) {
-        return new RunSummary(Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Map.of());
+        return new RunSummary(Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of());
     }
 
     private Pull pull(String thing, int steps, double kilograms, double first, double second) {

@@ -64,6 +64,29 @@ class MenderTest {
         assertEquals(List.of("leave 'Luggage' behind and fill 'Main tank' to 40 %, 48 L less"), words(mending));
     }
 
+    /**
+     * 132.2 kg over: two tanks of 67.2 kg each would do it, and each alone may be empty while the other is full, but
+     * not both on a way of 280 km.
+     */
+    @Test
+    void noOfferSpoilsWhatWasInOrder() throws FaultsException {
+        Mending mending = mend(
+                """
+                vehicle: {ratings: {gvm: 2455 kg}}
+                trip: {longest-leg: 280 km}
+                tanks:
+                  - {name: Second tank, liquid: diesel, capacity: 80 L, fill: 100 %, at: {x: 2400 mm, y: 0 mm, z: 600 mm},
+                     stock: yes, density: 0.84 kg/L}
+                """);
+        assertFalse(mending.offers().isEmpty());
+        for (Mender.Offer offer : mending.offers()) {
+            assertTrue(
+                    offer.advice().findings().stream()
+                            .noneMatch(finding -> finding.judged().id().equals("fuel.range-short")),
+                    () -> words(mending).toString());
+        }
+    }
+
     /** The combination is 20 kg over a GCM of 6000 kg: the ball is counted once, so the trailer gives up the 20 kg. */
     @Test
     void theHeaviestTrailerThatPassesIsNamed() throws FaultsException {

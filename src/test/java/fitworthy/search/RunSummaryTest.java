@@ -20,7 +20,7 @@ class RunSummaryTest {
     private static final Gap OPEN = new Gap("a", "");
 
     private static RunSummary summary(Map<Key, Double> margins, Set<Key> stops, Map<Gap, Long> open) {
-        return new RunSummary(margins, stops, stops, open);
+        return new RunSummary(margins, stops, stops, Set.of(), open);
     }
 
     /** The wagon weighs 2520 kg: 20 over a GVM of 2500, 480 within one of 3000. */

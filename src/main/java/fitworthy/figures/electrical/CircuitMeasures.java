@@ -203,7 +203,7 @@ final class CircuitMeasures implements Topic {
                     .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
                     .worked(rating));
         }
-        measures.add(Measure.of(CABLE_CARRIES, subject, carries).worked(rating));
+        measures.add(Measure.most(CABLE_CARRIES, subject, carries).worked(rating));
     }
 
     private static void panel(Plan plan, List<Measure> measures) {

@@ -72,6 +72,8 @@ public final class MassMeasures implements Topic {
     private static final MeasureKind FULL_COMBINED =
             rated("mass.full-combined", "kg", 0, "the planned trailer behind the vehicle at full GVM", "GCM");
     private static final MeasureKind GVM = number("mass.gvm", "kg", 0, "GVM as planned");
+    private static final MeasureKind GCM_RAISED =
+            rated("mass.gcm-raised", "kg", 0, "GCM as planned on a vehicle already registered", "GCM as made");
     private static final MeasureKind GVM_OVER_AXLES =
             rated("mass.gvm-axles", "kg", 0, "GVM as planned", "sum of the axle limits");
     private static final MeasureKind RAISED =
@@ -116,6 +118,7 @@ public final class MassMeasures implements Topic {
                 FULL_COMBINED,
                 GVM,
                 GVM_OVER_AXLES,
+                GCM_RAISED,
                 RAISED,
                 WHEELBASE_ADDED,
                 WEIGHED,
@@ -149,10 +152,17 @@ public final class MassMeasures implements Topic {
         boolean raised = plan.planned(MassDetails.RatingUpgrade.class)
                 .filter(upgrade -> upgrade.gvm().known())
                 .isPresent();
+        Choice<YesNo> registered = plan.registered();
+        if (!registered.is(YesNo.NO)
+                && plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
+                        .anyMatch(upgrade -> upgrade.gcm().known())) {
+            Figure gcm = registered.known() ? ratings.gcm() : Figure.missing(registered.missing());
+            measures.add(Measure.of(GCM_RAISED, "vehicle", gcm, made.gcm()));
+        }
         if (raised) {
             if (plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
                     .anyMatch(upgrade -> upgrade.gvm().known())) {
-                measures.add(Measure.of(RAISED, "vehicle", raised(plan.registered())));
+                measures.add(Measure.of(RAISED, "vehicle", raised(registered)));
             }
             // The GVM holds the load on the ball; without a planned trailer none is counted.
             Figure ball =

@@ -248,7 +248,7 @@ public final class MirrorViewMeasures implements Topic {
                 plan,
                 side,
                 (line, in) -> {
-                    double reach = Math.max(in[3], line.reachNeeded(in[0], in[1], in[2]));
+                    double reach = Math.max(in[3], wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])));
                     return wholeMillimetres(line.glass(line.acrossNeeded(in[1], reach, in[2]), reach));
                 },
                 widest,
@@ -260,7 +260,7 @@ public final class MirrorViewMeasures implements Topic {
                         widest.value(),
                         Math.max(
                                 mirror.reach().value(),
-                                line.reachNeeded(widest.value(), width.value(), behind.value())),
+                                wholeMillimetres(line.reachNeeded(widest.value(), width.value(), behind.value()))),
                         behind.value())
                 .glassNeeded(width.value()))));
     }

@@ -193,7 +193,9 @@ public final class SuspensionMeasures implements Topic {
         measures.add(Measure.of(TRAVEL, name, springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
         measures.add(Measure.of(LOAD_MOST, name, load, springs.loadMost()).worked(fixedSheet(plan)));
-        measures.add(Measure.of(LOAD_LEAST, name, load, springs.loadLeast()).worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_LEAST, name, load.most(Figure.of(0)), springs.loadLeast())
+                .worked("load = max(0, fixed)", in("fixed", load, "kg"))
+                .worked(fixedSheet(plan)));
         if (!(lift.value() <= 0)) {
             measures.add(Measure.of(LINES, name, springs.linesReach()));
             measures.add(Measure.of(JOINT, name, springs.jointAngle()));

@@ -1,0 +1,196 @@
+package fitworthy.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.MadeSheet;
+import fitworthy.Sheets;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.RemedyDone.Doing;
+import fitworthy.book.House;
+import fitworthy.book.Severity;
+import fitworthy.engine.RuleEngine;
+import fitworthy.printout.words.Wording;
+import fitworthy.proof.Cases;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import net.jqwik.api.RandomGenerator;
+import net.jqwik.api.sessions.JqwikSession;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A remedy that names a figure is done as it is printed, and the sheet judged anew: its finding is gone, no other of the
+ * same rule and none as severe against the same measure has come, and nothing is above a limit of mass that was not.
+ * With {@code -Dremedies=all} on every sheet of the cases, the scenarios and five hundred made ones; else on two cases of
+ * each rule and a few made sheets.
+ */
+class RemedyDoneTest {
+
+    private static final boolean ALL = System.getProperty("remedies", "").equals("all");
+    private static final int CASES_A_RULE = ALL ? Integer.MAX_VALUE : 2;
+    private static final int MADE = ALL ? 500 : 25;
+
+    /** A sheet with the house's values it is judged by. */
+    private record Told(String name, Node.Mapping tree, Sheet sheet, House house) {
+        Advice advice() throws FaultsException {
+            return Adviser.advise(Books.engine().with(house), sheet);
+        }
+    }
+
+    @Test
+    void everyFigureOfARemedyCanBeDoneOrSaysWhyNot() throws FaultsException {
+        Set<String> named = Books.shipped().cards().entrySet().stream()
+                .filter(card -> figures(card.getValue().remedy())
+                        || card.getValue().inRegion().stream().anyMatch(own -> figures(own.remedy())))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> known = new TreeSet<>(RemedyDone.DOINGS.keySet());
+        known.addAll(RemedyDone.ONLY_TOLD.keySet());
+        assertEquals(named, known);
+        assertEquals(named.size(), RemedyDone.DOINGS.size() + RemedyDone.ONLY_TOLD.size());
+    }
+
+    private static boolean figures(String remedy) {
+        return remedy.replace("{subject}", "").replace("{case}", "").contains("{");
+    }
+
+    @Test
+    void aRemedyDoneAsPrintedClearsItsFinding() throws FaultsException {
+        Set<String> done = new TreeSet<>();
+        List<String> problems = new ArrayList<>();
+        Map<String, Integer> tried = new HashMap<>();
+        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            Set<String> ids = new LinkedHashSet<>();
+            each.text().expect().stream()
+                    .map(Cases.Expected::id)
+                    .filter(id -> ALL || tried.merge(id, 1, Integer::sum) <= CASES_A_RULE)
+                    .forEach(ids::add);
+            ids.retainAll(RemedyDone.DOINGS.keySet());
+            if (ALL || !ids.isEmpty()) {
+                judge(new Told(each.toString(), each.tree(), each.sheet(), each.house()), ids, done, problems);
+            }
+        }
+        for (String each : List.of("touring", "overloaded", "weekender")) {
+            Node.Mapping tree = NodeReader.read(Path.of("scenarios", each + ".yaml"), new ArrayList<>());
+            judge(new Told(each, tree, Sheets.read(tree), House.NONE), Set.of(), done, problems);
+        }
+        for (MadeSheet each : made()) {
+            judge(new Told(each.toString(), each.tree(), each.sheet(), House.NONE), Set.of(), done, problems);
+        }
+        assertTrue(problems.isEmpty(), () -> problems.size() + " of them\n" + String.join("\n", problems));
+        assertEquals(RemedyDone.DOINGS.keySet().stream().collect(Collectors.toCollection(TreeSet::new)), done);
+    }
+
+    private static List<MadeSheet> made() {
+        List<MadeSheet> made = new ArrayList<>();
+        JqwikSession.run(() -> {
+            RandomGenerator<MadeSheet> sheets = MadeSheet.any().generator(1000);
+            Random random = new Random(20261128);
+            for (int i = 0; i < MADE; i++) {
+                made.add(sheets.next(random).value());
+            }
+        });
+        return made;
+    }
+
+    /** @param ids the rules whose remedies are done; all where empty */
+    private static void judge(Told told, Set<String> ids, Set<String> done, List<String> problems)
+            throws FaultsException {
+        Advice before = told.advice();
+        for (Finding finding : before.findings()) {
+            String id = finding.judged().id();
+            if (!(ids.isEmpty() || ids.contains(id))) {
+                continue;
+            }
+            for (Doing doing : RemedyDone.DOINGS.getOrDefault(id, List.of())) {
+                List<Node.Mapping> ways = doing.ways(told.tree(), told.sheet(), finding, Wording.remedy(finding));
+                if (ways.isEmpty()) {
+                    continue;
+                }
+                List<String> wrong = new ArrayList<>();
+                for (Node.Mapping way : ways) {
+                    String faults = wrong(told.house(), before, finding, way);
+                    if (faults.isEmpty()) {
+                        wrong.clear();
+                        break;
+                    }
+                    wrong.add(faults);
+                }
+                done.add(id);
+                if (!wrong.isEmpty()) {
+                    problems.add(finding.key() + " in " + told.name() + "\n   " + Wording.remedy(finding) + "\n   "
+                            + wrong.stream().distinct().collect(Collectors.joining("; ")));
+                }
+            }
+        }
+    }
+
+    private static String wrong(House house, Advice before, Finding finding, Node.Mapping changed)
+            throws FaultsException {
+        RuleEngine engine = Books.engine().with(house);
+        Advice after;
+        try {
+            after = Adviser.advise(engine, Sheets.read(changed));
+        } catch (FaultsException e) {
+            return "makes no sheet: " + e.getMessage();
+        }
+        List<String> wrong = new ArrayList<>();
+        Set<Outcome.Key> old = new HashSet<>();
+        before.findings().forEach(found -> old.add(found.key()));
+        Predicate<Finding> knownAsBad = now -> before.findings().stream()
+                .anyMatch(was -> was.judged()
+                                .measure()
+                                .getName()
+                                .equals(now.judged().measure().getName())
+                        && was.judged().subject().equals(now.judged().subject())
+                        && was.judged().loadCase().equals(now.judged().loadCase())
+                        && !was.key().equals(finding.key())
+                        && severity(was).compareTo(severity(now)) <= 0);
+        if (after.notAssessed().stream().anyMatch(open -> open.key().equals(finding.key()))) {
+            wrong.add("cannot be assessed any more");
+        }
+        for (Finding now : after.findings()) {
+            if (now.key().equals(finding.key())) {
+                wrong.add("is still there: " + now.comparison());
+            } else if (!old.contains(now.key())
+                    && !knownAsBad.test(now)
+                    && (now.judged().id().equals(finding.judged().id())
+                            || ofItsKind(now, finding)
+                            || isOverMass(now))) {
+                wrong.add("brings " + now.key() + " " + now.comparison());
+            }
+        }
+        return String.join(", ", wrong);
+    }
+
+    private static boolean ofItsKind(Finding now, Finding finding) {
+        return now.judged()
+                        .measure()
+                        .getName()
+                        .equals(finding.judged().measure().getName())
+                && severity(now).compareTo(severity(finding)) <= 0;
+    }
+
+    private static boolean isOverMass(Finding now) {
+        return severity(now) == Severity.STOP && now.judged().id().matches("mass\\..*|(tyres|towing)\\..*-over");
+    }
+
+    private static Severity severity(Finding finding) {
+        return finding.judged().card().severity().value();
+    }
+}
