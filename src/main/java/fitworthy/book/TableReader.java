@@ -159,7 +159,11 @@ public final class TableReader {
             NavigableMap<Double, Double> bySection =
                     amperes.computeIfAbsent(cable.insulation().value(), insulation -> new TreeMap<>());
             if (bySection.put(cable.section().value(), cable.current().value()) != null) {
-                tell(row, "section", "a second row for this section and insulation", "one row a section and insulation");
+                tell(
+                        row,
+                        "section",
+                        "a second row for this section and insulation",
+                        "one row a section and insulation");
             }
         }
         for (double insulation : INSULATIONS) {

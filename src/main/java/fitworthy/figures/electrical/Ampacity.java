@@ -28,14 +28,14 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
     Figure leastFor(Figure current) {
         Figure least = leastFor(current, counted());
         Figure atBest = leastFor(current, best());
-        return cable.section().isAtLeast(atBest) && !cable.section().isAtLeast(least) ? cable.insulation() : least.or(atBest);
+        return cable.section().isAtLeast(atBest) && !cable.section().isAtLeast(least)
+                ? cable.insulation()
+                : least.or(atBest);
     }
 
     /** For what insulation and place it is counted. */
     Working.Input[] inputs(Working.Input first) {
-        return new Working.Input[] {
-            first, in("insulation", counted(), "degC"), in("warmth", place(counted()), "")
-        };
+        return new Working.Input[] {first, in("insulation", counted(), "degC"), in("warmth", place(counted()), "")};
     }
 
     private Figure carries(Figure insulation) {

@@ -86,6 +86,7 @@ public final class MassMeasures implements Topic {
     /** Further kinds that are too heavy to be left out. */
     private static final Set<Kind> HEAVY =
             EnumSet.of(Kind.WINCH, Kind.TOW_BAR, Kind.BATTERY, Kind.GAS_BOTTLE, Kind.FIREARM_BOX);
+
     private static final MeasureKind RESIDUAL = rated(
                     "mass.residual",
                     "kg",
@@ -165,8 +166,10 @@ public final class MassMeasures implements Topic {
                 measures.add(Measure.of(RAISED, "vehicle", raised(registered)));
             }
             // The GVM holds the load on the ball; without a planned trailer none is counted.
-            Figure ball =
-                    plan.sheet().trailer().map(trailer -> trailer.ball().or(Figure.ZERO)).orElse(Figure.ZERO);
+            Figure ball = plan.sheet()
+                    .trailer()
+                    .map(trailer -> trailer.ball().or(Figure.ZERO))
+                    .orElse(Figure.ZERO);
             measures.add(Measure.of(
                             RATED_TRAILER,
                             "vehicle",

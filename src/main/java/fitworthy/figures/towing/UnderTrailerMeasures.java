@@ -59,7 +59,8 @@ final class UnderTrailerMeasures implements Topic {
         boolean less = divisor.known() && !tyres.passenger().is(YesNo.NO);
         Figure lessened = one.dividedBy(divisor);
         boolean decides = !tyres.passenger().known() && load.isAbove(lessened.times(tyres.count()));
-        Figure counted = !less ? one : decides ? Figure.missing(tyres.passenger().missing()) : lessened;
+        Figure counted =
+                !less ? one : decides ? Figure.missing(tyres.passenger().missing()) : lessened;
         measures.add(Measure.of(TYRE_LOAD, "trailer", load, counted.times(tyres.count()))
                 .worked(onAxles)
                 .worked(

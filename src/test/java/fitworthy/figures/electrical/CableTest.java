@@ -108,9 +108,12 @@ class CableTest {
     void aSectionBetweenTwoRowsCountsAsTheSmaller() throws FaultsException {
         Tables tables = Books.shipped().tables();
         assertEquals(
-                60, tables.cableRating(exact(6 * SQUARE_MILLIMETRE), BEST, exact(1)).value(), 1e-9);
+                60,
+                tables.cableRating(exact(6 * SQUARE_MILLIMETRE), BEST, exact(1)).value(),
+                1e-9);
         assertEquals(8, tables.cableFor(exact(61), BEST, exact(1)).value() / SQUARE_MILLIMETRE, 1e-9);
-        assertFalse(tables.cableRating(exact(0.5 * SQUARE_MILLIMETRE), BEST, exact(1)).known());
+        assertFalse(tables.cableRating(exact(0.5 * SQUARE_MILLIMETRE), BEST, exact(1))
+                .known());
         assertFalse(tables.cableFor(exact(446), BEST, exact(1)).known());
     }
 
@@ -123,7 +126,8 @@ class CableTest {
         Map.of(60.0, 0.58, 75.0, 0.75, 80.0, 0.78, 90.0, 0.82, 105.0, 0.85)
                 .forEach((insulation, left) -> assertEquals(
                         left,
-                        Cable.ratingLeft(Choice.of(YesNo.YES), exact(insulation)).value(),
+                        Cable.ratingLeft(Choice.of(YesNo.YES), exact(insulation))
+                                .value(),
                         0.006,
                         insulation + " degC"));
         assertEquals(1, Cable.ratingLeft(Choice.of(YesNo.NO), exact(60)).value(), 0);
