@@ -22,7 +22,7 @@ public record Fitment(
                 Figure mass,
         @Field("where its centre of mass sits; needed unless its mass is 0 kg") Optional<Point> at,
         @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
-        @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
+        @Field(value = "whether it comes off for some load cases; no where left out, but asked of a tray or canopy with hold-downs or legs", find = "the plan") Choice<YesNo> removable,
         @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
                 String in,
         @Field(value = "whether it sits on the roof", find = "the plan") Choice<YesNo> roof,

@@ -11,7 +11,7 @@ import java.time.LocalDate;
 public record Vehicle(
         @Field(value = "what to call it", needed = true, example = "Tarrangower GX wagon") String name,
         @Field(value = "the class in the registration papers", example = "MC") String category,
-        @Field(value = "the day it was first registered; left out for a new one", example = "2024-05-01")
+        @Field(value = "the day it was first registered; a new one where left out", example = "2024-05-01")
                 LocalDate registered,
         @Field(value = "how many seats", find = "the registration papers", example = "5") Figure seats,
         @Field(value = "whether it has electronic stability control", find = "the handbook")
@@ -20,7 +20,7 @@ public record Vehicle(
                 Choice<YesNo> airbags,
         @Field(value = "whether its rear axle rides on air springs", find = "the handbook")
                 Choice<YesNo> rearAirSprings,
-        @Field(value = "whether it has a trailer brake controller that works", find = "a look")
+        @Field(value = "whether it has a trailer brake controller that works; beside a planned one no where left out", find = "a look")
                 Choice<YesNo> brakeController,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,

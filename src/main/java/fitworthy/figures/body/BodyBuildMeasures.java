@@ -31,6 +31,7 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Trailer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -151,7 +152,17 @@ final class BodyBuildMeasures implements Topic {
         if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
-        if (fitment.removable().is(YesNo.YES)) {
+        if (fitment.removable().is(YesNo.YES)
+                || !fitment.removable().known() && body.tellsHowItComesOff()) {
+            List<Measure> held = new ArrayList<>();
+            comingOff(plan, fitment, body, held);
+            held.forEach(measure -> measures.add(measure.given(fitment.removable())));
+        }
+    }
+
+    /** How it is held while it is on, and how it stands while it is off. */
+    private static void comingOff(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
+        String name = fitment.name();
             BodyDetails.HoldDown holdDown = body.holdDown();
             Figure held = holdDown.loaded().most(fitment.mass());
             measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
@@ -179,7 +190,6 @@ final class BodyBuildMeasures implements Topic {
                             "spacing = 2 x height x tan(slope)",
                             in("height", legs.cogHeight(), "mm"),
                             in("slope", slope, "deg")));
-        }
     }
 
     /** As given, else the canopy with all that travels in it; never less than the canopy itself. */

@@ -18,11 +18,13 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
+import java.util.Optional;
 
 /** Masses, axle loads and the balance of the vehicle. */
 public final class MassMeasures implements Topic {
@@ -111,12 +113,14 @@ public final class MassMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         Vehicle.Ratings made = plan.vehicle().ratings();
         measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));
-        boolean raised = plan.planned(MassDetails.RatingUpgrade.class)
-                .filter(upgrade -> upgrade.gvm().known())
-                .isPresent();
-        if (raised) {
-            measures.add(Measure.of(
-                    RAISED, "vehicle", Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE)));
+        Optional<MassDetails.RatingUpgrade> kit = plan.planned(MassDetails.RatingUpgrade.class);
+        Choice<Registration> registration = Choice.of(plan.registered() ? Registration.AFTER : Registration.BEFORE);
+        // A kit that raises nothing that the sheet names may raise the GVM.
+        kit.filter(upgrade -> !upgrade.states())
+                .map(upgrade -> upgrade.gvm().missing().get(0))
+                .ifPresent(lacking -> measures.add(Measure.of(RAISED, "vehicle", Choice.missing(lacking))));
+        if (kit.filter(upgrade -> upgrade.gvm().known()).isPresent()) {
+            measures.add(Measure.of(RAISED, "vehicle", registration));
             measures.add(Measure.of(
                             RATED_TRAILER,
                             "vehicle",
@@ -214,7 +218,9 @@ public final class MassMeasures implements Topic {
                                 in("mass", mass.mass(), "kg"),
                                 in("at", mass.at().x(), "mm"),
                                 in("wheelbase", plan.wheelbase(), "mm"))));
-        List<PointMass> roof = loading.masses().stream().filter(PointMass::roof).toList();
+        List<PointMass> roof = loading.masses().stream()
+                .filter(mass -> !mass.roof().is(YesNo.NO))
+                .toList();
         roof.stream()
                 .map(PointMass::mass)
                 .reduce(Figure::plus)
@@ -223,7 +229,8 @@ public final class MassMeasures implements Topic {
                                 "load",
                                 roof.stream()
                                         .map(mass -> in(mass.name(), mass.mass(), "kg"))
-                                        .toList()))));
+                                        .toList()))
+                        .given(roof.stream().map(PointMass::roof).toArray(Choice<?>[]::new))));
         loading.residual().ifPresent(residual -> {
             LoadCase.Weighed reading = loading.loadCase().weighed().orElseThrow();
             AxleLoads parts = loading.parts();

@@ -141,7 +141,7 @@ public final class HitchMeasures implements Topic {
         if (plate.trailer().known() || !plate.d().known()) {
             measures.add(Measure.of(COUPLING, subject, trailer.mass(), plate.trailer()));
             // A coupling that is too weak for the day's load is a fault of its own.
-            if (trailer.rated().known() && !trailer.mass().isAbove(plate.trailer())) {
+            if (!trailer.mass().isAbove(plate.trailer())) {
                 measures.add(Measure.of(COUPLING_PLATE, subject, trailer.rated(), plate.trailer()));
             }
         }
