@@ -148,7 +148,10 @@ final class Assessor {
         return Optional.of(new NotAssessed(
                 judged,
                 (alone.isEmpty() ? named : alone)
-                        .stream().flatMap(other -> other.missing().stream()).distinct().toList()));
+                        .stream()
+                                .flatMap(other -> other.missing().stream())
+                                .distinct()
+                                .toList()));
     }
 
     private static boolean firesWith(List<NotAssessed> given, Judged judged, List<Object> facts) {

@@ -25,7 +25,8 @@ public sealed interface MassDetails extends Details {
                             example = "1050 mm")
                     Figure rearOverhang,
             @Field(
-                            value = "where the frame is cut, backwards from the front axle; anywhere between the axles where left out",
+                            value =
+                                    "where the frame is cut, backwards from the front axle; anywhere between the axles where left out",
                             in = Dimension.LENGTH,
                             find = "the plan",
                             example = "2290 mm")

@@ -27,8 +27,12 @@ public record Tank(
                         needed = true,
                         find = "the vehicle")
                 Choice<YesNo> stock,
-        @Field(value = "whether it comes off for some load cases; no where left out", find = "the plan") Choice<YesNo> removable,
-        @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
+        @Field(value = "whether it comes off for some load cases; no where left out", find = "the plan")
+                Choice<YesNo> removable,
+        @Field(
+                        value = "the part that it stands in or on, and comes off with; none where left out",
+                        find = "the plan",
+                        example = "Canopy")
                 String in,
         @Field(value = "whether it is a can that is carried and emptied by hand; no where left out", find = "the plan")
                 Choice<YesNo> portable,

@@ -18,24 +18,36 @@ public sealed interface TowingDetails extends Details {
                             example = "3000 kg")
                     Figure trailer,
             @Field(
-                            value = "greatest load on the ball on its plate; asked of a tow bar, none on a trailer's coupling where left out",
+                            value =
+                                    "greatest load on the ball on its plate; asked of a tow bar, none on a trailer's coupling where left out",
                             in = Dimension.MASS,
                             find = "its plate, S",
                             example = "300 kg")
                     Figure ball,
-            @Field(value = "its D value; none on its plate where left out", in = Dimension.FORCE, find = "its plate, D", example = "17.2 kN") Figure d,
+            @Field(
+                            value = "its D value; none on its plate where left out",
+                            in = Dimension.FORCE,
+                            find = "its plate, D",
+                            example = "17.2 kN")
+                    Figure d,
             @Field(
                             value = "its D value for centre-axle trailers; none on its plate where left out",
                             in = Dimension.FORCE,
                             find = "its plate, Dc",
                             example = "16 kN")
                     Figure dc,
-            @Field(value = "its V value; none on its plate where left out", in = Dimension.FORCE, find = "its plate, V", example = "8 kN") Figure v) {}
+            @Field(
+                            value = "its V value; none on its plate where left out",
+                            in = Dimension.FORCE,
+                            find = "its plate, V",
+                            example = "8 kN")
+                    Figure v) {}
 
     record TowBar(
             @Field("what its plate allows") CouplingPlate plate,
             @Field(
-                            value = "from the rear axle to the centre of its ball; as under vehicle.size where left out",
+                            value =
+                                    "from the rear axle to the centre of its ball; as under vehicle.size where left out",
                             in = Dimension.LENGTH,
                             find = "a tape",
                             example = "1250 mm")
@@ -49,7 +61,8 @@ public sealed interface TowingDetails extends Details {
             @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
             @Field(value = "what its socket supplies", in = Dimension.VOLTAGE, find = "a meter", example = "12 V")
                     Figure voltage,
-            @Field(value = "whether a load-levelling hitch is used on it; no where left out", find = "the plan") Choice<YesNo> levelling)
+            @Field(value = "whether a load-levelling hitch is used on it; no where left out", find = "the plan")
+                    Choice<YesNo> levelling)
             implements TowingDetails {}
 
     /** Trailer plugs and sockets by shape and pins. */

@@ -20,7 +20,10 @@ public record Vehicle(
                 Choice<YesNo> airbags,
         @Field(value = "whether its rear axle rides on air springs", find = "the handbook")
                 Choice<YesNo> rearAirSprings,
-        @Field(value = "whether it has a trailer brake controller that works; beside a planned one no where left out", find = "a look")
+        @Field(
+                        value =
+                                "whether it has a trailer brake controller that works; beside a planned one no where left out",
+                        find = "a look")
                 Choice<YesNo> brakeController,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,

@@ -59,7 +59,8 @@ class LessInformationTest {
             // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
             "intake.fan-within-maker",
             "vehicle\\.intake\\.wading",
-            // Only what is high is asked whether it is on the roof, or every short sheet would be of all that it carries.
+            // Only what is high is asked whether it is on the roof, or every short sheet would be of all that it
+            // carries.
             // What is said to be on the roof stays there without its height.
             "mass.roof-over",
             "(fitments|cargo)\\.[0-9]+\\.at\\.z");
@@ -142,8 +143,7 @@ class LessInformationTest {
             wholes.add(new Whole(file, NodeReader.read(Path.of(file), new ArrayList<>()), Books.engine()));
         }
         for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
-            wholes.add(new Whole(
-                    each.toString(), each.tree(), Books.engine().with(each.house())));
+            wholes.add(new Whole(each.toString(), each.tree(), Books.engine().with(each.house())));
         }
         return wholes;
     }
@@ -181,9 +181,10 @@ class LessInformationTest {
         }
         String part = "fitments." + steps.get(1);
         NodePath inside = NodePath.parse(field.toString().substring(part.length() + 1));
-        List<FieldSchema> common = RecordSchema.of(Fitment.class).names().contains(steps.get(2).toString())
-                ? RecordSchema.at(Fitment.class, inside)
-                : List.of();
+        List<FieldSchema> common =
+                RecordSchema.of(Fitment.class).names().contains(steps.get(2).toString())
+                        ? RecordSchema.at(Fitment.class, inside)
+                        : List.of();
         String kind = ((Node.Scalar) NodePath.parse(part + ".kind").in(tree)).text();
         return !common.isEmpty()
                 ? common
@@ -198,13 +199,14 @@ class LessInformationTest {
         Map<Outcome.Key, Outcome> before = whole.outcomes();
         List<String> better = new ArrayList<>();
         for (NodePath field : fields) {
-            whole.without(field).ifPresent(after -> before.forEach((key, outcome) -> {
-                if (looksBetter(outcome, after, field.byNames(whole.tree()))
-                        && !field.toString().matches(ALL_THE_SAME.getOrDefault(key.rule(), ""))) {
-                    better.add(whole.name() + " without " + field + ": " + key + " was "
-                            + outcome.getClass().getSimpleName() + " and is " + after.get(key));
-                }
-            }));
+            whole.without(field)
+                    .ifPresent(after -> before.forEach((key, outcome) -> {
+                        if (looksBetter(outcome, after, field.byNames(whole.tree()))
+                                && !field.toString().matches(ALL_THE_SAME.getOrDefault(key.rule(), ""))) {
+                            better.add(whole.name() + " without " + field + ": " + key + " was "
+                                    + outcome.getClass().getSimpleName() + " and is " + after.get(key));
+                        }
+                    }));
         }
         return better;
     }
@@ -215,8 +217,9 @@ class LessInformationTest {
         if (before instanceof DoesNotApply || now instanceof Finding || now instanceof NotAssessed || worseSaid) {
             return false;
         }
-        return now instanceof Met ? !(before instanceof Met) : after.values().stream()
-                .noneMatch(other -> takesItsPlace(before, other, field));
+        return now instanceof Met
+                ? !(before instanceof Met)
+                : after.values().stream().noneMatch(other -> takesItsPlace(before, other, field));
     }
 
     /**

@@ -71,8 +71,8 @@ final class BatteryMeasures implements Topic {
                 .ifPresent(chemistry -> {
                     measures.add(Measure.of(COLDEST, "trip", plan.sheet().trip().coldest()));
                     plan.fitments(Fitment.Kind.CHARGER)
-                            .forEach(charger ->
-                                    measures.add(Measure.of(LITHIUM_CURVE, charger.name(), curve((Charger) charger.details()))
+                            .forEach(charger -> measures.add(
+                                    Measure.of(LITHIUM_CURVE, charger.name(), curve((Charger) charger.details()))
                                             .given(chemistry)));
                 });
     }
@@ -86,8 +86,7 @@ final class BatteryMeasures implements Topic {
         }
         measures.add(Measure.of(LITHIUM_CUT_OFF, name, battery.cutOff()).given(chemistry));
         if (plan.fitments(Fitment.Kind.CHARGER).isEmpty()) {
-            measures.add(
-                    Measure.of(LITHIUM_CURVE, name, battery.lithiumCurve()).given(chemistry));
+            measures.add(Measure.of(LITHIUM_CURVE, name, battery.lithiumCurve()).given(chemistry));
         }
         Figure coldest = plan.sheet().trip().coldest();
         // Where no frost is to come nobody has to know what it would do.

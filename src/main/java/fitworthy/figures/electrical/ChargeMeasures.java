@@ -216,10 +216,7 @@ public final class ChargeMeasures implements Topic {
                     .given(chemistry));
         }
         Figure most = loading.plan()
-                .practice(
-                        lithium
-                                ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST
-                                : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST);
+                .practice(lithium ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST);
         measures.add(Measure.enough(
                         CAPACITY_NEEDED,
                         SECOND_BATTERY,

@@ -120,7 +120,8 @@ public final class Masses {
     private static Choice<YesNo> onRoof(Fitment part) {
         return switch (part.kind()) {
             case ROOF_RACK -> part.roof();
-            case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, AERIAL -> Choice.yesNo(part.roof().is(YesNo.YES));
+            case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL ->
+                Choice.yesNo(part.roof().is(YesNo.YES));
             default -> onRoof(part.roof(), part.at().orElseThrow());
         };
     }

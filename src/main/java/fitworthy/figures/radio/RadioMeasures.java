@@ -84,12 +84,16 @@ public final class RadioMeasures implements Topic {
         List<Figure> gains = aerials.stream().map(RadioDetails.Aerial::gain).toList();
         if (!trip.terrain().known() || trip.terrain().is(Terrain.HILLS)) {
             measures.add(Measure.of(
-                            GAIN_HILLS, "aerials", gains.stream().reduce(Figure::least).orElseThrow())
+                            GAIN_HILLS,
+                            "aerials",
+                            gains.stream().reduce(Figure::least).orElseThrow())
                     .given(trip.terrain()));
         }
         if (!trip.terrain().known() || trip.terrain().is(Terrain.OPEN)) {
             measures.add(Measure.of(
-                            GAIN_OPEN, "aerials", gains.stream().reduce(Figure::most).orElseThrow())
+                            GAIN_OPEN,
+                            "aerials",
+                            gains.stream().reduce(Figure::most).orElseThrow())
                     .given(trip.terrain()));
         }
     }

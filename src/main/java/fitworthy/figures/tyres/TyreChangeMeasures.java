@@ -188,7 +188,8 @@ final class TyreChangeMeasures implements Topic {
         Working working = new Working.Formula(
                 "added = 2 x (before - after)", List.of(in("before", before, "mm"), in("after", after, "mm")));
         if (!VehicleClass.known(plan) || VehicleClass.passenger(plan)) {
-            measures.add(Measure.of(TRACK_PASSENGER, "wheels", ofCar(plan, added)).worked(working));
+            measures.add(
+                    Measure.of(TRACK_PASSENGER, "wheels", ofCar(plan, added)).worked(working));
         }
         if (!VehicleClass.passenger(plan)) {
             measures.add(Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added))
