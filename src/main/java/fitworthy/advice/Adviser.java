@@ -80,12 +80,12 @@ public final class Adviser {
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = assessor.inForce().split();
-        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), List.of(), "");
+        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), Assessed.NOTHING, "");
         List<Measure> shared = split.byLoading().among(always);
         Map<String, List<Object>> facts = new LinkedHashMap<>();
         for (int i = 0; i < loadings.size(); i++) {
             String name = loadings.get(i).loadCase().name();
-            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike.advised(), name);
+            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike, name);
             settle(alike, own);
             facts.put(name, seen(joined(always, loaded.get(i)), alike, own));
         }

@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Runs rules of a book over measures of a sheet, and tells what became of each rule on each thing it judges. */
 final class Assessor {
@@ -46,6 +47,9 @@ final class Assessor {
      * @param quiet of those that did not; a card called met here is so as far as its own rule goes
      */
     record Assessed(List<Finding> findings, List<Outcome> quiet) {
+
+        /** Nothing, where no rule ran. */
+        static final Assessed NOTHING = new Assessed(List.of(), List.of());
 
         /** What rules that run later may build on. */
         List<Advised> advised() {
@@ -72,13 +76,13 @@ final class Assessor {
      * Runs some rules.
      *
      * @param measures every measure that these rules look at
-     * @param earlier advice that other rules gave before
+     * @param earlier what came of the rules that these may build on
      * @param loadCase the load case that it is done for, empty where the loading makes no difference
      */
-    Assessed assess(RuleSet rules, List<Measure> measures, List<Advised> earlier, String loadCase) {
+    Assessed assess(RuleSet rules, List<Measure> measures, Assessed earlier, String loadCase) {
         List<Finding> findings = new ArrayList<>();
         Set<Fired.Key> fired = new HashSet<>();
-        for (Fired given : engine.fire(rules, measures, earlier, bounds)) {
+        for (Fired given : engine.fire(rules, measures, earlier.advised(), bounds)) {
             findings.add(finding(given));
             fired.add(Fired.Key.of(given.id(), given.judged()));
         }
@@ -89,7 +93,7 @@ final class Assessor {
         Assessed assessed = new Assessed(findings, new ArrayList<>());
         List<Object> all = new ArrayList<>(inForce.practice());
         all.addAll(measures);
-        all.addAll(earlier);
+        all.addAll(earlier.advised());
         all.addAll(assessed.advised());
         Facts facts = new Facts(all);
         for (EffectiveRule rule : rules.rules()) {
@@ -99,7 +103,62 @@ final class Assessor {
                 }
             }
         }
+        leaveOpen(assessed.quiet(), earlier.quiet(), all);
         return assessed;
+    }
+
+    /**
+     * Turns into not assessed what would have fired, had advice that it builds on been given which could not be assessed;
+     * again and again, since other advice may build on that.
+     *
+     * @param earlier what came of rules that ran before
+     * @param facts every fact that the rules saw
+     */
+    private static void leaveOpen(List<Outcome> quiet, List<Outcome> earlier, List<Object> facts) {
+        for (boolean more = true; more; ) {
+            more = false;
+            List<NotAssessed> open = Stream.concat(earlier.stream(), quiet.stream())
+                    .filter(NotAssessed.class::isInstance)
+                    .map(NotAssessed.class::cast)
+                    .toList();
+            for (int i = 0; i < quiet.size(); i++) {
+                Optional<NotAssessed> left = leftOpen(quiet.get(i), open, facts);
+                more |= left.isPresent();
+                quiet.set(i, left.isPresent() ? left.get() : quiet.get(i));
+            }
+        }
+    }
+
+    /** An outcome as not assessed, where it hangs on what is open; it lacks what that lacks. */
+    private static Optional<NotAssessed> leftOpen(Outcome outcome, List<NotAssessed> open, List<Object> facts) {
+        Judged judged = outcome.judged();
+        boolean off = outcome instanceof DoesNotApply none && none.reason() == Reason.GUARD;
+        if (judged.rule().earlier().isEmpty() || !off && !(outcome instanceof Met)) {
+            return Optional.empty();
+        }
+        List<NotAssessed> named = open.stream()
+                .filter(other -> judged.rule().earlier().contains(other.judged().id()))
+                .toList();
+        if (named.isEmpty() || !firesWith(named, judged, facts)) {
+            return Optional.empty();
+        }
+        List<NotAssessed> alone = named.stream()
+                .filter(other -> firesWith(List.of(other), judged, facts))
+                .toList();
+        return Optional.of(new NotAssessed(
+                judged,
+                (alone.isEmpty() ? named : alone)
+                        .stream()
+                                .flatMap(other -> other.missing().stream())
+                                .distinct()
+                                .toList()));
+    }
+
+    private static boolean firesWith(List<NotAssessed> given, Judged judged, List<Object> facts) {
+        List<Object> supposed = new ArrayList<>(facts);
+        given.forEach(other ->
+                supposed.add(new Advised(other.judged().id(), other.judged().subject())));
+        return new Facts(supposed).meet(judged.rule().asRun().condition(), judged.measure());
     }
 
     private Finding finding(Fired fired) {

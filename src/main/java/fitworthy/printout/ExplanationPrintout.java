@@ -149,7 +149,7 @@ public final class ExplanationPrintout {
                         check.comparison() + numbers(check.comparison(), step.fact(), bound));
             }
         }
-        for (Missing missing : missing(each)) {
+        for (Missing missing : missing(id, each)) {
             page.hanging("      missing ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find());
         }
         page.blank();
@@ -183,13 +183,16 @@ public final class ExplanationPrintout {
         }
     }
 
-    private static Set<Missing> missing(Explanation each) {
+    private Set<Missing> missing(String id, Explanation each) {
         Set<Missing> missing = new TreeSet<>(Comparator.comparing(Missing::path));
         each.steps().forEach(step -> {
             if (step.fact() instanceof Measure measure) {
                 missing.addAll(measure.missing());
             }
         });
+        advice.notAssessed().stream()
+                .filter(got -> is(got.judged(), id, each))
+                .forEach(got -> missing.addAll(got.missing()));
         return missing;
     }
 

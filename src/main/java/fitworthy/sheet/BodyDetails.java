@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import java.util.stream.Stream;
 
 /** Trays and canopies, and what is built into them or in place of seats. */
 public sealed interface BodyDetails extends Details {
@@ -35,7 +36,21 @@ public sealed interface BodyDetails extends Details {
                             find = "the maker's drawing",
                             example = "900 mm")
                     Figure rearSwing)
-            implements BodyDetails {}
+            implements BodyDetails {
+
+        /** Whether the sheet tells of hold-downs or legs, which only one that comes off has. */
+        public boolean tellsHowItComesOff() {
+            return Stream.of(
+                            holdDown.points(),
+                            holdDown.limit(),
+                            holdDown.loaded(),
+                            legs.limit(),
+                            legs.lifted(),
+                            legs.spacing(),
+                            legs.cogHeight())
+                    .anyMatch(Figure::known);
+        }
+    }
 
     /** What becomes of lamps and plate with a tray or canopy on. */
     record RearEnd(

@@ -9,7 +9,10 @@ import fitworthy.schema.Field;
 /** An electrical circuit: what it feeds, its cable and its fuse. */
 public record Circuit(
         @Field(value = "what it feeds", needed = true, example = "Fridge") String name,
-        @Field(value = "the part it belongs to, so that it is off where that part is", example = "Canopy") String part,
+        @Field(
+                        value = "the part it belongs to, so that it is off where that part is; none where left out",
+                        example = "Canopy")
+                String part,
         @Field(
                         value = "voltage at which it draws its current: its battery's, or the inverter's",
                         in = Dimension.VOLTAGE,
@@ -94,7 +97,7 @@ public record Circuit(
                             example = "105 degC")
                     Figure insulation,
             @Field(
-                            value = "the current its maker rates it for, where stated",
+                            value = "the current its maker rates it for; by the table of cables where left out",
                             in = Dimension.CURRENT,
                             find = "its data sheet",
                             example = "50 A")

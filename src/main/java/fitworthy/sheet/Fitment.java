@@ -23,8 +23,15 @@ public record Fitment(
         @Field("where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on")
                 Optional<Point> at,
         @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
-        @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
-        @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
+        @Field(
+                        value =
+                                "whether it comes off for some load cases; no where left out, but asked of a tray or canopy with hold-downs or legs",
+                        find = "the plan")
+                Choice<YesNo> removable,
+        @Field(
+                        value = "the part that it stands in or on, and comes off with; none where left out",
+                        find = "the plan",
+                        example = "Canopy")
                 String in,
         @Field(value = "whether it sits on the roof", find = "the plan") Choice<YesNo> roof,
         @Field(value = "whether the customer will not do without it", find = "the customer") Choice<YesNo> keep,

@@ -16,7 +16,7 @@ public record LoadCase(
         @Field("names of the cargo carried; all of it where left out") Optional<List<String>> carrying,
         @Field("removable parts and tanks that are off; what stands in or on them is off too") List<String> off,
         @Field(
-                        value = "how full each tank is, by name; others as the tank says",
+                        value = "how full each tank is, by name; as the tank says where left out",
                         in = Dimension.SHARE,
                         example = "50 %")
                 Map<String, Figure> filled,

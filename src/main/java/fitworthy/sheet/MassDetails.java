@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import java.util.stream.Stream;
 
 /** What changes the ratings or the frame. */
 public sealed interface MassDetails extends Details {
@@ -24,7 +25,8 @@ public sealed interface MassDetails extends Details {
                             example = "1050 mm")
                     Figure rearOverhang,
             @Field(
-                            value = "where the frame is cut, backwards from the front axle",
+                            value =
+                                    "where the frame is cut, backwards from the front axle; anywhere between the axles where left out",
                             in = Dimension.LENGTH,
                             find = "the plan",
                             example = "2290 mm")
@@ -33,7 +35,7 @@ public sealed interface MassDetails extends Details {
                             value =
                                     "how much of the kerb mass is behind the cut and moves back: the rear axle with its wheels"
                                             + " and springs, frame, body and a tank there with its fuel, before anything is"
-                                            + " taken off",
+                                            + " taken off; as much as it can be, and as little, where left out",
                             in = Dimension.MASS,
                             find = "the builder of the chassis, who weighs both halves or adds up their parts",
                             example = "980 kg +/- 60 kg")
@@ -45,31 +47,31 @@ public sealed interface MassDetails extends Details {
     /** Ratings raised by a certified kit. What is left out stays as the maker set it. */
     record RatingUpgrade(
             @Field(
-                            value = "gross vehicle mass after",
+                            value = "gross vehicle mass after; the maker's where left out",
                             in = Dimension.MASS,
                             find = "the kit's approval papers",
                             example = "3500 kg")
                     Figure gvm,
             @Field(
-                            value = "gross combination mass after",
+                            value = "gross combination mass after; the maker's where left out",
                             in = Dimension.MASS,
                             find = "the kit's approval papers",
                             example = "6300 kg")
                     Figure gcm,
             @Field(
-                            value = "limit of the front axle after",
+                            value = "limit of the front axle after; the maker's where left out",
                             in = Dimension.MASS,
                             find = "the kit's approval papers",
                             example = "1650 kg")
                     Figure frontAxle,
             @Field(
-                            value = "limit of the rear axle after",
+                            value = "limit of the rear axle after; the maker's where left out",
                             in = Dimension.MASS,
                             find = "the kit's approval papers",
                             example = "2050 kg")
                     Figure rearAxle,
             @Field(
-                            value = "heaviest braked trailer after",
+                            value = "heaviest braked trailer after; the maker's where left out",
                             in = Dimension.MASS,
                             find = "the kit's approval papers",
                             example = "3500 kg")
@@ -79,7 +81,13 @@ public sealed interface MassDetails extends Details {
                                     "its approval: as second stage of manufacture for a new vehicle, or for one in service",
                             find = "the kit's approval papers")
                     Choice<RatingApproval> approval)
-            implements MassDetails {}
+            implements MassDetails {
+
+        /** Whether it names any rating. */
+        public boolean states() {
+            return Stream.of(gvm, gcm, frontAxle, rearAxle, towing).anyMatch(Figure::known);
+        }
+    }
 
     enum RatingApproval {
         SECOND_STAGE,

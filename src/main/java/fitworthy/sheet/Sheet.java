@@ -40,7 +40,8 @@ public record Sheet(
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
         @Field("work beside the fitting of the parts") List<Job> jobs,
-        @Field(value = "the day by which all of it is to be done", example = "2027-02-26") LocalDate readyBy,
+        @Field(value = "the day by which all of it is to be done; none where left out", example = "2027-02-26")
+                LocalDate readyBy,
         @Field("every tank, the maker's own and the planned") List<Tank> tanks,
         @Field("the people") List<Load> occupants,
         @Field("what is carried") List<Load> cargo,
@@ -183,9 +184,11 @@ public record Sheet(
                             find = "the owner",
                             example = "110 km/h")
                     Figure topSpeed,
-            @Field(value = "how many people travel", find = "the owner", example = "2") Figure people,
+            @Field(value = "how many people travel; those aboard where left out", find = "the owner", example = "2")
+                    Figure people,
             @Field(
-                            value = "days between places with supplies",
+                            value =
+                                    "days between places with supplies; water is asked about where left out as far as a tank holds it",
                             in = Dimension.TIME,
                             find = "the route",
                             example = "6 days")

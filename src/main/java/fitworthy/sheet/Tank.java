@@ -27,8 +27,12 @@ public record Tank(
                         needed = true,
                         find = "the vehicle")
                 Choice<YesNo> stock,
-        @Field(value = "whether it comes off for some load cases", find = "the plan") Choice<YesNo> removable,
-        @Field(value = "the part that it stands in or on, and comes off with", find = "the plan", example = "Canopy")
+        @Field(value = "whether it comes off for some load cases; no where left out", find = "the plan")
+                Choice<YesNo> removable,
+        @Field(
+                        value = "the part that it stands in or on, and comes off with; none where left out",
+                        find = "the plan",
+                        example = "Canopy")
                 String in,
         @Field(value = "whether it is a can that is carried and emptied by hand; no where left out", find = "the plan")
                 Choice<YesNo> portable,
@@ -40,7 +44,7 @@ public record Tank(
                         example = "18 kg")
                 Figure mass,
         @Field(
-                        value = "density of what it holds, where it is not the usual one",
+                        value = "density of what it holds; the usual one where left out",
                         in = Dimension.DENSITY,
                         find = "the supplier",
                         example = "0.84 kg/L")

@@ -12,36 +12,48 @@ public sealed interface TowingDetails extends Details {
     /** What stands on the plate of a coupling. Plates give a trailer mass or a D value, few give both. */
     record CouplingPlate(
             @Field(
-                            value = "heaviest trailer on its plate; left out where the plate gives a D value instead",
+                            value = "heaviest trailer on its plate; beside a D value none on it where left out",
                             in = Dimension.MASS,
                             find = "its plate",
                             example = "3000 kg")
                     Figure trailer,
             @Field(
-                            value = "greatest load on the ball on its plate",
+                            value =
+                                    "greatest load on the ball on its plate; asked of a tow bar, none on a trailer's coupling where left out",
                             in = Dimension.MASS,
                             find = "its plate, S",
                             example = "300 kg")
                     Figure ball,
-            @Field(value = "its D value", in = Dimension.FORCE, find = "its plate, D", example = "17.2 kN") Figure d,
             @Field(
-                            value = "its D value for centre-axle trailers",
+                            value = "its D value; none on its plate where left out",
+                            in = Dimension.FORCE,
+                            find = "its plate, D",
+                            example = "17.2 kN")
+                    Figure d,
+            @Field(
+                            value = "its D value for centre-axle trailers; none on its plate where left out",
                             in = Dimension.FORCE,
                             find = "its plate, Dc",
                             example = "16 kN")
                     Figure dc,
-            @Field(value = "its V value", in = Dimension.FORCE, find = "its plate, V", example = "8 kN") Figure v) {}
+            @Field(
+                            value = "its V value; none on its plate where left out",
+                            in = Dimension.FORCE,
+                            find = "its plate, V",
+                            example = "8 kN")
+                    Figure v) {}
 
     record TowBar(
             @Field("what its plate allows") CouplingPlate plate,
             @Field(
-                            value = "from the rear axle to the centre of its ball, where it moves the ball",
+                            value =
+                                    "from the rear axle to the centre of its ball; as under vehicle.size where left out",
                             in = Dimension.LENGTH,
                             find = "a tape",
                             example = "1250 mm")
                     Figure ballOverhang,
             @Field(
-                            value = "height of its ball with the vehicle loaded, where it moves the ball",
+                            value = "height of its ball with the vehicle loaded; as under vehicle.size where left out",
                             in = Dimension.LENGTH,
                             find = "a tape",
                             example = "430 mm")
@@ -49,7 +61,8 @@ public sealed interface TowingDetails extends Details {
             @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
             @Field(value = "what its socket supplies", in = Dimension.VOLTAGE, find = "a meter", example = "12 V")
                     Figure voltage,
-            @Field(value = "whether a load-levelling hitch is used on it", find = "the plan") Choice<YesNo> levelling)
+            @Field(value = "whether a load-levelling hitch is used on it; no where left out", find = "the plan")
+                    Choice<YesNo> levelling)
             implements TowingDetails {}
 
     /** Trailer plugs and sockets by shape and pins. */

@@ -13,7 +13,7 @@ public sealed interface TyreDetails extends Details {
     record Tyres(
             @Field(value = "the size on the sidewall", find = "the sidewall", example = "265/65R17") String size,
             @Field(
-                            value = "overall diameter, where it is not the one that the size gives",
+                            value = "overall diameter; the one that the size gives where left out",
                             in = Dimension.LENGTH,
                             find = "the tyre maker's data",
                             example = "802 mm")

@@ -9,10 +9,10 @@ import java.time.LocalDate;
 
 /** The vehicle as its maker built it. */
 public record Vehicle(
-        @Field(value = "what to call it", needed = true, example = "Tarrangower GX wagon") String name,
+        @Field(value = "what to call it", needed = true, example = "Tarrenby 3.0 wagon") String name,
         @Field(value = "the class in the registration papers", example = "MC") String category,
         @Field(
-                        value = "the day it was first registered, or will be; where left out it is not taken to be new",
+                        value = "the day it was first registered, or will be; asked where a rule goes by it",
                         find = "the registration papers",
                         example = "2024-05-01")
                 LocalDate registered,
@@ -23,7 +23,10 @@ public record Vehicle(
                 Choice<YesNo> airbags,
         @Field(value = "whether its rear axle rides on air springs", find = "the handbook")
                 Choice<YesNo> rearAirSprings,
-        @Field(value = "whether it has a trailer brake controller that works", find = "a look")
+        @Field(
+                        value =
+                                "whether it has a trailer brake controller that works; beside a planned one no where left out",
+                        find = "a look")
                 Choice<YesNo> brakeController,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,

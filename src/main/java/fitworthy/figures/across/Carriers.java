@@ -6,6 +6,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
@@ -13,9 +14,12 @@ import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Space;
 import fitworthy.sheet.Tank;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What is left without the part that it stands in or on: aboard where that part is off, as far as the places tell and
@@ -62,22 +66,33 @@ final class Carriers {
                 aboard.put(tank.name(), tank.at());
             }
         }
-        List<String> left = aboard.keySet().stream()
-                .filter(name -> off.stream().anyMatch(carrier -> holds(loading, carrier, aboard.get(name))))
-                .toList();
-        left.forEach(name -> measures.add(Measure.of(STANDS_IN, name, Choice.of(YesNo.YES))));
-        if (left.isEmpty()) {
-            measures.add(Measure.of(STANDS_IN, "parts aboard", Choice.of(YesNo.NO)));
-        }
+        Map<String, Choice<YesNo>> held = new TreeMap<>();
+        aboard.forEach((name, at) -> held.put(
+                name,
+                Choice.any(off.stream().map(carrier -> holds(loading, carrier, at)))
+                        .orElseThrow()));
+        held.forEach((name, answer) -> {
+            if (answer.is(YesNo.YES)) {
+                measures.add(Measure.of(STANDS_IN, name, answer));
+            }
+        });
+        Choice.any(held.values().stream().filter(answer -> !answer.is(YesNo.YES)))
+                .filter(answer -> !answer.known() || !held.containsValue(Choice.of(YesNo.YES)))
+                .or(() -> held.isEmpty() ? Optional.of(Choice.of(YesNo.NO)) : Optional.empty())
+                .ifPresent(answer -> measures.add(Measure.of(STANDS_IN, "parts aboard", answer)));
     }
 
-    /** By the space that the sheet gives it; a canopy else by its length and width above the tray that stays on. */
-    private static boolean holds(Loading loading, Fitment carrier, Point at) {
+    /**
+     * By the space that the sheet gives it; a canopy else by its length and width above the tray that stays on; no as soon
+     * as one of the three says so.
+     */
+    private static Choice<YesNo> holds(Loading loading, Fitment carrier, Point at) {
         if (carrier.space().isPresent()) {
             Space space = carrier.space().get();
-            return between(space.from().x(), at.x(), space.to().x())
-                    && between(space.from().y(), at.y(), space.to().y())
-                    && between(space.from().z(), at.z(), space.to().z());
+            return every(
+                    between(space.from().x(), at.x(), space.to().x()),
+                    between(space.from().y(), at.y(), space.to().y()),
+                    between(space.from().z(), at.z(), space.to().z()));
         }
         Body body = (Body) carrier.details();
         Figure half = body.width().times(0.5);
@@ -88,15 +103,27 @@ final class Carriers {
                 .map(tray -> {
                     Figure floor = tray.at().get().z();
                     Figure top = carrier.at().get().z().times(2).minus(floor);
-                    return between(body.front(), at.x(), body.front().plus(body.length()))
-                            && between(half.times(-1), at.y(), half)
-                            && between(floor, at.z(), top);
+                    return every(
+                            between(body.front(), at.x(), body.front().plus(body.length())),
+                            between(half.times(-1), at.y(), half),
+                            between(floor, at.z(), top));
                 })
-                .orElse(false);
+                .orElse(Choice.of(YesNo.NO));
     }
 
-    /** Not where any of the three is not known. */
-    private static boolean between(Figure one, Figure place, Figure other) {
-        return place.isAbove(one.least(other)) && place.isBelow(one.most(other));
+    @SafeVarargs
+    private static Choice<YesNo> every(Choice<YesNo>... answers) {
+        return Stream.of(answers)
+                .min(Comparator.comparing(answer -> answer.is(YesNo.NO) ? 0 : answer.known() ? 2 : 1))
+                .orElseThrow();
+    }
+
+    /** No where it is beyond both. */
+    private static Choice<YesNo> between(Figure one, Figure place, Figure other) {
+        if (place.isAtMost(one) && place.isAtMost(other) || place.isAtLeast(one) && place.isAtLeast(other)) {
+            return Choice.of(YesNo.NO);
+        }
+        List<Missing> lacking = place.missingWith(one.plus(other), place).missing();
+        return lacking.isEmpty() ? Choice.of(YesNo.YES) : Choice.missing(lacking.get(0));
     }
 }

@@ -31,6 +31,7 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Trailer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -151,35 +152,43 @@ final class BodyBuildMeasures implements Topic {
         if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
-        if (fitment.removable().is(YesNo.YES)) {
-            BodyDetails.HoldDown holdDown = body.holdDown();
-            Figure held = holdDown.loaded().most(fitment.mass());
-            measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
-                    .worked(
-                            "ratio = points x limit / held",
-                            in("points", holdDown.points(), ""),
-                            in("limit", holdDown.limit(), "kg"),
-                            in("held", held, "kg")));
-            Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
-            measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
-                    .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
-            measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
-            BodyDetails.Legs legs = body.legs();
-            Figure lifted = lifted(fitment, body);
-            measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
-                    .worked("load = lifted / 2", in("lifted", lifted, "kg")));
-            measures.add(Measure.of(TIPPING, name, LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
-                    .worked(
-                            "slope = atan(spacing / 2 / height)",
-                            in("spacing", legs.spacing(), "mm"),
-                            in("height", legs.cogHeight(), "mm")));
-            Figure slope = plan.practice(PracticeId.BODY_TIPPING_LEAST);
-            measures.add(Measure.enough(FEET_NEEDED, name, LoadBox.feetNeeded(slope, legs.cogHeight()))
-                    .worked(
-                            "spacing = 2 x height x tan(slope)",
-                            in("height", legs.cogHeight(), "mm"),
-                            in("slope", slope, "deg")));
+        if (fitment.removable().is(YesNo.YES) || !fitment.removable().known() && body.tellsHowItComesOff()) {
+            List<Measure> held = new ArrayList<>();
+            comingOff(plan, fitment, body, held);
+            held.forEach(measure -> measures.add(measure.given(fitment.removable())));
         }
+    }
+
+    /** How it is held while it is on, and how it stands while it is off. */
+    private static void comingOff(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
+        String name = fitment.name();
+        BodyDetails.HoldDown holdDown = body.holdDown();
+        Figure held = holdDown.loaded().most(fitment.mass());
+        measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
+                .worked(
+                        "ratio = points x limit / held",
+                        in("points", holdDown.points(), ""),
+                        in("limit", holdDown.limit(), "kg"),
+                        in("held", held, "kg")));
+        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
+        measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
+                .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
+        measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
+        BodyDetails.Legs legs = body.legs();
+        Figure lifted = lifted(fitment, body);
+        measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
+                .worked("load = lifted / 2", in("lifted", lifted, "kg")));
+        measures.add(Measure.of(TIPPING, name, LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
+                .worked(
+                        "slope = atan(spacing / 2 / height)",
+                        in("spacing", legs.spacing(), "mm"),
+                        in("height", legs.cogHeight(), "mm")));
+        Figure slope = plan.practice(PracticeId.BODY_TIPPING_LEAST);
+        measures.add(Measure.enough(FEET_NEEDED, name, LoadBox.feetNeeded(slope, legs.cogHeight()))
+                .worked(
+                        "spacing = 2 x height x tan(slope)",
+                        in("height", legs.cogHeight(), "mm"),
+                        in("slope", slope, "deg")));
     }
 
     /** As given, else the canopy with all that travels in it; never less than the canopy itself. */

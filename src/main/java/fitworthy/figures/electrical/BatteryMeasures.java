@@ -46,41 +46,56 @@ final class BatteryMeasures implements Topic {
         for (Fitment fitment : plan.fitments(Fitment.Kind.BATTERY)) {
             Battery battery = (Battery) fitment.details();
             measures.add(Measure.of(FIXED, fitment.name(), battery.fixed()));
-            if (battery.chemistry().is(Chemistry.LITHIUM)) {
+            boolean lithium = battery.chemistry().is(Chemistry.LITHIUM);
+            if (lithium || !battery.chemistry().known()) {
                 lithium(plan, fitment.name(), battery, measures);
-            } else if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
-                Choice<?> answer = !battery.place().known()
-                        ? battery.place()
-                        : !battery.chemistry().known() ? battery.chemistry() : battery.ventedOutside();
-                measures.add(Measure.of(GAS_OUT, fitment.name(), answer));
+            }
+            if (!lithium && (!battery.place().known() || battery.place().is(BatteryPlace.CABIN))) {
+                measures.add(Measure.of(GAS_OUT, fitment.name(), battery.ventedOutside())
+                        .given(battery.place(), battery.chemistry()));
             }
         }
-        if (plan.details(Battery.class).stream()
-                .anyMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM))) {
-            measures.add(Measure.of(COLDEST, "trip", plan.sheet().trip().coldest()));
-            plan.fitments(Fitment.Kind.CHARGER)
-                    .forEach(charger -> measures.add(
-                            Measure.of(LITHIUM_CURVE, charger.name(), curve((Charger) charger.details()))));
-        }
+        charged(plan, measures);
     }
 
+    /** What charges a lithium battery, or one that may be, and how cold it gets there. */
+    private static void charged(Plan plan, List<Measure> measures) {
+        List<Choice<Chemistry>> chemistries =
+                plan.details(Battery.class).stream().map(Battery::chemistry).toList();
+        chemistries.stream()
+                .filter(chemistry -> chemistry.is(Chemistry.LITHIUM))
+                .findFirst()
+                .or(() -> chemistries.stream()
+                        .filter(chemistry -> !chemistry.known())
+                        .findFirst())
+                .ifPresent(chemistry -> {
+                    measures.add(Measure.of(COLDEST, "trip", plan.sheet().trip().coldest()));
+                    plan.fitments(Fitment.Kind.CHARGER)
+                            .forEach(charger -> measures.add(
+                                    Measure.of(LITHIUM_CURVE, charger.name(), curve((Charger) charger.details()))
+                                            .given(chemistry)));
+                });
+    }
+
+    /** Asked of a battery that may be one too. */
     private static void lithium(Plan plan, String name, Battery battery, List<Measure> measures) {
-        measures.add(Measure.of(LITHIUM_PLACE, name, battery.place()));
+        Choice<Chemistry> chemistry = battery.chemistry();
+        measures.add(Measure.of(LITHIUM_PLACE, name, battery.place()).given(chemistry));
         if (!battery.place().known() || battery.place().is(BatteryPlace.CABIN)) {
-            measures.add(
-                    Measure.of(LITHIUM_BOX, name, battery.place().known() ? battery.ventedOutside() : battery.place()));
+            measures.add(Measure.of(LITHIUM_BOX, name, battery.ventedOutside()).given(chemistry, battery.place()));
         }
-        measures.add(Measure.of(LITHIUM_CUT_OFF, name, battery.cutOff()));
+        measures.add(Measure.of(LITHIUM_CUT_OFF, name, battery.cutOff()).given(chemistry));
         if (plan.fitments(Fitment.Kind.CHARGER).isEmpty()) {
-            measures.add(Measure.of(LITHIUM_CURVE, name, battery.lithiumCurve()));
+            measures.add(Measure.of(LITHIUM_CURVE, name, battery.lithiumCurve()).given(chemistry));
         }
         Figure coldest = plan.sheet().trip().coldest();
         // Where no frost is to come nobody has to know what it would do.
-        measures.add(
-                !battery.coldCharging().known()
-                                && coldest.isAtLeast(plan.practice(PracticeId.ELECTRICAL_LITHIUM_COLDEST))
+        boolean noFrost = !battery.coldCharging().known()
+                && coldest.isAtLeast(plan.practice(PracticeId.ELECTRICAL_LITHIUM_COLDEST));
+        measures.add((noFrost
                         ? Measure.of(COLD_CHARGING, name, "no-frost", List.of())
-                        : Measure.of(COLD_CHARGING, name, battery.coldCharging()));
+                        : Measure.of(COLD_CHARGING, name, battery.coldCharging()))
+                .given(chemistry));
     }
 
     /** A relay has no curve. */

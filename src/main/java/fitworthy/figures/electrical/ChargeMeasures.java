@@ -199,35 +199,34 @@ public final class ChargeMeasures implements Topic {
                 .worked(charged));
         Choice<Chemistry> chemistry = first.chemistry();
         Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), battery.capacity());
-        measures.add(Measure.of(
-                        chemistry.is(Chemistry.LITHIUM) ? DEPTH_LITHIUM : DEPTH_LEAD,
-                        SECOND_BATTERY,
-                        chemistry.known() ? depth : Figure.missing(chemistry.missing()))
-                .worked(
-                        "taken = max(0, drawn - sun) x stay / 24 / capacity",
-                        in("drawn", drawn, "Ah"),
-                        in("sun", sun, "Ah"),
-                        in("stay", trip.parked(), "h"),
-                        in("capacity", battery.capacity(), "Ah"))
-                .worked(taken, way.converted(Circuit.Supply.SECOND))
-                .worked(shone)
-                .worked(new Working.Sum("capacity", battery.capacities())));
+        boolean lithium = chemistry.is(Chemistry.LITHIUM);
+        for (MeasureKind kind : chemistry.known()
+                ? List.of(lithium ? DEPTH_LITHIUM : DEPTH_LEAD)
+                : List.of(DEPTH_LITHIUM, DEPTH_LEAD)) {
+            measures.add(Measure.of(kind, SECOND_BATTERY, depth)
+                    .worked(
+                            "taken = max(0, drawn - sun) x stay / 24 / capacity",
+                            in("drawn", drawn, "Ah"),
+                            in("sun", sun, "Ah"),
+                            in("stay", trip.parked(), "h"),
+                            in("capacity", battery.capacity(), "Ah"))
+                    .worked(taken, way.converted(Circuit.Supply.SECOND))
+                    .worked(shone)
+                    .worked(new Working.Sum("capacity", battery.capacities()))
+                    .given(chemistry));
+        }
         Figure most = loading.plan()
-                .practice(
-                        chemistry.is(Chemistry.LITHIUM)
-                                ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST
-                                : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST);
+                .practice(lithium ? PracticeId.ELECTRICAL_DEPTH_LITHIUM_MOST : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST);
         measures.add(Measure.enough(
                         CAPACITY_NEEDED,
                         SECOND_BATTERY,
-                        chemistry.known()
-                                ? depth.times(battery.capacity()).dividedBy(most)
-                                : Figure.missing(chemistry.missing()))
+                        depth.times(battery.capacity()).dividedBy(most))
                 .worked(
                         "needed = taken x capacity / most",
                         in("taken", depth, "%"),
                         in("capacity", battery.capacity(), "Ah"),
-                        in("most", most, "%")));
+                        in("most", most, "%"))
+                .given(chemistry));
     }
 
     /** What of their input the alternator leaves over for the chargers. */

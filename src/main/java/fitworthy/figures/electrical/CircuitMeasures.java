@@ -98,19 +98,23 @@ final class CircuitMeasures implements Topic {
         Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), temperature)
                 .dividedBy(circuit.voltage());
         boolean other = circuit.need().is(Circuit.Need.OTHER);
-        measures.add(Measure.of(
-                        other ? DROP_OTHER : DROP_CRITICAL,
-                        circuit.name(),
-                        circuit.need().known()
-                                ? share
-                                : Figure.missing(circuit.need().missing()))
-                .worked(
-                        "lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
+        Working lost = new Working.Formula(
+                "lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
+                List.of(
                         in("length", cable.length(), "m"),
                         in("current", circuit.current(), "A"),
                         in("air", temperature, "degC"),
                         in("section", cable.section(), "mm2"),
                         in("voltage", circuit.voltage(), "V")));
+        if (!other) {
+            measures.add(Measure.of(DROP_CRITICAL, circuit.name(), share)
+                    .worked(lost)
+                    .given(circuit.need()));
+        }
+        if (!circuit.need().is(Circuit.Need.CRITICAL)) {
+            measures.add(
+                    Measure.of(DROP_OTHER, circuit.name(), share).worked(lost).given(circuit.need()));
+        }
         measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
         Figure most =
                 plan.practice(other ? PracticeId.ELECTRICAL_DROP_OTHER_MOST : PracticeId.ELECTRICAL_DROP_CRITICAL_MOST);
@@ -131,17 +135,29 @@ final class CircuitMeasures implements Topic {
 
     /** A cable between two batteries is fed from both ends, unless it ends at a charger with a cable of its own. */
     private static void farEnd(Plan plan, Circuit circuit, List<Measure> measures) {
+        if (betweenBatteries(plan, circuit)) {
+            measures.add(Measure.of(FAR_FUSED, circuit.name(), fused(circuit.farFuse())));
+        }
+        if (asksFarFuse(plan, circuit)) {
+            way(far(circuit), circuit.farFuse(), measures);
+        }
+    }
+
+    private static boolean betweenBatteries(Plan plan, Circuit circuit) {
         boolean ownCable = plan.sheet().circuits().stream()
                 .anyMatch(other -> other.part().equals(circuit.part())
                         && other.battery().known()
                         && circuit.battery().known()
                         && !other.battery().is(circuit.battery().value()));
-        if (EnergyWay.joinsBatteries(plan, circuit) && !ownCable) {
-            measures.add(Measure.of(FAR_FUSED, circuit.name(), fused(circuit.farFuse())));
-        }
-        if (circuit.farFuse().rating().value() > 0) {
-            way(far(circuit), circuit.farFuse(), measures);
-        }
+        return EnergyWay.joinsBatteries(plan, circuit) && !ownCable;
+    }
+
+    /** Where there is a fuse at the far end, or may be. */
+    private static boolean asksFarFuse(Plan plan, Circuit circuit) {
+        Circuit.Fuse fuse = circuit.farFuse();
+        return fuse.rating().known()
+                ? fuse.rating().value() > 0
+                : fuse.distance().known() || betweenBatteries(plan, circuit);
     }
 
     private static String far(Circuit circuit) {
@@ -177,9 +193,8 @@ final class CircuitMeasures implements Topic {
         if (fuse.value() > 0 || !fuse.known()) {
             guarded(plan, circuit.name(), fuse, circuit, measures);
         }
-        Figure far = circuit.farFuse().rating();
-        if (far.value() > 0) {
-            guarded(plan, far(circuit), far, circuit, measures);
+        if (asksFarFuse(plan, circuit)) {
+            guarded(plan, far(circuit), circuit.farFuse().rating(), circuit, measures);
         }
     }
 

@@ -160,11 +160,13 @@ public final class MassMeasures implements Topic {
             Figure gcm = registered.known() ? ratings.gcm() : Figure.missing(registered.missing());
             measures.add(Measure.of(GCM_RAISED, "vehicle", gcm, made.gcm()));
         }
+        // A kit that raises nothing that the sheet names may raise the GVM.
+        plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
+                .filter(upgrade -> upgrade.gvm().known() || !upgrade.states())
+                .findFirst()
+                .map(upgrade -> upgrade.gvm().known() ? raised(registered) : Choice.<Registration>missing(upgrade.gvm().missing().get(0)))
+                .ifPresent(answer -> measures.add(Measure.of(RAISED, "vehicle", answer)));
         if (raised) {
-            if (plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
-                    .anyMatch(upgrade -> upgrade.gvm().known())) {
-                measures.add(Measure.of(RAISED, "vehicle", raised(registered)));
-            }
             // The GVM holds the load on the ball; without a planned trailer none is counted.
             Figure ball = plan.sheet()
                     .trailer()
@@ -286,7 +288,9 @@ public final class MassMeasures implements Topic {
                                 in("mass", mass.mass(), "kg"),
                                 in("at", mass.at().x(), "mm"),
                                 in("wheelbase", plan.wheelbase(), "mm"))));
-        List<PointMass> roof = loading.masses().stream().filter(PointMass::roof).toList();
+        List<PointMass> roof = loading.masses().stream()
+                .filter(mass -> !mass.roof().is(YesNo.NO))
+                .toList();
         roof.stream()
                 .map(PointMass::mass)
                 .reduce(Figure::plus)
@@ -295,7 +299,8 @@ public final class MassMeasures implements Topic {
                                 "load",
                                 roof.stream()
                                         .map(mass -> in(mass.name(), mass.mass(), "kg"))
-                                        .toList()))));
+                                        .toList()))
+                        .given(roof.stream().map(PointMass::roof).toArray(Choice<?>[]::new))));
         loading.residual().ifPresent(residual -> {
             LoadCase.Weighed reading = loading.loadCase().weighed().orElseThrow();
             AxleLoads parts = loading.parts();

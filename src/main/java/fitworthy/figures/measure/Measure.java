@@ -6,6 +6,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * An answer, or what is missing to give one. Rule files match on its properties: {@code name}, {@code subject},
@@ -109,6 +110,23 @@ public final class Measure {
     /** An answer in a word of a table, or what is missing to look it up. */
     public static Measure of(MeasureKind kind, String subject, String word, List<Missing> missing) {
         return new Measure(kind, subject, null, null, word, missing);
+    }
+
+    /**
+     * This measure, or what it lacks where an answer on which its question hangs was not given: a question that may arise
+     * is asked.
+     */
+    public Measure given(Choice<?>... answers) {
+        List<Missing> lacking = Stream.of(answers)
+                .filter(answer -> !answer.known())
+                .<Missing>map(Choice::missing)
+                .distinct()
+                .toList();
+        if (lacking.isEmpty()) {
+            return this;
+        }
+        Figure none = figure == null ? null : Figure.missing(lacking);
+        return new Measure(new Measure(kind, subject, none, limit, "", lacking), loadCase, workings);
     }
 
     /** The same measure, as it holds in a load case. */

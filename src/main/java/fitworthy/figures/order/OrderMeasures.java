@@ -110,6 +110,9 @@ public final class OrderMeasures implements Topic {
         measures.add(Measure.of(READY, WHOLE, ready, limit).worked(order::table));
         measures.add(
                 Measure.of(READY_IN_TURN, WHOLE, order.readyInTurn(), limit).worked(order::tableInTurn));
+        if (!ready.known()) {
+            measures.add(Measure.of(SLACK, WHOLE, ready));
+        }
         if (ready.isAtMost(limit)) {
             tasks.stream()
                     .filter(task -> task.lead().value() > 0)

@@ -60,17 +60,18 @@ public final class EnergyWay {
     }
 
     /**
-     * Nominal voltage of the starter battery: the sheet's, else the one that all circuits on it agree on, as far as
-     * these are of extra-low voltage.
+     * Nominal voltage of the starter battery: the sheet's, else the one that all circuits agree on that hang on it or may,
+     * as far as these are not of a voltage above extra-low.
      */
     public static Figure starterVoltage(Plan plan) {
         Engine engine = plan.vehicle().engine();
         List<Figure> told = plan.sheet().circuits().stream()
-                .filter(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
+                .filter(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
                 .map(Circuit::voltage)
-                .filter(voltage -> voltage.known() && voltage.value() < EXTRA_LOW)
+                .filter(voltage -> !(voltage.value() >= EXTRA_LOW))
                 .toList();
-        boolean agreed = told.stream().map(Figure::value).distinct().count() == 1;
+        boolean agreed = told.stream().allMatch(Figure::known)
+                && told.stream().map(Figure::value).distinct().count() == 1;
         return agreed ? engine.voltage().or(told.get(0)) : engine.voltage();
     }
 
@@ -156,9 +157,9 @@ public final class EnergyWay {
         return loads;
     }
 
-    /** Whether any circuit hangs on the starter battery. */
+    /** Whether any circuit hangs on the starter battery, or may. */
     public boolean onStarter() {
-        return !circuits(circuit -> circuit.battery().is(Circuit.Supply.STARTER))
+        return !circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
                 .isEmpty();
     }
 

@@ -37,6 +37,12 @@ public final class Masses {
     private static final Set<Sort> FIXED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK);
     private static final Set<Sort> FIXED_AND_COUNTED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK, Sort.COUNTED);
 
+    /**
+     * From this height of its centre on, in m, a thing may be on the roof where the sheet does not say: an assumption, see
+     * docs/method.md.
+     */
+    private static final double ROOF_HEIGHT = 1.6;
+
     private final Plan plan;
     private final Sheet sheet;
     /** The tolerance of a mass that is given none, as a share of it. */
@@ -68,7 +74,7 @@ public final class Masses {
                             Sort.FITMENT,
                             fitment.mass().orTolerance(share),
                             at(at, unsprung),
-                            fitment.roof().is(YesNo.YES),
+                            onRoof(fitment),
                             unsprung))
                     .ifPresent(part -> put(part, fitment.isDone(), !off.contains(fitment.name()), masses));
         }
@@ -137,9 +143,25 @@ public final class Masses {
                         sort,
                         load.mass().orTolerance(share),
                         load.at().orTolerance(place),
-                        load.roof().is(YesNo.YES)));
+                        onRoof(load.roof(), load.at()),
+                        0));
             }
         }
+    }
+
+    /** A roof rack is there for nothing else; what reaches above a roof from elsewhere is not on it. */
+    private static Choice<YesNo> onRoof(Fitment part) {
+        return switch (part.kind()) {
+            case ROOF_RACK -> part.roof();
+            case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL ->
+                Choice.yesNo(part.roof().is(YesNo.YES));
+            default -> onRoof(part.roof(), part.at().orElseThrow());
+        };
+    }
+
+    /** As the sheet says; where it does not, open for what is high enough. */
+    private static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
+        return told.known() || at.z().value() >= ROOF_HEIGHT ? told : Choice.of(YesNo.NO);
     }
 
     /** Which share of a kind of part the springs do not carry; of a spring itself half of it. */
@@ -223,7 +245,7 @@ public final class Masses {
                 Sort.REMOVED,
                 gone.mass().orTolerance(share).times(-1),
                 plan.stretch().moved(at(gone.at(), unsprung), unsprung > 0),
-                false,
+                Choice.of(YesNo.NO),
                 unsprung);
     }
 

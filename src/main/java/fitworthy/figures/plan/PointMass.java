@@ -1,6 +1,8 @@
 package fitworthy.figures.plan;
 
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Point;
 
 /**
@@ -10,14 +12,14 @@ import fitworthy.sheet.Point;
  * @param sort what sort of thing it is
  * @param mass in kg; negative for a part taken off
  * @param at where its centre is, in m
- * @param roof whether it is carried on the roof
+ * @param roof whether it is carried on the roof; not known where it may be
  * @param unsprung the share of it that the springs do not carry, 0 to 1
  */
-public record PointMass(String name, Sort sort, Figure mass, Point at, boolean roof, double unsprung) {
+public record PointMass(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof, double unsprung) {
 
     /** A mass that the springs carry whole. */
     public PointMass(String name, Sort sort, Figure mass, Point at, boolean roof) {
-        this(name, sort, mass, at, roof, 0);
+        this(name, sort, mass, at, Choice.yesNo(roof), 0);
     }
 
     /** Where a mass comes from. */
@@ -42,7 +44,7 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, boolean r
 
     /** What the springs carry of it. */
     public PointMass sprung() {
-        return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof);
+        return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof, 0);
     }
 
     /** The same taken away. */

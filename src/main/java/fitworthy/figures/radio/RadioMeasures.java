@@ -82,16 +82,19 @@ public final class RadioMeasures implements Topic {
     /** Of several aerials, which are changed for the country, the fittest is judged. */
     private static void gain(List<RadioDetails.Aerial> aerials, Trip trip, List<Measure> measures) {
         List<Figure> gains = aerials.stream().map(RadioDetails.Aerial::gain).toList();
-        if (trip.terrain().is(Terrain.HILLS)) {
+        if (!trip.terrain().known() || trip.terrain().is(Terrain.HILLS)) {
             measures.add(Measure.of(
-                    GAIN_HILLS, "aerials", gains.stream().reduce(Figure::least).orElseThrow()));
-        } else if (trip.terrain().is(Terrain.OPEN) || !trip.terrain().known()) {
+                            GAIN_HILLS,
+                            "aerials",
+                            gains.stream().reduce(Figure::least).orElseThrow())
+                    .given(trip.terrain()));
+        }
+        if (!trip.terrain().known() || trip.terrain().is(Terrain.OPEN)) {
             measures.add(Measure.of(
-                    GAIN_OPEN,
-                    "aerials",
-                    trip.terrain().known()
-                            ? gains.stream().reduce(Figure::most).orElseThrow()
-                            : Figure.missing(trip.terrain().missing())));
+                            GAIN_OPEN,
+                            "aerials",
+                            gains.stream().reduce(Figure::most).orElseThrow())
+                    .given(trip.terrain()));
         }
     }
 
@@ -173,10 +176,16 @@ public final class RadioMeasures implements Topic {
                             ? radio.power()
                             : Figure.missing(radio.service().missing())));
         }
-        plan.details(RadioDetails.Aerial.class).stream()
+        List<RadioDetails.Aerial> aerials = plan.details(RadioDetails.Aerial.class);
+        // Which of several is the radio's is known once all of them tell their frequency.
+        Figure wanted = plan.sheet().trip().radioRange();
+        Figure told = aerials.stream()
+                .filter(aerial -> aerials.size() > 1)
+                .map(RadioDetails.Aerial::frequency)
+                .reduce(wanted, (range, frequency) -> range.missingWith(frequency, range));
+        aerials.stream()
                 .min(fittest(radio))
-                .ifPresent(aerial ->
-                        measures.add(range(fitment.name(), plan.sheet().trip().radioRange(), radio, aerial)));
+                .ifPresent(aerial -> measures.add(range(fitment.name(), told, radio, aerial)));
     }
 
     /** The aerial nearest to the radio's frequency first, of several the tallest. */

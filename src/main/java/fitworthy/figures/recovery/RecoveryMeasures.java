@@ -135,9 +135,10 @@ public final class RecoveryMeasures implements Topic {
             measures.add(
                     Measure.of(BLOCK, name, block.limit(), rigging.farEnd()).worked(rigging.borne()));
         } else if (fitment.details() instanceof RecoveryKit kit
-                && kit.treeStrap().is(YesNo.YES)) {
+                && !kit.treeStrap().is(YesNo.NO)) {
             measures.add(Measure.of(TREE_STRAP, name, kit.treeStrapLimit(), rigging.farEnd())
-                    .worked(rigging.borne()));
+                    .worked(rigging.borne())
+                    .given(kit.treeStrap()));
         }
     }
 
@@ -200,8 +201,8 @@ public final class RecoveryMeasures implements Topic {
             return;
         }
         measures.add(Measure.of(POINT, end, made.madeFor()));
-        if (made.madeFor().is(MadeFor.RECOVERY)) {
-            measures.add(pointLimit(plan, end, at, made.limit()));
+        if (!made.madeFor().known() || made.madeFor().is(MadeFor.RECOVERY)) {
+            measures.add(pointLimit(plan, end, at, made.limit()).given(made.madeFor()));
         }
     }
 

@@ -114,17 +114,24 @@ public final class HitchMeasures implements Topic {
             measures.add(Measure.of(TRAILER, "trailer", trailer.mass(), Figure.missing(brakes.missing())));
         } else if (brakes.is(Brakes.NONE)) {
             measures.add(Measure.of(TRAILER, "unbraked trailer", trailer.mass(), ratings.towingUnbraked()));
-        } else if (unrated) {
-            Figure kerb = plan.vehicle().mass().kerb();
-            measures.add(Measure.of(UNRATED, "braked trailer", trailer.mass().dividedBy(kerb))
-                    .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg")));
-            Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
-            measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", most.times(kerb))
-                    .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
-        } else {
+        } else if (!unrated) {
             measures.add(Measure.of(TRAILER, "braked trailer", trailer.mass(), ratings.towing()));
         }
+        if (unrated && !brakes.is(Brakes.NONE)) {
+            unrated(plan, trailer, measures);
+        }
         measures.add(Measure.of(PLATE, "trailer", trailer.mass(), trailer.rated()));
+    }
+
+    /** A trailer that has brakes, or may have, behind a vehicle whose maker states no tow rating. */
+    private static void unrated(Plan plan, Trailer trailer, List<Measure> measures) {
+        Figure kerb = plan.vehicle().mass().kerb();
+        measures.add(Measure.of(UNRATED, "braked trailer", trailer.mass().dividedBy(kerb))
+                .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg"))
+                .given(trailer.brakes()));
+        Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
+        measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", most.times(kerb))
+                .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
     }
 
     private static void couplings(Plan plan, Trailer trailer, List<Measure> measures) {
@@ -141,7 +148,7 @@ public final class HitchMeasures implements Topic {
         if (plate.trailer().known() || !plate.d().known()) {
             measures.add(Measure.of(COUPLING, subject, trailer.mass(), plate.trailer()));
             // A coupling that is too weak for the day's load is a fault of its own.
-            if (trailer.rated().known() && !trailer.mass().isAbove(plate.trailer())) {
+            if (!trailer.mass().isAbove(plate.trailer())) {
                 measures.add(Measure.of(COUPLING_PLATE, subject, trailer.rated(), plate.trailer()));
             }
         }

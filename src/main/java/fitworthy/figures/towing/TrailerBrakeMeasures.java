@@ -81,8 +81,9 @@ final class TrailerBrakeMeasures implements Topic {
         if (open || braked && !trailer.breakaway().is(YesNo.YES)) {
             measures.add(onAxles(NO_BREAKAWAY, trailer, brakes, trailer.breakaway()));
         }
-        if (controlled && trailer.breakaway().is(YesNo.YES)) {
-            measures.add(Measure.of(BREAKAWAY_HOLD, "trailer", trailer.breakawayHold()));
+        if ((open || controlled) && !trailer.breakaway().is(YesNo.NO)) {
+            measures.add(Measure.of(BREAKAWAY_HOLD, "trailer", trailer.breakawayHold())
+                    .given(brakes, trailer.breakaway()));
         }
         if (open || controlled) {
             measures.add(Measure.of(

@@ -116,16 +116,22 @@ final class TyreChangeMeasures implements Topic {
         toApprove.add(Measure.of(CHANGE, "tyres", size(TyreFigures.growth(before, after)))
                 .worked("change = |after / before - 1|", diameters)
                 .worked(sizes));
-        if (growth.value() < 0) {
+        if (!(growth.value() >= 0)) {
             toApprove.add(Measure.of(LOSS, "tyres", growth.times(-1))
                     .worked("loss = before - after", diameters)
                     .worked(sizes));
-        } else {
-            toApprove.add((VehicleClass.passenger(plan)
-                            ? Measure.of(GROWTH_PASSENGER, "tyres", growth)
-                            : Measure.of(GROWTH, "tyres", classed(plan, "the greatest growth of tyres", growth)))
-                    .worked("growth = after - before", diameters)
-                    .worked(sizes));
+        }
+        if (!(growth.value() < 0)) {
+            if (!VehicleClass.known(plan) || VehicleClass.passenger(plan)) {
+                toApprove.add(Measure.of(GROWTH_PASSENGER, "tyres", ofCar(plan, growth))
+                        .worked("growth = after - before", diameters)
+                        .worked(sizes));
+            }
+            if (!VehicleClass.passenger(plan)) {
+                toApprove.add(Measure.of(GROWTH, "tyres", classed(plan, "the greatest growth of tyres", growth))
+                        .worked("growth = after - before", diameters)
+                        .worked(sizes));
+            }
             measures.add(Measure.of(GEARING, "tyres", TyreFigures.growth(before, after))
                     .worked("growth = after / before - 1", diameters)
                     .worked(sizes));
@@ -196,10 +202,21 @@ final class TyreChangeMeasures implements Topic {
         Figure before = plan.vehicle().wheels().offset();
         Figure after = plan.wheels().offset();
         Figure added = Track.added(before, after);
-        measures.add((VehicleClass.passenger(plan)
-                        ? Measure.of(TRACK_PASSENGER, "wheels", added)
-                        : Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added)))
-                .worked("added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")));
+        Working working = new Working.Formula(
+                "added = 2 x (before - after)", List.of(in("before", before, "mm"), in("after", after, "mm")));
+        if (!VehicleClass.known(plan) || VehicleClass.passenger(plan)) {
+            measures.add(
+                    Measure.of(TRACK_PASSENGER, "wheels", ofCar(plan, added)).worked(working));
+        }
+        if (!VehicleClass.passenger(plan)) {
+            measures.add(Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added))
+                    .worked(working));
+        }
+    }
+
+    /** A figure of a vehicle that is a passenger car, or may be. */
+    private static Figure ofCar(Plan plan, Figure figure) {
+        return VehicleClass.known(plan) ? figure : figure.missingWith(Figure.missing(VehicleClass.missing()), figure);
     }
 
     /**

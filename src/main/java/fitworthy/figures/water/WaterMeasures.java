@@ -77,7 +77,7 @@ public final class WaterMeasures implements Topic {
             measures.add(Measure.of(DAYS, SUPPLY, trip.days()));
             measures.add(Measure.of(COLDEST, "trip", trip.coldest()));
         }
-        if (trip.waterUse().known()) {
+        if (trip.waterUse().known() || asked(trip, tanks)) {
             measures.add(Measure.of(USE, SUPPLY, trip.waterUse()));
         }
         for (Tank tank : tanks) {
@@ -102,8 +102,7 @@ public final class WaterMeasures implements Topic {
                 .map(tank -> Liquids.litres(tank, loading.fill(tank)))
                 .toList();
         Figure litres = held.stream().reduce(Figure::plus).orElse(Figure.missing(NOT_LISTED));
-        boolean asked = trip.days().known() ? trip.days().value() > 0 : !tanks.isEmpty();
-        if (asked && loading.setsOut() && !isEmptied(loading.loadCase(), tanks, litres)) {
+        if (asked(trip, tanks) && loading.setsOut() && !isEmptied(loading.loadCase(), tanks, litres)) {
             Figure people = people(loading);
             Working.Input water = in("water", litres, "L");
             Working.Input persons = in("people", people, "");
@@ -161,6 +160,11 @@ public final class WaterMeasures implements Topic {
                 List.of(persons, in("use", trip.waterUse(), "L"), days, in("more", more, "days")));
         measures.add(way.worked(used.known() ? both : alone));
         measures.add(reserve.worked(advised.known() ? both : reserveAlone));
+    }
+
+    /** Whether the supply is asked about. */
+    private static boolean asked(Sheet.Trip trip, List<Tank> tanks) {
+        return trip.days().known() ? trip.days().value() > 0 : !tanks.isEmpty();
     }
 
     private static final Missing NOT_LISTED = new Missing(

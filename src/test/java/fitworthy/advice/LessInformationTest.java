@@ -1,0 +1,237 @@
+package fitworthy.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fitworthy.Books;
+import fitworthy.MadeSheet;
+import fitworthy.Sheets;
+import fitworthy.advice.Outcome.DoesNotApply;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
+import fitworthy.engine.RuleEngine;
+import fitworthy.proof.Cases;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Trees;
+import fitworthy.source.Words;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Taking information away never makes a plan look better. A field is left out of a sheet: what was found is found still
+ * or not assessed, what was not assessed is not met for that and does not vanish, and what was met does not vanish
+ * either. A build leaves out one in {@code less.every} of all fields of the shipped sheets and the cases; those that a
+ * case shares with the plain sheet are tried less often. {@code mvn test -Dtest=LessInformationTest -Dless.every=1}
+ * leaves out each of them once, which takes half an hour.
+ */
+class LessInformationTest {
+
+    private static final int EVERY = Integer.getInteger("less.every", 60);
+    /** How many times less often a field is tried that a case shares with the plain sheet. */
+    private static final int SHARED = EVERY == 1 ? 1 : 10;
+
+    /** A field whose description says so means something by its absence, and the reader of docs/sheet.md knows what. */
+    private static final String DOCUMENTED = "where left out";
+
+    /** What may vanish all the same, as a rule and the fields without which it may. */
+    private static final Map<String, String> ALL_THE_SAME = Map.of(
+            // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
+            "intake.fan-within-maker",
+            "vehicle\\.intake\\.wading",
+            // Only what is high is asked whether it is on the roof, or every short sheet would be of all that it
+            // carries.
+            // What is said to be on the roof stays there without its height.
+            "mass.roof-over",
+            "(fitments|cargo)\\.[0-9]+\\.at\\.z");
+
+    /** A sheet to leave fields out of, with the book that it is held against. */
+    private record Whole(String name, Node.Mapping tree, RuleEngine engine) {
+
+        Map<Outcome.Key, Outcome> outcomes() throws FaultsException {
+            return outcomesOf(tree);
+        }
+
+        private Map<Outcome.Key, Outcome> outcomesOf(Node.Mapping sheet) throws FaultsException {
+            Advice advice = Adviser.advise(engine, Sheets.read(sheet));
+            Map<Outcome.Key, Outcome> outcomes = new HashMap<>();
+            Stream.of(advice.findings(), advice.met(), advice.notAssessed(), advice.doesNotApply())
+                    .flatMap(Collection::stream)
+                    .forEach(outcome -> outcomes.put(outcome.key(), outcome));
+            return outcomes;
+        }
+
+        /** The same without a field; nothing where the sheet is refused then. */
+        Optional<Map<Outcome.Key, Outcome>> without(NodePath field) {
+            try {
+                return Optional.of(outcomesOf(Trees.without(tree, field)));
+            } catch (FaultsException e) {
+                return Optional.empty();
+            }
+        }
+    }
+
+    @Test
+    void noFieldLeftOutMakesAPlanLookBetter() throws FaultsException {
+        Set<String> shared = new HashSet<>();
+        Node.Mapping plain = NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), new ArrayList<>());
+        fields(plain, NodePath.TOP).forEach(field -> shared.add(field.toString()));
+        List<String> better = new ArrayList<>();
+        for (Whole whole : wholes()) {
+            boolean ofCase = whole.name().contains(": ");
+            List<NodePath> picked = fields(whole.tree(), NodePath.TOP).stream()
+                    .filter(field -> {
+                        int every = EVERY * (ofCase && shared.contains(field.toString()) ? SHARED : 1);
+                        return Math.floorMod((whole.name() + field).hashCode(), every) == 0;
+                    })
+                    .filter(field -> !documented(whole.tree(), field))
+                    .toList();
+            if (!picked.isEmpty()) {
+                better.addAll(better(whole, picked));
+            }
+        }
+        assertEquals(List.of(), better, () -> String.join("\n", better));
+    }
+
+    @Provide
+    Arbitrary<MadeSheet> sheets() {
+        return MadeSheet.any();
+    }
+
+    @Property(seed = "4711")
+    void norOfAMadeSheet(@ForAll("sheets") MadeSheet sheet, @ForAll("picks") int pick) throws FaultsException {
+        Whole whole = new Whole(sheet.toString(), sheet.tree(), Books.engine());
+        List<NodePath> fields = fields(sheet.tree(), NodePath.TOP).stream()
+                .filter(field -> !documented(sheet.tree(), field))
+                .toList();
+        List<String> better = better(whole, List.of(fields.get(pick % fields.size())));
+        assertEquals(List.of(), better, () -> String.join("\n", better));
+    }
+
+    @Provide
+    Arbitrary<Integer> picks() {
+        return net.jqwik.api.Arbitraries.integers().between(0, 9999);
+    }
+
+    private static List<Whole> wholes() throws FaultsException {
+        List<Whole> wholes = new ArrayList<>();
+        for (String file : List.of(
+                "scenarios/touring.yaml",
+                "scenarios/weekender.yaml",
+                "scenarios/overloaded.yaml",
+                "rules/plain-sheet.yaml")) {
+            wholes.add(new Whole(file, NodeReader.read(Path.of(file), new ArrayList<>()), Books.engine()));
+        }
+        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            wholes.add(new Whole(each.toString(), each.tree(), Books.engine().with(each.house())));
+        }
+        return wholes;
+    }
+
+    /** Every field of a tree that holds a value and not a group or a list. */
+    private static List<NodePath> fields(Node node, NodePath path) {
+        List<NodePath> fields = new ArrayList<>();
+        if (node instanceof Node.Mapping mapping) {
+            mapping.entries().forEach((name, entry) -> {
+                if (entry.value() instanceof Node.Scalar) {
+                    fields.add(path.to(name));
+                }
+                fields.addAll(fields(entry.value(), path.to(name)));
+            });
+        } else if (node instanceof Node.Listing listing) {
+            for (int i = 1; i <= listing.items().size(); i++) {
+                fields.addAll(fields(listing.items().get(i - 1), path.to(i)));
+            }
+        }
+        return fields;
+    }
+
+    /** Whether the sheet's documentation says what the absence of a field means. */
+    private static boolean documented(Node.Mapping tree, NodePath field) {
+        List<FieldSchema> schemas = schemas(tree, field);
+        // Names that each have a figure, such as tanks that are filled, are no fields themselves.
+        return (schemas.isEmpty() ? schemas(tree, field.above()) : schemas)
+                .stream().allMatch(schema -> schema.description().value().contains(DOCUMENTED));
+    }
+
+    private static List<FieldSchema> schemas(Node.Mapping tree, NodePath field) {
+        List<NodePath.Step> steps = field.steps();
+        if (steps.size() < 3 || !steps.get(0).toString().equals("fitments")) {
+            return RecordSchema.at(Sheet.class, field);
+        }
+        String part = "fitments." + steps.get(1);
+        NodePath inside = NodePath.parse(field.toString().substring(part.length() + 1));
+        List<FieldSchema> common =
+                RecordSchema.of(Fitment.class).names().contains(steps.get(2).toString())
+                        ? RecordSchema.at(Fitment.class, inside)
+                        : List.of();
+        String kind = ((Node.Scalar) NodePath.parse(part + ".kind").in(tree)).text();
+        return !common.isEmpty()
+                ? common
+                : Stream.of(Fitment.Kind.values())
+                        .filter(each -> Words.hyphenated(each.name()).equals(kind))
+                        .flatMap(each -> RecordSchema.at(each.details(), inside).stream())
+                        .toList();
+    }
+
+    /** What looks better for want of one of these fields. */
+    private static List<String> better(Whole whole, List<NodePath> fields) throws FaultsException {
+        Map<Outcome.Key, Outcome> before = whole.outcomes();
+        List<String> better = new ArrayList<>();
+        for (NodePath field : fields) {
+            whole.without(field)
+                    .ifPresent(after -> before.forEach((key, outcome) -> {
+                        if (looksBetter(outcome, after, field.byNames(whole.tree()))
+                                && !field.toString().matches(ALL_THE_SAME.getOrDefault(key.rule(), ""))) {
+                            better.add(whole.name() + " without " + field + ": " + key + " was "
+                                    + outcome.getClass().getSimpleName() + " and is " + after.get(key));
+                        }
+                    }));
+        }
+        return better;
+    }
+
+    private static boolean looksBetter(Outcome before, Map<Outcome.Key, Outcome> after, String field) {
+        Outcome now = after.get(before.key());
+        boolean worseSaid = now instanceof DoesNotApply off && off.reason() == Reason.SAID_ALREADY;
+        if (before instanceof DoesNotApply || now instanceof Finding || now instanceof NotAssessed || worseSaid) {
+            return false;
+        }
+        return now instanceof Met
+                ? !(before instanceof Met)
+                : after.values().stream().noneMatch(other -> takesItsPlace(before, other, field));
+    }
+
+    /**
+     * Whether the same rule found something else, or is not assessed for want of this very field: where it is not known
+     * what a thing is, it goes by another name.
+     */
+    private static boolean takesItsPlace(Outcome before, Outcome other, String field) {
+        return other.key().rule().equals(before.key().rule())
+                && other.key().loadCase().equals(before.key().loadCase())
+                && (other instanceof Finding && before instanceof Met
+                        || other instanceof NotAssessed open
+                                && open.missing().stream()
+                                        .anyMatch(missing -> missing.path().equals(field)));
+    }
+}
