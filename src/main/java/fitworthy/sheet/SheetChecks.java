@@ -46,6 +46,7 @@ final class SheetChecks {
         for (int i = 1; i <= sheet.circuits().size(); i++) {
             circuit(sheet.circuits().get(i - 1), NodePath.of("circuits").to(i));
         }
+        new OrderChecks(sheet, faults).run();
         waivers();
     }
 
