@@ -21,7 +21,7 @@ final class LoadCaseChecks {
     LoadCaseChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
-        this.occupants = sheet.occupants().stream().map(Sheet.Load::name).toList();
+        this.occupants = sheet.occupants().stream().map(Sheet.Person::name).toList();
         this.cargo = sheet.cargo().stream().map(Sheet.Load::name).toList();
         this.fitments = sheet.fitments().stream().map(Fitment::name).toList();
         this.tanks = sheet.tanks().stream().map(Tank::name).toList();

@@ -73,8 +73,17 @@ public final class Masses {
                 tank(tank, loadCase, masses);
             }
         }
-        loads(sheet.occupants(), loadCase.aboard(), Sort.OCCUPANT, masses);
-        loads(sheet.cargo(), loadCase.carrying(), Sort.CARGO, masses);
+        for (Sheet.Person person : sheet.occupants()) {
+            if (taken(person.name(), loadCase.aboard())) {
+                masses.add(load(person.name(), Sort.OCCUPANT, person.mass(), person.at(), false));
+            }
+        }
+        for (Sheet.Load cargo : sheet.cargo()) {
+            if (taken(cargo.name(), loadCase.carrying())) {
+                boolean roof = cargo.roof().is(YesNo.YES);
+                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), roof));
+            }
+        }
         if (loadCase.towing().is(YesNo.YES)) {
             Trailer trailer = sheet.trailer().orElseThrow();
             masses.add(new PointMass(
@@ -96,17 +105,13 @@ public final class Masses {
                 tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
     }
 
-    private void loads(List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, List<PointMass> masses) {
-        for (Sheet.Load load : all) {
-            if (taken.isEmpty() || taken.get().contains(load.name())) {
-                masses.add(new PointMass(
-                        load.name(),
-                        sort,
-                        load.mass().orTolerance(share),
-                        load.at().orTolerance(place),
-                        load.roof().is(YesNo.YES)));
-            }
-        }
+    /** Whether a load case takes somebody or something along: everything where it names none. */
+    private static boolean taken(String name, Optional<List<String>> named) {
+        return named.isEmpty() || named.get().contains(name);
+    }
+
+    private PointMass load(String name, Sort sort, Figure mass, Point at, boolean roof) {
+        return new PointMass(name, sort, mass.orTolerance(share), at.orTolerance(place), roof);
     }
 
     /** Which share of a kind of part the springs do not carry; of a spring itself half of it. */
