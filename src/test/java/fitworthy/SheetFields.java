@@ -76,9 +76,7 @@ public final class SheetFields {
             }
             if (field.tellsKind()) {
                 for (Object kind : field.type().getEnumConstants()) {
-                    collect(
-                            ((Variant) kind).details(),
-                            path + " of kind " + Words.hyphenated(((Enum<?>) kind).name()));
+                    collect(((Variant) kind).details(), path + " of kind " + Words.hyphenated(((Enum<?>) kind).name()));
                 }
             }
         }

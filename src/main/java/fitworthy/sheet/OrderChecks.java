@@ -22,7 +22,8 @@ final class OrderChecks {
         vehicle(sheet.vehicle());
         for (int i = 1; i <= sheet.fitments().size(); i++) {
             details(
-                    sheet.fitments().get(i - 1).details(), NodePath.of("fitments").to(i));
+                    sheet.fitments().get(i - 1).details(),
+                    NodePath.of("fitments").to(i));
         }
         sheet.trailer().ifPresent(trailer -> trailer(trailer, NodePath.of("trailer")));
         for (int i = 1; i <= sheet.circuits().size(); i++) {
@@ -37,7 +38,11 @@ final class OrderChecks {
         Vehicle.Ratings ratings = vehicle.ratings();
         NodePath masses = VEHICLE.to("mass");
         notAbove(mass.kerb(), masses.to("kerb"), ratings.gvm(), "the GVM");
-        notAbove(mass.kerb(), masses.to("kerb"), ratings.frontAxle().plus(ratings.rearAxle()), "both axle limits together");
+        notAbove(
+                mass.kerb(),
+                masses.to("kerb"),
+                ratings.frontAxle().plus(ratings.rearAxle()),
+                "both axle limits together");
         NodePath rated = VEHICLE.to("ratings");
         notAbove(ratings.gvm(), rated.to("gvm"), ratings.gcm(), "the GCM");
         notAbove(ratings.towingUnbraked(), rated.to("towing-unbraked"), ratings.towing(), "the braked trailer's");

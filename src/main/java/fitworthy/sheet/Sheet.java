@@ -15,7 +15,8 @@ import java.util.Set;
 
 /** A build sheet: the vehicle, everything that is planned for it, and how it will be loaded and used. */
 public record Sheet(
-        @Field(value = "a title for the printout", needed = true, printed = true, example = "Touring wagon, stage two") String title,
+        @Field(value = "a title for the printout", needed = true, printed = true, example = "Touring wagon, stage two")
+                String title,
         @Field(value = "whom the quote is for", printed = true, example = "the owner") String customer,
         @Field(value = "the quote this belongs to", printed = true, example = "Q-1042") String quote,
         @Field(

@@ -261,5 +261,6 @@ public record Vehicle(
 
     /** The driver's eye and the mirrors the vehicle came with. */
     public record View(
-            @Field("the driver's eye, as seen from above: its z is not asked") Point eye, @Field("the mirrors it came with") MirrorDetails.Mirrors mirrors) {}
+            @Field("the driver's eye, as seen from above: its z is not asked") Point eye,
+            @Field("the mirrors it came with") MirrorDetails.Mirrors mirrors) {}
 }

@@ -43,9 +43,12 @@ class WordsOfTheSheetTest {
     private record Allowed(String rule, String phrase, String why) {}
 
     private static final List<Thing> THINGS = List.of(
-            Thing.of("trailers?|campers?|caravans?|drawbar", sheet -> sheet.trailer().isPresent()),
+            Thing.of("trailers?|campers?|caravans?|drawbar", sheet -> sheet.trailer()
+                    .isPresent()),
             Thing.of("tow bars?", sheet -> sheet.trailer().isPresent() || has(sheet, Kind.TOW_BAR)),
-            Thing.of("turbochargers?|turbo", sheet -> sheet.vehicle().engine().boost().value() > 0),
+            Thing.of(
+                    "turbochargers?|turbo",
+                    sheet -> sheet.vehicle().engine().boost().value() > 0),
             Thing.of("winch(es)?", sheet -> has(sheet, Kind.WINCH)),
             Thing.of("pulley block|block in a doubled line", sheet -> has(sheet, Kind.PULLEY_BLOCK)),
             Thing.of("tray or canopy", sheet -> has(sheet, Kind.TRAY, Kind.CANOPY)),
@@ -90,8 +93,7 @@ class WordsOfTheSheetTest {
             Advice advice = Adviser.advise(Books.engine(), made.sheet());
             advice.findings().forEach(finding -> texts(finding).forEach(text -> check(finding, text, made, told)));
             advice.met()
-                    .forEach(met -> check(
-                            met, Wording.fill(met.judged().card().met(), met), made, told));
+                    .forEach(met -> check(met, Wording.fill(met.judged().card().met(), met), made, told));
         }
         assertEquals("", String.join("\n", told));
     }
@@ -122,7 +124,6 @@ class WordsOfTheSheetTest {
 
     private static Stream<String> texts(Outcome.Finding finding) {
         Card card = finding.judged().card();
-        return Stream.of(card.title(), card.why(), card.remedy(), card.ask())
-                .map(text -> Wording.fill(text, finding));
+        return Stream.of(card.title(), card.why(), card.remedy(), card.ask()).map(text -> Wording.fill(text, finding));
     }
 }

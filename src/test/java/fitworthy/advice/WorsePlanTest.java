@@ -38,8 +38,8 @@ class WorsePlanTest {
     static final Pattern NUMBER = Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)(.*)");
 
     /** Figures of which more is worse. */
-    private static final Pattern MORE = Pattern.compile(
-            "(occupants|cargo|fitments|tanks)\\.N\\.mass|trailer\\.(mass|ball|width|length)"
+    private static final Pattern MORE =
+            Pattern.compile("(occupants|cargo|fitments|tanks)\\.N\\.mass|trailer\\.(mass|ball|width|length)"
                     + "|.* of kind winch\\.(pull|current)"
                     + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
                     + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
@@ -82,29 +82,57 @@ class WorsePlanTest {
 
     private static final List<Relief> RELIEFS = List.of(
             Relief.of(".*fuse\\.rating", "electrical\\.fuse-.*above-cable", "a smaller fuse guards a thinner cable"),
-            Relief.of(".*aerial\\.(tip|gain)", "radio\\.(range-short|gain-high)", "a higher aerial reaches farther, one of less gain is allowed"),
+            Relief.of(
+                    ".*aerial\\.(tip|gain)",
+                    "radio\\.(range-short|gain-high)",
+                    "a higher aerial reaches farther, one of less gain is allowed"),
             Relief.of(".*radio\\.power", "radio\\.power-over", "less power is within the law sooner"),
-            Relief.of(".*wheelbase-added", "(body|mass)\\..*", "a longer wheelbase carries more ahead of its rear axle"),
+            Relief.of(
+                    ".*wheelbase-added", "(body|mass)\\..*", "a longer wheelbase carries more ahead of its rear axle"),
             Relief.of(".*strap\\.strength", "recovery\\.strap-stiff", "a weaker strap stretches farther"),
-            Relief.of(".*(gvm|ratings\\.towing)|trailer\\.ball", "mass\\.raised-gvm-.*|across\\.kit-in-vain", "less is taken out of the GCM"),
-            Relief.of(".*gvm|trailer\\.(rated|gtm)", "mass\\.heavy-class|recovery\\.(point|shackles|strap)-weak|towing\\.(force-over|plain-brakes|unbraked.*|breakaway.*|chains-few|ratio-high|coupling-below-plate)", "what must be held is what may weigh so much; what weighs more is a stop of its own"),
-            Relief.of(".*rear-axle|.*front-axle", "tyres\\.(wheel-)?weaker-than-axle", "tyres have to carry no more than the axle may"),
+            Relief.of(
+                    ".*(gvm|ratings\\.towing)|trailer\\.ball",
+                    "mass\\.raised-gvm-.*|across\\.kit-in-vain",
+                    "less is taken out of the GCM"),
+            Relief.of(
+                    ".*gvm|trailer\\.(rated|gtm)",
+                    "mass\\.heavy-class|recovery\\.(point|shackles|strap)-weak|towing\\.(force-over|plain-brakes|unbraked.*|breakaway.*|chains-few|ratio-high|coupling-below-plate)",
+                    "what must be held is what may weigh so much; what weighs more is a stop of its own"),
+            Relief.of(
+                    ".*rear-axle|.*front-axle",
+                    "tyres\\.(wheel-)?weaker-than-axle",
+                    "tyres have to carry no more than the axle may"),
             Relief.of(".*load-index", "tyres\\.wheel-weaker-than-tyre", "a weaker tyre asks less of its wheel"),
             Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
-            Relief.of(".*\\.mass", "mass\\.(axle-.*|front-light|lopsided|weighbridge-disagrees|cog-high)", "what is on one side or end takes weight off the other"),
+            Relief.of(
+                    ".*\\.mass",
+                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-disagrees|cog-high)",
+                    "what is on one side or end takes weight off the other"),
             Relief.of(".*\\.mass", "suspension\\..*", "stiff springs suit a heavier load"),
             Relief.of(".*\\.mass", "towing\\.(outweighed|ball-heavy)", "of two masses the other is the smaller"),
-            Relief.of(".*\\.(mass|front-axle|rear-axle)", "across\\.bar-wrong-twice", "the bar alone is no longer what is too much"),
+            Relief.of(
+                    ".*\\.(mass|front-axle|rear-axle)",
+                    "across\\.bar-wrong-twice",
+                    "the bar alone is no longer what is too much"),
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
-            Relief.of("trailer\\.ball", "towing\\.(ball-(light|slight)|axles-over|force-over|tyres-over)", "what is on the ball is not on the axles"),
-            Relief.of(".*(inlet-bore|snorkel\\.bore)", "intake\\.bore-(narrow|step)", "the two are held against each other"),
+            Relief.of(
+                    "trailer\\.ball",
+                    "towing\\.(ball-(light|slight)|axles-over|force-over|tyres-over)",
+                    "what is on the ball is not on the axles"),
+            Relief.of(
+                    ".*(inlet-bore|snorkel\\.bore)",
+                    "intake\\.bore-(narrow|step)",
+                    "the two are held against each other"),
             Relief.of("vehicle\\.mass\\.cog-height", "mass\\.cog-high", "what the parts raise it by is judged"),
             Relief.of("vehicle\\.size\\.rear-overhang", "body\\.overhang-grown", "what it grew by is judged"),
             Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),
             Relief.of(".*battery\\.capacity", "body\\.battery-vent-small", "a smaller battery gives off less"),
             Relief.of(".*charger\\.output", "electrical\\.charger-gains", "it is no longer more than it takes"),
-            Relief.of(".*(length|width|ball-overhang)", "mirrors\\.(load-hides|sticks-out)|body\\.door-meets-trailer", "the trailer stands farther off or out"),
+            Relief.of(
+                    ".*(length|width|ball-overhang)",
+                    "mirrors\\.(load-hides|sticks-out)|body\\.door-meets-trailer",
+                    "the trailer stands farther off or out"),
             Relief.of("trip\\.people", "across\\.people-more", "more travel than are aboard"),
             Relief.of("trip\\.water-use", "water\\.use-low", "it is how low it is that is judged"),
             Relief.of(".*wheels\\.width", "tyres\\.rim-narrow", "it is how narrow it is that is judged"));
@@ -135,7 +163,8 @@ class WorsePlanTest {
             for (String other : others(field, text)) {
                 worse.add(new Worse(
                         field,
-                        Trees.with(sheet, twig.path(), new Node.Scalar(twig.value().place(), other, false))));
+                        Trees.with(
+                                sheet, twig.path(), new Node.Scalar(twig.value().place(), other, false))));
             }
         }
         return worse;
@@ -215,7 +244,8 @@ class WorsePlanTest {
         }
         Advice after = Adviser.advise(Books.engine(), sheet);
         for (Outcome.Finding finding : before.findings()) {
-            if (!stands(finding, after) && RELIEFS.stream().noneMatch(relief -> relief.counts(worse.field(), finding))) {
+            if (!stands(finding, after)
+                    && RELIEFS.stream().noneMatch(relief -> relief.counts(worse.field(), finding))) {
                 faults.add(worse.field() + " | " + finding.key() + " | " + name);
             }
         }

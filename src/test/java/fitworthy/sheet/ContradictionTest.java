@@ -64,8 +64,7 @@ class ContradictionTest {
         notAbove("vehicle.mass.kerb", "vehicle: {ratings: {gvm: %s}}", "2300 kg", "2299 kg");
         notAbove("vehicle.mass.kerb", "vehicle: {ratings: {front-axle: 1250 kg, rear-axle: %s}}", "1050 kg", "1049 kg");
         notAbove("vehicle.ratings.gvm", "vehicle: {ratings: {gcm: %s}}", "3000 kg", "2999 kg");
-        notAbove(
-                "vehicle.ratings.towing-unbraked", "vehicle: {ratings: {towing-unbraked: %s}}", "3000 kg", "3001 kg");
+        notAbove("vehicle.ratings.towing-unbraked", "vehicle: {ratings: {towing-unbraked: %s}}", "3000 kg", "3001 kg");
         notAbove("trailer.ball", "trailer: {name: Van, mass: 900 kg, ball: %s}", "900 kg", "901 kg");
         notAbove("trailer.gtm", "trailer: {name: Van, mass: 900 kg, rated: 950 kg, gtm: %s}", "950 kg", "951 kg");
         notAbove("trailer.lightest", "trailer: {name: Van, mass: 900 kg, lightest: %s}", "900 kg", "901 kg");
@@ -95,8 +94,7 @@ class ContradictionTest {
                 "201 mm");
         notAbove("circuits.1.standby", circuit("current: 1 A, standby: %s"), "1 A", "1001 mA");
         notAbove("circuits.1.hours", circuit("hours: %s"), "24 h", "25 h");
-        notAbove(
-                "circuits.1.fuse.distance", circuit("cable: {length: 2 m}, fuse: {distance: %s}"), "2 m", "2001 mm");
+        notAbove("circuits.1.fuse.distance", circuit("cable: {length: 2 m}, fuse: {distance: %s}"), "2 m", "2001 mm");
         notAbove("trip.driving", "trip: {driving: %s}", "24 h", "25 h");
         notAbove("trip.sun", "trip: {sun: %s}", "24 h", "25 h");
     }
