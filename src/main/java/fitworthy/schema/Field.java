@@ -27,6 +27,9 @@ public @interface Field {
     /** Where a person finds the answer. */
     String find() default "the maker's data sheet";
 
+    /** Whether it is only printed, so that nothing is judged by it. */
+    boolean printed() default false;
+
     /** A value as a sheet would write it; a figure's default is its dimension's example. */
     String example() default "";
 }

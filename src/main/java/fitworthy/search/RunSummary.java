@@ -23,8 +23,7 @@ import java.util.stream.Collectors;
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
  */
-record RunSummary(
-        Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, Set<Key> changes, Map<Gap, Long> open) {
+record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, Set<Key> changes, Map<Gap, Long> open) {
 
     /** A rule that lacks figures in a load case. */
     record Gap(String rule, String loadCase) {}

@@ -22,7 +22,7 @@ final class LoadCaseChecks {
     LoadCaseChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
-        this.occupants = sheet.occupants().stream().map(Sheet.Load::name).toList();
+        this.occupants = sheet.occupants().stream().map(Sheet.Person::name).toList();
         this.cargo = sheet.cargo().stream().map(Sheet.Load::name).toList();
         this.fitments = sheet.fitments().stream().map(Fitment::name).toList();
         this.tanks = sheet.tanks().stream().map(Tank::name).toList();
@@ -40,8 +40,7 @@ final class LoadCaseChecks {
     private void loadCase(LoadCase loadCase, NodePath path) {
         names(loadCase.aboard().orElse(List.of()), "occupants", occupants, path.to("aboard"));
         names(loadCase.carrying().orElse(List.of()), "cargo", cargo, path.to("carrying"));
-        aboard(loadCase.aboard().orElse(List.of()), sheet.occupants(), loadCase, path.to("aboard"));
-        aboard(loadCase.carrying().orElse(List.of()), sheet.cargo(), loadCase, path.to("carrying"));
+        carrying(loadCase.carrying().orElse(List.of()), loadCase, path.to("carrying"));
         for (int i = 1; i <= loadCase.off().size(); i++) {
             String part = loadCase.off().get(i - 1);
             if (partsSettled) {
@@ -68,9 +67,9 @@ final class LoadCaseChecks {
     }
 
     /** What a load case takes along does not stand in or on what it leaves off. */
-    private void aboard(List<String> taken, List<Sheet.Load> loads, LoadCase loadCase, NodePath path) {
+    private void carrying(List<String> taken, LoadCase loadCase, NodePath path) {
         Set<String> off = sheet.withContents(loadCase.off());
-        for (Sheet.Load load : loads) {
+        for (Sheet.Load load : sheet.cargo()) {
             if (taken.contains(load.name()) && off.contains(load.in())) {
                 faults.tell(
                         "'" + load.name() + "' is taken along, but '" + load.in()

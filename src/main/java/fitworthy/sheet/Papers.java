@@ -29,7 +29,8 @@ public record Papers(
 
     /** A certificate or approval. */
     public record Certificate(
-            @Field(value = "what to call it", needed = true, example = "Engineer's certificate") String name,
+            @Field(value = "what to call it", needed = true, printed = true, example = "Engineer's certificate")
+                    String name,
             @Field(value = "the alteration it covers", needed = true, find = "whoever issues it")
                     Choice<Alteration> covers,
             @Field(value = "its price; 0.00 where another one covers it", example = "850.00 AUD") Money price) {}

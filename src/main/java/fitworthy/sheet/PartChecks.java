@@ -32,8 +32,9 @@ final class PartChecks {
             carrier(tank.name(), tank.in(), path.to("in"));
             done(tank.isDone(), tank.certificate().known(), tank.in(), path);
         }
-        loads(sheet.occupants(), NodePath.of("occupants"));
-        loads(sheet.cargo(), NodePath.of("cargo"));
+        for (int i = 1; i <= sheet.cargo().size(); i++) {
+            known(sheet.cargo().get(i - 1).in(), NodePath.of("cargo").to(i).to("in"));
+        }
     }
 
     private void fitment(Fitment fitment, NodePath path) {
@@ -64,12 +65,6 @@ final class PartChecks {
                             + QuantityText.shown(charger.input().value(), "A") + " at its input",
                     "the output on its data sheet, or isolator: yes where it only joins the batteries",
                     path.to("output"));
-        }
-    }
-
-    private void loads(List<Sheet.Load> loads, NodePath list) {
-        for (int i = 1; i <= loads.size(); i++) {
-            known(loads.get(i - 1).in(), list.to(i).to("in"));
         }
     }
 

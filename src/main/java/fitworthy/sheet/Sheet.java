@@ -16,9 +16,10 @@ import java.util.stream.Stream;
 
 /** A build sheet: the vehicle, everything that is planned for it, and how it will be loaded and used. */
 public record Sheet(
-        @Field(value = "a title for the printout", needed = true, example = "Touring wagon, stage two") String title,
-        @Field(value = "whom the quote is for", example = "the owner") String customer,
-        @Field(value = "the quote this belongs to", example = "Q-1042") String quote,
+        @Field(value = "a title for the printout", needed = true, printed = true, example = "Touring wagon, stage two")
+                String title,
+        @Field(value = "whom the quote is for", printed = true, example = "the owner") String customer,
+        @Field(value = "the quote this belongs to", printed = true, example = "Q-1042") String quote,
         @Field(
                         value = "where the vehicle will be registered, one of the rule book's regions",
                         needed = true,
@@ -43,7 +44,7 @@ public record Sheet(
         @Field(value = "the day by which all of it is to be done; none where left out", example = "2027-02-26")
                 LocalDate readyBy,
         @Field("every tank, the maker's own and the planned") List<Tank> tanks,
-        @Field("the people") List<Load> occupants,
+        @Field("the people") List<Person> occupants,
         @Field("what is carried") List<Load> cargo,
         @Field("the trailer, where one is towed") Optional<Trailer> trailer,
         @Field("the electrical circuits that are planned") List<Circuit> circuits,
@@ -125,7 +126,7 @@ public record Sheet(
 
     /** A choice that is still open. */
     public record Option(
-            @Field(value = "what is to be chosen", needed = true, example = "Tray") String name,
+            @Field(value = "what is to be chosen", needed = true, printed = true, example = "Tray") String name,
             @Field(value = "which choice is taken; the first where left out", example = "alloy") String take,
             @Field(value = "what there is to choose from", needed = true) List<Alternative> choices) {
 
@@ -140,15 +141,22 @@ public record Sheet(
 
     /** One of the choices of an option. */
     public record Alternative(
-            @Field(value = "what to call it", needed = true, example = "alloy") String name,
+            @Field(value = "what to call it", needed = true, printed = true, example = "alloy") String name,
             @Field(
                             value = "names of the fitments and tanks that belong to it; none where it is to do without",
                             example = "[Alloy tray]")
                     List<String> parts) {}
 
-    /** A person or a piece of cargo. */
-    public record Load(
+    /** A person. */
+    public record Person(
             @Field(value = "a name that the load cases use", needed = true, example = "Driver") String name,
+            @Field(value = "the mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
+                    Figure mass,
+            @Field(value = "the place, seated", needed = true) Point at) {}
+
+    /** A piece of cargo. */
+    public record Load(
+            @Field(value = "a name that the load cases use", needed = true, example = "Luggage") String name,
             @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
                     Figure mass,
             @Field(value = "where it sits", needed = true) Point at,

@@ -34,7 +34,7 @@ final class SheetChecks {
         faults.uniqueNames("jobs", sheet.jobs().stream().map(Job::name).toList());
         new WorkChecks(sheet, faults).run();
         faults.uniqueNames(
-                "occupants", sheet.occupants().stream().map(Sheet.Load::name).toList());
+                "occupants", sheet.occupants().stream().map(Sheet.Person::name).toList());
         faults.uniqueNames("cargo", sheet.cargo().stream().map(Sheet.Load::name).toList());
         faults.uniqueNames(
                 "circuits", sheet.circuits().stream().map(Circuit::name).toList());
@@ -46,6 +46,7 @@ final class SheetChecks {
         for (int i = 1; i <= sheet.circuits().size(); i++) {
             circuit(sheet.circuits().get(i - 1), NodePath.of("circuits").to(i));
         }
+        new OrderChecks(sheet, faults).run();
         waivers();
     }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** The trailer as it will be towed. */
 public record Trailer(
-        @Field(value = "what to call it", needed = true, example = "Off-road camper") String name,
+        @Field(value = "what to call it", needed = true, printed = true, example = "Off-road camper") String name,
         @Field(
                         value = "its whole mass when loaded, uncoupled",
                         in = Dimension.MASS,

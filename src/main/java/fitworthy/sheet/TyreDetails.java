@@ -19,7 +19,7 @@ public sealed interface TyreDetails extends Details {
                             example = "802 mm")
                     Figure diameter,
             @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
-            @Field(value = "load index for dual fitting", find = "the sidewall", example = "121") Figure dualLoadIndex,
+            @Field(value = "load index for dual fitting", find = "the sidewall", example = "109") Figure dualLoadIndex,
             @Field(value = "speed symbol", find = "the sidewall", example = "S") String speedSymbol,
             @Field(
                             value = "pressure at which the load index holds",

@@ -9,7 +9,7 @@ import java.time.LocalDate;
 
 /** The vehicle as its maker built it. */
 public record Vehicle(
-        @Field(value = "what to call it", needed = true, example = "Tarrenby 3.0 wagon") String name,
+        @Field(value = "what to call it", needed = true, printed = true, example = "Tarrenby 3.0 wagon") String name,
         @Field(value = "the class in the registration papers", example = "MC") String category,
         @Field(
                         value = "the day it was first registered, or will be; asked where a rule goes by it",
@@ -267,5 +267,6 @@ public record Vehicle(
 
     /** The driver's eye and the mirrors the vehicle came with. */
     public record View(
-            @Field("the driver's eye") Point eye, @Field("the mirrors it came with") MirrorDetails.Mirrors mirrors) {}
+            @Field("the driver's eye, as seen from above: its z is not asked") Point eye,
+            @Field("the mirrors it came with") MirrorDetails.Mirrors mirrors) {}
 }

@@ -17,8 +17,16 @@ public record Waiver(
                                 "the load case; all of them where left out, but needed for a stop that depends on the loading",
                         example = "towing")
                 String in,
-        @Field(value = "why it may stand", needed = true, example = "The owner has a load-levelling hitch.")
+        @Field(
+                        value = "why it may stand",
+                        needed = true,
+                        printed = true,
+                        example = "The owner has a load-levelling hitch.")
                 String reason,
-        @Field(value = "the role of the person who stands for it", needed = true, example = "workshop manager")
+        @Field(
+                        value = "the role of the person who stands for it",
+                        needed = true,
+                        printed = true,
+                        example = "workshop manager")
                 String by,
         @Field(value = "the last day on which it counts", needed = true, example = "2027-02-26") LocalDate until) {}

@@ -210,11 +210,12 @@ final class RemedyDone {
      * Not where the frame is stretched behind the axle, since the bare vehicle was weighed before that; nor where the
      * loading was weighed, which it has to be again.
      */
-    private static final Act OFF_AXLE = (tree, sheet, finding, amount) -> sheet.planned().fitments().stream()
-                            .anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
-                    || sheet.cases().stream().anyMatch(loading -> loading.weighed().isPresent())
-            ? List.of()
-            : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
+    private static final Act OFF_AXLE = (tree, sheet, finding, amount) ->
+            sheet.planned().fitments().stream().anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
+                            || sheet.cases().stream()
+                                    .anyMatch(loading -> loading.weighed().isPresent())
+                    ? List.of()
+                    : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
 
     private static final Act OFF_TRAILER = less(at("trailer.mass"));
     private static final Act PLATED_LOWER = (tree, sheet, finding, amount) -> {

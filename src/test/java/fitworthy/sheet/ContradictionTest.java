@@ -86,4 +86,67 @@ class ContradictionTest {
         Sheets.plainWith(cut(2849, 2299));
         assertEquals(List.of("fitments.1.cut", "fitments.1.behind-cut"), faults(cut(2850, 2300)));
     }
+
+    /** Of two figures the one that cannot be the greater one: as high as the other is possible, above it is not. */
+    private static void notAbove(String path, String sheet, String just, String above) throws FaultsException {
+        Sheets.plainWith(String.format(sheet, just));
+        assertEquals(List.of(path), faults(String.format(sheet, above)), sheet);
+    }
+
+    @Test
+    void noFigureIsAboveOneThatItIsAPartOf() throws FaultsException {
+        notAbove("vehicle.mass.kerb", "vehicle: {ratings: {gvm: %s}}", "2300 kg", "2299 kg");
+        notAbove("vehicle.mass.kerb", "vehicle: {ratings: {front-axle: 1250 kg, rear-axle: %s}}", "1050 kg", "1049 kg");
+        notAbove("vehicle.ratings.gvm", "vehicle: {ratings: {gcm: %s}}", "3000 kg", "2999 kg");
+        notAbove("vehicle.ratings.towing-unbraked", "vehicle: {ratings: {towing-unbraked: %s}}", "3000 kg", "3001 kg");
+        notAbove("trailer.ball", "trailer: {name: Van, mass: 900 kg, ball: %s}", "900 kg", "901 kg");
+        notAbove("trailer.gtm", "trailer: {name: Van, mass: 900 kg, rated: 950 kg, gtm: %s}", "950 kg", "951 kg");
+        notAbove("trailer.lightest", "trailer: {name: Van, mass: 900 kg, lightest: %s}", "900 kg", "901 kg");
+        notAbove("trailer.drawbar", "trailer: {name: Van, mass: 9 kg, length: 5 m, drawbar: %s}", "5 m", "5001 mm");
+        notAbove("trailer.axle", "trailer: {name: Van, mass: 9 kg, length: 5 m, axle: %s}", "5 m", "5001 mm");
+        notAbove("vehicle.tyres.dual-load-index", "vehicle: {tyres: {dual-load-index: %s}}", "112", "113");
+        notAbove("vehicle.tyres.rim-least", "vehicle: {tyres: {rim-least: %s, rim-most: 8 in}}", "8 in", "8.5 in");
+        notAbove(
+                "vehicle.view.mirrors.left.reach",
+                "vehicle: {view: {mirrors: {left: {reach: %s, edge: 1100 mm}}}}",
+                "1100 mm",
+                "1101 mm");
+        notAbove(
+                "vehicle.view.mirrors.right.edge-stowed",
+                "vehicle: {view: {mirrors: {right: {edge-stowed: %s, edge: 1100 mm}}}}",
+                "1100 mm",
+                "1101 mm");
+        notAbove(
+                "fitments.1.load-least",
+                "fitments: [{name: A, kind: springs, end: rear, mass: 0 kg, load-least: %s, load-most: 50 kg}]",
+                "50 kg",
+                "51 kg");
+        notAbove(
+                "fitments.1.bump-travel",
+                "fitments: [{name: A, kind: springs, end: rear, mass: 0 kg, bump-travel: %s, travel: 200 mm}]",
+                "200 mm",
+                "201 mm");
+        notAbove("circuits.1.standby", circuit("current: 1 A, standby: %s"), "1 A", "1001 mA");
+        notAbove("circuits.1.hours", circuit("hours: %s"), "24 h", "25 h");
+        notAbove("circuits.1.fuse.distance", circuit("cable: {length: 2 m}, fuse: {distance: %s}"), "2 m", "2001 mm");
+        notAbove("trip.driving", "trip: {driving: %s}", "24 h", "25 h");
+        notAbove("trip.sun", "trip: {sun: %s}", "24 h", "25 h");
+    }
+
+    private static String circuit(String says) {
+        return "circuits: [{name: Lamp, voltage: 12 V, " + says + "}]";
+    }
+
+    /** A GVM of 2290 kg known to 10 kg may be the 2300 kg that the vehicle weighs. */
+    @Test
+    void figuresThatMayAgreeWithinTheirTolerancesAreLeftAlone() throws FaultsException {
+        String gvm = "vehicle: {ratings: {gvm: 2290 kg +/- %s kg}}";
+        Sheets.plainWith(String.format(gvm, 10));
+        assertEquals(List.of("vehicle.mass.kerb"), faults(String.format(gvm, 9)));
+    }
+
+    @Test
+    void aPersonHasNoPlaceOnTheRoof() {
+        assertEquals(List.of("occupants.1.roof"), faults("occupants: [{name: Driver, roof: yes}]"));
+    }
 }

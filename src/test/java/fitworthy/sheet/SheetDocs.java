@@ -64,7 +64,7 @@ final class SheetDocs {
         paragraph("A field is *needed* where the sheet is refused without it; one inside a group is needed once the "
                 + "group is given. `N` stands for a position in a list, counted from one, as in the messages. All "
                 + "others may be left out: what then cannot be assessed is listed in the advice, with where to find "
-                + "it.");
+                + "it. What is *printed only* stands on the printout and decides nothing.");
         Map<Class<?>, List<String>> places = new LinkedHashMap<>();
         places(Sheet.class, "", places);
         places.forEach((type, paths) -> {
@@ -136,6 +136,7 @@ final class SheetDocs {
                     .append(field.name())
                     .append("` | ")
                     .append(field.description().value())
+                    .append(field.description().printed() ? " *(printed only)*" : "")
                     .append(" | ")
                     .append(writtenAs(field))
                     .append(" | ")

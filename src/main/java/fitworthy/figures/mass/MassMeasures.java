@@ -21,8 +21,8 @@ import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Point;
@@ -164,7 +164,9 @@ public final class MassMeasures implements Topic {
         plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
                 .filter(upgrade -> upgrade.gvm().known() || !upgrade.states())
                 .findFirst()
-                .map(upgrade -> upgrade.gvm().known() ? raised(registered) : Choice.<Registration>missing(upgrade.gvm().missing().get(0)))
+                .map(upgrade -> upgrade.gvm().known()
+                        ? raised(registered)
+                        : Choice.<Registration>missing(upgrade.gvm().missing().get(0)))
                 .ifPresent(answer -> measures.add(Measure.of(RAISED, "vehicle", answer)));
         if (raised) {
             // The GVM holds the load on the ball; without a planned trailer none is counted.

@@ -82,8 +82,18 @@ public final class Masses {
             tank.removes().ifPresent(gone -> put(removed(gone, 0), tank.isDone(), true, masses));
             tank(tank, loadCase, !off.contains(tank.name()), masses);
         }
-        loads(aboard(sheet.occupants(), off), loadCase.aboard(), Sort.OCCUPANT, masses);
-        loads(aboard(sheet.cargo(), off), loadCase.carrying(), Sort.CARGO, masses);
+        for (Sheet.Person person : sheet.occupants()) {
+            if (taken(person.name(), loadCase.aboard())) {
+                masses.add(load(person.name(), Sort.OCCUPANT, person.mass(), person.at(), Choice.of(YesNo.NO)));
+            }
+        }
+        for (Sheet.Load cargo : sheet.cargo()) {
+            // What stands in or on a part that is off is left with it.
+            if (taken(cargo.name(), loadCase.carrying()) && !off.contains(cargo.in())) {
+                Choice<YesNo> roof = onRoof(cargo.roof(), cargo.at());
+                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), roof));
+            }
+        }
         if (loadCase.towing().is(YesNo.YES)) {
             Trailer trailer = sheet.trailer().orElseThrow();
             masses.add(new PointMass(
@@ -130,23 +140,13 @@ public final class Masses {
         }
     }
 
-    /** What stands in or on a part that is off is left with it. */
-    private static List<Sheet.Load> aboard(List<Sheet.Load> loads, Collection<String> off) {
-        return loads.stream().filter(load -> !off.contains(load.in())).toList();
+    /** Whether a load case takes somebody or something along: everything where it names none. */
+    private static boolean taken(String name, Optional<List<String>> named) {
+        return named.isEmpty() || named.get().contains(name);
     }
 
-    private void loads(List<Sheet.Load> all, Optional<List<String>> taken, Sort sort, List<PointMass> masses) {
-        for (Sheet.Load load : all) {
-            if (taken.isEmpty() || taken.get().contains(load.name())) {
-                masses.add(new PointMass(
-                        load.name(),
-                        sort,
-                        load.mass().orTolerance(share),
-                        load.at().orTolerance(place),
-                        onRoof(load.roof(), load.at()),
-                        0));
-            }
-        }
+    private PointMass load(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof) {
+        return new PointMass(name, sort, mass.orTolerance(share), at.orTolerance(place), roof, 0);
     }
 
     /** A roof rack is there for nothing else; what reaches above a roof from elsewhere is not on it. */

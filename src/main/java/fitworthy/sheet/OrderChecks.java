@@ -1,0 +1,111 @@
+package fitworthy.sheet;
+
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.source.NodePath;
+
+/** Figures of which one cannot be above the other: where it is, one of them is misread or stands in the wrong field. */
+final class OrderChecks {
+
+    private static final Figure DAY = Figure.of(24 * Dimension.size("h"));
+    private static final NodePath VEHICLE = NodePath.of("vehicle");
+
+    private final Sheet sheet;
+    private final SheetFaults faults;
+
+    OrderChecks(Sheet sheet, SheetFaults faults) {
+        this.sheet = sheet;
+        this.faults = faults;
+    }
+
+    void run() {
+        vehicle(sheet.vehicle());
+        for (int i = 1; i <= sheet.fitments().size(); i++) {
+            details(
+                    sheet.fitments().get(i - 1).details(),
+                    NodePath.of("fitments").to(i));
+        }
+        sheet.trailer().ifPresent(trailer -> trailer(trailer, NodePath.of("trailer")));
+        for (int i = 1; i <= sheet.circuits().size(); i++) {
+            circuit(sheet.circuits().get(i - 1), NodePath.of("circuits").to(i));
+        }
+        hoursOfADay(sheet.trip().driving(), NodePath.of("trip").to("driving"));
+        hoursOfADay(sheet.trip().sun(), NodePath.of("trip").to("sun"));
+    }
+
+    private void vehicle(Vehicle vehicle) {
+        Vehicle.Masses mass = vehicle.mass();
+        Vehicle.Ratings ratings = vehicle.ratings();
+        NodePath masses = VEHICLE.to("mass");
+        notAbove(mass.kerb(), masses.to("kerb"), ratings.gvm(), "the GVM");
+        notAbove(
+                mass.kerb(),
+                masses.to("kerb"),
+                ratings.frontAxle().plus(ratings.rearAxle()),
+                "both axle limits together");
+        NodePath rated = VEHICLE.to("ratings");
+        notAbove(ratings.gvm(), rated.to("gvm"), ratings.gcm(), "the GCM");
+        notAbove(ratings.towingUnbraked(), rated.to("towing-unbraked"), ratings.towing(), "the braked trailer's");
+        tyres(vehicle.tyres(), VEHICLE.to("tyres"));
+        mirrors(vehicle.view().mirrors(), VEHICLE.to("view").to("mirrors"));
+    }
+
+    private void details(Details details, NodePath path) {
+        if (details instanceof TyreDetails.Tyres tyres) {
+            tyres(tyres, path);
+        } else if (details instanceof MirrorDetails.Mirrors mirrors) {
+            mirrors(mirrors, path);
+        } else if (details instanceof SuspensionDetails.Springs springs) {
+            notAbove(springs.loadLeast(), path.to("load-least"), springs.loadMost(), "load-most");
+            notAbove(springs.bumpTravel(), path.to("bump-travel"), springs.travel(), "the whole travel");
+        }
+    }
+
+    private void tyres(TyreDetails.Tyres tyres, NodePath path) {
+        notAbove(
+                tyres.dualLoadIndex(),
+                path.to("dual-load-index"),
+                tyres.loadIndex(),
+                "the load index for single fitting, which stands first on the sidewall");
+        notAbove(tyres.rimLeast(), path.to("rim-least"), tyres.rimMost(), "rim-most");
+    }
+
+    private void mirrors(MirrorDetails.Mirrors mirrors, NodePath path) {
+        mirror(mirrors.left(), path.to("left"));
+        mirror(mirrors.right(), path.to("right"));
+    }
+
+    private void mirror(MirrorDetails.Mirror mirror, NodePath path) {
+        notAbove(mirror.reach(), path.to("reach"), mirror.edge(), "the edge of its housing");
+        notAbove(mirror.edgeStowed(), path.to("edge-stowed"), mirror.edge(), "the edge when it stands out");
+    }
+
+    private void trailer(Trailer trailer, NodePath path) {
+        notAbove(trailer.ball(), path.to("ball"), trailer.mass(), "the mass of the trailer");
+        notAbove(trailer.gtm(), path.to("gtm"), trailer.rated(), "the most it may weigh");
+        notAbove(trailer.lightest(), path.to("lightest"), trailer.mass(), "its mass when loaded");
+        notAbove(trailer.drawbar(), path.to("drawbar"), trailer.length(), "the length of the trailer");
+        notAbove(trailer.axle(), path.to("axle"), trailer.length(), "the length of the trailer");
+    }
+
+    private void circuit(Circuit circuit, NodePath path) {
+        notAbove(circuit.standby(), path.to("standby"), circuit.current(), "what it draws at full load");
+        hoursOfADay(circuit.hours(), path.to("hours"));
+        Figure cable = circuit.cable().length();
+        notAbove(circuit.fuse().distance(), path.to("fuse").to("distance"), cable, "the length of its cable");
+        notAbove(circuit.farFuse().distance(), path.to("far-fuse").to("distance"), cable, "the length of its cable");
+    }
+
+    private void hoursOfADay(Figure hours, NodePath path) {
+        notAbove(hours, path, DAY, "the 24 hours of a day");
+    }
+
+    /** @param most what the figure is at most; nothing is told where their tolerances could make both right */
+    private void notAbove(Figure figure, NodePath path, Figure most, String called) {
+        if (figure.value() - figure.tolerance() > most.value() + most.tolerance()
+                && figure.isAbove(most)
+                && !faults.foundWhenReading(path)) {
+            faults.tell("is above " + called, "the figures that belong together", path);
+        }
+    }
+}

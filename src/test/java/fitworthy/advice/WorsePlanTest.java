@@ -1,0 +1,273 @@
+package fitworthy.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fitworthy.Books;
+import fitworthy.MadeSheet;
+import fitworthy.SheetFields;
+import fitworthy.Sheets;
+import fitworthy.Twigs;
+import fitworthy.book.Severity;
+import fitworthy.proof.Cases;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Trees;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** What makes a plan worse takes no finding away. */
+class WorsePlanTest {
+
+    static final Pattern NUMBER = Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)(.*)");
+
+    /** Figures of which more is worse. */
+    private static final Pattern MORE =
+            Pattern.compile("(occupants|cargo|fitments|tanks)\\.N\\.mass|trailer\\.(mass|ball|width|length)"
+                    + "|.* of kind winch\\.(pull|current)"
+                    + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
+                    + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
+                    + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use)"
+                    + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted)"
+                    + "|vehicle\\.size\\.(ball-overhang|rear-overhang)|.* of kind lamps\\.count");
+
+    /** Figures of which less is worse. */
+    private static final Pattern LESS = Pattern.compile(
+            "vehicle\\.ratings\\..*|.* of kind rating-upgrade\\..*|.*\\.(load-index|dual-load-index|clearance|most-pressure)"
+                    + "|.*wheels\\.rating|trailer\\.(rated|gtm|chains|breakaway-hold|drawbar|tyres\\.count|tyres\\.load-index|coupling\\..*)"
+                    + "|.*tow-bar\\.plate\\..*|vehicle\\.recovery\\..*\\.limit|.*\\.(limit|strength|line|feed|tree-strap-limit|mount|vents)"
+                    + "|.* of kind winch\\.battery|.* of kind battery\\.capacity|.* of kind charger\\.output|.* of kind solar-panel\\.power"
+                    + "|circuits\\.N\\.cable\\.(section|rating)|circuits\\.N\\.fuse\\.rating|vehicle\\.engine\\.(alternator|starter-battery)"
+                    + "|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
+                    + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass)"
+                    + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.seats|.*radio\\.power");
+
+    /** Answers of which no is worse. */
+    private static final Pattern NO = Pattern.compile(
+            ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
+                    + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
+                    + "|breakaway|drop-vent|locks|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|breather|filler"
+                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|folds|on-metal|feed|pre-cleaner)");
+
+    private static final Pattern YES = Pattern.compile(
+            ".*\\.(known-dust-leak|hides-rear-window|dazzles-driver|hidden|engine-bay|driving|enclosed)");
+
+    /** Where a plan made worse in one way is better in another. @param why in what */
+    private record Relief(Pattern field, Pattern rule, String why) {
+        static Relief of(String field, String rule, String why) {
+            return new Relief(Pattern.compile(field), Pattern.compile(rule), why);
+        }
+
+        boolean counts(String changed, Outcome.Finding finding) {
+            return field.matcher(changed).matches()
+                    && rule.matcher(finding.judged().id()).matches();
+        }
+    }
+
+    private static final List<Relief> RELIEFS = List.of(
+            Relief.of(".*fuse\\.rating", "electrical\\.fuse-.*above-cable", "a smaller fuse guards a thinner cable"),
+            Relief.of(
+                    ".*aerial\\.(tip|gain)",
+                    "radio\\.(range-short|gain-high)",
+                    "a higher aerial reaches farther, one of less gain is allowed"),
+            Relief.of(".*radio\\.power", "radio\\.power-over", "less power is within the law sooner"),
+            Relief.of(
+                    ".*wheelbase-added", "(body|mass)\\..*", "a longer wheelbase carries more ahead of its rear axle"),
+            Relief.of(".*strap\\.strength", "recovery\\.strap-stiff", "a weaker strap stretches farther"),
+            Relief.of(
+                    ".*(gvm|ratings\\.towing)|trailer\\.ball",
+                    "mass\\.raised-gvm-.*|across\\.kit-in-vain",
+                    "less is taken out of the GCM"),
+            Relief.of(
+                    ".*gvm|trailer\\.(rated|gtm)",
+                    "mass\\.heavy-class|recovery\\.(point|shackles|strap)-weak|towing\\.(force-over|plain-brakes|unbraked.*|breakaway.*|chains-few|ratio-high|coupling-below-plate)",
+                    "what must be held is what may weigh so much; what weighs more is a stop of its own"),
+            Relief.of(
+                    ".*rear-axle|.*front-axle",
+                    "tyres\\.(wheel-)?weaker-than-axle",
+                    "tyres have to carry no more than the axle may"),
+            Relief.of(".*load-index", "tyres\\.wheel-weaker-than-tyre", "a weaker tyre asks less of its wheel"),
+            Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
+            Relief.of(
+                    ".*\\.mass",
+                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-disagrees|cog-high)",
+                    "what is on one side or end takes weight off the other"),
+            Relief.of(".*\\.mass", "suspension\\..*", "stiff springs suit a heavier load"),
+            Relief.of(".*\\.mass", "towing\\.(outweighed|ball-heavy)", "of two masses the other is the smaller"),
+            Relief.of(
+                    ".*\\.(mass|front-axle|rear-axle)",
+                    "across\\.bar-wrong-twice",
+                    "the bar alone is no longer what is too much"),
+            Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
+            Relief.of(
+                    "trailer\\.ball",
+                    "towing\\.(ball-(light|slight)|axles-over|force-over|tyres-over)",
+                    "what is on the ball is not on the axles"),
+            Relief.of(
+                    ".*(inlet-bore|snorkel\\.bore)",
+                    "intake\\.bore-(narrow|step)",
+                    "the two are held against each other"),
+            Relief.of("vehicle\\.mass\\.cog-height", "mass\\.cog-high", "what the parts raise it by is judged"),
+            Relief.of("vehicle\\.size\\.rear-overhang", "body\\.overhang-grown", "what it grew by is judged"),
+            Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
+            Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),
+            Relief.of(".*battery\\.capacity", "body\\.battery-vent-small", "a smaller battery gives off less"),
+            Relief.of(".*charger\\.output", "electrical\\.charger-gains", "it is no longer more than it takes"),
+            Relief.of(
+                    ".*(length|width|ball-overhang)",
+                    "mirrors\\.(load-hides|sticks-out)|body\\.door-meets-trailer",
+                    "the trailer stands farther off or out"),
+            Relief.of("trip\\.people", "across\\.people-more", "more travel than are aboard"),
+            Relief.of("trip\\.water-use", "water\\.use-low", "it is how low it is that is judged"),
+            Relief.of(".*wheels\\.width", "tyres\\.rim-narrow", "it is how narrow it is that is judged"));
+
+    /** Findings that give way to another, where it comes to that. */
+    private static final Map<String, List<String>> INSTEAD = Map.ofEntries(
+            Map.entry("mirrors.near-narrow", List.of("mirrors.trailer-hides", "mirrors.load-hides")),
+            Map.entry("fuel.alarm-half", List.of("fuel.alarm-missing")),
+            Map.entry("recovery.tree-strap-weak", List.of("recovery.kit-short")),
+            Map.entry("intake.bore-step", List.of("intake.bore-narrow")),
+            Map.entry("intake.snorkel-in-vain", List.of("intake.joint-open")),
+            Map.entry("order.order-now", List.of("order.late")),
+            Map.entry("order.late-in-turn", List.of("order.late")),
+            Map.entry("towing.coupling-below-plate", List.of("towing.coupling-over")),
+            Map.entry("towing.breakaway-short", List.of("towing.breakaway-missing")),
+            Map.entry("tyres.passenger-on-truck", List.of("tyres.load-over")),
+            Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
+            Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),
+            Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
+
+    private record Worse(String field, Node.Mapping sheet) {}
+
+    private static List<Worse> worse(Node.Mapping sheet) {
+        List<Worse> worse = new ArrayList<>();
+        for (Twigs.Twig twig : Twigs.of(sheet)) {
+            String field = SheetFields.of(sheet, twig.path());
+            String text = twig.value().text();
+            for (String other : others(field, text)) {
+                worse.add(new Worse(
+                        field,
+                        Trees.with(
+                                sheet, twig.path(), new Node.Scalar(twig.value().place(), other, false))));
+            }
+        }
+        return worse;
+    }
+
+    private static List<String> others(String field, String text) {
+        if (NO.matcher(field).matches() && text.equals("yes")) {
+            return List.of("no");
+        }
+        if (YES.matcher(field).matches() && text.equals("no")) {
+            return List.of("yes");
+        }
+        boolean more = MORE.matcher(field).matches();
+        Matcher number = NUMBER.matcher(text);
+        if (!(more || LESS.matcher(field).matches()) || !number.matches()) {
+            return List.of();
+        }
+        if (field.endsWith("load-index")) {
+            return List.of(new BigDecimal(text).subtract(BigDecimal.TEN).toString());
+        }
+        boolean count = number.group(2).isEmpty();
+        return Stream.of(more ? "1.06" : "0.94", more ? "1.9" : "0.5")
+                .map(factor -> new BigDecimal(number.group(1)).multiply(new BigDecimal(factor)))
+                .map(value -> value.setScale(count ? 0 : 3, more ? RoundingMode.CEILING : RoundingMode.FLOOR)
+                                .toPlainString()
+                        + number.group(2))
+                .toList();
+    }
+
+    /** Of every so many cases one, the same in every build; {@code -Devery=1} tries all. */
+    private static final int EVERY = Integer.getInteger("every", 15);
+
+    @Test
+    void whatMakesAPlanWorseTakesNoFindingAway() throws FaultsException {
+        Set<String> faults = new TreeSet<>();
+        for (String file : List.of("plain-sheet", "touring", "weekender", "overloaded")) {
+            Path path = Path.of(file.equals("plain-sheet") ? "rules" : "scenarios", file + ".yaml");
+            tell(NodeReader.read(path, new ArrayList<>()), file, faults);
+        }
+        List<Cases.Case> cases = Cases.read(Books.RULES, Books.shipped());
+        for (int i = 0; i < cases.size(); i += EVERY) {
+            tell(cases.get(i).tree(), cases.get(i).toString(), faults);
+        }
+        assertEquals("", String.join("\n", faults));
+    }
+
+    /** Made sheets, each made worse in one way. */
+    @Property(seed = "4711", tries = 60)
+    void norDoesItOnMadeSheets(@ForAll("sheets") MadeSheet sheet, @ForAll @IntRange(max = 9999) int pick)
+            throws FaultsException {
+        List<Worse> all = worse(sheet.tree());
+        Set<String> faults = new TreeSet<>();
+        tell(sheet.advice(), all.get(pick % all.size()), sheet.toString(), faults);
+        assertEquals(Set.of(), faults);
+    }
+
+    @Provide
+    Arbitrary<MadeSheet> sheets() {
+        return MadeSheet.any();
+    }
+
+    private static void tell(Node.Mapping sheet, String name, Set<String> faults) throws FaultsException {
+        Advice before = Adviser.advise(Books.engine(), Sheets.read(sheet));
+        if (!before.findings().isEmpty()) {
+            for (Worse each : worse(sheet)) {
+                tell(before, each, name, faults);
+            }
+        }
+    }
+
+    private static void tell(Advice before, Worse worse, String name, Set<String> faults) throws FaultsException {
+        Sheet sheet;
+        try {
+            sheet = Sheets.read(worse.sheet());
+        } catch (FaultsException refused) {
+            return;
+        }
+        Advice after = Adviser.advise(Books.engine(), sheet);
+        for (Outcome.Finding finding : before.findings()) {
+            if (!stands(finding, after)
+                    && RELIEFS.stream().noneMatch(relief -> relief.counts(worse.field(), finding))) {
+                faults.add(worse.field() + " | " + finding.key() + " | " + name);
+            }
+        }
+    }
+
+    /** Whether it stands, or one no milder of the same measure or in its stead, or some figure is now asked for. */
+    private static boolean stands(Outcome.Finding finding, Advice after) {
+        return after.notAssessed().stream().anyMatch(asked -> asked.key().equals(finding.key()))
+                || after.findings().stream()
+                        .anyMatch(other -> (sameMeasure(finding.judged(), other.judged())
+                                        && severity(other).compareTo(severity(finding)) <= 0)
+                                || INSTEAD.getOrDefault(finding.judged().id(), List.of())
+                                        .contains(other.judged().id()));
+    }
+
+    private static boolean sameMeasure(Outcome.Judged one, Outcome.Judged other) {
+        return one.measure().getName().equals(other.measure().getName())
+                && one.subject().equals(other.subject())
+                && one.loadCase().equals(other.loadCase());
+    }
+
+    private static Severity severity(Outcome.Finding finding) {
+        return finding.judged().card().severity().value();
+    }
+}
