@@ -14,6 +14,7 @@ import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.source.FaultsException;
@@ -199,10 +200,10 @@ final class RemedyDone {
                 changed, NodePath.parse("vehicle.mass.rear-axle"), now -> now - kilograms * (1 - front), "kg", false));
     }
 
-    /** Whether the bare vehicle weighs so much that this can be taken off it. */
+    /** Whether the bare vehicle weighs so much that it stays one with this taken off: twice as much. */
     private static boolean has(Node.Mapping tree, String field, double kilograms) {
         return NodePath.of("vehicle", "mass", field).in(tree) instanceof Node.Scalar mass
-                && parsed(mass.text(), "kg").value() > kilograms;
+                && parsed(mass.text(), "kg").value() / 2 > kilograms;
     }
 
     private static final Act OUT = (tree, sheet, finding, amount) -> off(tree, amount.value(), 0.4);
@@ -210,13 +211,20 @@ final class RemedyDone {
      * Not where the frame is stretched behind the axle, since the bare vehicle was weighed before that; nor where the
      * loading was weighed, which it has to be again.
      */
-    private static final Act OFF_AXLE = (tree, sheet, finding, amount) -> sheet.planned().fitments().stream()
-                            .anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
-                    || sheet.cases().stream().anyMatch(loading -> loading.weighed().isPresent())
-            ? List.of()
-            : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
+    private static final Act OFF_AXLE = (tree, sheet, finding, amount) ->
+            sheet.planned().fitments().stream().anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
+                            || sheet.cases().stream()
+                                    .anyMatch(loading -> loading.weighed().isPresent())
+                    ? List.of()
+                    : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
 
-    private static final Act OFF_TRAILER = less(at("trailer.mass"));
+    /** Not where it does not weigh so much. */
+    private static final Act OFF_TRAILER = (tree, sheet, finding, amount) -> sheet.trailer()
+                    .filter(trailer -> trailer.mass().value() > amount.value())
+                    .isPresent()
+            ? less(at("trailer.mass")).done(tree, sheet, finding, amount)
+            : List.of();
+
     private static final Act PLATED_LOWER = (tree, sheet, finding, amount) -> {
         Node.Mapping changed = tree;
         for (String field : List.of("rated", "gtm")) {
@@ -225,8 +233,12 @@ final class RemedyDone {
                     ? changed
                     : changed(changed, path, now -> Math.max(0, now - amount.value()), "kg", false);
         }
-        Figure rated = sheet.trailer().orElseThrow().rated();
-        return loaded(changed, rated.value() - amount.value());
+        Trailer trailer = sheet.trailer().orElseThrow();
+        double plate = trailer.rated().value() - amount.value();
+        double share =
+                trailer.ball().known() ? trailer.ball().value() / trailer.mass().value() : 0;
+        double axles = (trailer.gtm().value() - amount.value()) / (1 - share);
+        return loaded(changed, trailer.gtm().known() ? Math.min(plate, axles) : plate);
     };
 
     /** The trailer loaded to no more than this, with the same share of it on the ball. */
@@ -741,7 +753,9 @@ final class RemedyDone {
         rule("towing.ball-light", says("ball carries ", ",", (tree, sheet, finding, amount) -> {
             double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
-                    .flatMap(stowed -> Stream.concat(Stream.of(stowed), off(stowed, BEHIND_AXLE * more, 0).stream()))
+                    .flatMap(stowed -> Stream.of(
+                                    List.of(stowed), off(stowed, BEHIND_AXLE * more, 0), lighter(stowed, sheet))
+                            .flatMap(List::stream))
                     .toList();
         }));
         rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
@@ -812,6 +826,16 @@ final class RemedyDone {
         told(
                 "a symbol or an index is chosen from a table by what it has to carry",
                 "tyres.speed-symbol-low tyres.spare-weak");
+    }
+
+    /** The trailer, with its share still on the ball, as light as the ball's limit asks. */
+    private static List<Node.Mapping> lighter(Node.Mapping tree, Sheet sheet) {
+        Figure limit = sheet.planned().vehicle().ratings().ball();
+        double ball = parsed(((Node.Scalar) NodePath.parse("trailer.ball").in(tree)).text(), "kg")
+                .value();
+        return limit.value() < ball
+                ? loaded(tree, sheet.trailer().orElseThrow().mass().value() * limit.value() / ball)
+                : List.of();
     }
 
     /** The most that it weighs in any loading, kg. */
