@@ -14,6 +14,7 @@ import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.source.FaultsException;
@@ -199,10 +200,10 @@ final class RemedyDone {
                 changed, NodePath.parse("vehicle.mass.rear-axle"), now -> now - kilograms * (1 - front), "kg", false));
     }
 
-    /** Whether the bare vehicle weighs so much that this can be taken off it. */
+    /** Whether the bare vehicle weighs so much that it stays one with this taken off: twice as much. */
     private static boolean has(Node.Mapping tree, String field, double kilograms) {
         return NodePath.of("vehicle", "mass", field).in(tree) instanceof Node.Scalar mass
-                && parsed(mass.text(), "kg").value() > kilograms;
+                && parsed(mass.text(), "kg").value() / 2 > kilograms;
     }
 
     private static final Act OUT = (tree, sheet, finding, amount) -> off(tree, amount.value(), 0.4);
@@ -217,7 +218,13 @@ final class RemedyDone {
                     ? List.of()
                     : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
 
-    private static final Act OFF_TRAILER = less(at("trailer.mass"));
+    /** Not where it does not weigh so much. */
+    private static final Act OFF_TRAILER = (tree, sheet, finding, amount) -> sheet.trailer()
+                    .filter(trailer -> trailer.mass().value() > amount.value())
+                    .isPresent()
+            ? less(at("trailer.mass")).done(tree, sheet, finding, amount)
+            : List.of();
+
     private static final Act PLATED_LOWER = (tree, sheet, finding, amount) -> {
         Node.Mapping changed = tree;
         for (String field : List.of("rated", "gtm")) {
@@ -226,8 +233,12 @@ final class RemedyDone {
                     ? changed
                     : changed(changed, path, now -> Math.max(0, now - amount.value()), "kg", false);
         }
-        Figure rated = sheet.trailer().orElseThrow().rated();
-        return loaded(changed, rated.value() - amount.value());
+        Trailer trailer = sheet.trailer().orElseThrow();
+        double plate = trailer.rated().value() - amount.value();
+        double share =
+                trailer.ball().known() ? trailer.ball().value() / trailer.mass().value() : 0;
+        double axles = (trailer.gtm().value() - amount.value()) / (1 - share);
+        return loaded(changed, trailer.gtm().known() ? Math.min(plate, axles) : plate);
     };
 
     /** The trailer loaded to no more than this, with the same share of it on the ball. */
@@ -449,6 +460,24 @@ final class RemedyDone {
         };
     }
 
+    /** A glass that reaches farther takes the edge of its housing along. */
+    private static Act withEdge(Act act) {
+        return (tree, sheet, finding, amount) -> act.done(tree, sheet, finding, amount).stream()
+                .map(moved -> {
+                    Node.Mapping whole = moved;
+                    for (String path : mirror("edge").paths(tree, sheet, finding)) {
+                        NodePath edge = NodePath.parse(path);
+                        NodePath reach = NodePath.parse(path.replaceAll("edge$", "reach"));
+                        if (edge.in(moved) != null && reach.in(moved) instanceof Node.Scalar glass) {
+                            double out = parsed(glass.text(), "mm").value();
+                            whole = changed(whole, edge, now -> Math.max(now, out), "mm", false);
+                        }
+                    }
+                    return whole;
+                })
+                .toList();
+    }
+
     /** The duct's bore, or an airbox's inlet. */
     private static final Where BORE = (tree, sheet, finding) -> {
         String subject = finding.judged().subject();
@@ -644,14 +673,14 @@ final class RemedyDone {
         rule("mass.raised-gvm-axles", says("Count on ", " at most", GVM_AND_LOAD));
         rule("mass.heavy-class", says("GVM at ", " or less", GVM_AND_LOAD));
 
-        rule("mirrors.trailer-hides", says("at least ", " from", set(mirror("reach"))));
-        rule("mirrors.load-hides", says(", ", " more", more(mirror("reach"))));
+        rule("mirrors.trailer-hides", says("at least ", " from", withEdge(set(mirror("reach")))));
+        rule("mirrors.load-hides", says(", ", " more", withEdge(more(mirror("reach")))));
         rule("mirrors.sticks-out", says("in by ", ";", less(mirror("edge"))));
         rule("mirrors.left-out", says("retracts ", " farther", less(mirror("edge-stowed"))));
         for (String id : List.of("mirrors.field-narrow", "mirrors.near-narrow")) {
             rule(id, (tree, sheet, finding, remedy) -> {
-                List<Node.Mapping> ways =
-                        says("has to stand ", " from", set(mirror("reach"))).ways(tree, sheet, finding, remedy);
+                List<Node.Mapping> ways = says("has to stand ", " from", withEdge(set(mirror("reach"))))
+                        .ways(tree, sheet, finding, remedy);
                 return ways.isEmpty()
                         ? ways
                         : says("with ", " of its width", set(mirror("glass")))
@@ -685,6 +714,7 @@ final class RemedyDone {
         rule("recovery.tree-strap-weak", says("at least ", " in", set(at("fitments.{subject}.tree-strap-limit"))));
 
         rule("suspension.lift-uncertified suspension.stability-control", says("Take ", " out", LOWER_LIFT));
+        rule("suspension.body-lifted", says("Leave the ", " of spacers", LOWER_LIFT));
         rule("suspension.lift-too-high", says("at least ", " out", LOWER_LIFT));
         rule("suspension.height-change", says("by ", " less", (tree, sheet, finding, amount) -> {
             NodePath lift = NodePath.of("fitments", finding.judged().subject(), "lift");
@@ -742,7 +772,9 @@ final class RemedyDone {
         rule("towing.ball-light", says("ball carries ", ",", (tree, sheet, finding, amount) -> {
             double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
-                    .flatMap(stowed -> Stream.concat(Stream.of(stowed), off(stowed, BEHIND_AXLE * more, 0).stream()))
+                    .flatMap(stowed -> Stream.of(
+                                    List.of(stowed), off(stowed, BEHIND_AXLE * more, 0), lighter(stowed, sheet))
+                            .flatMap(List::stream))
                     .toList();
         }));
         rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
@@ -796,7 +828,7 @@ final class RemedyDone {
         told(
                 "it names what is left, what is usual or what comes of it, and asks to weigh, to look or to ask",
                 "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle mass.ball-lever"
-                        + " mass.cog-high mass.weighbridge-disagrees towing.trailer-unsure towing.ball-heavy"
+                        + " mass.cog-high mass.weighbridge-disagrees mass.found-takes-payload towing.trailer-unsure towing.ball-heavy"
                         + " towing.ratio-high towing.overhang-long tyres.load-tight tyres.gearing-long"
                         + " tyres.lift-counts tyres.wheel-weaker-than-tyre tyres.speedometer-low tyres.wide"
                         + " tyres.diameter-share body.overhang-grown body.behind-axle front.approach-low"
@@ -813,6 +845,16 @@ final class RemedyDone {
         told(
                 "a symbol or an index is chosen from a table by what it has to carry",
                 "tyres.speed-symbol-low tyres.spare-weak");
+    }
+
+    /** The trailer, with its share still on the ball, as light as the ball's limit asks. */
+    private static List<Node.Mapping> lighter(Node.Mapping tree, Sheet sheet) {
+        Figure limit = sheet.planned().vehicle().ratings().ball();
+        double ball = parsed(((Node.Scalar) NodePath.parse("trailer.ball").in(tree)).text(), "kg")
+                .value();
+        return limit.value() < ball
+                ? loaded(tree, sheet.trailer().orElseThrow().mass().value() * limit.value() / ball)
+                : List.of();
     }
 
     /** The most that it weighs in any loading, kg. */

@@ -79,6 +79,7 @@ class EveryFieldTest {
             ready-by: 2026-12-01
             options:
               - {name: Load, take: none, choices: [{name: steel, parts: [Steel]}, {name: none, parts: []}]}
+            cargo: [{name: Crate, mass: 40 kg, at: {x: 3000 mm, y: 0 mm, z: 900 mm}, in: Tray}]
             cases: [{name: on}, {name: off, off: [Tray, Can, Jerry can]}]
             """,
             """
@@ -116,6 +117,7 @@ class EveryFieldTest {
               - {name: Relay, kind: charger, mass: 0 kg, isolator: yes, input: 30 A, output: 20 A}
               - {name: Snorkel, kind: snorkel, mass: 0 kg, head-height: 450 mm, bore: 90 mm, joints: [{name: one, sealed: yes}]}
               - {name: Canopy, kind: canopy, mass: 0 kg, width: 1700 mm, hides-rear-window: no}
+            tanks: [{name: Old, liquid: water, capacity: 9 L, fill: 0 %, at: {x: 3 m, y: 0 m, z: 1 m}, stock: no, mass: 9 kg, done: yes}]
             circuits:
               - {name: Fridge, voltage: 12 V, current: 5 A, battery: second, driving: yes, hours: 8 h, need: other}
               - {name: Lamps, voltage: 12 V, current: 9 A, battery: starter, driving: yes, parked: no, standby: 9 mA, need: other}
