@@ -34,15 +34,7 @@ final class OrderChecks {
     }
 
     private void vehicle(Vehicle vehicle) {
-        Vehicle.Masses mass = vehicle.mass();
         Vehicle.Ratings ratings = vehicle.ratings();
-        NodePath masses = VEHICLE.to("mass");
-        notAbove(mass.kerb(), masses.to("kerb"), ratings.gvm(), "the GVM");
-        notAbove(
-                mass.kerb(),
-                masses.to("kerb"),
-                ratings.frontAxle().plus(ratings.rearAxle()),
-                "both axle limits together");
         NodePath rated = VEHICLE.to("ratings");
         notAbove(ratings.gvm(), rated.to("gvm"), ratings.gcm(), "the GCM");
         notAbove(ratings.towingUnbraked(), rated.to("towing-unbraked"), ratings.towing(), "the braked trailer's");
