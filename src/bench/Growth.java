@@ -5,7 +5,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Book;
 import fitworthy.book.Practice;
 import fitworthy.engine.BookLoader;
-import fitworthy.engine.Consequence;
+import fitworthy.engine.RuleAction;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.PracticeId;
@@ -390,7 +390,7 @@ final class Growth {
         Set<String> found = new HashSet<>();
         KieSession session = forty.sessions().newKieSession();
         try {
-            session.setGlobal("advice", (Consequence) (id, evidence) -> found.add(id + "|"
+            session.setGlobal("advice", (RuleAction) (id, evidence) -> found.add(id + "|"
                     + Arrays.stream(evidence)
                             .map(Measure.class::cast)
                             .findFirst()

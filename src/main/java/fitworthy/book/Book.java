@@ -28,7 +28,7 @@ import java.util.TreeSet;
  * @param values the practice values of each region by day
  */
 public record Book(
-        Cover cover,
+        TitlePage cover,
         String hash,
         Map<String, Region> regions,
         Map<String, Card> cards,
@@ -41,7 +41,7 @@ public record Book(
         PracticeValues values) {
 
     public Book(
-            Cover cover,
+            TitlePage cover,
             String hash,
             Map<String, Region> regions,
             Map<String, Card> cards,

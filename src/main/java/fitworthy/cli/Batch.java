@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
         })
 final class Batch implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Parameters(
             paramLabel = "SHEETS",
@@ -55,7 +55,7 @@ final class Batch implements Callable<Integer> {
     private long done;
     private Answer.State worst = Answer.State.IN_ORDER;
 
-    Batch(Surroundings around) {
+    Batch(CommandContext around) {
         this.around = around;
     }
 

@@ -38,7 +38,7 @@ final class Begin implements Runnable {
     }
 
     private abstract static class Beginning implements Callable<Integer> {
-        final Surroundings around;
+        final CommandContext around;
 
         @Mixin
         private BookOptions options = new BookOptions();
@@ -46,7 +46,7 @@ final class Begin implements Runnable {
         @Parameters(index = "0", paramLabel = "ID", description = "Its id.")
         String id;
 
-        Beginning(Surroundings around) {
+        Beginning(CommandContext around) {
             this.around = around;
         }
 
@@ -99,7 +99,7 @@ final class Begin implements Runnable {
                 description = "The region it holds in;" + " any where left out.")
         private String region;
 
-        Rule(Surroundings around) {
+        Rule(CommandContext around) {
             super(around);
         }
 
@@ -127,7 +127,7 @@ final class Begin implements Runnable {
                 description = "Whose values hold where it has" + " none.")
         private String parent;
 
-        Region(Surroundings around) {
+        Region(CommandContext around) {
             super(around);
         }
 

@@ -13,21 +13,21 @@ final class BookOptions {
     private Path rules;
 
     /** Its folder. */
-    Path folder(Surroundings around) {
+    Path folder(CommandContext around) {
         return rules == null ? DefaultFolders.rules(around.environment()) : rules;
     }
 
     /** The rule book; says on the error stream when it takes seconds. */
-    RuleEngine engine(Surroundings around) throws FaultsException {
+    RuleEngine engine(CommandContext around) throws FaultsException {
         return rules == null ? finished(around.shipped(), around) : engine(rules, around);
     }
 
     /** The rule book of a folder. */
-    static RuleEngine engine(Path folder, Surroundings around) throws FaultsException {
+    static RuleEngine engine(Path folder, CommandContext around) throws FaultsException {
         return finished(BookLoader.begin(folder, DefaultFolders.cache(around.environment())), around);
     }
 
-    private static RuleEngine finished(BookLoader loader, Surroundings around) throws FaultsException {
+    private static RuleEngine finished(BookLoader loader, CommandContext around) throws FaultsException {
         try {
             return loader.finish(sentence -> {
                 around.err().println(sentence);

@@ -35,7 +35,7 @@ final class Check implements Callable<Integer> {
         note
     }
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private SheetOptions options = new SheetOptions();
@@ -64,7 +64,7 @@ final class Check implements Callable<Integer> {
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
-    Check(Surroundings around) {
+    Check(CommandContext around) {
         this.around = around;
     }
 

@@ -5,12 +5,12 @@ import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 
 /** Makes commands, and gives those that ask for it what a command finds around it. */
-record CommandFactory(Surroundings around) implements IFactory {
+record CommandFactory(CommandContext around) implements IFactory {
 
     @Override
     public <K> K create(Class<K> made) throws Exception {
         for (Constructor<?> constructor : made.getDeclaredConstructors()) {
-            if (constructor.getParameterCount() == 1 && constructor.getParameterTypes()[0] == Surroundings.class) {
+            if (constructor.getParameterCount() == 1 && constructor.getParameterTypes()[0] == CommandContext.class) {
                 return made.cast(constructor.newInstance(around));
             }
         }

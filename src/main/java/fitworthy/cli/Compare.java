@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})
 final class Compare implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private SheetOptions options = new SheetOptions();
@@ -43,7 +43,7 @@ final class Compare implements Callable<Integer> {
             description = "Stop after this long; 10 by default.")
     private double seconds;
 
-    Compare(Surroundings around) {
+    Compare(CommandContext around) {
         this.around = around;
     }
 

@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example:", "  fitworthy explain scenarios/touring.yaml mass.gvm-over"})
 final class Explain implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private SheetOptions options = new SheetOptions();
@@ -36,7 +36,7 @@ final class Explain implements Callable<Integer> {
             description = "Look at this load case only; may be given several times.")
     private List<String> cases = List.of();
 
-    Explain(Surroundings around) {
+    Explain(CommandContext around) {
         this.around = around;
     }
 

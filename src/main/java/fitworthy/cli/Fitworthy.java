@@ -72,7 +72,7 @@ public final class Fitworthy implements Runnable {
      */
     public static int run(
             InputStream in, PrintWriter out, PrintWriter err, Map<String, String> environment, String... args) {
-        Surroundings around = new Surroundings(
+        CommandContext around = new CommandContext(
                 in,
                 out,
                 err,

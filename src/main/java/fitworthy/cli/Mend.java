@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
         })
 final class Mend implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private SheetOptions options = new SheetOptions();
@@ -40,7 +40,7 @@ final class Mend implements Callable<Integer> {
             description = "Stop searching after this long; 10 by default.")
     private double seconds;
 
-    Mend(Surroundings around) {
+    Mend(CommandContext around) {
         this.around = around;
     }
 

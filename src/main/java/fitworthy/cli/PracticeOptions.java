@@ -40,7 +40,7 @@ final class PracticeOptions {
     private RuleEngine plain;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
-    RuleEngine engine(Surroundings around) throws FaultsException {
+    RuleEngine engine(CommandContext around) throws FaultsException {
         plain = book.engine(around);
         return with(house, plain);
     }
@@ -51,7 +51,7 @@ final class PracticeOptions {
     }
 
     /** The view asked for, when it is for many sheets. @throws FaultsException where it has no such region or day */
-    View view(Surroundings around) throws FaultsException {
+    View view(CommandContext around) throws FaultsException {
         return checked(of(engine(around)), "");
     }
 
@@ -59,7 +59,7 @@ final class PracticeOptions {
      * The view asked for with some things put in place of others; null for each in which it stays. To be called after
      * it.
      */
-    View changed(Surroundings around, Path otherRules, Path otherHouse, String otherRegion, String otherDay)
+    View changed(CommandContext around, Path otherRules, Path otherHouse, String otherRegion, String otherDay)
             throws FaultsException {
         RuleEngine other = otherRules == null ? plain : BookOptions.engine(otherRules, around);
         return checked(

@@ -56,7 +56,7 @@ final class Print implements Callable<Integer> {
         letter
     }
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private SheetOptions options = new SheetOptions();
@@ -88,7 +88,7 @@ final class Print implements Callable<Integer> {
             description = "Stop looking for changes and choices after this long; 60 by default.")
     private double seconds;
 
-    Print(Surroundings around) {
+    Print(CommandContext around) {
         this.around = around;
     }
 

@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  fitworthy prove --rules rules"})
 final class Prove implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private BookOptions options = new BookOptions();
@@ -38,7 +38,7 @@ final class Prove implements Callable<Integer> {
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Format format;
 
-    Prove(Surroundings around) {
+    Prove(CommandContext around) {
         this.around = around;
     }
 

@@ -22,7 +22,7 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  fitworthy cases --topic mass --region au-nsw"})
 final class RunCases implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private BookOptions options = new BookOptions();
@@ -52,7 +52,7 @@ final class RunCases implements Callable<Integer> {
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Format format;
 
-    RunCases(Surroundings around) {
+    RunCases(CommandContext around) {
         this.around = around;
     }
 

@@ -33,7 +33,7 @@ final class SheetOptions {
     private Node.Mapping tree;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
-    RuleEngine engine(Surroundings around) throws FaultsException {
+    RuleEngine engine(CommandContext around) throws FaultsException {
         // While another thread still fetches the rules.
         tree = NodeReader.read(sheetFile, faults);
         return view.engine(around);

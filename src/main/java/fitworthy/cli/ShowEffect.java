@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
         })
 final class ShowEffect implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Parameters(
             arity = "1..*",
@@ -78,7 +78,7 @@ final class ShowEffect implements Callable<Integer> {
     @Mixin
     private JobsOption jobs = new JobsOption();
 
-    ShowEffect(Surroundings around) {
+    ShowEffect(CommandContext around) {
         this.around = around;
     }
 

@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
         })
 final class WriteHandbook implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Mixin
     private BookOptions options = new BookOptions();
@@ -53,7 +53,7 @@ final class WriteHandbook implements Callable<Integer> {
             description = "What is printed: ${COMPLETION-CANDIDATES}; text by default.")
     private Format format;
 
-    WriteHandbook(Surroundings around) {
+    WriteHandbook(CommandContext around) {
         this.around = around;
     }
 

@@ -3,12 +3,12 @@ package fitworthy.engine;
 import fitworthy.book.Book;
 import fitworthy.book.BookChecks;
 import fitworthy.book.Card;
-import fitworthy.book.Cover;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.House;
 import fitworthy.book.Region;
 import fitworthy.book.Source;
 import fitworthy.book.TableReader;
+import fitworthy.book.TitlePage;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
@@ -45,14 +45,14 @@ public final class BookLoader {
     private final RuleCache cache;
     private final List<Fault> faults = new ArrayList<>();
     private final MessageDigest digest = Digests.sha256();
-    private final PageCache pages;
+    private final BookPageCache pages;
     private final CompletableFuture<Optional<RuleCache.Loaded>> keptRules;
 
     private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
         CacheFolder cached = new CacheFolder(cacheFolder);
         this.cache = new RuleCache(cached);
-        this.pages = new PageCache(cached);
+        this.pages = new BookPageCache(cached);
         this.keptRules = CompletableFuture.supplyAsync(this::keptRules);
     }
 
@@ -99,9 +99,9 @@ public final class BookLoader {
             faults.add(new Fault(root.place(), "regions", "is missing", "regions: {any: {name: Anywhere}}"));
         }
         Map<String, Region> regions = root == null ? Map.of() : records(root.get("regions"), Region.class);
-        Cover cover = root == null
+        TitlePage cover = root == null
                 ? null
-                : Binder.bind(Cover.class, root.without("regions"), faults).record();
+                : Binder.bind(TitlePage.class, root.without("regions"), faults).record();
         BookChecks.Parts parts = new BookChecks.Parts(
                 folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
         parts.sources().putAll(records(read(folder.resolve("sources.yaml")), Source.class));

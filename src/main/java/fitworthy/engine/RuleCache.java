@@ -29,7 +29,7 @@ final class RuleCache {
     /** The classes that compiled rules were passed by, made by or run with: what is kept differs with them. */
     static final List<Class<?>> COUNTED = Stream.concat(
                     RuleParser.CLASSES.stream(),
-                    Stream.of(Measure.class, Practice.class, Consequence.class, RuleCompiler.class))
+                    Stream.of(Measure.class, Practice.class, RuleAction.class, RuleCompiler.class))
             .toList();
 
     private final CacheFolder folder;

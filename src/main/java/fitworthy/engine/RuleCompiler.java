@@ -32,7 +32,7 @@ final class RuleCompiler {
     /** Put before the first rule of every file. */
     private static final String PREAMBLE = "package fitworthy.compiled; import fitworthy.figures.measure.Measure;"
             + " import fitworthy.book.Practice; import fitworthy.rules.Advised;"
-            + " global fitworthy.engine.Consequence advice; ";
+            + " global fitworthy.engine.RuleAction advice; ";
 
     private static final String CLASS = ".class";
     private static final String MODELS = CanonicalKieModule.MODEL_FILE_NAME;

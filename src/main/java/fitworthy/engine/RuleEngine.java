@@ -65,7 +65,7 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
         Map<Fired.Key, Fired> fired = new HashMap<>();
         KieSession session = sessions.newKieSession();
         try {
-            session.setGlobal("advice", (Consequence) (id, evidence) -> {
+            session.setGlobal("advice", (RuleAction) (id, evidence) -> {
                 Fired given = fired(id, evidence);
                 Fired.Key key = Fired.Key.of(id, given.judged());
                 if (!fired.containsKey(key)) {

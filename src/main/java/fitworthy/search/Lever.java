@@ -66,7 +66,7 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                     cargo.mass().value()));
             moves(levers, "cargo", cargo.name(), cargo.at().x(), cargo.mayMove());
         }
-        LeastFill needed = new LeastFill(planned);
+        LeastTankFill needed = new LeastTankFill(planned);
         for (Tank tank : planned.tanks()) {
             tank(sheet, tank, needed.of(tank)).ifPresent(levers::add);
         }

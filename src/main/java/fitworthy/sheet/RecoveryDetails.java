@@ -11,7 +11,7 @@ public sealed interface RecoveryDetails extends Details {
 
     /** A point for pulling the vehicle out. */
     record RecoveryPoint(
-            @Field(value = "at which end", needed = true, find = "the plan") Choice<End> end,
+            @Field(value = "at which end", needed = true, find = "the plan") Choice<VehicleEnd> end,
             @Field(
                             value = "working load limit",
                             in = Dimension.MASS,

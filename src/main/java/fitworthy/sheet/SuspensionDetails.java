@@ -11,7 +11,7 @@ public sealed interface SuspensionDetails extends Details {
 
     /** The springs of one axle. */
     record Springs(
-            @Field(value = "at which end", needed = true, find = "the plan") Choice<End> end,
+            @Field(value = "at which end", needed = true, find = "the plan") Choice<VehicleEnd> end,
             @Field(
                             value = "by how much they raise the vehicle with the planned parts on; down is negative",
                             in = Dimension.LENGTH,

@@ -12,10 +12,10 @@ import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SuspensionDetails;
+import fitworthy.sheet.VehicleEnd;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -79,7 +79,7 @@ class PassingValueTest {
                 (sheet, subject) -> "fitments."
                         + sheet.planned().fitments().stream()
                                 .filter(each -> each.details() instanceof SuspensionDetails.Springs springs
-                                        && subject.startsWith(springs.end().is(End.FRONT) ? "front" : "rear"))
+                                        && subject.startsWith(springs.end().is(VehicleEnd.FRONT) ? "front" : "rear"))
                                 .findFirst()
                                 .orElseThrow()
                                 .name()

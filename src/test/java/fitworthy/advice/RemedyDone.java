@@ -8,7 +8,6 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.sheet.Circuit;
-import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
@@ -17,6 +16,7 @@ import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
+import fitworthy.sheet.VehicleEnd;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -261,7 +261,7 @@ final class RemedyDone {
         return sheet.planned().fitments().stream()
                 .filter(part -> part.kind() == Fitment.Kind.BODY_LIFT
                         || part.details() instanceof SuspensionDetails.Springs springs
-                                && springs.end().is(front ? End.FRONT : End.REAR))
+                                && springs.end().is(front ? VehicleEnd.FRONT : VehicleEnd.REAR))
                 .map(part -> NodePath.of("fitments", part.name(), "lift"))
                 .filter(path -> path.in(tree) instanceof Node.Scalar lift
                         && parsed(lift.text(), "mm").value() >= amount.value())
@@ -408,7 +408,7 @@ final class RemedyDone {
     private static Where springs(String field) {
         return (tree, sheet, finding) -> sheet.planned().fitments().stream()
                 .filter(part -> part.details() instanceof SuspensionDetails.Springs springs
-                        && finding.judged().subject().startsWith(springs.end().is(End.FRONT) ? "front" : "rear"))
+                        && finding.judged().subject().startsWith(springs.end().is(VehicleEnd.FRONT) ? "front" : "rear"))
                 .map(part -> "fitments." + part.name() + "." + field)
                 .toList();
     }

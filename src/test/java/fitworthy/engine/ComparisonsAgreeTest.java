@@ -99,7 +99,7 @@ class ComparisonsAgreeTest {
         Set<String> fired = new TreeSet<>();
         KieSession session = RuleCompiler.load(compiled).newKieSession();
         session.setGlobal(
-                "advice", (Consequence) (id, evidence) -> fired.add(id + " " + ((Measure) evidence[0]).getSubject()));
+                "advice", (RuleAction) (id, evidence) -> fired.add(id + " " + ((Measure) evidence[0]).getSubject()));
         session.insert(axle);
         session.insert(both);
         all.forEach(session::insert);

@@ -116,7 +116,7 @@ class RuleCacheTest {
         Set<String> wanted = new TreeSet<>(List.of(
                 Measure.class.getName(),
                 Practice.class.getName(),
-                Consequence.class.getName(),
+                RuleAction.class.getName(),
                 RuleCompiler.class.getName()));
         try (Stream<Path> all = Files.list(Path.of("src/main/java/fitworthy/rules"))) {
             all.forEach(each -> wanted.add(

@@ -1,9 +1,9 @@
 package fitworthy.figures.body;
 
-import fitworthy.figures.plan.JoinedTopic;
+import fitworthy.figures.plan.TopicGroup;
 
 /** Chassis, trays and canopies: how they are built and held, and whether their mass is counted. */
-public final class BodyMeasures extends JoinedTopic {
+public final class BodyMeasures extends TopicGroup {
 
     public BodyMeasures() {
         super(new BodyBuildMeasures(), new BodyWeightMeasures());

@@ -7,7 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
-import fitworthy.figures.plan.EnergyWay;
+import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -87,7 +87,7 @@ public final class ChargeMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        EnergyWay way = new EnergyWay(loading);
+        EnergyFlow way = new EnergyFlow(loading);
         if (!way.any()) {
             return;
         }
@@ -121,7 +121,7 @@ public final class ChargeMeasures implements Topic {
     }
 
     /** Whether a charger is said to give more power than it takes; a relay gives what it takes. */
-    private static void charger(EnergyWay way, Fitment fitment, List<Measure> measures) {
+    private static void charger(EnergyFlow way, Fitment fitment, List<Measure> measures) {
         ElectricalDetails.Charger charger = (ElectricalDetails.Charger) fitment.details();
         if (charger.isolator().is(YesNo.YES)) {
             return;
@@ -133,7 +133,7 @@ public final class ChargeMeasures implements Topic {
         measures.add(Measure.of(CHARGER_OUT, fitment.name(), charger.output()));
     }
 
-    private static void starter(Loading loading, EnergyWay way, List<Measure> measures) {
+    private static void starter(Loading loading, EnergyFlow way, List<Measure> measures) {
         Engine engine = loading.plan().vehicle().engine();
         List<Working.Input> parts = way.parked();
         Figure idle = Working.total(parts);
@@ -160,7 +160,7 @@ public final class ChargeMeasures implements Topic {
                         in("stay", parked, "h")));
     }
 
-    private static void second(Loading loading, EnergyWay way, SecondBattery battery, List<Measure> measures) {
+    private static void second(Loading loading, EnergyFlow way, SecondBattery battery, List<Measure> measures) {
         Sheet.Trip trip = trip(loading);
         Figure drawn = battery.drawn();
         Figure sun = battery.sun();
@@ -230,7 +230,7 @@ public final class ChargeMeasures implements Topic {
     }
 
     /** What of their input the alternator leaves over for the chargers. */
-    private static Working given(Loading loading, EnergyWay way) {
+    private static Working given(Loading loading, EnergyFlow way) {
         Figure asked = Working.total(way.chargerInputs());
         return asked.isZero()
                 ? List::of

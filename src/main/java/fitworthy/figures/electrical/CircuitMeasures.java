@@ -8,7 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
-import fitworthy.figures.plan.EnergyWay;
+import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -149,7 +149,7 @@ final class CircuitMeasures implements Topic {
                         && other.battery().known()
                         && circuit.battery().known()
                         && !other.battery().is(circuit.battery().value()));
-        return EnergyWay.joinsBatteries(plan, circuit) && !ownCable;
+        return EnergyFlow.joinsBatteries(plan, circuit) && !ownCable;
     }
 
     /** Where there is a fuse at the far end, or may be. */

@@ -2,7 +2,7 @@ package fitworthy.figures.electrical;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
-import fitworthy.figures.plan.EnergyWay;
+import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.ElectricalDetails.Battery;
@@ -37,7 +37,7 @@ public record SecondBattery(
      * it.
      */
     public static Optional<SecondBattery> of(Loading loading) {
-        EnergyWay way = new EnergyWay(loading);
+        EnergyFlow way = new EnergyFlow(loading);
         List<Input> drains = way.drains();
         if (!loading.setsOut() || way.batteries().isEmpty() || drains.isEmpty()) {
             return Optional.empty();

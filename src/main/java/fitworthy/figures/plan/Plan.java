@@ -36,7 +36,7 @@ public final class Plan {
     private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
     private final Figure wheelbase;
     private final Vehicle.Ratings ratings;
-    private final Stretch stretch;
+    private final WheelbaseStretch stretch;
     private final List<String> leftNowhere;
 
     /**
@@ -60,7 +60,7 @@ public final class Plan {
                 .map(MassDetails.ChassisExtension::wheelbaseAdded)
                 .reduce(vehicle().size().wheelbase(), Figure::plus);
         List<MassDetails.ChassisExtension> ahead = toBeDone(MassDetails.ChassisExtension.class);
-        this.stretch = Stretch.of(
+        this.stretch = WheelbaseStretch.of(
                 ahead.stream().map(MassDetails.ChassisExtension::wheelbaseAdded).reduce(wheelbase, Figure::minus),
                 wheelbase,
                 ahead.stream().findFirst());
@@ -132,7 +132,7 @@ public final class Plan {
     }
 
     /** What a longer wheelbase moves. */
-    public Stretch stretch() {
+    public WheelbaseStretch stretch() {
         return stretch;
     }
 

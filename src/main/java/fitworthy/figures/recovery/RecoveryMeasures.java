@@ -7,7 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.plan.EnergyWay;
+import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -15,7 +15,6 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.End;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
@@ -26,6 +25,7 @@ import fitworthy.sheet.RecoveryDetails.RecoveryPoint;
 import fitworthy.sheet.RecoveryDetails.Shackles;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.Vehicle.MadeFor;
+import fitworthy.sheet.VehicleEnd;
 import java.util.List;
 import java.util.function.Function;
 
@@ -100,8 +100,8 @@ public final class RecoveryMeasures implements Topic {
             return;
         }
         Vehicle.RecoveryPoints made = plan.vehicle().recovery();
-        point(plan, "front", End.FRONT, made.front(), measures);
-        point(plan, "rear", End.REAR, made.rear(), measures);
+        point(plan, "front", VehicleEnd.FRONT, made.front(), measures);
+        point(plan, "rear", VehicleEnd.REAR, made.rear(), measures);
         Figure gvm = plan.ratings().gvm();
         for (Fitment fitment : plan.sheet().fitments()) {
             String name = fitment.name();
@@ -188,7 +188,8 @@ public final class RecoveryMeasures implements Topic {
     }
 
     /** The planned points of one end, or the one the vehicle came with. */
-    private static void point(Plan plan, String end, End at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+    private static void point(
+            Plan plan, String end, VehicleEnd at, Vehicle.RecoveryPoint made, List<Measure> measures) {
         List<RecoveryPoint> planned = plan.details(RecoveryPoint.class).stream()
                 .filter(point -> point.end().is(at))
                 .toList();
@@ -207,7 +208,7 @@ public final class RecoveryMeasures implements Topic {
     }
 
     /** The vehicle hangs on it, and beside a winch with a block the end of the line. */
-    private static Measure pointLimit(Plan plan, String end, End at, Figure limit) {
+    private static Measure pointLimit(Plan plan, String end, VehicleEnd at, Figure limit) {
         Figure gvm = plan.ratings().gvm();
         return Rigging.endingAt(at, plan)
                 .map(rigging -> Measure.of(POINT_LIMIT, end, limit, gvm.most(rigging.pull()))
@@ -219,7 +220,7 @@ public final class RecoveryMeasures implements Topic {
         measures.add(Measure.of(LINE, name, winch.line(), winch.pull()));
         measures.add(Measure.of(CURRENT, name, winch.current(), winch.feed()));
         Engine engine = plan.vehicle().engine();
-        Figure run = WinchRun.hours(winch.battery(), winch.current(), EnergyWay.leftByVehicle(plan));
+        Figure run = WinchRun.hours(winch.battery(), winch.current(), EnergyFlow.leftByVehicle(plan));
         if (!Double.isInfinite(run.value())) {
             measures.add(Measure.of(RUN, name, run)
                     .worked(

@@ -5,11 +5,11 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
 import fitworthy.sheet.RecoveryDetails.Held;
 import fitworthy.sheet.RecoveryDetails.Shackles;
+import fitworthy.sheet.VehicleEnd;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -34,11 +34,11 @@ record Rigging(Figure pull, boolean doubled) {
     }
 
     /** The rigging that a point of the vehicle holds the end of: only a line that is doubled comes back to it. */
-    static Optional<Rigging> endingAt(End end, Plan plan) {
+    static Optional<Rigging> endingAt(VehicleEnd end, Plan plan) {
         return strongest(
                         plan,
                         plan.fitments(Fitment.Kind.WINCH).stream()
-                                .filter(winch -> end == (atRear(winch, plan) ? End.REAR : End.FRONT)))
+                                .filter(winch -> end == (atRear(winch, plan) ? VehicleEnd.REAR : VehicleEnd.FRONT)))
                 .filter(Rigging::doubled);
     }
 

@@ -20,13 +20,13 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.End;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.Papers.Proof;
 import fitworthy.sheet.SuspensionDetails.BodyLift;
 import fitworthy.sheet.SuspensionDetails.Springs;
 import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.VehicleEnd;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -101,8 +101,8 @@ public final class SuspensionMeasures implements Topic {
         List<BodyLift> bodyLifts = plan.details(BodyLift.class);
         // Not known differs from zero too.
         if (!springs.isEmpty() || !bodyLifts.isEmpty() || !plan.tyreGrowth().isZero()) {
-            lift(plan, "front axle", End.FRONT, measures);
-            lift(plan, "rear axle", End.REAR, measures);
+            lift(plan, "front axle", VehicleEnd.FRONT, measures);
+            lift(plan, "rear axle", VehicleEnd.REAR, measures);
             measures.add(Measure.of(
                     CERTIFIED, "ride height", Choice.yesNo(Alterations.certified(plan, Alteration.RIDE_HEIGHT))));
         }
@@ -113,7 +113,7 @@ public final class SuspensionMeasures implements Topic {
             springs(plan, fitment, (Springs) fitment.details(), measures);
         }
         Figure front = Masses.onSprings(plan).front();
-        if (planned(plan, End.FRONT).isEmpty() && !(front.value() <= 0)) {
+        if (planned(plan, VehicleEnd.FRONT).isEmpty() && !(front.value() <= 0)) {
             measures.add(Measure.of(LOAD_ON_MADE, "front axle", front).worked(fixedSheet(plan)));
         }
         List<Springs> newSprings = plan.toBeDone(Springs.class);
@@ -129,8 +129,8 @@ public final class SuspensionMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         Vehicle.Suspension made = plan.vehicle().suspension();
-        Optional<Springs> front = planned(plan, End.FRONT);
-        Optional<Springs> rear = planned(plan, End.REAR);
+        Optional<Springs> front = planned(plan, VehicleEnd.FRONT);
+        Optional<Springs> rear = planned(plan, VehicleEnd.REAR);
         if (front.isEmpty() && rear.isEmpty()) {
             return;
         }
@@ -159,7 +159,7 @@ public final class SuspensionMeasures implements Topic {
                 .worked(atRear.working("rear", "rear rate")));
     }
 
-    private static void lift(Plan plan, String axle, End end, List<Measure> measures) {
+    private static void lift(Plan plan, String axle, VehicleEnd end, List<Measure> measures) {
         Figure body = plan.details(BodyLift.class).stream().map(BodyLift::lift).reduce(Figure.of(0, 0), Figure::plus);
         Figure springs = planned(plan, end).map(Springs::lift).orElse(Figure.of(0, 0));
         Figure growth = plan.tyreGrowth();
@@ -180,7 +180,7 @@ public final class SuspensionMeasures implements Topic {
 
     private static void springs(Plan plan, Fitment fitment, Springs springs, List<Measure> measures) {
         String name = fitment.name();
-        boolean atFront = springs.end().is(End.FRONT);
+        boolean atFront = springs.end().is(VehicleEnd.FRONT);
         Vehicle.Suspension suspension = plan.vehicle().suspension();
         AxleLoads fixed = Masses.onSprings(plan);
         Figure load = atFront ? fixed.front() : fixed.rear();
@@ -202,7 +202,7 @@ public final class SuspensionMeasures implements Topic {
         }
     }
 
-    private static Optional<Springs> planned(Plan plan, End end) {
+    private static Optional<Springs> planned(Plan plan, VehicleEnd end) {
         return plan.details(Springs.class).stream()
                 .filter(springs -> springs.end().is(end))
                 .findFirst();
@@ -229,7 +229,7 @@ public final class SuspensionMeasures implements Topic {
         Plan plan = loading.plan();
         AxleLoads load = loading.axles();
         AxleLoads standing = AxleLoads.of(Masses.bareAndFixed(plan), plan.wheelbase());
-        boolean front = springs.end().is(End.FRONT);
+        boolean front = springs.end().is(VehicleEnd.FRONT);
         measures.add(Measure.of(SAG, axle, sag)
                 .worked(
                         "taken up = (load - standing) / 2 x 9.80665 / rate / travel",

@@ -1,11 +1,11 @@
 package fitworthy.figures.towing;
 
-import fitworthy.figures.plan.JoinedTopic;
+import fitworthy.figures.plan.TopicGroup;
 
 /**
  * Whether vehicle, tow bar and trailer go together. Their masses on axles and in the GCM are a matter of the masses.
  */
-public final class TowingMeasures extends JoinedTopic {
+public final class TowingMeasures extends TopicGroup {
 
     public TowingMeasures() {
         super(new HitchMeasures(), new UnderTrailerMeasures(), new TrailerBrakeMeasures());

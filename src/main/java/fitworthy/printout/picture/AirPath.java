@@ -21,16 +21,16 @@ final class AirPath {
     private static final double STATE = 328;
     private static final double STEP = 32;
 
-    private final Facts facts;
+    private final PictureFacts facts;
     private final Svg svg;
     private final Fitment fitment;
     private final IntakeDetails.Snorkel snorkel;
     private final StringBuilder words = new StringBuilder();
 
     /** A picture for each snorkel. */
-    static List<Picture> of(List<Facts> cases) {
+    static List<Picture> of(List<PictureFacts> cases) {
         // None of it depends on the loading.
-        Facts facts = cases.get(0);
+        PictureFacts facts = cases.get(0);
         Loading loading = facts.loading();
         List<Fitment> snorkels = loading.plan().fitments(Fitment.Kind.SNORKEL);
         return snorkels.stream()
@@ -38,7 +38,7 @@ final class AirPath {
                 .toList();
     }
 
-    private AirPath(Facts facts, Fitment fitment, int number) {
+    private AirPath(PictureFacts facts, Fitment fitment, int number) {
         this.facts = facts;
         this.fitment = fitment;
         snorkel = (IntakeDetails.Snorkel) fitment.details();

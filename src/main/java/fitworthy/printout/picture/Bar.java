@@ -18,7 +18,7 @@ final class Bar {
     static void draw(
             Svg svg, String part, Measure measure, double x, double y, double width, double height, double most) {
         double limit = x + width / most;
-        Optional<Double> used = Facts.used(measure);
+        Optional<Double> used = PictureFacts.used(measure);
         if (used.isEmpty()) {
             svg.box(part, Pen.DASHED, "none", x, y, limit - x, height);
             svg.text(Svg.SMALL, Svg.Anchor.MIDDLE, (x + limit) / 2, y + height / 2 + 2.7, "?");

@@ -31,13 +31,13 @@ final class Energy {
     /** Something that is drawn or put back a day, Ah. */
     private record Flow(String part, String name, Figure charge) {}
 
-    private final Facts facts;
+    private final PictureFacts facts;
     private final SecondBattery battery;
     private final Svg svg = new Svg("picture-energy");
     private final StringBuilder words = new StringBuilder();
 
     /** For the loading whose stay takes most, or the first whose stay is not known. */
-    static Optional<Picture> of(List<Facts> cases) {
+    static Optional<Picture> of(List<PictureFacts> cases) {
         return cases.stream()
                 .filter(facts -> SecondBattery.of(facts.loading()).isPresent())
                 .max(Comparator.comparingDouble(
@@ -52,7 +52,7 @@ final class Energy {
                 || battery.capacity().known();
     }
 
-    private static Measure depth(Facts facts) {
+    private static Measure depth(PictureFacts facts) {
         return Stream.of(ChargeMeasures.DEPTH_LEAD, ChargeMeasures.DEPTH_LITHIUM)
                 .flatMap(kind -> facts.all(kind).stream())
                 .findFirst()
@@ -66,7 +66,7 @@ final class Energy {
                 : PracticeId.ELECTRICAL_DEPTH_LEAD_MOST;
     }
 
-    private Energy(Facts facts) {
+    private Energy(PictureFacts facts) {
         this.facts = facts;
         battery = SecondBattery.of(facts.loading()).orElseThrow();
     }

@@ -55,12 +55,12 @@ final class Headroom {
     private final int cases;
     private final double most;
 
-    static Optional<Picture> of(List<Facts> cases) {
+    static Optional<Picture> of(List<PictureFacts> cases) {
         Headroom headroom = new Headroom(cases);
         return headroom.limits.isEmpty() ? Optional.empty() : Optional.of(headroom.picture());
     }
 
-    private Headroom(List<Facts> cases) {
+    private Headroom(List<PictureFacts> cases) {
         this.cases = cases.size();
         LIMITS.forEach((kind, words) -> {
             Map<String, List<Measure>> bySubject = new LinkedHashMap<>();
@@ -73,7 +73,7 @@ final class Headroom {
         });
         double largest = limits.stream()
                 .flatMap(limit -> limit.measures.stream())
-                .flatMap(measure -> Facts.used(measure).stream())
+                .flatMap(measure -> PictureFacts.used(measure).stream())
                 .mapToDouble(Double::doubleValue)
                 .max()
                 .orElse(1);
@@ -89,7 +89,7 @@ final class Headroom {
         }
         return byCase.values().stream()
                 .sorted(Comparator.comparingDouble(
-                        (Measure measure) -> -Facts.used(measure).orElse(Double.MAX_VALUE)))
+                        (Measure measure) -> -PictureFacts.used(measure).orElse(Double.MAX_VALUE)))
                 .limit(MOST_CASES)
                 .toList();
     }
@@ -151,7 +151,7 @@ final class Headroom {
             String part = "limit-" + number + "-" + (i + 1);
             Bar.draw(svg, part, measure, BARS, y + 1, BARS_WIDTH, BAR, most);
             boolean over = measure.isKnown() && measure.getHeadroom() < 0;
-            String share = Facts.used(measure)
+            String share = PictureFacts.used(measure)
                     .map(used -> Wording.number(used, "%", 0) + " %")
                     .orElse("?");
             svg.text(part + "-share", Svg.SMALL, Anchor.END, over, Svg.BLACK, SHARES, y + BAR, share);
@@ -181,7 +181,7 @@ final class Headroom {
                 Measure measure = limit.measures.get(i);
                 text.append(i == 0 ? "" : "; ")
                         .append(measure.getLoadCase().isEmpty() ? "" : Lettering.named(measure.getLoadCase()) + " ")
-                        .append(Facts.used(measure)
+                        .append(PictureFacts.used(measure)
                                 .map(used -> Wording.number(used, "%", 0) + " %, ")
                                 .orElse(""))
                         .append(Bar.words(measure));

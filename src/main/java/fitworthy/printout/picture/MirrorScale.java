@@ -24,7 +24,7 @@ final class MirrorScale {
     /** How many times the width asked for is drawn at most. */
     private static final double MOST = 1.3;
 
-    final Facts facts;
+    final PictureFacts facts;
     final Plan plan;
     final Trailer trailer;
     final double wheelbase;
@@ -43,7 +43,7 @@ final class MirrorScale {
     final double scale;
     final double middle;
 
-    MirrorScale(Facts facts) {
+    MirrorScale(PictureFacts facts) {
         this.facts = facts;
         Loading loading = facts.loading();
         plan = loading.plan();

@@ -37,7 +37,7 @@ final class MirrorView {
     private final StringBuilder words = new StringBuilder();
 
     /** For the load case in which least is seen. */
-    static Optional<Picture> of(List<Facts> cases) {
+    static Optional<Picture> of(List<PictureFacts> cases) {
         return cases.stream()
                 .filter(facts -> facts.loading().plan().wheelbase().known()
                         && facts.all(MirrorViewMeasures.PAST_TRAILER).stream().anyMatch(Measure::isKnown))
@@ -45,7 +45,7 @@ final class MirrorView {
                 .map(facts -> new MirrorView(facts).picture());
     }
 
-    private static double least(Facts facts) {
+    private static double least(PictureFacts facts) {
         return Stream.concat(
                         facts.all(MirrorViewMeasures.FAR_FIELD).stream()
                                 .filter(Measure::isKnown)
@@ -59,7 +59,7 @@ final class MirrorView {
                 .orElse(Double.MAX_VALUE);
     }
 
-    private MirrorView(Facts facts) {
+    private MirrorView(PictureFacts facts) {
         this.at = new MirrorScale(facts);
     }
 
@@ -67,7 +67,7 @@ final class MirrorView {
         words.append("From above, to scale, loaded as \"")
                 .append(Lettering.named(at.facts.loadCase()))
                 .append("\", on a straight and level road. ");
-        TrainAbove train = new TrainAbove(at, svg);
+        CombinationFromAbove train = new CombinationFromAbove(at, svg);
         train.hidden();
         MirrorDetails.Mirrors mirrors = at.facts.loading().mirrors();
         List<Side> sides =

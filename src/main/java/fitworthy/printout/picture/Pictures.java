@@ -10,7 +10,7 @@ public final class Pictures {
     private Pictures() {}
 
     public static List<Picture> of(Advice advice) {
-        List<Facts> cases = Facts.of(advice);
+        List<PictureFacts> cases = PictureFacts.of(advice);
         List<Picture> pictures = new ArrayList<>();
         SideView.of(cases).ifPresent(pictures::add);
         Headroom.of(cases).ifPresent(pictures::add);

@@ -19,7 +19,7 @@ final class SideScale {
     /** Room for the drawing above the ground. */
     private static final double HIGHEST = 250;
 
-    final Facts facts;
+    final PictureFacts facts;
     final Loading loading;
     final Plan plan;
     final double wheelbase;
@@ -36,7 +36,7 @@ final class SideScale {
     /** The masses of this loading, without those of nothing. */
     final List<PointMass> masses;
 
-    SideScale(Facts facts) {
+    SideScale(PictureFacts facts) {
         this.facts = facts;
         loading = facts.loading();
         plan = loading.plan();

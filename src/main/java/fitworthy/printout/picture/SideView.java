@@ -25,7 +25,7 @@ final class SideView {
     private final MassMarks masses;
 
     /** Nothing where the wheelbase is not known, since every place counts from an axle. */
-    static Optional<Picture> of(List<Facts> cases) {
+    static Optional<Picture> of(List<PictureFacts> cases) {
         return cases.stream()
                 .filter(facts -> facts.loading().plan().wheelbase().known())
                 .max(Comparator.comparingDouble(SideView::most))
@@ -33,16 +33,16 @@ final class SideView {
     }
 
     /** The largest share of a limit that a load case uses. */
-    private static double most(Facts facts) {
+    private static double most(PictureFacts facts) {
         return Stream.of(MassMeasures.LOADED, MassMeasures.AXLE)
                 .flatMap(name -> facts.all(name).stream())
-                .flatMap(measure -> Facts.used(measure).stream())
+                .flatMap(measure -> PictureFacts.used(measure).stream())
                 .mapToDouble(Double::doubleValue)
                 .max()
                 .orElse(0);
     }
 
-    private SideView(Facts facts) {
+    private SideView(PictureFacts facts) {
         this.at = new SideScale(facts);
         this.vehicle = new VehicleSide(at, svg);
         this.masses = new MassMarks(at, svg);

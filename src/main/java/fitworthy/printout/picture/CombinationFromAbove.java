@@ -7,12 +7,12 @@ import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
 
 /** Vehicle and trailer from above, and the road that they hide. */
-final class TrainAbove {
+final class CombinationFromAbove {
 
     private final MirrorScale at;
     private final Svg svg;
 
-    TrainAbove(MirrorScale at, Svg svg) {
+    CombinationFromAbove(MirrorScale at, Svg svg) {
         this.at = at;
         this.svg = svg;
     }

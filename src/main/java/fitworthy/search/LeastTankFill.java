@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** How far a tank has to be filled for the trip that the sheet describes: nothing is gained by running dry. */
-final class LeastFill {
+final class LeastTankFill {
 
     /** Metres of the hundred kilometres that a consumption is given for. */
     private static final double PER_100_KM = 100_000;
@@ -21,7 +21,7 @@ final class LeastFill {
     private final Sheet sheet;
 
     /** @param sheet with only the chosen parts in it */
-    LeastFill(Sheet sheet) {
+    LeastTankFill(Sheet sheet) {
         this.sheet = sheet;
     }
 

@@ -10,14 +10,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the rules saw in one load case. */
-record Facts(Loading loading, List<Measure> measures, List<Practice> practice) {
+record PictureFacts(Loading loading, List<Measure> measures, List<Practice> practice) {
 
     /** The facts of each load case, in the sheet's order. */
-    static List<Facts> of(Advice advice) {
+    static List<PictureFacts> of(Advice advice) {
         return advice.loadings().stream()
                 .map(loading -> {
                     List<Object> facts = advice.facts().get(loading.loadCase().name());
-                    return new Facts(loading, only(Measure.class, facts), only(Practice.class, facts));
+                    return new PictureFacts(loading, only(Measure.class, facts), only(Practice.class, facts));
                 })
                 .toList();
     }

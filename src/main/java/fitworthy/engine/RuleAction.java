@@ -1,7 +1,7 @@
 package fitworthy.engine;
 
 /** The one thing a rule may do. Rule files know it as {@code advice}. */
-public interface Consequence {
+public interface RuleAction {
 
     /**
      * Gives the advice of a card.

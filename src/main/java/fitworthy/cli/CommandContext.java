@@ -11,5 +11,5 @@ import java.util.Map;
  * @param environment environment variables
  * @param shipped the rule book that is used where the command line names none
  */
-record Surroundings(
+record CommandContext(
         InputStream in, PrintWriter out, PrintWriter err, Map<String, String> environment, BookLoader shipped) {}

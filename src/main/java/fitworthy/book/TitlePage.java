@@ -3,7 +3,7 @@ package fitworthy.book;
 import fitworthy.schema.Field;
 
 /** What stands on the cover of a rule book. */
-public record Cover(
+public record TitlePage(
         @Field(value = "its name", needed = true, example = "Open Road") String name,
         @Field(value = "its edition", needed = true, example = "2026.11") String edition,
         @Field(value = "the caution printed with every piece of advice", needed = true, example = "Advice only.")

@@ -17,7 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Where energy goes, worked by hand. The hot alternator gives 75 % here. */
-class EnergyWayTest {
+class EnergyFlowTest {
 
     private static final String PLAN =
             """
@@ -36,8 +36,8 @@ class EnergyWayTest {
             trip: {driving: 5 h, parked: 48 h}
             """;
 
-    private static EnergyWay way(String more) throws FaultsException {
-        return new EnergyWay(loading(more));
+    private static EnergyFlow way(String more) throws FaultsException {
+        return new EnergyFlow(loading(more));
     }
 
     private static Loading loading(String more) throws FaultsException {
@@ -68,7 +68,7 @@ class EnergyWayTest {
         assertEquals(0, way("vehicle: {engine: {alternator: 80 A}}").given().value(), 1e-12);
         assertEquals(
                 97.5 - 45,
-                EnergyWay.leftByVehicle(loading("title: as it is").plan()).value(),
+                EnergyFlow.leftByVehicle(loading("title: as it is").plan()).value(),
                 1e-9);
     }
 
@@ -117,20 +117,20 @@ class EnergyWayTest {
     @Test
     void theStarterBatterysVoltageIsThatOfItsCircuitsWhereTheyAgree() throws FaultsException {
         assertEquals(
-                12, EnergyWay.starterVoltage(loading("title: as it is").plan()).value());
-        assertFalse(EnergyWay.starterVoltage(
+                12, EnergyFlow.starterVoltage(loading("title: as it is").plan()).value());
+        assertFalse(EnergyFlow.starterVoltage(
                         loading("circuits: [{name: Lamps, voltage: 24 V}]").plan())
                 .known());
         assertEquals(
                 24,
-                EnergyWay.starterVoltage(
+                EnergyFlow.starterVoltage(
                                 loading("vehicle: {engine: {voltage: 24 V}}\ncircuits: [{name: Lamps, voltage: 24 V}]")
                                         .plan())
                         .value());
         // An inverter tells nothing of its battery.
         assertEquals(
                 12,
-                EnergyWay.starterVoltage(loading("circuits: [{name: Lamps, voltage: 240 V}]")
+                EnergyFlow.starterVoltage(loading("circuits: [{name: Lamps, voltage: 240 V}]")
                                 .plan())
                         .value());
     }

@@ -22,7 +22,7 @@ import java.util.Map;
  * The pages of a rule book as they were read, kept between runs because reading YAML takes a third of a run. A page is
  * found by the digest of its text, so an edited one is read anew.
  */
-final class PageCache {
+final class BookPageCache {
 
     private static final String FILE = "pages.bin";
 
@@ -32,10 +32,10 @@ final class PageCache {
     private final String reader;
     private boolean changed;
 
-    PageCache(CacheFolder folder) {
+    BookPageCache(CacheFolder folder) {
         this.folder = folder;
         MessageDigest digest = Digests.sha256();
-        CacheFolder.count(digest, List.of(Node.class, NodeReader.class, PageCache.class));
+        CacheFolder.count(digest, List.of(Node.class, NodeReader.class, BookPageCache.class));
         this.reader = HexFormat.of().formatHex(digest.digest());
         folder.find(FILE).ifPresent(this::pages);
     }

@@ -25,7 +25,7 @@ import java.util.function.Predicate;
  * than its battery's is that of the same power at the battery's. Losses of chargers, inverters and batteries are not
  * counted.
  */
-public final class EnergyWay {
+public final class EnergyFlow {
 
     private static final double HOURS_A_DAY = 24;
     /** A vehicle's own system is below this, in V; the bound of extra-low direct voltage in 33 CFR 183.455 (a copy). */
@@ -37,7 +37,7 @@ public final class EnergyWay {
     private final Plan plan;
 
     /** The way in one loading. */
-    public EnergyWay(Loading loading) {
+    public EnergyFlow(Loading loading) {
         this.loading = loading;
         this.plan = loading.plan();
     }

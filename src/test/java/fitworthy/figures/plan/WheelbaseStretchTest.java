@@ -9,7 +9,7 @@ import fitworthy.source.FaultsException;
 import org.junit.jupiter.api.Test;
 
 /** A longer wheelbase, worked by hand on the plain wagon: 1250 and 1050 kg on axles 2850 mm apart, loaded 160 kg. */
-class StretchTest {
+class WheelbaseStretchTest {
 
     private static AxleLoads stretched(String fields) throws FaultsException {
         String yaml = "occupants: []\ncargo: []\nfitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg,"

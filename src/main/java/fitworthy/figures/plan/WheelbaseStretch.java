@@ -15,11 +15,11 @@ import java.util.Optional;
  * @param cut where the frame is cut, behind the front axle, m; missing where not known
  * @param behindCut kerb mass behind the cut, rear axle included, kg; missing where not known
  */
-public record Stretch(Figure made, Figure planned, Figure cut, Figure behindCut) {
+public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure behindCut) {
 
-    static Stretch of(Figure before, Figure planned, Optional<ChassisExtension> extension) {
+    static WheelbaseStretch of(Figure before, Figure planned, Optional<ChassisExtension> extension) {
         Figure none = Figure.of(0, 0);
-        return new Stretch(
+        return new WheelbaseStretch(
                 before,
                 planned,
                 extension.map(ChassisExtension::cut).orElse(none),

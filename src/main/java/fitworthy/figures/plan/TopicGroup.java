@@ -5,11 +5,11 @@ import fitworthy.figures.measure.MeasureKind;
 import java.util.List;
 
 /** A topic of several groups of questions. A further question goes into the group that knows the figures for it. */
-public abstract class JoinedTopic implements Topic {
+public abstract class TopicGroup implements Topic {
 
     private final List<Topic> groups;
 
-    protected JoinedTopic(Topic... groups) {
+    protected TopicGroup(Topic... groups) {
         this.groups = List.of(groups);
     }
 

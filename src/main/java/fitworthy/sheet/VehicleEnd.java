@@ -1,7 +1,7 @@
 package fitworthy.sheet;
 
 /** An end of the vehicle. */
-public enum End {
+public enum VehicleEnd {
     FRONT,
     REAR
 }
