@@ -70,7 +70,7 @@ final class LoadCaseChecks {
     private void carrying(List<String> taken, LoadCase loadCase, NodePath path) {
         Set<String> off = sheet.withContents(loadCase.off());
         for (Sheet.Load load : sheet.cargo()) {
-            if (taken.contains(load.name()) && off.contains(load.in())) {
+            if (taken.contains(load.name()) && !load.in().isEmpty() && off.contains(load.in())) {
                 faults.tell(
                         "'" + load.name() + "' is taken along, but '" + load.in()
                                 + "', which it stands in or on, is off",

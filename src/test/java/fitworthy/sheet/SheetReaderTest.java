@@ -90,7 +90,7 @@ class SheetReaderTest {
             new Spoilt(
                     "    kerb: 2340 kg\n",
                     "",
-                    "9:5 vehicle.mass.kerb: is missing: mass ready to drive, without people and"
+                    "9:5 vehicle.mass.kerb: is missing: mass ready to drive with what is done, without people and"
                             + " cargo -> kerb: 2340 kg +/- 20 kg"),
             // answers and dates
             new Spoilt(
