@@ -550,7 +550,7 @@ final class RemedyDone {
         rule(
                 "electrical.drop-critical electrical.drop-other",
                 says("copper of ", ",", set(at("circuits.{subject}.cable.section"))),
-                says("planned, or shorten the way. ", " would", set(at("circuits.{subject}.cable.section"))));
+                says("planned, or shorten the run. ", " would", set(at("circuits.{subject}.cable.section"))));
         rule("electrical.cable-thin", says("at least ", ";", set(at("circuits.{subject}.cable.section"))));
         rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
         rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
@@ -569,7 +569,7 @@ final class RemedyDone {
         }));
 
         rule("fuel.range-short", says("Carry ", " of", FUEL));
-        rule("fuel.finer-first", says("choose ", " or coarser", (tree, sheet, finding, amount) -> set((a, b, c) ->
+        rule("fuel.finer-first", says("Choose ", " or coarser", (tree, sheet, finding, amount) -> set((a, b, c) ->
                         List.of("fitments." + finding.judged().subject().split(" ahead of ")[0] + ".rating"))
                 .done(tree, sheet, finding, amount)));
         rule(
@@ -599,8 +599,7 @@ final class RemedyDone {
         rule("intake.bore-narrow", says("bore of ", " or more", set(BORE)), says("one is ", " short", more(BORE)));
         rule("intake.duct-fast", says("bore of ", " or more", set(BORE)));
         rule("intake.filter-overrun", says("after ", " at", set(at("trip.dust-distance"))));
-        rule("intake.breathers-drown", says("at least ", ",", more(breathers())));
-        rule("intake.breathers-left-low", says("breathers to ", " or", set(breathers())));
+        rule("intake.breathers-drown intake.breathers-left-low", says("breathers to ", " or", set(breathers())));
 
         rule("mass.gvm-over", says("at least ", " out", OUT));
         rule("mass.axle-over", says("at least ", " off", OFF_AXLE));

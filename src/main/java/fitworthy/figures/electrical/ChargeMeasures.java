@@ -45,7 +45,7 @@ public final class ChargeMeasures implements Topic {
                     "electrical.standby-most", "mA", 0, "mean draw that the starter battery bears for the longest stay")
             .byLoading();
     private static final MeasureKind DAILY = rated(
-                    "electrical.daily", "Ah", 1, "charge drawn a day", "charge put back on a day's drive")
+                    "electrical.daily", "Ah", 1, "charge drawn a day", "charge that sun and a day's drive can give")
             .byLoading();
     public static final MeasureKind DEPTH_LEAD = number(
                     "electrical.depth-lead", "%", 1, "capacity of the lead-acid battery that the longest stay takes")

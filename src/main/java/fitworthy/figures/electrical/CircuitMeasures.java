@@ -81,15 +81,22 @@ final class CircuitMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         for (Circuit circuit : plan.sheet().circuits()) {
             drop(plan, circuit, measures);
-            measures.add(Measure.of(FUSED, circuit.name(), fused(circuit.fuse())));
-            way(circuit.name(), circuit.fuse(), measures);
-            farEnd(plan, circuit, measures);
-            measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
+            if (!EnergyWay.isMains(circuit.voltage())) {
+                onBattery(plan, circuit, measures);
+            }
             if (!circuit.shortTime().is(YesNo.YES)) {
                 lasting(plan, circuit, measures);
             }
         }
         panel(plan, measures);
+    }
+
+    /** What is asked of a cable that a battery feeds; one behind an inverter has neither its fuse nor the chassis there. */
+    private static void onBattery(Plan plan, Circuit circuit, List<Measure> measures) {
+        measures.add(Measure.of(FUSED, circuit.name(), fused(circuit.fuse())));
+        way(circuit.name(), circuit.fuse(), measures);
+        farEnd(plan, circuit, measures);
+        measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
     }
 
     private static void drop(Plan plan, Circuit circuit, List<Measure> measures) {

@@ -68,11 +68,16 @@ public final class EnergyFlow {
         List<Figure> told = plan.sheet().circuits().stream()
                 .filter(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
                 .map(Circuit::voltage)
-                .filter(voltage -> !(voltage.value() >= EXTRA_LOW))
+                .filter(voltage -> !isMains(voltage))
                 .toList();
         boolean agreed = told.stream().allMatch(Figure::known)
                 && told.stream().map(Figure::value).distinct().count() == 1;
         return agreed ? engine.voltage().or(told.get(0)) : engine.voltage();
+    }
+
+    /** Whether a voltage is known to be an inverter's and no battery's. */
+    public static boolean isMains(Figure voltage) {
+        return voltage.value() >= EXTRA_LOW;
     }
 
     /** Whether anything hangs on a battery, or may. */
