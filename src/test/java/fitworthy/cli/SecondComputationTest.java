@@ -410,8 +410,8 @@ class SecondComputationTest {
                 // Long-range tank 70 L at 3900
                 value(70 * DIESEL * (3900 / 3080.0 - 1), OVERLOADED, behind, "Long-range tank, filled", NO_VAN),
                 // against the axle mass of the sheet, 1335 and 1240 kg
-                value(100 * (1 - TOWING.front() / 1335), TOURING, "mass.front-light", FRONT, "towing"),
-                value(100 * (1 - WITH_VAN.front() / 1240), OVERLOADED, "mass.front-light", FRONT, VAN));
+                value(Math.max(0, 100 * (1 - TOWING.front() / 1335)), TOURING, "mass.front-light", FRONT, "towing"),
+                value(Math.max(0, 100 * (1 - WITH_VAN.front() / 1240)), OVERLOADED, "mass.front-light", FRONT, VAN));
     }
 
     @TestFactory
@@ -552,7 +552,7 @@ class SecondComputationTest {
                 + 8 * (1 - 3500 / 3080.0);
         return Stream.of(
                 value(fixedFront, TOURING, "suspension.springs-overloaded", "Front springs"),
-                value(fixedRear, TOURING, "suspension.springs-overloaded", "Rear springs"),
+                value(Math.max(0, fixedRear), TOURING, "suspension.springs-overloaded", "Rear springs"),
                 value(overloaded, OVERLOADED, "suspension.front-springs-left", FRONT),
                 value(100 * rearSag, TOURING, "suspension.sags", REAR, "towing"),
                 value(100 * frontSag, TOURING, "suspension.sags", FRONT, ON));

@@ -81,7 +81,7 @@ final class CircuitMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         for (Circuit circuit : plan.sheet().circuits()) {
             drop(plan, circuit, measures);
-            if (!EnergyWay.isMains(circuit.voltage())) {
+            if (!EnergyFlow.isMains(circuit.voltage())) {
                 onBattery(plan, circuit, measures);
             }
             if (!circuit.shortTime().is(YesNo.YES)) {

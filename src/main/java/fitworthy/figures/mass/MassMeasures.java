@@ -95,6 +95,9 @@ public final class MassMeasures implements Topic {
                     "their joint tolerance")
             .byLoading();
 
+    private static final MeasureKind RESIDUAL_WAY = MeasureKind.word(
+                    "mass.residual-way", "whether the weighbridge shows more or less there than the summed parts")
+            .byLoading();
     private static final MeasureKind UNEXPLAINED = number(
                     "mass.unexplained", "kg", 0, "what the weighbridge found beyond the summed parts")
             .byLoading();
@@ -124,10 +127,16 @@ public final class MassMeasures implements Topic {
                 WHEELBASE_ADDED,
                 WEIGHED,
                 RESIDUAL,
+                RESIDUAL_WAY,
                 UNEXPLAINED,
                 FOUND_OVER,
                 FRONT_LEAST,
                 ACROSS);
+    }
+
+    private enum Way {
+        MORE,
+        LESS
     }
 
     private enum Registration {
@@ -246,9 +255,9 @@ public final class MassMeasures implements Topic {
         Figure gained = loading.beyond(Stream.concat(Masses.axles(plan).stream().limit(1), counted.stream())
                         .toList())
                 .front();
-        Figure lost = gained.times(-1).dividedBy(bareFront);
+        Figure lost = notBelowNone(gained.times(-1).dividedBy(bareFront));
         measures.add(Measure.of(FRONT_LIFT, "front axle", lost)
-                .worked("lost = 1 - load / bare", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
+                .worked("lost = max(0, 1 - load / bare)", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
         Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
         measures.add(Measure.enough(
                         FRONT_LEAST,
@@ -306,8 +315,8 @@ public final class MassMeasures implements Topic {
         loading.residual().ifPresent(residual -> {
             LoadCase.Weighed reading = loading.loadCase().weighed().orElseThrow();
             AxleLoads parts = loading.parts();
-            measures.add(residual("front axle", residual.front(), reading.frontAxle(), parts.front()));
-            measures.add(residual("rear axle", residual.rear(), reading.rearAxle(), parts.rear()));
+            residual("front axle", residual.front(), reading.frontAxle(), parts.front(), measures);
+            residual("rear axle", residual.rear(), reading.rearAxle(), parts.rear(), measures);
         });
         if (loading.towing()) {
             towing(loading, measures);
@@ -363,6 +372,11 @@ public final class MassMeasures implements Topic {
         return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
     }
 
+    /** With its tolerance, which an axle that gains a little may still turn. */
+    private static Figure notBelowNone(Figure figure) {
+        return figure.known() ? Figure.of(Math.max(0, figure.value()), figure.tolerance()) : figure;
+    }
+
     private static boolean isCarried(PointMass mass) {
         return switch (mass.sort()) {
             case FITMENT, TANK, LIQUID, CARGO -> !(mass.mass().value() <= 0);
@@ -374,14 +388,21 @@ public final class MassMeasures implements Topic {
         return mass.at().x().minus(plan.wheelbase()).value() > 0;
     }
 
-    private static Measure residual(String axle, Figure residual, Figure reading, Figure parts) {
+    private static void residual(
+            String axle, Figure residual, Figure reading, Figure parts, List<Measure> measures) {
         Figure size = residual.known() ? Figure.of(Math.abs(residual.value()), 0) : residual;
-        return Measure.of(RESIDUAL, axle, size, tolerance(residual))
+        measures.add(Measure.of(RESIDUAL, axle, size, tolerance(residual))
                 .worked("difference = |reading - parts|", in("reading", reading, "kg"), in("parts", parts, "kg"))
                 .worked(
                         "tolerance = sqrt(of reading^2 + of parts^2)",
                         in("of reading", tolerance(reading), "kg"),
-                        in("of parts", tolerance(parts), "kg"));
+                        in("of parts", tolerance(parts), "kg")));
+        measures.add(Measure.of(
+                RESIDUAL_WAY,
+                axle,
+                residual.known()
+                        ? Choice.of(residual.value() < 0 ? Way.LESS : Way.MORE)
+                        : Choice.missing(residual.missing().get(0))));
     }
 
     private static Figure tolerance(Figure figure) {

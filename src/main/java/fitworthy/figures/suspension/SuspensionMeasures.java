@@ -183,7 +183,9 @@ public final class SuspensionMeasures implements Topic {
         boolean atFront = springs.end().is(VehicleEnd.FRONT);
         Vehicle.Suspension suspension = plan.vehicle().suspension();
         AxleLoads fixed = Masses.onSprings(plan);
-        Figure load = atFront ? fixed.front() : fixed.rear();
+        Figure fixedLoad = atFront ? fixed.front() : fixed.rear();
+        Figure load = fixedLoad.most(Figure.of(0));
+        Working floor = new Working.Formula("load = max(0, fixed)", List.of(in("fixed", fixedLoad, "kg")));
         Figure lift = springs.lift();
         if (!fitment.isDone() || !fitment.certificate().is(Proof.HELD)) {
             measures.add(Measure.of(
@@ -192,10 +194,10 @@ public final class SuspensionMeasures implements Topic {
         Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
         measures.add(Measure.of(TRAVEL, name, springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
-        measures.add(Measure.of(LOAD_MOST, name, load, springs.loadMost()).worked(fixedSheet(plan)));
-        measures.add(Measure.of(LOAD_LEAST, name, load.most(Figure.of(0)), springs.loadLeast())
-                .worked("load = max(0, fixed)", in("fixed", load, "kg"))
-                .worked(fixedSheet(plan)));
+        measures.add(
+                Measure.of(LOAD_MOST, name, load, springs.loadMost()).worked(floor).worked(fixedSheet(plan)));
+        measures.add(
+                Measure.of(LOAD_LEAST, name, load, springs.loadLeast()).worked(floor).worked(fixedSheet(plan)));
         if (!(lift.value() <= 0)) {
             measures.add(Measure.of(LINES, name, springs.linesReach()));
             measures.add(Measure.of(JOINT, name, springs.jointAngle()));

@@ -48,7 +48,8 @@ public final class Wording {
     /** A number with its unit. */
     public static String quantity(double value, MeasureKind kind) {
         String number = number(value, kind.unit(), kind.decimals());
-        return kind.unit().isEmpty() ? number : number + " " + kind.unit();
+        String unit = number.equals("1") && kind.unit().equals("days") ? "day" : kind.unit();
+        return unit.isEmpty() ? number : number + " " + unit;
     }
 
     /** A measure's value with its unit, or its word. */

@@ -127,8 +127,8 @@ class LoadingTest {
     }
 
     /**
-     * A bar of 60 kg at 0.6 m ahead of the axle put 60 x 3.45 / 2.85 = 72.632 kg there, which its springs carry beyond
-     * what they were made for. Made with 1250 - 72.632 kg, the front has lost nothing but gained these.
+     * A bar of 60 kg at 0.6 m behind the rear axle took 60 x 0.6 / 2.85 = 12.632 kg off the front, which its springs were
+     * made for. Made with 1250 + 12.632 kg, the front has lost these.
      */
     @Test
     void lossIsHeldAgainstTheVehicleAsMade() throws FaultsException {
@@ -138,16 +138,16 @@ class LoadingTest {
                 cargo: []
                 cases: [{name: empty, aboard: [], carrying: []}]
                 fitments:
-                  - {name: Bar, kind: bar, done: yes, mass: 60 kg, at: {x: -600 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Rear bar, kind: bar, done: yes, mass: 60 kg, at: {x: 3450 mm, y: 0 mm, z: 700 mm}}
                 """)
                 .get(0);
         Measure lost = Measures.of(loading).stream()
                 .filter(measure -> measure.getName().equals("mass.front-lift"))
                 .findFirst()
                 .orElseThrow();
-        double bar = 60 * 3.45 / 2.85;
-        assertEquals(-bar / (1250 - bar), lost.getValue(), 1e-9);
-        assertEquals(bar, Masses.onSprings(loading.plan()).front().value(), 1e-9);
+        double lifted = 60 * 0.6 / 2.85;
+        assertEquals(lifted / (1250 + lifted), lost.getValue(), 1e-9);
+        assertEquals(-lifted, Masses.onSprings(loading.plan()).front().value(), 1e-9);
     }
 
     /** 140 L at 0.84 kg/L were in it when it was weighed, half of them are now: 2520 + 67.2 - 67.2 - 58.8 kg. */
