@@ -161,6 +161,21 @@ public final class Arrangement {
                 .toList();
     }
 
+    /** How many of them of each severity are headings that nobody waived. */
+    public SortedMap<Severity, Long> headings() {
+        return standingTold()
+                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.counting()));
+    }
+
+    /** How many findings are told under these headings. */
+    public long toldUnder() {
+        return standingTold().mapToLong(told -> told.parts().size()).sum();
+    }
+
+    private Stream<Told> standingTold() {
+        return told().stream().filter(told -> !told.head().isWaived());
+    }
+
     /** Those of them that are no milder than {@code mildest}. */
     public List<Told> told(Severity mildest) {
         return told().stream()

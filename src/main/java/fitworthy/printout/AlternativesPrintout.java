@@ -38,7 +38,8 @@ public final class AlternativesPrintout {
      *
      * @param faults its stops and changes that are not waived, by rule
      */
-    private record Plan(Arrangement arrangement, Counts counts, Map<String, Severity> faults) {
+    private record Plan(
+            Arrangement arrangement, Counts counts, Map<Severity, Long> headings, Map<String, Severity> faults) {
 
         static Plan of(Alternative alternative) {
             Arrangement arrangement = Arrangement.of(alternative.advice());
@@ -47,7 +48,12 @@ public final class AlternativesPrintout {
                     .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
                     .forEach(
                             group -> faults.put(group.outcomes().get(0).judged().id(), group.severity()));
-            return new Plan(arrangement, arrangement.counts(), faults);
+            return new Plan(arrangement, arrangement.counts(), arrangement.headings(), faults);
+        }
+
+        /** As many as the headline of 'check' says. */
+        long found(Severity severity) {
+            return headings.getOrDefault(severity, 0L);
         }
     }
 
@@ -95,9 +101,8 @@ public final class AlternativesPrintout {
     }
 
     private void best(List<Plan> plans) {
-        Comparator<Plan> better = Comparator.comparing(
-                        (Plan plan) -> plan.counts().found(Severity.STOP))
-                .thenComparing(plan -> plan.counts().found(Severity.CHANGE));
+        Comparator<Plan> better = Comparator.comparing((Plan plan) -> plan.found(Severity.STOP))
+                .thenComparing(plan -> plan.found(Severity.CHANGE));
         Plan best = Collections.min(plans, better);
         List<String> all = IntStream.range(0, plans.size())
                 .filter(i -> better.compare(plans.get(i), best) == 0)
@@ -126,11 +131,10 @@ public final class AlternativesPrintout {
     private void block(List<Plan> plans, int from, Map<String, Severity> deciding, Set<String> limits) {
         row("PLAN", IntStream.rangeClosed(from + 1, from + plans.size()).boxed(), String::valueOf);
         for (Severity severity : Severity.values()) {
-            row(
-                    Words.hyphenated(severity.name()),
-                    plans.stream(),
-                    plan -> String.valueOf(plan.counts().found(severity)));
+            row(Verdict.kind(severity, 2), plans.stream(), plan -> String.valueOf(plan.found(severity)));
         }
+        row("more told under them", plans.stream(), plan -> String.valueOf(plan.arrangement()
+                .toldUnder()));
         if (plans.stream().anyMatch(plan -> plan.counts().waived() > 0)) {
             row("waived", plans.stream(), plan -> String.valueOf(plan.counts().waived()));
         }

@@ -36,8 +36,8 @@ final class ChangeWords {
         List<String> terms = new ArrayList<>();
         terms.add(String.format(
                 Locale.ROOT,
-                "Gives up %.0f kg%s%s. Then: %s",
-                offer.kilograms(),
+                "Gives up %s%s%s. Then: %s",
+                offer.kilograms() < 0.5 ? "nothing" : String.format(Locale.ROOT, "%.0f kg", offer.kilograms()),
                 money(planned, offer),
                 days(planned, offer),
                 Verdict.of(Arrangement.of(offer.advice()))));
@@ -55,10 +55,11 @@ final class ChangeWords {
     private static String money(Advice planned, Offer offer) {
         return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
                 .filter(each -> each.getValue().signum() != 0)
-                .map(each -> ", price " + (each.getValue().signum() > 0 ? "+" : "")
-                        + each.getValue().toPlainString()
+                .map(each -> (each.getValue().signum() > 0 ? ", costs " : ", saves ")
+                        + each.getValue().abs().toPlainString()
                         + " "
-                        + each.getKey())
+                        + each.getKey()
+                        + (each.getValue().signum() > 0 ? " more" : ""))
                 .collect(Collectors.joining());
     }
 

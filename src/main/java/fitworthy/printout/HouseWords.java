@@ -88,15 +88,15 @@ final class HouseWords {
 
     /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
     static String waived(Arrangement arrangement) {
-        Map<String, Long> counts = new LinkedHashMap<>();
+        Map<Severity, Map<String, Long>> counts = new TreeMap<>();
         arrangement.waived().forEach(group -> group.waivers()
                 .keySet()
-                .forEach(waiver -> counts.merge(
-                        word(group.severity()) + " waived by " + waiver.by() + " until " + waiver.until(),
-                        1L,
-                        Long::sum)));
+                .forEach(waiver -> counts.computeIfAbsent(group.severity(), none -> new LinkedHashMap<>())
+                        .merge(waiver.by() + " until " + waiver.until(), 1L, Long::sum)));
         return counts.entrySet().stream()
-                .map(count -> count.getValue() + " " + count.getKey())
+                .flatMap(severity -> severity.getValue().entrySet().stream()
+                        .map(waiver -> waiver.getValue() + " " + Verdict.kind(severity.getKey(), waiver.getValue())
+                                + " waived by " + waiver.getKey()))
                 .collect(Collectors.joining(", "));
     }
 

@@ -15,8 +15,10 @@ import fitworthy.document.Page;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -135,16 +137,17 @@ public final class TextPrintout {
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
         evidence(judged, worst.practice());
-        told.parts().forEach(part -> part(part, Wording.remedy(worst)));
+        Set<String> said = new HashSet<>(Set.of(Wording.remedy(worst)));
+        told.parts().forEach(part -> part(part, said));
         page.blank();
     }
 
-    /** What is told under a finding. @param remedy the finding's own, which is not said twice */
-    private void part(Group<Finding> group, String remedy) {
+    /** What is told under a finding. @param said the remedies said there, none of which is said twice */
+    private void part(Group<Finding> group, Set<String> said) {
         Finding worst = group.worst();
         page.hanging(" ".repeat(INDENT) + "- ", Wording.fill(group.card().title(), worst) + " (" + group.id() + ")");
         figures(group, INDENT + 2);
-        if (!Wording.remedy(worst).equals(remedy)) {
+        if (said.add(Wording.remedy(worst))) {
             page.wrapped(INDENT + 2, "Do: " + Wording.remedy(worst));
         }
     }

@@ -2,11 +2,9 @@ package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
-import fitworthy.source.Words;
+import fitworthy.book.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** What advice comes to, in words. */
 final class Verdict {
@@ -16,10 +14,10 @@ final class Verdict {
     /** The outcome in a sentence, with what was found and how many figures are missing. */
     static String of(Arrangement arrangement) {
         List<String> parts = new ArrayList<>();
-        arrangement.told().stream()
-                .filter(told -> !told.head().isWaived())
-                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.counting()))
-                .forEach((severity, count) -> parts.add(count + " " + Words.hyphenated(severity.name())));
+        arrangement.headings().forEach((severity, count) -> parts.add(count + " " + kind(severity, count)));
+        if (arrangement.toldUnder() > 0) {
+            parts.add(parts.remove(parts.size() - 1) + " (" + arrangement.toldUnder() + " more told under them)");
+        }
         if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));
         }
@@ -37,6 +35,16 @@ final class Verdict {
         return first
                 + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
+    }
+
+    /** What so many findings of a severity are called behind their number. */
+    static String kind(Severity severity, long count) {
+        return switch (severity) {
+            case STOP -> count == 1 ? "stop" : "stops";
+            case CHANGE -> count == 1 ? "change" : "changes";
+            case CONFIRM -> "to confirm";
+            case NOTE -> count == 1 ? "note" : "notes";
+        };
     }
 
     /** How many checks lack a figure, and how many figures they lack. */

@@ -7,6 +7,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.engine.RuleEngine;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
@@ -77,6 +78,8 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     private static List<String> differences(Expected expected, Finding finding) {
         Judged judged = finding.judged();
         Optional<Comparison> compared = finding.comparison().map(each -> Wording.asPrinted(judged, each));
+        MeasureKind kind =
+                finding.comparison().map(each -> Wording.kind(judged, each)).orElse(judged.measure().kind());
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);
         differ("subject", expected.subject(), judged.subject(), differences);
@@ -85,19 +88,18 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 "value",
                 expected.value(),
                 Wording.quantity(
-                        compared.map(Comparison::value).orElse(judged.measure().getValue()),
-                        judged.measure().kind()),
+                        compared.map(Comparison::value).orElse(judged.measure().getValue()), kind),
                 differences);
         compared.ifPresent(got -> {
             differ(
                     "limit",
                     expected.limit(),
-                    Wording.quantity(got.limit(), judged.measure().kind()),
+                    Wording.quantity(got.limit(), kind),
                     differences);
             differ(
                     "margin",
                     expected.margin(),
-                    Wording.quantity(got.margin(), judged.measure().kind()),
+                    Wording.quantity(got.margin(), kind),
                     differences);
         });
         if (compared.isEmpty()) {

@@ -178,14 +178,14 @@ class MendCompareExplainTest {
     void mendShowsPriceAndLeadTime() throws IOException {
         Ran.of("mend", boxes("priced"))
                 .printed(0)
-                .says("OFFER 1 take 'none' for 'Box' Gives up 0 kg, price -400.00 AUD.")
-                .says("OFFER 2 take 'alloy' for 'Box' Gives up 0 kg, price +500.00 AUD.");
+                .says("OFFER 1 take 'none' for 'Box' Gives up nothing, saves 400.00 AUD.")
+                .says("OFFER 2 take 'alloy' for 'Box' Gives up nothing, costs 500.00 AUD more.");
         String late = Files.writeString(
                         folder.resolve("late.yaml"),
                         Files.readString(Path.of(boxes("priced")))
                                 .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}"))
                 .toString();
-        Ran.of("mend", late).printed(0).says("price +500.00 AUD, longest lead time 21 days (+21).");
+        Ran.of("mend", late).printed(0).says("costs 500.00 AUD more, longest lead time 21 days (+21).");
     }
 
     @Test
@@ -213,7 +213,7 @@ class MendCompareExplainTest {
         List<String> boxes = List.of("steel", "alloy", "none");
         List<String> racks = List.of("none", "rack");
         List<String> left = row(compared, "left, vehicle: GVM");
-        List<String> stops = row(compared, "stop");
+        List<String> stops = row(compared, "stops");
         List<String> prices = row(compared, "price");
         List<String> over = row(compared, "mass.gvm-over");
         compared.says("Fewest stops, and of those the fewest changes: plan 3, 4, 5, 6.");

@@ -96,8 +96,7 @@ final class Expected {
                             Comparison printed = Wording.asPrinted(judged, compared);
                             for (double each :
                                     new double[] {printed.value(), printed.limit(), Math.abs(printed.margin())}) {
-                                texts.add(
-                                        Wording.quantity(each, judged.measure().kind()));
+                                texts.add(Wording.quantity(each, Wording.kind(judged, compared)));
                             }
                         },
                         () -> texts.add(Wording.value(judged.measure())));

@@ -42,6 +42,11 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
         return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.LOADING);
     }
 
+    /** The same question with one digit more after the point. */
+    public MeasureKind finer() {
+        return new MeasureKind(name, unit, decimals + 1, meaning, limitMeaning, scope);
+    }
+
     /**
      * The nearest value that can be printed in full and is on the safe side.
      *

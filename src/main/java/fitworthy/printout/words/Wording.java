@@ -14,6 +14,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,9 @@ import java.util.regex.Pattern;
 public final class Wording {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
+
+    /** Digits beyond the usual ones by which a limit that is passed by little is told from what passes it. */
+    private static final int MORE_DIGITS = 3;
 
     private static final String HOUSE = " (house value)";
     /** Behind the id of a practice value that is a share: so much of the limit. */
@@ -80,7 +84,7 @@ public final class Wording {
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
-        MeasureKind kind = judged.measure().kind();
+        MeasureKind kind = kind(judged, comparison);
         return quantity(asPrinted(judged, comparison).value(), kind)
                 + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
                         ? " +/- " + quantity(comparison.tolerance(), kind)
@@ -93,16 +97,15 @@ public final class Wording {
                         ? judged.measure().kind().limitMeaning()
                         : judged.card().atLeast() ? "at least" : "at most")
                 + " "
-                + quantity(
-                        asPrinted(judged, comparison).limit(), judged.measure().kind())
+                + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
                 + (comparison.house() ? HOUSE : "");
     }
 
     /** How much is left, or by how much the limit is passed. */
     public static String margin(Judged judged, Comparison comparison) {
-        return quantity(
-                        Math.abs(asPrinted(judged, comparison).margin()),
-                        judged.measure().kind())
+        MeasureKind kind = kind(judged, comparison);
+        double margin = asPrinted(judged, comparison).margin();
+        return (printsAsZero(margin, kind) ? "none" : quantity(Math.abs(margin), kind))
                 + (comparison.margin() >= 0
                         ? judged.card().atLeast() ? " to spare" : " left"
                         : judged.card().atLeast() ? " too little" : " too much");
@@ -110,31 +113,59 @@ public final class Wording {
 
     /** A margin without words, negative where the limit is passed, rounded as one that a remedy asks for. */
     public static String margin(double margin, MeasureKind kind) {
-        return quantity(kind.printed(margin, -1), kind);
+        MeasureKind shown = finer(kind, finer -> margin < 0 && printsAsZero(margin, finer));
+        return quantity(shown.printed(margin, -1), shown);
+    }
+
+    /**
+     * The measure's kind with the digits in which what was compared is printed, all of it alike: more than usual where
+     * a limit is passed by less than the usual digits show.
+     */
+    public static MeasureKind kind(Judged judged, Comparison comparison) {
+        return finer(
+                judged.measure().kind(),
+                kind -> comparison.margin() < 0
+                        && (printsAsZero(comparison.margin(), kind)
+                                || printsAlike(inDigits(judged, comparison, kind), kind)));
+    }
+
+    private static boolean printsAlike(Comparison printed, MeasureKind kind) {
+        return quantity(printed.value(), kind).equals(quantity(printed.limit(), kind));
+    }
+
+    /** With as few more digits as are enough; with those that it has where a few more are not. */
+    private static MeasureKind finer(MeasureKind kind, Predicate<MeasureKind> tooCoarse) {
+        MeasureKind finer = kind;
+        for (int more = 0; more < MORE_DIGITS && tooCoarse.test(finer); more++) {
+            finer = finer.finer();
+        }
+        return tooCoarse.test(finer) ? kind : finer;
     }
 
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
-     * stands. To the nearest digit; but to the safe side what the card's remedy names, so that doing as it says is
-     * enough: by how much a limit is passed away from zero, what is left towards it.
+     * stands. To the nearest digit; but to the safe side what is left, and what the card's remedy names, so that doing as
+     * it says is enough: by how much a limit is passed away from zero, what is left towards it.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
-        MeasureKind kind = judged.measure().kind();
+        return inDigits(judged, each, kind(judged, each));
+    }
+
+    private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
         String remedy = judged.card().remedy();
         int stricter = judged.card().atLeast() ? 1 : -1;
         return new Comparison(
                 remedy.contains("{enough}") ? kind.printed(each.value(), -stricter) : each.value(),
                 remedy.contains("{limit}") ? kind.printed(each.limit(), stricter) : each.limit(),
-                remedy.contains("{margin}") || printsAsNothing(each.margin(), kind)
+                each.margin() >= 0 || remedy.contains("{margin}") || printsAsZero(each.margin(), kind)
                         ? kind.printed(each.margin(), -1)
                         : each.margin(),
                 each.tolerance(),
                 each.house());
     }
 
-    /** Whether a limit is passed by less than can be seen. */
-    private static boolean printsAsNothing(double margin, MeasureKind kind) {
-        return margin < 0 && -margin / Dimension.size(kind.unit()) < Math.pow(10, -kind.decimals()) / 2;
+    private static boolean printsAsZero(double margin, MeasureKind kind) {
+        return Math.abs(margin) / Dimension.size(kind.unit()) < Math.pow(10, -kind.decimals()) / 2;
     }
 
     /** What to do. */
@@ -153,13 +184,12 @@ public final class Wording {
             Optional<Comparison> comparison,
             List<Measure> evidence,
             List<Practice> practice) {
-        Optional<Comparison> printed = comparison.map(each -> asPrinted(judged, each));
         Matcher matcher = PLACEHOLDER.matcher(text);
         StringBuilder filled = new StringBuilder();
         while (matcher.find()) {
             matcher.appendReplacement(
                     filled,
-                    Matcher.quoteReplacement(placeholder(matcher.group(1), judged, printed, evidence, practice)));
+                    Matcher.quoteReplacement(placeholder(matcher.group(1), judged, comparison, evidence, practice)));
         }
         matcher.appendTail(filled);
         return filled.isEmpty() ? "" : Words.capital(filled.toString());
@@ -168,10 +198,11 @@ public final class Wording {
     private static String placeholder(
             String name,
             Judged judged,
-            Optional<Comparison> comparison,
+            Optional<Comparison> compared,
             List<Measure> evidence,
             List<Practice> practice) {
-        MeasureKind kind = judged.measure().kind();
+        MeasureKind kind = compared.map(each -> kind(judged, each)).orElse(judged.measure().kind());
+        Optional<Comparison> comparison = compared.map(each -> asPrinted(judged, each));
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();

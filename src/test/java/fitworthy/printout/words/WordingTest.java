@@ -32,7 +32,33 @@ class WordingTest {
     void whatHasToComeOffIsRoundedUp() throws FaultsException {
         remedyHolds("at least 144 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
         remedyHolds("at least 143 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2377 kg}}");
-        remedyHolds("at least 1 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2519.9 kg}}");
+        remedyHolds("at least 0.1 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2519.9 kg}}");
+    }
+
+    /** 2520 kg against 2519.9 kg, 2519.94 kg and 2519.6 kg; a kilogram more of it needs no further digit. */
+    @Test
+    void aLimitPassedByLittlePrintsAsPassed() throws FaultsException {
+        compared("loaded mass 2520.0 kg, GVM 2519.9 kg: 0.1 kg too much", "2519.9 kg");
+        compared("loaded mass 2520.00 kg, GVM 2519.94 kg: 0.06 kg too much", "2519.94 kg");
+        compared("loaded mass 2520.0 kg, GVM 2519.6 kg: 0.4 kg too much", "2519.6 kg");
+        compared("loaded mass 2520 kg, GVM 2519 kg: 1 kg too much", "2519 kg");
+    }
+
+    private static void compared(String words, String gvm) throws FaultsException {
+        Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: " + gvm + "}}");
+        assertEquals(
+                words,
+                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
+    }
+
+    /** What is left of a limit, as beside the headline: less than a digit that is passed is no nought. */
+    @Test
+    void aMarginOfALimitPassedIsNoNought() {
+        MeasureKind mass = MeasureKind.number("mass.some", "kg", 0, "some mass");
+        assertEquals("-0.4 kg", Wording.margin(-0.4, mass));
+        assertEquals("-2 kg", Wording.margin(-1.2, mass));
+        assertEquals("0 kg", Wording.margin(0, mass));
+        assertEquals("95 kg", Wording.margin(95.6, mass));
     }
 
     /** As the remedy says it, so that one quantity has one form in a finding. */
