@@ -13,7 +13,7 @@ cd "$(dirname "$0")/../.."
 table='
 figures.Measures     mass+across
 figures.measure      mass         own figures.plan.ToleranceTest
-figures.plan         mass+towing  own
+figures.plan         mass+towing+tyres+electrical+paperwork own
 figures.across       across       own
 figures.body         body         own
 figures.electrical   electrical   own

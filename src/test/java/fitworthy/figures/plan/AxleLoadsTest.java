@@ -131,4 +131,12 @@ class AxleLoadsTest {
         assertEquals(1, AxleLoads.tolerance(middle, WHEELBASE, 1, 1), 1e-9);
         assertEquals(0, AxleLoads.tolerance(middle, WHEELBASE, -1, 1), 1e-9);
     }
+
+    /** 100 kg known to 1 kg, a metre behind the front axle: 2/3 kg from the mass, 100 x 0.1 / 9 kg from a wheelbase of 3 +/- 0.1 m. */
+    @Test
+    void anUnsureWheelbaseBlursTheLoadsTogetherWithTheMass() {
+        AxleLoads loads = AxleLoads.of(List.of(mass(100, 1, 1)), Figure.of(3, 0.1));
+        assertEquals(Math.hypot(2 / 3.0, 10 / 9.0), loads.front().tolerance(), 1e-9);
+        assertEquals(Math.hypot(1 / 3.0, 10 / 9.0), loads.rear().tolerance(), 1e-9);
+    }
 }
