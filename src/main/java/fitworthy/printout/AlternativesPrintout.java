@@ -5,6 +5,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
+import fitworthy.printout.words.SeverityWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.source.Words;
@@ -131,10 +132,12 @@ public final class AlternativesPrintout {
     private void block(List<Plan> plans, int from, Map<String, Severity> deciding, Set<String> limits) {
         row("PLAN", IntStream.rangeClosed(from + 1, from + plans.size()).boxed(), String::valueOf);
         for (Severity severity : Severity.values()) {
-            row(Verdict.kind(severity, 2), plans.stream(), plan -> String.valueOf(plan.found(severity)));
+            row(SeverityWords.behind(2, severity), plans.stream(), plan -> String.valueOf(plan.found(severity)));
         }
-        row("more told under them", plans.stream(), plan -> String.valueOf(plan.arrangement()
-                .toldUnder()));
+        row(
+                "more told under them",
+                plans.stream(),
+                plan -> String.valueOf(plan.arrangement().toldUnder()));
         if (plans.stream().anyMatch(plan -> plan.counts().waived() > 0)) {
             row("waived", plans.stream(), plan -> String.valueOf(plan.counts().waived()));
         }

@@ -9,6 +9,7 @@ import fitworthy.advice.Waiving;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
+import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.sheet.Waiver;
 import fitworthy.source.Words;
@@ -89,14 +90,14 @@ final class HouseWords {
     /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
     static String waived(Arrangement arrangement) {
         Map<Severity, Map<String, Long>> counts = new TreeMap<>();
-        arrangement.waived().forEach(group -> group.waivers()
-                .keySet()
-                .forEach(waiver -> counts.computeIfAbsent(group.severity(), none -> new LinkedHashMap<>())
-                        .merge(waiver.by() + " until " + waiver.until(), 1L, Long::sum)));
+        arrangement.waived().forEach(group -> group.waivers().keySet().forEach(waiver -> counts.computeIfAbsent(
+                        group.severity(), none -> new LinkedHashMap<>())
+                .merge(waiver.by() + " until " + waiver.until(), 1L, Long::sum)));
         return counts.entrySet().stream()
                 .flatMap(severity -> severity.getValue().entrySet().stream()
-                        .map(waiver -> waiver.getValue() + " " + Verdict.kind(severity.getKey(), waiver.getValue())
-                                + " waived by " + waiver.getKey()))
+                        .map(waiver ->
+                                waiver.getValue() + " " + SeverityWords.behind(waiver.getValue(), severity.getKey())
+                                        + " waived by " + waiver.getKey()))
                 .collect(Collectors.joining(", "));
     }
 

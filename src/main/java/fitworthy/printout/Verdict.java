@@ -2,7 +2,7 @@ package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
-import fitworthy.book.Severity;
+import fitworthy.printout.words.SeverityWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,7 +14,9 @@ final class Verdict {
     /** The outcome in a sentence, with what was found and how many figures are missing. */
     static String of(Arrangement arrangement) {
         List<String> parts = new ArrayList<>();
-        arrangement.headings().forEach((severity, count) -> parts.add(count + " " + kind(severity, count)));
+        arrangement
+                .headings()
+                .forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
         if (arrangement.toldUnder() > 0) {
             parts.add(parts.remove(parts.size() - 1) + " (" + arrangement.toldUnder() + " more told under them)");
         }
@@ -35,16 +37,6 @@ final class Verdict {
         return first
                 + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
-    }
-
-    /** What so many findings of a severity are called behind their number. */
-    static String kind(Severity severity, long count) {
-        return switch (severity) {
-            case STOP -> count == 1 ? "stop" : "stops";
-            case CHANGE -> count == 1 ? "change" : "changes";
-            case CONFIRM -> "to confirm";
-            case NOTE -> count == 1 ? "note" : "notes";
-        };
     }
 
     /** How many checks lack a figure, and how many figures they lack. */

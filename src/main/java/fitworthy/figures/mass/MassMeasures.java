@@ -257,7 +257,10 @@ public final class MassMeasures implements Topic {
                 .front();
         Figure lost = notBelowNone(gained.times(-1).dividedBy(bareFront));
         measures.add(Measure.of(FRONT_LIFT, "front axle", lost)
-                .worked("lost = max(0, 1 - load / bare)", in("load", axles.front(), "kg"), in("bare", bareFront, "kg")));
+                .worked(
+                        "lost = max(0, 1 - load / bare)",
+                        in("load", axles.front(), "kg"),
+                        in("bare", bareFront, "kg")));
         Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
         measures.add(Measure.enough(
                         FRONT_LEAST,
@@ -388,8 +391,7 @@ public final class MassMeasures implements Topic {
         return mass.at().x().minus(plan.wheelbase()).value() > 0;
     }
 
-    private static void residual(
-            String axle, Figure residual, Figure reading, Figure parts, List<Measure> measures) {
+    private static void residual(String axle, Figure residual, Figure reading, Figure parts, List<Measure> measures) {
         Figure size = residual.known() ? Figure.of(Math.abs(residual.value()), 0) : residual;
         measures.add(Measure.of(RESIDUAL, axle, size, tolerance(residual))
                 .worked("difference = |reading - parts|", in("reading", reading, "kg"), in("parts", parts, "kg"))

@@ -194,10 +194,12 @@ public final class SuspensionMeasures implements Topic {
         Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
         measures.add(Measure.of(TRAVEL, name, springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
-        measures.add(
-                Measure.of(LOAD_MOST, name, load, springs.loadMost()).worked(floor).worked(fixedSheet(plan)));
-        measures.add(
-                Measure.of(LOAD_LEAST, name, load, springs.loadLeast()).worked(floor).worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_MOST, name, load, springs.loadMost())
+                .worked(floor)
+                .worked(fixedSheet(plan)));
+        measures.add(Measure.of(LOAD_LEAST, name, load, springs.loadLeast())
+                .worked(floor)
+                .worked(fixedSheet(plan)));
         if (!(lift.value() <= 0)) {
             measures.add(Measure.of(LINES, name, springs.linesReach()));
             measures.add(Measure.of(JOINT, name, springs.jointAngle()));

@@ -17,9 +17,12 @@ class WorkingLinesTest {
     void aFormulaIsFollowedByWhatIsPutIntoIt() {
         assertEquals(
                 List.of("left = GCM - GVM, GCM = 6700 kg, GVM = not known"),
-                new Working.Formula("left = GCM - GVM", List.of(in("GCM", Figure.of(6700), "kg"), in("GVM", UNKNOWN, "kg")))
+                new Working.Formula(
+                                "left = GCM - GVM", List.of(in("GCM", Figure.of(6700), "kg"), in("GVM", UNKNOWN, "kg")))
                         .lines());
-        assertEquals("without bound", in("range", Figure.of(Double.POSITIVE_INFINITY), "km").shown());
+        assertEquals(
+                "without bound",
+                in("range", Figure.of(Double.POSITIVE_INFINITY), "km").shown());
     }
 
     @Test

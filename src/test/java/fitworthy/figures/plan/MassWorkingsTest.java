@@ -55,8 +55,8 @@ class MassWorkingsTest {
 
     @Test
     void whatIsNotKnownIsAQuestionMark() {
-        List<String> lines =
-                MassWorkings.axles(List.of(mass("Box", UNKNOWN, 1)), Figure.of(4, 0)).lines();
+        List<String> lines = MassWorkings.axles(List.of(mass("Box", UNKNOWN, 1)), Figure.of(4, 0))
+                .lines();
         assertEquals(Working.row("Box", "?", "?", "1000", "?", "?"), lines.get(3));
     }
 }

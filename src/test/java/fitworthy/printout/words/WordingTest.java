@@ -47,8 +47,7 @@ class WordingTest {
     private static void compared(String words, String gvm) throws FaultsException {
         Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: " + gvm + "}}");
         assertEquals(
-                words,
-                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
+                words, Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
     /** What is left of a limit, as beside the headline: less than a digit that is passed is no nought. */
