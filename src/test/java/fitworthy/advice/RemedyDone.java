@@ -508,7 +508,7 @@ final class RemedyDone {
         rule("across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
         rule(
                 "across.seats-short",
-                says("there are \\d+ for ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+                says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.trip-seats-short", says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
 
@@ -678,7 +678,7 @@ final class RemedyDone {
         rule("mirrors.left-out", says("retracts ", " farther", less(mirror("edge-stowed"))));
         for (String id : List.of("mirrors.field-narrow", "mirrors.near-narrow")) {
             rule(id, (tree, sheet, finding, remedy) -> {
-                List<Node.Mapping> ways = says("has to stand ", " from", withEdge(set(mirror("reach"))))
+                List<Node.Mapping> ways = says("outer edge ", " from", withEdge(set(mirror("reach"))))
                         .ways(tree, sheet, finding, remedy);
                 return ways.isEmpty()
                         ? ways
@@ -837,9 +837,6 @@ final class RemedyDone {
                         + " order.order-now order.broken-up water.one-tank water.surges water.freezes"
                         + " electrical.charger-gains electrical.lithium-charged-in-frost"
                         + " electrical.lithium-idle-in-frost");
-        told(
-                "it says what is missing, which sun, drive or charger may bring, and sets none of them",
-                "electrical.charge-short");
         told("wavelengths are no field; the distance goes by the lower frequency", "radio.too-near");
         told(
                 "a symbol or an index is chosen from a table by what it has to carry",
