@@ -133,8 +133,10 @@ public final class AlternativesPrintout {
         for (Severity severity : Severity.values()) {
             row(Verdict.kind(severity, 2), plans.stream(), plan -> String.valueOf(plan.found(severity)));
         }
-        row("more told under them", plans.stream(), plan -> String.valueOf(plan.arrangement()
-                .toldUnder()));
+        row(
+                "more told under them",
+                plans.stream(),
+                plan -> String.valueOf(plan.arrangement().toldUnder()));
         if (plans.stream().anyMatch(plan -> plan.counts().waived() > 0)) {
             row("waived", plans.stream(), plan -> String.valueOf(plan.counts().waived()));
         }

@@ -89,10 +89,9 @@ final class HouseWords {
     /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
     static String waived(Arrangement arrangement) {
         Map<Severity, Map<String, Long>> counts = new TreeMap<>();
-        arrangement.waived().forEach(group -> group.waivers()
-                .keySet()
-                .forEach(waiver -> counts.computeIfAbsent(group.severity(), none -> new LinkedHashMap<>())
-                        .merge(waiver.by() + " until " + waiver.until(), 1L, Long::sum)));
+        arrangement.waived().forEach(group -> group.waivers().keySet().forEach(waiver -> counts.computeIfAbsent(
+                        group.severity(), none -> new LinkedHashMap<>())
+                .merge(waiver.by() + " until " + waiver.until(), 1L, Long::sum)));
         return counts.entrySet().stream()
                 .flatMap(severity -> severity.getValue().entrySet().stream()
                         .map(waiver -> waiver.getValue() + " " + Verdict.kind(severity.getKey(), waiver.getValue())

@@ -78,8 +78,9 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     private static List<String> differences(Expected expected, Finding finding) {
         Judged judged = finding.judged();
         Optional<Comparison> compared = finding.comparison().map(each -> Wording.asPrinted(judged, each));
-        MeasureKind kind =
-                finding.comparison().map(each -> Wording.kind(judged, each)).orElse(judged.measure().kind());
+        MeasureKind kind = finding.comparison()
+                .map(each -> Wording.kind(judged, each))
+                .orElse(judged.measure().kind());
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);
         differ("subject", expected.subject(), judged.subject(), differences);
@@ -91,16 +92,8 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                         compared.map(Comparison::value).orElse(judged.measure().getValue()), kind),
                 differences);
         compared.ifPresent(got -> {
-            differ(
-                    "limit",
-                    expected.limit(),
-                    Wording.quantity(got.limit(), kind),
-                    differences);
-            differ(
-                    "margin",
-                    expected.margin(),
-                    Wording.quantity(got.margin(), kind),
-                    differences);
+            differ("limit", expected.limit(), Wording.quantity(got.limit(), kind), differences);
+            differ("margin", expected.margin(), Wording.quantity(got.margin(), kind), differences);
         });
         if (compared.isEmpty()) {
             differ("limit", expected.limit(), "none", differences);

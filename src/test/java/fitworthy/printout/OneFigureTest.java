@@ -176,8 +176,11 @@ class OneFigureTest {
                 String value = Wording.quantity(shown.value(), kind);
                 String limit = Wording.quantity(shown.limit(), kind);
                 String margin = Wording.quantity(Math.abs(shown.margin()), kind);
-                assertTrue(headline.contains(value) && headline.contains(limit)
-                                && (headline.contains(margin) || headline.contains(": none ")), headline);
+                assertTrue(
+                        headline.contains(value)
+                                && headline.contains(limit)
+                                && (headline.contains(margin) || headline.contains(": none ")),
+                        headline);
                 assertEquals(
                         Stream.of("{value}", "{enough}", "{limit}", "{margin}")
                                 .filter(judged.card().remedy()::contains)

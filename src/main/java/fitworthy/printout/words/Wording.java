@@ -200,7 +200,8 @@ public final class Wording {
             Optional<Comparison> compared,
             List<Measure> evidence,
             List<Practice> practice) {
-        MeasureKind kind = compared.map(each -> kind(judged, each)).orElse(judged.measure().kind());
+        MeasureKind kind =
+                compared.map(each -> kind(judged, each)).orElse(judged.measure().kind());
         Optional<Comparison> comparison = compared.map(each -> asPrinted(judged, each));
         return switch (name) {
             case "subject" -> judged.subject();
