@@ -506,9 +506,7 @@ final class RemedyDone {
                         (tree, sheet, finding, amount) -> OFF_TRAILER.done(
                                 tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
         rule("across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
-        rule(
-                "across.seats-short",
-                says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+        rule("across.seats-short", says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.trip-seats-short", says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
 
