@@ -508,7 +508,7 @@ final class RemedyDone {
         rule("across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
         rule(
                 "across.seats-short",
-                says("there are \\d+ for ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+                says("seats \\d+, people ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.trip-seats-short", says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
 
