@@ -1,6 +1,6 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.mass.MassMeasures;
+import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.towing.HitchMeasures;
@@ -34,10 +34,10 @@ final class Headroom {
     private static final Map<MeasureKind, String> LIMITS = new LinkedHashMap<>();
 
     static {
-        LIMITS.put(MassMeasures.LOADED, "Loaded mass (GVM)");
-        LIMITS.put(MassMeasures.AXLE, "");
-        LIMITS.put(MassMeasures.COMBINED, "With trailer (GCM)");
-        LIMITS.put(MassMeasures.ROOF, "Roof load");
+        LIMITS.put(LoadMeasures.LOADED, "Loaded mass (GVM)");
+        LIMITS.put(LoadMeasures.AXLE, "");
+        LIMITS.put(LoadMeasures.COMBINED, "With trailer (GCM)");
+        LIMITS.put(LoadMeasures.ROOF, "Roof load");
         LIMITS.put(TyreRatingMeasures.LOAD, "Tyres, ");
         LIMITS.put(TyreRatingMeasures.WHEEL_LOAD, "Wheels, ");
         LIMITS.put(HitchMeasures.TRAILER, "Tow rating, ");

@@ -1,6 +1,6 @@
 package fitworthy.printout.picture;
 
-import fitworthy.figures.mass.MassMeasures;
+import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.printout.picture.Svg.Anchor;
@@ -34,7 +34,7 @@ final class SideView {
 
     /** The largest share of a limit that a load case uses. */
     private static double most(PictureFacts facts) {
-        return Stream.of(MassMeasures.LOADED, MassMeasures.AXLE)
+        return Stream.of(LoadMeasures.LOADED, LoadMeasures.AXLE)
                 .flatMap(name -> facts.all(name).stream())
                 .flatMap(measure -> PictureFacts.used(measure).stream())
                 .mapToDouble(Double::doubleValue)
@@ -106,21 +106,21 @@ final class SideView {
         load(
                 "load-front",
                 "Front axle",
-                at.facts.one(MassMeasures.AXLE, "front axle").orElseThrow(),
+                at.facts.one(LoadMeasures.AXLE, "front axle").orElseThrow(),
                 front,
                 half,
                 top);
         load(
                 "load-total",
                 "Whole vehicle (GVM)",
-                at.facts.one(MassMeasures.LOADED, "vehicle").orElseThrow(),
+                at.facts.one(LoadMeasures.LOADED, "vehicle").orElseThrow(),
                 (front + rear) / 2,
                 half,
                 top);
         load(
                 "load-rear",
                 "Rear axle",
-                at.facts.one(MassMeasures.AXLE, "rear axle").orElseThrow(),
+                at.facts.one(LoadMeasures.AXLE, "rear axle").orElseThrow(),
                 rear,
                 half,
                 top);
@@ -171,11 +171,11 @@ final class SideView {
         }
         text.append(". ");
         for (Measure each : List.of(
-                at.facts.one(MassMeasures.AXLE, "front axle").orElseThrow(),
-                at.facts.one(MassMeasures.AXLE, "rear axle").orElseThrow(),
-                at.facts.one(MassMeasures.LOADED, "vehicle").orElseThrow())) {
+                at.facts.one(LoadMeasures.AXLE, "front axle").orElseThrow(),
+                at.facts.one(LoadMeasures.AXLE, "rear axle").orElseThrow(),
+                at.facts.one(LoadMeasures.LOADED, "vehicle").orElseThrow())) {
             text.append(
-                            each.kind() == MassMeasures.LOADED
+                            each.kind() == LoadMeasures.LOADED
                                     ? "Whole vehicle"
                                     : each.getSubject().substring(0, 1).toUpperCase(Locale.ROOT)
                                             + each.getSubject().substring(1))

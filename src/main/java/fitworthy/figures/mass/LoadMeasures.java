@@ -1,0 +1,218 @@
+package fitworthy.figures.mass;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.MassWorkings;
+import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Track;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Vehicle;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Loads on axles, ball and roof, and the balance of the vehicle. */
+public final class LoadMeasures implements Topic {
+
+    public static final MeasureKind LOADED =
+            rated("mass.loaded", "kg", 0, "loaded mass", "GVM").byLoading();
+    public static final MeasureKind AXLE =
+            rated("mass.axle", "kg", 0, "load on the axle", "axle limit").byLoading();
+    public static final MeasureKind COMBINED = rated(
+                    "mass.combined", "kg", 0, "loaded mass of vehicle and trailer together", "GCM")
+            .byLoading();
+    private static final MeasureKind BALL =
+            number("mass.ball", "kg", 0, "load on the tow ball").byLoading();
+    private static final MeasureKind FRONT_LIFT = number(
+                    "mass.front-lift", "%", 1, "front axle load lost against the bare vehicle")
+            .byLoading();
+    private static final MeasureKind FRONT_LEAST = number(
+                    "mass.front-least", "kg", 0, "load that the front axle has to keep")
+            .byLoading();
+    private static final MeasureKind BEHIND_AXLE = number(
+                    "mass.behind-axle", "kg", 1, "load it lifts off the front axle")
+            .byLoading();
+    private static final MeasureKind BALL_LIFT = number(
+                    "mass.ball-lift", "kg", 0, "load that the ball lifts off the front axle")
+            .byLoading();
+    private static final MeasureKind SIDE = number(
+                    "mass.side", "%", 1, "difference between left and right, as a share of the loaded mass")
+            .byLoading();
+    private static final MeasureKind ACROSS = number(
+                    "mass.across", "kg", 0, "what has to move from above one wheel to above the other side's")
+            .byLoading();
+    public static final MeasureKind ROOF =
+            rated("mass.roof", "kg", 0, "load on the roof", "roof limit").byLoading();
+    private static final MeasureKind COG_RISE = number(
+                    "mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle")
+            .byLoading();
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(
+                LOADED,
+                AXLE,
+                COMBINED,
+                BALL,
+                FRONT_LIFT,
+                BEHIND_AXLE,
+                BALL_LIFT,
+                SIDE,
+                ROOF,
+                COG_RISE,
+                FRONT_LEAST,
+                ACROSS);
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Vehicle.Ratings ratings = plan.ratings();
+        AxleLoads axles = loading.axles();
+        Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
+        measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm()).worked(sheet));
+        measures.add(Measure.of(AXLE, "front axle", axles.front(), ratings.frontAxle())
+                .worked(sheet));
+        measures.add(
+                Measure.of(AXLE, "rear axle", axles.rear(), ratings.rearAxle()).worked(sheet));
+        List<PointMass> counted = loading.masses().stream()
+                .filter(mass -> mass.sort() == Sort.COUNTED)
+                .toList();
+        Figure bareFront = plan.vehicle()
+                .mass()
+                .frontAxle()
+                .plus(AxleLoads.of(counted, plan.wheelbase()).front());
+        // The axle's own mass is in the load as well, so its error is not counted twice.
+        Figure gained = loading.beyond(Stream.concat(Masses.axles(plan).stream().limit(1), counted.stream())
+                        .toList())
+                .front();
+        Figure lost = notBelowNone(gained.times(-1).dividedBy(bareFront));
+        measures.add(Measure.of(FRONT_LIFT, "front axle", lost)
+                .worked(
+                        "lost = max(0, 1 - load / bare)",
+                        in("load", axles.front(), "kg"),
+                        in("bare", bareFront, "kg")));
+        Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
+        measures.add(Measure.enough(
+                        FRONT_LEAST,
+                        "front axle",
+                        Figure.of(1, 0).minus(mostLost).times(bareFront))
+                .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
+        Figure track = Track.of(plan);
+        measures.add(Measure.of(SIDE, "vehicle", sideShare(axles.cogY(), track))
+                .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
+                .worked(MassWorkings.centre(loading.masses(), "left", Point::y)));
+        Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
+        Figure difference = sideShare(axles.cogY(), track);
+        measures.add(Measure.enough(
+                        ACROSS,
+                        "vehicle",
+                        difference
+                                .minus(mostAside)
+                                .times(axles.total())
+                                .times(0.5)
+                                .most(Figure.of(0, 0)))
+                .worked(
+                        "across = max(0, (difference - most) x loaded / 2)",
+                        in("difference", difference, "%"),
+                        in("most", mostAside, "%"),
+                        in("loaded", axles.total(), "kg")));
+        Figure bareHeight = plan.vehicle().mass().cogHeight();
+        measures.add(Measure.of(
+                        COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
+                .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
+                .worked(MassWorkings.centre(loading.masses(), "height", Point::z)));
+        loading.masses().stream()
+                .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
+                .forEach(mass -> measures.add(Measure.of(
+                                BEHIND_AXLE,
+                                mass.name(),
+                                mass.onFront(plan.wheelbase()).times(-1))
+                        .worked(
+                                "lifted = mass x (at / wheelbase - 1)",
+                                in("mass", mass.mass(), "kg"),
+                                in("at", mass.at().x(), "mm"),
+                                in("wheelbase", plan.wheelbase(), "mm"))));
+        List<PointMass> roof = loading.masses().stream()
+                .filter(mass -> !mass.roof().is(YesNo.NO))
+                .toList();
+        roof.stream()
+                .map(PointMass::mass)
+                .reduce(Figure::plus)
+                .ifPresent(load -> measures.add(Measure.of(ROOF, "roof", load, ratings.roof())
+                        .worked(new Working.Sum(
+                                "load",
+                                roof.stream()
+                                        .map(mass -> in(mass.name(), mass.mass(), "kg"))
+                                        .toList()))
+                        .given(roof.stream().map(PointMass::roof).toArray(Choice<?>[]::new))));
+        if (loading.towing()) {
+            towing(loading, measures);
+        }
+    }
+
+    private static void towing(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Figure ball = loading.masses().stream()
+                .filter(mass -> mass.sort() == Sort.BALL)
+                .findFirst()
+                .orElseThrow()
+                .mass();
+        Figure trailer = loading.trailer().orElseThrow().mass();
+        measures.add(Measure.of(
+                        COMBINED,
+                        "vehicle and trailer",
+                        loading.combined(),
+                        plan.ratings().gcm())
+                .worked(
+                        "combined = loaded - ball + trailer",
+                        in("loaded", loading.axles().total(), "kg"),
+                        in("ball", ball, "kg"),
+                        in("trailer", trailer, "kg"))
+                .worked(MassWorkings.axles(loading.masses(), plan.wheelbase())));
+        measures.add(Measure.of(BALL, "tow ball", ball));
+        measures.add(Measure.of(
+                        BALL_LIFT, "front axle", ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))
+                .worked(
+                        "lifted = ball x overhang / wheelbase",
+                        in("ball", ball, "kg"),
+                        in("overhang", plan.ballOverhang(), "mm"),
+                        in("wheelbase", plan.wheelbase(), "mm")));
+    }
+
+    /** {@code 2 |y| / track}: the difference between the two sides over the sum, from moments about the centre line. */
+    private static Figure sideShare(Figure cogY, Figure track) {
+        Figure share = cogY.times(2).dividedBy(track);
+        return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
+    }
+
+    /** With its tolerance, which an axle that gains a little may still turn. */
+    private static Figure notBelowNone(Figure figure) {
+        return figure.known() ? Figure.of(Math.max(0, figure.value()), figure.tolerance()) : figure;
+    }
+
+    private static boolean isCarried(PointMass mass) {
+        return switch (mass.sort()) {
+            case FITMENT, TANK, LIQUID, CARGO -> !(mass.mass().value() <= 0);
+            default -> false;
+        };
+    }
+
+    private static boolean behindRearAxle(PointMass mass, Plan plan) {
+        return mass.at().x().minus(plan.wheelbase()).value() > 0;
+    }
+}
