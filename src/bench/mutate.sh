@@ -31,8 +31,8 @@ figures.towing       towing       own
 figures.tyres        tyres        own
 figures.water        water        own
 rules                mass         own engine.HostileRulesTest
-engine               water        engine.BudgetTest engine.RuleCacheTest
-advice               water+mass   advice.WaivingTest advice.ExplanationTest advice.KnownSituationsTest
+engine               water        engine.BudgetTest engine.RuleCacheTest engine.CacheFolderTest engine.ShippedRulesTest engine.HostileRulesTest
+advice               water+mass   advice.WaivingTest advice.ExplanationTest advice.KnownSituationsTest advice.AdviserTest advice.ArrangementTest advice.MissingFigureTest
 search               -            own
 '
 asked=${*:-$(awk '{print $1}' <<<"$table")}
