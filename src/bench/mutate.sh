@@ -32,7 +32,7 @@ figures.tyres        tyres        own
 figures.water        water        own
 rules                mass         own engine.HostileRulesTest
 engine               water        engine.BudgetTest engine.RuleCacheTest engine.CacheFolderTest engine.ShippedRulesTest engine.HostileRulesTest
-advice               water+mass   advice.WaivingTest advice.ExplanationTest advice.KnownSituationsTest advice.AdviserTest advice.ArrangementTest advice.MissingFigureTest
+advice               water+mass   advice.WaivingTest advice.ExplanationTest advice.KnownSituationsTest advice.AdviserTest advice.ArrangementTest advice.MissingFigureTest advice.MissingTogetherTest advice.MarginTest advice.ViewTest
 search               -            own
 '
 asked=${*:-$(awk '{print $1}' <<<"$table")}
