@@ -676,7 +676,7 @@ final class RemedyDone {
         rule("mirrors.left-out", says("retracts ", " farther", less(mirror("edge-stowed"))));
         for (String id : List.of("mirrors.field-narrow", "mirrors.near-narrow")) {
             rule(id, (tree, sheet, finding, remedy) -> {
-                List<Node.Mapping> ways = says("outer edge ", " from", withEdge(set(mirror("reach"))))
+                List<Node.Mapping> ways = says("has to stand ", " from", withEdge(set(mirror("reach"))))
                         .ways(tree, sheet, finding, remedy);
                 return ways.isEmpty()
                         ? ways

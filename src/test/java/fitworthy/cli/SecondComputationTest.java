@@ -878,9 +878,9 @@ class SecondComputationTest {
 
     @Test
     void reachThatWouldPass() {
-        String far = String.format(Locale.ROOT, "outer edge %.0f mm from the centre line", neededReach(4, 20));
+        String far = String.format(Locale.ROOT, "has to stand %.0f mm from the centre line", neededReach(4, 20));
         assertTrue(remedy(TOURING, "mirrors.field-narrow", LEFT, "towing").contains(far), far);
-        String near = String.format(Locale.ROOT, "outer edge %.0f mm from the centre line", neededReach(1, 4));
+        String near = String.format(Locale.ROOT, "has to stand %.0f mm from the centre line", neededReach(1, 4));
         assertTrue(remedy(TOURING, "mirrors.near-narrow", LEFT, "towing").contains(near), near);
     }
 
