@@ -25,11 +25,20 @@ final class ShippedRules {
      * @param hash the digest of every file of the book
      */
     static boolean passed(String hash) {
-        if (ShippedRules.class.getPackage().getImplementationVersion() == null) {
-            return false;
-        }
-        try (InputStream in = ShippedRules.class.getResourceAsStream("/" + PASSED)) {
-            return in != null && hash.equals(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        return passed(hash, ShippedRules.class.getPackage().getImplementationVersion(), shipped(PASSED));
+    }
+
+    /**
+     * The same.
+     *
+     * @param version that of a packaged program, otherwise null
+     * @param note the hash of the book that passed, null where there is none
+     */
+    static boolean passed(String hash, String version, InputStream note) {
+        try (note) {
+            return version != null
+                    && note != null
+                    && hash.equals(new String(note.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
             return false;
         }
@@ -37,14 +46,23 @@ final class ShippedRules {
 
     /** What was compiled under a key, its classes left where they are; nothing where the rules have changed since. */
     static Optional<CompiledRules> find(String key) {
-        try (InputStream in = ShippedRules.class.getResourceAsStream("/" + INDEX)) {
-            if (in == null) {
+        return find(key, shipped(INDEX));
+    }
+
+    /** The same. @param index the key and what was compiled under it, null where there is none */
+    static Optional<CompiledRules> find(String key, InputStream index) {
+        try (index) {
+            if (index == null) {
                 return Optional.empty();
             }
-            DataInputStream data = new DataInputStream(in);
+            DataInputStream data = new DataInputStream(index);
             return data.readUTF().equals(key) ? Optional.of(CompiledRules.read(data)) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    private static InputStream shipped(String name) {
+        return ShippedRules.class.getResourceAsStream("/" + name);
     }
 }

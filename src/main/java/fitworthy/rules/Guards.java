@@ -136,17 +136,16 @@ public final class Guards {
         };
     }
 
+    /** Whether guards say no more than that every fact is known, as it is; where they ask for advice none of it counts. */
     private static boolean always(Condition condition) {
         if (condition instanceof Condition.All all) {
             return all.parts().stream().allMatch(Guards::always);
         }
-        return condition instanceof Match match
-                && match.fact() != Fact.ADVISED
-                && match.comparisons().stream().allMatch(Guards::saysKnown);
+        return condition instanceof Match match && match.comparisons().stream().allMatch(Guards::saysKnown);
     }
 
+    /** The only yes or no of a fact is whether it is known. */
     private static boolean saysKnown(Comparison comparison) {
-        return (comparison instanceof Comparison.Holds || comparison instanceof Comparison.Asked)
-                && comparison.named().allMatch(each -> each.property() == Property.KNOWN);
+        return comparison instanceof Comparison.Holds || comparison instanceof Comparison.Asked;
     }
 }

@@ -46,6 +46,9 @@ class BudgetTest {
         assertEquals(
                 "does not come to rest: with it the rules took more than 0.0 s",
                 stopped(engine, new Budget.Bounds(Integer.MAX_VALUE, 0, FOREVER)));
+        assertEquals(
+                "does not come to rest: with it the rules took more than 0.1 s",
+                stopped(engine, new Budget.Bounds(Integer.MAX_VALUE, 100_000_000, FOREVER)));
         assertTrue(stopped(engine, Budget.Bounds.USUAL).startsWith("does not come to rest"));
     }
 

@@ -5,8 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.nio.ByteBuffer;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,5 +35,58 @@ class CacheFolderTest {
         assertFalse(Files.exists(folder.resolve("others")));
         assertTrue(others.find("kept").isEmpty());
         assertEquals(3, own.find("kept").orElseThrow().remaining());
+    }
+
+    @Test
+    void whatOthersMayWriteIsNotReadOrWritten() throws Exception {
+        Path folder = home.resolve("cache");
+        CacheFolder own = new CacheFolder(folder);
+        own.keep("kept", new byte[] {1, 2, 3});
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"));
+        for (String permissions : List.of("rwxrwx---", "rwx----w-")) {
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString(permissions));
+            own.keep("more", new byte[] {4});
+            assertFalse(Files.exists(folder.resolve("more")), permissions);
+            assertTrue(own.find("kept").isEmpty(), permissions);
+        }
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+        own.keep("more", new byte[] {4});
+        assertEquals(4, own.find("more").orElseThrow().get());
+    }
+
+    /** A zip is a disk that knows of no owners. */
+    @Test
+    void whereTheDiskKnowsOfNoOwnersAFolderIsUsedAsItIs() throws Exception {
+        try (FileSystem zip = FileSystems.newFileSystem(home.resolve("disk.zip"), Map.of("create", "true"))) {
+            Path folder = zip.getPath("/home/cache");
+            Files.createDirectories(folder);
+            Files.write(folder.resolve("kept"), new byte[] {0, 0, 0, 0, 0x55, (byte) 0xbc, (byte) 0x80, 0x1d, 1, 2, 3});
+            assertEquals(
+                    ByteBuffer.wrap(new byte[] {1, 2, 3}),
+                    new CacheFolder(folder).find("kept").orElseThrow(),
+                    "behind its CRC-32");
+            assertTrue(new CacheFolder(folder.resolve("kept")).find("kept").isEmpty(), "a file is no folder");
+        }
+    }
+
+    @Test
+    void whatIsNotWholeCountsAsAbsent() throws Exception {
+        Path folder = home.resolve("cache");
+        CacheFolder own = new CacheFolder(folder);
+        own.keep("kept", new byte[] {1, 2, 3});
+        byte[] whole = Files.readAllBytes(folder.resolve("kept"));
+        for (int i = 0; i < whole.length; i++) {
+            byte[] damaged = whole.clone();
+            damaged[i] ^= 4;
+            Files.write(folder.resolve("kept"), damaged);
+            assertTrue(own.find("kept").isEmpty(), "byte " + i);
+            Files.write(folder.resolve("kept"), Arrays.copyOf(whole, i));
+            assertTrue(own.find("kept").isEmpty(), i + " bytes");
+        }
+        Files.write(folder.resolve("kept"), whole);
+        assertEquals(ByteBuffer.wrap(new byte[] {1, 2, 3}), own.find("kept").orElseThrow());
+        own.keep("empty", new byte[0]);
+        assertEquals(0, own.find("empty").orElseThrow().remaining());
+        assertTrue(own.find("none").isEmpty());
     }
 }

@@ -64,6 +64,26 @@ class GuardsTest {
         assertEquals(true, hold(judged + " Measure(name == \"mass.ball\", value < $m.value)", Worse.HIGHER));
     }
 
+    /** The facts are all known, so that asking this of them says nothing, and asking the contrary everything. */
+    @Test
+    void whetherAFactIsKnownIsAGuard() {
+        String judged = load("headroom < 0");
+        String ball = "$b : Measure(name == \"mass.ball\", %s) ";
+        assertEquals(true, hold(ball.formatted("known") + judged, Worse.HIGHER));
+        assertEquals(false, hold(ball.formatted("!known") + judged, Worse.HIGHER));
+        assertEquals(false, hold(ball.formatted("known, value < 0") + judged, Worse.HIGHER));
+        assertEquals(true, hold(ball.formatted("known, value > 0") + judged, Worse.HIGHER));
+        assertEquals(true, hold(ball.formatted("known") + load("$b.known, headroom < 0"), Worse.HIGHER));
+        assertEquals(false, hold(ball.formatted("known") + load("!$b.known, headroom < 0"), Worse.HIGHER));
+        assertEquals(false, hold(judged + " not Measure(name == \"mass.ball\")", Worse.HIGHER));
+        assertEquals(
+                false,
+                hold(
+                        "(" + judged + " and " + ball.formatted("!known") + ") or (" + load("value < 0") + " and "
+                                + ball.formatted("!known") + ")",
+                        Worse.HIGHER));
+    }
+
     /** Such a rule adds to advice that stands by itself: where it does not fire it calls nothing in order. */
     @Test
     void aRuleThatAddsToAdviceIsNeverMet() {

@@ -260,6 +260,66 @@ class RuleParserTest {
                         .count());
     }
 
+    /** What stands in such a pattern is not read, what stands behind it is. */
+    @Test
+    void anUnknownFactHidesNothingBehindIt() {
+        String text = rule("    $m : Measure(name == \"mass.loaded\")\n"
+                + "    Mesure(name == \"mass.axle\", (known && (headrom < 0)), known)\n"
+                + "    Measure(name == \"mass.axle\", headrom < 0)");
+        assertEquals(
+                List.of(
+                        "a/a.drl:4:5: there is no fact 'Mesure' (did you mean 'Measure'?)",
+                        "a/a.drl:5:34: 'headrom' is not a property here (did you mean 'headroom'?)"),
+                told(text));
+    }
+
+    @Test
+    void everyComparisonAtFaultIsToldAndNoneTwice() {
+        assertEquals(
+                List.of(
+                        "a/a.drl:3:37: 'headrom' is not a property here (did you mean 'headroom'?)",
+                        "a/a.drl:3:51: 'vale' is not a property here (did you mean 'value'?)",
+                        "a/a.drl:3:71: 'limt' is not a property here (did you mean 'limit'?)"),
+                told(rule("$m : Measure(name == \"mass.loaded\", headrom < 0, (vale < 0 && known), limt > 0)")));
+    }
+
+    @Test
+    void whatProvesNothingWhereItIsAbsentIsRefusedInsideNot() {
+        String m = "$m : Measure(name == \"mass.loaded\")\n";
+        String number = "a/a.drl:4:1: a figure that is not known would count as one that is not there";
+        String advice = "a/a.drl:4:1: advice that is not given yet may still come, so its absence proves nothing";
+        String axle = "Measure(name == \"mass.axle\", %s)";
+        assertEquals(List.of(number), told(rule(m + "not " + axle.formatted("value > 0"))));
+        assertEquals(List.of(number), told(rule(m + "not (" + A + " and " + axle.formatted("known, value > 0") + ")")));
+        assertEquals(List.of(number), told(rule(m + "not " + axle.formatted("word != \"no\""))));
+        assertEquals(List.of(), told(rule(m + "not " + axle.formatted("word == \"no\""))));
+        assertEquals(List.of(), told(rule(m + "not " + axle.formatted("known"))));
+        assertEquals(List.of(), told(rule(m + "exists " + axle.formatted("value > 0"))));
+        assertEquals(List.of(advice), told(rule(m + "not " + D)));
+        assertEquals(List.of(advice), told(rule(m + "not (" + A + " or " + D + ")")));
+        assertEquals(List.of(), told(rule(m + "exists " + D)));
+    }
+
+    /** Wherever a file is cut off, that is told and nothing is looked for behind its end. */
+    @Test
+    void aFileCutOffAnywhereIsTold() {
+        String whole = rule("$m : Measure(name == \"mass.loaded\", !(known && $m.value > 0)) not (" + A + ")")
+                .strip();
+        List<Integer> ends = new ArrayList<>();
+        for (int i = 1; i < whole.length(); i++) {
+            if (!Character.isLetterOrDigit(whole.charAt(i - 1)) || !Character.isLetterOrDigit(whole.charAt(i))) {
+                ends.add(i);
+            }
+        }
+        assertTrue(ends.size() > 50);
+        for (int end : ends) {
+            assertTrue(!told(whole.substring(0, end)).isEmpty(), () -> whole.substring(0, end));
+        }
+        assertEquals(
+                List.of("a/a.drl:1:28: not readable: the end of the file stands where '(' belongs"),
+                told("rule \"mass.a\" when Measure."));
+    }
+
     /** What a hostile file costs grows with its length, not with what stands in what. */
     @Test
     void aFileFullOfFaultsIsReadAtOnce() {

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.book.Book;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -47,5 +50,76 @@ class StricterTest {
     void itIsToldOnWhicheverSideTheValueStands() throws FaultsException {
         assertEquals(Stricter.HIGHER, Stricter.of(Books.shipped().rules().values(), "body.chassis-approval-needed"));
         assertEquals(Stricter.HIGHER, Stricter.of(Books.shipped().rules().values(), "mass.gvm-reserve"));
+    }
+
+    /** Of rules in which the value is $p, and another one $q. */
+    private static Stricter told(String... conditions) {
+        List<RuleText> rules = new ArrayList<>();
+        for (String condition : conditions) {
+            List<Fault> faults = new ArrayList<>();
+            rules.addAll(RuleParser.parse(
+                    "a/a.drl",
+                    "rule \"mass.a\" when $p : Practice(id == \"mass.most\") $q : Practice(id == \"mass.other\") "
+                            + condition + " then advice.give(\"mass.a\", $p); end",
+                    Set.of("mass.loaded"),
+                    faults));
+            assertEquals(List.of(), faults);
+        }
+        return Stricter.of(rules, "mass.most");
+    }
+
+    private static String loaded(String comparison) {
+        return "Measure(name == \"mass.loaded\", known, " + comparison + ")";
+    }
+
+    @Test
+    void raisingTheSmallerSideMakesItComeTrueLater() {
+        for (String higher :
+                List.of("headroom < $p.value", "headroom <= $p.value", "$p.value > excess", "$p.value >= excess")) {
+            assertEquals(Stricter.HIGHER, told(loaded(higher)), higher);
+            assertEquals(Stricter.LOWER, told(loaded("!(" + higher + ")")), higher);
+            assertEquals(Stricter.HIGHER, told(loaded("!(!(" + higher + "))")), higher);
+            assertEquals(Stricter.HIGHER, told("exists " + loaded(higher)), higher);
+        }
+        for (String lower :
+                List.of("excess > $p.value", "excess >= $p.value", "$p.value < excess", "$p.value <= excess")) {
+            assertEquals(Stricter.LOWER, told(loaded(lower)), lower);
+            assertEquals(Stricter.HIGHER, told(loaded("!(" + lower + ")")), lower);
+        }
+    }
+
+    @Test
+    void eachPartOfAComparisonTellsAndAllHaveToTellTheSame() {
+        String higher = "headroom < $p.value";
+        String lower = "excess > $p.value";
+        for (String joint : List.of(" && ", " || ")) {
+            assertEquals(Stricter.HIGHER, told(loaded("value > 0" + joint + higher)));
+            assertEquals(Stricter.LOWER, told(loaded(lower + joint + "value > 0")));
+            assertEquals(Stricter.UNTOLD, told(loaded(lower + joint + higher)));
+        }
+        assertEquals(Stricter.HIGHER, told(loaded(higher), loaded(higher)));
+        assertEquals(Stricter.UNTOLD, told(loaded(higher), loaded(lower)), "two rules");
+        assertEquals(Stricter.LOWER, told(loaded(lower), loaded("value > 0")), "one that does not compare it");
+    }
+
+    @Test
+    void whatIsHeldAgainstItselfOrForEqualTellsNothing() {
+        assertEquals(Stricter.UNTOLD, told(loaded("value > 0")));
+        assertEquals(Stricter.UNTOLD, told(loaded("value == $p.value")));
+        assertEquals(Stricter.UNTOLD, told(loaded("$p.value != value")));
+        assertEquals(Stricter.UNTOLD, told(loaded("$p.value > $p.value")));
+        assertEquals(Stricter.UNTOLD, told(loaded("$q.value > value")), "another practice value");
+        assertEquals(Stricter.HIGHER, told(loaded("$p.value > $q.value")));
+        assertEquals(Stricter.UNTOLD, told(loaded("word == \"a\"")));
+    }
+
+    /** There it has no name, and nor has that of another pattern. */
+    @Test
+    void itIsToldInsideItsOwnPattern() {
+        assertEquals(Stricter.HIGHER, told("Practice(id == \"mass.most\", value > 0)"));
+        assertEquals(Stricter.LOWER, told("not Practice(id == \"mass.most\", value > 0)"));
+        assertEquals(Stricter.HIGHER, told("not (not Practice(id == \"mass.most\", value > 0))"));
+        assertEquals(Stricter.UNTOLD, told("Practice(id == \"mass.most\") Practice(id == \"mass.other\", value > 0)"));
+        assertEquals(Stricter.UNTOLD, told("Practice(id == \"mass.most\") " + loaded("value > 0")));
     }
 }
