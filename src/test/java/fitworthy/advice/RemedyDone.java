@@ -837,9 +837,6 @@ final class RemedyDone {
                         + " order.order-now order.broken-up water.one-tank water.surges water.freezes"
                         + " electrical.charger-gains electrical.lithium-charged-in-frost"
                         + " electrical.lithium-idle-in-frost");
-        told(
-                "it says what is missing, which sun, drive or charger may bring, and sets none of them",
-                "electrical.charge-short");
         told("wavelengths are no field; the distance goes by the lower frequency", "radio.too-near");
         told(
                 "a symbol or an index is chosen from a table by what it has to carry",
