@@ -82,7 +82,8 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
             Map<String, Object> bound,
             List<Step> path,
             List<Step> best) {
-        if (path.size() > best.size() || best.isEmpty()) {
+        // Of two ways as long, the one of which every step holds.
+        if (path.size() >= best.size()) {
             best.clear();
             best.addAll(path);
         }

@@ -1,11 +1,10 @@
 package fitworthy.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.Sheets;
-import fitworthy.engine.BookLoader;
-import fitworthy.engine.BooksOfOneRule;
-import java.nio.file.Files;
+import fitworthy.quantity.Missing;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -21,25 +20,15 @@ class AdviserTest {
     private static final String LOADED = "    $m : Measure(name == \"mass.loaded\", known)\n";
     private static final String OVERLOADED = "    $m : Measure(name == \"mass.loaded\", known, headroom < 0)\n";
 
-    @TempDir
-    private Path folder;
-
-    private String card;
-    private final StringBuilder cards = new StringBuilder();
-    private final StringBuilder rules = new StringBuilder();
+    private FewRules rules;
 
     @BeforeEach
-    void oneCard() throws Exception {
-        BooksOfOneRule.write(folder.resolve("rules"));
-        card = Files.readString(folder.resolve("rules/mass/cards.yaml"));
+    void noRules(@TempDir Path folder) throws Exception {
+        rules = new FewRules(folder.resolve("rules"));
     }
 
     private void rule(String id, String severity, String about, String condition) {
-        cards.append(card.replace("mass.gvm-over:", id + ":")
-                        .replace("severity: stop", "severity: " + severity)
-                        .replace("about: [mass.loaded]", "about: [" + about + "]"))
-                .append('\n');
-        rules.append("rule \"" + id + "\"\nwhen\n" + condition + "then\n    advice.give(\"" + id + "\", $m);\nend\n");
+        rules.add(id, severity, about, condition);
     }
 
     private void fires(String id, String severity) {
@@ -51,11 +40,7 @@ class AdviserTest {
     }
 
     private Advice advise(String changes) throws Exception {
-        Files.writeString(folder.resolve("rules/mass/cards.yaml"), cards);
-        Files.writeString(folder.resolve("rules/mass/mass.drl"), rules);
-        return Adviser.advise(
-                BookLoader.load(folder.resolve("rules"), folder.resolve("cache"), sentence -> {}),
-                Sheets.plainWith(changes));
+        return rules.advise(changes);
     }
 
     private static Set<String> found(Advice advice) {
@@ -111,5 +96,143 @@ class AdviserTest {
                 advice.notAssessed().stream()
                         .map(open -> open.judged().subject())
                         .toList());
+    }
+
+    /** No axle has a limit, and the front tyres have no load index either: what builds on these checks lacks as much. */
+    private static final String NO_AXLE_LIMITS =
+            "vehicle: {ratings: {front-axle: , rear-axle: }, tyres: {load-index: }}";
+
+    private static final String FRONT = "vehicle.ratings.front-axle";
+    private static final String REAR = "vehicle.ratings.rear-axle";
+
+    private void builtOn(String id, String about, String condition) {
+        rule("mass.axle-over", "stop", "mass.axle", "    $m : Measure(name == \"mass.axle\", known, headroom < 0)\n");
+        rule(
+                "mass.tyres-over",
+                "stop",
+                "tyres.load",
+                "    $m : Measure(name == \"tyres.load\", known, headroom < 0)\n");
+        rule(id, "change", about, condition);
+    }
+
+    private static String given(String id, String subject) {
+        return "    Advised(id == \"" + id + "\"" + (subject.isEmpty() ? "" : ", subject == \"" + subject + "\"")
+                + ")\n";
+    }
+
+    /** The fields that a check of the vehicle waits for; none where it waits for nothing. */
+    private static List<String> lacked(Advice advice, String id) {
+        return advice.notAssessed().stream()
+                .filter(open -> open.judged().id().equals(id))
+                .flatMap(open -> open.missing().stream())
+                .map(Missing::path)
+                .toList();
+    }
+
+    @Test
+    void whatBuildsOnACheckWithoutItsFigureLacksThatFigure() throws Exception {
+        builtOn("mass.built", "mass.loaded", LOADED + given("mass.axle-over", "front axle"));
+        Advice open = advise(NO_AXLE_LIMITS);
+        assertEquals(List.of(FRONT), lacked(open, "mass.built"));
+        assertFalse(isOff(open, "mass.built"));
+        Advice closed = advise("title: with every figure");
+        assertEquals(List.of(), lacked(closed, "mass.built"));
+        assertTrue(isOff(closed, "mass.built"), "the axle is not over, so the question does not arise");
+    }
+
+    private static boolean isOff(Advice advice, String id) {
+        return advice.doesNotApply().stream().anyMatch(off -> off.judged().id().equals(id));
+    }
+
+    /** Neither of the two would make it fire alone; the tyres have nothing to do with it. */
+    @Test
+    void whatBuildsOnTwoSuchChecksLacksBothFiguresAndNoOthers() throws Exception {
+        builtOn(
+                "mass.built",
+                "mass.loaded",
+                LOADED + given("mass.axle-over", "front axle") + given("mass.axle-over", "rear axle"));
+        Advice advice = advise(NO_AXLE_LIMITS);
+        assertEquals(2, lacked(advice, "mass.tyres-over").size());
+        assertEquals(List.of(FRONT, REAR), lacked(advice, "mass.built"));
+    }
+
+    @Test
+    void whatBuildsOnWhatBuildsOnSuchACheckLacksTheFigureToo() throws Exception {
+        builtOn("mass.a-later", "mass.loaded", LOADED + given("mass.built", ""));
+        rule("mass.built", "change", "mass.loaded", LOADED + given("mass.axle-over", "rear axle"));
+        assertEquals(List.of(REAR), lacked(advise(NO_AXLE_LIMITS), "mass.a-later"));
+    }
+
+    /** The vehicle is within its GVM, so whatever becomes of the axles the rule does not fire. */
+    @Test
+    void whatWouldNotFireAnywayIsNotLeftOpen() throws Exception {
+        builtOn("mass.built", "mass.loaded", OVERLOADED + given("mass.axle-over", "front axle"));
+        Advice advice = advise(NO_AXLE_LIMITS);
+        assertEquals(List.of(), lacked(advice, "mass.built"));
+        assertTrue(isOff(advice, "mass.built"));
+    }
+
+    /** It fires on an axle that is over and on a vehicle that is: as to the vehicle it would be met. */
+    @Test
+    void aCheckThatIsMetButForWhatIsOpenIsNotCalledMet() throws Exception {
+        builtOn(
+                "mass.built",
+                "mass.loaded",
+                "    (\n" + given("mass.axle-over", "front axle")
+                        + "        and $m : Measure(name == \"mass.loaded\", known)\n    )\n    or\n"
+                        + "    ($m : Measure(name == \"mass.loaded\", known, headroom < 0))\n");
+        Advice open = advise(NO_AXLE_LIMITS);
+        assertEquals(List.of(FRONT), lacked(open, "mass.built"));
+        assertFalse(met(open).contains("mass.built"));
+        assertTrue(met(advise("title: with every figure")).contains("mass.built"));
+    }
+
+    private static final String PRESSURE = "    $m : Measure(name == \"tyres.pressure-most\", known)\n";
+
+    /** How the tyres are pumped does not depend on the loading, but what is said of it may; it is said once. */
+    @Test
+    void whatIsFoundInOneLoadingIsFoundWhateverTheOthers() throws Exception {
+        rule("mass.over", "stop", "mass.loaded", OVERLOADED);
+        rule("mass.pumped", "change", "tyres.pressure-most", PRESSURE + given("mass.over", ""));
+        for (String cases :
+                List.of("{name: full}, {name: empty, carrying: []}", "{name: empty, carrying: []}, {name: full}")) {
+            Advice advice = advise("vehicle: {ratings: {gvm: 2500 kg}}\ncases: [" + cases + "]");
+            assertEquals(Set.of("mass.over", "mass.pumped"), found(advice));
+            assertFalse(isOff(advice, "mass.pumped"), cases);
+        }
+    }
+
+    /** The load on the ball is not known, which says nothing of the loading without it. */
+    @Test
+    void whatIsNotAssessedInOneLoadingIsNotPassedOverForTheOthers() throws Exception {
+        rule("mass.over", "stop", "mass.loaded", OVERLOADED);
+        rule("mass.pumped", "change", "tyres.pressure-most", PRESSURE + given("mass.over", ""));
+        for (String cases :
+                List.of("{name: towing, towing: yes}, {name: solo}", "{name: solo}, {name: towing, towing: yes}")) {
+            Advice advice = advise("trailer: {name: Van, mass: 1000 kg}\ncases: [" + cases + "]");
+            assertEquals(
+                    Set.of("front axle", "rear axle"),
+                    advice.notAssessed().stream()
+                            .filter(open -> open.judged().id().equals("mass.pumped"))
+                            .map(open -> open.judged().subject())
+                            .collect(Collectors.toSet()),
+                    cases);
+            assertFalse(isOff(advice, "mass.pumped"), cases);
+        }
+    }
+
+    /** Where the vehicle is over, the pressure is found fault with, and nothing as severe is met besides. */
+    @Test
+    void whatIsMetInOneLoadingIsMetWhateverTheOthersSayBesides() throws Exception {
+        rule("mass.over", "stop", "mass.loaded", OVERLOADED);
+        rule("mass.pumped", "change", "tyres.pressure-most", PRESSURE + given("mass.over", ""));
+        rule("mass.pumped-hard", "change", "tyres.pressure-most", PRESSURE.replace("known", "known, headroom < 0"));
+        for (String cases :
+                List.of("{name: full}, {name: empty, carrying: []}", "{name: empty, carrying: []}, {name: full}")) {
+            Advice advice = advise("vehicle: {ratings: {gvm: 2500 kg}}\ncases: [" + cases + "]");
+            assertTrue(met(advice).contains("mass.pumped-hard"), cases);
+            assertFalse(isOff(advice, "mass.pumped-hard"), cases);
+        }
+        assertTrue(isOff(advise("vehicle: {ratings: {gvm: 2500 kg}}"), "mass.pumped-hard"));
     }
 }

@@ -1,6 +1,8 @@
 package fitworthy.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
@@ -13,6 +15,7 @@ import fitworthy.source.FaultsException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -182,6 +185,117 @@ class ArrangementTest {
               - {name: Right lamps, kind: lamps, mass: 0 kg, count: 1, with-main-beam: no}
               - {name: Tray, kind: tray, mass: 0 kg, rear: {plate: hidden}}
             """;
+
+    @Test
+    void whatIsToldOfASeverityLeavesTheMilderOut() throws FaultsException {
+        Arrangement arrangement = arranged(PLATES + "vehicle: {ratings: {gvm: 2500 kg}}\n");
+        Set<Severity> all = severities(arrangement.told());
+        assertTrue(all.containsAll(Set.of(Severity.STOP, Severity.CHANGE)), all::toString);
+        assertTrue(all.size() > 2, all::toString);
+        assertEquals(Set.of(Severity.STOP, Severity.CHANGE), severities(arrangement.told(Severity.CHANGE)));
+        assertEquals(Set.of(Severity.STOP), severities(arrangement.told(Severity.STOP)));
+        assertTrue(arrangement.finds(Severity.STOP));
+        assertFalse(arranged(PLATES).finds(Severity.STOP));
+    }
+
+    private static Set<Severity> severities(List<Arrangement.Told> told) {
+        return told.stream().flatMap(Arrangement.Told::all).map(Group::severity).collect(Collectors.toSet());
+    }
+
+    /** Every finding is told once: as a heading or under one; what is waived is no heading to be counted. */
+    @Test
+    void everyFindingIsAHeadingOrToldUnderOne() throws FaultsException {
+        Arrangement arrangement = arranged(PLATES);
+        List<Group<Outcome.Finding>> told =
+                arrangement.told().stream().flatMap(Arrangement.Told::all).toList();
+        assertEquals(arrangement.findings().size(), told.size());
+        assertEquals(Set.copyOf(arrangement.findings()), Set.copyOf(told));
+        assertEquals(3, arrangement.toldUnder());
+        assertEquals(
+                told.size() - 3,
+                arrangement.headings().values().stream()
+                        .mapToLong(Long::longValue)
+                        .sum());
+        Arrangement waived = arranged(
+                PLATES + "waivers: [{rule: front.lamps-alone, reason: Show car, by: Sam Fitter, until: 2026-12-31}]\n");
+        assertEquals(2, waived.toldUnder());
+        assertEquals(
+                arrangement.headings().get(Severity.CHANGE) - 1,
+                waived.headings().get(Severity.CHANGE));
+    }
+
+    @Test
+    void aGroupIsWaivedWhereEachOfItsLoadingsIs() throws FaultsException {
+        String heavy =
+                """
+                vehicle: {ratings: {gvm: 2400 kg}}
+                cases: [{name: first}, {name: second}]
+                waivers:
+                """;
+        String waiver =
+                "  - {rule: mass.gvm-over, subject: vehicle, in: %s, reason: Weighed, by: Sam Fitter, until: 2026-12-31}\n";
+        assertFalse(gvm(arranged(heavy + waiver.formatted("first")).findings()).isWaived());
+        Group<Outcome.Finding> both = gvm(arranged(heavy + waiver.formatted("first") + waiver.formatted("second"))
+                .findings());
+        assertTrue(both.isWaived());
+        assertEquals(
+                List.of(List.of("first"), List.of("second")),
+                List.copyOf(both.waivers().values()));
+        assertEquals("mass.gvm-over", both.id());
+        assertFalse(gvm(carrying(100, 300, 200).met()).isWaived(), "what is met has no waiver");
+    }
+
+    /** Two of the front axle and two of the rear axle, of the loading that leaves least, that subject first. */
+    @Test
+    void ofWhatIsMetTheSubjectWithLeastLeftComesFirst() throws FaultsException {
+        Map<String, List<Outcome.Met>> mass =
+                carrying(100, 300, 200).metByTopic().get("mass");
+        List<Outcome.Met> axles = mass.get("mass.axle-over");
+        assertEquals(2, axles.size());
+        assertTrue(margin(axles.get(0)) < margin(axles.get(1)));
+        assertEquals(
+                List.of("heavy", "heavy"),
+                axles.stream().map(met -> met.judged().loadCase()).toList());
+        assertTrue(mass.keySet().stream().allMatch(rule -> rule.startsWith("mass.")));
+    }
+
+    /** The rear axle's limit is wanted by two checks of each of two loadings, and by one that no loading changes. */
+    @Test
+    void figuresAreCountedOnceAndChecksOnceASubject() throws FaultsException {
+        Arrangement arrangement =
+                arranged("vehicle: {ratings: {rear-axle: }}\ncases: [{name: first}, {name: second}]\n");
+        Advice advice = arrangement.advice();
+        assertEquals(5, advice.notAssessed().size());
+        assertEquals(3, arrangement.counts().notAssessed());
+        assertEquals(2, arrangement.counts("second").notAssessed());
+        assertEquals(1, arrangement.counts("").notAssessed());
+        for (Arrangement.Counts counts :
+                List.of(arrangement.counts(), arrangement.counts("second"), arrangement.counts(""))) {
+            assertEquals(1, counts.figuresMissing());
+            assertEquals(0, counts.waived());
+            assertEquals(0, counts.found(Severity.STOP));
+        }
+        assertEquals(0, arrangement.counts("third").figuresMissing());
+        long met = advice.met().stream().map(Outcome::check).distinct().count();
+        long off = advice.doesNotApply().stream().map(Outcome::check).distinct().count();
+        assertTrue(met < advice.met().size() && off > 0);
+        assertEquals(met, arrangement.counts().met());
+        assertEquals(off, arrangement.counts().doesNotApply());
+        assertEquals(
+                met, arrangement.counts("").met() + arrangement.counts("first").met(), "of a loading or of none");
+        assertTrue(arrangement.counts("").met() > 0);
+    }
+
+    @Test
+    void aFindingThatIsWaivedIsCountedAsSuchAlone() throws FaultsException {
+        Arrangement arrangement = arranged(
+                """
+                vehicle: {ratings: {gvm: 2597 kg}}
+                waivers: [{rule: mass.gvm-tight, reason: Weighed, by: Sam Fitter, until: 2026-12-31}]
+                """);
+        assertEquals(0, arrangement.counts().found(Severity.NOTE));
+        assertEquals(1, arrangement.counts().waived());
+    }
 
     private static List<String> parts(List<Arrangement.Told> told) {
         return told.stream()

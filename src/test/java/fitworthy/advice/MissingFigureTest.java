@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.quantity.Missing;
 import fitworthy.source.FaultsException;
 import java.util.List;
 import java.util.Set;
@@ -40,5 +43,69 @@ class MissingFigureTest {
         MissingFigure only = missing(POINT.formatted("Hook", "front")).get(0);
         assertEquals("fitments.Hook.limit", only.field());
         assertEquals(Set.of("recovery.point-weak"), only.rules());
+    }
+
+    private static NotAssessed open(String rule, Missing... missing) {
+        return new NotAssessed(new Judged(rule, null, null, null, ""), List.of(missing));
+    }
+
+    private static Missing lacks(String path) {
+        return new Missing(path, "what it weighs", "a scale");
+    }
+
+    private static List<String> asked(NotAssessed... open) {
+        return MissingFigure.of(List.of(open)).stream()
+                .map(figure -> figure.field() + " for " + String.join(" ", figure.rules()))
+                .toList();
+    }
+
+    @Test
+    void aFigureIsAskedForWithEveryRuleThatWaitsForItInTheOrderOfTheirNames() {
+        assertEquals(
+                List.of("fitments.Bar.mass for mass.axle-over mass.gvm-over", "cargo.Bar.mass for mass.gvm-over"),
+                asked(
+                        open("mass.gvm-over", lacks("fitments.Bar.mass"), lacks("cargo.Bar.mass")),
+                        open("mass.axle-over", lacks("fitments.Bar.mass")),
+                        open("mass.axle-over", lacks("fitments.Bar.mass"))),
+                "parts of two lists are not told together");
+    }
+
+    @Test
+    void partsAreToldTogetherInTheirOrderWhateverIsInTheirPath() {
+        assertEquals(
+                List.of("fitments: mass of Winch, Bar, Tray.rear for mass.gvm-over"),
+                asked(open(
+                        "mass.gvm-over",
+                        lacks("fitments.Winch.mass"),
+                        lacks("fitments.Bar.mass"),
+                        lacks("fitments.Tray.rear.mass"))));
+    }
+
+    @Test
+    void whatDiffersIsAskedForByItself() {
+        Missing bar = lacks("fitments.Bar.mass");
+        for (Missing other : List.of(
+                lacks("fitments.Winch.at"),
+                new Missing("fitments.Winch.mass", "what it pulls", "a scale"),
+                new Missing("fitments.Winch.mass", "what it weighs", "its maker"))) {
+            assertEquals(
+                    List.of("fitments.Bar.mass for mass.gvm-over", other.path() + " for mass.gvm-over"),
+                    asked(open("mass.gvm-over", bar, other)));
+        }
+        assertEquals(
+                List.of("fitments.Bar.mass for mass.gvm-over", "fitments.Winch.mass for front.winch-weak"),
+                asked(open("mass.gvm-over", bar), open("front.winch-weak", lacks("fitments.Winch.mass"))),
+                "other rules wait for it");
+    }
+
+    /** A field of the sheet itself, one of the trailer, and a practice value with the dot of its topic. */
+    @Test
+    void whatIsNoPartsKeepsItsPath() {
+        assertEquals(
+                List.of("region for mass.gvm-over", "trailer.mass for mass.gvm-over", "trailer.ball for mass.gvm-over"),
+                asked(open("mass.gvm-over", lacks("region"), lacks("trailer.mass"), lacks("trailer.ball"))));
+        assertEquals(
+                List.of("practice value mass.light-most for mass.gvm-over"),
+                asked(open("mass.gvm-over", lacks("practice value mass.light-most"))));
     }
 }

@@ -113,6 +113,15 @@ class ChangeTest {
         assertEquals("fill 'Main tank' to 70 %, 24 L less", change.words());
     }
 
+    /** One that is filled just so keeps what was written. */
+    @Test
+    void aLoadCaseFilledJustSoFarStaysAsWritten() throws FaultsException {
+        Node.Mapping changed =
+                applied(new Change.FillTo("Main tank", 0.5, 40), "cases: [{name: half, filled: {Main tank: 50.0 %}}]");
+        assertEquals("50.0 %", text(changed, "cases", "half", "filled", "Main tank"));
+        assertEquals("50 %", text(changed, "tanks", "Main tank", "fill"));
+    }
+
     /** Three quarters of the trailer rest with three quarters of the ball; both stay as exact as they were. */
     @Test
     void theBallFallsWithTheTrailer() throws FaultsException {

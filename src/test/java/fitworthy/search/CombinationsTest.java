@@ -135,6 +135,15 @@ class CombinationsTest {
         assertEquals(10, sums.needed(full, List.of(first.at(1), second), 1), "no further than it goes");
     }
 
+    /** The second limit is 40 over, at which the first lever moves nothing: it is not pulled further for that. */
+    @Test
+    void aLeverIsNotSetByALimitThatItDoesNotMove() {
+        Pull first = pull("first", 10, 1, 80, 0);
+        Pull worse = pull("worse", 10, 1, 80, -40);
+        List<Pull> full = List.of(first, worse);
+        assertEquals(3, of(limit, first, worse).needed(full, full, 0));
+    }
+
     @Test
     void aLeverThatIsNotNeededIsNotPulled() {
         Pull enough = pull("enough", 10, 1, 200, 0);

@@ -442,6 +442,25 @@ class MenderTest {
                 .toString());
     }
 
+    /**
+     * 100 kg over the GVM, for which only the ballast behind the rear axle is enough. The front axle then carries 57.9 kg
+     * more, 28.9 too much; the box moved 830 mm back takes 29.1 kg off it, which clears nothing that the plan is over.
+     */
+    @Test
+    void whatAHelpfulChangeSpoilsIsPutRightByAnother() throws FaultsException {
+        String plan =
+                """
+                trip: {longest-leg: 660 km}
+                vehicle: {ratings: {gvm: 2630 kg, front-axle: 1365 kg}}
+                cargo:
+                  - {name: Ballast, mass: 110 kg +/- 0 kg, at: {x: 4350 mm, y: 0 mm, z: 900 mm}}
+                fitments:
+                  - {name: Box, kind: other, keep: yes, mass: 100 kg +/- 0 kg, at: {x: 1000 mm, y: 0 mm, z: 900 mm},
+                     may-move: 1000 mm}
+                """;
+        assertEquals(List.of("move 'Box' 830 mm back and leave 'Ballast' behind"), words(mend(plan)));
+    }
+
     /** What is told on the way is what is told in the end. */
     @Test
     void everyPlanTriedIsCounted() throws FaultsException {
