@@ -37,7 +37,7 @@ figures.towing       towing       own
 figures.tyres        tyres        own
 figures.water        water        own
 rules                mass         own engine.HostileRulesTest
-engine               water        engine.BudgetTest engine.RuleCacheTest engine.CacheFolderTest engine.ShippedRulesTest engine.HostileRulesTest engine.BookPageCacheTest engine.RuleCompilerTest engine.RuleEngineTest engine.ShippedNotesTest
+engine               water        engine.BookPageCacheTest engine.BudgetTest engine.CacheFolderTest engine.HostileRulesTest engine.RuleCacheTest engine.RuleCompilerTest engine.RuleEngineTest engine.ShippedNotesTest
 advice               water+mass   $advice
 search               -            own
 "

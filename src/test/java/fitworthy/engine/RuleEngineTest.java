@@ -130,7 +130,8 @@ class RuleEngineTest {
 
     @Test
     void aRuleThatBuildsOnAdviceFindsWhatWasGivenNowOrEarlier() {
-        List<Measure> all = Stream.concat(LOADS.stream(), AXLES.stream()).toList();
+        List<Measure> all =
+                Stream.concat(LOADS.stream(), AXLES.stream().limit(1)).toList();
         Set<String> both = Set.of("a.both", "a.again");
         List<Fired> fired = fire(both, Set.of(), all);
         assertEquals(

@@ -75,6 +75,10 @@ class GuardsTest {
         assertEquals(true, hold(ball.formatted("known, value > 0") + judged, Worse.HIGHER));
         assertEquals(true, hold(ball.formatted("known") + load("$b.known, headroom < 0"), Worse.HIGHER));
         assertEquals(false, hold(ball.formatted("known") + load("!$b.known, headroom < 0"), Worse.HIGHER));
+        String bare = "$m : Measure(name == \"mass.axle\", headroom < 0) ";
+        assertEquals(true, hold(bare + "Measure(name == \"mass.ball\", value > 0)", Worse.HIGHER));
+        assertEquals(false, hold(bare + "Measure(name == \"mass.ball\", value < 0)", Worse.HIGHER));
+        assertEquals(false, hold(bare + "Measure(name == \"mass.ball\", !known)", Worse.HIGHER));
         assertEquals(false, hold(judged + " not Measure(name == \"mass.ball\")", Worse.HIGHER));
         assertEquals(
                 false,
