@@ -54,7 +54,7 @@ class HouseUseTest {
         assertEquals(List.of("body.hold-down-points-least of any from 2026-01-01: NOT_ASKED"), idle(use));
     }
 
-    /** One of another region, one that has not begun, and one of which the book records nothing where the sheet is. */
+    /** One of another region, one that has not begun, and one of the region that the sheet is not in. */
     @Test
     void aValueThatDoesNotHoldHereOrTodayChangesNothing() throws Exception {
         HouseUse use = use(
