@@ -65,9 +65,9 @@ final class MarginTable {
                 lines.add("");
             }
             List<String> some = loadings.subList(from, Math.min(from + beside, loadings.size()));
-            heading(lines, some, width - column * some.size(), column);
-            margins.forEach(margin ->
-                    lines.add(line(margin.limit(), width - column * some.size(), column, cells(margin, some))));
+            int names = width - column * some.size();
+            heading(lines, some, names, column);
+            margins.forEach(margin -> lines.add(line(margin.limit(), names, column, cells(margin, some))));
         }
         return lines;
     }

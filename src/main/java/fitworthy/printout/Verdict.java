@@ -17,8 +17,9 @@ final class Verdict {
         arrangement
                 .headings()
                 .forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
-        if (arrangement.toldUnder() > 0) {
-            parts.add(parts.remove(parts.size() - 1) + " (" + arrangement.toldUnder() + " more told under them)");
+        long under = arrangement.toldUnder();
+        if (under > 0) {
+            parts.add(parts.remove(parts.size() - 1) + " (" + under + " more told under them)");
         }
         if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));

@@ -33,6 +33,14 @@ public record Choice<E extends Enum<E>>(E value, Missing missing) {
                         .thenComparing(answer -> answer.known() ? "" : answer.missing.path()));
     }
 
+    /** No where any of them is, else the first that is not known, else yes. */
+    @SafeVarargs
+    public static Choice<YesNo> every(Choice<YesNo>... answers) {
+        return Stream.of(answers)
+                .min(Comparator.comparing(answer -> answer.is(YesNo.NO) ? 0 : answer.known() ? 2 : 1))
+                .orElseThrow();
+    }
+
     public boolean known() {
         return value != null;
     }

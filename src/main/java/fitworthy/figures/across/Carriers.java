@@ -14,12 +14,9 @@ import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Space;
 import fitworthy.sheet.Tank;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * What is left without the part that it stands in or on: aboard where that part is off, as far as the places tell and
@@ -71,15 +68,16 @@ final class Carriers {
                 name,
                 Choice.any(off.stream().map(carrier -> holds(loading, carrier, at)))
                         .orElseThrow()));
-        held.forEach((name, answer) -> {
-            if (answer.is(YesNo.YES)) {
-                measures.add(Measure.of(STANDS_IN, name, answer));
-            }
-        });
-        Choice.any(held.values().stream().filter(answer -> !answer.is(YesNo.YES)))
-                .filter(answer -> !answer.known() || !held.containsValue(Choice.of(YesNo.YES)))
-                .or(() -> held.isEmpty() ? Optional.of(Choice.of(YesNo.NO)) : Optional.empty())
-                .ifPresent(answer -> measures.add(Measure.of(STANDS_IN, "parts aboard", answer)));
+        List<Measure> left = held.entrySet().stream()
+                .filter(part -> part.getValue().is(YesNo.YES))
+                .map(part -> Measure.of(STANDS_IN, part.getKey(), part.getValue()))
+                .toList();
+        measures.addAll(left);
+        Choice<YesNo> others = Choice.any(held.values().stream().filter(answer -> !answer.is(YesNo.YES)))
+                .orElse(Choice.of(YesNo.NO));
+        if (left.isEmpty() || !others.known()) {
+            measures.add(Measure.of(STANDS_IN, "parts aboard", others));
+        }
     }
 
     /**
@@ -89,7 +87,7 @@ final class Carriers {
     private static Choice<YesNo> holds(Loading loading, Fitment carrier, Point at) {
         if (carrier.space().isPresent()) {
             Space space = carrier.space().get();
-            return every(
+            return Choice.every(
                     between(space.from().x(), at.x(), space.to().x()),
                     between(space.from().y(), at.y(), space.to().y()),
                     between(space.from().z(), at.z(), space.to().z()));
@@ -103,19 +101,12 @@ final class Carriers {
                 .map(tray -> {
                     Figure floor = tray.at().get().z();
                     Figure top = carrier.at().get().z().times(2).minus(floor);
-                    return every(
+                    return Choice.every(
                             between(body.front(), at.x(), body.front().plus(body.length())),
                             between(half.times(-1), at.y(), half),
                             between(floor, at.z(), top));
                 })
                 .orElse(Choice.of(YesNo.NO));
-    }
-
-    @SafeVarargs
-    private static Choice<YesNo> every(Choice<YesNo>... answers) {
-        return Stream.of(answers)
-                .min(Comparator.comparing(answer -> answer.is(YesNo.NO) ? 0 : answer.known() ? 2 : 1))
-                .orElseThrow();
     }
 
     /** No where it is beyond both. */

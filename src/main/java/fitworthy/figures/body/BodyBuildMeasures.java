@@ -133,7 +133,7 @@ final class BodyBuildMeasures implements Topic {
             } else if (fitment.details() instanceof Battery battery) {
                 battery(name, battery, measures);
             } else if (fitment.details() instanceof FirearmBox box) {
-                measures.add(Measure.of(FIREARMS, name, both(box.locks(), box.fixed())));
+                measures.add(Measure.of(FIREARMS, name, Choice.every(box.locks(), box.fixed())));
                 measures.add(Measure.of(AMMUNITION, name, box.ammunitionApart()));
             } else if (fitment.details() instanceof SeatChange change && !fitment.isDone()) {
                 measures.add(Measure.of(SEATS, name, change.permanent()));
@@ -235,11 +235,6 @@ final class BodyBuildMeasures implements Topic {
                             in("voltage", battery.voltage(), "V"),
                             in("capacity", battery.capacity(), "Ah")));
         }
-    }
-
-    /** No where one answer is no, yes where both are, else what the open one lacks. */
-    private static Choice<YesNo> both(Choice<YesNo> one, Choice<YesNo> other) {
-        return one.is(YesNo.NO) || !one.known() && !other.is(YesNo.NO) ? one : other;
     }
 
     @Override

@@ -113,11 +113,11 @@ public final class LoadMeasures implements Topic {
                         Figure.of(1, 0).minus(mostLost).times(bareFront))
                 .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
         Figure track = Track.of(plan);
-        measures.add(Measure.of(SIDE, "vehicle", sideShare(axles.cogY(), track))
+        Figure difference = sideShare(axles.cogY(), track);
+        measures.add(Measure.of(SIDE, "vehicle", difference)
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
                 .worked(MassWorkings.centre(loading.masses(), "left", Point::y)));
         Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
-        Figure difference = sideShare(axles.cogY(), track);
         measures.add(Measure.enough(
                         ACROSS,
                         "vehicle",

@@ -11,7 +11,6 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Trailer;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What is left of the view in the inside mirror. */
@@ -32,22 +31,12 @@ final class InnerMirrorMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        List<Choice<YesNo>> hides = Stream.concat(
+        Choice.any(Stream.concat(
                         loading.bodies().stream()
                                 .map(fitment -> ((BodyDetails.Body) fitment.details()).hidesRearWindow()),
-                        loading.trailer().stream().map(Trailer::hidesRearWindow))
-                .toList();
-        if (hides.isEmpty()) {
-            return;
-        }
-        Optional<Choice<YesNo>> unknown =
-                hides.stream().filter(answer -> !answer.known()).findFirst();
-        boolean hidden = hides.stream().anyMatch(answer -> answer.is(YesNo.YES));
-        measures.add(Measure.of(
-                INNER_VIEW,
-                "inside mirror",
-                hidden
-                        ? Choice.of(InnerView.HIDDEN)
-                        : unknown.isPresent() ? unknown.get() : Choice.of(InnerView.CLEAR)));
+                        loading.trailer().stream().map(Trailer::hidesRearWindow)))
+                .map(hides ->
+                        !hides.known() ? hides : Choice.of(hides.is(YesNo.YES) ? InnerView.HIDDEN : InnerView.CLEAR))
+                .ifPresent(view -> measures.add(Measure.of(INNER_VIEW, "inside mirror", view)));
     }
 }

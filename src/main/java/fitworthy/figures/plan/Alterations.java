@@ -28,7 +28,7 @@ public final class Alterations {
 
         /** Whether it was certified in its day, so that nobody has to be asked any more. */
         boolean isCertified() {
-            return done && certificate.is(Proof.HELD);
+            return certified(done, certificate);
         }
     }
 
@@ -65,9 +65,18 @@ public final class Alterations {
         return !making.isEmpty() && making.stream().allMatch(Altering::isCertified);
     }
 
-    /** Whether a planned tank needs no further approval. */
+    /** Whether a tank was certified in its day. */
     public static boolean certified(Tank tank) {
-        return tank.isDone() && tank.certificate().is(Proof.HELD);
+        return certified(tank.isDone(), tank.certificate());
+    }
+
+    /** Whether a part was certified in its day. */
+    public static boolean certified(Fitment part) {
+        return certified(part.isDone(), part.certificate());
+    }
+
+    private static boolean certified(boolean done, Choice<Proof> certificate) {
+        return done && certificate.is(Proof.HELD);
     }
 
     private static Set<Alteration> of(Fitment.Kind kind) {

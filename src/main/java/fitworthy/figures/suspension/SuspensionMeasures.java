@@ -22,7 +22,6 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
-import fitworthy.sheet.Papers.Proof;
 import fitworthy.sheet.SuspensionDetails.BodyLift;
 import fitworthy.sheet.SuspensionDetails.Springs;
 import fitworthy.sheet.Vehicle;
@@ -187,7 +186,7 @@ public final class SuspensionMeasures implements Topic {
         Figure load = fixedLoad.most(Figure.of(0));
         Working floor = new Working.Formula("load = max(0, fixed)", List.of(in("fixed", fixedLoad, "kg")));
         Figure lift = springs.lift();
-        if (!fitment.isDone() || !fitment.certificate().is(Proof.HELD)) {
+        if (!Alterations.certified(fitment)) {
             measures.add(Measure.of(
                     HEIGHT_CHANGE, name, lift.known() ? Figure.of(Math.abs(lift.value()), lift.tolerance()) : lift));
         }

@@ -26,6 +26,7 @@ import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What a change of tyres or wheels does, asked only where either is planned, and whether the spare goes with it. */
 final class TyreChangeMeasures implements Topic {
@@ -122,16 +123,10 @@ final class TyreChangeMeasures implements Topic {
                     .worked(sizes));
         }
         if (!(growth.value() < 0)) {
-            if (!VehicleClass.known(plan) || VehicleClass.passenger(plan)) {
-                toApprove.add(Measure.of(GROWTH_PASSENGER, "tyres", ofCar(plan, growth))
-                        .worked("growth = after - before", diameters)
-                        .worked(sizes));
-            }
-            if (!VehicleClass.passenger(plan)) {
-                toApprove.add(Measure.of(GROWTH, "tyres", classed(plan, "the greatest growth of tyres", growth))
-                        .worked("growth = after - before", diameters)
-                        .worked(sizes));
-            }
+            byClass(plan, GROWTH_PASSENGER, GROWTH, "tyres", "the greatest growth of tyres", growth)
+                    .map(measure ->
+                            measure.worked("growth = after - before", diameters).worked(sizes))
+                    .forEach(toApprove::add);
             measures.add(Measure.of(GEARING, "tyres", TyreFigures.growth(before, after))
                     .worked("growth = after / before - 1", diameters)
                     .worked(sizes));
@@ -202,16 +197,21 @@ final class TyreChangeMeasures implements Topic {
         Figure before = plan.vehicle().wheels().offset();
         Figure after = plan.wheels().offset();
         Figure added = Track.added(before, after);
-        Working working = new Working.Formula(
-                "added = 2 x (before - after)", List.of(in("before", before, "mm"), in("after", after, "mm")));
-        if (!VehicleClass.known(plan) || VehicleClass.passenger(plan)) {
-            measures.add(
-                    Measure.of(TRACK_PASSENGER, "wheels", ofCar(plan, added)).worked(working));
-        }
-        if (!VehicleClass.passenger(plan)) {
-            measures.add(Measure.of(TRACK, "wheels", classed(plan, "the greatest added track", added))
-                    .worked(working));
-        }
+        byClass(plan, TRACK_PASSENGER, TRACK, "wheels", "the greatest added track", added)
+                .map(measure -> measure.worked(
+                        "added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")))
+                .forEach(measures::add);
+    }
+
+    /** What a passenger car has a limit of its own for: of the one or the other, and of both where it is not known. */
+    private static Stream<Measure> byClass(
+            Plan plan, MeasureKind car, MeasureKind other, String subject, String limit, Figure figure) {
+        boolean passenger = VehicleClass.passenger(plan);
+        return Stream.concat(
+                passenger || !VehicleClass.known(plan)
+                        ? Stream.of(Measure.of(car, subject, ofCar(plan, figure)))
+                        : Stream.empty(),
+                passenger ? Stream.empty() : Stream.of(Measure.of(other, subject, classed(plan, limit, figure))));
     }
 
     /** A figure of a vehicle that is a passenger car, or may be. */
