@@ -1,12 +1,13 @@
 package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Assessed;
-import fitworthy.figures.measure.Measure;
+import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -21,6 +22,10 @@ import java.util.stream.Stream;
  *     not assessed
  */
 public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
+
+    /** What a rating limits; that a weighing differs from the parts by more than its tolerance is no such limit. */
+    private static final Set<MeasureKind> LIMITED =
+            Set.of(LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED, LoadMeasures.ROOF);
 
     /** What is left in the loading that leaves least. */
     public double least() {
@@ -46,9 +51,7 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
     }
 
     private static boolean isOfMass(Assessed outcome) {
-        Measure measure = outcome.judged().measure();
-        return measure.getName().startsWith("mass.")
-                && outcome.judged().card().againstLimit()
-                && !measure.getLoadCase().isEmpty();
+        return outcome.judged().card().againstLimit()
+                && LIMITED.contains(outcome.judged().measure().kind());
     }
 }

@@ -29,6 +29,15 @@ class MarginTest {
         assertEquals(480, margins.get(2).least(), 1e-6);
     }
 
+    /** By 20 kg the front axle is heavier than its parts: a finding of this loading, but the tolerance is no rating. */
+    @Test
+    void aWeighingThatDisagreesIsNotAmongThem() throws FaultsException {
+        String weighed =
+                "cases: [{name: weighed, weighed: {front-axle: 1349 kg +/- 5 kg, rear-axle: 1191 kg +/- 5 kg}}]";
+        assertEquals(
+                List.of("front axle: axle limit", "rear axle: axle limit", "vehicle: GVM"), limits(margins(weighed)));
+    }
+
     /** The axle limits together are less than the raised GVM: a finding, but of no loading. */
     @Test
     void whatDoesNotDependOnTheLoadingIsNotAmongThem() throws FaultsException {

@@ -11,6 +11,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -28,6 +29,7 @@ import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -193,7 +195,9 @@ class OneFigureTest {
                 // Never on the wrong side of what it stands for.
                 double slack = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals()) * 2e-6;
                 assertTrue(
-                        !judged.card().remedy().contains("{margin}") || shown.margin() <= got.margin() + slack,
+                        got.margin() >= 0
+                                || !judged.card().remedy().contains("{margin}")
+                                || shown.margin() <= got.margin() + slack,
                         headline);
                 assertTrue(got.margin() >= 0 || !margin.matches("[0.]+( .*)?"), headline);
                 assertTrue(got.margin() >= 0 || !value.equals(limit), headline);
@@ -201,5 +205,31 @@ class OneFigureTest {
             }
         }
         assertTrue(named > 300, "named " + named);
+    }
+
+    /** The printed margin is what lies between the printed value and the printed limit, in findings and in what is met. */
+    @Test
+    void aPrintedSumComesOut() throws FaultsException {
+        int tried = 0;
+        for (Advice advice : all()) {
+            for (Assessed each : Stream.<List<? extends Assessed>>of(advice.findings(), advice.met())
+                    .flatMap(List::stream)
+                    .filter(any -> any.comparison().isPresent())
+                    .toList()) {
+                Judged judged = each.judged();
+                Comparison shown = Wording.asPrinted(judged, each.comparison().get());
+                String unit = Wording.kind(judged, each.comparison().get()).unit();
+                int decimals = Wording.kind(judged, each.comparison().get()).decimals();
+                BigDecimal between = new BigDecimal(Wording.number(shown.value(), unit, decimals))
+                        .subtract(new BigDecimal(Wording.number(shown.limit(), unit, decimals)))
+                        .abs();
+                assertEquals(
+                        new BigDecimal(Wording.number(Math.abs(shown.margin()), unit, decimals)),
+                        between,
+                        Wording.comparison(judged, each.comparison().get()));
+                tried++;
+            }
+        }
+        assertTrue(tried > 10_000, "tried " + tried);
     }
 }

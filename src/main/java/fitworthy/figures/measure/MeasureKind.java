@@ -47,6 +47,12 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
         return new MeasureKind(name, unit, decimals + 1, meaning, limitMeaning, scope);
     }
 
+    /** The nearest value that can be printed in full; of two that are as near the higher. */
+    public double printed(double value) {
+        double digit = Dimension.size(unit) * Math.pow(10, -decimals);
+        return digit * Math.floor(value / digit + 0.5 + 1e-6);
+    }
+
     /**
      * The nearest value that can be printed in full and is on the safe side.
      *

@@ -111,10 +111,10 @@ public final class Wording {
                         : judged.card().atLeast() ? " too little" : " too much");
     }
 
-    /** A margin without words, negative where the limit is passed, rounded as one that a remedy asks for. */
+    /** A margin without words: negative where the limit is passed, and then rounded as one that a remedy asks for. */
     public static String margin(double margin, MeasureKind kind) {
         MeasureKind shown = finer(kind, finer -> margin < 0 && printsAsZero(margin, finer));
-        return quantity(shown.printed(margin, -1), shown);
+        return quantity(margin < 0 ? shown.printed(margin, -1) : -shown.printed(-margin), shown);
     }
 
     /**
@@ -144,8 +144,8 @@ public final class Wording {
 
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
-     * stands. To the nearest digit; but to the safe side what is left, and what the card's remedy names, so that doing as
-     * it says is enough: by how much a limit is passed away from zero, what is left towards it.
+     * stands and the margin is what lies between the two others. To the nearest digit; but to the safe side what the
+     * card's remedy names, so that doing as it says is enough.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
         return inDigits(judged, each, kind(judged, each));
@@ -154,14 +154,19 @@ public final class Wording {
     private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
         String remedy = judged.card().remedy();
         int stricter = judged.card().atLeast() ? 1 : -1;
-        return new Comparison(
-                remedy.contains("{enough}") ? kind.printed(each.value(), -stricter) : each.value(),
-                remedy.contains("{limit}") ? kind.printed(each.limit(), stricter) : each.limit(),
-                each.margin() >= 0 || remedy.contains("{margin}") || printsAsZero(each.margin(), kind)
-                        ? kind.printed(each.margin(), -1)
-                        : each.margin(),
-                each.tolerance(),
-                each.house());
+        boolean passed = each.margin() < 0;
+        double limit = passed && remedy.contains("{limit}")
+                ? kind.printed(each.limit(), stricter)
+                : kind.printed(each.limit());
+        double value = remedy.contains("{enough}")
+                ? kind.printed(each.value(), -stricter)
+                : kind.printed(each.value());
+        double margin = stricter * (value - limit);
+        if (passed && remedy.contains("{margin}")) {
+            margin = Math.min(margin, kind.printed(each.margin(), -1));
+            value = limit + stricter * margin;
+        }
+        return new Comparison(value, limit, passed ? margin : Math.max(margin, 0), each.tolerance(), each.house());
     }
 
     private static boolean printsAsZero(double margin, MeasureKind kind) {

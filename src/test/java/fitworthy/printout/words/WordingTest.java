@@ -58,7 +58,9 @@ class WordingTest {
         assertEquals("-0.4 kg", Wording.margin(-0.4, mass));
         assertEquals("-2 kg", Wording.margin(-1.2, mass));
         assertEquals("0 kg", Wording.margin(0, mass));
-        assertEquals("95 kg", Wording.margin(95.6, mass));
+        assertEquals("96 kg", Wording.margin(95.6, mass));
+        assertEquals("95 kg", Wording.margin(95.5, mass)); // 3804.5 of 3900 is printed as 3805
+        assertEquals("95 kg", Wording.margin(95.4, mass));
     }
 
     /** As the remedy says it, so that one quantity has one form in a finding. */
@@ -66,7 +68,7 @@ class WordingTest {
     void theComparisonIsRoundedAsTheRemedyIs() throws FaultsException {
         Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
         assertEquals(
-                "loaded mass 2520 kg, GVM 2377 kg: 144 kg too much",
+                "loaded mass 2521 kg, GVM 2377 kg: 144 kg too much",
                 Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
