@@ -17,6 +17,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The pages of a rule book as they were read, kept between runs because reading YAML takes a third of a run. A page is
@@ -169,7 +170,9 @@ final class BookPageCache {
     }
 
     private static String text(ByteBuffer in) {
-        byte[] bytes = new byte[in.getInt()];
+        int length = in.getInt();
+        Objects.checkFromIndexSize(0, length, in.remaining());
+        byte[] bytes = new byte[length];
         in.get(bytes);
         return new String(bytes, StandardCharsets.UTF_8);
     }

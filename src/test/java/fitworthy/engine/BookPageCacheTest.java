@@ -87,6 +87,15 @@ class BookPageCacheTest {
             assertNull(anew().find("a", "one"), () -> length + " of " + whole.length);
             assertNull(anew().find("a", "two"));
         }
+        for (int wrong : new int[] {-1, Integer.MIN_VALUE, Integer.MAX_VALUE}) {
+            folder.keep(
+                    "pages.bin",
+                    ByteBuffer.allocate(whole.length)
+                            .put(whole)
+                            .putInt(0, wrong)
+                            .array());
+            assertNull(anew().find("a", "one"), () -> "a length of " + wrong);
+        }
         folder.keep("pages.bin", whole);
         assertNotNull(anew().find("a", "one"));
         // The first byte of the reader's digest, behind its length: another reader's work.
