@@ -17,7 +17,7 @@ done
 
 # What is changed; the topics whose cases are run; the tests, of which "own" are all of the package.
 table="
-figures.Measures     mass+across
+figures.Measures     mass+across  figures.MeasuresTest
 figures.measure      mass         own figures.plan.ToleranceTest
 figures.plan         mass+towing+tyres+electrical+paperwork own
 figures.across       across       own

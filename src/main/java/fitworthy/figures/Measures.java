@@ -62,25 +62,27 @@ public final class Measures {
     public static List<Measure> of(Plan plan) {
         List<Measure> measures = new ArrayList<>();
         TOPICS.forEach(topic -> topic.plan(plan, measures));
-        measures.forEach(measure -> check(measure, Scope.PLAN));
-        return measures;
+        return checked(measures, Scope.PLAN);
     }
 
     /** What holds in one load case. */
     public static List<Measure> of(Loading loading) {
         List<Measure> measures = new ArrayList<>();
         TOPICS.forEach(topic -> topic.loading(loading, measures));
-        measures.forEach(measure -> check(measure, Scope.LOADING));
-        measures.replaceAll(measure -> measure.in(loading.loadCase().name()));
-        return measures;
+        return checked(measures, Scope.LOADING).stream()
+                .map(measure -> measure.in(loading.loadCase().name()))
+                .toList();
     }
 
     /** Which rules have to be run for each load case is read off the declared scope, so it must be the true one. */
-    private static void check(Measure measure, Scope scope) {
-        if (measure.kind().scope() != scope) {
-            throw new IllegalStateException(measure.getName() + " is declared to be of "
-                    + Words.hyphenated(measure.kind().scope().name()) + " scope and made in "
-                    + Words.hyphenated(scope.name()) + " scope");
+    static List<Measure> checked(List<Measure> measures, Scope scope) {
+        for (Measure measure : measures) {
+            if (measure.kind().scope() != scope) {
+                throw new IllegalStateException(measure.getName() + " is declared to be of "
+                        + Words.hyphenated(measure.kind().scope().name()) + " scope and made in "
+                        + Words.hyphenated(scope.name()) + " scope");
+            }
         }
+        return measures;
     }
 }

@@ -2,11 +2,16 @@ package fitworthy.figures.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -69,5 +74,44 @@ class MeasureTest {
                 }
             }
         }
+    }
+
+    /** A question that hangs on an answer that was not given lacks that answer, whether a number or a word answers it. */
+    @Test
+    void anAnswerThatIsAskedIsLacking() {
+        Choice<YesNo> asked = Choice.missing(new Missing("vehicle.open", "whether it is open", "the vehicle"));
+        MeasureKind kind = MeasureKind.word("mass.how", "how it is done");
+        Measure number = Measure.of(LOAD, "axle", Figure.of(800, 10), Figure.of(900, 0));
+        Measure word = Measure.of(kind, "axle", Choice.of(YesNo.YES)).in("full");
+        assertSame(number, number.given(Choice.of(YesNo.NO)));
+        for (Measure each : new Measure[] {number.given(asked), word.given(Choice.of(YesNo.NO), asked, asked)}) {
+            assertEquals(List.of(asked.missing()), each.missing());
+            assertEquals("", each.getWord());
+            assertTrue(Double.isNaN(each.getValue()));
+        }
+        assertEquals("full", word.given(asked).getLoadCase());
+        assertEquals(900, number.given(asked).getLimit(), 0);
+        assertEquals(10, number.getTolerance(), 0);
+        assertEquals(0, number.given(asked).getTolerance(), 0);
+    }
+
+    @Test
+    void itReadsAsItWouldBeSaid() {
+        MeasureKind kind = MeasureKind.word("mass.how", "how it is done");
+        assertEquals("mass.how [axle, full] = yes", Measure.of(kind, "axle", Choice.of(YesNo.YES)).in("full").toString());
+        Figure one = Figure.of(1);
+        assertEquals("mass.load [axle] = " + one, Measure.of(LOAD, "axle", one).toString());
+        assertEquals("mass.load [axle] = " + one + " of " + one, Measure.of(LOAD, "axle", one, one).toString());
+    }
+
+    @Test
+    void workingsAreKeptInTheOrderInWhichTheyWereAdded() {
+        Measure worked = Measure.of(LOAD, "axle", Figure.of(3))
+                .worked("load = a + b", Working.in("a", Figure.of(1), "kg"))
+                .worked("a = b");
+        assertEquals(
+                List.of("load = a + b, a = 1 kg", "a = b"),
+                worked.workings().stream().flatMap(each -> each.lines().stream()).toList());
+        assertFalse(worked.workings().get(0).listsMasses());
     }
 }
