@@ -77,12 +77,13 @@ final class Changes {
             String number = String.valueOf(i + 1);
             List<String> cells = new ArrayList<>(
                     List.of(number, ChangeWords.choices(alternatives.plans().get(i), i)));
-            Counts found = plan.counts();
+            Counts counted = plan.counts();
             for (Severity severity : Severity.values()) {
-                cells.add(String.valueOf(found.found(severity)));
+                cells.add(String.valueOf(plan.headings().getOrDefault(severity, 0L)));
             }
-            cells.add(String.valueOf(found.notAssessed()));
-            cells.add(String.valueOf(found.figuresMissing()));
+            cells.add(String.valueOf(plan.toldUnder()));
+            cells.add(String.valueOf(counted.notAssessed()));
+            cells.add(String.valueOf(counted.figuresMissing()));
             cells.add(ChangeWords.price(plan.advice()));
             counts.add(Row.of(cells.toArray(String[]::new)));
             left.add(Row.of(
@@ -96,11 +97,12 @@ final class Changes {
                 "Every combination, each run through the whole rule book",
                 List.of(
                         text("Plan", 7),
-                        text("Choices", 29),
-                        figure("Stop", 7),
-                        figure("Change", 9),
+                        text("Choices", 24),
+                        figure("Stop", 6),
+                        figure("Change", 8),
                         figure("Confirm", 9),
-                        figure("Note", 7),
+                        figure("Note", 6),
+                        figure("Told under them", 8),
                         figure("Checks not made", 9),
                         figure("Figures missing", 9),
                         figure("Price", 14)),

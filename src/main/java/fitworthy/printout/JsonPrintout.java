@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.HouseUse;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
@@ -54,7 +53,8 @@ public final class JsonPrintout {
             String caution,
             List<String> cases,
             String worst,
-            WrittenCounts counts,
+            JsonCounts.Checks counts,
+            JsonCounts.Headings headings,
             List<WrittenFinding> findings,
             List<WrittenMet> met,
             List<WrittenNotAssessed> notAssessed,
@@ -74,7 +74,8 @@ public final class JsonPrintout {
                     book.cover().caution(),
                     MarginTable.loadings(advice),
                     advice.worstWord(),
-                    WrittenCounts.of(Arrangement.of(advice).counts()),
+                    JsonCounts.Checks.of(Arrangement.of(advice).counts()),
+                    JsonCounts.Headings.of(Arrangement.of(advice)),
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)
@@ -84,31 +85,6 @@ public final class JsonPrintout {
                     advice.notAssessed().stream().map(WrittenNotAssessed::of).toList(),
                     advice.doesNotApply().stream().map(WrittenDoesNotApply::of).toList(),
                     advice.waivers().stream().map(WrittenWaiver::of).toList());
-        }
-    }
-
-    private record WrittenCounts(
-            long stop,
-            long change,
-            long confirm,
-            long note,
-            long waived,
-            long notAssessed,
-            long figuresMissing,
-            long met,
-            long doesNotApply) {
-
-        static WrittenCounts of(Counts counts) {
-            return new WrittenCounts(
-                    counts.found(Severity.STOP),
-                    counts.found(Severity.CHANGE),
-                    counts.found(Severity.CONFIRM),
-                    counts.found(Severity.NOTE),
-                    counts.waived(),
-                    counts.notAssessed(),
-                    counts.figuresMissing(),
-                    counts.met(),
-                    counts.doesNotApply());
         }
     }
 

@@ -17,6 +17,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
+import fitworthy.document.Report.Table;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
@@ -111,6 +112,8 @@ class OneFigureTest {
             assertEquals(
                     figures.size(), read.get("counts").get("figures-missing").asLong());
             assertEquals(met, read.get("counts").get("met").asLong());
+            assertEquals(headings(Verdict.of(arrangement)), headings(read.get("headings")));
+            assertEquals(headings(Verdict.of(arrangement)), headings(choices(advice)));
             assertEquals(checks, listed(read, "not-assessed"));
             assertEquals(met, listed(read, "met"));
             assertEquals(
@@ -139,6 +142,32 @@ class OneFigureTest {
                     .replaceAll("\\s+", " ");
             said(text, Verdict.open(counts), counts.notAssessed() == 0 ? 0 : 2);
         }
+    }
+
+    /** Stops, changes, confirms, notes and what is told under them: as a sentence says it. */
+    private static List<Long> headings(String words) {
+        return Stream.of("stops?", "changes?", "to confirm", "notes?", "more told under them")
+                .map(each -> Pattern.compile("([0-9]+) " + each + "\\b").matcher(words))
+                .map(each -> each.find() ? Long.parseLong(each.group(1)) : 0)
+                .toList();
+    }
+
+    private static List<Long> headings(JsonNode counts) {
+        return Stream.of("stop", "change", "confirm", "note", "told-under")
+                .map(each -> counts.get(each).asLong())
+                .toList();
+    }
+
+    /** As the table of open choices has them. */
+    private static List<Long> headings(Table choices) {
+        return choices.rows().get(0).cells().subList(2, 7).stream()
+                .map(Long::parseLong)
+                .toList();
+    }
+
+    private static Table choices(Advice advice) {
+        return (Table)
+                Changes.compared(new Alternatives(List.of(new Alternative(List.of(), advice)), 1)).get(0);
     }
 
     /** How many checks a list of the JSON has, which tells them by loading. */

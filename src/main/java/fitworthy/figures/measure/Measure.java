@@ -221,6 +221,16 @@ public final class Measure {
         return Figure.rounded(limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance()));
     }
 
+    /** Tolerance of the number alone, in the unit used inside; 0 where it is not known or is a word. Not for rules. */
+    public double valueTolerance() {
+        return figure == null || !isKnown() ? 0 : figure.tolerance();
+    }
+
+    /** Tolerance of its own limit; 0 where it has none. Not for rules. */
+    public double limitTolerance() {
+        return limit == null || !isKnown() ? 0 : limit.tolerance();
+    }
+
     @Override
     public String toString() {
         return kind.name() + " [" + subject + (loadCase.isEmpty() ? "" : ", " + loadCase) + "] = "

@@ -1,6 +1,7 @@
 package fitworthy.figures.measure;
 
 import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
 
 /**
  * A question that the figures answer.
@@ -50,7 +51,7 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
     /** The nearest value that can be printed in full; of two that are as near the higher. */
     public double printed(double value) {
         double digit = Dimension.size(unit) * Math.pow(10, -decimals);
-        return digit * Math.floor(value / digit + 0.5 + 1e-6);
+        return digit * Math.floor(Figure.rounded(value / digit) + 0.5);
     }
 
     /**

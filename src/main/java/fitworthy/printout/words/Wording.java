@@ -8,6 +8,7 @@ import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Words;
 import java.math.BigDecimal;
@@ -34,7 +35,8 @@ public final class Wording {
 
     /** A number from the unit used inside, in the unit given. */
     public static String number(double value, String unit, int decimals) {
-        double shown = value / Dimension.size(unit);
+        // In ten digits, as figures are compared: a binary fraction just below a tie is the tie.
+        double shown = Figure.rounded(value / Dimension.size(unit));
         // Not by a format, which looks up how a language writes its digits. A rounded zero has no sign.
         return Double.isFinite(shown)
                 ? BigDecimal.valueOf(shown)
@@ -84,21 +86,25 @@ public final class Wording {
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
-        MeasureKind kind = kind(judged, comparison);
-        return quantity(asPrinted(judged, comparison).value(), kind)
-                + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
-                        ? " +/- " + quantity(comparison.tolerance(), kind)
-                        : "");
+        Measure measure = judged.measure();
+        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
+                + eitherWay(measure.valueTolerance(), measure.kind());
     }
 
-    /** What it was held against. */
+    /** What it was held against, with the tolerance that it has where it is worked out too. */
     public static String limit(Judged judged, Comparison comparison) {
-        return (judged.card().againstLimit()
-                        ? judged.measure().kind().limitMeaning()
-                        : judged.card().atLeast() ? "at least" : "at most")
+        Measure measure = judged.measure();
+        boolean own = judged.card().againstLimit();
+        return (own ? measure.kind().limitMeaning() : judged.card().atLeast() ? "at least" : "at most")
                 + " "
                 + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
+                + (own ? eitherWay(measure.limitTolerance(), measure.kind()) : "")
                 + (comparison.house() ? HOUSE : "");
+    }
+
+    /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */
+    private static String eitherWay(double tolerance, MeasureKind kind) {
+        return printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);
     }
 
     /** How much is left, or by how much the limit is passed. */
@@ -119,14 +125,29 @@ public final class Wording {
 
     /**
      * The measure's kind with the digits in which what was compared is printed, all of it alike: more than usual where
-     * a limit is passed by less than the usual digits show.
+     * a limit is passed by less than the usual digits show, and one more where a remedy names the margin and the nearest
+     * usual digits would not be enough.
      */
     public static MeasureKind kind(Judged judged, Comparison comparison) {
-        return finer(
+        MeasureKind kind = finer(
                 judged.measure().kind(),
-                kind -> comparison.margin() < 0
-                        && (printsAsZero(comparison.margin(), kind)
-                                || printsAlike(inDigits(judged, comparison, kind), kind)));
+                finer -> comparison.margin() < 0
+                        && (printsAsZero(comparison.margin(), finer)
+                                || printsAlike(inDigits(judged, comparison, finer), finer)));
+        return asksForMargin(judged, comparison)
+                        && !(isNearest(comparison.value(), inDigits(judged, comparison, kind).value(), kind)
+                                && isNearest(comparison.limit(), inDigits(judged, comparison, kind).limit(), kind))
+                ? kind.finer()
+                : kind;
+    }
+
+    /** Whether the remedy says to take off, or to add, what the limit is passed by. */
+    private static boolean asksForMargin(Judged judged, Comparison comparison) {
+        return comparison.margin() < 0 && judged.card().remedy().contains("{margin}");
+    }
+
+    private static boolean isNearest(double value, double printed, MeasureKind kind) {
+        return quantity(value, kind).equals(quantity(printed, kind));
     }
 
     private static boolean printsAlike(Comparison printed, MeasureKind kind) {
@@ -155,18 +176,15 @@ public final class Wording {
         String remedy = judged.card().remedy();
         int stricter = judged.card().atLeast() ? 1 : -1;
         boolean passed = each.margin() < 0;
-        double limit = passed && remedy.contains("{limit}")
-                ? kind.printed(each.limit(), stricter)
-                : kind.printed(each.limit());
-        double value = remedy.contains("{enough}")
+        boolean margin = asksForMargin(judged, each);
+        double value = margin || remedy.contains("{enough}")
                 ? kind.printed(each.value(), -stricter)
                 : kind.printed(each.value());
-        double margin = stricter * (value - limit);
-        if (passed && remedy.contains("{margin}")) {
-            margin = Math.min(margin, kind.printed(each.margin(), -1));
-            value = limit + stricter * margin;
-        }
-        return new Comparison(value, limit, passed ? margin : Math.max(margin, 0), each.tolerance(), each.house());
+        double limit = margin || passed && remedy.contains("{limit}")
+                ? kind.printed(each.limit(), stricter)
+                : kind.printed(each.limit());
+        double between = stricter * (value - limit);
+        return new Comparison(value, limit, passed ? between : Math.max(between, 0), each.tolerance(), each.house());
     }
 
     private static boolean printsAsZero(double margin, MeasureKind kind) {

@@ -29,8 +29,8 @@ class WordingTest {
 
     /** The plain wagon weighs 2520 kg loaded. */
     @Test
-    void whatHasToComeOffIsRoundedUp() throws FaultsException {
-        remedyHolds("at least 144 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
+    void whatHasToComeOffIsEnough() throws FaultsException {
+        remedyHolds("at least 143.2 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
         remedyHolds("at least 143 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2377 kg}}");
         remedyHolds("at least 0.1 kg out", "mass.gvm-over", "vehicle: {ratings: {gvm: 2519.9 kg}}");
     }
@@ -68,14 +68,14 @@ class WordingTest {
     void theComparisonIsRoundedAsTheRemedyIs() throws FaultsException {
         Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
         assertEquals(
-                "loaded mass 2521 kg, GVM 2377 kg: 144 kg too much",
+                "loaded mass 2520.0 kg, GVM 2376.8 kg: 143.2 kg too much",
                 Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
     @Test
     void aDepthToStayBelowIsRoundedDown() throws FaultsException {
         String depth = "trip: {water-depth: 700 mm}\nvehicle: {intake: {height: 900 mm, electrics: %s}}";
-        remedyHolds("deeper than 600 mm", "intake.too-deep", depth.formatted("600.9 mm"));
+        remedyHolds("deeper than 600.9 mm", "intake.too-deep", depth.formatted("600.96 mm"));
         remedyHolds("deeper than 600 mm", "intake.too-deep", depth.formatted("600 mm"));
     }
 

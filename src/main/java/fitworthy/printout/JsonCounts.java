@@ -1,0 +1,52 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
+import fitworthy.book.Severity;
+import java.util.Map;
+
+/** What advice comes to in numbers, as JSON has them. */
+final class JsonCounts {
+
+    private JsonCounts() {}
+
+    /** How many checks ended in which way. */
+    record Checks(
+            long stop,
+            long change,
+            long confirm,
+            long note,
+            long waived,
+            long notAssessed,
+            long figuresMissing,
+            long met,
+            long doesNotApply) {
+
+        static Checks of(Counts counts) {
+            return new Checks(
+                    counts.found(Severity.STOP),
+                    counts.found(Severity.CHANGE),
+                    counts.found(Severity.CONFIRM),
+                    counts.found(Severity.NOTE),
+                    counts.waived(),
+                    counts.notAssessed(),
+                    counts.figuresMissing(),
+                    counts.met(),
+                    counts.doesNotApply());
+        }
+    }
+
+    /** What the headline counts: what is told by itself, and what is told under it. */
+    record Headings(long stop, long change, long confirm, long note, long toldUnder) {
+
+        static Headings of(Arrangement arrangement) {
+            Map<Severity, Long> headings = arrangement.headings();
+            return new Headings(
+                    headings.getOrDefault(Severity.STOP, 0L),
+                    headings.getOrDefault(Severity.CHANGE, 0L),
+                    headings.getOrDefault(Severity.CONFIRM, 0L),
+                    headings.getOrDefault(Severity.NOTE, 0L),
+                    arrangement.toldUnder());
+        }
+    }
+}
