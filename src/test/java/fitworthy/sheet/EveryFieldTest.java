@@ -134,7 +134,7 @@ class EveryFieldTest {
         Set<String> looked = new TreeSet<>();
         Set<String> expected = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
-            String name = SheetFields.first(field.getKey());
+            String name = field.getKey();
             if (!looked.contains(name) && !field.getValue().description().printed() && !OF_THE_SEARCH.contains(name)) {
                 expected.add(name);
                 for (Found each : places.getOrDefault(name, List.of())) {
@@ -252,7 +252,7 @@ class EveryFieldTest {
             // Of the many cases the first of sixty that has a value stands for all of them.
             int group = i < 3 + BY_HAND.size() ? -i : i / 60;
             for (Twigs.Twig twig : Twigs.of(sheet)) {
-                String field = SheetFields.first(SheetFields.of(sheet, twig.path()));
+                String field = SheetFields.of(sheet, twig.path());
                 if (seen.add(field + " " + twig.value().text() + " " + group)) {
                     places.computeIfAbsent(field, key -> new ArrayList<>()).add(new Found(sheet, twig));
                 }
