@@ -35,7 +35,7 @@ public sealed interface BodyDetails extends Details {
             @Field("what is seen at the rear with it on") RearEnd rear,
             @Field("what holds it down where it comes off") HoldDown holdDown,
             @Field("the legs it stands on when it is off") Legs legs,
-            @Field(value = "whether doors, joints and cable entries keep dust out", find = "the maker, or a hose")
+            @Field(value = "whether doors, joints and cable entries keep dust out; a tray has none where left out", find = "the maker, or a hose")
                     Choice<YesNo> dustSealed,
             @Field(
                             value = "how far its rear door, flap or ladder reaches behind it; 0 mm where nothing opens",

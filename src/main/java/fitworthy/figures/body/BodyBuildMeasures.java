@@ -144,7 +144,9 @@ final class BodyBuildMeasures implements Topic {
                         in("front", body.front(), "mm"),
                         in("length", body.length(), "mm"),
                         in("wheelbase", plan.wheelbase(), "mm")));
-        if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
+        boolean closed =
+                fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
+        if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
         if (fitment.removable().is(YesNo.YES) || !fitment.removable().known() && body.tellsHowItComesOff()) {
