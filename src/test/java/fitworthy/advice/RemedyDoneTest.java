@@ -63,7 +63,9 @@ class RemedyDoneTest {
         Set<String> known = new TreeSet<>(RemedyTable.doings().keySet());
         known.addAll(RemedyTable.onlyTold().keySet());
         assertEquals(named, known);
-        assertEquals(named.size(), RemedyTable.doings().size() + RemedyTable.onlyTold().size());
+        assertEquals(
+                named.size(),
+                RemedyTable.doings().size() + RemedyTable.onlyTold().size());
     }
 
     private static boolean figures(String remedy) {

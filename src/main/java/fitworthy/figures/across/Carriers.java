@@ -110,8 +110,7 @@ final class Carriers {
 
     /** Where the floor is not given, what is no lower than the canopy's own centre of mass is above it all the same. */
     private static Choice<YesNo> above(Figure floor, Fitment canopy, Figure height) {
-        if (!floor.known()
-                && canopy.at().filter(at -> height.isAtLeast(at.z())).isPresent()) {
+        if (!floor.known() && canopy.at().filter(at -> height.isAtLeast(at.z())).isPresent()) {
             return Choice.of(YesNo.YES);
         }
         List<Missing> lacking = height.known() ? floor.missing() : height.missing();

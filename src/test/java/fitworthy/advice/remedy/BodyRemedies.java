@@ -66,9 +66,13 @@ final class BodyRemedies {
                         " lighter",
                         (tree, sheet, finding, amount) -> OFF_TRAILER.done(
                                 tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
-        table.rule("across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
-        table.rule("across.seats-short", says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
-        table.rule("across.trip-seats-short", says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+        table.rule(
+                "across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
+        table.rule(
+                "across.seats-short", says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+        table.rule(
+                "across.trip-seats-short",
+                says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         table.rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
         table.rule("body.hold-down-weak", says("add up to ", ",", (tree, sheet, finding, amount) -> {
             NodePath points = NodePath.of("fitments", finding.judged().subject(), "hold-down", "points");

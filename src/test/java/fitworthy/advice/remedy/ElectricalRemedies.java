@@ -29,7 +29,9 @@ final class ElectricalRemedies {
     private ElectricalRemedies() {}
 
     static void into(RemedyTable table) {
-        table.rule("electrical.alternator-over", says("alternator of at least ", ":", set(at("vehicle.engine.alternator"))));
+        table.rule(
+                "electrical.alternator-over",
+                says("alternator of at least ", ":", set(at("vehicle.engine.alternator"))));
         table.rule(
                 "electrical.lead-too-deep electrical.lithium-too-deep",
                 says("capacity of at least ", ",", set(of(Fitment.Kind.BATTERY, "vehicle", "capacity"))));
@@ -56,9 +58,11 @@ final class ElectricalRemedies {
                 "electrical.fuse-far electrical.fuse-far-enclosed",
                 says("within ", " of", set(fuse("distance"))),
                 says("terminal, ", " nearer", less(fuse("distance"))));
-        table.rule("electrical.panel-full", says("with ", " ways", set(of(Fitment.Kind.SWITCH_PANEL, "vehicle", "ways"))));
-        table.told(RemedyTable.LEFT_OR_USUAL, "electrical.charger-gains electrical.lithium-charged-in-frost"
-                        + " electrical.lithium-idle-in-frost");
+        table.rule(
+                "electrical.panel-full", says("with ", " ways", set(of(Fitment.Kind.SWITCH_PANEL, "vehicle", "ways"))));
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "electrical.charger-gains electrical.lithium-charged-in-frost" + " electrical.lithium-idle-in-frost");
     }
 
     private static Where fuse(String field) {

@@ -36,6 +36,7 @@ final class LiquidRemedies {
         return List.of("fitments."
                 + (subject.endsWith(" inlet") ? subject.replace(" inlet", ".inlet-bore") : subject + ".bore"));
     };
+
     private static final Act FUEL = (tree, sheet, finding, amount) -> fill(tree, sheet, finding, amount, false);
     private static final Act WATER = (tree, sheet, finding, amount) -> fill(tree, sheet, finding, amount, true);
 
@@ -59,7 +60,8 @@ final class LiquidRemedies {
                 "intake.drain-under-water",
                 says("deeper than ", ";", set(DEPTH)),
                 says("plan is ", " deeper", less(DEPTH)));
-        table.rule("intake.too-deep", says("deeper than ", ",", set(DEPTH)), says("plan is ", " too deep", less(DEPTH)));
+        table.rule(
+                "intake.too-deep", says("deeper than ", ",", set(DEPTH)), says("plan is ", " too deep", less(DEPTH)));
         table.rule(
                 "intake.deeper-than-maker",
                 says("deeper than ", ",", set(DEPTH)),
@@ -69,14 +71,17 @@ final class LiquidRemedies {
                 "intake.fan-within-maker",
                 says("deeper than ", ";", set(DEPTH)),
                 says("plan is ", " deeper", less(DEPTH)));
-        table.rule("intake.bore-narrow", says("bore of ", " or more", set(BORE)), says("one is ", " short", more(BORE)));
+        table.rule(
+                "intake.bore-narrow", says("bore of ", " or more", set(BORE)), says("one is ", " short", more(BORE)));
         table.rule("intake.duct-fast", says("bore of ", " or more", set(BORE)));
         table.rule("intake.filter-overrun", says("after ", " at", set(at("trip.dust-distance"))));
         table.rule("intake.breathers-drown intake.breathers-left-low", says("breathers to ", " or", set(breathers())));
         table.rule("water.short water.no-reserve", says("Set out with ", ",", WATER));
         table.rule("water.use-low", says("at least ", " for each", set(at("trip.water-use"))));
         table.rule("water.too-near", says("gap is ", " too small", more(at("tanks.{subject}.water.clearance"))));
-        table.told(RemedyTable.LEFT_OR_USUAL, "fuel.range-thin fuel.separator-missing fuel.tank-approval intake.bore-step"
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "fuel.range-thin fuel.separator-missing fuel.tank-approval intake.bore-step"
                         + " intake.duct-brisk intake.little-freeboard water.one-tank water.surges water.freezes");
     }
 

@@ -103,7 +103,9 @@ final class MassRemedies {
                                 .toList()));
         table.rule("mass.raised-gvm-axles", says("Count on ", " at most", GVM_AND_LOAD));
         table.rule("mass.heavy-class", says("GVM at ", " or less", GVM_AND_LOAD));
-        table.told(RemedyTable.LEFT_OR_USUAL, "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
                         + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.found-takes-payload");
     }
 

@@ -40,9 +40,10 @@ final class RecoveryRemedies {
     private RecoveryRemedies() {}
 
     static void into(RemedyTable table) {
-        table.rule("recovery.point-weak", says("at least ", " at the", (tree, sheet, finding, amount) -> set((a, b, c) ->
-                        pointsAt(tree, sheet, finding))
-                .done(tree, sheet, finding, amount)));
+        table.rule(
+                "recovery.point-weak", says("at least ", " at the", (tree, sheet, finding, amount) -> set((a, b, c) ->
+                                pointsAt(tree, sheet, finding))
+                        .done(tree, sheet, finding, amount)));
         table.rule("recovery.winch-small", says("rated for ", " or more", set(at("fitments.{subject}.pull"))));
         table.rule("recovery.line-weak", says("strength above ", ",", (tree, sheet, finding, amount) -> set(at(
                         "fitments.{subject}.line"))
@@ -52,7 +53,8 @@ final class RecoveryRemedies {
                 "recovery.strap-weak recovery.strap-stiff",
                 says("vehicles, ", " for", set(at("fitments.{subject}.strength"))));
         table.rule("recovery.shackles-weak recovery.block-weak", says("at least ", "[,;]", set(SUBJECT_LIMIT)));
-        table.rule("recovery.tree-strap-weak", says("at least ", " in", set(at("fitments.{subject}.tree-strap-limit"))));
+        table.rule(
+                "recovery.tree-strap-weak", says("at least ", " in", set(at("fitments.{subject}.tree-strap-limit"))));
         table.rule("suspension.lift-uncertified suspension.stability-control", says("Take ", " out", LOWER_LIFT));
         table.rule("suspension.body-lifted", says("Leave the ", " of spacers", LOWER_LIFT));
         table.rule("suspension.lift-too-high", says("at least ", " out", LOWER_LIFT));
@@ -60,15 +62,18 @@ final class RecoveryRemedies {
             NodePath lift = NodePath.of("fitments", finding.judged().subject(), "lift");
             return List.of(changed(tree, lift, now -> now - Math.signum(now) * amount.value(), amount.unit(), false));
         }));
-        table.rule("suspension.springs-overloaded", says("made for ", " of fixed", set(at("fitments.{subject}.load-most"))));
+        table.rule(
+                "suspension.springs-overloaded",
+                says("made for ", " of fixed", set(at("fitments.{subject}.load-most"))));
         table.rule(
                 "suspension.springs-underloaded",
                 says("springs for ", " of fixed", set(at("fitments.{subject}.load-least"))));
-        table.rule("suspension.front-springs-left", says("dampers for ", " of fixed", (tree, sheet, finding, amount) -> {
-            List<Node> parts = new ArrayList<>(((Node.Listing) tree.get("fitments")).items());
-            parts.add(NodeReader.read(
-                    "springs",
-                    """
+        table.rule(
+                "suspension.front-springs-left", says("dampers for ", " of fixed", (tree, sheet, finding, amount) -> {
+                    List<Node> parts = new ArrayList<>(((Node.Listing) tree.get("fitments")).items());
+                    parts.add(NodeReader.read(
+                            "springs",
+                            """
                     name: Springs to suit
                     kind: springs
                     end: front
@@ -77,13 +82,15 @@ final class RecoveryRemedies {
                     lift: 0 mm
                     load-least: 0 kg
                     load-most:\s"""
-                            + written(amount.value(), "kg"),
-                    new ArrayList<>()));
-            return List.of(tree.with("fitments", new Node.Listing(tree.place(), parts)));
-        }));
+                                    + written(amount.value(), "kg"),
+                            new ArrayList<>()));
+                    return List.of(tree.with("fitments", new Node.Listing(tree.place(), parts)));
+                }));
         table.rule("suspension.too-soft suspension.sags", says("springs of ", " or more", set(springs("rate"))));
         table.rule("suspension.joint-angle", says("by ", " with", less(at("fitments.{subject}.joint-angle"))));
-        table.told(RemedyTable.LEFT_OR_USUAL, "recovery.winch-coupled suspension.too-stiff suspension.rear-slow suspension.travel-lost");
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "recovery.winch-coupled suspension.too-stiff suspension.rear-slow suspension.travel-lost");
     }
 
     private static Where springs(String field) {

@@ -27,6 +27,7 @@ final class TowingRemedies {
 
     /** What a load on the ball puts on the rear axle, ample for any overhang. */
     private static final double BEHIND_AXLE = 2;
+
     private static final Act PLATED_LOWER = (tree, sheet, finding, amount) -> {
         Node.Mapping changed = tree;
         for (String field : List.of("rated", "gtm")) {
@@ -49,7 +50,8 @@ final class TowingRemedies {
         table.rule("towing.trailer-over", says("at least ", " lighter", OFF_TRAILER));
         table.rule("towing.unrated-over", says("down to ", ",", set(at("trailer.mass"))));
         table.rule("towing.plate-over", says("at least ", " out", OFF_TRAILER));
-        table.rule("towing.coupling-over", says("take ", " out", OFF_TRAILER), says("at least ", ",", plate("trailer")));
+        table.rule(
+                "towing.coupling-over", says("take ", " out", OFF_TRAILER), says("at least ", ",", plate("trailer")));
         table.rule(
                 "towing.coupling-below-plate",
                 says("plated ", " lower", PLATED_LOWER),
@@ -88,7 +90,9 @@ final class TowingRemedies {
         table.rule("towing.outweighed", says("trailer by ", " or", OFF_TRAILER));
         table.rule("towing.nose-up", says("ball ", " lower", lowerBall()));
         table.rule("towing.nose-up-far", says("at least ", " with", lowerBall()));
-        table.told(RemedyTable.LEFT_OR_USUAL, "towing.trailer-unsure towing.ball-heavy towing.ratio-high towing.overhang-long");
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "towing.trailer-unsure towing.ball-heavy towing.ratio-high towing.overhang-long");
     }
 
     /** The trailer, with its share still on the ball, as light as the ball's limit asks. */

@@ -38,14 +38,18 @@ final class TyreRemedies {
     private TyreRemedies() {}
 
     static void into(RemedyTable table) {
-        table.rule("tyres.load-over", says("at least ", " off", OFF_AXLE), says("load index ", " or higher", set(INDEX)));
+        table.rule(
+                "tyres.load-over", says("at least ", " off", OFF_AXLE), says("load index ", " or higher", set(INDEX)));
         table.rule("tyres.weaker-than-axle", says("load index ", " or higher", set(INDEX)));
-        table.rule("tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
+        table.rule(
+                "tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
         table.rule("tyres.wheel-weaker-than-axle", says("rated for ", " or more", set(WHEELS)));
         table.rule("tyres.too-slow", says("at least ", " slower", less(at("trip.top-speed"))));
         table.rule("tyres.diameter-grown tyres.diameter-grown-passenger", says("at least ", " smaller", DIAMETER_LESS));
         table.rule("tyres.diameter-shrunk", says("at least ", " larger", DIAMETER_MORE));
-        table.rule("tyres.rim-narrow", says("at least ", " wider", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
+        table.rule(
+                "tyres.rim-narrow",
+                says("at least ", " wider", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
         table.rule(
                 "tyres.rim-wide",
                 says("at least ", " narrower", less(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
@@ -63,8 +67,11 @@ final class TyreRemedies {
         table.rule("tyres.passenger-on-truck", says("at least ", " off", OFF_AXLE));
         table.rule("tyres.clearance-small", says("Gain ", " at", more(tyres("clearance"))));
         table.told(
-                "a symbol or an index is chosen from a table by what it has to carry", "tyres.speed-symbol-low tyres.spare-weak");
-        table.told(RemedyTable.LEFT_OR_USUAL, "tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre"
+                "a symbol or an index is chosen from a table by what it has to carry",
+                "tyres.speed-symbol-low tyres.spare-weak");
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre"
                         + " tyres.speedometer-low tyres.wide tyres.diameter-share");
     }
 
