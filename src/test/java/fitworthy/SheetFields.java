@@ -7,17 +7,17 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** The fields that hold a value, by the names that docs/sheet.md gives them. */
 public final class SheetFields {
 
     private static final Map<String, FieldSchema> ALL = new LinkedHashMap<>();
-    private static final Map<List<Object>, String> FIRST = new HashMap<>();
-    private static final Map<String, String> SAME = new HashMap<>();
+    private static final Set<String> IDLE = new HashSet<>();
 
     static {
         collect(Sheet.class, "");
@@ -30,9 +30,9 @@ public final class SheetFields {
         return ALL;
     }
 
-    /** Where the same field of the same group first stands on the page, as that of a tyre, a place or a mirror. */
-    public static String first(String field) {
-        return SAME.get(field);
+    /** Whether it decides nothing: one that is printed only, or that a group has for its other places. */
+    public static boolean decidesNothing(String field) {
+        return ALL.get(field).description().printed() || IDLE.contains(field);
     }
 
     /** The field in which a value of a sheet's tree stands. */
@@ -65,13 +65,15 @@ public final class SheetFields {
     private static void collect(Class<? extends Record> type, String path) {
         for (FieldSchema field : RecordSchema.of(type).fields()) {
             String inner = path.isEmpty() ? field.name() : path + "." + field.name();
+            if (field.description() != null) {
+                Stream.of(field.description().idle()).forEach(name -> IDLE.add(inner + "." + name));
+            }
             switch (field.content()) {
                 case GROUP -> collect(field.type().asSubclass(Record.class), inner);
                 case GROUPS -> collect(field.type().asSubclass(Record.class), inner + ".N");
                 case FIELDS_OF_KIND -> {}
                 default -> {
                     ALL.put(inner, field);
-                    SAME.put(inner, FIRST.computeIfAbsent(List.of(type, field.name()), key -> inner));
                 }
             }
             if (field.tellsKind()) {

@@ -30,6 +30,9 @@ public @interface Field {
     /** Whether it is only printed, so that nothing is judged by it. */
     boolean printed() default false;
 
+    /** Fields of this group that decide nothing where it stands here, though they do where it stands elsewhere. */
+    String[] idle() default {};
+
     /** A value as a sheet would write it; a figure's default is its dimension's example. */
     String example() default "";
 }

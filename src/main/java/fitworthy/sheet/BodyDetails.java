@@ -23,12 +23,23 @@ public sealed interface BodyDetails extends Details {
                     Figure front,
             @Field(value = "its length", in = Dimension.LENGTH, find = "the maker's drawing", example = "1800 mm")
                     Figure length,
+            @Field(
+                            value =
+                                    "height of its floor above the ground; of a canopy without one, of what it stands on;"
+                                            + " that of the tray where left out",
+                            in = Dimension.LENGTH,
+                            find = "a tape",
+                            example = "1000 mm")
+                    Figure floor,
             @Field(value = "whether it hides the view through the rear window", find = "the maker, or a look")
                     Choice<YesNo> hidesRearWindow,
             @Field("what is seen at the rear with it on") RearEnd rear,
             @Field("what holds it down where it comes off") HoldDown holdDown,
             @Field("the legs it stands on when it is off") Legs legs,
-            @Field(value = "whether doors, joints and cable entries keep dust out", find = "the maker, or a hose")
+            @Field(
+                            value =
+                                    "whether doors, joints and cable entries keep dust out; a tray has none where left out",
+                            find = "the maker, or a hose")
                     Choice<YesNo> dustSealed,
             @Field(
                             value = "how far its rear door, flap or ladder reaches behind it; 0 mm where nothing opens",
@@ -133,8 +144,18 @@ public sealed interface BodyDetails extends Details {
     record FirearmBox(
             @Field(value = "whether it locks", find = "the maker") Choice<YesNo> locks,
             @Field(value = "whether it is fixed to the vehicle", find = "the plan") Choice<YesNo> fixed,
-            @Field(value = "whether ammunition has a locked place of its own", find = "the plan")
-                    Choice<YesNo> ammunitionApart)
+            @Field(value = "whether ammunition is kept apart from the firearms", find = "the plan")
+                    Choice<YesNo> ammunitionApart,
+            @Field(
+                            value =
+                                    "whether firearms travel in it unable to fire, by the bolt out or a trigger lock on",
+                            find = "whoever carries them")
+                    Choice<YesNo> disabled,
+            @Field(
+                            value =
+                                    "whether it is for pistols or for firearms that are prohibited without a special licence",
+                            find = "the licence")
+                    Choice<YesNo> restricted)
             implements BodyDetails {}
 
     record SeatChange(

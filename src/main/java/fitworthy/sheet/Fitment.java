@@ -22,7 +22,7 @@ public record Fitment(
                 Figure mass,
         @Field("where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on")
                 Optional<Point> at,
-        @Field("the part of the vehicle that it replaces") Optional<Removed> removes,
+        @Field(value = "the part of the vehicle that it replaces", idle = "name") Optional<Removed> removes,
         @Field(
                         value =
                                 "whether it comes off for some load cases; no where left out, but asked of a tray or canopy with hold-downs or legs",

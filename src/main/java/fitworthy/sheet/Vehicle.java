@@ -31,7 +31,7 @@ public record Vehicle(
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
-        @Field("the tyres it came with") TyreDetails.Tyres tyres,
+        @Field(value = "the tyres it came with", idle = "speedometer-set") TyreDetails.Tyres tyres,
         @Field("the wheels it came with") TyreDetails.Wheels wheels,
         @Field("the spare wheel and tyre as they will be carried") Spare spare,
         @Field(
@@ -267,6 +267,6 @@ public record Vehicle(
 
     /** The driver's eye and the mirrors the vehicle came with. */
     public record View(
-            @Field("the driver's eye, as seen from above: its z is not asked") Point eye,
+            @Field(value = "the driver's eye, as seen from above", idle = "z") Point eye,
             @Field("the mirrors it came with") MirrorDetails.Mirrors mirrors) {}
 }

@@ -7,7 +7,8 @@ import fitworthy.Books;
 import fitworthy.MadeSheet;
 import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.advice.RemedyDone.Doing;
+import fitworthy.advice.remedy.Doing;
+import fitworthy.advice.remedy.RemedyTable;
 import fitworthy.book.House;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
@@ -59,10 +60,12 @@ class RemedyDoneTest {
                         || card.getValue().inRegion().stream().anyMatch(own -> figures(own.remedy())))
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(TreeSet::new));
-        Set<String> known = new TreeSet<>(RemedyDone.DOINGS.keySet());
-        known.addAll(RemedyDone.ONLY_TOLD.keySet());
+        Set<String> known = new TreeSet<>(RemedyTable.doings().keySet());
+        known.addAll(RemedyTable.onlyTold().keySet());
         assertEquals(named, known);
-        assertEquals(named.size(), RemedyDone.DOINGS.size() + RemedyDone.ONLY_TOLD.size());
+        assertEquals(
+                named.size(),
+                RemedyTable.doings().size() + RemedyTable.onlyTold().size());
     }
 
     private static boolean figures(String remedy) {
@@ -80,7 +83,7 @@ class RemedyDoneTest {
                     .map(Cases.Expected::id)
                     .filter(id -> ALL || tried.merge(id, 1, Integer::sum) <= CASES_A_RULE)
                     .forEach(ids::add);
-            ids.retainAll(RemedyDone.DOINGS.keySet());
+            ids.retainAll(RemedyTable.doings().keySet());
             if (ALL || !ids.isEmpty()) {
                 judge(new Told(each.toString(), each.tree(), each.sheet(), each.house()), ids, done, problems);
             }
@@ -93,7 +96,7 @@ class RemedyDoneTest {
             judge(new Told(each.toString(), each.tree(), each.sheet(), House.NONE), Set.of(), done, problems);
         }
         assertTrue(problems.isEmpty(), () -> problems.size() + " of them\n" + String.join("\n", problems));
-        assertEquals(RemedyDone.DOINGS.keySet().stream().collect(Collectors.toCollection(TreeSet::new)), done);
+        assertEquals(RemedyTable.doings().keySet().stream().collect(Collectors.toCollection(TreeSet::new)), done);
     }
 
     private static List<MadeSheet> made() {
@@ -117,7 +120,7 @@ class RemedyDoneTest {
             if (!(ids.isEmpty() || ids.contains(id))) {
                 continue;
             }
-            for (Doing doing : RemedyDone.DOINGS.getOrDefault(id, List.of())) {
+            for (Doing doing : RemedyTable.doings().getOrDefault(id, List.of())) {
                 List<Node.Mapping> ways = doing.ways(told.tree(), told.sheet(), finding, Wording.remedy(finding));
                 if (ways.isEmpty()) {
                     continue;

@@ -11,6 +11,8 @@ import fitworthy.advice.Adviser;
 import fitworthy.proof.Cases;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
+import fitworthy.search.Change;
+import fitworthy.search.Mender;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
@@ -25,22 +27,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** Each field of a sheet is looked at: there are two sheets that differ in it alone and whose advice differs. */
+/**
+ * Each field of a sheet is looked at, at each place where it stands: there are two sheets that differ in it alone and whose
+ * advice differs, or whose offers do.
+ */
 class EveryFieldTest {
 
     /** What the advice repeats of the sheet, whatever it says. */
     private static final String[] ECHO = {"title", "vehicle", "reason", "by"};
-
-    /** Fields that say what may be changed, which {@code mend} and {@code compare} look at and the advice does not. */
-    private static final Set<String> OF_THE_SEARCH = Set.of(
-            "fitments.N.keep",
-            "fitments.N.may-move",
-            "fitments.N.price",
-            "cargo.N.may-move",
-            "tanks.N.price",
-            "trailer.lightest");
 
     /** What neither a scenario nor a case of the book has on it, over the plain sheet. */
     private static final List<String> BY_HAND = List.of(
@@ -122,7 +119,76 @@ class EveryFieldTest {
               - {name: Fridge, voltage: 12 V, current: 5 A, battery: second, driving: yes, hours: 8 h, need: other}
               - {name: Lamps, voltage: 12 V, current: 9 A, battery: starter, driving: yes, parked: no, standby: 9 mA, need: other}
             trip: {water-depth: 500 mm, parked: 3 days, driving: 4 h}
+            """,
+            """
+            vehicle:
+              view: {eye: {x: 1400 mm, y: -370 mm, z: 1450 mm}}
+              tyres: {diameter: 760 mm, speedometer-set: no}
+              wheels: {rating: 640 kg}
+              intake: {airbox: {inlet-bore: 76 mm, lid-sealed: yes, known-dust-leak: no, drain: none}}
+            fitments:
+              - {name: New tyres, kind: tyres, mass: 0 kg, size: 265/70R17, load-index: 116, speedometer-set: no}
+              - {name: Canopy, kind: canopy, mass: 0 kg, hides-rear-window: yes}
+              - {name: Tray, kind: tray, mass: 0 kg, dust-sealed: no}
+              - {name: Camera, kind: rear-camera, mass: 0 kg, instead-of-mirror: yes, approved-as-mirror: no}
+              - {name: Snorkel, kind: snorkel, mass: 0 kg, head-height: 1000 mm, bore: 90 mm, joints: [{name: one, sealed: yes}]}
+              - {name: Whip, kind: aerial, mass: 0.5 kg, at: {x: -800 mm, y: -370 mm, z: 1200 mm}}
+            trip: {dust: heavy, water-depth: 800 mm}
+            """,
+            """
+            vehicle:
+              tyres: {clearance: 5 mm, rim-least: 6.5 in, rim-most: 8.5 in}
+              suspension: {front: {wheel-rate: 40 N/mm, unsprung: 130 kg}, rear: {wheel-rate: 30 N/mm, unsprung: 170 kg}}
+            fitments:
+              - {name: Wheels, kind: wheels, mass: 0 kg, width: 8 in, diameter: 17 in, offset: 30 mm}
+              - {name: Springs, kind: springs, end: front, mass: 0 kg, lift: 10 mm, rate: 60 N/mm, motion-ratio: 80 %}
+            """,
+            """
+            fitments: [{name: Slow, kind: other, mass: 0 kg, lead-time: 10 days, work: {days: 1}}]
+            jobs: [{name: Paint, kind: paint, work: {days: 9, after: [Slow]}}]
+            ready-by: 2026-12-14
+            """,
+            """
+            fitments: [{name: Slow, kind: other, mass: 0 kg, lead-time: 10 days, work: {days: 1}}]
+            tanks:
+              - {name: Can, liquid: water, capacity: 9 L, fill: 0 %, at: {x: 3 m, y: 0 m, z: 1 m}, stock: no, mass: 2 kg,
+                 lead-time: 1 days,
+                 work: {days: 9, after: [Slow]}}
+            ready-by: 2026-12-14
             """);
+
+    /** Sheets whose offers, or what these cost, turn with a field that says what may be changed. */
+    private static final Map<String, String> FOR_THE_SEARCH = Map.of(
+            "fitments.N.keep",
+            """
+            vehicle: {ratings: {gvm: 2560 kg}}
+            fitments: [{name: Bar, kind: other, mass: 60 kg, at: {x: 1000 mm, y: 0 mm, z: 700 mm}, keep: yes}]
+            """,
+            "fitments.N.may-move",
+            """
+            vehicle: {ratings: {rear-axle: 1281 kg}}
+            fitments: [{name: Box, kind: other, mass: 100 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}, may-move: 600 mm}]
+            """,
+            "cargo.N.may-move",
+            """
+            vehicle: {ratings: {rear-axle: 1281 kg}}
+            cargo: [{name: Box, mass: 100 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}, may-move: 600 mm}]
+            """,
+            "fitments.N.price",
+            """
+            vehicle: {ratings: {gvm: 2560 kg}}
+            fitments: [{name: Bar, kind: other, mass: 60 kg, at: {x: 1000 mm, y: 0 mm, z: 700 mm}, price: 900.00 AUD}]
+            """,
+            "tanks.N.price",
+            """
+            vehicle: {ratings: {gvm: 2480 kg}}
+            fitments: [{name: Rack, kind: other, mass: 1 kg, at: {x: 1000 mm, y: 0 mm, z: 700 mm}}]
+            tanks:
+              - {name: Can, liquid: water, capacity: 60 L, fill: 100 %, at: {x: 3000 mm, y: 0 mm, z: 700 mm}, stock: no,
+                 mass: 5 kg, in: Rack, price: 90.00 AUD}
+            """,
+            "trailer.lightest",
+            "trailer: {name: Van, mass: 3500 kg, ball: 0 kg, lightest: 3490 kg}");
 
     private record Found(Node.Mapping sheet, Twigs.Twig twig) {}
 
@@ -134,8 +200,8 @@ class EveryFieldTest {
         Set<String> looked = new TreeSet<>();
         Set<String> expected = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
-            String name = SheetFields.first(field.getKey());
-            if (!looked.contains(name) && !field.getValue().description().printed() && !OF_THE_SEARCH.contains(name)) {
+            String name = field.getKey();
+            if (!SheetFields.decidesNothing(name) && !FOR_THE_SEARCH.containsKey(name)) {
                 expected.add(name);
                 for (Found each : places.getOrDefault(name, List.of())) {
                     if (turns(each, field.getValue())) {
@@ -149,14 +215,40 @@ class EveryFieldTest {
         assertEquals("", String.join("\n", expected));
     }
 
-    /** A field that is marked as printed only, or as one of the search, is on no sheet whose advice turns with it. */
+    /** Each field that says what may be changed, or what it costs, is on a sheet whose offers turn with it. */
+    @Test
+    void whatMayBeChangedTurnsTheOffers() throws FaultsException {
+        Set<String> idle = new TreeSet<>();
+        for (Map.Entry<String, String> field : FOR_THE_SEARCH.entrySet()) {
+            Node.Mapping sheet = Sheets.treeWith(field.getValue());
+            String offered = offered(sheet);
+            Twigs.Twig twig = Twigs.of(sheet).stream()
+                    .filter(value -> SheetFields.of(sheet, value.path()).equals(field.getKey()))
+                    .findFirst()
+                    .orElseThrow();
+            if (offered.equals(offered(Trees.without(sheet, twig.path())))) {
+                idle.add(field.getKey());
+            }
+        }
+        assertEquals(Set.of(), idle);
+    }
+
+    /** The offers that {@code mend} makes, with what the customer gives up and what each costs. */
+    private static String offered(Node.Mapping sheet) throws FaultsException {
+        return Mender.mend(Books.engine(), sheet, Sheets.read(sheet), () -> false, tried -> {}).offers().stream()
+                .map(offer -> offer.changes().stream().map(Change::words).toList() + " " + offer.kilograms() + " kg "
+                        + offer.added())
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** A field that is marked as deciding nothing, or as one of the search, is on no sheet whose advice turns with it. */
     @Test
     void whatIsOnlyPrintedDecidesNothing() throws FaultsException {
         Map<String, List<Found>> places = places();
         Set<String> looked = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
             String name = field.getKey();
-            if (field.getValue().description().printed() || OF_THE_SEARCH.contains(name)) {
+            if (SheetFields.decidesNothing(name) || FOR_THE_SEARCH.containsKey(name)) {
                 List<Found> found = places.getOrDefault(name, List.of());
                 for (Found each : found.subList(0, Math.min(3, found.size()))) {
                     if (turns(each, field.getValue())) {
@@ -252,7 +344,7 @@ class EveryFieldTest {
             // Of the many cases the first of sixty that has a value stands for all of them.
             int group = i < 3 + BY_HAND.size() ? -i : i / 60;
             for (Twigs.Twig twig : Twigs.of(sheet)) {
-                String field = SheetFields.first(SheetFields.of(sheet, twig.path()));
+                String field = SheetFields.of(sheet, twig.path());
                 if (seen.add(field + " " + twig.value().text() + " " + group)) {
                     places.computeIfAbsent(field, key -> new ArrayList<>()).add(new Found(sheet, twig));
                 }

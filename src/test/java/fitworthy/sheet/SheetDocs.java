@@ -137,6 +137,7 @@ final class SheetDocs {
                     .append("` | ")
                     .append(field.description().value())
                     .append(field.description().printed() ? " *(printed only)*" : "")
+                    .append(idle(field))
                     .append(" | ")
                     .append(writtenAs(field))
                     .append(" | ")
@@ -148,6 +149,11 @@ final class SheetDocs {
                     .append(" |\n");
         }
         page.append('\n');
+    }
+
+    private static String idle(FieldSchema field) {
+        String[] idle = field.description().idle();
+        return idle.length == 0 ? "" : " *(`" + String.join("`, `", idle) + "` decides nothing here)*";
     }
 
     /** What a field's {@code find} says where its record does not. */

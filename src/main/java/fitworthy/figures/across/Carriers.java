@@ -66,7 +66,7 @@ final class Carriers {
         Map<String, Choice<YesNo>> held = new TreeMap<>();
         aboard.forEach((name, at) -> held.put(
                 name,
-                Choice.any(off.stream().map(carrier -> holds(loading, carrier, at)))
+                Choice.any(off.stream().map(carrier -> holds(loading.plan(), carrier, at)))
                         .orElseThrow()));
         List<Measure> left = held.entrySet().stream()
                 .filter(part -> part.getValue().is(YesNo.YES))
@@ -81,10 +81,10 @@ final class Carriers {
     }
 
     /**
-     * By the space that the sheet gives it; a canopy else by its length and width above the tray that stays on; no as soon
-     * as one of the three says so.
+     * By the space that the sheet gives it; a canopy else by its length, its width and the floor that it has or stands on:
+     * what is above that floor stands in the canopy or on it. No as soon as one of the three says so.
      */
-    private static Choice<YesNo> holds(Loading loading, Fitment carrier, Point at) {
+    private static Choice<YesNo> holds(Plan plan, Fitment carrier, Point at) {
         if (carrier.space().isPresent()) {
             Space space = carrier.space().get();
             return Choice.every(
@@ -94,19 +94,27 @@ final class Carriers {
         }
         Body body = (Body) carrier.details();
         Figure half = body.width().times(0.5);
-        return loading.bodies().stream()
-                .filter(tray -> tray.kind() == Kind.TRAY && tray.at().isPresent())
+        return Choice.every(
+                between(body.front(), at.x(), body.front().plus(body.length())),
+                between(half.times(-1), at.y(), half),
+                above(floor(plan, body), carrier, at.z()));
+    }
+
+    /** That of the canopy, or else of the tray; neither is guessed from where the tray's mass sits. */
+    private static Figure floor(Plan plan, Body canopy) {
+        return plan.fitments(Kind.TRAY).stream()
                 .findFirst()
-                .filter(tray -> carrier.at().isPresent())
-                .map(tray -> {
-                    Figure floor = tray.at().get().z();
-                    Figure top = carrier.at().get().z().times(2).minus(floor);
-                    return Choice.every(
-                            between(body.front(), at.x(), body.front().plus(body.length())),
-                            between(half.times(-1), at.y(), half),
-                            between(floor, at.z(), top));
-                })
-                .orElse(Choice.of(YesNo.NO));
+                .map(tray -> canopy.floor().or(((Body) tray.details()).floor()))
+                .orElse(canopy.floor());
+    }
+
+    /** Where the floor is not given, what is no lower than the canopy's own centre of mass is above it all the same. */
+    private static Choice<YesNo> above(Figure floor, Fitment canopy, Figure height) {
+        if (!floor.known() && canopy.at().filter(at -> height.isAtLeast(at.z())).isPresent()) {
+            return Choice.of(YesNo.YES);
+        }
+        List<Missing> lacking = height.known() ? floor.missing() : height.missing();
+        return lacking.isEmpty() ? Choice.yesNo(height.isAbove(floor)) : Choice.missing(lacking.get(0));
     }
 
     /** No where it is beyond both. */

@@ -82,10 +82,6 @@ final class BodyBuildMeasures implements Topic {
             1,
             "free area of the smaller vent of the battery's box",
             "what its gas asks for");
-    private static final MeasureKind FIREARMS =
-            word("body.firearms-locked", "whether firearms travel in a locked container fixed to the vehicle");
-    private static final MeasureKind AMMUNITION =
-            word("body.ammunition-apart", "whether ammunition has a locked place of its own");
     private static final MeasureKind DOOR = rated(
                     "body.door", "mm", 0, "reach of what opens to the rear", "gap to the trailer")
             .byLoading();
@@ -93,7 +89,7 @@ final class BodyBuildMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(
+        List<MeasureKind> kinds = new ArrayList<>(List.of(
                 OVERHANG,
                 OVERHANG_GROWN,
                 CHASSIS_APPROVED,
@@ -110,14 +106,14 @@ final class BodyBuildMeasures implements Topic {
                 GAS_VENT,
                 GAS_MOUNT,
                 BATTERY_VENT,
-                FIREARMS,
-                AMMUNITION,
                 DOOR,
                 SEATS,
                 OVERHANG_LONGEST,
                 HOLD_DOWN_NEEDED,
                 FEET_NEEDED,
-                GAS_MOUNT_NEEDED);
+                GAS_MOUNT_NEEDED));
+        kinds.addAll(Firearms.KINDS);
+        return kinds;
     }
 
     @Override
@@ -133,8 +129,7 @@ final class BodyBuildMeasures implements Topic {
             } else if (fitment.details() instanceof Battery battery) {
                 battery(name, battery, measures);
             } else if (fitment.details() instanceof FirearmBox box) {
-                measures.add(Measure.of(FIREARMS, name, Choice.every(box.locks(), box.fixed())));
-                measures.add(Measure.of(AMMUNITION, name, box.ammunitionApart()));
+                Firearms.box(name, box, measures);
             } else if (fitment.details() instanceof SeatChange change && !fitment.isDone()) {
                 measures.add(Measure.of(SEATS, name, change.permanent()));
             }
@@ -149,7 +144,9 @@ final class BodyBuildMeasures implements Topic {
                         in("front", body.front(), "mm"),
                         in("length", body.length(), "mm"),
                         in("wheelbase", plan.wheelbase(), "mm")));
-        if (fitment.kind() == Fitment.Kind.CANOPY && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
+        boolean closed =
+                fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
+        if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
         if (fitment.removable().is(YesNo.YES) || !fitment.removable().known() && body.tellsHowItComesOff()) {

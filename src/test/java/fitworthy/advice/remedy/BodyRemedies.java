@@ -1,0 +1,103 @@
+package fitworthy.advice.remedy;
+
+import static fitworthy.advice.remedy.Act.more;
+import static fitworthy.advice.remedy.Act.set;
+import static fitworthy.advice.remedy.Doing.says;
+import static fitworthy.advice.remedy.Fields.changed;
+import static fitworthy.advice.remedy.Fields.parsed;
+import static fitworthy.advice.remedy.Masses.OFF_AXLE;
+import static fitworthy.advice.remedy.Masses.OFF_TRAILER;
+import static fitworthy.advice.remedy.Masses.OUT;
+import static fitworthy.advice.remedy.Where.at;
+import static fitworthy.advice.remedy.Where.of;
+
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.sheet.Fitment;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Trays, canopies, and what several parts do together. */
+final class BodyRemedies {
+
+    /** One of two that stand in each other's way, moved any way. */
+    private static final Act MOVED = (tree, sheet, finding, amount) -> {
+        List<Node.Mapping> ways = new ArrayList<>();
+        for (String name : finding.judged().subject().split(" and ")) {
+            for (String axis : List.of("x", "y", "z")) {
+                for (int way : new int[] {-1, 1}) {
+                    Node.Mapping changed = tree;
+                    boolean there = false;
+                    for (String list : List.of("fitments", "tanks")) {
+                        for (String place : List.of("space.from." + axis, "space.to." + axis, "at." + axis)) {
+                            NodePath path =
+                                    NodePath.parse(list + ".NAME." + place).renamed("NAME", name);
+                            if (path.in(tree) != null) {
+                                there = true;
+                                changed = changed(changed, path, now -> now + way * amount.value(), "mm", false);
+                            }
+                        }
+                    }
+                    if (there) {
+                        ways.add(changed);
+                    }
+                }
+            }
+        }
+        return ways;
+    };
+
+    private BodyRemedies() {}
+
+    static void into(RemedyTable table) {
+        table.rule("across.same-place", says("by ", " ?,", MOVED));
+        table.rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()
+                                .subject()
+                                .endsWith("axle")
+                        ? OFF_AXLE
+                        : OUT)
+                .done(tree, sheet, finding, amount)));
+        table.rule("across.tanks-take-payload", says("passed by ", "\\.", OUT));
+        table.rule(
+                "across.kit-in-vain",
+                says(
+                        "more than ",
+                        " lighter",
+                        (tree, sheet, finding, amount) -> OFF_TRAILER.done(
+                                tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
+        table.rule(
+                "across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
+        table.rule(
+                "across.seats-short", says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+        table.rule(
+                "across.trip-seats-short",
+                says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+        table.rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
+        table.rule("body.hold-down-weak", says("add up to ", ",", (tree, sheet, finding, amount) -> {
+            NodePath points = NodePath.of("fitments", finding.judged().subject(), "hold-down", "points");
+            double many = parsed(((Node.Scalar) points.in(tree)).text(), "").value();
+            return set(at("fitments.{subject}.hold-down.limit"))
+                    .done(tree, sheet, finding, new Amount(amount.value() / many, amount.unit()));
+        }));
+        table.rule("body.hold-down-few", says("at ", " points", set(at("fitments.{subject}.hold-down.points"))));
+        table.rule("body.leg-weak", says("carry ", " each", set(at("fitments.{subject}.legs.limit"))));
+        table.rule("body.legs-tip", says("feet to ", ",", set(at("fitments.{subject}.legs.spacing"))));
+        table.rule("body.gas-mount-weak", says("withstand ", " in", set(at("fitments.{subject}.mount"))));
+        table.rule("body.door-meets-trailer", says("leave ", " more room", more(at("trailer.drawbar"))));
+        table.rule("body.battery-vent-small", says("at least ", " free", set(at("fitments.{subject}.vents"))));
+        table.rule("body.overhang-long", says("overhang is ", ",", (tree, sheet, finding, amount) -> {
+            double over = amount.value() * (finding.judged().measure().getValue() / share(finding) - 1);
+            return sheet.planned().fitments().stream()
+                    .map(part -> NodePath.of("fitments", part.name(), "length"))
+                    .filter(path -> path.in(tree) != null)
+                    .map(path -> changed(tree, path, now -> now - over, "mm", false))
+                    .toList();
+        }));
+        table.told(RemedyTable.LEFT_OR_USUAL, "body.overhang-grown body.behind-axle across.lift-upsets-all");
+    }
+
+    private static double share(Finding finding) {
+        return finding.comparison().orElseThrow().limit();
+    }
+}

@@ -1,0 +1,73 @@
+package fitworthy.advice.remedy;
+
+import static fitworthy.advice.remedy.Act.less;
+import static fitworthy.advice.remedy.Act.set;
+import static fitworthy.advice.remedy.Doing.says;
+import static fitworthy.advice.remedy.Fields.changed;
+import static fitworthy.advice.remedy.Where.at;
+import static fitworthy.advice.remedy.Where.of;
+
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.Fitment;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.Trees;
+import java.util.List;
+
+/** Batteries, cables, fuses and panels. */
+final class ElectricalRemedies {
+
+    private static final Where FUSE = (tree, sheet, finding) -> {
+        String subject = finding.judged().subject();
+        String far = " at the far end";
+        return List.of(
+                subject.endsWith(far)
+                        ? "circuits." + subject.substring(0, subject.length() - far.length()) + ".far-fuse"
+                        : "circuits." + subject + ".fuse");
+    };
+
+    private ElectricalRemedies() {}
+
+    static void into(RemedyTable table) {
+        table.rule(
+                "electrical.alternator-over",
+                says("alternator of at least ", ":", set(at("vehicle.engine.alternator"))));
+        table.rule(
+                "electrical.lead-too-deep electrical.lithium-too-deep",
+                says("capacity of at least ", ",", set(of(Fitment.Kind.BATTERY, "vehicle", "capacity"))));
+        table.rule("electrical.starter-drained", says("no more than ", " is drawn", (tree, sheet, finding, amount) -> {
+            Node.Mapping changed = tree;
+            for (Circuit circuit : sheet.planned().circuits()) {
+                changed = Trees.with(changed, NodePath.of("circuits", circuit.name(), "current"), "0 A");
+                changed = Trees.with(changed, NodePath.of("circuits", circuit.name(), "standby"), "0 mA");
+            }
+            return List.of(
+                    changed(changed, NodePath.parse("vehicle.engine.own-standby"), now -> amount.value(), "mA", true));
+        }));
+        table.rule(
+                "electrical.drop-critical electrical.drop-other",
+                says("copper of ", ",", set(at("circuits.{subject}.cable.section"))),
+                says("planned, or shorten the run. ", " would", set(at("circuits.{subject}.cable.section"))));
+        table.rule("electrical.cable-thin", says("at least ", ";", set(at("circuits.{subject}.cable.section"))));
+        table.rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
+        table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
+        table.rule(
+                "electrical.fuse-above-cable electrical.fuse-far-above-cable",
+                says("no more than ", ",", set(fuse("rating"))));
+        table.rule(
+                "electrical.fuse-far electrical.fuse-far-enclosed",
+                says("within ", " of", set(fuse("distance"))),
+                says("terminal, ", " nearer", less(fuse("distance"))));
+        table.rule(
+                "electrical.panel-full", says("with ", " ways", set(of(Fitment.Kind.SWITCH_PANEL, "vehicle", "ways"))));
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "electrical.charger-gains electrical.lithium-charged-in-frost" + " electrical.lithium-idle-in-frost");
+    }
+
+    private static Where fuse(String field) {
+        return (tree, sheet, finding) -> FUSE.paths(tree, sheet, finding).stream()
+                .map(path -> path + "." + field)
+                .toList();
+    }
+}

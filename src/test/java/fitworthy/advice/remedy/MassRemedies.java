@@ -1,0 +1,133 @@
+package fitworthy.advice.remedy;
+
+import static fitworthy.advice.remedy.Act.set;
+import static fitworthy.advice.remedy.Doing.says;
+import static fitworthy.advice.remedy.Fields.changed;
+import static fitworthy.advice.remedy.Fields.parsed;
+import static fitworthy.advice.remedy.Masses.OFF_AXLE;
+import static fitworthy.advice.remedy.Masses.OFF_TRAILER;
+import static fitworthy.advice.remedy.Masses.OUT;
+import static fitworthy.advice.remedy.Masses.heaviest;
+import static fitworthy.advice.remedy.Masses.loaded;
+import static fitworthy.advice.remedy.Masses.off;
+import static fitworthy.advice.remedy.Where.of;
+
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Masses, axle loads and raised ratings. */
+final class MassRemedies {
+
+    private static final Where GVM = of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gvm");
+    private static final Act GVM_AND_LOAD =
+            (tree, sheet, finding, amount) -> set(GVM).done(tree, sheet, finding, amount).stream()
+                    .flatMap(lower -> off(lower, Math.max(0, heaviest(sheet) - amount.value()), 0.4).stream())
+                    .toList();
+
+    private MassRemedies() {}
+
+    static void into(RemedyTable table) {
+        table.rule("mass.gvm-over", says("at least ", " out", OUT));
+        table.rule("mass.axle-over", says("at least ", " off", OFF_AXLE));
+        table.rule("mass.gcm-over", says("at least ", " when", OUT), says("at least ", " when", OFF_TRAILER));
+        table.rule("mass.ball-takes-payload", says("passed by ", ";", OUT));
+        table.rule("mass.front-light", says("axle carries ", ",", (tree, sheet, finding, amount) -> {
+            double bare = sheet.planned().vehicle().mass().frontAxle().value();
+            double now = bare * (1 - finding.judged().measure().getValue());
+            return shifted(
+                    tree,
+                    sheet,
+                    "x",
+                    (amount.value() - now)
+                            * sheet.planned().vehicle().size().wheelbase().value());
+        }));
+        table.rule(
+                "mass.lopsided",
+                says(
+                        "such as ",
+                        " from",
+                        (tree, sheet, finding, amount) -> shifted(
+                                tree,
+                                sheet,
+                                "y",
+                                amount.value()
+                                        * sheet.planned()
+                                                .vehicle()
+                                                .size()
+                                                .track()
+                                                .value())));
+        table.rule("mass.roof-over", says("at least ", " off", (tree, sheet, finding, amount) -> Stream.concat(
+                        sheet.planned().fitments().stream()
+                                .filter(part -> part.mass().value() >= amount.value())
+                                .map(part -> "fitments." + part.name()),
+                        sheet.planned().cargo().stream()
+                                .filter(load -> load.mass().value() >= amount.value())
+                                .map(load -> "cargo." + load.name()))
+                .filter(item -> NodePath.parse(item + ".roof").in(tree) != null)
+                .map(item -> changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
+                .toList()));
+        table.rule(
+                "mass.raised-gvm-gcm-left", says("no more than ", ",", (tree, sheet, finding, amount) -> set(
+                                of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
+                        .done(tree, sheet, finding, amount)
+                        .stream()
+                        .flatMap(lower ->
+                                sheet.trailer().isPresent() ? loaded(lower, amount.value()).stream() : Stream.of(lower))
+                        .toList()));
+        table.rule("mass.raised-gvm-trailer", says("at least ", " below", (tree, sheet, finding, amount) -> {
+            double gvm = parsed(
+                            ((Node.Scalar) NodePath.parse(GVM.paths(tree, sheet, finding)
+                                                    .get(0))
+                                            .in(tree))
+                                    .text(),
+                            "kg")
+                    .value();
+            return GVM_AND_LOAD.done(tree, sheet, finding, new Amount(gvm - amount.value(), "kg"));
+        }));
+        table.rule(
+                "mass.gcm-raise-refused",
+                says(
+                        "GCM of ", ",", (tree, sheet, finding, amount) -> set(
+                                        of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gcm"))
+                                .done(tree, sheet, finding, amount)
+                                .stream()
+                                .flatMap(lower -> sheet.trailer().isPresent()
+                                        ? loaded(lower, amount.value() - heaviest(sheet)).stream()
+                                        : Stream.of(lower))
+                                .toList()));
+        table.rule("mass.raised-gvm-axles", says("Count on ", " at most", GVM_AND_LOAD));
+        table.rule("mass.heavy-class", says("GVM at ", " or less", GVM_AND_LOAD));
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
+                        + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.found-takes-payload");
+    }
+
+    /** A thing aboard moved along or across by as much as brings so much from one side to the other. */
+    private static List<Node.Mapping> shifted(Node.Mapping tree, Sheet sheet, String axis, double moment) {
+        List<Node.Mapping> ways = new ArrayList<>();
+        Stream.concat(
+                        sheet.planned().fitments().stream()
+                                .filter(part -> part.mass().value() > 0)
+                                .map(part -> Map.entry(
+                                        "fitments." + part.name(), part.mass().value())),
+                        sheet.planned().cargo().stream()
+                                .map(load -> Map.entry(
+                                        "cargo." + load.name(), load.mass().value())))
+                .forEach(load -> {
+                    NodePath path = NodePath.parse(load.getKey() + ".at." + axis);
+                    if (path.in(tree) != null) {
+                        for (int way : new int[] {-1, 1}) {
+                            ways.add(changed(tree, path, now -> now + way * moment / load.getValue(), "mm", false));
+                        }
+                    }
+                });
+        return ways;
+    }
+}

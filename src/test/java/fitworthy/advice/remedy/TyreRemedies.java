@@ -1,0 +1,99 @@
+package fitworthy.advice.remedy;
+
+import static fitworthy.advice.remedy.Act.less;
+import static fitworthy.advice.remedy.Act.more;
+import static fitworthy.advice.remedy.Act.set;
+import static fitworthy.advice.remedy.Doing.says;
+import static fitworthy.advice.remedy.Fields.changed;
+import static fitworthy.advice.remedy.Masses.OFF_AXLE;
+import static fitworthy.advice.remedy.Where.at;
+import static fitworthy.advice.remedy.Where.of;
+
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.TyreDetails;
+import fitworthy.sheet.TyreSize;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import java.util.List;
+
+/** Tyres and wheels. */
+final class TyreRemedies {
+
+    private static final Where WHEELS = of(Fitment.Kind.WHEELS, "vehicle.wheels", "rating");
+    private static final Where INDEX = (tree, sheet, finding) -> tyres(
+                    finding.judged().subject().equals("rear axle")
+                                    && sheet.planned()
+                                            .vehicle()
+                                            .wheels()
+                                            .dualRear()
+                                            .is(YesNo.YES)
+                            ? "dual-load-index"
+                            : "load-index")
+            .paths(tree, sheet, finding);
+    private static final Act DIAMETER_LESS = (tree, sheet, finding, amount) -> diameter(tree, sheet, -amount.value());
+    private static final Act DIAMETER_MORE = (tree, sheet, finding, amount) -> diameter(tree, sheet, amount.value());
+
+    private TyreRemedies() {}
+
+    static void into(RemedyTable table) {
+        table.rule(
+                "tyres.load-over", says("at least ", " off", OFF_AXLE), says("load index ", " or higher", set(INDEX)));
+        table.rule("tyres.weaker-than-axle", says("load index ", " or higher", set(INDEX)));
+        table.rule(
+                "tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
+        table.rule("tyres.wheel-weaker-than-axle", says("rated for ", " or more", set(WHEELS)));
+        table.rule("tyres.too-slow", says("at least ", " slower", less(at("trip.top-speed"))));
+        table.rule("tyres.diameter-grown tyres.diameter-grown-passenger", says("at least ", " smaller", DIAMETER_LESS));
+        table.rule("tyres.diameter-shrunk", says("at least ", " larger", DIAMETER_MORE));
+        table.rule(
+                "tyres.rim-narrow",
+                says("at least ", " wider", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
+        table.rule(
+                "tyres.rim-wide",
+                says("at least ", " narrower", less(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
+        table.rule(
+                "tyres.track-wide tyres.track-wide-passenger",
+                says("with ", " less", (tree, sheet, finding, amount) -> more(of(
+                                Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))
+                        .done(tree, sheet, finding, new Amount(amount.value() / 2, amount.unit()))));
+        table.rule("tyres.pressure-low", says("plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
+                        finding.judged().subject().split(" ")[0] + "-pressure"))
+                .done(tree, sheet, finding, amount)));
+        table.rule("tyres.pressure-high", says("Plan ", " or less", (tree, sheet, finding, amount) -> set(tyres(
+                        finding.judged().subject().split(" ")[0] + "-pressure"))
+                .done(tree, sheet, finding, amount)));
+        table.rule("tyres.passenger-on-truck", says("at least ", " off", OFF_AXLE));
+        table.rule("tyres.clearance-small", says("Gain ", " at", more(tyres("clearance"))));
+        table.told(
+                "a symbol or an index is chosen from a table by what it has to carry",
+                "tyres.speed-symbol-low tyres.spare-weak");
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre"
+                        + " tyres.speedometer-low tyres.wide tyres.diameter-share");
+    }
+
+    private static Where tyres(String field) {
+        return (tree, sheet, finding) ->
+                of(Fitment.Kind.TYRES, "vehicle.tyres", field).paths(tree, sheet, finding);
+    }
+
+    private static List<Node.Mapping> diameter(Node.Mapping tree, Sheet sheet, double more) {
+        return sheet.planned().fitments().stream()
+                .filter(part -> part.details() instanceof TyreDetails.Tyres)
+                .map(part -> {
+                    TyreDetails.Tyres tyres = (TyreDetails.Tyres) part.details();
+                    double now = tyres.diameter().known()
+                            ? tyres.diameter().value()
+                            : TyreSize.read(tyres.size())
+                                    .orElseThrow()
+                                    .diameter()
+                                    .orElseThrow();
+                    return changed(
+                            tree, NodePath.of("fitments", part.name(), "diameter"), none -> now + more, "mm", true);
+                })
+                .toList();
+    }
+}
