@@ -25,6 +25,11 @@ public record LoadCase(
                 Choice<YesNo> trip,
         @Field("what a weighbridge showed when it was loaded so") Optional<Weighed> weighed) {
 
+    /** Whether a piece of cargo is carried, where it does not go with a part that is off. */
+    public boolean carries(Sheet.Load load) {
+        return carrying.isEmpty() || carrying.get().contains(load.name());
+    }
+
     /** A weighbridge reading, an axle at a time, with no trailer on. */
     public record Weighed(
             @Field(

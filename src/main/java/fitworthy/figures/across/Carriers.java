@@ -12,15 +12,18 @@ import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Point;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Space;
-import fitworthy.sheet.Tank;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
- * What is left without the part that it stands in or on: aboard where that part is off, as far as the places tell and
- * nobody says what it stands in, and planned where that part is not taken.
+ * What is left without the part that it stands in or on: aboard where that part is off, as far as the places or what is
+ * usual tell and nobody says what it stands in, and planned where that part is not taken.
  */
 final class Carriers {
 
@@ -35,39 +38,38 @@ final class Carriers {
     private Carriers() {}
 
     static void plan(Plan plan, List<Measure> measures) {
-        plan.leftNowhere().forEach(name -> measures.add(Measure.of(NOWHERE, name, Choice.of(YesNo.YES))));
-        if (plan.leftNowhere().isEmpty() && !plan.sheet().options().isEmpty()) {
+        Sheet sheet = plan.sheet();
+        Set<String> nowhere = new TreeSet<>(plan.leftNowhere());
+        nowhere.addAll(UsualCarriers.without(sheet.fitments(), sheet.cargo(), plan.notTaken()));
+        nowhere.forEach(name -> measures.add(Measure.of(NOWHERE, name, Choice.of(YesNo.YES))));
+        if (nowhere.isEmpty() && !sheet.options().isEmpty()) {
             measures.add(Measure.of(NOWHERE, "parts planned", Choice.of(YesNo.NO)));
         }
     }
 
     static void loading(Loading loading, List<Measure> measures) {
-        List<Fitment> off = loading.plan().sheet().fitments().stream()
-                .filter(part -> !loading.carries(part)
-                        && (part.kind() == Kind.CANOPY || part.space().isPresent()))
+        Map<Boolean, List<Fitment>> parts =
+                loading.plan().sheet().fitments().stream().collect(Collectors.partitioningBy(loading::carries));
+        List<Fitment> off = parts.get(false).stream()
+                .filter(part -> part.kind() == Kind.CANOPY || part.space().isPresent())
                 .toList();
-        if (off.isEmpty()) {
+        Set<String> without = UsualCarriers.without(parts.get(true), loading.plan().sheet().cargo().stream().filter(loading::carries).toList(), parts.get(false));
+        if (off.isEmpty() && without.isEmpty()) {
             return;
         }
         Map<String, Point> aboard = new TreeMap<>();
-        for (Fitment part : loading.plan().sheet().fitments()) {
-            if (loading.carries(part)
-                    && part.in().isEmpty()
-                    && part.kind() != Kind.CANOPY
-                    && part.kind() != Kind.TRAY) {
-                part.at().ifPresent(at -> aboard.put(part.name(), at));
-            }
-        }
-        for (Tank tank : loading.plan().sheet().tanks()) {
-            if (loading.carries(tank) && tank.in().isEmpty()) {
-                aboard.put(tank.name(), tank.at());
-            }
-        }
+        parts.get(true).stream()
+                .filter(part -> part.in().isEmpty() && part.kind() != Kind.CANOPY && part.kind() != Kind.TRAY)
+                .forEach(part -> part.at().ifPresent(at -> aboard.put(part.name(), at)));
+        loading.plan().sheet().tanks().stream()
+                .filter(tank -> loading.carries(tank) && tank.in().isEmpty())
+                .forEach(tank -> aboard.put(tank.name(), tank.at()));
         Map<String, Choice<YesNo>> held = new TreeMap<>();
         aboard.forEach((name, at) -> held.put(
                 name,
                 Choice.any(off.stream().map(carrier -> holds(loading.plan(), carrier, at)))
-                        .orElseThrow()));
+                        .orElse(Choice.of(YesNo.NO))));
+        without.forEach(name -> held.put(name, Choice.of(YesNo.YES)));
         List<Measure> left = held.entrySet().stream()
                 .filter(part -> part.getValue().is(YesNo.YES))
                 .map(part -> Measure.of(STANDS_IN, part.getKey(), part.getValue()))

@@ -10,6 +10,7 @@ import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.MirrorDetails;
 import fitworthy.sheet.Point;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import java.util.ArrayList;
@@ -85,6 +86,10 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     public boolean carries(Tank tank) {
         return !isOff(tank.name());
+    }
+
+    public boolean carries(Sheet.Load cargo) {
+        return loadCase.carries(cargo) && !isOff(cargo.in());
     }
 
     /** Whether a part or tank is off, or stands in or on one that is. */

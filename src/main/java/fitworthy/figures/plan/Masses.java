@@ -89,7 +89,7 @@ public final class Masses {
         }
         for (Sheet.Load cargo : sheet.cargo()) {
             // What stands in or on a part that is off is left with it.
-            if (taken(cargo.name(), loadCase.carrying()) && !off.contains(cargo.in())) {
+            if (loadCase.carries(cargo) && !off.contains(cargo.in())) {
                 Choice<YesNo> roof = onRoof(cargo.roof(), cargo.at());
                 masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), roof));
             }

@@ -38,6 +38,7 @@ public final class Plan {
     private final Vehicle.Ratings ratings;
     private final WheelbaseStretch stretch;
     private final List<String> leftNowhere;
+    private final List<Fitment> notTaken;
 
     /**
      * @param sheet the sheet as read; of its options what is taken is planned
@@ -48,6 +49,9 @@ public final class Plan {
     public Plan(Sheet sheet, Tables tables, Function<PracticeId, Figure> practice) {
         this.sheet = sheet.planned();
         this.leftNowhere = sheet.leftNowhere();
+        this.notTaken = sheet.fitments().stream()
+                .filter(part -> !this.sheet.fitments().contains(part))
+                .toList();
         this.tables = tables;
         this.practice = practice;
         for (Fitment fitment : this.sheet.fitments()) {
@@ -77,6 +81,11 @@ public final class Plan {
     /** What goes with a part that is not taken because it stands in or on it, though no choice says so; by name. */
     public List<String> leftNowhere() {
         return leftNowhere;
+    }
+
+    /** The parts that are left out because another choice is taken, with what stands in or on them. */
+    public List<Fitment> notTaken() {
+        return notTaken;
     }
 
     /** Published tables. */
