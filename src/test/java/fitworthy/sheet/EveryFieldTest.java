@@ -144,6 +144,10 @@ class EveryFieldTest {
               - {name: Springs, kind: springs, end: front, mass: 0 kg, lift: 10 mm, rate: 60 N/mm, motion-ratio: 80 %}
             """,
             """
+            region: uk
+            fitments: [{name: Gun box, kind: firearm-box, mass: 0 kg, locks: yes, fixed: yes}]
+            """,
+            """
             fitments: [{name: Slow, kind: other, mass: 0 kg, lead-time: 10 days, work: {days: 1}}]
             jobs: [{name: Paint, kind: paint, work: {days: 9, after: [Slow]}}]
             ready-by: 2026-12-14
