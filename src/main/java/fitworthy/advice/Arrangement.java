@@ -245,7 +245,16 @@ public final class Arrangement {
 
     /** The figures to bring, what several parts lack asked for once. */
     public List<MissingFigure> figuresToBring() {
-        return MissingFigure.of(advice.notAssessed());
+        return missing(figure -> !figure.missing().isInBook());
+    }
+
+    /** What the rule book does not hold, which nobody can bring. */
+    public List<MissingFigure> gapsOfTheBook() {
+        return missing(figure -> figure.missing().isInBook());
+    }
+
+    private List<MissingFigure> missing(Predicate<MissingFigure> wanted) {
+        return MissingFigure.of(advice.notAssessed()).stream().filter(wanted).toList();
     }
 
     /** What is left of each mass limit. */
