@@ -112,7 +112,7 @@ class EveryFieldTest {
             """,
             """
             vehicle:
-              intake: {airbox: {lid-sealed: yes, known-dust-leak: no, drain: valve}}
+              intake: {airbox: {lid-sealed: yes, known-dust-leak: no, drain: none}}
               engine: {alternator: 130 A, own-load: 40 A, voltage: 12 V, own-standby: 30 mA, starter-battery: 60 Ah}
             fitments:
               - {name: Battery, kind: battery, mass: 0 kg, chemistry: agm, voltage: 12 V, capacity: 100 Ah}
