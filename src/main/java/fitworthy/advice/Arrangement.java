@@ -243,18 +243,21 @@ public final class Arrangement {
         return findings.stream().anyMatch(group -> group.severity() == severity);
     }
 
-    /** The figures to bring, what several parts lack asked for once. */
+    /**
+     * The figures to bring, what several parts lack asked for once: of the checks that can be made with them, for which
+     * the rule book lacks nothing.
+     */
     public List<MissingFigure> figuresToBring() {
-        return missing(figure -> !figure.missing().isInBook());
+        return MissingFigure.of(advice.notAssessed().stream()
+                .filter(open -> open.missing().stream().noneMatch(Missing::isInBook))
+                .toList());
     }
 
     /** What the rule book does not hold, which nobody can bring. */
     public List<MissingFigure> gapsOfTheBook() {
-        return missing(figure -> figure.missing().isInBook());
-    }
-
-    private List<MissingFigure> missing(Predicate<MissingFigure> wanted) {
-        return MissingFigure.of(advice.notAssessed()).stream().filter(wanted).toList();
+        return MissingFigure.of(advice.notAssessed()).stream()
+                .filter(figure -> figure.missing().isInBook())
+                .toList();
     }
 
     /** What is left of each mass limit. */

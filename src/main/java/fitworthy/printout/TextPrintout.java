@@ -201,10 +201,9 @@ public final class TextPrintout {
         if (figures.isEmpty() && gaps.isEmpty()) {
             return;
         }
-        page.wrapped(
-                0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : "; bring:"));
-        figures.forEach(figure ->
-                missing(figure, ". Find it: " + figure.missing().find() + "."));
+        page.wrapped(0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : "; bring:"));
+        figures.forEach(
+                figure -> missing(figure, ". Find it: " + figure.missing().find() + "."));
         if (!gaps.isEmpty()) {
             page.wrapped(0, CheckTables.GAPS + ":");
             gaps.forEach(gap -> missing(gap, "."));

@@ -40,15 +40,17 @@ public record Circuit(
                         example = "8 h")
                 Figure hours,
         @Field(
-                        value = "what it draws with everything switched off; asked of circuits on the starter battery,"
-                                + " of what an inverter feeds only where that inverter's feed is no circuit of the sheet",
+                        value =
+                                "what it draws with everything switched off; asked of circuits on the starter battery,"
+                                        + " of what an inverter feeds only where that inverter's feed is no circuit of the sheet",
                         in = Dimension.CURRENT,
                         find = "a meter",
                         example = "15 mA")
                 Figure standby,
         @Field(
-                        value = "where its standby was read, at the battery or at the load's own voltage; asked of what an"
-                                + " inverter feeds",
+                        value =
+                                "where its standby was read, at the battery or at the load's own voltage; asked of what an"
+                                        + " inverter feeds",
                         find = "who read the meter")
                 Choice<Read> standbyAt,
         @Field(

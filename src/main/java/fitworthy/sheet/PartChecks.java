@@ -87,8 +87,7 @@ final class PartChecks {
         if (winch.fedBy().known()
                 && (winch.battery().isAbove(named) || winch.battery().isBelow(named))) {
             faults.tell(
-                    "is not the capacity of the battery that fed-by names, "
-                            + QuantityText.shown(named.value(), "Ah"),
+                    "is not the capacity of the battery that fed-by names, " + QuantityText.shown(named.value(), "Ah"),
                     "leave it out, or leave out fed-by where the winch has a battery of its own",
                     path.to("battery"));
         }

@@ -119,7 +119,8 @@ class TextPrintoutTest {
                         """)),
                         TextPrintout.Painter.NONE)
                 .replaceAll("\\s+", " ");
-        assertTrue(text.contains("The rule book has nothing recorded of these, and nobody has to bring them: - "), text);
+        assertTrue(
+                text.contains("The rule book has nothing recorded of these, and nobody has to bring them: - "), text);
         assertTrue(text.contains("the rule book has no value recorded for United Kingdom on"), text);
         assertTrue(text.contains("Waiting for it: water.no-reserve"), text);
         assertFalse(text.contains("authority"), text);

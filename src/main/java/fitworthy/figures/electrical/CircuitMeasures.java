@@ -121,10 +121,9 @@ final class CircuitMeasures implements Topic {
                     .given(circuit.need()));
         }
         if (!circuit.need().is(Circuit.Need.CRITICAL)) {
-            measures.add(
-                    Measure.of(DROP_OTHER, circuit.name(), share)
-                            .worked(lost, carried(plan, circuit))
-                            .given(circuit.need()));
+            measures.add(Measure.of(DROP_OTHER, circuit.name(), share)
+                    .worked(lost, carried(plan, circuit))
+                    .given(circuit.need()));
         }
         measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
         Figure most =
@@ -148,7 +147,8 @@ final class CircuitMeasures implements Topic {
     private static Working carried(Plan plan, Circuit circuit) {
         Inverters inverters = new Inverters(plan);
         return () -> inverters.behind(circuit).stream()
-                .map(load -> load.name() + " takes " + in("", inverters.drawn(load, circuit.voltage()), "A").shown()
+                .map(load -> load.name() + " takes "
+                        + in("", inverters.drawn(load, circuit.voltage()), "A").shown()
                         + " of " + circuit.name() + ", itself given as "
                         + in("", circuit.current(), "A").shown() + "; the largest counts")
                 .toList();

@@ -212,7 +212,8 @@ public final class EnergyFlow {
                         + in("", nominal, "V").shown()
                         + (circuit.isMains()
                                 ? " through an inverter that gives "
-                                        + in("", inverters.efficiency(circuit), "%").shown() + " of what it takes"
+                                        + in("", inverters.efficiency(circuit), "%")
+                                                .shown() + " of what it takes"
                                 : ""))
                 .toList();
     }
@@ -221,8 +222,10 @@ public final class EnergyFlow {
         if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
             return NONE;
         }
-        Figure mean =
-                inverters.drawn(circuit, starterVoltage(plan)).times(circuit.hours()).times(1 / HOURS_A_DAY);
+        Figure mean = inverters
+                .drawn(circuit, starterVoltage(plan))
+                .times(circuit.hours())
+                .times(1 / HOURS_A_DAY);
         boolean used = circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
                 || circuit.hours().isZero()

@@ -223,8 +223,8 @@ public final class RecoveryMeasures implements Topic {
         Engine engine = plan.vehicle().engine();
         boolean second = winch.fedBy().is(Circuit.Supply.SECOND);
         Figure battery = WinchRun.battery(plan, winch);
-        Figure run = WinchRun.hours(
-                battery, winch.current(), second ? Figure.of(0, 0) : EnergyFlow.leftByVehicle(plan));
+        Figure run =
+                WinchRun.hours(battery, winch.current(), second ? Figure.of(0, 0) : EnergyFlow.leftByVehicle(plan));
         if (!Double.isInfinite(run.value())) {
             measures.add(Measure.of(RUN, name, run)
                     .worked(

@@ -170,9 +170,7 @@ class EnergyFlowTest {
                 circuits: [{name: Clock, voltage: 240 V, current: 0.5 A, battery: starter, parked: no, standby: %s}]
                 """;
         assertEquals(
-                1.031,
-                sum(way(String.format(load, "45 mA, standby-at: load")).parked()),
-                1e-9);
+                1.031, sum(way(String.format(load, "45 mA, standby-at: load")).parked()), 1e-9);
         assertEquals(
                 0.931,
                 sum(way(String.format(load, "0.9 A, standby-at: battery")).parked()),
@@ -190,8 +188,7 @@ class EnergyFlowTest {
                 Working.total(way(String.format(load, "0.5")).onAlternator()).missing().stream()
                         .map(Missing::meaning)
                         .toList());
-        assertEquals(
-                112.5 + 240 / 0.9 / 12, sum(way(String.format(load, "1")).onAlternator()), 1e-9);
+        assertEquals(112.5 + 240 / 0.9 / 12, sum(way(String.format(load, "1")).onAlternator()), 1e-9);
     }
 
     @Test
