@@ -243,21 +243,18 @@ public final class Arrangement {
         return findings.stream().anyMatch(group -> group.severity() == severity);
     }
 
-    /**
-     * The figures to bring, what several parts lack asked for once: of the checks that can be made with them, for which
-     * the rule book lacks nothing.
-     */
+    /** The figures to bring, what several parts lack asked for once. */
     public List<MissingFigure> figuresToBring() {
-        return MissingFigure.of(advice.notAssessed().stream()
-                .filter(open -> open.missing().stream().noneMatch(Missing::isInBook))
-                .toList());
+        return waitedFor(figure -> !figure.missing().isInBook());
     }
 
     /** What the rule book does not hold, which nobody can bring. */
     public List<MissingFigure> gapsOfTheBook() {
-        return MissingFigure.of(advice.notAssessed()).stream()
-                .filter(figure -> figure.missing().isInBook())
-                .toList();
+        return waitedFor(figure -> figure.missing().isInBook());
+    }
+
+    private List<MissingFigure> waitedFor(Predicate<MissingFigure> wanted) {
+        return MissingFigure.of(advice.notAssessed()).stream().filter(wanted).toList();
     }
 
     /** What is left of each mass limit. */
@@ -289,7 +286,7 @@ public final class Arrangement {
                 checks(advice.notAssessed().stream(), wanted),
                 advice.notAssessed().stream()
                         .filter(wanted)
-                        .flatMap(outcome -> outcome.missing().stream())
+                        .flatMap(outcome -> outcome.waitsFor().stream())
                         .map(Missing::path)
                         .distinct()
                         .count(),

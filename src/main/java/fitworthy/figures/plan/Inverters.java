@@ -52,7 +52,8 @@ public final class Inverters {
         boolean none = plan.fitments(Fitment.Kind.INVERTER).isEmpty();
         List<Circuit> loads = none && !ofOwnKind && !circuit.isMains() ? onBatteryOf(circuit) : List.of();
         Figure power = circuit.current().times(circuit.voltage());
-        boolean strong = !loads.isEmpty()
+        boolean strong = power.value() > 0
+                && !loads.isEmpty()
                 && !circuit.shortTime().is(YesNo.YES)
                 && loads.stream()
                         .noneMatch(load -> load.current().times(load.voltage()).isAbove(power));
