@@ -245,7 +245,16 @@ public final class Arrangement {
 
     /** The figures to bring, what several parts lack asked for once. */
     public List<MissingFigure> figuresToBring() {
-        return MissingFigure.of(advice.notAssessed());
+        return waitedFor(figure -> !figure.missing().isInBook());
+    }
+
+    /** What the rule book does not hold, which nobody can bring. */
+    public List<MissingFigure> gapsOfTheBook() {
+        return waitedFor(figure -> figure.missing().isInBook());
+    }
+
+    private List<MissingFigure> waitedFor(Predicate<MissingFigure> wanted) {
+        return MissingFigure.of(advice.notAssessed()).stream().filter(wanted).toList();
     }
 
     /** What is left of each mass limit. */
@@ -277,7 +286,7 @@ public final class Arrangement {
                 checks(advice.notAssessed().stream(), wanted),
                 advice.notAssessed().stream()
                         .filter(wanted)
-                        .flatMap(outcome -> outcome.missing().stream())
+                        .flatMap(outcome -> outcome.waitsFor().stream())
                         .map(Missing::path)
                         .distinct()
                         .count(),

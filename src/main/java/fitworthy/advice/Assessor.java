@@ -245,11 +245,10 @@ final class Assessor {
     }
 
     private Missing notRecorded(String id) {
-        return new Missing(
+        return Missing.inBook(
                 "practice value " + id,
-                meaning(id) + ", which the rule book does not record for "
-                        + engine.book().regions().get(sheet.region()).name() + " on " + sheet.asOf(),
-                "the local authority");
+                meaning(id) + ": the rule book has no value recorded for "
+                        + engine.book().regions().get(sheet.region()).name() + " on " + sheet.asOf());
     }
 
     private String meaning(String id) {

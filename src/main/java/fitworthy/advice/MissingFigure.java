@@ -46,7 +46,7 @@ public record MissingFigure(String field, Missing missing, Set<String> rules) {
     static Map<Missing, Set<String>> rules(List<NotAssessed> notAssessed) {
         Map<Missing, Set<String>> rules = new LinkedHashMap<>();
         notAssessed.forEach(
-                outcome -> outcome.missing().forEach(missing -> rules.computeIfAbsent(missing, none -> new TreeSet<>())
+                outcome -> outcome.waitsFor().forEach(missing -> rules.computeIfAbsent(missing, none -> new TreeSet<>())
                         .add(outcome.judged().id())));
         return rules;
     }

@@ -80,7 +80,14 @@ public sealed interface Outcome {
     record Met(Judged judged, List<Measure> evidence, List<Practice> practice) implements Assessed {}
 
     /** A figure or a practice value is missing. */
-    record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {}
+    record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {
+
+        /** What it waits for: where the rule book itself lacks something that alone, as nothing else would help. */
+        public List<Missing> waitsFor() {
+            List<Missing> gaps = missing.stream().filter(Missing::isInBook).toList();
+            return gaps.isEmpty() ? missing : gaps;
+        }
+    }
 
     /**
      * The question of the rule does not arise, so that it is neither met nor open.

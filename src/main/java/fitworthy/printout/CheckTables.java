@@ -57,30 +57,46 @@ final class CheckTables {
         return cells;
     }
 
-    /** The figures to bring, with the checks that wait for them. */
+    /** What is said above what the rule book does not hold. */
+    static final String GAPS = "The rule book has nothing recorded of these, and nobody has to bring them";
+
+    /** The figures to bring and what the book does not hold, with the checks that wait for them. */
     static List<Block> notAssessed(Arrangement arrangement) {
-        List<Row> rows = arrangement.figuresToBring().stream()
+        List<Row> figures = arrangement.figuresToBring().stream()
                 .map(figure -> Row.of(
                         figure.field(),
                         figure.missing().meaning(),
                         figure.missing().find(),
                         String.join(", ", figure.rules())))
                 .toList();
-        if (rows.isEmpty()) {
+        List<Row> gaps = arrangement.gapsOfTheBook().stream()
+                .map(gap -> Row.of(gap.field(), gap.missing().meaning(), String.join(", ", gap.rules())))
+                .toList();
+        if (figures.isEmpty() && gaps.isEmpty()) {
             return List.of(new Paragraph("Every check that applies to this plan had its figures."));
         }
-        return List.of(
-                new Paragraph(Words.capital(Verdict.open(arrangement.counts()))
-                        + ". Nothing is said of these, and that is no pass. Bring the figures and have the plan checked"
-                        + " again."),
-                new Table(
-                        "Figures to bring",
-                        List.of(
-                                text("Field of the sheet", 25),
-                                text("What it is", 29),
-                                text("Where to find it", 21),
-                                text("Checks that wait for it", 25)),
-                        rows));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(Words.capital(Verdict.open(arrangement.counts()))
+                + ". Nothing is said of these, and that is no pass."
+                + (figures.isEmpty() ? "" : " Bring the figures and have the plan checked again.")));
+        if (!figures.isEmpty()) {
+            blocks.add(new Table(
+                    "Figures to bring",
+                    List.of(
+                            text("Field of the sheet", 25),
+                            text("What it is", 29),
+                            text("Where to find it", 21),
+                            text("Checks that wait for it", 25)),
+                    figures));
+        }
+        if (!gaps.isEmpty()) {
+            blocks.add(new Paragraph(GAPS + "."));
+            blocks.add(new Table(
+                    "Not in the rule book",
+                    List.of(text("What", 25), text("What it is", 50), text("Checks that wait for it", 25)),
+                    gaps));
+        }
+        return blocks;
     }
 
     /** What was met, by topic: of each check the subject and loading that leave least, and what the others leave. */

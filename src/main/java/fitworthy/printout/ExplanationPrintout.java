@@ -150,7 +150,10 @@ public final class ExplanationPrintout {
             }
         }
         for (Missing missing : missing(id, each)) {
-            page.hanging("      missing ", missing.path() + ": " + missing.meaning() + ". Find it: " + missing.find());
+            page.hanging(
+                    "      missing ",
+                    missing.path() + ": " + missing.meaning()
+                            + (missing.isInBook() ? "" : ". Find it: " + missing.find()));
         }
         page.blank();
     }

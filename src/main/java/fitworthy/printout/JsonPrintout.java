@@ -242,9 +242,10 @@ public final class JsonPrintout {
         }
     }
 
+    /** @param find null where the book does not hold it */
     private record WrittenMissing(String field, String meaning, String find) {
         static WrittenMissing of(Missing missing) {
-            return new WrittenMissing(missing.path(), missing.meaning(), missing.find());
+            return new WrittenMissing(missing.path(), missing.meaning(), missing.isInBook() ? null : missing.find());
         }
     }
 

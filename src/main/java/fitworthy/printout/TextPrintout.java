@@ -197,18 +197,23 @@ public final class TextPrintout {
 
     private void notAssessed(Arrangement arrangement) {
         List<MissingFigure> figures = arrangement.figuresToBring();
-        if (figures.isEmpty()) {
+        List<MissingFigure> gaps = arrangement.gapsOfTheBook();
+        if (figures.isEmpty() && gaps.isEmpty()) {
             return;
         }
-        page.wrapped(0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + "; bring:");
-        figures.forEach(figure -> {
-            page.hanging(
-                    "  - ",
-                    figure.field() + ": " + figure.missing().meaning() + ". Find it: "
-                            + figure.missing().find() + ".");
-            page.wrapped(4, "Waiting for it: " + String.join(", ", figure.rules()));
-        });
+        page.wrapped(0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : "; bring:"));
+        figures.forEach(
+                figure -> missing(figure, ". Find it: " + figure.missing().find() + "."));
+        if (!gaps.isEmpty()) {
+            page.wrapped(0, CheckTables.GAPS + ":");
+            gaps.forEach(gap -> missing(gap, "."));
+        }
         page.blank();
+    }
+
+    private void missing(MissingFigure figure, String end) {
+        page.hanging("  - ", figure.field() + ": " + figure.missing().meaning() + end);
+        page.wrapped(4, "Waiting for it: " + String.join(", ", figure.rules()));
     }
 
     private void met(Arrangement arrangement) {

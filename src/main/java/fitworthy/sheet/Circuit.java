@@ -10,7 +10,8 @@ import fitworthy.schema.Field;
 public record Circuit(
         @Field(value = "what it feeds", needed = true, example = "Fridge") String name,
         @Field(
-                        value = "the part it belongs to, so that it is off where that part is; none where left out",
+                        value = "the part it belongs to, so that it is off where that part is; of the feed of a charger"
+                                + " or an inverter that one; none where left out",
                         example = "Canopy")
                 String part,
         @Field(
@@ -39,11 +40,19 @@ public record Circuit(
                         example = "8 h")
                 Figure hours,
         @Field(
-                        value = "what it draws with everything switched off; asked of circuits on the starter battery",
+                        value =
+                                "what it draws with everything switched off; asked of circuits on the starter battery,"
+                                        + " of what an inverter feeds only where that inverter's feed is no circuit of the sheet",
                         in = Dimension.CURRENT,
                         find = "a meter",
                         example = "15 mA")
                 Figure standby,
+        @Field(
+                        value =
+                                "where its standby was read, at the battery or at the load's own voltage; asked of what an"
+                                        + " inverter feeds",
+                        find = "who read the meter")
+                Choice<Read> standbyAt,
         @Field(
                         value = "whether it runs for less than a minute at a time, as a winch does; no where left out",
                         find = "the plan")
@@ -69,9 +78,23 @@ public record Circuit(
         SECOND
     }
 
+    /** On which side of an inverter. */
+    public enum Read {
+        BATTERY,
+        LOAD
+    }
+
     public enum Need {
         CRITICAL,
         OTHER
+    }
+
+    /** A vehicle's own system is below this, in V; the bound of extra-low direct voltage in 33 CFR 183.455 (a copy). */
+    private static final double EXTRA_LOW = 50;
+
+    /** Whether it is known to be fed by an inverter, as its voltage is no battery's. */
+    public boolean isMains() {
+        return voltage.value() >= EXTRA_LOW;
     }
 
     /** The feed cable. */

@@ -94,6 +94,16 @@ public sealed interface ElectricalDetails extends Details {
         }
     }
 
+    /** What makes the voltage of a house out of the battery's. The circuit whose part it is, is its feed. */
+    record Inverter(
+            @Field(
+                            value = "what it gives of the power that it takes; 90 % where left out",
+                            in = Dimension.SHARE,
+                            find = "its data sheet",
+                            example = "92 %")
+                    Figure efficiency)
+            implements ElectricalDetails {}
+
     record SolarPanel(
             @Field(value = "its rated power", in = Dimension.POWER, find = "its label", example = "200 W") Figure power)
             implements ElectricalDetails {}

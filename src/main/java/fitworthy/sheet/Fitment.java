@@ -117,6 +117,7 @@ public record Fitment(
         SEAT_CHANGE(BodyDetails.SeatChange.class),
         BATTERY(ElectricalDetails.Battery.class),
         CHARGER(ElectricalDetails.Charger.class),
+        INVERTER(ElectricalDetails.Inverter.class),
         SOLAR_PANEL(ElectricalDetails.SolarPanel.class),
         SWITCH_PANEL(ElectricalDetails.SwitchPanel.class),
         AERIAL(RadioDetails.Aerial.class),

@@ -72,7 +72,13 @@ public sealed interface FrontDetails extends Details {
                             example = "450 A")
                     Figure feed,
             @Field(
-                            value = "capacity of the battery that feeds it",
+                            value =
+                                    "the battery of the sheet that feeds it, whose capacity is then the one that counts",
+                            find = "the plan")
+                    Choice<Circuit.Supply> fedBy,
+            @Field(
+                            value =
+                                    "capacity of the battery that feeds it; asked where fed-by does not say which it is",
                             in = Dimension.CHARGE,
                             find = "the battery's label",
                             example = "90 Ah")

@@ -81,11 +81,21 @@ final class OrderChecks {
     }
 
     private void circuit(Circuit circuit, NodePath path) {
-        notAbove(circuit.standby(), path.to("standby"), circuit.current(), "what it draws at full load");
+        standby(circuit, path.to("standby"));
         hoursOfADay(circuit.hours(), path.to("hours"));
         Figure cable = circuit.cable().length();
         notAbove(circuit.fuse().distance(), path.to("fuse").to("distance"), cable, "the length of its cable");
         notAbove(circuit.farFuse().distance(), path.to("far-fuse").to("distance"), cable, "the length of its cable");
+    }
+
+    /** At the battery the inverter's own draw is in it, so that only what was read at the load contradicts its current. */
+    private void standby(Circuit circuit, NodePath path) {
+        boolean alike = circuit.isMains()
+                ? circuit.standbyAt().is(Circuit.Read.LOAD)
+                : circuit.voltage().known();
+        if (alike) {
+            notAbove(circuit.standby(), path, circuit.current(), "what it draws at full load");
+        }
     }
 
     private void hoursOfADay(Figure hours, NodePath path) {

@@ -47,6 +47,12 @@ final class PartChecks {
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
         }
+        if (fitment.details() instanceof ElectricalDetails.Inverter inverter) {
+            efficiency(inverter.efficiency(), path.to("efficiency"));
+        }
+        if (fitment.details() instanceof FrontDetails.Winch winch) {
+            winch(winch, path);
+        }
         if (fitment.details() instanceof MassDetails.ChassisExtension extension) {
             cut(extension, path);
         }
@@ -65,6 +71,32 @@ final class PartChecks {
                             + QuantityText.shown(charger.input().value(), "A") + " at its input",
                     "the output on its data sheet, or isolator: yes where it only joins the batteries",
                     path.to("output"));
+        }
+    }
+
+    /** A winch hangs on one battery: where both its name and a capacity are given they have to be of the same. */
+    private void winch(FrontDetails.Winch winch, NodePath path) {
+        Figure named = winch.fedBy().is(Circuit.Supply.STARTER)
+                ? sheet.vehicle().engine().starterBattery()
+                : sheet.fitments().stream()
+                        .map(Fitment::details)
+                        .filter(ElectricalDetails.Battery.class::isInstance)
+                        .map(battery -> ((ElectricalDetails.Battery) battery).capacity())
+                        .reduce(Figure::plus)
+                        .orElse(winch.battery());
+        if (winch.fedBy().known()
+                && (winch.battery().isAbove(named) || winch.battery().isBelow(named))) {
+            faults.tell(
+                    "is not the capacity of the battery that fed-by names, " + QuantityText.shown(named.value(), "Ah"),
+                    "leave it out, or leave out fed-by where the winch has a battery of its own",
+                    path.to("battery"));
+        }
+    }
+
+    /** An inverter that gives nothing, or more than it takes, is misread. */
+    private void efficiency(Figure share, NodePath path) {
+        if (share.value() <= 0 || share.value() > 1) {
+            faults.tell("is not above 0 % and up to 100 %", "efficiency: 90 %", path);
         }
     }
 

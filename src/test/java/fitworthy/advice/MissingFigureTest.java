@@ -1,6 +1,8 @@
 package fitworthy.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
@@ -8,6 +10,12 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.quantity.Missing;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Trees;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -43,6 +51,28 @@ class MissingFigureTest {
         MissingFigure only = missing(POINT.formatted("Hook", "front")).get(0);
         assertEquals("fitments.Hook.limit", only.field());
         assertEquals(Set.of("recovery.point-weak"), only.rules());
+    }
+
+    /** In every region, whatever topic: nobody is sent to find what the rule book does not record. */
+    @Test
+    void aGapOfTheBookIsNoFigureToBring() throws Exception {
+        Node.Mapping touring = tree(Files.readString(Path.of("scenarios/touring.yaml")));
+        int gaps = 0;
+        for (String region : Books.engine().book().regions().keySet()) {
+            Arrangement found = Arrangement.of(Adviser.advise(
+                    Books.engine(), Sheets.read(Trees.merged(touring, tree("region: " + region + "\nwaivers: []")))));
+            gaps += found.gapsOfTheBook().size();
+            found.gapsOfTheBook().forEach(gap -> assertEquals("", gap.missing().find()));
+            found.figuresToBring().forEach(figure -> {
+                assertFalse(figure.field().startsWith("practice value"), figure.field());
+                assertFalse(figure.missing().find().isEmpty(), figure.field());
+            });
+        }
+        assertTrue(gaps > 0);
+    }
+
+    private static Node.Mapping tree(String text) {
+        return NodeReader.read("sheet", text, new ArrayList<>());
     }
 
     private static NotAssessed open(String rule, Missing... missing) {

@@ -761,8 +761,8 @@ class SecondComputationTest {
                 value(4300 / CANOPY_OFF.mass(), TOURING, "recovery.winch-small", "Winch", OFF),
                 // 0.72 times vehicle and trailer, but it is too small for the vehicle alone
                 aside(4300 / combined < 1.5, TOURING, "recovery.winch-coupled", "Winch", "towing"),
-                // Winch: battery 95 Ah, current 430 A; alternator 130 A, own-load 45 A
-                value(0.5 * 95 / (430 - (0.75 * 130 - 45)) * 60, TOURING, "recovery.winch-flattens", "Winch"),
+                // Winch: fed by the starter battery of 80 Ah, current 430 A; alternator 130 A, own-load 45 A
+                value(0.5 * 80 / (430 - (0.75 * 130 - 45)) * 60, TOURING, "recovery.winch-flattens", "Winch"),
                 value(2 * 4300 / CANOPY_ON.mass(), strap, "recovery.winch-small", "Winch", ON),
                 // strength 8000 kg over the kit's GVM of 3900 kg
                 value(8000 / 3900.0, strap, "recovery.strap-weak", "Strap"));

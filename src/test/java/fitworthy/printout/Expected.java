@@ -12,6 +12,7 @@ import fitworthy.figures.order.WorkOrder;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,11 +64,15 @@ final class Expected {
                 .forEach(this::least);
         advice.notAssessed().forEach(each -> {
             texts.add(each.judged().id());
-            each.missing().forEach(missing -> {
-                texts.addAll(List.of(missing.meaning(), missing.find()));
-                // A figure that several parts lack is asked for once, with the parts named.
-                texts.addAll(List.of(missing.path().split("[.](?=[^.]*$)|(?<=^fitments)[.]")));
-            });
+            // A check that the book itself lacks something for waits for nothing else.
+            boolean gap = each.missing().stream().anyMatch(Missing::isInBook);
+            each.missing().stream()
+                    .filter(missing -> !gap || missing.isInBook())
+                    .forEach(missing -> {
+                        texts.addAll(List.of(missing.meaning(), missing.find()));
+                        // A figure that several parts lack is asked for once, with the parts named.
+                        texts.addAll(List.of(missing.path().split("[.](?=[^.]*$)|(?<=^fitments)[.]")));
+                    });
         });
         advice.loadings().forEach(this::masses);
         WorkOrder.of(advice.loadings().get(0).plan()).steps().forEach(each -> {

@@ -103,4 +103,27 @@ class TextPrintoutTest {
         assertTrue(painted.contains("<0STOP     >"), painted);
         assertEquals(printed(advice, TextPrintout.Painter.NONE), painted.replaceAll("<\\d(\\w+ *)>", "$1"));
     }
+
+    /** The book records no days of water in reserve for the United Kingdom: that is said, and nobody is sent anywhere. */
+    @Test
+    void aGapOfTheBookIsToldAsOne() throws FaultsException {
+        String text = printed(
+                        Adviser.advise(
+                                Books.engine(),
+                                Sheets.plainWith(
+                                        """
+                        region: uk
+                        tanks: [{name: Can, liquid: water, capacity: 40 L, fill: 100 %, stock: no, mass: 1 kg,
+                          at: {x: 3 m, y: 0 m, z: 1 m}}]
+                        trip: {days: 2 days, people: 2, water-use: 8 L}
+                        """)),
+                        TextPrintout.Painter.NONE)
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                text.contains("The rule book has nothing recorded of these, and nobody has to bring them: - "), text);
+        assertTrue(text.contains("the rule book has no value recorded for United Kingdom on"), text);
+        assertTrue(text.contains("Waiting for it: water.no-reserve"), text);
+        assertFalse(text.contains("authority"), text);
+        assertFalse(text.contains("Find it: ."), text);
+    }
 }

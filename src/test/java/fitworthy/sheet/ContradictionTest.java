@@ -131,6 +131,42 @@ class ContradictionTest {
         notAbove("trip.sun", "trip: {sun: %s}", "24 h", "25 h");
     }
 
+    /** 0.9 A at a battery of 12 V are less than 0.5 A of 240 V, and an inverter's own draw is in them. */
+    @Test
+    void aStandingDrawIsHeldAgainstACurrentOfTheSameVoltage() throws FaultsException {
+        String load = "circuits: [{name: Kettle, voltage: 240 V, current: 0.5 A, standby: %s}]";
+        Sheets.plainWith(String.format(load, "0.9 A"));
+        Sheets.plainWith(String.format(load, "0.9 A, standby-at: battery"));
+        notAbove("circuits.1.standby", load, "0.5 A, standby-at: load", "0.51 A, standby-at: load");
+        Sheets.plainWith("circuits: [{name: Lamp, current: 0.5 A, standby: 0.9 A}]");
+    }
+
+    @Test
+    void anInverterGivesSomethingAndNoMoreThanItTakes() throws FaultsException {
+        String inverter = "fitments: [{name: Inverter, kind: inverter, mass: 0 kg, efficiency: %s}]";
+        Sheets.plainWith(String.format(inverter, "100 %"));
+        assertEquals(List.of("fitments.1.efficiency"), faults(String.format(inverter, "101 %")));
+        assertEquals(List.of("fitments.1.efficiency"), faults(String.format(inverter, "0 %")));
+    }
+
+    @Test
+    void aWinchHangsOnOneBattery() throws FaultsException {
+        String winch =
+                """
+                vehicle: {engine: {starter-battery: 80 Ah}}
+                fitments:
+                  - {name: Winch, kind: winch, mass: 0 kg, battery: %s}
+                  - {name: One, kind: battery, mass: 1 kg, at: {x: 0 m, y: 0 m, z: 1 m}, capacity: 100 Ah}
+                  - {name: Two, kind: battery, mass: 1 kg, at: {x: 0 m, y: 0 m, z: 1 m}, capacity: 50 Ah}
+                """;
+        Sheets.plainWith(String.format(winch, "95 Ah"));
+        Sheets.plainWith(String.format(winch, "80 Ah, fed-by: starter"));
+        Sheets.plainWith(String.format(winch, "150 Ah, fed-by: second"));
+        for (String wrong : List.of("95 Ah, fed-by: starter", "70 Ah, fed-by: starter", "100 Ah, fed-by: second")) {
+            assertEquals(List.of("fitments.1.battery"), faults(String.format(winch, wrong)), wrong);
+        }
+    }
+
     private static String circuit(String says) {
         return "circuits: [{name: Lamp, voltage: 12 V, " + says + "}]";
     }

@@ -108,7 +108,9 @@ class EveryFieldTest {
             trip: {dust: heavy, water-depth: 500 mm, headroom: 2300 mm, dust-distance: 1000 km, parked: 3 days, driving: 4 h}
             """,
             """
-            vehicle: {engine: {alternator: 130 A, own-load: 40 A, voltage: 12 V, own-standby: 30 mA, starter-battery: 60 Ah}}
+            vehicle:
+              intake: {airbox: {lid-sealed: yes, known-dust-leak: no, drain: none}}
+              engine: {alternator: 130 A, own-load: 40 A, voltage: 12 V, own-standby: 30 mA, starter-battery: 60 Ah}
             fitments:
               - {name: Battery, kind: battery, mass: 0 kg, chemistry: agm, voltage: 12 V, capacity: 100 Ah}
               - {name: Relay, kind: charger, mass: 0 kg, isolator: yes, input: 30 A, output: 20 A}

@@ -9,6 +9,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.EnergyFlow;
+import fitworthy.figures.plan.Inverters;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -81,7 +82,7 @@ final class CircuitMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         for (Circuit circuit : plan.sheet().circuits()) {
             drop(plan, circuit, measures);
-            if (!EnergyFlow.isMains(circuit.voltage())) {
+            if (!circuit.isMains()) {
                 onBattery(plan, circuit, measures);
             }
             if (!circuit.shortTime().is(YesNo.YES)) {
@@ -101,26 +102,28 @@ final class CircuitMeasures implements Topic {
 
     private static void drop(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
+        Figure current = new Inverters(plan).carried(circuit);
         Figure temperature = Cable.temperature(cable.engineBay());
-        Figure share = Cable.drop(cable.length(), circuit.current(), cable.section(), temperature)
+        Figure share = Cable.drop(cable.length(), current, cable.section(), temperature)
                 .dividedBy(circuit.voltage());
         boolean other = circuit.need().is(Circuit.Need.OTHER);
         Working lost = new Working.Formula(
                 "lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
                 List.of(
                         in("length", cable.length(), "m"),
-                        in("current", circuit.current(), "A"),
+                        in("current", current, "A"),
                         in("air", temperature, "degC"),
                         in("section", cable.section(), "mm2"),
                         in("voltage", circuit.voltage(), "V")));
         if (!other) {
             measures.add(Measure.of(DROP_CRITICAL, circuit.name(), share)
-                    .worked(lost)
+                    .worked(lost, carried(plan, circuit))
                     .given(circuit.need()));
         }
         if (!circuit.need().is(Circuit.Need.CRITICAL)) {
-            measures.add(
-                    Measure.of(DROP_OTHER, circuit.name(), share).worked(lost).given(circuit.need()));
+            measures.add(Measure.of(DROP_OTHER, circuit.name(), share)
+                    .worked(lost, carried(plan, circuit))
+                    .given(circuit.need()));
         }
         measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
         Figure most =
@@ -138,6 +141,17 @@ final class CircuitMeasures implements Topic {
                 .worked(
                         "from the table of cables, the least that is no thinner; beyond it the section itself",
                         in("needed", needed, "mm2")));
+    }
+
+    /** What the feed of an inverter has to carry; nothing of other circuits. */
+    private static Working carried(Plan plan, Circuit circuit) {
+        Inverters inverters = new Inverters(plan);
+        return () -> inverters.behind(circuit).stream()
+                .map(load -> load.name() + " takes "
+                        + in("", inverters.drawn(load, circuit.voltage()), "A").shown()
+                        + " of " + circuit.name() + ", itself given as "
+                        + in("", circuit.current(), "A").shown() + "; the largest counts")
+                .toList();
     }
 
     /** A cable between two batteries is fed from both ends, unless it ends at a charger with a cable of its own. */
@@ -187,14 +201,17 @@ final class CircuitMeasures implements Topic {
     /** What warms a cable only if it goes on for longer than a winch pull. */
     private static void lasting(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
+        Figure current = new Inverters(plan).carried(circuit);
         if (cable.rating().known()) {
-            measures.add(Measure.of(CABLE_MAKER, circuit.name(), circuit.current(), cable.rating()));
+            measures.add(Measure.of(CABLE_MAKER, circuit.name(), current, cable.rating())
+                    .worked(carried(plan, circuit)));
         } else {
             Ampacity ampacity = new Ampacity(plan.tables(), cable);
-            measures.add(Measure.of(CABLE, circuit.name(), cable.section(), ampacity.leastFor(circuit.current()))
+            measures.add(Measure.of(CABLE, circuit.name(), cable.section(), ampacity.leastFor(current))
                     .worked(
                             "from the table of cables for this insulation, the least that carries current / warmth",
-                            ampacity.inputs(in("current", circuit.current(), "A"))));
+                            ampacity.inputs(in("current", current, "A")))
+                    .worked(carried(plan, circuit)));
         }
         Figure fuse = circuit.fuse().rating();
         if (fuse.value() > 0 || !fuse.known()) {
@@ -217,7 +234,8 @@ final class CircuitMeasures implements Topic {
                             "from the table of cables for this insulation, times warmth",
                             List.of(ampacity.inputs(in("section", cable.section(), "mm2"))))
                 };
-        measures.add(Measure.of(FUSE_LOAD, subject, circuit.current(), fuse));
+        measures.add(Measure.of(FUSE_LOAD, subject, new Inverters(plan).carried(circuit), fuse)
+                .worked(carried(plan, circuit)));
         for (MeasureKind kind : List.of(FUSE_SHARE, FUSE_SHARE_FAR)) {
             Figure most = plan.practice(
                     kind == FUSE_SHARE ? PracticeId.ELECTRICAL_FUSE_SHARE_MOST : PracticeId.ELECTRICAL_FUSE_SHARE_STOP);

@@ -20,6 +20,7 @@ final class InCanopy {
             Kind.ROOF_RACK,
             Kind.BATTERY,
             Kind.CHARGER,
+            Kind.INVERTER,
             Kind.SOLAR_PANEL,
             Kind.SWITCH_PANEL,
             Kind.GAS_BOTTLE,

@@ -20,26 +20,25 @@ import java.util.function.Predicate;
 
 /**
  * The one way of the energy in a loading: alternator, starter battery, chargers, second battery; the sun beside it.
- * Every load is counted once, where it hangs: the feed of a charger is the charger's own input, and what hangs on the
- * second battery reaches the alternator through the charger alone. Energy is what counts: a current at another voltage
- * than its battery's is that of the same power at the battery's. Losses of chargers, inverters and batteries are not
- * counted.
+ * Every load is counted once, where it hangs: the feed of a charger is the charger's own input, that of an inverter is
+ * what its loads take, and what hangs on the second battery reaches the alternator through the charger alone. Energy is
+ * what counts: a current at another voltage than its battery's is that of the same power at the battery's, with an
+ * inverter's loss on top. Losses of chargers and batteries are not counted.
  */
 public final class EnergyFlow {
 
     private static final double HOURS_A_DAY = 24;
-    /** A vehicle's own system is below this, in V; the bound of extra-low direct voltage in 33 CFR 183.455 (a copy). */
-    private static final double EXTRA_LOW = 50;
-
     private static final Figure NONE = Figure.of(0, 0);
 
     private final Loading loading;
     private final Plan plan;
+    private final Inverters inverters;
 
     /** The way in one loading. */
     public EnergyFlow(Loading loading) {
         this.loading = loading;
         this.plan = loading.plan();
+        this.inverters = new Inverters(plan);
     }
 
     /** What the alternator can be counted on for, hot, in A. */
@@ -67,17 +66,12 @@ public final class EnergyFlow {
         Engine engine = plan.vehicle().engine();
         List<Figure> told = plan.sheet().circuits().stream()
                 .filter(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
+                .filter(circuit -> !circuit.isMains())
                 .map(Circuit::voltage)
-                .filter(voltage -> !isMains(voltage))
                 .toList();
         boolean agreed = told.stream().allMatch(Figure::known)
                 && told.stream().map(Figure::value).distinct().count() == 1;
         return agreed ? engine.voltage().or(told.get(0)) : engine.voltage();
-    }
-
-    /** Whether a voltage is known to be an inverter's and no battery's. */
-    public static boolean isMains(Figure voltage) {
-        return voltage.value() >= EXTRA_LOW;
     }
 
     /** Whether anything hangs on a battery, or may. */
@@ -95,7 +89,7 @@ public final class EnergyFlow {
                         circuit.name(),
                         !circuit.driving().known()
                                 ? Figure.missing(circuit.driving().missing())
-                                : onBattery(circuit, current(circuit, starterVoltage(plan))),
+                                : onBattery(circuit, inverters.drawn(circuit, starterVoltage(plan))),
                         "A")));
         return loads;
     }
@@ -150,9 +144,9 @@ public final class EnergyFlow {
     public List<Input> parked() {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
-        circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
+        circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND) && !inverters.isCarried(circuit))
                 .forEach(circuit ->
-                        loads.add(in(circuit.name() + ", standing", onBattery(circuit, circuit.standby()), "A")));
+                        loads.add(in(circuit.name() + ", standing", onBattery(circuit, standing(circuit)), "A")));
         for (Circuit circuit : drawing(Circuit.Supply.SECOND)) {
             Figure used = usedParked(circuit);
             if (!used.isZero()) {
@@ -200,7 +194,7 @@ public final class EnergyFlow {
         return drawing(Circuit.Supply.STARTER).stream()
                 .map(circuit -> in(
                         circuit.name(),
-                        onBattery(circuit, current(circuit, voltage()).times(circuit.hours())),
+                        onBattery(circuit, inverters.drawn(circuit, voltage()).times(circuit.hours())),
                         "Ah"))
                 .toList();
     }
@@ -214,8 +208,13 @@ public final class EnergyFlow {
                 .map(circuit -> circuit.name() + ": "
                         + in("", circuit.current(), "A").shown() + " at "
                         + in("", circuit.voltage(), "V").shown() + " is "
-                        + in("", current(circuit, nominal), "A").shown() + " at the battery's "
-                        + in("", nominal, "V").shown())
+                        + in("", inverters.drawn(circuit, nominal), "A").shown() + " at the battery's "
+                        + in("", nominal, "V").shown()
+                        + (circuit.isMains()
+                                ? " through an inverter that gives "
+                                        + in("", inverters.efficiency(circuit), "%")
+                                                .shown() + " of what it takes"
+                                : ""))
                 .toList();
     }
 
@@ -223,8 +222,10 @@ public final class EnergyFlow {
         if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
             return NONE;
         }
-        Figure mean =
-                current(circuit, starterVoltage(plan)).times(circuit.hours()).times(1 / HOURS_A_DAY);
+        Figure mean = inverters
+                .drawn(circuit, starterVoltage(plan))
+                .times(circuit.hours())
+                .times(1 / HOURS_A_DAY);
         boolean used = circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
                 || circuit.hours().isZero()
@@ -232,16 +233,22 @@ public final class EnergyFlow {
         return used ? mean : Figure.missing(circuit.parked().missing());
     }
 
-    /** What a circuit draws, at the voltage of its battery. */
-    private static Figure current(Circuit circuit, Figure voltage) {
-        return circuit.current().times(circuit.voltage()).dividedBy(voltage);
+    /** What a circuit draws standing, in A at its battery; read at a load of mains voltage it is converted. */
+    private Figure standing(Circuit circuit) {
+        Figure standby = circuit.standby();
+        if (!circuit.isMains() || standby.isZero() || circuit.standbyAt().is(Circuit.Read.BATTERY)) {
+            return standby;
+        }
+        return circuit.standbyAt().known()
+                ? inverters.at(circuit, standby, starterVoltage(plan))
+                : standby.missingWith(Figure.missing(circuit.standbyAt().missing()), standby);
     }
 
-    /** A figure of a circuit, or that nobody says which battery it hangs on. */
-    private static Figure onBattery(Circuit circuit, Figure figure) {
-        return circuit.battery().known()
-                ? figure
-                : Figure.missing(circuit.battery().missing());
+    /** A figure of a circuit, or that nobody says which battery it hangs on or whether it is an inverter's feed. */
+    private Figure onBattery(Circuit circuit, Figure figure) {
+        return !circuit.battery().known()
+                ? Figure.missing(circuit.battery().missing())
+                : inverters.unnamed(circuit).map(Figure::missing).orElse(figure);
     }
 
     private Figure input(Fitment charger) {
@@ -250,7 +257,7 @@ public final class EnergyFlow {
                         && circuit.battery().is(Circuit.Supply.STARTER))
                 .stream()
                 .findFirst()
-                .map(feed -> stated.or(current(feed, starterVoltage(plan))))
+                .map(feed -> stated.or(inverters.drawn(feed, starterVoltage(plan))))
                 .filter(Figure::known)
                 .orElse(stated);
     }
@@ -276,15 +283,22 @@ public final class EnergyFlow {
     /** The circuits that draw by themselves and do not hang on this battery. */
     private List<Circuit> drawing(Circuit.Supply other) {
         return circuits(circuit -> !circuit.battery().is(other)
+                && inverters.behind(circuit).isEmpty()
                 && plan.fitments(Fitment.Kind.CHARGER).stream()
                         .noneMatch(charger -> charger.name().equals(circuit.part())));
     }
 
-    /** The circuits whose part is on. */
+    /** The circuits whose part is on, and where an inverter feeds them that one too. */
     private List<Circuit> circuits(Predicate<Circuit> wanted) {
         return plan.sheet().circuits().stream()
                 .filter(circuit -> !loading.loadCase().off().contains(circuit.part()))
+                .filter(this::supplied)
                 .filter(wanted)
                 .toList();
+    }
+
+    private boolean supplied(Circuit circuit) {
+        List<Fitment> feeding = inverters.feeding(circuit);
+        return feeding.isEmpty() || feeding.stream().anyMatch(loading::carries);
     }
 }

@@ -36,10 +36,9 @@ public record Tables(
         }
         Double load = loadIndexKg.get((int) Math.round(loadIndex.value()));
         return load == null
-                ? Figure.missing(new Missing(
+                ? Figure.missing(Missing.inBook(
                         "load index " + Math.round(loadIndex.value()),
-                        "a load for this index in the rule book's table",
-                        "rules/tables/load-index.csv"))
+                        "a load for this index in the rule book's table"))
                 : Figure.of(load, 0);
     }
 
@@ -52,10 +51,8 @@ public record Tables(
                         .map(Map.Entry::getKey)
                         .min(Integer::compare)
                         .map(index -> Figure.of(index, 0))
-                        .orElse(Figure.missing(new Missing(
-                                "load index",
-                                "an index for such a load in the rule book's table",
-                                "rules/tables/load-index.csv")));
+                        .orElse(Figure.missing(
+                                Missing.inBook("load index", "an index for such a load in the rule book's table")));
     }
 
     /** Highest speed of a tyre with this symbol, or missing where there is none such. */
@@ -138,6 +135,6 @@ public record Tables(
     }
 
     private static Missing notInTable(String what) {
-        return new Missing("cable table", what + " in the rule book's table", "rules/tables/cable.csv");
+        return Missing.inBook("cable table", what + " in the rule book's table");
     }
 }

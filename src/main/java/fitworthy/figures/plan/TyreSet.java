@@ -58,10 +58,9 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
                 tyres.speedSymbol(),
                 tyres.speedSymbol().isEmpty()
                         ? SPEED_SYMBOL.missingIn(path)
-                        : new Missing(
+                        : Missing.inBook(
                                 "speed symbol " + tyres.speedSymbol(),
-                                "a speed for this symbol in the rule book's table",
-                                "rules/tables/speed-symbol.csv"));
+                                "a speed for this symbol in the rule book's table"));
     }
 
     /** Whether they are passenger tyres: as given, else by the mark in the size. */

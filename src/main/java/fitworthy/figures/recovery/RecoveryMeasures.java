@@ -15,6 +15,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Circuit;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
@@ -220,12 +221,17 @@ public final class RecoveryMeasures implements Topic {
         measures.add(Measure.of(LINE, name, winch.line(), winch.pull()));
         measures.add(Measure.of(CURRENT, name, winch.current(), winch.feed()));
         Engine engine = plan.vehicle().engine();
-        Figure run = WinchRun.hours(winch.battery(), winch.current(), EnergyFlow.leftByVehicle(plan));
+        boolean second = winch.fedBy().is(Circuit.Supply.SECOND);
+        Figure battery = WinchRun.battery(plan, winch);
+        Figure run =
+                WinchRun.hours(battery, winch.current(), second ? Figure.of(0, 0) : EnergyFlow.leftByVehicle(plan));
         if (!Double.isInfinite(run.value())) {
             measures.add(Measure.of(RUN, name, run)
                     .worked(
-                            "time = 60 x 0.5 x battery / (winch - (hot x alternator - own))",
-                            in("battery", winch.battery(), "Ah"),
+                            second
+                                    ? "time = 60 x 0.5 x battery / winch"
+                                    : "time = 60 x 0.5 x battery / (winch - (hot x alternator - own))",
+                            in("battery", battery, "Ah"),
                             in("winch", winch.current(), "A"),
                             in("hot", plan.practice(PracticeId.ELECTRICAL_ALTERNATOR_MOST), "%"),
                             in("alternator", engine.alternator(), "A"),

@@ -1,6 +1,11 @@
 package fitworthy.figures.recovery;
 
+import fitworthy.figures.plan.Plan;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.FrontDetails.Winch;
 
 /** How long a winch may pull before the battery that feeds it is half empty. */
 public final class WinchRun {
@@ -9,6 +14,20 @@ public final class WinchRun {
     private static final double USABLE = 0.5;
 
     private WinchRun() {}
+
+    /** Capacity in Ah of the battery that feeds a winch: of the one on the sheet that it names, else as given. */
+    static Figure battery(Plan plan, Winch winch) {
+        Choice<Circuit.Supply> fedBy = winch.fedBy();
+        if (fedBy.is(Circuit.Supply.STARTER)) {
+            return plan.vehicle().engine().starterBattery();
+        }
+        return fedBy.is(Circuit.Supply.SECOND)
+                ? plan.details(Battery.class).stream()
+                        .map(Battery::capacity)
+                        .reduce(Figure::plus)
+                        .orElse(winch.battery())
+                : winch.battery();
+    }
 
     /**
      * The time, {@code 0.5 C / (I - A)}. A battery gives less than its capacity at such a current, so the true time is

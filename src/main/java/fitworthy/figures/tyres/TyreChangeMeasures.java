@@ -225,10 +225,9 @@ final class TyreChangeMeasures implements Topic {
     private static Figure classed(Plan plan, String limit, Figure figure) {
         if (VehicleClass.passenger(plan)) {
             return figure.missingWith(
-                    Figure.missing(new Missing(
+                    Figure.missing(Missing.inBook(
                             "limit for passenger cars",
-                            limit + " of a passenger car, which the rule book does not hold",
-                            "the local authority")),
+                            limit + " of a passenger car, which the rule book does not hold")),
                     figure);
         }
         return VehicleClass.offRoadOrGoods(plan)

@@ -126,10 +126,8 @@ public final class TyreRatingMeasures implements Topic {
                         ? speed.missing()
                         : symbol.isPresent()
                                 ? List.of()
-                                : List.of(new Missing(
-                                        "speed symbol",
-                                        "a symbol for such a speed in the rule book's table",
-                                        "rules/tables/speed-symbol.csv")));
+                                : List.of(Missing.inBook(
+                                        "speed symbol", "a symbol for such a speed in the rule book's table")));
     }
 
     private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {

@@ -38,7 +38,7 @@ public final class WaterMeasures implements Topic {
     private static final MeasureKind RESERVE_NEEDED = number(
                     "water.reserve-needed", "L", 0, "water that is enough for the way and the days in reserve")
             .byLoading();
-    private static final MeasureKind SURGE = number("water.surge", "L", 1, "water that can run from side to side")
+    private static final MeasureKind SURGE = number("water.surge", "L", 1, "most water that can run from side to side")
             .byLoading();
     private static final MeasureKind BAFFLED = word("water.baffled", "whether baffles divide the tank");
     private static final MeasureKind POTABLE =
@@ -91,12 +91,7 @@ public final class WaterMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         List<Tank> tanks = tanks(loading.plan());
-        tanks.forEach(tank ->
-                measures.add(Measure.of(SURGE, tank.name(), WaterSupply.surge(tank.capacity(), loading.fill(tank)))
-                        .worked(
-                                "surge = capacity x min(fill, 1 - fill)",
-                                in("capacity", tank.capacity(), "L"),
-                                in("fill", loading.fill(tank), "%"))));
+        tanks.forEach(tank -> measures.add(surge(loading, tank)));
         Sheet.Trip trip = loading.plan().sheet().trip();
         List<Figure> held = tanks.stream()
                 .map(tank -> Liquids.litres(tank, loading.fill(tank)))
@@ -131,6 +126,21 @@ public final class WaterMeasures implements Topic {
                         .worked(aboard));
             }
         }
+    }
+
+    /** On a trip a tank is used up, and passes the fill that is worst; elsewhere it stays as it is. */
+    private static Measure surge(Loading loading, Tank tank) {
+        Figure capacity = tank.capacity();
+        Figure fill = loading.fill(tank);
+        boolean usedUp = loading.setsOut();
+        return Measure.of(
+                        SURGE,
+                        tank.name(),
+                        usedUp ? WaterSupply.mostSurge(capacity, fill) : WaterSupply.surge(capacity, fill))
+                .worked(
+                        usedUp ? "surge = capacity x min(fill, 0.5)" : "surge = capacity x min(fill, 1 - fill)",
+                        in("capacity", capacity, "L"),
+                        in("fill", fill, "%"));
     }
 
     /** One amount for both questions, so that who carries it hears of neither again. */

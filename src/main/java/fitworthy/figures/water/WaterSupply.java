@@ -6,6 +6,7 @@ import fitworthy.quantity.Figure;
 public final class WaterSupply {
 
     private static final double HOURS_A_DAY = 24;
+    private static final Figure HALF = Figure.of(0.5, 0);
 
     private WaterSupply() {}
 
@@ -39,9 +40,14 @@ public final class WaterSupply {
      * more than the empty space takes up. It is greatest half full and nothing in a full tank. An own measure.
      *
      * @param capacity volume of the tank, L
-     * @param fill from 0 to 1
+     * @param fill from 0 to 1, as long as it stays so
      */
     public static Figure surge(Figure capacity, Figure fill) {
         return capacity.times(fill.least(Figure.of(1, 0).minus(fill)));
+    }
+
+    /** The most of it, in L, while a tank is used up: half full, where it was fuller at the start. */
+    public static Figure mostSurge(Figure capacity, Figure fill) {
+        return surge(capacity, fill.least(HALF));
     }
 }

@@ -8,6 +8,7 @@ import fitworthy.Sheets;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.sheet.Circuit;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
@@ -88,12 +89,12 @@ class EnergyFlowTest {
         assertEquals(List.of(), way("fitments: [{name: Charger, from: sun}]").chargerOutputs());
     }
 
-    /** By hand: 240 V x 6 A x 4 h are 5760 Wh, 450 Ah of 12.8 V; 12 V x 5 A x 8 h are 480 Wh, 37.5 Ah. */
+    /** By hand: 240 V x 6 A x 4 h are 5760 Wh, at 90 % 6400 Wh, 500 Ah of 12.8 V; 12 V x 5 A x 8 h are 480 Wh, 37.5 Ah. */
     @Test
     void energyIsCountedAndNotCurrent() throws FaultsException {
         assertEquals(37.5, sum(way("title: as it is").drains()), 1e-9);
         assertEquals(
-                450,
+                500,
                 sum(way("circuits: [{name: Fridge, voltage: 240 V, current: 6 A, hours: 4 h}]")
                         .drains()),
                 1e-9);
@@ -112,6 +113,82 @@ class EnergyFlowTest {
         assertFalse(Working.total(way("circuits: [{name: Fridge, battery: starter, standby: 0 A, hours: 3 h}]")
                         .parked())
                 .known());
+    }
+
+    private static final String INVERTER =
+            """
+            fitments: [{name: Inverter, kind: inverter, mass: 0 kg, efficiency: 80 %}]
+            circuits:
+              - {name: Inverter feed, part: Inverter, voltage: 12 V, current: 60 A, battery: starter, driving: yes,
+                 parked: yes, hours: 2 h, standby: 0.5 A}
+              - {name: Oven, voltage: 240 V, current: 2 A, battery: starter, driving: yes, parked: yes, hours: 1 h,
+                 standby: 0.1 A}
+              - {name: Lamp, voltage: 240 V, current: 0.2 A, battery: starter, driving: no, parked: yes, hours: 2 h}
+            """;
+
+    /**
+     * By hand: 480 W of the oven at 80 % are 600 W, 50 A of 12 V, beside 62.5 A and the charger's 50 A. Parked, the feed's
+     * 0.5 A stand beside 0.031 A; the oven's hour is 50 / 24 A in the mean, the lamp's two of 5 A are 10 / 24 A.
+     */
+    @Test
+    void anInvertersFeedIsItsLoads() throws FaultsException {
+        assertEquals(62.5 + 50 + 50, sum(way(INVERTER).onAlternator()), 1e-9);
+        assertEquals(0.531 + 60 / 24.0, sum(way(INVERTER).parked()), 1e-9);
+    }
+
+    /** By hand: the usual 90 % make 533.3 W of the oven's 480 W, 44.4 A; without loads the feed's 60 A count. */
+    @Test
+    void anInvertersUsualLossCountsAndAFeedAloneIsALoad() throws FaultsException {
+        String usual = INVERTER.replace(", efficiency: 80 %", "");
+        assertEquals(112.5 + 480 / 0.9 / 12, sum(way(usual).onAlternator()), 1e-9);
+        String alone = usual.substring(0, usual.indexOf("  - {name: Oven"));
+        assertEquals(112.5 + 60, sum(way(alone).onAlternator()), 1e-9);
+    }
+
+    /** By hand: the oven's 50 A are less than the 60 A that the feed is given with, and more than 40 A. */
+    @Test
+    void aFeedCarriesNoLessThanTheLargestOfItsLoads() throws FaultsException {
+        assertEquals(60, carriedByFeed(INVERTER), 1e-9);
+        assertEquals(50, carriedByFeed(INVERTER.replace("60 A", "40 A")), 1e-9);
+    }
+
+    private static double carriedByFeed(String more) throws FaultsException {
+        Plan plan = loading(more).plan();
+        Circuit feed = plan.sheet().circuits().stream()
+                .filter(circuit -> circuit.name().equals("Inverter feed"))
+                .findFirst()
+                .orElseThrow();
+        return new Inverters(plan).carried(feed).value();
+    }
+
+    /** By hand: 45 mA of 240 V are 10.8 W, at 90 % 12 W, 1 A of 12 V; 0.9 A read at the battery are 0.9 A. */
+    @Test
+    void aStandingDrawIsTakenWhereItWasRead() throws FaultsException {
+        String load =
+                """
+                fitments: [{name: Inverter, kind: inverter, mass: 0 kg}]
+                circuits: [{name: Clock, voltage: 240 V, current: 0.5 A, battery: starter, parked: no, standby: %s}]
+                """;
+        assertEquals(
+                1.031, sum(way(String.format(load, "45 mA, standby-at: load")).parked()), 1e-9);
+        assertEquals(
+                0.931,
+                sum(way(String.format(load, "0.9 A, standby-at: battery")).parked()),
+                1e-9);
+        assertFalse(Working.total(way(String.format(load, "0.9 A")).parked()).known());
+        assertEquals(0.031, sum(way(String.format(load, "0 A")).parked()), 1e-9);
+    }
+
+    /** The lamps' 192 W would feed a clock of 120 W and not an oven of 240 W; the charger's feed is the charger's. */
+    @Test
+    void aCircuitThatMayBeAnInvertersFeedIsAskedAbout() throws FaultsException {
+        String load = "circuits: [{name: Load, voltage: 240 V, current: %s A, battery: starter, driving: yes}]";
+        assertEquals(
+                List.of("the inverter of Load as a part, and whether Lamps is the circuit of that part"),
+                Working.total(way(String.format(load, "0.5")).onAlternator()).missing().stream()
+                        .map(Missing::meaning)
+                        .toList());
+        assertEquals(112.5 + 240 / 0.9 / 12, sum(way(String.format(load, "1")).onAlternator()), 1e-9);
     }
 
     @Test

@@ -56,6 +56,15 @@ class WaterSupplyTest {
         assertEquals(20, WaterSupply.surge(tank, Figure.of(0.25, 0)).value(), 1e-9);
     }
 
+    /** A tank of 80 L that is used up passes half, 40 L, from any fill above it; from a quarter it only gets less. */
+    @Test
+    void aTankThatIsUsedUpPassesItsWorst() {
+        Figure tank = Figure.of(80, 0);
+        assertEquals(40, WaterSupply.mostSurge(tank, Figure.of(1, 0)).value(), 1e-9);
+        assertEquals(40, WaterSupply.mostSurge(tank, Figure.of(0.5, 0)).value(), 1e-9);
+        assertEquals(20, WaterSupply.mostSurge(tank, Figure.of(0.25, 0)).value(), 1e-9);
+    }
+
     @Test
     void anUnknownUseLeavesTheReserveUnknown() {
         Figure use = Figure.missing(new Missing("trip.water-use", "use", "the owner"));
