@@ -89,6 +89,9 @@ final class CircuitMeasures implements Topic {
                 lasting(plan, circuit, measures);
             }
         }
+        EnergyFlow.unfed(plan)
+                .forEach((charger, feed) ->
+                        measures.add(Measure.of(FAR_FUSED, charger.name(), "", List.of(feed))));
         panel(plan, measures);
     }
 

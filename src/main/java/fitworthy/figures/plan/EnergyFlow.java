@@ -14,7 +14,10 @@ import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -58,6 +61,22 @@ public final class EnergyFlow {
                 .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
     }
 
+    /** The feed, missing, of each charger that the alternator feeds by no circuit of the sheet. */
+    public static Map<Fitment, Missing> unfed(Plan plan) {
+        Map<Fitment, Missing> unfed = new LinkedHashMap<>();
+        plan.fitments(Fitment.Kind.CHARGER).stream()
+                .filter(EnergyFlow::fromAlternator)
+                .filter(charger -> plan.sheet().circuits().stream()
+                        .noneMatch(circuit -> circuit.part().equals(charger.name())))
+                .forEach(charger -> unfed.put(
+                        charger,
+                        new Missing(
+                                "circuits",
+                                "the circuit that feeds " + charger.name() + ", with that part as its own",
+                                "the plan")));
+        return unfed;
+    }
+
     /**
      * Nominal voltage of the starter battery: the sheet's, else the one that all circuits agree on that hang on it or may,
      * as far as these are not of a voltage above extra-low.
@@ -89,7 +108,9 @@ public final class EnergyFlow {
                         circuit.name(),
                         !circuit.driving().known()
                                 ? Figure.missing(circuit.driving().missing())
-                                : onBattery(circuit, inverters.drawn(circuit, starterVoltage(plan))),
+                                : feedOfCharger(circuit)
+                                        .map(Figure::missing)
+                                        .orElse(onBattery(circuit, inverters.drawn(circuit, starterVoltage(plan)))),
                         "A")));
         return loads;
     }
@@ -216,6 +237,23 @@ public final class EnergyFlow {
                                                 .shown() + " of what it takes"
                                 : ""))
                 .toList();
+    }
+
+    /**
+     * The feed of a charger, missing, where this circuit may be that feed: no weaker, and of no part but what the charger
+     * stands in. It would be counted beside the charger.
+     */
+    private Optional<Missing> feedOfCharger(Circuit circuit) {
+        return unfed(plan).entrySet().stream()
+                .filter(each -> loading.carries(each.getKey()))
+                .filter(each -> circuit.part().isEmpty()
+                        || circuit.part().equals(each.getKey().in()))
+                .filter(each -> !circuit.shortTime().is(YesNo.YES)
+                        && inverters
+                                .drawn(circuit, starterVoltage(plan))
+                                .isAtLeast(((Charger) each.getKey().details()).input()))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     private Figure usedParked(Circuit circuit) {

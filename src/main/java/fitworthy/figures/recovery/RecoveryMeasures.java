@@ -59,7 +59,7 @@ public final class RecoveryMeasures implements Topic {
     private static final MeasureKind CURRENT =
             rated("recovery.winch-current", "A", 0, "current at the rated pull", "what the feed may give");
     private static final MeasureKind RUN =
-            number("recovery.winch-run", "min", 1, "pulling at the rated load until the battery is half empty");
+            number("recovery.winch-run", "min", 1, "pulling at the rated load, all else switched off, until the battery is half empty");
     private static final MeasureKind STRAP =
             number("recovery.strap", "", 2, "breaking strength of the strap over the GVM");
     private static final MeasureKind STRAP_NEEDED =
