@@ -3,6 +3,7 @@ package fitworthy.figures.across;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Places;
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -16,6 +17,7 @@ import fitworthy.sheet.Space;
 import fitworthy.sheet.Tank;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -44,7 +46,8 @@ final class Carriers {
     static void loading(Loading loading, List<Measure> measures) {
         List<Fitment> off = loading.plan().sheet().fitments().stream()
                 .filter(part -> !loading.carries(part)
-                        && (part.kind() == Kind.CANOPY || part.space().isPresent()))
+                        && (part.kind() == Kind.CANOPY
+                                || loading.plan().places().space(part).isPresent()))
                 .toList();
         if (off.isEmpty()) {
             return;
@@ -55,12 +58,12 @@ final class Carriers {
                     && part.in().isEmpty()
                     && part.kind() != Kind.CANOPY
                     && part.kind() != Kind.TRAY) {
-                part.at().ifPresent(at -> aboard.put(part.name(), at));
+                loading.plan().places().of(part).ifPresent(at -> aboard.put(part.name(), at));
             }
         }
         for (Tank tank : loading.plan().sheet().tanks()) {
             if (loading.carries(tank) && tank.in().isEmpty()) {
-                aboard.put(tank.name(), tank.at());
+                aboard.put(tank.name(), loading.plan().places().of(tank));
             }
         }
         Map<String, Choice<YesNo>> held = new TreeMap<>();
@@ -85,8 +88,10 @@ final class Carriers {
      * as one of the three says so.
      */
     private static Choice<YesNo> holds(Loading loading, Fitment carrier, Point at) {
-        if (carrier.space().isPresent()) {
-            Space space = carrier.space().get();
+        Places places = loading.plan().places();
+        Optional<Space> box = places.space(carrier);
+        if (box.isPresent()) {
+            Space space = box.get();
             return Choice.every(
                     between(space.from().x(), at.x(), space.to().x()),
                     between(space.from().y(), at.y(), space.to().y()),
@@ -95,12 +100,12 @@ final class Carriers {
         Body body = (Body) carrier.details();
         Figure half = body.width().times(0.5);
         return loading.bodies().stream()
-                .filter(tray -> tray.kind() == Kind.TRAY && tray.at().isPresent())
+                .filter(tray -> tray.kind() == Kind.TRAY && places.of(tray).isPresent())
                 .findFirst()
-                .filter(tray -> carrier.at().isPresent())
+                .filter(tray -> places.of(carrier).isPresent())
                 .map(tray -> {
-                    Figure floor = tray.at().get().z();
-                    Figure top = carrier.at().get().z().times(2).minus(floor);
+                    Figure floor = places.of(tray).get().z();
+                    Figure top = places.of(carrier).get().z().times(2).minus(floor);
                     return Choice.every(
                             between(body.front(), at.x(), body.front().plus(body.length())),
                             between(half.times(-1), at.y(), half),
