@@ -88,8 +88,10 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                     .map(Comparison::uncertain)
                     .toList();
             if (unsure ? !could.contains(true) : could.isEmpty() || could.contains(true)) {
-                problems.add(id + ": expected " + (unsure ? "to hang on the tolerance" : "whatever the tolerance")
-                        + ", but " + instead(advice, id));
+                String wanted = unsure
+                        ? ": expected to hang on the tolerance, but "
+                        : ": expected whatever the tolerance, but ";
+                problems.add(id + wanted + instead(advice, id));
             }
         }
     }
