@@ -9,7 +9,9 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitCallTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -17,6 +19,8 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Space;
 import java.io.FileOutputStream;
 import java.io.FileWriter;
 import java.io.RandomAccessFile;
@@ -162,6 +166,29 @@ class ArchitectureTest {
                 .because(
                         "a command that returns its exit code can be run inside a test, and a batch outlives a bad sheet")
                 .check(CODE);
+    }
+
+    @Test
+    void topicsGetPlacesFromThePlan() {
+        noClasses()
+                .that(describe("belong to a topic", ArchitectureTest::isTopic))
+                .should()
+                .accessTargetWhere(handsOutAPlaceAsWritten())
+                .because("a place on a sheet is not exact, and Places alone says how sure it is")
+                .check(CODE);
+    }
+
+    private static DescribedPredicate<JavaAccess<?>> handsOutAPlaceAsWritten() {
+        Set<String> places = Set.of(Point.class.getName(), Space.class.getName());
+        return describe("hands out a place as the sheet writes it", access -> {
+            JavaClass owner = access.getTargetOwner();
+            return owner.getPackageName().equals("fitworthy.sheet")
+                    && !places.contains(owner.getName())
+                    && access.getTarget() instanceof CodeUnitAccessTarget target
+                    && target.resolveMember().stream()
+                            .flatMap(member -> member.getReturnType().getAllInvolvedRawTypes().stream())
+                            .anyMatch(type -> places.contains(type.getName()));
+        });
     }
 
     @Test

@@ -2,6 +2,7 @@ package fitworthy.proof;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -16,6 +17,7 @@ import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A case of the book and what came of it.
@@ -71,7 +73,27 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 problems.add(id + ": expected not to apply, but " + instead(advice, id));
             }
         }
+        turned(text.text().unsure(), true, advice, problems);
+        turned(text.text().sure(), false, advice, problems);
         return new CaseResult(text, advice, problems);
+    }
+
+    /** What is not found or met as surely as these rules are said to be. */
+    private static void turned(List<String> ids, boolean unsure, Advice advice, List<String> problems) {
+        for (String id : ids) {
+            List<Boolean> could = Stream.<List<? extends Assessed>>of(advice.findings(), advice.met())
+                    .flatMap(List::stream)
+                    .filter(outcome -> outcome.judged().id().equals(id))
+                    .flatMap(outcome -> outcome.comparison().stream())
+                    .map(Comparison::uncertain)
+                    .toList();
+            if (unsure ? !could.contains(true) : could.isEmpty() || could.contains(true)) {
+                String wanted = unsure
+                        ? ": expected to hang on the tolerance, but "
+                        : ": expected whatever the tolerance, but ";
+                problems.add(id + wanted + instead(advice, id));
+            }
+        }
     }
 
     /** Each part in which a finding is other than expected. */

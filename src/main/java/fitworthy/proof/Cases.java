@@ -51,13 +51,17 @@ public final class Cases {
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
-            @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]")
-                    List<String> doesNotApply) {
+            @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
+            @Field(value = "ids of what the tolerance could turn", example = "[radio.in-sight]") List<String> unsure,
+            @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]")
+                    List<String> sure) {
 
         /** Whether it says what has to become of a rule. */
         public boolean names(String id) {
             return met.contains(id)
                     || doesNotApply.contains(id)
+                    || unsure.contains(id)
+                    || sure.contains(id)
                     || expect.stream().anyMatch(each -> each.id().equals(id))
                     || notAssessed.stream().anyMatch(each -> each.id().equals(id));
         }

@@ -33,7 +33,8 @@ public record Sheet(
                         example = "5 %")
                 Figure assumedTolerance,
         @Field(
-                        value = "tolerance taken for a place that is given none; 50 mm where left out",
+                        value =
+                                "tolerance taken for every place that is given none, each way along x, y and z; 50 mm where left out",
                         in = Dimension.LENGTH,
                         find = "the workshop",
                         example = "50 mm")

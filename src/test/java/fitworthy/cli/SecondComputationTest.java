@@ -829,6 +829,17 @@ class SecondComputationTest {
         return field;
     }
 
+    /** How far {@link #seen} is out through an eye that is taken as known to 50 mm along and aside. */
+    private static double seenOut(
+            double reach, double glass, double radius, double side, double ahead, double eyeY, double behindEye) {
+        double eye = PLACE / 1000;
+        double along = seen(reach, glass, radius, side, ahead + eye, eyeY, behindEye)
+                - seen(reach, glass, radius, side, ahead - eye, eyeY, behindEye);
+        double aside = seen(reach, glass, radius, side, ahead, eyeY + eye, behindEye)
+                - seen(reach, glass, radius, side, ahead, eyeY - eye, behindEye);
+        return Math.hypot(along / 2, aside / 2);
+    }
+
     @TestFactory
     Stream<DynamicTest> mirrors() throws IOException {
         String wide = varied(
@@ -848,6 +859,11 @@ class SecondComputationTest {
                 value(seen(1.260, 0.230, flat, 1.060, ahead, 0.380, 20), TOURING, far, RIGHT, "towing"),
                 value(seen(1.260, 0.230, flat, 1.060, ahead, -0.380, 4), TOURING, near, LEFT, "towing"),
                 value(seen(1.260, 0.230, flat, 1.060, ahead, 0.380, 4), TOURING, near, RIGHT, "towing"),
+                tolerance(seenOut(1.260, 0.230, flat, 1.060, ahead, -0.380, 20), TOURING, far, LEFT, "towing"),
+                tolerance(seenOut(1.260, 0.230, flat, 1.060, ahead, 0.380, 20), TOURING, far, RIGHT, "towing"),
+                tolerance(seenOut(1.260, 0.230, flat, 1.060, ahead, -0.380, 4), TOURING, near, LEFT, "towing"),
+                tolerance(seenOut(1.260, 0.230, flat, 1.060, ahead, 0.380, 4), TOURING, near, RIGHT, "towing"),
+                tolerance(seenOut(1.290, 0.330, 1.400, 1.125, overloadedAhead, 0.370, 20), OVERLOADED, far, RIGHT, VAN),
                 value(seen(1.290, 0.330, 1.400, 1.125, overloadedAhead, -0.370, 20), OVERLOADED, far, LEFT, VAN),
                 value(seen(1.290, 0.330, 1.400, 1.125, overloadedAhead, 0.370, 20), OVERLOADED, far, RIGHT, VAN),
                 // edge 1290, edge-stowed 1100: the glass comes in by 190; Alloy tray: width 1880
@@ -942,6 +958,13 @@ class SecondComputationTest {
                 // eye 1450, -380; aerials at -850, -500 and at -850, 500
                 value(Math.toDegrees(Math.atan2(500 - 380, 1450 + 850)), TOURING, "radio.in-sight", "Tall aerial"),
                 value(Math.toDegrees(Math.atan2(500 + 380, 1450 + 850)), TOURING, "radio.in-sight", "Short aerial"),
+                // eye and aerial 50 mm each: sqrt(2) x 50 = 70.71 mm between them, ahead and aside, at hypot(120, 2300)
+                // and
+                // hypot(880, 2300)
+                tolerance(Math.toDegrees(70.71 / 2303.13), TOURING, "radio.in-sight", "Tall aerial"),
+                tolerance(Math.toDegrees(70.71 / 2462.60), TOURING, "radio.in-sight", "Short aerial"),
+                // the same between the two aerials, whichever way they stand
+                tolerance(0.07071 / wavelength, TOURING, "radio.too-near", "Short aerial and Tall aerial"),
                 // 1000 mm apart across, 300 mm in height
                 value(
                         Math.hypot(1.000, 0.300) / wavelength,

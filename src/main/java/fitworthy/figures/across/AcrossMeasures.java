@@ -20,6 +20,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.MassDetails;
+import fitworthy.sheet.Space;
 import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
@@ -204,59 +205,64 @@ public final class AcrossMeasures implements Topic {
                         in("wheelbase", wheelbase, "mm")));
     }
 
-    /** Two parts that want one place, the first by name first. @param overlap how deep, in m; missing where not known */
-    private record Clash(Fitment one, Fitment other, Figure overlap) {
+    /** A part and the space that it takes up. */
+    private record Placed(String name, Space space) {}
 
-        /** All among these parts, by name. Only those are looked at that are not clear of each other lengthwise. */
-        static List<Clash> among(List<Fitment> placed) {
-            List<Fitment> byFront = placed.stream()
-                    .sorted(Comparator.comparing(
-                            part -> Boxes.front(part.space().get())))
+    /**
+     * Two parts that may want one place, the first by name first. @param overlap how deep, in m; missing where not known
+     */
+    private record Clash(Placed one, Placed other, Figure overlap) {
+
+        /** All pairs of these that may not be clear of each other lengthwise, by name. */
+        static List<Clash> among(List<Placed> placed) {
+            List<Placed> byFront = placed.stream()
+                    .sorted(Comparator.comparing(part -> Boxes.front(part.space)))
                     .toList();
-            List<Clash> clashes = new ArrayList<>();
+            List<Clash> pairs = new ArrayList<>();
             for (int i = 0; i < byFront.size(); i++) {
-                Fitment first = byFront.get(i);
-                double rear = Boxes.rear(first.space().get());
-                for (int j = i + 1;
-                        j < byFront.size() && Boxes.front(byFront.get(j).space().get()) <= rear;
-                        j++) {
-                    Fitment next = byFront.get(j);
-                    Figure overlap =
-                            Boxes.overlap(first.space().get(), next.space().get());
-                    if (!overlap.isZero()) {
-                        clashes.add(
-                                first.name().compareTo(next.name()) < 0
-                                        ? new Clash(first, next, overlap)
-                                        : new Clash(next, first, overlap));
-                    }
+                Placed first = byFront.get(i);
+                double rear = Boxes.rear(first.space);
+                for (int j = i + 1; j < byFront.size() && Boxes.front(byFront.get(j).space) <= rear; j++) {
+                    Placed next = byFront.get(j);
+                    Figure overlap = Boxes.overlap(first.space, next.space);
+                    pairs.add(
+                            first.name.compareTo(next.name) < 0
+                                    ? new Clash(first, next, overlap)
+                                    : new Clash(next, first, overlap));
                 }
             }
-            clashes.sort(
-                    Comparator.comparing((Clash clash) -> clash.one.name()).thenComparing(clash -> clash.other.name()));
-            return clashes;
+            pairs.sort(Comparator.comparing((Clash clash) -> clash.one.name).thenComparing(clash -> clash.other.name));
+            return pairs;
         }
     }
 
     private static void overlaps(Loading loading, List<Measure> measures) {
-        List<Fitment> placed = loading.plan().sheet().fitments().stream()
-                .filter(part -> part.space().isPresent() && loading.carries(part))
-                .sorted(Comparator.comparing(Fitment::name))
+        List<Placed> placed = loading.plan().sheet().fitments().stream()
+                .filter(loading::carries)
+                .flatMap(part ->
+                        loading.plan().places().space(part).map(space -> new Placed(part.name(), space)).stream())
+                .sorted(Comparator.comparing(Placed::name))
                 .toList();
-        int before = measures.size();
-        for (Clash clash : Clash.among(placed)) {
-            List<Figure> depths =
-                    Boxes.depths(clash.one.space().get(), clash.other.space().get());
-            measures.add(Measure.of(OVERLAP, clash.one.name() + " and " + clash.other.name(), clash.overlap)
+        List<Clash> pairs = Clash.among(placed);
+        List<Clash> clashes =
+                pairs.stream().filter(pair -> !pair.overlap.isZero()).toList();
+        for (Clash clash : clashes) {
+            List<Figure> depths = Boxes.depths(clash.one.space, clash.other.space);
+            measures.add(Measure.of(OVERLAP, clash.one.name + " and " + clash.other.name, clash.overlap)
                     .worked(
                             "depth = min(min(lengthwise, sideways), upright)",
                             in("lengthwise", depths.get(0), "mm"),
                             in("sideways", depths.get(1), "mm"),
                             in("upright", depths.get(2), "mm")));
         }
-        if (placed.size() > 1 && measures.size() == before) {
-            measures.add(Measure.of(OVERLAP, "parts with a given space", Figure.of(0, 0))
+        if (placed.size() > 1 && clashes.isEmpty()) {
+            double may = pairs.stream()
+                    .mapToDouble(pair -> pair.overlap.tolerance())
+                    .max()
+                    .orElse(0);
+            measures.add(Measure.of(OVERLAP, "parts with a given space", Figure.of(0, may))
                     .worked(() -> List.of("no two reach into each other of "
-                            + placed.stream().map(Fitment::name).collect(Collectors.joining(", ")))));
+                            + placed.stream().map(Placed::name).collect(Collectors.joining(", ")))));
         }
     }
 
@@ -271,7 +277,11 @@ public final class AcrossMeasures implements Topic {
             Figure fill = loading.fill(tank);
             held.add(in(tank.name(), Liquids.mass(tank, fill), "kg"));
             more.add(new PointMass(
-                    tank.name(), Sort.LIQUID, Liquids.mass(tank, Figure.of(1, 0).minus(fill)), tank.at(), false));
+                    tank.name(),
+                    Sort.LIQUID,
+                    Liquids.mass(tank, Figure.of(1, 0).minus(fill)),
+                    plan.places().of(tank),
+                    false));
         }
         measures.add(
                 Measure.of(ADDED_LIQUID, "added tanks", Working.total(held)).worked(new Working.Sum("liquid", held)));
@@ -280,9 +290,19 @@ public final class AcrossMeasures implements Topic {
             Figure wheelbase = plan.wheelbase();
             Vehicle.Ratings ratings = plan.ratings();
             AxleLoads now = loading.axles();
-            full(measures, "vehicle", now.total(), ratings.gvm(), more, PointMass::mass);
-            full(measures, "front axle", now.front(), ratings.frontAxle(), more, mass -> mass.onFront(wheelbase));
-            full(measures, "rear axle", now.rear(), ratings.rearAxle(), more, mass -> mass.mass()
+            // What is in a tank already is out of its place by as much as what is filled in.
+            AxleLoads full = AxleLoads.of(
+                    Stream.concat(loading.masses().stream(), more.stream()).toList(), wheelbase);
+            full(measures, "vehicle", now.total(), full.total(), ratings.gvm(), more, PointMass::mass);
+            full(
+                    measures,
+                    "front axle",
+                    now.front(),
+                    full.front(),
+                    ratings.frontAxle(),
+                    more,
+                    mass -> mass.onFront(wheelbase));
+            full(measures, "rear axle", now.rear(), full.rear(), ratings.rearAxle(), more, mass -> mass.mass()
                     .minus(mass.onFront(wheelbase)));
         }
     }
@@ -291,6 +311,7 @@ public final class AcrossMeasures implements Topic {
             List<Measure> measures,
             String subject,
             Figure now,
+            Figure full,
             Figure limit,
             List<PointMass> more,
             Function<PointMass, Figure> share) {
@@ -299,8 +320,7 @@ public final class AcrossMeasures implements Topic {
                             Stream.of(in("as planned", now, "kg")),
                             more.stream().map(mass -> in("filling " + mass.name(), share.apply(mass), "kg")))
                     .toList();
-            measures.add(Measure.of(FULL_TANKS, subject, Working.total(parts), limit)
-                    .worked(new Working.Sum("load", parts)));
+            measures.add(Measure.of(FULL_TANKS, subject, full, limit).worked(new Working.Sum("load", parts)));
         }
     }
 }

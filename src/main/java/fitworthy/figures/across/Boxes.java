@@ -4,6 +4,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Space;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Boxes with sides along the axes of the vehicle, for the question whether two parts want one place. */
@@ -16,13 +17,19 @@ public final class Boxes {
     /**
      * How deep two boxes reach into each other, in m: the least distance along an axis by which one has to be moved to
      * stand clear; 0 where they stand clear, and where one holds the other whole, as a canopy holds a battery. Plain
-     * geometry. What stands clear along one axis does so whatever is missing along another.
+     * geometry. What stands clear along one axis does so whatever is missing along another; the tolerance is then how
+     * deep they may reach into each other all the same.
      */
     public static Figure overlap(Space one, Space other) {
-        if (clear(one, other) || clear(other, one)) {
-            return Figure.of(0, 0);
+        List<Figure> depths = depths(one, other);
+        OptionalDouble clear = depths.stream()
+                .filter(depth -> depth.value() < 0)
+                .mapToDouble(Boxes::deepest)
+                .min();
+        if (clear.isPresent()) {
+            return Figure.of(0, Math.max(0, clear.getAsDouble()));
         }
-        Figure least = depths(one, other).stream().reduce(Figure::least).orElseThrow();
+        Figure least = depths.stream().reduce(Figure::least).orElseThrow();
         return least.known() && (holds(one, other) || holds(other, one)) ? Figure.of(0, 0) : least;
     }
 
@@ -35,24 +42,19 @@ public final class Boxes {
                 .toList();
     }
 
-    /** The foremost point of a box in m. */
+    /** The foremost that a box may reach, in m. */
     static double front(Space space) {
-        return low(space, Point::x).value();
+        Figure front = low(space, Point::x);
+        return front.value() - front.tolerance();
     }
 
-    /** The rearmost point of a box in m. */
+    /** The rearmost that a box may reach, in m. */
     static double rear(Space space) {
-        return high(space, Point::x).value();
+        return deepest(high(space, Point::x));
     }
 
-    /** Whether one box ends before the other begins along some axis. */
-    private static boolean clear(Space one, Space other) {
-        for (Function<Point, Figure> axis : AXES) {
-            if (high(one, axis).isBelow(low(other, axis))) {
-                return true;
-            }
-        }
-        return false;
+    private static double deepest(Figure depth) {
+        return depth.value() + depth.tolerance();
     }
 
     private static boolean holds(Space outer, Space inner) {

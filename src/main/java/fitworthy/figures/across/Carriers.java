@@ -3,6 +3,7 @@ package fitworthy.figures.across;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Places;
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -16,6 +17,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Space;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -48,10 +50,11 @@ final class Carriers {
     }
 
     static void loading(Loading loading, List<Measure> measures) {
+        Places places = loading.plan().places();
         Map<Boolean, List<Fitment>> parts =
                 loading.plan().sheet().fitments().stream().collect(Collectors.partitioningBy(loading::carries));
         List<Fitment> off = parts.get(false).stream()
-                .filter(part -> part.kind() == Kind.CANOPY || part.space().isPresent())
+                .filter(part -> part.kind() == Kind.CANOPY || places.space(part).isPresent())
                 .toList();
         Set<String> without = UsualCarriers.without(parts.get(true), loading.plan().sheet().cargo().stream().filter(loading::carries).toList(), parts.get(false));
         if (off.isEmpty() && without.isEmpty()) {
@@ -60,10 +63,10 @@ final class Carriers {
         Map<String, Point> aboard = new TreeMap<>();
         parts.get(true).stream()
                 .filter(part -> part.in().isEmpty() && part.kind() != Kind.CANOPY && part.kind() != Kind.TRAY)
-                .forEach(part -> part.at().ifPresent(at -> aboard.put(part.name(), at)));
+                .forEach(part -> places.of(part).ifPresent(at -> aboard.put(part.name(), at)));
         loading.plan().sheet().tanks().stream()
                 .filter(tank -> loading.carries(tank) && tank.in().isEmpty())
-                .forEach(tank -> aboard.put(tank.name(), tank.at()));
+                .forEach(tank -> aboard.put(tank.name(), places.of(tank)));
         Map<String, Choice<YesNo>> held = new TreeMap<>();
         aboard.forEach((name, at) -> held.put(
                 name,
@@ -87,8 +90,10 @@ final class Carriers {
      * what is above that floor stands in the canopy or on it. No as soon as one of the three says so.
      */
     private static Choice<YesNo> holds(Plan plan, Fitment carrier, Point at) {
-        if (carrier.space().isPresent()) {
-            Space space = carrier.space().get();
+        Places places = plan.places();
+        Optional<Space> box = places.space(carrier);
+        if (box.isPresent()) {
+            Space space = box.get();
             return Choice.every(
                     between(space.from().x(), at.x(), space.to().x()),
                     between(space.from().y(), at.y(), space.to().y()),
@@ -99,7 +104,7 @@ final class Carriers {
         return Choice.every(
                 between(body.front(), at.x(), body.front().plus(body.length())),
                 between(half.times(-1), at.y(), half),
-                above(floor(plan, body), carrier, at.z()));
+                above(floor(plan, body), places.of(carrier), at.z()));
     }
 
     /** That of the canopy, or else of the tray; neither is guessed from where the tray's mass sits. */
@@ -111,8 +116,8 @@ final class Carriers {
     }
 
     /** Where the floor is not given, what is no lower than the canopy's own centre of mass is above it all the same. */
-    private static Choice<YesNo> above(Figure floor, Fitment canopy, Figure height) {
-        if (!floor.known() && canopy.at().filter(at -> height.isAtLeast(at.z())).isPresent()) {
+    private static Choice<YesNo> above(Figure floor, Optional<Point> canopy, Figure height) {
+        if (!floor.known() && canopy.filter(at -> height.isAtLeast(at.z())).isPresent()) {
             return Choice.of(YesNo.YES);
         }
         List<Missing> lacking = height.known() ? floor.missing() : height.missing();

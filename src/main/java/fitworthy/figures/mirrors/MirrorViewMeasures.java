@@ -268,8 +268,8 @@ public final class MirrorViewMeasures implements Topic {
     private static Working steps(Figure result, Plan plan, Side side, Function<SightLine, List<String>> steps) {
         return () -> result.known()
                 ? steps.apply(new SightLine(
-                        plan.vehicle().view().eye().x().value(),
-                        plan.vehicle().view().eye().y().value() * side.sign(),
+                        plan.places().eye().x().value(),
+                        plan.places().eye().y().value() * side.sign(),
                         side.mirror().x().value(),
                         radius(side.mirror()).value()))
                 : List.of();
@@ -304,8 +304,8 @@ public final class MirrorViewMeasures implements Topic {
     private static Figure sighted(Plan plan, Side side, Sighted formula, Figure... further) {
         Figure[] inputs = Stream.concat(
                         Stream.of(
-                                plan.vehicle().view().eye().x(),
-                                plan.vehicle().view().eye().y().times(side.sign()),
+                                plan.places().eye().x(),
+                                plan.places().eye().y().times(side.sign()),
                                 side.mirror().x(),
                                 radius(side.mirror())),
                         Stream.of(further))

@@ -27,8 +27,6 @@ public final class Masses {
      * Tolerance of an axle mass of the bare vehicle that was given none, as a share: an assumption, see docs/method.md.
      */
     private static final double BARE_VEHICLE_TOLERANCE = 0.01;
-    /** Tolerance of a place where the sheet names none, in m: an assumption, see docs/method.md. */
-    private static final double PLACE_TOLERANCE = 0.05;
     /** Part of a spring that moves with the wheel: common practice. */
     private static final double HALF_OF_A_SPRING = 0.5;
     /** Tolerance of a part's mass where the sheet names none: an assumption, see docs/method.md. */
@@ -47,14 +45,11 @@ public final class Masses {
     private final Sheet sheet;
     /** The tolerance of a mass that is given none, as a share of it. */
     private final double share;
-    /** The tolerance of a place that is given none, m. */
-    private final double place;
 
     private Masses(Plan plan) {
         this.plan = plan;
         this.sheet = plan.sheet();
         this.share = sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
-        this.place = sheet.assumedPlace().or(Figure.of(PLACE_TOLERANCE)).value();
     }
 
     /** The masses as the sheet gives them, without any correction to a weighbridge reading. */
@@ -129,7 +124,7 @@ public final class Masses {
     }
 
     private void tank(Tank tank, LoadCase loadCase, boolean on, List<PointMass> masses) {
-        Point at = tank.at().orTolerance(place);
+        Point at = plan.places().of(tank);
         if (tank.stock().is(YesNo.NO)) {
             PointMass shell = new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false);
             put(shell, tank.isDone(), on, masses);
@@ -146,7 +141,7 @@ public final class Masses {
     }
 
     private PointMass load(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof) {
-        return new PointMass(name, sort, mass.orTolerance(share), at.orTolerance(place), roof, 0);
+        return new PointMass(name, sort, mass.orTolerance(share), plan.places().known(at), roof, 0);
     }
 
     /** A roof rack is there for nothing else; what reaches above a roof from elsewhere is not on it. */
@@ -175,7 +170,7 @@ public final class Masses {
 
     /** What stands on the axles is where they are. */
     private Point at(Point given, double unsprung) {
-        return given.orTolerance(unsprung > 0 ? 0 : place);
+        return unsprung > 0 ? given.orTolerance(0) : plan.places().known(given);
     }
 
     /** The axles of the vehicle as made, where each acts as planned, with the fuel and driver of the kerb mass in them. */
@@ -208,7 +203,7 @@ public final class Masses {
                         tank.name() + ", fuel in the kerb mass",
                         Sort.VEHICLE,
                         Liquids.mass(tank, mass.kerbFuel()).times(-1),
-                        tank.at().orTolerance(place),
+                        plan.places().of(tank),
                         false));
             }
         }
@@ -217,7 +212,7 @@ public final class Masses {
                     "driver in the kerb mass",
                     Sort.VEHICLE,
                     mass.kerbDriver().times(-1),
-                    sheet.occupants().get(0).at().orTolerance(place),
+                    plan.places().known(sheet.occupants().get(0).at()),
                     false));
         }
         return masses;

@@ -34,6 +34,7 @@ public final class Plan {
     // Measures ask for these over and over, so the parts are not gone through each time.
     private final Map<Fitment.Kind, List<Fitment>> byKind = new EnumMap<>(Fitment.Kind.class);
     private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
+    private final Places places;
     private final Figure wheelbase;
     private final Vehicle.Ratings ratings;
     private final WheelbaseStretch stretch;
@@ -52,6 +53,7 @@ public final class Plan {
         this.notTaken = sheet.fitments().stream()
                 .filter(part -> !this.sheet.fitments().contains(part))
                 .toList();
+        this.places = new Places(this.sheet);
         this.tables = tables;
         this.practice = practice;
         for (Fitment fitment : this.sheet.fitments()) {
@@ -134,6 +136,10 @@ public final class Plan {
         return registered == null
                 ? Choice.missing(REGISTERED.missingIn("vehicle"))
                 : Choice.yesNo(!registered.isAfter(sheet.asOf()));
+    }
+
+    public Places places() {
+        return places;
     }
 
     public Figure wheelbase() {

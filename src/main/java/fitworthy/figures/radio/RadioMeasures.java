@@ -73,7 +73,7 @@ public final class RadioMeasures implements Topic {
         for (int i = 0; i < aerials.size(); i++) {
             aerial(plan, aerials.get(i), measures);
             for (Fitment other : aerials.subList(i + 1, aerials.size())) {
-                separation(aerials.get(i), other, measures);
+                separation(plan, aerials.get(i), other, measures);
             }
         }
         plan.fitments(Fitment.Kind.RADIO).forEach(radio -> radio(plan, radio, measures));
@@ -104,9 +104,9 @@ public final class RadioMeasures implements Topic {
         if (!aerial.needsGroundPlane().is(YesNo.NO)) {
             measures.add(Measure.of(ON_METAL, fitment.name(), aerial.onMetal()));
         }
-        Point eye = plan.vehicle().view().eye();
+        Point eye = plan.places().eye();
         Figure least = plan.practice(PracticeId.RADIO_SIGHT_LEAST);
-        fitment.at().filter(at -> at.x().isBelow(eye.x())).ifPresent(at -> {
+        plan.places().of(fitment).filter(at -> at.x().isBelow(eye.x())).ifPresent(at -> {
             measures.add(Measure.of(SIGHT, fitment.name(), RadioRange.sightAngle(eye, at))
                     .worked(
                             "angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",
@@ -137,12 +137,12 @@ public final class RadioMeasures implements Topic {
         }
     }
 
-    private static void separation(Fitment one, Fitment other, List<Measure> measures) {
+    private static void separation(Plan plan, Fitment one, Fitment other, List<Measure> measures) {
         Figure lower = ((RadioDetails.Aerial) one.details())
                 .frequency()
                 .least(((RadioDetails.Aerial) other.details()).frequency());
-        Point from = place(one);
-        Point to = place(other);
+        Point from = place(plan, one);
+        Point to = place(plan, other);
         Figure separation = RadioRange.wavelengths(from, to, lower);
         // Two on the very same foot are changed for each other and never stand together.
         if (!separation.isZero()) {
@@ -156,9 +156,9 @@ public final class RadioMeasures implements Topic {
         }
     }
 
-    private static Point place(Fitment aerial) {
+    private static Point place(Plan plan, Fitment aerial) {
         Figure missing = Figure.missing(new Missing("fitments." + aerial.name() + ".at", "where it stands", "a tape"));
-        return aerial.at().orElse(new Point(missing, missing, missing));
+        return plan.places().of(aerial).orElse(new Point(missing, missing, missing));
     }
 
     private static void radio(Plan plan, Fitment fitment, List<Measure> measures) {

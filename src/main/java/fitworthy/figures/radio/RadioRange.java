@@ -55,17 +55,31 @@ public final class RadioRange {
         return height.known() ? Figure.of(reach, reach / 2 * height.tolerance() / height.value()) : height;
     }
 
-    /** Distance between two places in wavelengths of a frequency. */
+    /**
+     * Distance between two places in wavelengths of a frequency. Each coordinate counts with its own slope,
+     * {@code along / distance}, which holds for aerials that stand closer than their places are known, too.
+     */
     public static Figure wavelengths(Point one, Point other, Figure frequency) {
         Figure x = one.x().minus(other.x());
         Figure y = one.y().minus(other.y());
         Figure z = one.z().minus(other.z());
-        Figure distance = x.times(x).plus(y.times(y)).plus(z.times(z));
-        return !distance.known() ? distance : frequency.times(Math.sqrt(distance.value()) / LIGHT);
+        Figure all = x.plus(y).plus(z);
+        if (!all.known()) {
+            return all;
+        }
+        double distance = length(x.value(), y.value(), z.value());
+        double tolerance =
+                length(x.value() * x.tolerance(), y.value() * y.tolerance(), z.value() * z.tolerance()) / distance;
+        return frequency.times(Figure.of(distance, tolerance)).times(1 / LIGHT);
+    }
+
+    private static double length(double x, double y, double z) {
+        return Math.sqrt(x * x + y * y + z * z);
     }
 
     /**
-     * Angle in degrees between straight ahead and an object ahead of the eye, seen from above.
+     * Angle in degrees between straight ahead and an object ahead of the eye, seen from above. Its slopes are {@code ahead} and
+     * {@code aside} over the square of the distance, straight ahead too.
      *
      * @param eye the driver's eye
      * @param object a place ahead of it
@@ -73,8 +87,10 @@ public final class RadioRange {
     public static Figure sightAngle(Point eye, Point object) {
         Figure ahead = eye.x().minus(object.x());
         Figure aside = object.y().minus(eye.y());
-        return ahead.missingWith(
-                aside, Figure.of(Math.toDegrees(Math.atan2(Math.abs(aside.value()), ahead.value())), 0));
+        double angle = Math.atan2(Math.abs(aside.value()), ahead.value());
+        double tolerance = Math.hypot(ahead.value() * aside.tolerance(), aside.value() * ahead.tolerance())
+                / (ahead.value() * ahead.value() + aside.value() * aside.value());
+        return ahead.missingWith(aside, Figure.of(Math.toDegrees(angle), Math.toDegrees(tolerance)));
     }
 
     /**

@@ -51,7 +51,8 @@ record Rigging(Figure pull, boolean doubled) {
 
     /** Winches sit at the front unless the sheet places one behind the middle of the wheelbase. */
     private static boolean atRear(Fitment winch, Plan plan) {
-        return winch.at()
+        return plan.places()
+                .of(winch)
                 .filter(at -> at.x().isAbove(plan.wheelbase().times(0.5)))
                 .isPresent();
     }

@@ -45,6 +45,45 @@ class BoxesTest {
         assertEquals(0, overlap(new Space(at(0.5, 3, 0.5), at(2, 4, 2))));
     }
 
+    /**
+     * By hand: two corners within 50 mm each are 70.7 mm from each other either way. What is 40 mm apart may reach 30.7 mm
+     * into each other, what is 80 mm apart, or farther along another axis, does not.
+     */
+    @Test
+    void boxesThatStandApartMayMeetWithinTheTolerance() {
+        Space unit = guessed(UNIT);
+        assertEquals(
+                0.0307,
+                Boxes.overlap(unit, guessed(new Space(at(1.04, 0, 0), at(2, 1, 1))))
+                        .tolerance(),
+                5e-5);
+        assertEquals(
+                0,
+                Boxes.overlap(unit, guessed(new Space(at(1.08, 0, 0), at(2, 1, 1))))
+                        .tolerance());
+        assertEquals(
+                0,
+                Boxes.overlap(unit, guessed(new Space(at(1.04, 3, 0), at(2, 4, 1))))
+                        .tolerance());
+        assertEquals(
+                0.0707,
+                Boxes.overlap(unit, guessed(new Space(at(0.9, 0, 0), at(2, 1, 1))))
+                        .tolerance(),
+                5e-5);
+    }
+
+    private static Space guessed(Space space) {
+        return new Space(guessed(space.from()), guessed(space.to()));
+    }
+
+    private static Point guessed(Point at) {
+        return new Point(
+                        Figure.of(at.x().value()),
+                        Figure.of(at.y().value()),
+                        Figure.of(at.z().value()))
+                .orTolerance(0.05);
+    }
+
     @Test
     void whatABoxHoldsWholeIsNoClash() {
         assertEquals(0, overlap(new Space(at(0.2, 0.2, 0), at(0.8, 0.8, 0.5))));

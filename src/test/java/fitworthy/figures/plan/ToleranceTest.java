@@ -2,11 +2,13 @@ package fitworthy.figures.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import fitworthy.figures.across.Boxes;
 import fitworthy.figures.electrical.BatteryLife;
 import fitworthy.figures.electrical.Cable;
 import fitworthy.figures.front.ApproachAngle;
 import fitworthy.figures.fuel.FuelRange;
 import fitworthy.figures.intake.AirFlow;
+import fitworthy.figures.mirrors.SightLine;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.radio.RadioRange;
 import fitworthy.figures.recovery.WinchRun;
@@ -14,8 +16,10 @@ import fitworthy.figures.suspension.SpringRate;
 import fitworthy.figures.towing.Coupling;
 import fitworthy.figures.tyres.TyreFigures;
 import fitworthy.figures.water.WaterSupply;
+import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Point;
+import fitworthy.sheet.Space;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -55,6 +59,27 @@ class ToleranceTest {
                 new Formula("hold-down", v -> LoadBox.holdDown(v[0], v[1], v[2]), 6, 250, 420),
                 new Formula("tipping angle", v -> LoadBox.tippingAngle(v[0], v[1]), 1.5, 1.7),
                 new Formula("feet", v -> LoadBox.feetNeeded(v[0], v[1]), 12, 1.7),
+                new Formula(
+                        "sight",
+                        v -> RadioRange.sightAngle(level(v[0], v[1]), level(v[2], v[3])),
+                        1.5,
+                        -0.4,
+                        -0.9,
+                        0.3),
+                new Formula(
+                        "aerials apart",
+                        v -> RadioRange.wavelengths(new Point(v[0], v[1], v[2]), new Point(v[3], v[4], v[5]), v[6]),
+                        -0.8,
+                        0.7,
+                        1.2,
+                        2.1,
+                        -0.3,
+                        1.9,
+                        477e6),
+                new Formula(
+                        "road in a flat glass", v -> seen(v, Double.POSITIVE_INFINITY), 1.4, 0.37, 0.8, 1.309, 0.15),
+                new Formula("road in a convex glass", v -> seen(v, 1.4), 1.4, -0.37, 0.8, 1.35, 0.17),
+                new Formula("spaces", v -> Boxes.overlap(box(v[0], v[1]), box(v[2], v[3])), 2.0, 3.0, 2.9, 3.5),
                 new Formula("radio horizon", v -> RadioRange.horizon(v[0], v[1]), 2.3, 1.8),
                 new Formula("rate at the wheel", v -> SpringRate.atWheel(v[0], v[1]), 85e3, 0.6),
                 new Formula("frequency", v -> SpringRate.frequency(v[0], v[1]), 34e3, 450),
@@ -67,6 +92,19 @@ class ToleranceTest {
                 new Formula("centre of gravity along", v -> two(v).cogX(), 1800, 0.3, 900, 2.9),
                 new Formula("load on the front axle", v -> two(v).front(), 1800, 0.3, 900, 2.9),
                 new Formula("load on the rear axle", v -> two(v).rear(), 1800, 0.3, 900, 2.9));
+    }
+
+    private static Point level(Figure x, Figure y) {
+        return new Point(x, y, Figure.ZERO);
+    }
+
+    private static Space box(Figure front, Figure rear) {
+        return new Space(new Point(front, Figure.ZERO, Figure.ZERO), new Point(rear, Figure.of(1), Figure.of(1)));
+    }
+
+    /** Of eye (both ways), glass, its outer edge and what of it is clear, 20 m behind the eye. */
+    private static Figure seen(Figure[] v, double radius) {
+        return Derived.of(at -> new SightLine(at[0], at[1], at[2], radius).seen(at[4], at[3], 20), v);
     }
 
     /** Two masses and their places. */

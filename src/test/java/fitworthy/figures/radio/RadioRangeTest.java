@@ -21,6 +21,10 @@ class RadioRangeTest {
         return new Point(exact(x), exact(y), exact(z));
     }
 
+    private static Point guessed(double x, double y, double z) {
+        return new Point(Figure.of(x), Figure.of(y), Figure.of(z)).orTolerance(0.05);
+    }
+
     /** ITU-R P.525 (second-hand): 32.4 + 20 log f + 20 log d, by hand 105.97 dB for 477 MHz and 10 km. */
     @Test
     void tenKilometresCostWhatTheRecommendationSays() {
@@ -85,6 +89,28 @@ class RadioRangeTest {
         assertEquals(45, RadioRange.sightAngle(eye, point(-0.5, 1.6, 1)).value(), 1e-9);
         assertEquals(45, RadioRange.sightAngle(eye, point(-0.5, -2.4, 1)).value(), 1e-9);
         assertEquals(0, RadioRange.sightAngle(eye, point(-0.5, -0.4, 1)).value(), 1e-9);
+    }
+
+    /**
+     * By hand: eye and aerial within 50 mm each are 70.71 mm from each other either way. Straight ahead at 2300 mm that
+     * is 70.71 / 2300, 1.76 degrees; 1000 mm aside of it, sqrt((2300 x 70.71)^2 + (1000 x 70.71)^2) / (2300^2 + 1000^2)
+     * or 70.71 / 2508, 1.62 degrees.
+     */
+    @Test
+    void placesThatWereGuessedLeaveTheAngleUnsureStraightAheadToo() {
+        Point eye = guessed(1.45, -0.38, 1.42);
+        assertEquals(
+                1.76, RadioRange.sightAngle(eye, guessed(-0.85, -0.38, 1.2)).tolerance(), 0.005);
+        assertEquals(1.62, RadioRange.sightAngle(eye, guessed(-0.85, 0.62, 1.2)).tolerance(), 0.005);
+    }
+
+    /** By hand: two feet within 50 mm each are 70.71 mm nearer or farther, which is 0.1125 of 628.5 mm, however near. */
+    @Test
+    void feetNearerThanTheirPlacesAreKnownAreAsUnsureAsOthers() {
+        for (double apart : new double[] {0.01, 1}) {
+            Figure waves = RadioRange.wavelengths(guessed(0, 0, 1), guessed(0, apart, 1), exact(477e6));
+            assertEquals(0.1125, waves.tolerance(), 5e-5);
+        }
     }
 
     /** By hand: 45 degrees are as far aside as ahead. Where it is seen at an angle is where that angle puts it. */
