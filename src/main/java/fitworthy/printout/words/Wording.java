@@ -75,30 +75,44 @@ public final class Wording {
         return value(practice) + (practice.house().isPresent() ? HOUSE : "");
     }
 
-    /** What was compared, in one line: value with tolerance, limit, and by how much. */
+    /** What was compared, in one line: value and limit, each with its own tolerance, and by how much. */
     public static String comparison(Judged judged, Comparison comparison) {
-        return judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison)
-                + ": "
-                + margin(judged, comparison) + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+        String against =
+                judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison);
+        // Where none is allowed all of it is too much.
+        return noneAllowed(judged, comparison)
+                ? against
+                : against + ": " + margin(judged, comparison)
+                        + (comparison.uncertain() ? "; the tolerance could turn this" : "");
     }
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
-        MeasureKind kind = kind(judged, comparison);
-        return quantity(asPrinted(judged, comparison).value(), kind)
-                + (comparison.tolerance() / Dimension.size(kind.unit()) >= Math.pow(10, -kind.decimals()) / 2
-                        ? " +/- " + quantity(comparison.tolerance(), kind)
-                        : "");
+        return within(asPrinted(judged, comparison).value(), comparison.valueTolerance(), kind(judged, comparison));
     }
 
-    /** What it was held against. */
+    /** A number with its tolerance, where that shows in the digits it is printed with. */
+    private static String within(double value, double tolerance, MeasureKind kind) {
+        return quantity(value, kind) + (printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind));
+    }
+
+    /** What it was held against, with its tolerance. */
     public static String limit(Judged judged, Comparison comparison) {
+        if (noneAllowed(judged, comparison)) {
+            return "none allowed" + (comparison.house() ? HOUSE : "");
+        }
         return (judged.card().againstLimit()
                         ? judged.measure().kind().limitMeaning()
                         : judged.card().atLeast() ? "at least" : "at most")
                 + " "
-                + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
+                + within(asPrinted(judged, comparison).limit(), comparison.limitTolerance(), kind(judged, comparison))
                 + (comparison.house() ? HOUSE : "");
+    }
+
+    private static boolean noneAllowed(Judged judged, Comparison comparison) {
+        return comparison.limit() == 0
+                && !judged.card().againstLimit()
+                && !judged.card().atLeast();
     }
 
     /** How much is left, or by how much the limit is passed. */
@@ -160,7 +174,8 @@ public final class Wording {
                 each.margin() >= 0 || remedy.contains("{margin}") || printsAsZero(each.margin(), kind)
                         ? kind.printed(each.margin(), -1)
                         : each.margin(),
-                each.tolerance(),
+                each.valueTolerance(),
+                each.limitTolerance(),
                 each.house());
     }
 
