@@ -59,7 +59,8 @@ final class TyreLimitMeasures implements Topic {
         Plan plan = loading.plan();
         PassengerTyres tyres = VehicleClass.tyres(plan, plan.tyreSet().passenger());
         if (!tyres.countInFull()) {
-            passenger(tyres, "front axle", loading.axles().front(), TyreRatingMeasures.tyresCarry(plan, false), measures);
+            passenger(
+                    tyres, "front axle", loading.axles().front(), TyreRatingMeasures.tyresCarry(plan, false), measures);
             passenger(tyres, "rear axle", loading.axles().rear(), TyreRatingMeasures.tyresCarry(plan, true), measures);
         }
     }

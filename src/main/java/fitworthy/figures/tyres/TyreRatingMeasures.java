@@ -23,7 +23,6 @@ import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What tyres and wheels are rated for: load and speed, and the pressure for the load. The maker's own wheels under the
@@ -122,19 +121,8 @@ public final class TyreRatingMeasures implements Topic {
 
     private static Measure symbolNeeded(Plan plan) {
         Figure speed = plan.sheet().trip().topSpeed();
-        Optional<String> symbol = plan.tables().tyreSymbol(speed);
         return Measure.of(
-                SYMBOL_NEEDED,
-                "tyres",
-                symbol.orElse(""),
-                !speed.known()
-                        ? speed.missing()
-                        : symbol.isPresent()
-                                ? List.of()
-                                : List.of(new Missing(
-                                        "speed symbol",
-                                        "a symbol for such a speed in the rule book's table",
-                                        "rules/tables/speed-symbol.csv")));
+                SYMBOL_NEEDED, "tyres", speed.known() ? plan.tables().tyreSymbol(speed) : "", speed.missing());
     }
 
     private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {

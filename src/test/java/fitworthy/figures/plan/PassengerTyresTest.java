@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 class PassengerTyresTest {
 
     private static final Figure CARRIED = Figure.of(1500);
-    private static final Missing KIND = new Missing("tyres.passenger", "whether they are passenger tyres", "the sidewall");
+    private static final Missing KIND =
+            new Missing("tyres.passenger", "whether they are passenger tyres", "the sidewall");
 
     private static PassengerTyres of(Choice<YesNo> less) {
         return new PassengerTyres(less, Figure.of(1.1));
@@ -30,7 +31,10 @@ class PassengerTyresTest {
 
     @Test
     void passengerTyresCountForLess() {
-        assertEquals(1363.636, of(Choice.yesNo(true)).counted(CARRIED, Figure.of(1600)).value(), 0.001);
+        assertEquals(
+                1363.636,
+                of(Choice.yesNo(true)).counted(CARRIED, Figure.of(1600)).value(),
+                0.001);
         assertFalse(of(Choice.yesNo(true)).countInFull());
     }
 
