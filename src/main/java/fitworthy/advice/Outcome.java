@@ -3,6 +3,7 @@ package fitworthy.advice;
 import fitworthy.book.Card;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.RuleText;
 import fitworthy.sheet.Waiver;
@@ -135,14 +136,21 @@ public sealed interface Outcome {
      * @param value the value
      * @param limit what it is held against
      * @param margin how much is left; negative by how much the limit is passed
-     * @param tolerance tolerance of the margin
+     * @param valueTolerance tolerance of the value
+     * @param limitTolerance tolerance of what it is held against
      * @param house whether a house set the limit
      */
-    record Comparison(double value, double limit, double margin, double tolerance, boolean house) {
+    record Comparison(
+            double value, double limit, double margin, double valueTolerance, double limitTolerance, boolean house) {
+
+        /** Tolerance of the margin: of value and limit together. */
+        public double tolerance() {
+            return Math.hypot(valueTolerance, limitTolerance);
+        }
 
         /** Whether the tolerance is large enough to turn the verdict. */
         public boolean uncertain() {
-            return Math.abs(margin) < tolerance;
+            return Math.abs(margin) < Figure.rounded(tolerance());
         }
 
         private static Optional<Comparison> of(Judged judged, List<Practice> practice) {
@@ -162,7 +170,8 @@ public sealed interface Outcome {
                     measure.getValue(),
                     limit,
                     card.atLeast() ? -headroom : headroom,
-                    measure.getTolerance(),
+                    measure.getValueTolerance(),
+                    card.againstLimit() ? measure.getLimitTolerance() : 0,
                     against.filter(each -> each.house().isPresent()).isPresent()));
         }
     }

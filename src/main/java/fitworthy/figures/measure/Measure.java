@@ -215,19 +215,16 @@ public final class Measure {
 
     /** Tolerance of the headroom, or of the value where there is no limit, in the unit used inside. */
     public double getTolerance() {
-        if (figure == null || !isKnown()) {
-            return 0;
-        }
-        return Figure.rounded(limit == null ? figure.tolerance() : Math.hypot(figure.tolerance(), limit.tolerance()));
+        return Figure.rounded(Math.hypot(getValueTolerance(), getLimitTolerance()));
     }
 
-    /** Tolerance of the number alone, in the unit used inside; 0 where it is not known or is a word. Not for rules. */
-    public double valueTolerance() {
+    /** Tolerance of the value alone, in the unit used inside; 0 where it is a word or not known. Not for rules. */
+    public double getValueTolerance() {
         return figure == null || !isKnown() ? 0 : figure.tolerance();
     }
 
-    /** Tolerance of its own limit; 0 where it has none. Not for rules. */
-    public double limitTolerance() {
+    /** Tolerance of its own limit alone; 0 where it has none or is not known. Not for rules. */
+    public double getLimitTolerance() {
         return limit == null || !isKnown() ? 0 : limit.tolerance();
     }
 

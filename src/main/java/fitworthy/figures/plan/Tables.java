@@ -2,9 +2,9 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -61,12 +61,21 @@ public record Tables(
         return speed == null ? Figure.missing(missing) : Figure.of(speed, 0);
     }
 
-    /** The slowest symbol in the table of a tyre made for a speed in m/s; nothing where the table ends below it. */
-    public Optional<String> tyreSymbol(Figure speed) {
+    /**
+     * The slowest symbol in the table of a tyre made for a speed in m/s. Above the fastest of them a tyre bears that one
+     * in brackets, and its maker names the speed (from memory).
+     */
+    public String tyreSymbol(Figure speed) {
         return speedSymbolMetresPerSecond.entrySet().stream()
                 .filter(row -> speed.isAtMost(Figure.of(row.getValue())))
                 .min(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey);
+                .map(Map.Entry::getKey)
+                .orElseGet(() -> "(" + fastestSymbol() + ")");
+    }
+
+    private String fastestSymbol() {
+        return Collections.max(speedSymbolMetresPerSecond.entrySet(), Map.Entry.comparingByValue())
+                .getKey();
     }
 
     /** The poorest insulation in the table of cables, degC. */

@@ -7,11 +7,10 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
-import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.AxleTyres;
 import java.util.List;
@@ -49,29 +48,14 @@ final class UnderTrailerMeasures implements Topic {
         });
     }
 
-    /**
-     * Where the law counts passenger tyres on a trailer for less than their index, they are counted so, and it is asked
-     * whether they are such tyres where that decides.
-     */
     private static void tyres(Plan plan, AxleTyres tyres, Figure load, Working onAxles, List<Measure> measures) {
         Figure one = plan.tables().tyreLoad(tyres.loadIndex());
-        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
-        boolean less = divisor.known() && !tyres.passenger().is(YesNo.NO);
-        Figure lessened = one.dividedBy(divisor);
-        boolean decides = !tyres.passenger().known() && load.isAbove(lessened.times(tyres.count()));
-        Figure counted =
-                !less ? one : decides ? Figure.missing(tyres.passenger().missing()) : lessened;
-        measures.add(Measure.of(TYRE_LOAD, "trailer", load, counted.times(tyres.count()))
-                .worked(onAxles)
-                .worked(
-                        less ? "carried = tyres x load of one / divisor" : "carried = tyres x load of one",
-                        less
-                                ? new Working.Input[] {
-                                    in("tyres", tyres.count(), ""),
-                                    in("load of one", one, "kg"),
-                                    in("divisor", divisor, "")
-                                }
-                                : new Working.Input[] {in("tyres", tyres.count(), ""), in("load of one", one, "kg")}));
+        Figure carried = one.times(tyres.count());
+        PassengerTyres passenger = PassengerTyres.under(plan, tyres.passenger());
+        Figure counted = passenger.counted(carried, load);
+        measures.add(Measure.of(TYRE_LOAD, "trailer", load, counted)
+                .worked(onAxles, passenger.working(carried, counted))
+                .worked("carried = tyres x load of one", in("tyres", tyres.count(), ""), in("load of one", one, "kg")));
     }
 
     private static void size(Plan plan, Trailer trailer, List<Measure> measures) {

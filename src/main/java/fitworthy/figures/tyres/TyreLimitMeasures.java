@@ -2,17 +2,15 @@ package fitworthy.figures.tyres;
 
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
-import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
-import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
 import java.util.List;
@@ -59,24 +57,20 @@ final class TyreLimitMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        if (PassengerTyres.countForLess(plan) && !plan.tyreSet().passenger().is(YesNo.NO)) {
-            passenger(plan, "front axle", loading.axles().front(), false, measures);
-            passenger(plan, "rear axle", loading.axles().rear(), true, measures);
+        PassengerTyres tyres = VehicleClass.tyres(plan, plan.tyreSet().passenger());
+        if (!tyres.countInFull()) {
+            passenger(
+                    tyres, "front axle", loading.axles().front(), TyreRatingMeasures.tyresCarry(plan, false), measures);
+            passenger(tyres, "rear axle", loading.axles().rear(), TyreRatingMeasures.tyresCarry(plan, true), measures);
         }
     }
 
     /** More than the tyres carry by their index is a fault of its own. */
-    private static void passenger(Plan plan, String axle, Figure load, boolean rear, List<Measure> measures) {
-        Figure carried = TyreRatingMeasures.tyresCarry(plan, rear);
-        if (load.isAbove(carried)) {
-            return;
+    private static void passenger(
+            PassengerTyres tyres, String axle, Figure load, Figure carried, List<Measure> measures) {
+        if (!load.isAbove(carried)) {
+            Figure counted = tyres.counted(carried, load);
+            measures.add(Measure.of(PASSENGER_LOAD, axle, load, counted).worked(tyres.working(carried, counted)));
         }
-        Figure divisor = plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR);
-        measures.add(Measure.of(
-                        PASSENGER_LOAD,
-                        axle,
-                        load,
-                        PassengerTyres.counted(plan, plan.tyreSet().passenger(), carried, load))
-                .worked("counted = carried / divisor", in("carried", carried, "kg"), in("divisor", divisor, "")));
     }
 }

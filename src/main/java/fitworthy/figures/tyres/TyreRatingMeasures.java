@@ -10,8 +10,8 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
+import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
-import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.TyreSet;
 import fitworthy.quantity.Choice;
@@ -23,7 +23,6 @@ import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What tyres and wheels are rated for: load and speed, and the pressure for the load. The maker's own wheels under the
@@ -99,7 +98,12 @@ public final class TyreRatingMeasures implements Topic {
     }
 
     private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {
-        measures.add(Measure.of(AXLE_LIMIT, axle, limit, tyresCarry(plan, rear)).worked(carried(plan, rear)));
+        PassengerTyres tyres = onTheRoad(plan);
+        Figure carried = tyresCarry(plan, rear);
+        Figure counted = tyres.counted(carried, limit);
+        measures.add(Measure.of(AXLE_LIMIT, axle, limit, counted)
+                .worked(tyres.working(carried, counted))
+                .worked(carried(plan, rear)));
         measures.add(indexNeeded(AXLE_INDEX_NEEDED, plan, axle, limit, rear));
         if (wheelsInQuestion(plan)) {
             measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, limit, wheelsCarry(plan, rear))
@@ -109,7 +113,7 @@ public final class TyreRatingMeasures implements Topic {
     }
 
     private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
-        Figure onOne = load.times(1.0 / wheels(plan, rear));
+        Figure onOne = onTheRoad(plan).forIndex(load.times(1.0 / wheels(plan, rear)));
         return Measure.of(kind, axle, plan.tables().tyreIndex(onOne))
                 .worked(() -> List.of("from the table of load indices, the first that carries "
                         + in("load", onOne, "kg").shown()));
@@ -117,17 +121,8 @@ public final class TyreRatingMeasures implements Topic {
 
     private static Measure symbolNeeded(Plan plan) {
         Figure speed = plan.sheet().trip().topSpeed();
-        Optional<String> symbol = plan.tables().tyreSymbol(speed);
         return Measure.of(
-                SYMBOL_NEEDED,
-                "tyres",
-                symbol.orElse(""),
-                !speed.known()
-                        ? speed.missing()
-                        : symbol.isPresent()
-                                ? List.of()
-                                : List.of(Missing.inBook(
-                                        "speed symbol", "a symbol for such a speed in the rule book's table")));
+                SYMBOL_NEEDED, "tyres", speed.known() ? plan.tables().tyreSymbol(speed) : "", speed.missing());
     }
 
     private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
@@ -179,17 +174,15 @@ public final class TyreRatingMeasures implements Topic {
         Figure index = plan.vehicle().spare().loadIndex();
         Figure onOne = load.times(1.0 / wheels(plan, rear));
         Figure carried = plan.tables().tyreLoad(index);
-        Figure counted = PassengerTyres.counted(plan, sparePassenger(plan), carried, onOne);
-        Measure spare = Measure.of(SPARE_LOAD, axle, onOne, counted)
+        PassengerTyres spare = VehicleClass.tyres(plan, sparePassenger(plan));
+        Figure counted = spare.counted(carried, onOne);
+        measures.add(Measure.of(SPARE_LOAD, axle, onOne, counted)
                 .worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
-                .worked(index(index));
-        measures.add(
-                counted.equals(carried)
-                        ? spare
-                        : spare.worked(
-                                "counted = load of one / divisor",
-                                in("load of one", carried, "kg"),
-                                in("divisor", plan.practice(PracticeId.TYRES_PASSENGER_DIVISOR), "")));
+                .worked(spare.working(carried, counted), index(index)));
+    }
+
+    private static PassengerTyres onTheRoad(Plan plan) {
+        return VehicleClass.tyres(plan, plan.tyreSet().passenger());
     }
 
     /** By the mark in its size, else as the tyres on the road where it is of their size. */

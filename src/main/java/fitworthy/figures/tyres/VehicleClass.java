@@ -1,7 +1,10 @@
 package fitworthy.figures.tyres;
 
+import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Vehicle;
@@ -19,7 +22,7 @@ final class VehicleClass {
         return car(plan) || category(plan).equals("MB");
     }
 
-    static boolean car(Plan plan) {
+    private static boolean car(Plan plan) {
         return category(plan).equals("MA");
     }
 
@@ -37,6 +40,16 @@ final class VehicleClass {
     /** That the sheet does not give it. */
     static Missing missing() {
         return CATEGORY.missingIn("vehicle");
+    }
+
+    /**
+     * Tyres on this vehicle: passenger tyres count in full on a car, and whether it is one is asked where they are such.
+     */
+    static PassengerTyres tyres(Plan plan, Choice<YesNo> passenger) {
+        Choice<YesNo> less = car(plan)
+                ? Choice.yesNo(false)
+                : passenger.is(YesNo.YES) && !known(plan) ? Choice.missing(missing()) : passenger;
+        return PassengerTyres.under(plan, less);
     }
 
     private static String category(Plan plan) {

@@ -77,29 +77,41 @@ public final class Wording {
         return value(practice) + (practice.house().isPresent() ? HOUSE : "");
     }
 
-    /** What was compared, in one line: value with tolerance, limit, and by how much. */
+    /** What was compared, in one line: value and limit, each with its own tolerance, and by how much. */
     public static String comparison(Judged judged, Comparison comparison) {
-        return judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison)
-                + ": "
-                + margin(judged, comparison) + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+        String against =
+                judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison);
+        // Where none is allowed all of it is too much.
+        return noneAllowed(judged, comparison)
+                ? against
+                : against + ": " + margin(judged, comparison)
+                        + (comparison.uncertain() ? "; the tolerance could turn this" : "");
     }
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
-        Measure measure = judged.measure();
         return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
-                + eitherWay(measure.valueTolerance(), measure.kind());
+                + eitherWay(comparison.valueTolerance(), judged.measure().kind());
     }
 
     /** What it was held against, with the tolerance that it has where it is worked out too. */
     public static String limit(Judged judged, Comparison comparison) {
-        Measure measure = judged.measure();
-        boolean own = judged.card().againstLimit();
-        return (own ? measure.kind().limitMeaning() : judged.card().atLeast() ? "at least" : "at most")
-                + " "
-                + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
-                + (own ? eitherWay(measure.limitTolerance(), measure.kind()) : "")
-                + (comparison.house() ? HOUSE : "");
+        String limit = noneAllowed(judged, comparison)
+                ? "none allowed"
+                : (judged.card().againstLimit()
+                                ? judged.measure().kind().limitMeaning()
+                                : judged.card().atLeast() ? "at least" : "at most")
+                        + " "
+                        + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
+                        + eitherWay(
+                                comparison.limitTolerance(), judged.measure().kind());
+        return limit + (comparison.house() ? HOUSE : "");
+    }
+
+    private static boolean noneAllowed(Judged judged, Comparison comparison) {
+        return comparison.limit() == 0
+                && !judged.card().againstLimit()
+                && !judged.card().atLeast();
     }
 
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */
@@ -184,7 +196,7 @@ public final class Wording {
                 ? kind.printed(each.limit(), stricter)
                 : kind.printed(each.limit());
         double between = stricter * (value - limit);
-        return new Comparison(value, limit, passed ? between : Math.max(between, 0), each.tolerance(), each.house());
+        return new Comparison(value, limit, passed ? between : Math.max(between, 0), each.valueTolerance(), each.limitTolerance(), each.house());
     }
 
     private static boolean printsAsZero(double margin, MeasureKind kind) {

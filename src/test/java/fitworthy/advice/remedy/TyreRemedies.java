@@ -44,15 +44,15 @@ final class TyreRemedies {
         table.rule(
                 "tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
         table.rule("tyres.wheel-weaker-than-axle", says("rated for ", " or more", set(WHEELS)));
-        table.rule("tyres.too-slow", says("at least ", " slower", less(at("trip.top-speed"))));
+        table.rule("tyres.too-slow", says("no faster than ", ", or", set(at("trip.top-speed"))));
         table.rule("tyres.diameter-grown tyres.diameter-grown-passenger", says("at least ", " smaller", DIAMETER_LESS));
         table.rule("tyres.diameter-shrunk", says("at least ", " larger", DIAMETER_MORE));
         table.rule(
                 "tyres.rim-narrow",
-                says("at least ", " wider", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
+                says("rims of ", " or wider", set(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
         table.rule(
                 "tyres.rim-wide",
-                says("at least ", " narrower", less(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
+                says("rims of ", " or narrower", set(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
         table.rule(
                 "tyres.track-wide tyres.track-wide-passenger",
                 says("with ", " less", (tree, sheet, finding, amount) -> more(of(

@@ -117,4 +117,12 @@ class TyreFiguresTest {
         assertEquals(
                 107.0, 100 * (1 + TyreFigures.growth(before, Figure.of(0.8308)).value()), 0.05);
     }
+
+    /** 200 km/h is U and 201 km/h H, which is no letter further; above 300 km/h, Y, its letter stands in brackets. */
+    @ParameterizedTest
+    @CsvSource({"100, J", "200, U", "201, H", "300, Y", "301, (Y)"})
+    void theSymbolForASpeedIsTheSlowestThatIsMadeForIt(double speed, String symbol) throws FaultsException {
+        Tables tables = Books.shipped().tables();
+        assertEquals(symbol, tables.tyreSymbol(Figure.of(speed * Dimension.size("km/h"))));
+    }
 }

@@ -45,6 +45,27 @@ class WordingTest {
         compared("loaded mass 2520 kg, GVM 2519 kg: 1 kg too much", "2519 kg");
     }
 
+    /** The pressure that is planned has no tolerance; the one for the load has it, and the verdict that of both. */
+    @Test
+    void aToleranceStandsBesideTheFigureThatHasIt() throws FaultsException {
+        Finding finding = finding(
+                "tyres.pressure-low",
+                "vehicle: {mass: {rear-axle: 1050 kg +/- 20 kg}, tyres: {rear-pressure: 119 kPa}}");
+        assertEquals(
+                "planned pressure 119 kPa, pressure for the load 133 kPa +/- 2 kPa: 14 kPa too little",
+                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
+    }
+
+    @Test
+    void aLimitOfNothingIsToldInWords() throws FaultsException {
+        Finding finding = finding(
+                "towing.breakaway-missing",
+                "region: uk\ntrailer: {name: Van, mass: 1200 kg, rated: 1300 kg, gtm: 1250 kg, brakes: over-run, breakaway: no}");
+        assertEquals(
+                "greatest load on the axles of a trailer that does not brake by itself when it breaks away 1250 kg, none allowed",
+                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
+    }
+
     private static void compared(String words, String gvm) throws FaultsException {
         Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: " + gvm + "}}");
         assertEquals(
