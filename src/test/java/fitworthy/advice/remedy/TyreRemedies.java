@@ -1,6 +1,5 @@
 package fitworthy.advice.remedy;
 
-import static fitworthy.advice.remedy.Act.less;
 import static fitworthy.advice.remedy.Act.more;
 import static fitworthy.advice.remedy.Act.set;
 import static fitworthy.advice.remedy.Doing.says;
