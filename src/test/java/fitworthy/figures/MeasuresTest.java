@@ -38,7 +38,9 @@ class MeasuresTest {
     @Test
     void thoseOfALoadingCarryItsName() throws FaultsException {
         Plan plan = new Plan(
-                Sheets.plainWith("cases: [{name: one}, {name: two}]"), Books.shipped().tables(), id -> Figure.ZERO);
+                Sheets.plainWith("cases: [{name: one}, {name: two}]"),
+                Books.shipped().tables(),
+                id -> Figure.ZERO);
         assertEquals(Set.of(""), cases(Measures.of(plan)));
         assertEquals(Set.of("two"), cases(Measures.of(Loading.all(plan).get(1))));
     }

@@ -172,8 +172,8 @@ class OneFigureTest {
     }
 
     private static Table choices(Advice advice) {
-        return (Table)
-                Changes.compared(new Alternatives(List.of(new Alternative(List.of(), advice)), 1)).get(0);
+        return (Table) Changes.compared(new Alternatives(List.of(new Alternative(List.of(), advice)), 1))
+                .get(0);
     }
 
     /** How many checks a list of the JSON has, which tells them by loading. */

@@ -56,7 +56,10 @@ final class Carriers {
         List<Fitment> off = parts.get(false).stream()
                 .filter(part -> part.kind() == Kind.CANOPY || places.space(part).isPresent())
                 .toList();
-        Set<String> without = UsualCarriers.without(parts.get(true), loading.plan().sheet().cargo().stream().filter(loading::carries).toList(), parts.get(false));
+        Set<String> without = UsualCarriers.without(
+                parts.get(true),
+                loading.plan().sheet().cargo().stream().filter(loading::carries).toList(),
+                parts.get(false));
         if (off.isEmpty() && without.isEmpty()) {
             return;
         }

@@ -39,9 +39,8 @@ final class UsualCarriers {
         Set<Kind> left = kinds(gone);
         left.removeAll(kinds(aboard));
         Map<String, Kind> carried = new TreeMap<>();
-        aboard.stream()
-                .filter(part -> part.in().isEmpty())
-                .forEach(part -> of(part).ifPresent(kind -> carried.put(part.name(), kind)));
+        aboard.stream().filter(part -> part.in().isEmpty()).forEach(part -> of(part).ifPresent(
+                        kind -> carried.put(part.name(), kind)));
         cargo.stream()
                 .filter(load -> load.in().isEmpty() && load.roof().is(YesNo.YES))
                 .forEach(load -> carried.put(load.name(), Kind.ROOF_RACK));
@@ -59,7 +58,10 @@ final class UsualCarriers {
         return Stream.of(
                         kindIf(part.kind() == Kind.WINCH, Kind.BAR),
                         kindIf(part.details() instanceof Lamps lamps && onBar(lamps.place()), Kind.BAR),
-                        kindIf(part.details() instanceof Aerial aerial && aerial.place().is(AerialPlace.BAR), Kind.BAR),
+                        kindIf(
+                                part.details() instanceof Aerial aerial
+                                        && aerial.place().is(AerialPlace.BAR),
+                                Kind.BAR),
                         kindIf(
                                 part.details() instanceof Battery battery
                                         && battery.place().is(BatteryPlace.CANOPY),
@@ -70,9 +72,7 @@ final class UsualCarriers {
     }
 
     private static boolean onBar(Choice<LampPlace> place) {
-        return place.is(LampPlace.BEHIND_BAR)
-                || place.is(LampPlace.AHEAD_OF_BAR)
-                || place.is(LampPlace.ON_TOP_OF_BAR);
+        return place.is(LampPlace.BEHIND_BAR) || place.is(LampPlace.AHEAD_OF_BAR) || place.is(LampPlace.ON_TOP_OF_BAR);
     }
 
     private static Optional<Kind> kindIf(boolean is, Kind kind) {

@@ -90,8 +90,7 @@ final class CircuitMeasures implements Topic {
             }
         }
         EnergyFlow.unfed(plan)
-                .forEach((charger, feed) ->
-                        measures.add(Measure.of(FAR_FUSED, charger.name(), "", List.of(feed))));
+                .forEach((charger, feed) -> measures.add(Measure.of(FAR_FUSED, charger.name(), "", List.of(feed))));
         panel(plan, measures);
     }
 

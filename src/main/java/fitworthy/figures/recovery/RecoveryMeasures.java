@@ -58,8 +58,11 @@ public final class RecoveryMeasures implements Topic {
             rated("recovery.winch-line", "kg", 0, "breaking strength of the line", "rated pull of the winch");
     private static final MeasureKind CURRENT =
             rated("recovery.winch-current", "A", 0, "current at the rated pull", "what the feed may give");
-    private static final MeasureKind RUN =
-            number("recovery.winch-run", "min", 1, "pulling at the rated load, all else switched off, until the battery is half empty");
+    private static final MeasureKind RUN = number(
+            "recovery.winch-run",
+            "min",
+            1,
+            "pulling at the rated load, all else switched off, until the battery is half empty");
     private static final MeasureKind STRAP =
             number("recovery.strap", "", 2, "breaking strength of the strap over the GVM");
     private static final MeasureKind STRAP_NEEDED =

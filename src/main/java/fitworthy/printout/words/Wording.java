@@ -147,8 +147,14 @@ public final class Wording {
                         && (printsAsZero(comparison.margin(), finer)
                                 || printsAlike(inDigits(judged, comparison, finer), finer)));
         return asksForMargin(judged, comparison)
-                        && !(isNearest(comparison.value(), inDigits(judged, comparison, kind).value(), kind)
-                                && isNearest(comparison.limit(), inDigits(judged, comparison, kind).limit(), kind))
+                        && !(isNearest(
+                                        comparison.value(),
+                                        inDigits(judged, comparison, kind).value(),
+                                        kind)
+                                && isNearest(
+                                        comparison.limit(),
+                                        inDigits(judged, comparison, kind).limit(),
+                                        kind))
                 ? kind.finer()
                 : kind;
     }
@@ -196,7 +202,13 @@ public final class Wording {
                 ? kind.printed(each.limit(), stricter)
                 : kind.printed(each.limit());
         double between = stricter * (value - limit);
-        return new Comparison(value, limit, passed ? between : Math.max(between, 0), each.valueTolerance(), each.limitTolerance(), each.house());
+        return new Comparison(
+                value,
+                limit,
+                passed ? between : Math.max(between, 0),
+                each.valueTolerance(),
+                each.limitTolerance(),
+                each.house());
     }
 
     private static boolean printsAsZero(double margin, MeasureKind kind) {

@@ -98,10 +98,14 @@ class MeasureTest {
     @Test
     void itReadsAsItWouldBeSaid() {
         MeasureKind kind = MeasureKind.word("mass.how", "how it is done");
-        assertEquals("mass.how [axle, full] = yes", Measure.of(kind, "axle", Choice.of(YesNo.YES)).in("full").toString());
+        assertEquals(
+                "mass.how [axle, full] = yes",
+                Measure.of(kind, "axle", Choice.of(YesNo.YES)).in("full").toString());
         Figure one = Figure.of(1);
         assertEquals("mass.load [axle] = " + one, Measure.of(LOAD, "axle", one).toString());
-        assertEquals("mass.load [axle] = " + one + " of " + one, Measure.of(LOAD, "axle", one, one).toString());
+        assertEquals(
+                "mass.load [axle] = " + one + " of " + one,
+                Measure.of(LOAD, "axle", one, one).toString());
     }
 
     @Test
@@ -111,7 +115,9 @@ class MeasureTest {
                 .worked("a = b");
         assertEquals(
                 List.of("load = a + b, a = 1 kg", "a = b"),
-                worked.workings().stream().flatMap(each -> each.lines().stream()).toList());
+                worked.workings().stream()
+                        .flatMap(each -> each.lines().stream())
+                        .toList());
         assertFalse(worked.workings().get(0).listsMasses());
     }
 }
