@@ -66,8 +66,6 @@ class WordsOfTheSheetTest {
             Thing.of("second tank", sheet -> sheet.tanks().size() > 1));
 
     private static final List<Allowed> ALLOWED = List.of(
-            new Allowed("mass.gvm-over", "onto a trailer", "that is where people think of putting it"),
-            new Allowed("mass.gvm-over", "the trailer's plate", "the same"),
             new Allowed("mass.raised-gvm-gcm-left", "trailer", "the rating for any trailer is what it is about"),
             new Allowed("towing.trailer-over", "A rating kit", "what might raise the rating"),
             new Allowed("mass.roof-over", "a rack", "named as what counts too, if there is one"),

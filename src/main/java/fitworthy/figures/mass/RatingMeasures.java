@@ -15,6 +15,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.MassDetails;
+import fitworthy.sheet.Tank;
 import fitworthy.sheet.Vehicle;
 import java.util.EnumSet;
 import java.util.List;
@@ -41,7 +42,14 @@ final class RatingMeasures implements Topic {
     private static final Set<Kind> REPLACING = EnumSet.of(Kind.SPRINGS, Kind.BAR);
     /** Further kinds that are too heavy to be left out. */
     private static final Set<Kind> HEAVY =
-            EnumSet.of(Kind.WINCH, Kind.TOW_BAR, Kind.BATTERY, Kind.GAS_BOTTLE, Kind.FIREARM_BOX);
+            EnumSet.of(
+                    Kind.WINCH,
+                    Kind.TOW_BAR,
+                    Kind.BATTERY,
+                    Kind.GAS_BOTTLE,
+                    Kind.FIREARM_BOX,
+                    Kind.ROOF_RACK,
+                    Kind.LOCKER);
 
     @Override
     public List<MeasureKind> kinds() {
@@ -63,6 +71,12 @@ final class RatingMeasures implements Topic {
                 measures.add(Measure.of(WEIGHED, part.name(), Weighed.withReplaced(part)));
             } else if (HEAVY.contains(part.kind())) {
                 measures.add(Measure.of(WEIGHED, part.name(), Weighed.alone(part)));
+            }
+        }
+        for (Tank tank : plan.sheet().tanks()) {
+            if (!tank.isDone() && tank.stock().is(YesNo.NO) && tank.mass().known()) {
+                measures.add(Measure.of(
+                        WEIGHED, tank.name(), Choice.yesNo(!tank.mass().isZero())));
             }
         }
         Vehicle.Ratings ratings = plan.ratings();

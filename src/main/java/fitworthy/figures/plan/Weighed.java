@@ -1,6 +1,7 @@
 package fitworthy.figures.plan;
 
 import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
@@ -8,16 +9,19 @@ import fitworthy.sheet.Fitment;
 /** Whether the sheet has a mass for a part that cannot weigh nothing, and for what it replaces. */
 public final class Weighed {
 
+    /** What is lighter was not weighed, in kg: common practice. */
+    private static final Figure LEAST = Figure.of(1, 0);
+
     private Weighed() {}
 
-    /** Whether the part has a mass. */
+    /** Whether the part has a mass, of a kilogram or more. */
     public static Choice<YesNo> alone(Fitment part) {
-        return Choice.yesNo(!part.mass().isZero());
+        return Choice.yesNo(part.mass().isAtLeast(LEAST));
     }
 
     /** Whether a part that goes on where another came off has a mass, and that other as well. */
     public static Choice<YesNo> withReplaced(Fitment part) {
-        return part.mass().isZero() || part.removes().isPresent()
+        return part.mass().isBelow(LEAST) || part.removes().isPresent()
                 ? alone(part)
                 : Choice.missing(new Missing(
                         "fitments." + part.name() + ".removes",
