@@ -18,8 +18,7 @@ public sealed interface TowingDetails extends Details {
                             example = "3000 kg")
                     Figure trailer,
             @Field(
-                            value =
-                                    "greatest load on the ball on its plate; asked of a tow bar, none on a trailer's coupling where left out",
+                            value = "greatest load on the ball on its plate",
                             in = Dimension.MASS,
                             find = "its plate, S",
                             example = "300 kg")

@@ -24,9 +24,7 @@ public record Trailer(
                         example = "2400 kg")
                 Figure rated,
         @Field(
-                        value =
-                                "the most its axles may carry when coupled, GTM; the most it may weigh less the load on the ball"
-                                        + " where left out",
+                        value = "the most its axles may carry when coupled, GTM",
                         in = Dimension.MASS,
                         find = "its plate",
                         example = "2180 kg")

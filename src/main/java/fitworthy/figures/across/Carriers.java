@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is left without the part that it stands in or on: aboard where that part is off, as far as the places or what is
@@ -42,9 +43,11 @@ final class Carriers {
     static void plan(Plan plan, List<Measure> measures) {
         Sheet sheet = plan.sheet();
         Set<String> nowhere = new TreeSet<>(plan.leftNowhere());
-        nowhere.addAll(UsualCarriers.without(sheet.fitments(), sheet.cargo(), plan.notTaken()));
+        Map<String, Choice<YesNo>> usual = UsualCarriers.without(sheet.fitments(), sheet.cargo(), plan.notTaken());
+        usual.forEach((name, answer) -> measures.add(Measure.of(NOWHERE, name, answer)));
+        nowhere.removeAll(usual.keySet());
         nowhere.forEach(name -> measures.add(Measure.of(NOWHERE, name, Choice.of(YesNo.YES))));
-        if (nowhere.isEmpty() && !sheet.options().isEmpty()) {
+        if (nowhere.isEmpty() && usual.isEmpty() && !sheet.options().isEmpty()) {
             measures.add(Measure.of(NOWHERE, "parts planned", Choice.of(YesNo.NO)));
         }
     }
@@ -56,7 +59,7 @@ final class Carriers {
         List<Fitment> off = parts.get(false).stream()
                 .filter(part -> part.kind() == Kind.CANOPY || places.space(part).isPresent())
                 .toList();
-        Set<String> without = UsualCarriers.without(
+        Map<String, Choice<YesNo>> without = UsualCarriers.without(
                 parts.get(true),
                 loading.plan().sheet().cargo().stream().filter(loading::carries).toList(),
                 parts.get(false));
@@ -75,7 +78,8 @@ final class Carriers {
                 name,
                 Choice.any(off.stream().map(carrier -> holds(loading.plan(), carrier, at)))
                         .orElse(Choice.of(YesNo.NO))));
-        without.forEach(name -> held.put(name, Choice.of(YesNo.YES)));
+        without.forEach((name, answer) ->
+                held.merge(name, answer, (one, other) -> Choice.any(Stream.of(other, one)).orElseThrow()));
         List<Measure> left = held.entrySet().stream()
                 .filter(part -> part.getValue().is(YesNo.YES))
                 .map(part -> Measure.of(STANDS_IN, part.getKey(), part.getValue()))

@@ -1,5 +1,6 @@
 package fitworthy.figures.across;
 
+import fitworthy.figures.plan.Masses;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.ElectricalDetails.Battery;
@@ -18,7 +19,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The kind of part that a thing usually stands in or on, where the sheet does not say what it does: a winch on a bar, what
@@ -26,56 +26,64 @@ import java.util.stream.Stream;
  */
 final class UsualCarriers {
 
+    /** @param is whether the part stands there, as far as its place tells */
+    private record Usual(Kind kind, Choice<YesNo> is) {}
+
     private UsualCarriers() {}
 
     /**
-     * What has none of its usual carriers left, by name.
+     * What has none of its usual carriers left, by name: yes, or open where it is not known whether it is on the roof.
      *
      * @param aboard the parts that are there
      * @param cargo what is carried beside them
      * @param gone the parts of the sheet that are not there
      */
-    static Set<String> without(List<Fitment> aboard, List<Sheet.Load> cargo, List<Fitment> gone) {
+    static Map<String, Choice<YesNo>> without(List<Fitment> aboard, List<Sheet.Load> cargo, List<Fitment> gone) {
         Set<Kind> left = kinds(gone);
         left.removeAll(kinds(aboard));
-        Map<String, Kind> carried = new TreeMap<>();
-        aboard.stream().filter(part -> part.in().isEmpty()).forEach(part -> of(part).ifPresent(
-                        kind -> carried.put(part.name(), kind)));
+        Map<String, Choice<YesNo>> without = new TreeMap<>();
+        for (Fitment part : aboard) {
+            if (part.in().isEmpty() && part.kind() != Kind.ROOF_RACK) {
+                Optional<Usual> usual = of(part).filter(carrier -> left.contains(carrier.kind()));
+                if (usual.isPresent()) {
+                    without.put(part.name(), usual.get().is());
+                } else if (left.contains(Kind.ROOF_RACK)) {
+                    without.put(part.name(), Masses.onRoof(part));
+                }
+            }
+        }
         cargo.stream()
-                .filter(load -> load.in().isEmpty() && load.roof().is(YesNo.YES))
-                .forEach(load -> carried.put(load.name(), Kind.ROOF_RACK));
-        return carried.entrySet().stream()
-                .filter(each -> left.contains(each.getValue()))
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toCollection(TreeSet::new));
+                .filter(load -> load.in().isEmpty() && left.contains(Kind.ROOF_RACK))
+                .forEach(load -> without.put(load.name(), Masses.onRoof(load.roof(), load.at())));
+        without.values().removeIf(answer -> answer.is(YesNo.NO));
+        return without;
     }
 
     private static Set<Kind> kinds(List<Fitment> parts) {
         return parts.stream().map(Fitment::kind).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static Optional<Kind> of(Fitment part) {
-        return Stream.of(
-                        kindIf(part.kind() == Kind.WINCH, Kind.BAR),
-                        kindIf(part.details() instanceof Lamps lamps && onBar(lamps.place()), Kind.BAR),
-                        kindIf(
-                                part.details() instanceof Aerial aerial
-                                        && aerial.place().is(AerialPlace.BAR),
-                                Kind.BAR),
-                        kindIf(
-                                part.details() instanceof Battery battery
-                                        && battery.place().is(BatteryPlace.CANOPY),
-                                Kind.CANOPY),
-                        kindIf(part.roof().is(YesNo.YES) && part.kind() != Kind.ROOF_RACK, Kind.ROOF_RACK))
-                .flatMap(Optional::stream)
-                .findFirst();
+    private static Optional<Usual> of(Fitment part) {
+        if (part.kind() == Kind.WINCH) {
+            return Optional.of(new Usual(Kind.BAR, Choice.of(YesNo.YES)));
+        }
+        if (part.details() instanceof Lamps lamps) {
+            return Optional.of(new Usual(
+                    Kind.BAR,
+                    stands(lamps.place(), LampPlace.BEHIND_BAR, LampPlace.AHEAD_OF_BAR, LampPlace.ON_TOP_OF_BAR)));
+        }
+        if (part.details() instanceof Aerial aerial) {
+            return Optional.of(new Usual(Kind.BAR, stands(aerial.place(), AerialPlace.BAR)));
+        }
+        return part.details() instanceof Battery battery
+                ? Optional.of(new Usual(Kind.CANOPY, stands(battery.place(), BatteryPlace.CANOPY)))
+                : Optional.empty();
     }
 
-    private static boolean onBar(Choice<LampPlace> place) {
-        return place.is(LampPlace.BEHIND_BAR) || place.is(LampPlace.AHEAD_OF_BAR) || place.is(LampPlace.ON_TOP_OF_BAR);
-    }
-
-    private static Optional<Kind> kindIf(boolean is, Kind kind) {
-        return is ? Optional.of(kind) : Optional.empty();
+    @SafeVarargs
+    private static <E extends Enum<E>> Choice<YesNo> stands(Choice<E> place, E... there) {
+        return place.known()
+                ? Choice.yesNo(List.of(there).contains(place.value()))
+                : Choice.missing(place.missing());
     }
 }

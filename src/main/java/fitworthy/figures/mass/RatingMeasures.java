@@ -74,9 +74,8 @@ final class RatingMeasures implements Topic {
             }
         }
         for (Tank tank : plan.sheet().tanks()) {
-            if (!tank.isDone() && tank.stock().is(YesNo.NO) && tank.mass().known()) {
-                measures.add(Measure.of(
-                        WEIGHED, tank.name(), Choice.yesNo(!tank.mass().isZero())));
+            if (!tank.isDone() && tank.stock().is(YesNo.NO)) {
+                measures.add(Measure.of(WEIGHED, tank.name(), Weighed.shell(tank)));
             }
         }
         Vehicle.Ratings ratings = plan.ratings();

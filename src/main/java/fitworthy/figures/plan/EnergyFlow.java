@@ -274,7 +274,9 @@ public final class EnergyFlow {
     /** What a circuit draws standing, in A at its battery; read at a load of mains voltage it is converted. */
     private Figure standing(Circuit circuit) {
         Figure standby = circuit.standby();
-        if (!circuit.isMains() || standby.isZero() || circuit.standbyAt().is(Circuit.Read.BATTERY)) {
+        boolean mains = circuit.isMains()
+                || !circuit.voltage().known() && circuit.standbyAt().is(Circuit.Read.LOAD);
+        if (!mains || standby.isZero() || circuit.standbyAt().is(Circuit.Read.BATTERY)) {
             return standby;
         }
         return circuit.standbyAt().known()

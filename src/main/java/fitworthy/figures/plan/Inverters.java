@@ -8,6 +8,7 @@ import fitworthy.sheet.ElectricalDetails.Inverter;
 import fitworthy.sheet.Fitment;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The inverters of a plan. Feed and loads are one thing: an inverter's feed carries what its loads take and draws nothing
@@ -28,17 +29,31 @@ public final class Inverters {
 
     /** The loads that a circuit carries as the feed of an inverter; none where it is no such feed. */
     public List<Circuit> behind(Circuit circuit) {
-        boolean feed = !circuit.isMains()
+        return isFeed(circuit) ? onBatteryOf(circuit) : List.of();
+    }
+
+    private boolean isFeed(Circuit circuit) {
+        return !circuit.isMains()
                 && plan.fitments(Fitment.Kind.INVERTER).stream()
                         .anyMatch(inverter -> inverter.name().equals(circuit.part()));
-        return feed ? onBatteryOf(circuit) : List.of();
     }
 
     private List<Circuit> onBatteryOf(Circuit circuit) {
+        return maybeOnBatteryOf(circuit).stream()
+                .filter(load -> load.isMains()
+                        && load.battery().known()
+                        && circuit.battery().known())
+                .toList();
+    }
+
+    /** The same, with those of which voltage or battery is not known. */
+    private List<Circuit> maybeOnBatteryOf(Circuit circuit) {
         return plan.sheet().circuits().stream()
-                .filter(load -> load.isMains() && !ofCharger(load))
-                .filter(load -> circuit.battery().known()
-                        && load.battery().is(circuit.battery().value()))
+                .filter(load -> load != circuit && !ofCharger(load))
+                .filter(load -> load.isMains() || !load.voltage().known())
+                .filter(load -> !circuit.battery().known()
+                        || !load.battery().known()
+                        || load.battery().is(circuit.battery().value()))
                 .toList();
     }
 
@@ -50,9 +65,9 @@ public final class Inverters {
         boolean ofOwnKind = plan.sheet().fitments().stream()
                 .anyMatch(part -> part.name().equals(circuit.part()) && part.kind() != Fitment.Kind.OTHER);
         boolean none = plan.fitments(Fitment.Kind.INVERTER).isEmpty();
-        List<Circuit> loads = none && !ofOwnKind && !circuit.isMains() ? onBatteryOf(circuit) : List.of();
+        List<Circuit> loads = none && !ofOwnKind && !circuit.isMains() ? maybeOnBatteryOf(circuit) : List.of();
         Figure power = circuit.current().times(circuit.voltage());
-        boolean strong = power.value() > 0
+        boolean strong = !power.isZero()
                 && !loads.isEmpty()
                 && !circuit.shortTime().is(YesNo.YES)
                 && loads.stream()
@@ -106,8 +121,15 @@ public final class Inverters {
 
     /** What a circuit's cable has to carry, in A: its own current, as a feed no less than the largest of its loads. */
     public Figure carried(Circuit circuit) {
-        return behind(circuit).stream()
-                .map(load -> drawn(load, circuit.voltage()))
+        if (!isFeed(circuit)) {
+            return circuit.current();
+        }
+        return maybeOnBatteryOf(circuit).stream()
+                .map(load -> Stream.of(circuit, load)
+                        .filter(either -> !either.battery().known())
+                        .findFirst()
+                        .map(either -> Figure.missing(either.battery().missing()))
+                        .orElseGet(() -> drawn(load, circuit.voltage())))
                 .reduce(circuit.current(), Figure::most);
     }
 

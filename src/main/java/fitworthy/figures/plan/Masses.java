@@ -145,17 +145,17 @@ public final class Masses {
     }
 
     /** A roof rack is there for nothing else; what reaches above a roof from elsewhere is not on it. */
-    private static Choice<YesNo> onRoof(Fitment part) {
+    public static Choice<YesNo> onRoof(Fitment part) {
         return switch (part.kind()) {
             case ROOF_RACK -> part.roof();
             case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL ->
                 Choice.yesNo(part.roof().is(YesNo.YES));
-            default -> onRoof(part.roof(), part.at().orElseThrow());
+            default -> part.at().map(at -> onRoof(part.roof(), at)).orElse(part.roof());
         };
     }
 
     /** As the sheet says; where it does not, open for what is high enough. */
-    private static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
+    public static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
         return told.known() || at.z().value() >= ROOF_HEIGHT ? told : Choice.of(YesNo.NO);
     }
 

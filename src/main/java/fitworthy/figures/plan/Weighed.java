@@ -5,6 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Tank;
 
 /** Whether the sheet has a mass for a part that cannot weigh nothing, and for what it replaces. */
 public final class Weighed {
@@ -17,6 +18,13 @@ public final class Weighed {
     /** Whether the part has a mass, of a kilogram or more. */
     public static Choice<YesNo> alone(Fitment part) {
         return Choice.yesNo(part.mass().isAtLeast(LEAST));
+    }
+
+    /** Whether the shell of a tank has a mass. */
+    public static Choice<YesNo> shell(Tank tank) {
+        return tank.mass().known()
+                ? Choice.yesNo(!tank.mass().isZero())
+                : Choice.missing(tank.mass().missing().get(0));
     }
 
     /** Whether a part that goes on where another came off has a mass, and that other as well. */

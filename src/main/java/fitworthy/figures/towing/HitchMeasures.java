@@ -200,10 +200,8 @@ public final class HitchMeasures implements Topic {
         measures.add(Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball()));
         measures.add(Measure.of(
                 BALL, "tow bar", trailer.ball(), plan.towBar().plate().ball()));
-        if (trailer.coupling().ball().known()) {
-            measures.add(Measure.of(
-                    BALL, "trailer coupling", trailer.ball(), trailer.coupling().ball()));
-        }
+        measures.add(Measure.of(
+                BALL, "trailer coupling", trailer.ball(), trailer.coupling().ball()));
         if (!fifthWheel(trailer)) {
             measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()));
             measures.add(Measure.of(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()))
