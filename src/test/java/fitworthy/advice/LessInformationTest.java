@@ -12,16 +12,11 @@ import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Outcome.Reason;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases;
-import fitworthy.schema.FieldSchema;
-import fitworthy.schema.RecordSchema;
-import fitworthy.sheet.Fitment;
-import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
-import fitworthy.source.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -112,7 +107,11 @@ class LessInformationTest {
                     "vehicle.brake-controller",
                     "circuits.switched",
                     "trip.days",
-                    "fitments.removable", "tanks.removable", "circuits.short-time", "tanks.portable", "trailer.hitch"));
+                    "fitments.removable",
+                    "tanks.removable",
+                    "circuits.short-time",
+                    "tanks.portable",
+                    "trailer.hitch"));
 
     /** What may vanish all the same, as a rule and the fields without which it may. */
     private static final Map<String, String> ALL_THE_SAME = Map.of(
@@ -241,9 +240,9 @@ class LessInformationTest {
 
     /** Whether something stands for a field that is left out. */
     private static boolean stoodFor(NodePath field) {
-        return STOOD_FOR.values().stream()
-                .flatMap(List::stream)
-                .anyMatch(each -> field.toString().replaceAll("\\.[0-9]+(?=\\.|$)", "").equals(each));
+        return STOOD_FOR.values().stream().flatMap(List::stream).anyMatch(each -> field.toString()
+                .replaceAll("\\.[0-9]+(?=\\.|$)", "")
+                .equals(each));
     }
 
     /** What looks better for want of one of these fields. */

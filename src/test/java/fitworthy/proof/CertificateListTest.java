@@ -36,7 +36,8 @@ class CertificateListTest {
     @Test
     void whatAsksForApprovalIsInTheList() throws FaultsException {
         Book book = Books.shipped();
-        Set<String> listed = Set.copyOf(book.rules().get("across.certificate-needed").earlier());
+        Set<String> listed =
+                Set.copyOf(book.rules().get("across.certificate-needed").earlier());
         Set<String> left = new TreeSet<>(EXCEPT.keySet());
         book.cards().forEach((id, card) -> {
             if (SENDS.matcher(remedies(card)).find() && !left.remove(id)) {
@@ -49,9 +50,7 @@ class CertificateListTest {
     private static String remedies(Card card) {
         return String.join(
                 "\n",
-                Stream.concat(
-                                Stream.of(card.remedy()),
-                                card.inRegion().stream().map(Card.Regional::remedy))
+                Stream.concat(Stream.of(card.remedy()), card.inRegion().stream().map(Card.Regional::remedy))
                         .toList());
     }
 }

@@ -78,8 +78,8 @@ final class Carriers {
                 name,
                 Choice.any(off.stream().map(carrier -> holds(loading.plan(), carrier, at)))
                         .orElse(Choice.of(YesNo.NO))));
-        without.forEach((name, answer) ->
-                held.merge(name, answer, (one, other) -> Choice.any(Stream.of(other, one)).orElseThrow()));
+        without.forEach((name, answer) -> held.merge(
+                name, answer, (one, other) -> Choice.any(Stream.of(other, one)).orElseThrow()));
         List<Measure> left = held.entrySet().stream()
                 .filter(part -> part.getValue().is(YesNo.YES))
                 .map(part -> Measure.of(STANDS_IN, part.getKey(), part.getValue()))

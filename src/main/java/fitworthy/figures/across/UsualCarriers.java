@@ -82,8 +82,6 @@ final class UsualCarriers {
 
     @SafeVarargs
     private static <E extends Enum<E>> Choice<YesNo> stands(Choice<E> place, E... there) {
-        return place.known()
-                ? Choice.yesNo(List.of(there).contains(place.value()))
-                : Choice.missing(place.missing());
+        return place.known() ? Choice.yesNo(List.of(there).contains(place.value())) : Choice.missing(place.missing());
     }
 }

@@ -41,15 +41,8 @@ final class RatingMeasures implements Topic {
     /** Kinds that go on where a part of the vehicle comes off. */
     private static final Set<Kind> REPLACING = EnumSet.of(Kind.SPRINGS, Kind.BAR);
     /** Further kinds that are too heavy to be left out. */
-    private static final Set<Kind> HEAVY =
-            EnumSet.of(
-                    Kind.WINCH,
-                    Kind.TOW_BAR,
-                    Kind.BATTERY,
-                    Kind.GAS_BOTTLE,
-                    Kind.FIREARM_BOX,
-                    Kind.ROOF_RACK,
-                    Kind.LOCKER);
+    private static final Set<Kind> HEAVY = EnumSet.of(
+            Kind.WINCH, Kind.TOW_BAR, Kind.BATTERY, Kind.GAS_BOTTLE, Kind.FIREARM_BOX, Kind.ROOF_RACK, Kind.LOCKER);
 
     @Override
     public List<MeasureKind> kinds() {
