@@ -26,8 +26,8 @@ public record LoadCase(
         @Field("what a weighbridge showed when it was loaded so") Optional<Weighed> weighed) {
 
     /** Whether a piece of cargo is carried, where it does not go with a part that is off. */
-    public boolean carries(Sheet.Load load) {
-        return carrying.isEmpty() || carrying.get().contains(load.name());
+    public boolean carries(String cargo) {
+        return carrying.isEmpty() || carrying.get().contains(cargo);
     }
 
     /** A weighbridge reading, an axle at a time, with no trailer on. */

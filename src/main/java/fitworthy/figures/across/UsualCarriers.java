@@ -54,7 +54,7 @@ final class UsualCarriers {
         }
         cargo.stream()
                 .filter(load -> load.in().isEmpty() && left.contains(Kind.ROOF_RACK))
-                .forEach(load -> without.put(load.name(), Masses.onRoof(load.roof(), load.at())));
+                .forEach(load -> without.put(load.name(), Masses.onRoof(load)));
         without.values().removeIf(answer -> answer.is(YesNo.NO));
         return without;
     }

@@ -89,7 +89,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     }
 
     public boolean carries(Sheet.Load cargo) {
-        return loadCase.carries(cargo) && !isOff(cargo.in());
+        return loadCase.carries(cargo.name()) && !isOff(cargo.in());
     }
 
     /** Whether a part or tank is off, or stands in or on one that is. */

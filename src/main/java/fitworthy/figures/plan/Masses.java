@@ -84,9 +84,8 @@ public final class Masses {
         }
         for (Sheet.Load cargo : sheet.cargo()) {
             // What stands in or on a part that is off is left with it.
-            if (loadCase.carries(cargo) && !off.contains(cargo.in())) {
-                Choice<YesNo> roof = onRoof(cargo.roof(), cargo.at());
-                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), roof));
+            if (loadCase.carries(cargo.name()) && !off.contains(cargo.in())) {
+                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), onRoof(cargo)));
             }
         }
         if (loadCase.towing().is(YesNo.YES)) {
@@ -154,8 +153,13 @@ public final class Masses {
         };
     }
 
+    /** Whether a piece of cargo is carried on the roof. */
+    public static Choice<YesNo> onRoof(Sheet.Load cargo) {
+        return onRoof(cargo.roof(), cargo.at());
+    }
+
     /** As the sheet says; where it does not, open for what is high enough. */
-    public static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
+    private static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
         return told.known() || at.z().value() >= ROOF_HEIGHT ? told : Choice.of(YesNo.NO);
     }
 
