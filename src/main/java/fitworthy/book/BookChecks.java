@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** What must hold between the rules, cards, practice values and sources of a book. */
 public final class BookChecks {
@@ -32,6 +33,7 @@ public final class BookChecks {
             Map<String, Source> sources,
             Map<String, Located> places) {}
 
+    private static final Pattern REGION = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
     private static final NodePath AGAINST = NodePath.of("against");
 
     private final Parts parts;
@@ -61,26 +63,31 @@ public final class BookChecks {
 
     private void regions() {
         parts.regions().forEach((id, region) -> {
+            if (!REGION.matcher(id).matches()) {
+                region(
+                        id,
+                        "'" + Words.shortened(id, 40) + "' is no id of a region",
+                        "letters, digits and hyphens, such as au-nsw");
+            }
             if (!region.parent().isEmpty() && !parts.regions().containsKey(region.parent())) {
-                faults.add(new Fault(
-                        Place.of(parts.folder().resolve("book.yaml").toString()),
-                        "regions." + id,
+                region(
+                        id,
                         "its parent '" + region.parent() + "' is not a region",
-                        String.join(", ", parts.regions().keySet())));
+                        String.join(", ", parts.regions().keySet()));
             }
             String each = id;
             for (int i = 0; each != null && parts.regions().containsKey(each); i++) {
                 if (i > parts.regions().size()) {
-                    faults.add(new Fault(
-                            Place.of(parts.folder().resolve("book.yaml").toString()),
-                            "regions." + id,
-                            "its parents form a circle",
-                            "a region's line of parents ends"));
+                    region(id, "its parents form a circle", "a region's line of parents ends");
                     break;
                 }
                 each = parts.regions().get(each).parent();
             }
         });
+    }
+
+    private void region(String id, String problem, String mend) {
+        faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id, problem, mend));
     }
 
     private void rule(RuleText rule) {
@@ -111,6 +118,9 @@ public final class BookChecks {
                         "an entry '" + id + ":' in practice.yaml"));
             }
         }
+        RuleUnits.unlike(rule, kinds, parts.practice())
+                .ifPresent(unlike -> faults.add(new Fault(
+                        place, rule.id(), "compares " + unlike, "two quantities that can be told apart by size")));
         for (String id : rule.earlier()) {
             if (!parts.cards().containsKey(id)) {
                 faults.add(new Fault(
@@ -196,17 +206,20 @@ public final class BookChecks {
                         path);
             }
             if (!value.none()) {
-                try {
-                    QuantityText.parse(value.value(), dimension);
-                } catch (QuantityText.Unreadable e) {
-                    fault(
-                            id,
-                            "the value " + e.getMessage(),
-                            "a number and its unit, such as " + dimension.example(),
-                            path.to("value"));
-                }
+                value(id, value, dimension, path.to("value"));
             }
             sources(id, value.basis().value(), value.sources(), path);
+        }
+    }
+
+    private void value(String id, DatedLimit.Value value, Dimension dimension, NodePath path) {
+        String mend = "a number and its unit, such as " + dimension.example();
+        try {
+            if (QuantityText.parse(value.value(), dimension).tolerance() != 0) {
+                fault(id, "the value '" + value.value() + "' has a tolerance, which no limit has", mend, path);
+            }
+        } catch (QuantityText.Unreadable e) {
+            fault(id, "the value " + e.getMessage(), mend, path);
         }
     }
 

@@ -4,6 +4,7 @@ import fitworthy.engine.BookLoader;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Map;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
@@ -82,7 +83,20 @@ public final class Fitworthy implements Runnable {
         line.setOut(out).setErr(err);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setExecutionExceptionHandler(new Failures());
-        return line.execute(args);
+        return ended(err, () -> line.execute(args));
+    }
+
+    /** What is beyond the machine ends with a sentence too. */
+    static int ended(PrintWriter err, IntSupplier command) {
+        try {
+            return command.getAsInt();
+        } catch (StackOverflowError e) {
+            err.println("What was read is nested more deeply than the program can follow. No advice was given.");
+        } catch (OutOfMemoryError e) {
+            err.println("The memory did not suffice, and no advice was given. Give the program more, such as by");
+            err.println("JAVA_TOOL_OPTIONS=-Xmx512m.");
+        }
+        return ExitCodes.OUR_FAULT;
     }
 
     /**

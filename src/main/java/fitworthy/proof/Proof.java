@@ -16,7 +16,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
  * Whether a book that can be used also does what its cases say, and what its maintainer should look at.
@@ -59,16 +58,13 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                 }
             }
         });
-        book.cards().forEach((id, card) -> {
-            if (Stream.of(card.title(), card.met(), card.why(), card.remedy(), card.ask())
-                    .anyMatch(each -> each.contains(SkeletonText.UNWRITTEN))) {
-                proof.reminders.add(new Fault(
-                        book.place(id),
-                        id,
-                        "words of its card are still to be written",
-                        "title, met, why, remedy and ask as a customer should read them"));
-            }
-        });
+        book.rules().values().stream()
+                .filter(rule -> rule.earlier().contains(rule.id()))
+                .forEach(rule -> proof.faults.add(new Fault(
+                        rule.place(), rule.id(), "builds on its own advice", "the id of another rule, or none")));
+        new CardReview(book, proof.faults, proof.reminders).look();
+        FolderReview.look(folder, book, proof.faults);
+        new Direction(book, proof.trials).look(proof.faults);
         proof.faults.sort(Fault.IN_READING_ORDER);
         proof.reminders.sort(Fault.IN_READING_ORDER);
         return proof;

@@ -40,7 +40,10 @@ public sealed interface Condition {
         return number;
     }
 
-    /** The patterns whose matches are multiplied: those outside 'not' and 'exists', of the longest alternative. */
+    /**
+     * The patterns whose matches are multiplied: those of the longest alternative, with those of the longest group that
+     * stands in it under 'not' or 'exists'. A single pattern there ends at its first match.
+     */
     default List<Match> joined() {
         if (this instanceof Match match) {
             return List.of(match);
@@ -48,10 +51,24 @@ public sealed interface Condition {
         if (this instanceof None || this instanceof Some) {
             return List.of();
         }
-        Stream<List<Match>> each = parts().stream().map(Condition::joined);
-        return this instanceof Any
-                ? each.max(Comparator.comparingInt(List::size)).orElse(List.of())
-                : each.flatMap(List::stream).toList();
+        if (this instanceof Any) {
+            return longest(parts().stream().map(Condition::joined));
+        }
+        return Stream.concat(
+                        parts().stream().flatMap(part -> part.joined().stream()),
+                        longest(parts().stream().map(Condition::inGroup)).stream())
+                .toList();
+    }
+
+    /** The patterns that are multiplied with what stands before them: a group under 'not' or 'exists', else nothing. */
+    private static List<Match> inGroup(Condition part) {
+        return (part instanceof None || part instanceof Some) && !(part.parts().get(0) instanceof Match)
+                ? part.parts().get(0).joined()
+                : List.of();
+    }
+
+    private static List<Match> longest(Stream<List<Match>> lists) {
+        return lists.max(Comparator.comparingInt(List::size)).orElse(List.of());
     }
 
     /** Every part holds. @param parts two or more, or none where a rule asks for nothing */

@@ -6,6 +6,8 @@ import fitworthy.rules.Comparison.Named;
 import fitworthy.rules.Comparison.Operator;
 import fitworthy.rules.Condition.Match;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +31,8 @@ public final class Guards {
     private final Condition guards;
     private final boolean always;
     private final boolean never;
+    /** Those of what is said of the judged figure, as {@link #better(Comparison)} tells them. */
+    private final Set<Integer> ways;
 
     private Guards(Condition condition, String judged, Worse worse) {
         this.judged = judged;
@@ -36,6 +40,12 @@ public final class Guards {
         this.guards = without(condition);
         this.always = always(guards);
         this.never = addsToAdvice(condition);
+        this.ways = condition.patterns().stream()
+                .filter(this::judges)
+                .flatMap(match -> match.comparisons().stream())
+                .flatMap(Guards::parts)
+                .map(this::better)
+                .collect(Collectors.toSet());
     }
 
     /** @param judged the name of the measure that the rule judges */
@@ -52,6 +62,16 @@ public final class Guards {
      */
     public boolean hold(Facts facts, Measure measure) {
         return !never && (always || facts.meet(guards, measure));
+    }
+
+    /** Whether something that the rule says of the judged figure comes true as it gets worse. */
+    public boolean fireAsItGetsWorse() {
+        return ways.contains(-1);
+    }
+
+    /** Whether something that the rule says of the judged figure comes true as it gets better: the worse is another's. */
+    public boolean fireAsItGetsBetter() {
+        return ways.contains(1);
     }
 
     /** Not where each way for it to fire has both advice and the judged measure: these are judged together. */

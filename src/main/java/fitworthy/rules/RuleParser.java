@@ -37,6 +37,8 @@ public final class RuleParser {
 
     private static final int MOST_ALTERNATIVES = 50;
     private static final int MOST_JOINED = 8;
+    private static final int MOST_PATTERNS = 60;
+    private static final int MOST_COMPARISONS = 12;
 
     private final Tokens tokens;
     private final Set<String> measureNames;
@@ -116,8 +118,8 @@ public final class RuleParser {
     }
 
     /**
-     * What the engine makes of a condition grows by multiplication; these bounds are some five times what the book
-     * needs.
+     * What the engine makes of a condition grows by multiplication, and its depth with what stands side by side; these
+     * bounds are some three times what the book needs.
      */
     private void bounds(String id, Place place, Condition condition) {
         if (condition.alternatives(MOST_ALTERNATIVES) > MOST_ALTERNATIVES) {
@@ -131,6 +133,15 @@ public final class RuleParser {
                     place,
                     "'" + id + "' joins more than " + MOST_JOINED + " patterns",
                     "a measure that says what several of them look at");
+        }
+        boolean repeated = condition.patterns().stream()
+                .anyMatch(match -> match.comparisons().size() > MOST_COMPARISONS);
+        if (repeated || condition.patterns().size() > MOST_PATTERNS) {
+            tokens.fault(
+                    place,
+                    "'" + id + "' has more than "
+                            + (repeated ? MOST_COMPARISONS + " comparisons in a pattern" : MOST_PATTERNS + " patterns"),
+                    "several rules, or a measure that says it");
         }
     }
 

@@ -74,7 +74,10 @@ public final class NodeReader {
     private final int faultsBefore;
     private int values;
 
-    private NodeReader(Place place, List<Fault> faults) {
+    private final String text;
+
+    private NodeReader(Place place, String text, List<Fault> faults) {
+        this.text = text;
         this.file = place.file();
         this.before = Math.max(0, place.line() - 1);
         this.faults = faults;
@@ -162,7 +165,7 @@ public final class NodeReader {
      * @param place the file, with the line that the text begins on
      */
     public static Node.Mapping read(Place place, String text, List<Fault> faults) {
-        int control = controlCharacter(text);
+        int control = Words.controlCharacter(text);
         if (control >= 0) {
             faults.add(new Fault(
                     placeAfter(text.substring(0, control), place),
@@ -172,7 +175,7 @@ public final class NodeReader {
             return null;
         }
         boolean json = text.stripLeading().startsWith("{");
-        NodeReader reader = new NodeReader(place, faults);
+        NodeReader reader = new NodeReader(place, text, faults);
         try (JsonParser parser = (json ? JSON : Yaml.FACTORY).createParser(text)) {
             return reader.root(parser);
         } catch (StreamConstraintsException e) {
@@ -226,12 +229,8 @@ public final class NodeReader {
         }
         boolean faulted = false;
         if (parser instanceof YAMLParser yaml) {
-            if (yaml.isCurrentAlias() || yaml.getObjectId() != null) {
-                faults.add(new Fault(
-                        place,
-                        path.toString(),
-                        "anchors and aliases (& and *) are not read here",
-                        "write the value out where it belongs"));
+            if (yaml.isCurrentAlias() || yaml.getObjectId() != null || anchored(parser)) {
+                anchor(place, path);
                 faulted = yaml.isCurrentAlias();
             }
             if (yaml.getTypeId() != null) {
@@ -254,35 +253,36 @@ public final class NodeReader {
         return faulted ? new Node.Blank(place, true) : node;
     }
 
+    private void anchor(Place place, NodePath path) {
+        faults.add(new Fault(
+                place,
+                path.toString(),
+                "anchors and aliases (& and *) are not read here",
+                "write the value out where it belongs"));
+    }
+
+    /** Whether an anchor stands before a word or a number, of which the parser says nothing. */
+    private boolean anchored(JsonParser parser) {
+        long offset = parser.currentTokenLocation().getCharOffset();
+        return offset >= 0 && offset < text.length() && text.charAt((int) offset) == '&';
+    }
+
     private Node scalar(Place place, NodePath path, String text, boolean number) {
         if (text.length() > LONGEST_TEXT) {
             faults.add(
                     new Fault(place, path.toString(), "is longer than " + LONGEST_TEXT + " characters", "a few words"));
             return new Node.Blank(place, true);
         }
-        if (controlCharacter(text) >= 0) {
+        if (Words.controlCharacter(text) >= 0) {
             faults.add(new Fault(
                     place,
                     path.toString(),
                     String.format(Locale.ROOT, "holds the control character U+%04X", (int)
-                            text.charAt(controlCharacter(text))),
+                            text.charAt(Words.controlCharacter(text))),
                     NO_CONTROL_CHARACTERS));
             return new Node.Blank(place, true);
         }
         return new Node.Scalar(place, text, number);
-    }
-
-    /**
-     * Where the first character stands that no person types, or -1. It could make a terminal do what it was not told.
-     */
-    private static int controlCharacter(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char each = text.charAt(i);
-            if (Character.isISOControl(each) && each != '\n' && each != '\r' && each != '\t') {
-                return i;
-            }
-        }
-        return -1;
     }
 
     private Node mapping(JsonParser parser, NodePath path, Place place) throws IOException {
@@ -291,6 +291,9 @@ public final class NodeReader {
             Place keyPlace = place(parser.currentTokenLocation());
             String key = parser.currentName();
             NodePath keyPath = path.to(key);
+            if (parser instanceof YAMLParser && anchored(parser)) {
+                anchor(keyPlace, keyPath);
+            }
             parser.nextToken();
             Node value = node(parser, keyPath);
             Node.Entry earlier = entries.get(key);
@@ -301,12 +304,12 @@ public final class NodeReader {
                         "'" + Words.shortened(key, 60) + "' is given twice; first on line "
                                 + earlier.place().line(),
                         "keep one of the two"));
-            } else if (controlCharacter(key) >= 0) {
+            } else if (Words.controlCharacter(key) >= 0) {
                 faults.add(new Fault(
                         keyPlace,
                         keyPath.toString(),
                         String.format(Locale.ROOT, "a name with the control character U+%04X", (int)
-                                key.charAt(controlCharacter(key))),
+                                key.charAt(Words.controlCharacter(key))),
                         NO_CONTROL_CHARACTERS));
             } else if (key.length() > LONGEST_NAME) {
                 faults.add(new Fault(

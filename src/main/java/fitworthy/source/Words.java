@@ -82,4 +82,17 @@ public final class Words {
     public static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
+
+    /**
+     * Where the first character stands that no person types, or -1. It could make a terminal do what it was not told.
+     */
+    public static int controlCharacter(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char each = text.charAt(i);
+            if (Character.isISOControl(each) && each != '\n' && each != '\r' && each != '\t') {
+                return i;
+            }
+        }
+        return -1;
+    }
 }

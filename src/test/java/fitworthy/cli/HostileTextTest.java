@@ -82,7 +82,7 @@ class HostileTextTest {
                 text(
                         "more aliases than anybody wants to hear of",
                         "a: &a 1\nb:\n" + "- *a\n".repeat(200_000),
-                        ":103:3",
+                        ":102:3",
                         "more than 100 faults; it was not read further"),
                 text("an alias of what it stands in", "a: &a {b: *a}\n", ":1:4", anchors),
                 text("a merged group", "a: &a {b: 1}\nc: {<<: *a}\n", ":1:4", anchors),

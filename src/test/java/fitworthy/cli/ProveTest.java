@@ -182,6 +182,75 @@ class ProveTest {
     }
 
     @Test
+    void aNumberInTheWordsOfACardIsAFault() throws IOException {
+        String why = "  why: Rain, a breakdown";
+        Ran ran = with("water/cards.yaml", why, "  why: At least 3 days of rain, a breakdown", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says("water.no-reserve: '3 days' stands in its words as a number, which no change of a value reaches");
+        assertEquals(
+                0,
+                with("water/cards.yaml", why, "  why: Rain for {water.reserve-least}, a breakdown", prove())
+                        .code());
+    }
+
+    @Test
+    void aCardThatSaysTheSameInBothCasesIsRemindedOf() throws IOException {
+        with(
+                        "water/cards.yaml",
+                        "  title: Too little water is left for a delay",
+                        "  title: Water is left for a delay",
+                        prove())
+                .says("water.no-reserve: its title and what is said where it is met are the same words");
+    }
+
+    @Test
+    void whatNothingReadsInTheFolderIsAFault() throws IOException {
+        for (String stray : new String[] {"water/cards.yml", "notes.txt", "tables/wire.csv", "water/old.drl"}) {
+            Path file = Files.createFile(rules.resolve(stray));
+            Ran ran = Ran.of(prove());
+            Files.delete(file);
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            ran.says(file + ": nothing reads this, so what it says holds nowhere");
+        }
+        Path hidden = Files.createFile(rules.resolve("water/.cards.yaml.swp"));
+        assertEquals(0, Ran.of(prove()).code(), "hidden files are an editor's");
+        Files.delete(hidden);
+    }
+
+    /** The condition fires where water runs short; a card that allows at most so much says the opposite. */
+    @Test
+    void aCardThatAllowsWhatItsRuleFiresOnIsAFault() throws IOException {
+        String card = "  against: water.reserve-least\n  allowed: at-least\n";
+        Ran ran = with("water/cards.yaml", card, "  against: water.reserve-least\n", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says(
+                "water.no-reserve: fires as water.reserve gets better by its card, which allows at-most water.reserve-least");
+    }
+
+    @Test
+    void unlikeQuantitiesAreNotCompared() throws IOException {
+        Ran ran = with(
+                "water/water.drl",
+                "$least : Practice(id == \"water.reserve-least\")",
+                "$least : Practice(id == \"water.largest-most\")",
+                prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(
+                ran.err().replaceAll("\\s+", " ").contains("compares a quantity in h with a quantity in %"), ran.err());
+    }
+
+    @Test
+    void aLimitHasNoToleranceAndARegionAName() throws IOException {
+        assertTrue(with("water/practice.yaml", "value: 7.5 L", "value: 7.5 L +/- 1 L", prove())
+                .err()
+                .contains("the value '7.5 L +/- 1 L' has a tolerance, which no limit has"));
+        Ran ran = with("book.yaml", "{name: South Australia", "{name: ''", prove());
+        assertTrue(ran.err().contains("au-sa.name: is blank: its name"), ran.err());
+        ran = with("book.yaml", "  uk:", "  u k:", prove());
+        assertTrue(ran.err().contains("regions.u k: 'u k' is no id of a region"), ran.err());
+    }
+
+    @Test
     void casesAreChosenByTopicRuleAndRegion() throws IOException {
         int all = run();
         int british = run("--region", "uk");

@@ -176,6 +176,16 @@ class HostileRulesTest {
                         "exists (Advised(id == \"mass.gvm-over\") or Advised(id == \"mass.gvm-over\"))\n".repeat(24),
                         1,
                         "more than 50 alternatives once 'or' is multiplied out"),
+                large(
+                        "comparisons in a pattern",
+                        "Measure(name == \"mass.axle\"" + ", known".repeat(1000) + ")",
+                        1,
+                        "more than 12 comparisons in a pattern"),
+                large(
+                        "patterns in a group under not",
+                        "not (" + axle + (" and " + axle).repeat(7) + ")",
+                        1,
+                        "joins more than 8 patterns"),
                 large("patterns", (axle + "\n").repeat(8), 1, "joins more than 8 patterns"),
                 large("length", "// " + "x".repeat(1 << 16), 1, "the file is longer than 65536 characters"));
     }

@@ -45,6 +45,10 @@ class ConditionTest {
         assertEquals(List.of(A), A.joined());
         assertEquals(List.of(A, B), new All(List.of(A, B)).joined());
         assertEquals(List.of(A), new All(List.of(A, new None(B), new Some(B))).joined());
+        assertEquals(List.of(A, A, B), new All(List.of(A, new None(new All(List.of(A, B))), new Some(B))).joined());
+        assertEquals(
+                List.of(A, A, B, B),
+                new All(List.of(A, new None(new All(List.of(A, B))), new Some(new All(List.of(A, B, B))))).joined());
         assertEquals(List.of(A, B), new Any(List.of(B, new All(List.of(A, B)))).joined());
         assertEquals(List.of(A, B), new Any(List.of(new All(List.of(A, B)), B)).joined());
     }

@@ -1,0 +1,41 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.function.IntSupplier;
+import org.junit.jupiter.api.Test;
+
+/** Where stack or memory end, the program ends with its own code and a sentence. */
+class BeyondTheMachineTest {
+
+    private static int endless(int depth) {
+        return endless(depth + 1) + 1;
+    }
+
+    private static int hungry() {
+        long[][] all = new long[100_000][];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = new long[Integer.MAX_VALUE - 8];
+        }
+        return all.length;
+    }
+
+    private static void ends(String sentence, IntSupplier command) {
+        StringWriter err = new StringWriter();
+        assertEquals(ExitCodes.OUR_FAULT, Fitworthy.ended(new PrintWriter(err), command));
+        assertFalse(err.toString().contains("\tat "), err.toString());
+        assertEquals(sentence, err.toString().lines().findFirst().orElse(""));
+    }
+
+    @Test
+    void aStackAndAHeapThatDoNotSufficeAreTold() {
+        ends("What was read is nested more deeply than the program can follow. No advice was given.", () -> endless(0));
+        ends(
+                "The memory did not suffice, and no advice was given. Give the program more, such as by",
+                BeyondTheMachineTest::hungry);
+        assertEquals(3, Fitworthy.ended(null, () -> 3));
+    }
+}
