@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class BeyondTheMachineTest {
 
     private static int endless(int depth) {
-        return endless(depth + 1) + 1;
+        return depth < 0 ? 0 : endless(depth + 1) + 1;
     }
 
     private static int hungry() {
