@@ -53,8 +53,11 @@ public final class Cases {
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
             @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
             @Field(value = "ids of what the tolerance could turn", example = "[radio.in-sight]") List<String> unsure,
-            @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]")
-                    List<String> sure) {
+            @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]") List<String> sure,
+            @Field(
+                            value = "why the same is said on the day before, where a value begins on this day",
+                            example = "Until then the State went by Australia's 75 mm.")
+                    String sameBefore) {
 
         /** Whether it says what has to become of a rule. */
         public boolean names(String id) {

@@ -2,7 +2,6 @@ package fitworthy.proof;
 
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
-import fitworthy.book.Practice;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.Fault;
@@ -27,9 +26,6 @@ import java.util.function.Predicate;
  */
 public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List<Fault> reminders) {
 
-    /** A value from this day on has held for as long as the book looks back. */
-    private static final LocalDate ALWAYS = LocalDate.of(2000, 1, 1);
-
     /**
      * Proves a whole book.
      *
@@ -48,16 +44,12 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         id,
                         gap,
                         "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
-        book.practice().forEach((id, entry) -> {
-            for (int i = 0; i < entry.values().size(); i++) {
-                DatedLimit.Value value = entry.values().get(i);
-                Place place = book.places().get(id).place(DatedLimit.path(i));
-                proof.dates(id, value, place);
-                if (value.review() != null && !value.review().isAfter(day)) {
-                    proof.reminders.add(due(id, value, place));
-                }
-            }
-        });
+        BookValue.all(book)
+                .filter(value -> value.value().review() != null
+                        && !value.value().review().isAfter(day))
+                .forEach(value -> proof.reminders.add(due(value)));
+        new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
+        new DayReview(proof.trials, proof.faults).look(book);
         book.rules().values().stream()
                 .filter(rule -> rule.earlier().contains(rule.id()))
                 .forEach(rule -> proof.faults.add(new Fault(
@@ -106,31 +98,6 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
         return proof;
     }
 
-    /** Faults where no case stands on the first day of a value, or none on the day before. */
-    private void dates(String id, DatedLimit.Value value, Place place) {
-        if (!value.from().isAfter(ALWAYS)) {
-            return;
-        }
-        List<String> rules = book.users(id);
-        for (LocalDate day : List.of(value.from().minusDays(1), value.from())) {
-            // Where none applies nothing is said, so that no case can tell.
-            boolean said = !(book.lookup(id, value.region(), day) instanceof Practice.Lookup.NoneApplies);
-            if (said
-                    && trials.stream()
-                            .noneMatch(trial -> trial.text().sheet().asOf().equals(day)
-                                    && book.lineage(trial.text().sheet().region())
-                                            .contains(value.region())
-                                    && rules.stream().anyMatch(trial.text().text()::names))) {
-                faults.add(new Fault(
-                        place,
-                        id,
-                        "no case of " + value.region() + " stands on " + day + ", next to the day on which "
-                                + value.value() + " begins",
-                        "a case with 'as-of: " + day + "' and what is said on that day"));
-            }
-        }
-    }
-
     private Coverage coverage(String id) {
         return new Coverage(
                 book,
@@ -144,10 +111,9 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
         return book.rules().get(id).place();
     }
 
-    private static Fault due(String id, DatedLimit.Value value, Place place) {
-        return new Fault(
-                place,
-                id,
+    private static Fault due(BookValue due) {
+        DatedLimit.Value value = due.value();
+        return due.tell(
                 "the value " + value.value() + " of " + value.region() + " from " + value.from()
                         + " was to be looked at again by " + value.review(),
                 "a later 'review', or a new value with the day it begins");

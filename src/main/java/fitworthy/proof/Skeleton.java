@@ -149,9 +149,7 @@ public final class Skeleton {
                                 + each.sheet().asOf() + ", so a rule from " + from + " on would change it",
                         "--from " + each.sheet().asOf().plusYears(1).withDayOfYear(1));
             }
-            Node.Mapping tree = text.onTheDay(each.tree(), each.place());
-            Advice advice = Adviser.advise(
-                    engine, SheetReader.sheet(tree, engine.book().regions().keySet(), new ArrayList<>()));
+            Advice advice = advice(text, each);
             List<Measure> known = advice.facts().values().stream()
                     .flatMap(List::stream)
                     .filter(Measure.class::isInstance)
@@ -200,7 +198,8 @@ public final class Skeleton {
                 added.put(
                         own.resolve("cases.yaml"),
                         aCase(rising.get(i), "Beyond the limit of " + id, id, over(rising.get(i), most))
-                                + aCase(rising.get(i - 1), "Within the limit of " + id, id, List.of()));
+                                + aCase(rising.get(i - 1), "Within the limit of " + id, id, List.of())
+                                + theDayBefore(rising.get(i), id));
                 return added;
             }
         }
@@ -211,7 +210,7 @@ public final class Skeleton {
                 "write two cases in which it differs by less than 5 % first");
     }
 
-    private Map<Path, String> words(Path own, String id, MeasureKind kind, List<Seen> seen) {
+    private Map<Path, String> words(Path own, String id, MeasureKind kind, List<Seen> seen) throws FaultsException {
         Seen first = seen.stream()
                 .filter(shown -> shown.measures().stream()
                         .anyMatch(fact -> fact.getWord().equals("no")))
@@ -227,12 +226,27 @@ public final class Skeleton {
                 .filter(measure -> measure.getWord().equals(word))
                 .map(SkeletonText::expected)
                 .toList();
-        added.put(own.resolve("cases.yaml"), aCase(first, "Answered '" + word + "' to " + kind.name(), id, expected));
+        added.put(
+                own.resolve("cases.yaml"),
+                aCase(first, "Answered '" + word + "' to " + kind.name(), id, expected) + theDayBefore(first, id));
         return added;
     }
 
     private String aCase(Seen seen, String name, String id, List<String> added) {
-        return text.aCase(seen.original(), seen.advice(), name, id, added);
+        return text.aCase(seen.original(), seen.advice(), name, id, added, "met");
+    }
+
+    /** The case in which the rule fires once more, on the day before, when it does not apply. */
+    private String theDayBefore(Seen seen, String id) throws FaultsException {
+        SkeletonText before = new SkeletonText(folder, region, from.minusDays(1));
+        Advice advice = advice(before, seen.original());
+        return before.aCase(
+                seen.original(), advice, "The day before " + id + " begins", id, List.of(), "does-not-apply");
+    }
+
+    private Advice advice(SkeletonText on, Case each) throws FaultsException {
+        Node.Mapping tree = on.onTheDay(each.tree(), each.place());
+        return Adviser.advise(engine, SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
     }
 
     private static List<String> over(Seen seen, double most) {

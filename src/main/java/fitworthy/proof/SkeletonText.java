@@ -106,9 +106,10 @@ record SkeletonText(Path folder, String region, LocalDate from) {
      * A case once more, on the day and in the region, with what it finds there and what the new rule adds.
      *
      * @param advice how it comes out there without the new rule
-     * @param added what the new rule finds; it is met where that is nothing
+     * @param added what the new rule finds
+     * @param quiet the field that says what becomes of the new rule where it finds nothing
      */
-    String aCase(Case old, Advice advice, String name, String id, List<String> added) {
+    String aCase(Case old, Advice advice, String name, String id, List<String> added, String quiet) {
         Node.Mapping original = original(old);
         Node.Mapping sheet = original.get("sheet") instanceof Node.Mapping changes
                 ? changes
@@ -136,7 +137,7 @@ record SkeletonText(Path folder, String region, LocalDate from) {
             expect.forEach(finding -> lines.append("      - ").append(finding).append('\n'));
         }
         if (added.isEmpty()) {
-            lines.append("    met: [").append(id).append("]\n");
+            lines.append("    ").append(quiet).append(": [").append(id).append("]\n");
         }
         return lines.toString();
     }

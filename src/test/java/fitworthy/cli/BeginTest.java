@@ -51,14 +51,14 @@ class BeginTest {
         }
         assertTrue(
                 Files.readString(Path.of(rules, "water", "practice.yaml")).contains("from: 2000-01-01, value: none"));
-        proves(2);
+        proves(3);
     }
 
     @Test
     void aRuleOnAWordBeginsWithACaseThatAnswersItAndProves() throws IOException {
         assertEquals(
                 0, rule("water.again", "water.potable", "2027-07-01", "any").code());
-        proves(1);
+        proves(2);
     }
 
     @Test

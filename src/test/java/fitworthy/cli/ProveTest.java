@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The commands prove and cases, on a copy of the shipped book that only keeps its water topic, and on worse ones. */
 class ProveTest {
@@ -117,6 +119,83 @@ class ProveTest {
         ran.says("water.person-day-least: no case of any stands on 2010-12-31, next to the day on which 7.5 L begins");
         ran = with("water/cases.yaml", "as-of: 2011-01-01", "as-of: 2011-01-02", prove());
         ran.says("no case of any stands on 2011-01-01");
+    }
+
+    /** A slip of the pen in any kind of value; in each the unit and all else stay right. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // of the book's first day
+                "value: 30 L|value: 300 L|water.surge-most: no case of any from 2000-01-01 comes within 5 % above 300 L",
+                "value: 30 L|value: 3 L|water.surge-most: no case of any from 2000-01-01 comes within 5 % below 3 L",
+                "value: 30 L|value: 33 L|water.surge-most: no case of any from 2000-01-01 comes within 5 % above 33 L",
+                // of a later day
+                "value: 7.5 L|value: 75 L|water.person-day-least: no case of any from 2011-01-01 comes within 5 % below 75 L",
+                "value: 7.5 L|value: 0.75 L|water.person-day-least: no case of any from 2011-01-01 comes within 5 % above 0.75 L",
+                // of a region, beside the same value of the region above
+                "value: 3 days;basis: published;|value: 30 days;basis: published;"
+                        + "|water.reserve-least: no case of au-sa from 2000-01-01 comes within 5 % below 30 days",
+                "value: 3 days;basis: published;|value: 0.3 days;basis: published;"
+                        + "|water.reserve-least: no case of au-sa from 2000-01-01 comes within 5 % above 0.3 days",
+                // of the region above it
+                "value: 6 L;basis: common-practice;|value: 60 L;basis: common-practice;"
+                        + "|water.person-day-least: no case of au from 2000-01-01 comes within 5 % above 60 L",
+                "value: 6 L;basis: common-practice;|value: 0.6 L;basis: common-practice;"
+                        + "|water.person-day-least: no case of au from 2000-01-01 comes within 5 % above 0.6 L",
+                // a temperature, and one that only says whether a question arises
+                "value: 2 degC|value: 25 degC|water.frost: no case of any from 2000-01-01 comes within 1 degC above 25 degC",
+                "value: 2 days|value: 20 days|water.remote-days: no case of any from 2000-01-01 comes within 5 % above 20 days",
+                "value: 2 days|value: 0.2 days|water.remote-days: no case of any from 2000-01-01 comes within 5 % below 0.2 days",
+            })
+    void aValueTenTimesOrATenthOfWhatItShouldBeIsAFault(String old, String now, String said) throws IOException {
+        Ran ran = with("water/practice.yaml", lines(old), lines(now), prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.says(said);
+    }
+
+    private static String lines(String text) {
+        return text.replace(";", "\n      ").stripTrailing();
+    }
+
+    @Test
+    void casesFarFromAValueDoNotHoldIt() throws IOException {
+        Ran ran = with("water/cases.yaml", "capacity: 61 L", "capacity: 80 L", prove());
+        ran.says("water.surge-most: no case of any from 2000-01-01 comes within 5 % above 30 L");
+        ran.says("right: a case in which the figure is between 30 L and 31.5 L");
+    }
+
+    @Test
+    void aSheetOfItsOwnOnTheDayBeforeShowsNothingOfAValue() throws IOException {
+        String before = "as-of: 2010-12-31, vehicle: {registered: 2010-01-01}";
+        String other = "as-of: 2010-12-31, vehicle: {registered: 2010-01-02}";
+        with("water/cases.yaml", before, other, prove())
+                .says("water.person-day-least: no sheet comes out differently in any on 2010-12-31 and on 2011-01-01, "
+                        + "when 7.5 L begins");
+        String first = "  - name: On the day it counts from it is applied\n";
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        Ran said = with(
+                "water/cases.yaml",
+                cases,
+                cases.replace(before, other).replace(first, first + "    same-before: The sheets differ.\n"),
+                prove());
+        assertEquals(0, said.code(), said.out() + said.err());
+        String second = "    sheet: {trip: {days: 8 days}}\n    met: [water.no-reserve]\n";
+        with("water/cases.yaml", second, second + "    same-before: The same was said.\n", prove())
+                .says(
+                        "Three days are left: says 'same-before', but no value that its rules look at begins on 2026-11-25");
+    }
+
+    @Test
+    void aValueFarFromTheOneBeforeItIsToBeLookedAtTwice() throws IOException {
+        String older = "      value: 3 days\n      basis: published\n";
+        String newer = older.replace("published", "memory").replace("3 days", "6 days");
+        String value = "    - region: au-sa\n      from: 2027-07-01\n" + newer;
+        String reminder = "3 days of au-sa became 6 days of au-sa from 2027-07-01, which is more than half away";
+        String head = "    - region: au-sa\n      from: 2000-01-01\n" + older;
+        with("water/practice.yaml", head, value + head, prove()).says(reminder);
+        Ran noted = with("water/practice.yaml", head, value + "      note: Until then 3 days.\n" + head, prove());
+        assertTrue(!noted.out().contains("more than half away"), noted.out());
     }
 
     @Test

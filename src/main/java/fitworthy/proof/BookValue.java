@@ -1,0 +1,100 @@
+package fitworthy.proof;
+
+import fitworthy.book.Book;
+import fitworthy.book.DatedLimit;
+import fitworthy.book.Practice.Lookup;
+import fitworthy.proof.Cases.Case;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
+import fitworthy.source.Fault;
+import fitworthy.source.Place;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * One dated value of a book.
+ *
+ * @param id the practice value that it is one of
+ * @param index where it stands among those, from zero
+ */
+record BookValue(Book book, String id, int index) {
+
+    /** Every value of a book, in the order of its pages. */
+    static Stream<BookValue> all(Book book) {
+        return book.practice().entrySet().stream()
+                .flatMap(entry -> IntStream.range(0, entry.getValue().values().size())
+                        .mapToObj(index -> new BookValue(book, entry.getKey(), index)));
+    }
+
+    DatedLimit entry() {
+        return book.practice().get(id);
+    }
+
+    DatedLimit.Value value() {
+        return entry().values().get(index);
+    }
+
+    /** It in the unit used inside; there is none where no such limit applies. */
+    double number() {
+        try {
+            return QuantityText.parse(value().value(), Dimension.ofUnit(entry().unit()))
+                    .value();
+        } catch (QuantityText.Unreadable e) {
+            throw new IllegalStateException("a value of " + id + " was checked but is unreadable", e);
+        }
+    }
+
+    Place place() {
+        return book.places().get(id).place(DatedLimit.path(index));
+    }
+
+    /** The rules that match it. */
+    List<String> users() {
+        return book.users(id);
+    }
+
+    /** Whether it holds for the sheet of a case, whose house sets none in its place. */
+    boolean holdsIn(CaseResult trial) {
+        Case text = trial.text();
+        LocalDate day = text.sheet().asOf();
+        String region = text.sheet().region();
+        return trial.advice().book().lookup(id, region, day) instanceof Lookup.Found found
+                ? found.practice().entry().equals(value())
+                : value().none() && inForce(region, day).filter(this::equals).isPresent();
+    }
+
+    /** The value of this practice value in a region on a day, also one that says that none applies. */
+    Optional<BookValue> inForce(String region, LocalDate day) {
+        return book.lineage(region).stream()
+                .map(each -> latest(each, day))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** What held before it: the region's own older value, else its parent's on the day on which this one begins. */
+    Optional<BookValue> before() {
+        Optional<BookValue> own = latest(value().region(), value().from().minusDays(1));
+        if (own.isPresent()) {
+            return own;
+        }
+        List<String> lineage = book.lineage(value().region());
+        return lineage.size() < 2 ? Optional.empty() : inForce(lineage.get(1), value().from());
+    }
+
+    private Optional<BookValue> latest(String region, LocalDate day) {
+        return IntStream.range(0, entry().values().size())
+                .mapToObj(each -> new BookValue(book, id, each))
+                .filter(each -> each.value().region().equals(region)
+                        && !each.value().from().isAfter(day))
+                .max(Comparator.comparing(each -> each.value().from()));
+    }
+
+    /** Something to say of it, at its own line. */
+    Fault tell(String problem, String right) {
+        return new Fault(place(), id, problem, right);
+    }
+}
