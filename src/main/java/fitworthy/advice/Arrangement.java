@@ -191,14 +191,15 @@ public final class Arrangement {
     /** What a finding is told under, itself where it stands alone: nothing milder, and waived only if it is waived. */
     private Group<Finding> head(Group<Finding> group) {
         Optional<Group<Finding>> other = group.card().with().stream()
-                .flatMap(id -> findings.stream().filter(each -> each.id().equals(id)))
-                .filter(each -> each.severity().compareTo(group.severity()) <= 0 && each.isWaived() == group.isWaived())
+                .flatMap(id -> findings.stream().filter(finding -> finding.id().equals(id)))
+                .filter(finding ->
+                        finding.severity().compareTo(group.severity()) <= 0 && finding.isWaived() == group.isWaived())
                 .findFirst();
         if (other.isPresent()) {
             return head(other.get());
         }
         return findings.stream()
-                .filter(each -> each.id().equals(group.id()) && each.isWaived() == group.isWaived())
+                .filter(finding -> finding.id().equals(group.id()) && finding.isWaived() == group.isWaived())
                 .findFirst()
                 .orElseThrow();
     }

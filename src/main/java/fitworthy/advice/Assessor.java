@@ -206,7 +206,7 @@ final class Assessor {
         List<Measure> relevant = besides.get();
         if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
             Set<Missing> missing = new LinkedHashSet<>();
-            relevant.forEach(each -> missing.addAll(each.missing()));
+            relevant.forEach(beside -> missing.addAll(beside.missing()));
             rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
             return new NotAssessed(judged, List.copyOf(missing));
         }

@@ -71,7 +71,7 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
 
     private static List<Condition> flat(Condition condition) {
         return condition instanceof Condition.All all
-                ? all.parts().stream().flatMap(each -> flat(each).stream()).toList()
+                ? all.parts().stream().flatMap(part -> flat(part).stream()).toList()
                 : List.of(condition);
     }
 
@@ -147,7 +147,7 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
         Step closest = new Step(match, null, List.of());
         for (Object candidate : candidates(match, search)) {
             List<Check> checks = match.comparisons().stream()
-                    .map(each -> new Check(each, each.holds(candidate, bound)))
+                    .map(comparison -> new Check(comparison, comparison.holds(candidate, bound)))
                     .toList();
             Step step = new Step(match, candidate, checks);
             search.looked().add(step);

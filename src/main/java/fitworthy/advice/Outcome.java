@@ -160,7 +160,7 @@ public sealed interface Outcome {
             }
             Measure measure = judged.measure();
             Optional<Practice> against = practice.stream()
-                    .filter(each -> each.id().equals(card.against()))
+                    .filter(value -> value.id().equals(card.against()))
                     .findFirst();
             double limit = card.againstLimit()
                     ? measure.getLimit()
@@ -172,7 +172,7 @@ public sealed interface Outcome {
                     card.atLeast() ? -headroom : headroom,
                     measure.getValueTolerance(),
                     card.againstLimit() ? measure.getLimitTolerance() : 0,
-                    against.filter(each -> each.house().isPresent()).isPresent()));
+                    against.filter(value -> value.house().isPresent()).isPresent()));
         }
     }
 }

@@ -53,15 +53,15 @@ public record Waiving(Waiver waiver, State state) {
      */
     static Optional<Waiver> of(Sheet sheet, Judged judged) {
         return sheet.waivers().stream()
-                .filter(each -> !expired(each, sheet) && matches(each, judged) && !tooWide(each, judged))
+                .filter(waiver -> !expired(waiver, sheet) && matches(waiver, judged) && !tooWide(waiver, judged))
                 .findFirst();
     }
 
     /** What became of each waiver whose load case was looked at. */
     static List<Waiving> all(Sheet sheet, List<String> cases, List<Finding> findings, List<NotAssessed> notAssessed) {
         return sheet.waivers().stream()
-                .filter(each -> each.in().isEmpty() || cases.contains(each.in()))
-                .map(each -> new Waiving(each, state(each, sheet, findings, notAssessed)))
+                .filter(waiver -> waiver.in().isEmpty() || cases.contains(waiver.in()))
+                .map(given -> new Waiving(given, state(given, sheet, findings, notAssessed)))
                 .toList();
     }
 
@@ -70,13 +70,14 @@ public record Waiving(Waiver waiver, State state) {
             return State.EXPIRED;
         }
         if (findings.stream()
-                .anyMatch(each -> each.waiver().filter(waiver::equals).isPresent())) {
+                .anyMatch(finding -> finding.waiver().filter(waiver::equals).isPresent())) {
             return State.ACTIVE;
         }
-        if (findings.stream().anyMatch(each -> matches(waiver, each.judged()) && tooWide(waiver, each.judged()))) {
+        if (findings.stream()
+                .anyMatch(finding -> matches(waiver, finding.judged()) && tooWide(waiver, finding.judged()))) {
             return State.TOO_WIDE;
         }
-        return notAssessed.stream().anyMatch(each -> matches(waiver, each.judged()))
+        return notAssessed.stream().anyMatch(outcome -> matches(waiver, outcome.judged()))
                 ? State.NOT_ASSESSED
                 : State.NOTHING_FOUND;
     }

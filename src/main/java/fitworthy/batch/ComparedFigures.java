@@ -14,11 +14,11 @@ public record ComparedFigures(String unit, Double value, Double limit, Double ma
     public static ComparedFigures of(Judged judged, Optional<Comparison> comparison) {
         MeasureKind kind = judged.measure().kind();
         return comparison
-                .map(each -> new ComparedFigures(
+                .map(compared -> new ComparedFigures(
                         kind.unit(),
-                        Wording.exact(each.value(), kind),
-                        Wording.exact(each.limit(), kind),
-                        Wording.exact(each.margin(), kind)))
+                        Wording.exact(compared.value(), kind),
+                        Wording.exact(compared.limit(), kind),
+                        Wording.exact(compared.margin(), kind)))
                 .orElse(NONE);
     }
 }

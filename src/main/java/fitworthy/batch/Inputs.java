@@ -66,7 +66,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
 
     private static List<Path> sheets(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
-            List<Path> sheets = all.filter(each -> isOneSheet(each) && !Files.isDirectory(each))
+            List<Path> sheets = all.filter(file -> isOneSheet(file) && !Files.isDirectory(file))
                     .sorted()
                     .toList();
             if (sheets.isEmpty()) {

@@ -18,7 +18,8 @@ public record Refusal(String place, String about, String problem, String right) 
     public static List<Refusal> of(List<Fault> faults, String where) {
         return faults.stream()
                 .sorted(Fault.IN_READING_ORDER)
-                .map(each -> new Refusal(each.place().toString(), each.path(), where + each.problem(), each.mend()))
+                .map(fault ->
+                        new Refusal(fault.place().toString(), fault.path(), where + fault.problem(), fault.mend()))
                 .toList();
     }
 

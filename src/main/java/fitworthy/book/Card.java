@@ -96,8 +96,8 @@ public record Card(
     /** The same card with the words of the nearest of these regions that has its own. */
     Card in(List<String> lineage) {
         Optional<Regional> own = lineage.stream()
-                .flatMap(
-                        region -> inRegion.stream().filter(each -> each.region().equals(region)))
+                .flatMap(region ->
+                        inRegion.stream().filter(words -> words.region().equals(region)))
                 .findFirst();
         return own.isEmpty() ? this : with(severity, own.get());
     }

@@ -40,7 +40,7 @@ final class CardWords {
     }
 
     void check(String id, Card card) {
-        card.mendedBy().forEach(each -> mended(id, each));
+        card.mendedBy().forEach(answer -> mended(id, answer));
         card.with().forEach(head -> together(id, head));
         placeholders(id, card, NodePath.of("title"), card.title());
         placeholders(id, card, NodePath.of("met"), card.met());
@@ -79,7 +79,7 @@ final class CardWords {
         return id.equals(other)
                 || steps > 0
                         && cards.containsKey(id)
-                        && cards.get(id).with().stream().anyMatch(each -> toldUnder(each, other, steps - 1));
+                        && cards.get(id).with().stream().anyMatch(card -> toldUnder(card, other, steps - 1));
     }
 
     private void placeholders(String id, Card card, NodePath field, String text) {
@@ -111,8 +111,8 @@ final class CardWords {
         List<FieldSchema> fields = RecordSchema.at(Sheet.class, mended.path("{name}"));
         Set<String> answers = new TreeSet<>();
         fields.stream()
-                .filter(each -> each.content() == FieldSchema.Content.CHOICE)
-                .forEach(each -> answers.addAll(ChoiceWords.of(each.type())));
+                .filter(field -> field.content() == FieldSchema.Content.CHOICE)
+                .forEach(field -> answers.addAll(ChoiceWords.of(field.type())));
         if (fields.isEmpty() || answers.isEmpty()) {
             faults.tell(
                     id,

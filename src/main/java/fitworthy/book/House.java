@@ -71,9 +71,9 @@ public record House(
     Optional<Value> value(String id, List<String> lineage, LocalDate day) {
         for (String region : lineage) {
             Optional<Value> value = page.values().stream()
-                    .filter(each -> each.practice().equals(id)
-                            && each.region().equals(region)
-                            && !each.from().isAfter(day))
+                    .filter(set -> set.practice().equals(id)
+                            && set.region().equals(region)
+                            && !set.from().isAfter(day))
                     .max(Comparator.comparing(Value::from));
             if (value.isPresent()) {
                 return value;

@@ -79,8 +79,8 @@ public final class HouseReader {
         if (faults.isEmpty()) {
             reader.page
                     .values()
-                    .forEach(each -> reader.stricter.computeIfAbsent(
-                            each.practice(), id -> Stricter.of(book.rules().values(), id)));
+                    .forEach(value -> reader.stricter.computeIfAbsent(
+                            value.practice(), id -> Stricter.of(book.rules().values(), id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(
                     reader.page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);
@@ -172,12 +172,12 @@ public final class HouseReader {
 
     private Optional<Practice.HouseValue> looser(Book over, House.Value value) {
         Set<LocalDate> days = new TreeSet<>(List.of(value.from()));
-        book.practice().get(value.practice()).values().forEach(each -> days.add(each.from()));
+        book.practice().get(value.practice()).values().forEach(dated -> days.add(dated.from()));
         for (String region : book.regions().keySet()) {
             for (LocalDate day : days) {
                 if (over.lookup(value.practice(), region, day) instanceof Practice.Lookup.Found found) {
                     Optional<Practice.HouseValue> use =
-                            found.practice().house().filter(each -> each.set().equals(value) && each.looser());
+                            found.practice().house().filter(house -> house.set().equals(value) && house.looser());
                     if (use.isPresent()) {
                         return use;
                     }

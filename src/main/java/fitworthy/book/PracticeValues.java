@@ -51,8 +51,8 @@ final class PracticeValues {
     /** What is in force in a region on a day. */
     EffectiveRules at(String region, LocalDate day) {
         LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
-        return looked.computeIfAbsent(region, each -> new ConcurrentHashMap<>())
-                .computeIfAbsent(begun, each -> inForce(lineage(regions, region), begun));
+        return looked.computeIfAbsent(region, fresh -> new ConcurrentHashMap<>())
+                .computeIfAbsent(begun, first -> inForce(lineage(regions, region), begun));
     }
 
     private EffectiveRules inForce(List<String> lineage, LocalDate begun) {

@@ -34,7 +34,7 @@ final class RuleUnits {
         return rule.condition().patterns().stream()
                 .flatMap(match -> match.comparisons().stream()
                         .flatMap(RuleUnits::compared)
-                        .map(each -> units.problem(match, each)))
+                        .map(comparison -> units.problem(match, comparison)))
                 .flatMap(Optional::stream)
                 .findFirst();
     }

@@ -69,7 +69,7 @@ final class SheetOptions {
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */
     static Set<String> chosen(Sheet sheet, List<String> names) throws FaultsException {
         Set<String> known = new LinkedHashSet<>();
-        sheet.cases().forEach(each -> known.add(each.name()));
+        sheet.cases().forEach(loading -> known.add(loading.name()));
         Names.check(
                 "--case",
                 names,

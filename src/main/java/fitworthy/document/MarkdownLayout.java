@@ -32,11 +32,11 @@ public final class MarkdownLayout {
         printout.paragraph("# " + escaped(report.title()));
         printout.paragraph(escaped(report.caution()));
         printout.paragraph("**" + escaped(report.verdict()) + "**");
-        report.particulars().forEach(each -> printout.out
+        report.particulars().forEach(particular -> printout.out
                 .append("- ")
-                .append(escaped(each.name()))
+                .append(escaped(particular.name()))
                 .append(": ")
-                .append(escaped(each.value()))
+                .append(escaped(particular.value()))
                 .append('\n'));
         report.sections().forEach(section -> {
             printout.out.append('\n');
@@ -58,18 +58,18 @@ public final class MarkdownLayout {
             paragraph("**" + escaped(notice.text()) + "**");
         } else if (block instanceof Points points) {
             points.texts()
-                    .forEach(each -> out.append("- ").append(escaped(each)).append('\n'));
+                    .forEach(text -> out.append("- ").append(escaped(text)).append('\n'));
             out.append('\n');
         } else if (block instanceof Subheading heading) {
             anchor(heading.id());
             paragraph("#".repeat(heading.level()) + " " + escaped(heading.text()));
         } else if (block instanceof Links links && links.listed()) {
-            links.links().forEach(each -> out.append("- ").append(link(each)).append('\n'));
+            links.links().forEach(link -> out.append("- ").append(link(link)).append('\n'));
             out.append('\n');
         } else if (block instanceof Links links) {
             paragraph(escaped(links.before()) + " "
                     + links.links().stream()
-                            .map(each -> link(each) + links.mark(each))
+                            .map(link -> link(link) + links.mark(link))
                             .collect(Collectors.joining()));
         } else if (block instanceof Table table) {
             paragraph(escaped(table.caption()) + ":");
@@ -95,7 +95,7 @@ public final class MarkdownLayout {
         List<String> cells = new ArrayList<>(
                 row.cells().stream().map(MarkdownLayout::escaped).toList());
         cells.set(0, link(new Link(row.cells().get(0), row.link(), "")));
-        row.more().forEach(each -> cells.set(cells.size() - 1, cells.get(cells.size() - 1) + " " + link(each)));
+        row.more().forEach(link -> cells.set(cells.size() - 1, cells.get(cells.size() - 1) + " " + link(link)));
         out.append(cells.stream().collect(CELLS));
     }
 

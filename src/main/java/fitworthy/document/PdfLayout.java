@@ -142,7 +142,8 @@ public record PdfLayout(byte[] bytes, String lacking) {
                 .useReplacementText(Character.toString(HtmlLayout.UNKNOWN))
                 .usePdfUaAccessibility(true)
                 .withProducer(software);
-        typefaces.forEach(each -> builder.useFont(each, each.family, each.weight, FontStyle.NORMAL, true));
+        typefaces.forEach(
+                typeface -> builder.useFont(typeface, typeface.family, typeface.weight, FontStyle.NORMAL, true));
         return builder.buildPdfRenderer();
     }
 
@@ -151,7 +152,7 @@ public record PdfLayout(byte[] bytes, String lacking) {
                 .distinct()
                 .filter(letter -> !Character.isWhitespace(letter)
                         && Character.getType(letter) != Character.FORMAT
-                        && typefaces.stream().noneMatch(each -> each.has(letter)))
+                        && typefaces.stream().noneMatch(typeface -> typeface.has(letter)))
                 .limit(MOST_LACKING)
                 .mapToObj(Character::toString)
                 .collect(Collectors.joining(" "));
@@ -283,7 +284,7 @@ public record PdfLayout(byte[] bytes, String lacking) {
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
-            marks.getValues().forEach(each -> each.setDirect(true));
+            marks.getValues().forEach(mark -> mark.setDirect(true));
         }
     }
 

@@ -31,7 +31,7 @@ public final class PlainLayout {
     public static void print(PrintWriter out, Report report) {
         PlainLayout printout = new PlainLayout(out);
         printout.page.wrapped(0, report.title());
-        report.particulars().forEach(each -> printout.page.hanging(each.name() + ": ", each.value()));
+        report.particulars().forEach(particular -> printout.page.hanging(particular.name() + ": ", particular.value()));
         printout.page.wrapped(0, report.verdict());
         printout.page.wrapped(0, report.caution());
         report.sections().forEach(section -> {
@@ -49,15 +49,15 @@ public final class PlainLayout {
         } else if (block instanceof Notice notice) {
             page.wrapped(0, notice.text());
         } else if (block instanceof Points points) {
-            points.texts().forEach(each -> page.hanging("- ", each));
+            points.texts().forEach(text -> page.hanging("- ", text));
         } else if (block instanceof Links links && links.listed()) {
-            links.links().forEach(each -> page.hanging("- ", each.plain()));
+            links.links().forEach(link -> page.hanging("- ", link.plain()));
         } else if (block instanceof Links links) {
             page.wrapped(
                     0,
                     links.before() + " "
                             + links.links().stream()
-                                    .map(each -> each.plain() + links.mark(each))
+                                    .map(link -> link.plain() + links.mark(link))
                                     .collect(Collectors.joining()));
         } else if (block instanceof Subheading heading) {
             page.wrapped(0, heading.text());
@@ -86,7 +86,7 @@ public final class PlainLayout {
                     .max()
                     .orElse(0));
         }
-        boolean beside = widths.stream().mapToInt(each -> each + 2).sum() <= BESIDE;
+        boolean beside = widths.stream().mapToInt(width -> width + 2).sum() <= BESIDE;
         for (Row row : table.rows()) {
             StringBuilder first = new StringBuilder();
             for (int i = 0; i < last; i++) {
@@ -98,7 +98,7 @@ public final class PlainLayout {
             String more = row.cells().get(last)
                     + row.more().stream()
                             .map(Link::plain)
-                            .map(each -> " " + each)
+                            .map(cell -> " " + cell)
                             .collect(Collectors.joining());
             if (beside) {
                 page.hanging(first + "  ", more);

@@ -163,7 +163,7 @@ public record Report(
 
         /** Whether the lines are those of a table, to be set in one width. */
         public boolean table() {
-            return lines.stream().anyMatch(each -> each.contains("   "));
+            return lines.stream().anyMatch(line -> line.contains("   "));
         }
     }
 

@@ -91,8 +91,8 @@ public final class EffectPrintout {
                 effects.verdicts(),
                 words(effects.counts()),
                 rules)));
-        effects.eachChanged(each -> out.println(Json.line(each)));
-        effects.eachBad(each -> out.println(Json.line(each)));
+        effects.eachChanged(effect -> out.println(Json.line(effect)));
+        effects.eachBad(effect -> out.println(Json.line(effect)));
         out.flush();
     }
 
@@ -129,7 +129,7 @@ public final class EffectPrintout {
         }
         if (effects.bad() > 0) {
             heading("CANNOT BE USED");
-            effects.eachBad(each -> each.faults().forEach(this::fault));
+            effects.eachBad(effect -> effect.faults().forEach(this::fault));
         }
         page.rule();
         page.wrapped(0, effects.after().book().cover().caution());
@@ -144,7 +144,7 @@ public final class EffectPrintout {
     private static String counted(Map<What, Integer> counts) {
         return new EnumMap<>(counts)
                 .entrySet().stream()
-                        .map(each -> each.getValue() + " " + each.getKey().words())
+                        .map(entry -> entry.getValue() + " " + entry.getKey().words())
                         .collect(Collectors.joining(", "));
     }
 
@@ -157,10 +157,11 @@ public final class EffectPrintout {
                                         + effect.worst().after() + ")"
                                 : ""));
         effect.differences()
-                .forEach(each -> page.hanging(
-                        String.format(Locale.ROOT, "  %-" + (LABEL - 2) + "s", label(each)),
-                        each.id() + " [" + each.subject() + (each.in().isEmpty() ? "" : ", " + each.in()) + "]: "
-                                + sides(each)));
+                .forEach(difference -> page.hanging(
+                        String.format(Locale.ROOT, "  %-" + (LABEL - 2) + "s", label(difference)),
+                        difference.id() + " [" + difference.subject()
+                                + (difference.in().isEmpty() ? "" : ", " + difference.in()) + "]: "
+                                + sides(difference)));
     }
 
     private static String label(Difference difference) {

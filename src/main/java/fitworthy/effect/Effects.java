@@ -183,12 +183,12 @@ public final class Effects implements Closeable {
 
     /** Each sheet that comes out otherwise, in the order of the inputs. */
     void eachChanged(Consumer<SheetEffect> reader) {
-        changed.forEach(each -> reader.accept(journal.read(each.span).named(each.sheet)));
+        changed.forEach(change -> reader.accept(journal.read(change.span).named(change.sheet)));
     }
 
     /** Each sheet that cannot be used, in the order of the inputs. */
     void eachBad(Consumer<SheetEffect> reader) {
-        bad.forEach(each -> reader.accept(journal.read(each.span)));
+        bad.forEach(answer -> reader.accept(journal.read(answer.span)));
     }
 
     @Override

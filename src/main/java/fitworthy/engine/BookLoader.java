@@ -178,7 +178,7 @@ public final class BookLoader {
     private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory)
-                    .filter(each -> !each.endsWith("tables"))
+                    .filter(topic -> !topic.endsWith("tables"))
                     .sorted()
                     .toList();
         } catch (IOException e) {

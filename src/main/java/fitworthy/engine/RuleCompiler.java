@@ -158,7 +158,7 @@ final class RuleCompiler {
         try {
             for (String name : modelNames
                     .lines()
-                    .filter(each -> !each.startsWith(CanonicalKieModule.MODEL_VERSION))
+                    .filter(line -> !line.startsWith(CanonicalKieModule.MODEL_VERSION))
                     .toList()) {
                 models.add(
                         (Model) loader.loadClass(name).getDeclaredConstructor().newInstance());

@@ -97,7 +97,7 @@ public final class Handbook {
                         new Particular(
                                 "Regions",
                                 book.regions().values().stream()
-                                        .map(each -> each.name())
+                                        .map(region -> region.name())
                                         .collect(Collectors.joining(", ")))),
                 sections);
     }
@@ -112,8 +112,8 @@ public final class Handbook {
                         "note: worth knowing, nothing to decide")),
                 new Paragraph("How a rule or a value is known, from the best down:"),
                 new Points(Arrays.stream(Basis.values())
-                        .filter(each -> each != Basis.HOUSE)
-                        .map(each -> Words.hyphenated(each.name()) + ": " + each.words())
+                        .filter(value -> value != Basis.HOUSE)
+                        .map(value -> Words.hyphenated(value.name()) + ": " + value.words())
                         .toList()),
                 new Paragraph("A region without a value of its own goes by its parent's. Where none is recorded the "
                         + "check is not assessed."),
@@ -169,17 +169,17 @@ public final class Handbook {
             blocks.add(new Links(
                     "It compares with",
                     practice.stream()
-                            .map(each -> entries.link(each, " (" + references.place(each) + ")"))
+                            .map(block -> entries.link(block, " (" + references.place(block) + ")"))
                             .toList(),
                     false));
-            practice.forEach(each -> blocks.add(
-                    entries.values(each + ": " + book.practice().get(each).meaning(), each)));
+            practice.forEach(value -> blocks.add(
+                    entries.values(value + ": " + book.practice().get(value).meaning(), value)));
         }
         named(
                 "It fires in these cases",
                 "",
                 references.firing(id).stream()
-                        .map(each -> each.text().name() + figures(each, id))
+                        .map(example -> example.text().name() + figures(example, id))
                         .toList(),
                 blocks);
         named(
@@ -191,7 +191,7 @@ public final class Handbook {
                 "It cannot be assessed in these cases",
                 "",
                 references.notAssessed(id).stream()
-                        .map(each -> each.text().name())
+                        .map(example -> example.text().name())
                         .toList(),
                 blocks);
         return blocks;
@@ -216,14 +216,14 @@ public final class Handbook {
     /** What a case expects of a rule, as printed. */
     private static String figures(Case text, String id) {
         Expected expected = text.text().expect().stream()
-                .filter(each -> each.id().equals(id))
+                .filter(finding -> finding.id().equals(id))
                 .findFirst()
                 .orElseThrow();
         String figures = Stream.of(
                         expected.value(),
                         expected.limit().isEmpty() ? "" : "limit " + expected.limit(),
                         expected.margin().isEmpty() ? "" : "margin " + expected.margin())
-                .filter(each -> !each.isEmpty())
+                .filter(figure -> !figure.isEmpty())
                 .collect(Collectors.joining(", "));
         return figures.isEmpty() ? "" : " (" + figures + ")";
     }
@@ -236,12 +236,12 @@ public final class Handbook {
     private static List<String> lines(Condition condition, String before) {
         if (condition instanceof Condition.All all) {
             return all.parts().stream()
-                    .flatMap(each -> lines(each, before).stream())
+                    .flatMap(part -> lines(part, before).stream())
                     .toList();
         }
         if (condition instanceof Condition.Any any) {
             return any.parts().stream()
-                    .flatMap(each -> lines(each, before + "or: ").stream())
+                    .flatMap(part -> lines(part, before + "or: ").stream())
                     .toList();
         }
         if (condition instanceof Condition.None none) {
@@ -276,7 +276,7 @@ public final class Handbook {
             blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
             blocks.add(new Links(
                     references.place(id) + ", used by",
-                    book.users(id).stream().map(each -> entries.link(each, "")).toList(),
+                    book.users(id).stream().map(rule -> entries.link(rule, "")).toList(),
                     false));
             blocks.add(entries.values("Values of " + id, id));
         });

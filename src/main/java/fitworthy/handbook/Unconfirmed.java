@@ -45,9 +45,9 @@ final class Unconfirmed {
         book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
         for (Basis basis : UNCONFIRMED) {
             List<Link> rules = book.cards().entrySet().stream()
-                    .filter(each -> each.getValue().basis().is(basis))
-                    .map(each ->
-                            entries.link(each.getKey(), ": " + each.getValue().title()))
+                    .filter(entry -> entry.getValue().basis().is(basis))
+                    .map(entry ->
+                            entries.link(entry.getKey(), ": " + entry.getValue().title()))
                     .toList();
             if (!rules.isEmpty()) {
                 blocks.add(new Subheading(3, "Rules, " + basis.words(), ""));
@@ -65,8 +65,8 @@ final class Unconfirmed {
         blocks.add(new Paragraph("Of " + book.practice().size() + " practice values it records "
                 + references.inherited(region, region).size() + " itself"
                 + parents.stream()
-                        .map(each ->
-                                ", has " + references.inherited(region, each).size() + " from " + named(each))
+                        .map(parent ->
+                                ", has " + references.inherited(region, parent).size() + " from " + named(parent))
                         .collect(Collectors.joining())
                 + "; " + references.none(region).size()
                 + " set no limit there and " + references.notRecorded(region).size() + " are not recorded."));

@@ -120,12 +120,12 @@ public final class AlternativesPrintout {
     /** The stops and changes that some plans have and others do not, worst first. */
     private static Map<String, Severity> deciding(List<Plan> plans) {
         Map<String, Severity> any = new TreeMap<>();
-        plans.forEach(each -> any.putAll(each.faults()));
+        plans.forEach(plan -> any.putAll(plan.faults()));
         Map<String, Severity> deciding = new LinkedHashMap<>();
         any.entrySet().stream()
-                .filter(each -> !plans.stream().allMatch(plan -> plan.faults().containsKey(each.getKey())))
+                .filter(entry -> !plans.stream().allMatch(plan -> plan.faults().containsKey(entry.getKey())))
                 .sorted(Map.Entry.comparingByValue())
-                .forEach(each -> deciding.put(each.getKey(), each.getValue()));
+                .forEach(fault -> deciding.put(fault.getKey(), fault.getValue()));
         return deciding;
     }
 
@@ -163,8 +163,8 @@ public final class AlternativesPrintout {
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {
         page.line(String.format(Locale.ROOT, "%-" + NAME + "s", Words.shortened(name, NAME))
-                + columns.map(each -> String.format(
-                                Locale.ROOT, "%" + CELL + "s", Words.shortened(cell.apply(each), CELL - 1)))
+                + columns.map(column -> String.format(
+                                Locale.ROOT, "%" + CELL + "s", Words.shortened(cell.apply(column), CELL - 1)))
                         .collect(Collectors.joining()));
     }
 }

@@ -54,12 +54,12 @@ final class ChangeWords {
 
     private static String money(Advice planned, Offer offer) {
         return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
-                .filter(each -> each.getValue().signum() != 0)
-                .map(each -> (each.getValue().signum() > 0 ? ", costs " : ", saves ")
-                        + each.getValue().abs().toPlainString()
+                .filter(entry -> entry.getValue().signum() != 0)
+                .map(entry -> (entry.getValue().signum() > 0 ? ", costs " : ", saves ")
+                        + entry.getValue().abs().toPlainString()
                         + " "
-                        + each.getKey()
-                        + (each.getValue().signum() > 0 ? " more" : ""))
+                        + entry.getKey()
+                        + (entry.getValue().signum() > 0 ? " more" : ""))
                 .collect(Collectors.joining());
     }
 
@@ -72,7 +72,7 @@ final class ChangeWords {
 
     private static Set<String> ids(Advice advice) {
         return advice.findings().stream()
-                .map(each -> each.judged().id())
+                .map(finding -> finding.judged().id())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -82,7 +82,7 @@ final class ChangeWords {
                 + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver()
-                        .map(each -> "; waived " + HouseWords.waiver(each))
+                        .map(waiver -> "; waived " + HouseWords.waiver(waiver))
                         .orElse("");
     }
 

@@ -58,7 +58,7 @@ public final class ExplanationPrintout {
                 Words.hyphenated(card.severity().value().name()) + ", " + rule.place() + ", in the book since "
                         + card.since());
         page.rule();
-        HouseWords.severity(advice, id).ifPresent(each -> page.hanging("Severity ", each));
+        HouseWords.severity(advice, id).ifPresent(severity -> page.hanging("Severity ", severity));
         page.hanging("Why      ", card.why());
         page.hanging("Rests on ", card.basis().value().words() + sources(card.sources()));
         for (String practice : rule.practice()) {
@@ -100,9 +100,9 @@ public final class ExplanationPrintout {
                         + String.join(
                                 "; ",
                                 ids.stream()
-                                        .map(each -> advice.book()
+                                        .map(source -> advice.book()
                                                 .sources()
-                                                .get(each)
+                                                .get(source)
                                                 .title())
                                         .toList());
     }
@@ -161,15 +161,15 @@ public final class ExplanationPrintout {
     /** What the finding that another builds on says itself. */
     private void found(Advised advised, String loadCase) {
         advice.findings().stream()
-                .filter(each -> each.judged().id().equals(advised.id())
-                        && each.judged().subject().equals(advised.subject())
-                        && List.of("", loadCase).contains(each.judged().loadCase()))
+                .filter(finding -> finding.judged().id().equals(advised.id())
+                        && finding.judged().subject().equals(advised.subject())
+                        && List.of("", loadCase).contains(finding.judged().loadCase()))
                 .findFirst()
-                .ifPresent(each -> page.hanging(
+                .ifPresent(finding -> page.hanging(
                         "      found  ",
-                        Wording.fill(each.judged().card().title(), each)
-                                + each.comparison()
-                                        .map(comparison -> ": " + Wording.comparison(each.judged(), comparison))
+                        Wording.fill(finding.judged().card().title(), finding)
+                                + finding.comparison()
+                                        .map(comparison -> ": " + Wording.comparison(finding.judged(), comparison))
                                         .orElse("")));
     }
 
@@ -243,9 +243,9 @@ public final class ExplanationPrintout {
     private static String numbers(Comparison comparison, Object fact, Map<String, Object> bound) {
         String numbers = comparison
                 .named()
-                .filter(each -> each.kind() != Kind.TRUTH)
-                .filter(each -> owner(each, fact, bound) != null)
-                .map(each -> each + " is " + shown(owner(each, fact, bound), each.property()))
+                .filter(property -> property.kind() != Kind.TRUTH)
+                .filter(property -> owner(property, fact, bound) != null)
+                .map(property -> property + " is " + shown(owner(property, fact, bound), property.property()))
                 .collect(Collectors.joining(", "));
         return numbers.isEmpty() ? "" : "   (" + numbers + ")";
     }

@@ -113,15 +113,15 @@ final class HouseWords {
     /** The waivers that waive nothing, each with why. */
     static List<String> idle(Advice advice) {
         return advice.waivers().stream()
-                .filter(each -> each.state() != Waiving.State.ACTIVE)
-                .map(each -> each.waiver().rule()
-                        + (each.waiver().subject().isEmpty()
+                .filter(waiver -> waiver.state() != Waiving.State.ACTIVE)
+                .map(waiver -> waiver.waiver().rule()
+                        + (waiver.waiver().subject().isEmpty()
                                 ? ""
-                                : " [" + each.waiver().subject() + "]")
-                        + (each.waiver().in().isEmpty()
+                                : " [" + waiver.waiver().subject() + "]")
+                        + (waiver.waiver().in().isEmpty()
                                 ? ""
-                                : ", " + each.waiver().in()) + ", waived "
-                        + waiver(each.waiver()) + " - " + why(each.state()))
+                                : ", " + waiver.waiver().in()) + ", waived "
+                        + waiver(waiver.waiver()) + " - " + why(waiver.state()))
                 .toList();
     }
 

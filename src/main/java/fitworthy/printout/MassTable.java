@@ -35,7 +35,8 @@ final class MassTable {
                         .add(loading.loadCase().name());
             }
         }
-        List<String> all = loadings.stream().map(each -> each.loadCase().name()).toList();
+        List<String> all =
+                loadings.stream().map(loading -> loading.loadCase().name()).toList();
         List<Row> rows = new ArrayList<>();
         casesByMass.forEach((cells, cases) -> rows.add(row(cells, where(cases, all), false)));
         for (Loading loading : loadings) {
@@ -54,7 +55,7 @@ final class MassTable {
                     true));
         }
         List<Row> limits =
-                loadings.stream().flatMap(each -> limits(each).stream()).toList();
+                loadings.stream().flatMap(loading -> limits(loading).stream()).toList();
         return List.of(
                 new Table(
                         "Masses in kg; places in mm behind the front axle, left of the centre line and above the "

@@ -72,7 +72,7 @@ public final class TextPrintout {
     private void section(String heading, List<String> entries) {
         if (!entries.isEmpty()) {
             page.wrapped(0, heading);
-            entries.forEach(each -> page.hanging("  - ", each));
+            entries.forEach(entry -> page.hanging("  - ", entry));
             page.blank();
         }
     }
@@ -88,7 +88,7 @@ public final class TextPrintout {
                 String.join(
                         ", ",
                         List.of(advice.sheet().customer(), advice.sheet().quote()).stream()
-                                .filter(each -> !each.isEmpty())
+                                .filter(line -> !line.isEmpty())
                                 .toList()));
         field(
                 "Region",
@@ -102,7 +102,9 @@ public final class TextPrintout {
         field("House", HouseWords.house(advice));
         field(
                 "Loadings",
-                advice.loadings().stream().map(each -> each.loadCase().name()).collect(Collectors.joining(", ")));
+                advice.loadings().stream()
+                        .map(loading -> loading.loadCase().name())
+                        .collect(Collectors.joining(", ")));
         page.blank();
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();

@@ -24,8 +24,8 @@ final class WorkTable {
         WorkOrder order = WorkOrder.of(plan);
         if (!order.loops().isEmpty()) {
             return order.loops().stream()
-                    .map(each -> (Block) new Paragraph("There is no order of work: each of these waits"
-                            + " for another of them: " + String.join(", ", each) + "."))
+                    .map(loop -> (Block) new Paragraph("There is no order of work: each of these waits"
+                            + " for another of them: " + String.join(", ", loop) + "."))
                     .toList();
         }
         List<Row> rows = new ArrayList<>();

@@ -70,7 +70,7 @@ record BookValue(Book book, String id, int index) {
     /** The value of this practice value in a region on a day, also one that says that none applies. */
     Optional<BookValue> inForce(String region, LocalDate day) {
         return book.lineage(region).stream()
-                .map(each -> latest(each, day))
+                .map(place -> latest(place, day))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -87,10 +87,10 @@ record BookValue(Book book, String id, int index) {
 
     private Optional<BookValue> latest(String region, LocalDate day) {
         return IntStream.range(0, entry().values().size())
-                .mapToObj(each -> new BookValue(book, id, each))
-                .filter(each -> each.value().region().equals(region)
-                        && !each.value().from().isAfter(day))
-                .max(Comparator.comparing(each -> each.value().from()));
+                .mapToObj(value -> new BookValue(book, id, value))
+                .filter(value -> value.value().region().equals(region)
+                        && !value.value().from().isAfter(day))
+                .max(Comparator.comparing(value -> value.value().from()));
     }
 
     /** Something to say of it, at its own line. */

@@ -99,9 +99,9 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     /** Each part in which a finding is other than expected. */
     private static List<String> differences(Expected expected, Finding finding) {
         Judged judged = finding.judged();
-        Optional<Comparison> compared = finding.comparison().map(each -> Wording.asPrinted(judged, each));
+        Optional<Comparison> compared = finding.comparison().map(raw -> Wording.asPrinted(judged, raw));
         MeasureKind kind = finding.comparison()
-                .map(each -> Wording.kind(judged, each))
+                .map(raw -> Wording.kind(judged, raw))
                 .orElse(judged.measure().kind());
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);
@@ -141,24 +141,24 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                     + Words.suggestion(id, advice.book().rules().keySet());
         }
         Optional<Finding> found = advice.findings().stream()
-                .filter(each -> each.judged().id().equals(id))
+                .filter(finding -> finding.judged().id().equals(id))
                 .findFirst();
         if (found.isPresent()) {
             return "it was found: " + shown(found.get());
         }
         Optional<NotAssessed> open = advice.notAssessed().stream()
-                .filter(each -> each.judged().id().equals(id))
+                .filter(outcome -> outcome.judged().id().equals(id))
                 .findFirst();
         if (open.isPresent()) {
             return "it was not assessed for want of "
                     + open.get().missing().get(0).path();
         }
         return advice.met().stream()
-                .filter(each -> each.judged().id().equals(id))
+                .filter(outcome -> outcome.judged().id().equals(id))
                 .findFirst()
                 .map(met -> "it was met: " + shown(met.judged(), met.comparison()))
                 .or(() -> advice.doesNotApply().stream()
-                        .filter(each -> each.judged().id().equals(id))
+                        .filter(outcome -> outcome.judged().id().equals(id))
                         .findFirst()
                         .map(off -> "it does not apply: " + off.reason().words()))
                 .orElse("nothing gives the measure that it judges");
@@ -171,6 +171,8 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     private static String shown(Judged judged, Optional<Comparison> comparison) {
         String where = judged.loadCase().isEmpty() ? judged.subject() : judged.subject() + ", " + judged.loadCase();
         return "[" + where + "] "
-                + comparison.map(each -> Wording.comparison(judged, each)).orElse(Wording.value(judged.measure()));
+                + comparison
+                        .map(compared -> Wording.comparison(judged, compared))
+                        .orElse(Wording.value(judged.measure()));
     }
 }

@@ -65,8 +65,8 @@ public final class Cases {
                     || doesNotApply.contains(id)
                     || unsure.contains(id)
                     || sure.contains(id)
-                    || expect.stream().anyMatch(each -> each.id().equals(id))
-                    || notAssessed.stream().anyMatch(each -> each.id().equals(id));
+                    || expect.stream().anyMatch(finding -> finding.id().equals(id))
+                    || notAssessed.stream().anyMatch(check -> check.id().equals(id));
         }
     }
 

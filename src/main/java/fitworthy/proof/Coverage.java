@@ -33,14 +33,14 @@ final class Coverage {
     /** @param trials the cases of the rule's topic */
     Coverage(Book book, String id, List<CaseResult> trials) {
         this.card = book.cards().get(id);
-        this.fired = of(id, trials.stream().flatMap(each -> each.advice().findings().stream()));
+        this.fired = of(id, trials.stream().flatMap(trial -> trial.advice().findings().stream()));
         this.within = Stream.concat(
-                        of(id, trials.stream().flatMap(each -> each.advice().met().stream())).stream()
+                        of(id, trials.stream().flatMap(trial -> trial.advice().met().stream())).stream()
                                 .flatMap(met -> met.comparison().stream()),
                         // A rule that builds on another is never met, but is held in place where that one is silent.
-                        of(id, trials.stream().flatMap(each -> each.advice().doesNotApply().stream())).stream()
+                        of(id, trials.stream().flatMap(trial -> trial.advice().doesNotApply().stream())).stream()
                                 .flatMap(off -> off.comparison().stream()))
-                .filter(each -> each.margin() >= 0)
+                .filter(trial -> trial.margin() >= 0)
                 .toList();
         for (CaseResult trial : trials) {
             for (Explanation each : Explanation.of(trial.advice(), id)) {
@@ -50,7 +50,7 @@ final class Coverage {
     }
 
     private static <O extends Outcome> List<O> of(String id, Stream<O> outcomes) {
-        return outcomes.filter(each -> each.judged().id().equals(id)).toList();
+        return outcomes.filter(outcome -> outcome.judged().id().equals(id)).toList();
     }
 
     private void count(Step step) {
@@ -75,11 +75,11 @@ final class Coverage {
             return Optional.of("no case meets it");
         }
         if (!fired.stream()
-                .allMatch(each ->
-                        each.comparison().filter(got -> got.margin() < 0).isPresent())) {
+                .allMatch(finding ->
+                        finding.comparison().filter(got -> got.margin() < 0).isPresent())) {
             return Optional.empty();
         }
-        return tooFar(fired.stream().map(each -> each.comparison().orElseThrow()))
+        return tooFar(fired.stream().map(finding -> finding.comparison().orElseThrow()))
                 .map(gap -> "the nearest case beyond its limit is " + gap + " away")
                 .or(() -> tooFar(within.stream()).map(gap -> "the nearest case within its limit is " + gap + " away"));
     }
@@ -90,9 +90,9 @@ final class Coverage {
     private Optional<String> tooFar(Stream<Comparison> all) {
         MeasureKind kind = Measures.kinds().get(card.judges());
         boolean counted = kind.unit().isEmpty() && kind.decimals() == 0;
-        double gap = all.mapToDouble(each -> counted && Math.abs(each.margin()) <= 1
+        double gap = all.mapToDouble(compared -> counted && Math.abs(compared.margin()) <= 1
                         ? 0
-                        : Math.abs(each.margin()) / Math.max(Math.abs(each.limit()), 1e-9))
+                        : Math.abs(compared.margin()) / Math.max(Math.abs(compared.limit()), 1e-9))
                 .min()
                 .orElse(1);
         return gap <= NEAR ? Optional.empty() : Optional.of(Math.round(gap * 100) + " %");
@@ -103,7 +103,7 @@ final class Coverage {
         List<String> sides = Stream.of(true, false)
                 .flatMap(side -> {
                     List<String> never = comparisons.entrySet().stream()
-                            .filter(each -> each.getValue().equals(List.of(!side)))
+                            .filter(entry -> entry.getValue().equals(List.of(!side)))
                             .map(Map.Entry::getKey)
                             .toList();
                     return never.isEmpty()

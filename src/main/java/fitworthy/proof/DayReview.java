@@ -63,7 +63,7 @@ final class DayReview {
                     "no case of " + value.value().region() + " stands on " + bare + ", next to the day on which "
                             + value.value().value() + " begins",
                     "a case with 'as-of: " + bare + "' and what is said on that day"));
-        } else if (now.stream().noneMatch(each -> saysSame(each) || turned(value, each, old))) {
+        } else if (now.stream().noneMatch(trial -> saysSame(trial) || turned(value, trial, old))) {
             faults.add(
                     value.tell(
                             "no sheet comes out differently in " + value.value().region() + " on " + before + " and on "
@@ -86,8 +86,8 @@ final class DayReview {
 
     private static boolean turned(BookValue value, CaseResult now, List<CaseResult> old) {
         return old.stream()
-                .anyMatch(each ->
-                        sameSheet(each.text(), now.text()) && !said(value, each).equals(said(value, now)));
+                .anyMatch(trial -> sameSheet(trial.text(), now.text())
+                        && !said(value, trial).equals(said(value, now)));
     }
 
     private static boolean sameSheet(Case one, Case other) {

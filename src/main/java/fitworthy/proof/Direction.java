@@ -54,6 +54,6 @@ final class Direction {
     }
 
     private static boolean leavesSome(Finding finding) {
-        return finding.comparison().filter(each -> each.margin() > 0).isPresent();
+        return finding.comparison().filter(compared -> compared.margin() > 0).isPresent();
     }
 }

@@ -45,7 +45,7 @@ final class FolderReview {
 
     private static List<Path> in(Path folder) {
         try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(each -> !each.getFileName().toString().startsWith("."))
+            return all.filter(path -> !path.getFileName().toString().startsWith("."))
                     .sorted()
                     .toList();
         } catch (IOException e) {

@@ -60,7 +60,7 @@ public record LookAlike(Case text, Met met) {
                             ? Math.max(NEAR, all.get(0).distance())
                             : all.get(0).distance();
             return all.stream()
-                    .filter(each -> each.distance() <= most)
+                    .filter(pair -> pair.distance() <= most)
                     .limit(named.isEmpty() ? 1 : Long.MAX_VALUE)
                     .toList();
         }
@@ -89,7 +89,7 @@ public record LookAlike(Case text, Met met) {
     public String words() {
         return text.text().name()
                 + met.comparison()
-                        .map(each -> " (" + Wording.comparison(met.judged(), each) + ")")
+                        .map(compared -> " (" + Wording.comparison(met.judged(), compared) + ")")
                         .orElse("");
     }
 }

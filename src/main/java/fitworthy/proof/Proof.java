@@ -36,7 +36,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
      */
     public static Proof of(Path folder, RuleEngine engine, LocalDate day, IntConsumer progress) throws FaultsException {
         Book book = engine.book();
-        Proof proof = of(folder, engine, each -> true, progress);
+        Proof proof = of(folder, engine, every -> true, progress);
         book.rules().forEach((id, rule) -> proof.coverage(id)
                 .gap()
                 .ifPresent(gap -> proof.faults.add(new Fault(

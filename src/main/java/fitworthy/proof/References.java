@@ -76,7 +76,8 @@ public final class References {
 
     /** The cases in which a rule has to come up. */
     public List<Case> firing(String rule) {
-        return naming(text -> text.expect().stream().anyMatch(each -> each.id().equals(rule)));
+        return naming(
+                text -> text.expect().stream().anyMatch(finding -> finding.id().equals(rule)));
     }
 
     /** The cases in which a rule has to be met. */
@@ -87,11 +88,11 @@ public final class References {
     /** The cases in which a rule must not be assessed. */
     public List<Case> notAssessed(String rule) {
         return naming(
-                text -> text.notAssessed().stream().anyMatch(each -> each.id().equals(rule)));
+                text -> text.notAssessed().stream().anyMatch(check -> check.id().equals(rule)));
     }
 
     private List<Case> naming(Predicate<Cases.Text> wanted) {
-        return cases.stream().filter(each -> wanted.test(each.text())).toList();
+        return cases.stream().filter(trial -> wanted.test(trial.text())).toList();
     }
 
     /** What holds in a region of a practice value once all that is recorded has begun. */

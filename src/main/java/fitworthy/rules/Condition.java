@@ -136,7 +136,7 @@ public sealed interface Condition {
         public String toString() {
             return (binding == null ? "" : binding + " : ")
                     + fact.word() + "(" + Property.key(fact).word() + " == \"" + key + "\""
-                    + comparisons.stream().map(each -> ", " + each).collect(Collectors.joining()) + ")";
+                    + comparisons.stream().map(comparison -> ", " + comparison).collect(Collectors.joining()) + ")";
         }
     }
 

@@ -77,7 +77,7 @@ final class ConditionParser {
         Token begin = tokens.peek();
         if (tokens.take("not")) {
             Condition none = inside();
-            if (none.patterns().stream().anyMatch(each -> each.fact() == Fact.ADVISED)) {
+            if (none.patterns().stream().anyMatch(pattern -> pattern.fact() == Fact.ADVISED)) {
                 tokens.fault(
                         begin.place(),
                         "advice that is not given yet may still come, so its absence proves nothing",

@@ -69,7 +69,7 @@ public final class Facts {
                 ? List.of(judged)
                 : byKey.getOrDefault(key(match.fact(), match.key()), List.of());
         for (Object candidate : candidates) {
-            if (match.comparisons().stream().allMatch(each -> each.holds(candidate, bound))) {
+            if (match.comparisons().stream().allMatch(comparison -> comparison.holds(candidate, bound))) {
                 Map<String, Object> more = match.binding() == null ? bound : new HashMap<>(bound);
                 if (match.binding() != null) {
                     more.put(match.binding(), candidate);

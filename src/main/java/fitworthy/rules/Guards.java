@@ -119,8 +119,8 @@ public final class Guards {
     private boolean guards(Comparison comparison) {
         return comparison
                         .named()
-                        .noneMatch(each -> each.binding() == null
-                                && (each.kind() == Property.Kind.NUMBER || each.property() == Property.WORD))
+                        .noneMatch(property -> property.binding() == null
+                                && (property.kind() == Property.Kind.NUMBER || property.property() == Property.WORD))
                 || better(comparison) > 0;
     }
 

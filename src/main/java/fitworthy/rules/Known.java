@@ -30,7 +30,8 @@ final class Known {
 
     /** Whether it compares what may not be known. */
     static boolean compares(Match match) {
-        return match.comparisons().stream().anyMatch(each -> !needing(each).isEmpty());
+        return match.comparisons().stream()
+                .anyMatch(comparison -> !needing(comparison).isEmpty());
     }
 
     /** @param known the names given so far, with whether what they mean is sure to be known; gets those given here */
@@ -60,7 +61,7 @@ final class Known {
     private static Match asked(Match match, Map<String, Boolean> known) {
         List<Comparison> comparisons = new ArrayList<>();
         Set<Named> asks = new LinkedHashSet<>();
-        match.comparisons().forEach(each -> asks.addAll(needing(each)));
+        match.comparisons().forEach(comparison -> asks.addAll(needing(comparison)));
         for (Named ask : asks) {
             boolean sure = ask.binding() != null && known.getOrDefault(ask.binding(), false);
             if (!sure && !match.comparisons().contains(new Holds(ask))) {
@@ -80,15 +81,16 @@ final class Known {
         boolean equal = comparison instanceof Compared compared && compared.operator() == Operator.EQUAL;
         Set<Named> needing = new LinkedHashSet<>();
         if (comparison instanceof Comparison.Both both) {
-            both.parts().forEach(each -> needing.addAll(needing(each)));
+            both.parts().forEach(part -> needing.addAll(needing(part)));
         } else if (comparison instanceof Comparison.Either either) {
-            either.parts().forEach(each -> needing.addAll(needing(each)));
+            either.parts().forEach(part -> needing.addAll(needing(part)));
         } else {
             comparison
                     .named()
-                    .filter(each -> each.property().fact() == Fact.MEASURE)
-                    .filter(each -> each.kind() == Kind.NUMBER || each.property() == Property.WORD && !equal)
-                    .forEach(each -> needing.add(new Named(each.binding(), Property.KNOWN)));
+                    .filter(property -> property.property().fact() == Fact.MEASURE)
+                    .filter(property ->
+                            property.kind() == Kind.NUMBER || property.property() == Property.WORD && !equal)
+                    .forEach(property -> needing.add(new Named(property.binding(), Property.KNOWN)));
         }
         return needing;
     }

@@ -93,7 +93,7 @@ public enum Property {
     /** What may be asked of a fact, in the order of the alphabet. */
     static List<String> words(Fact fact) {
         return Arrays.stream(values())
-                .filter(each -> each.fact == fact)
+                .filter(value -> value.fact == fact)
                 .map(Property::word)
                 .sorted()
                 .toList();

@@ -46,17 +46,17 @@ public enum Stricter {
             if (means(pattern, practice)) {
                 here.add(null);
             }
-            pattern.comparisons().forEach(each -> comparison(each, here, fires, found));
+            pattern.comparisons().forEach(comparison -> comparison(comparison, here, fires, found));
         }
         boolean inside = fires ^ condition instanceof Condition.None;
-        condition.parts().forEach(each -> condition(each, practice, names, inside, found));
+        condition.parts().forEach(part -> condition(part, practice, names, inside, found));
     }
 
     private static void comparison(Comparison comparison, Set<String> names, boolean fires, Set<Stricter> found) {
         if (comparison instanceof Comparison.Both both) {
-            both.parts().forEach(each -> comparison(each, names, fires, found));
+            both.parts().forEach(part -> comparison(part, names, fires, found));
         } else if (comparison instanceof Comparison.Either either) {
-            either.parts().forEach(each -> comparison(each, names, fires, found));
+            either.parts().forEach(part -> comparison(part, names, fires, found));
         } else if (comparison instanceof Comparison.Not not) {
             comparison(not.part(), names, !fires, found);
         } else if (comparison instanceof Compared compared) {

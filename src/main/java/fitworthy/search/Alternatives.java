@@ -42,10 +42,10 @@ public record Alternatives(List<Alternative> plans, long all) {
             BooleanSupplier stop,
             IntConsumer progress) {
         List<Sheet.Option> varied = sheet.options().stream()
-                .filter(each -> options.contains(each.name()))
+                .filter(option -> options.contains(option.name()))
                 .toList();
         long all = varied.stream()
-                .mapToLong(each -> each.choices().size())
+                .mapToLong(option -> option.choices().size())
                 .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
         List<Alternative> plans = new ArrayList<>();
         plans.add(alternative(engine, root, sheet, varied, 0));
@@ -57,7 +57,7 @@ public record Alternatives(List<Alternative> plans, long all) {
                             : Optional.of(alternative(engine, root, sheet, varied, number)))
                     .toList();
             // What comes after a combination that was not run is left out, so that the table has no gap.
-            batch.stream().takeWhile(Optional::isPresent).forEach(each -> plans.add(each.get()));
+            batch.stream().takeWhile(Optional::isPresent).forEach(plan -> plans.add(plan.get()));
             progress.accept(plans.size());
         }
         return new Alternatives(plans, all);

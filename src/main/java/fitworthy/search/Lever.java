@@ -35,9 +35,9 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
     /** Every lever that the sheet leaves open, and what the cards of these findings say would put them right. */
     static List<Lever> of(Node.Mapping root, Sheet sheet, Collection<Finding> findings) {
         Set<Change.PutRight> right = new LinkedHashSet<>();
-        findings.forEach(each -> putRight(root, each.judged()).ifPresent(right::add));
+        findings.forEach(finding -> putRight(root, finding.judged()).ifPresent(right::add));
         List<Lever> levers = new ArrayList<>();
-        right.forEach(each -> levers.add(new Lever(each.path().toString(), 1, strength -> each, 0)));
+        right.forEach(change -> levers.add(new Lever(change.path().toString(), 1, strength -> change, 0)));
         Sheet planned = sheet.planned();
         for (Fitment fitment : planned.fitments()) {
             boolean chosen = sheet.options().stream()
@@ -95,9 +95,9 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
 
     private static Optional<Change.PutRight> putRight(Node.Mapping root, Judged judged) {
         return judged.card().mendedBy().stream()
-                .map(each ->
-                        new Change.PutRight(judged.subject(), each.path(judged.subject()), each.answer(), each.by()))
-                .filter(each -> each.path().in(root) != null)
+                .map(mended -> new Change.PutRight(
+                        judged.subject(), mended.path(judged.subject()), mended.answer(), mended.by()))
+                .filter(change -> change.path().in(root) != null)
                 .findFirst();
     }
 
@@ -121,7 +121,7 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
     /** A tank filled less, but for what the trip needs. @param least 0 to 1 */
     private static Optional<Lever> tank(Sheet sheet, Tank tank, double least) {
         double fullest = sheet.cases().stream()
-                .map(each -> each.filled().getOrDefault(tank.name(), tank.fill()))
+                .map(loading -> loading.filled().getOrDefault(tank.name(), tank.fill()))
                 .mapToDouble(Figure::value)
                 .max()
                 .orElse(tank.fill().value());

@@ -70,18 +70,18 @@ public record Sheet(
                         assumedPlace,
                         vehicle,
                         fitments.stream()
-                                .filter(each -> !gone.contains(each.name()))
+                                .filter(fitment -> !gone.contains(fitment.name()))
                                 .toList(),
                         jobs,
                         readyBy,
                         tanks.stream()
-                                .filter(each -> !gone.contains(each.name()))
+                                .filter(tank -> !gone.contains(tank.name()))
                                 .toList(),
                         occupants,
                         cargo.stream().filter(load -> !gone.contains(load.in())).toList(),
                         trailer,
                         circuits.stream()
-                                .filter(each -> !gone.contains(each.part()))
+                                .filter(circuit -> !gone.contains(circuit.part()))
                                 .toList(),
                         papers,
                         trip,
@@ -134,7 +134,7 @@ public record Sheet(
         /** The choice that is taken. */
         public Alternative taken() {
             return choices.stream()
-                    .filter(each -> each.name().equals(take))
+                    .filter(choice -> choice.name().equals(take))
                     .findFirst()
                     .orElse(choices.get(0));
         }

@@ -25,8 +25,8 @@ public final class Leftovers {
     public static void clear(Path folder, String beginning) {
         try (DirectoryStream<Path> left = Files.newDirectoryStream(
                 folder,
-                each -> each.getFileName().toString().startsWith(beginning)
-                        && each.getFileName().toString().endsWith(UNFINISHED))) {
+                file -> file.getFileName().toString().startsWith(beginning)
+                        && file.getFileName().toString().endsWith(UNFINISHED))) {
             for (Path each : left) {
                 Duration age = Duration.between(Files.getLastModifiedTime(each).toInstant(), Instant.now())
                         .abs();

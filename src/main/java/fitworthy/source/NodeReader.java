@@ -146,7 +146,7 @@ public final class NodeReader {
     private static Place placeAfter(String text, Place place) {
         return new Place(
                 place.file(),
-                (int) text.chars().filter(each -> each == '\n').count() + Math.max(1, place.line()),
+                (int) text.chars().filter(letter -> letter == '\n').count() + Math.max(1, place.line()),
                 text.length() - text.lastIndexOf('\n'));
     }
 

@@ -245,13 +245,13 @@ public final class EnergyFlow {
      */
     private Optional<Missing> feedOfCharger(Circuit circuit) {
         return unfed(plan).entrySet().stream()
-                .filter(each -> loading.carries(each.getKey()))
-                .filter(each -> circuit.part().isEmpty()
-                        || circuit.part().equals(each.getKey().in()))
-                .filter(each -> !circuit.shortTime().is(YesNo.YES)
+                .filter(entry -> loading.carries(entry.getKey()))
+                .filter(entry -> circuit.part().isEmpty()
+                        || circuit.part().equals(entry.getKey().in()))
+                .filter(entry -> !circuit.shortTime().is(YesNo.YES)
                         && inverters
                                 .drawn(circuit, starterVoltage(plan))
-                                .isAtLeast(((Charger) each.getKey().details()).input()))
+                                .isAtLeast(((Charger) entry.getKey().details()).input()))
                 .map(Map.Entry::getValue)
                 .findFirst();
     }

@@ -34,7 +34,7 @@ final class AirPath {
         Loading loading = facts.loading();
         List<Fitment> snorkels = loading.plan().fitments(Fitment.Kind.SNORKEL);
         return snorkels.stream()
-                .map(each -> new AirPath(facts, each, snorkels.indexOf(each) + 1).picture())
+                .map(snorkel -> new AirPath(facts, snorkel, snorkels.indexOf(snorkel) + 1).picture())
                 .toList();
     }
 

@@ -48,7 +48,7 @@ final class Energy {
 
     /** Whether anything of it is known; a picture of nothing but question marks helps nobody. */
     private static boolean known(SecondBattery battery) {
-        return battery.drains().stream().anyMatch(each -> each.figure().known())
+        return battery.drains().stream().anyMatch(drain -> drain.figure().known())
                 || battery.capacity().known();
     }
 
@@ -161,7 +161,7 @@ final class Energy {
         return String.join(
                 ", ",
                 parts.stream()
-                        .map(each -> Lettering.named(each.name()) + " " + charge(each.figure()))
+                        .map(part -> Lettering.named(part.name()) + " " + charge(part.figure()))
                         .toList());
     }
 

@@ -95,10 +95,10 @@ final class LabelPlaces {
                 && box.y >= page.y
                 && box.x + box.width <= page.x + page.width
                 && box.y + box.height <= page.y + page.height
-                && taken.stream().noneMatch(each -> each.overlaps(box, GAP));
+                && taken.stream().noneMatch(other -> other.overlaps(box, GAP));
     }
 
     private boolean clear(Leader leader, Box box) {
-        return leaders.stream().noneMatch(each -> each.crosses(leader) || each.passes(box));
+        return leaders.stream().noneMatch(other -> other.crosses(leader) || other.passes(box));
     }
 }

@@ -35,14 +35,14 @@ final class MassMarks {
     /** Numbers the masses from front to rear, those at one place together, those without a place last. */
     private void number() {
         double largest = at.masses.stream()
-                .mapToDouble(each -> Math.abs(each.mass().value()))
+                .mapToDouble(mass -> Math.abs(mass.mass().value()))
                 .filter(Double::isFinite)
                 .max()
                 .orElse(1);
         List<PointMass> ordered = at.masses.stream()
                 .sorted(Comparator.comparing((PointMass each) -> !placed(each))
-                        .thenComparingDouble(each -> each.at().x().value())
-                        .thenComparingDouble(each -> each.at().z().value()))
+                        .thenComparingDouble(mass -> mass.at().x().value())
+                        .thenComparingDouble(mass -> mass.at().z().value()))
                 .toList();
         int unplaced = 0;
         for (PointMass each : ordered) {

@@ -170,7 +170,7 @@ final class MirrorView {
         svg.line(
                 part + "-line", Pen.LINE, glassX, at.y(at.half, side.down()), at.x(at.far), at.y(at.half, side.down()));
         near.ifPresent(
-                each -> gauge(part + "-near", PracticeId.MIRRORS_NEAR_WIDTH, nearDistance, each.getValue(), side));
+                least -> gauge(part + "-near", PracticeId.MIRRORS_NEAR_WIDTH, nearDistance, least.getValue(), side));
         if (width * at.scale > 24) {
             svg.text(
                     Svg.SMALL,
@@ -255,7 +255,7 @@ final class MirrorView {
             if (field.isPresent()) {
                 String line = distance.map(Wording::value).orElse("far") + " behind the eye: "
                         + (field.get().isKnown() ? Wording.value(field.get()) : "?") + " of road seen"
-                        + asked.map(each -> ", " + Wording.value(each) + " asked for")
+                        + asked.map(width -> ", " + Wording.value(width) + " asked for")
                                 .orElse("");
                 boolean tooLittle = field.get().isKnown()
                         && asked.isPresent()

@@ -32,12 +32,12 @@ record PictureFacts(Loading loading, List<Measure> measures, List<Practice> prac
 
     /** Every measure of a kind, in the order in which the figures gave them. */
     List<Measure> all(MeasureKind kind) {
-        return measures.stream().filter(each -> each.kind() == kind).toList();
+        return measures.stream().filter(measure -> measure.kind() == kind).toList();
     }
 
     Optional<Measure> one(MeasureKind kind, String subject) {
         return all(kind).stream()
-                .filter(each -> each.getSubject().equals(subject))
+                .filter(measure -> measure.getSubject().equals(subject))
                 .findFirst();
     }
 

@@ -36,7 +36,7 @@ final class VehicleSide {
         double floor = at.radius * 1.35;
         double end = at.rear.or(Figure.of(at.wheelbase * 1.3)).value();
         double cab = at.loading.bodies().stream()
-                        .map(each -> ((BodyDetails.Body) each.details()).front())
+                        .map(body -> ((BodyDetails.Body) body.details()).front())
                         .filter(Figure::known)
                         .mapToDouble(Figure::value)
                         .min()
@@ -89,7 +89,7 @@ final class VehicleSide {
         for (Fitment fitment : at.loading.bodies()) {
             BodyDetails.Body body = (BodyDetails.Body) fitment.details();
             double middle = fitment.at()
-                    .map(each -> each.z().value())
+                    .map(place -> place.z().value())
                     .filter(Double::isFinite)
                     .orElse(at.radius * 2.2);
             boolean tray = fitment.kind() == Fitment.Kind.TRAY;

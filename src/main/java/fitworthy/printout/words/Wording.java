@@ -249,30 +249,33 @@ public final class Wording {
             List<Measure> evidence,
             List<Practice> practice) {
         MeasureKind kind =
-                compared.map(each -> kind(judged, each)).orElse(judged.measure().kind());
-        Optional<Comparison> comparison = compared.map(each -> asPrinted(judged, each));
+                compared.map(raw -> kind(judged, raw)).orElse(judged.measure().kind());
+        Optional<Comparison> comparison = compared.map(raw -> asPrinted(judged, raw));
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
             case "value", "enough" ->
-                comparison.map(each -> quantity(each.value(), kind)).orElseGet(() -> value(judged.measure()));
+                comparison.map(shown -> quantity(shown.value(), kind)).orElseGet(() -> value(judged.measure()));
             case "limit" ->
                 comparison
-                        .map(each -> quantity(each.limit(), kind) + (each.house() ? HOUSE : ""))
+                        .map(shown -> quantity(shown.limit(), kind) + (shown.house() ? HOUSE : ""))
                         .orElse("the limit");
             case "margin", "left" ->
-                comparison.map(each -> quantity(Math.abs(each.margin()), kind)).orElse("the difference");
+                comparison
+                        .map(shown -> quantity(Math.abs(shown.margin()), kind))
+                        .orElse("the difference");
             default ->
                 evidence.stream()
-                        .filter(each -> each.getName().equals(name))
+                        .filter(measure -> measure.getName().equals(name))
                         .findFirst()
                         .map(Wording::value)
                         .or(() -> practice.stream()
-                                .filter(each -> name.equals(each.id() + OF_LIMIT))
+                                .filter(value -> name.equals(value.id() + OF_LIMIT))
                                 .findFirst()
-                                .flatMap(share -> comparison.map(each -> quantity(share.value() * each.limit(), kind))))
+                                .flatMap(share ->
+                                        comparison.map(shown -> quantity(share.value() * shown.limit(), kind))))
                         .or(() -> practice.stream()
-                                .filter(each -> each.id().equals(name))
+                                .filter(value -> value.id().equals(name))
                                 .findFirst()
                                 .map(Wording::marked))
                         .orElse(name);
