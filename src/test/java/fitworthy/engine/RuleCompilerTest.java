@@ -69,6 +69,10 @@ class RuleCompilerTest {
 
         Map<String, byte[]> noClasses = new HashMap<>(compiled);
         noClasses.keySet().removeIf(file -> file.endsWith(".class"));
+        // Under a name that no packaging has left among the classes of the program either.
+        noClasses.replaceAll((file, list) -> new String(list, StandardCharsets.UTF_8)
+                .replace("fitworthy.compiled", "fitworthy.nowhere")
+                .getBytes(StandardCharsets.UTF_8));
         refused("the rule model cannot be loaded", noClasses);
 
         Map<String, byte[]> noneListed = new HashMap<>(compiled);
