@@ -161,19 +161,28 @@ public final class Arrangement {
                 .toList();
     }
 
-    /** How many of them of each severity are headings that nobody waived. */
-    public SortedMap<Severity, Long> headings() {
-        return standingTold()
-                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.counting()));
+    /**
+     * How many findings are headings that nobody waived, and how many are told under these.
+     *
+     * @param found by severity, the worst first
+     */
+    public record Headings(SortedMap<Severity, Long> found, long under) {
+
+        /** How many are of a severity. */
+        public long of(Severity severity) {
+            return found.getOrDefault(severity, 0L);
+        }
     }
 
-    /** How many findings are told under these headings. */
-    public long toldUnder() {
-        return standingTold().mapToLong(told -> told.parts().size()).sum();
-    }
-
-    private Stream<Told> standingTold() {
-        return told().stream().filter(told -> !told.head().isWaived());
+    /** What is told by itself, and what is told with it. */
+    public Headings headings() {
+        List<Told> standing =
+                told().stream().filter(told -> !told.head().isWaived()).toList();
+        return new Headings(
+                standing.stream()
+                        .collect(Collectors.groupingBy(
+                                told -> told.head().severity(), TreeMap::new, Collectors.counting())),
+                standing.stream().mapToLong(told -> told.parts().size()).sum());
     }
 
     /** Those of them that are no milder than {@code mildest}. */

@@ -79,7 +79,7 @@ final class CardWords {
         return id.equals(other)
                 || steps > 0
                         && cards.containsKey(id)
-                        && cards.get(id).with().stream().anyMatch(card -> toldUnder(card, other, steps - 1));
+                        && cards.get(id).with().stream().anyMatch(head -> toldUnder(head, other, steps - 1));
     }
 
     private void placeholders(String id, Card card, NodePath field, String text) {

@@ -1,10 +1,14 @@
 package fitworthy.book;
 
 import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.QuantityText;
 import fitworthy.schema.Field;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** A practice value by region and date, as practice.yaml holds it. Its id is the key it stands under. */
 public record DatedLimit(
@@ -30,6 +34,27 @@ public record DatedLimit(
         public boolean none() {
             return value.equals("none");
         }
+    }
+
+    /** One of the values in the unit used inside. @param value as it is written, checked before */
+    public double number(String value) {
+        try {
+            return QuantityText.parse(value, Dimension.ofUnit(unit)).value();
+        } catch (QuantityText.Unreadable e) {
+            throw new IllegalStateException("a value of " + meaning + " was checked but is unreadable", e);
+        }
+    }
+
+    /** The latest that has begun in a region itself. */
+    public Optional<Value> begun(String region, LocalDate day) {
+        return values.stream()
+                .filter(value -> value.region().equals(region) && !value.from().isAfter(day))
+                .max(Comparator.comparing(Value::from));
+    }
+
+    /** The same of the first of these regions that has one: a region, its parent, that one's. */
+    public Optional<Value> inForce(List<String> lineage, LocalDate day) {
+        return lineage.stream().flatMap(region -> begun(region, day).stream()).findFirst();
     }
 
     /** The way to one of the values in its entry. @param index counted from zero */

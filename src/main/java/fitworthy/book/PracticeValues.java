@@ -2,13 +2,10 @@ package fitworthy.book;
 
 import fitworthy.book.Practice.Lookup;
 import fitworthy.quantity.Choice;
-import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleText;
 import fitworthy.rules.Stricter;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -75,7 +72,7 @@ final class PracticeValues {
 
     /** A practice value with the house's in place of what the book records; the book's where they say the same. */
     private Lookup inPlace(Lookup recorded, House.Value set, DatedLimit entry) {
-        double number = number(entry, set.value());
+        double number = entry.number(set.value());
         if (recorded instanceof Lookup.Found found && found.practice().value() == number) {
             return recorded;
         }
@@ -110,24 +107,17 @@ final class PracticeValues {
     /** The latest value that has begun in a region, else the parent region's. */
     private Lookup recorded(String id, List<String> lineage, LocalDate day) {
         DatedLimit entry = practice.get(id);
-        for (String each : lineage) {
-            Optional<DatedLimit.Value> value = entry.values().stream()
-                    .filter(candidate ->
-                            candidate.region().equals(each) && !candidate.from().isAfter(day))
-                    .max(Comparator.comparing(DatedLimit.Value::from));
-            if (value.isPresent()) {
-                return value.get().none()
+        return entry.inForce(lineage, day)
+                .map(value -> value.none()
                         ? new Lookup.NoneApplies()
                         : new Lookup.Found(new Practice(
                                 id,
-                                number(entry, value.get().value()),
+                                entry.number(value.value()),
                                 entry.unit(),
                                 entry.meaning(),
-                                value.get(),
-                                Optional.empty()));
-            }
-        }
-        return new Lookup.NotRecorded();
+                                value,
+                                Optional.empty())))
+                .orElseGet(Lookup.NotRecorded::new);
     }
 
     static List<String> lineage(Map<String, Region> regions, String region) {
@@ -138,13 +128,5 @@ final class PracticeValues {
             lineage.add(each);
         }
         return lineage;
-    }
-
-    private static double number(DatedLimit entry, String value) {
-        try {
-            return QuantityText.parse(value, Dimension.ofUnit(entry.unit())).value();
-        } catch (QuantityText.Unreadable e) {
-            throw new IllegalStateException("a value of " + entry.meaning() + " was checked but is unreadable", e);
-        }
     }
 }

@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Arrangement.Headings;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.words.SeverityWords;
@@ -39,8 +40,7 @@ public final class AlternativesPrintout {
      *
      * @param faults its stops and changes that are not waived, by rule
      */
-    private record Plan(
-            Arrangement arrangement, Counts counts, Map<Severity, Long> headings, Map<String, Severity> faults) {
+    private record Plan(Arrangement arrangement, Counts counts, Headings headings, Map<String, Severity> faults) {
 
         static Plan of(Alternative alternative) {
             Arrangement arrangement = Arrangement.of(alternative.advice());
@@ -54,7 +54,7 @@ public final class AlternativesPrintout {
 
         /** As many as the headline of 'check' says. */
         long found(Severity severity) {
-            return headings.getOrDefault(severity, 0L);
+            return headings.of(severity);
         }
     }
 
@@ -137,7 +137,7 @@ public final class AlternativesPrintout {
         row(
                 "more told under them",
                 plans.stream(),
-                plan -> String.valueOf(plan.arrangement().toldUnder()));
+                plan -> String.valueOf(plan.headings().under()));
         if (plans.stream().anyMatch(plan -> plan.counts().waived() > 0)) {
             row("waived", plans.stream(), plan -> String.valueOf(plan.counts().waived()));
         }

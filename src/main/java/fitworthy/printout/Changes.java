@@ -5,6 +5,7 @@ import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Arrangement.Headings;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
@@ -78,10 +79,11 @@ final class Changes {
             List<String> cells = new ArrayList<>(
                     List.of(number, ChangeWords.choices(alternatives.plans().get(i), i)));
             Counts counted = plan.counts();
+            Headings headings = plan.headings();
             for (Severity severity : Severity.values()) {
-                cells.add(String.valueOf(plan.headings().getOrDefault(severity, 0L)));
+                cells.add(String.valueOf(headings.of(severity)));
             }
-            cells.add(String.valueOf(plan.toldUnder()));
+            cells.add(String.valueOf(headings.under()));
             cells.add(String.valueOf(counted.notAssessed()));
             cells.add(String.valueOf(counted.figuresMissing()));
             cells.add(ChangeWords.price(plan.advice()));

@@ -3,7 +3,6 @@ package fitworthy.printout;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
 import fitworthy.book.Severity;
-import java.util.Map;
 
 /** What advice comes to in numbers, as JSON has them. */
 final class JsonCounts {
@@ -39,14 +38,13 @@ final class JsonCounts {
     /** What the headline counts: what is told by itself, and what is told under it. */
     record Headings(long stop, long change, long confirm, long note, long toldUnder) {
 
-        static Headings of(Arrangement arrangement) {
-            Map<Severity, Long> headings = arrangement.headings();
+        static Headings of(Arrangement.Headings headings) {
             return new Headings(
-                    headings.getOrDefault(Severity.STOP, 0L),
-                    headings.getOrDefault(Severity.CHANGE, 0L),
-                    headings.getOrDefault(Severity.CONFIRM, 0L),
-                    headings.getOrDefault(Severity.NOTE, 0L),
-                    arrangement.toldUnder());
+                    headings.of(Severity.STOP),
+                    headings.of(Severity.CHANGE),
+                    headings.of(Severity.CONFIRM),
+                    headings.of(Severity.NOTE),
+                    headings.under());
         }
     }
 }

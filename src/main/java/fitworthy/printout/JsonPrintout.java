@@ -63,6 +63,7 @@ public final class JsonPrintout {
 
         static Written of(Advice advice, Severity mildest) {
             Book book = advice.book();
+            Arrangement arrangement = Arrangement.of(advice);
             return new Written(
                     SHAPE,
                     advice.sheet().title(),
@@ -74,8 +75,8 @@ public final class JsonPrintout {
                     book.cover().caution(),
                     MarginTable.loadings(advice),
                     advice.worstWord(),
-                    JsonCounts.Checks.of(Arrangement.of(advice).counts()),
-                    JsonCounts.Headings.of(Arrangement.of(advice)),
+                    JsonCounts.Checks.of(arrangement.counts()),
+                    JsonCounts.Headings.of(arrangement.headings()),
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)

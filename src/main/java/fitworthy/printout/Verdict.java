@@ -2,6 +2,7 @@ package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Arrangement.Headings;
 import fitworthy.printout.words.SeverityWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,12 +15,10 @@ final class Verdict {
     /** The outcome in a sentence, with what was found and how many figures are missing. */
     static String of(Arrangement arrangement) {
         List<String> parts = new ArrayList<>();
-        arrangement
-                .headings()
-                .forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
-        long under = arrangement.toldUnder();
-        if (under > 0) {
-            parts.add(parts.remove(parts.size() - 1) + " (" + under + " more told under them)");
+        Headings headings = arrangement.headings();
+        headings.found().forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
+        if (headings.under() > 0) {
+            parts.add(parts.remove(parts.size() - 1) + " (" + headings.under() + " more told under them)");
         }
         if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));

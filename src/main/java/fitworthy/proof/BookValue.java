@@ -4,12 +4,9 @@ import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.proof.Cases.Case;
-import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -40,12 +37,7 @@ record BookValue(Book book, String id, int index) {
 
     /** It in the unit used inside; there is none where no such limit applies. */
     double number() {
-        try {
-            return QuantityText.parse(value().value(), Dimension.ofUnit(entry().unit()))
-                    .value();
-        } catch (QuantityText.Unreadable e) {
-            throw new IllegalStateException("a value of " + id + " was checked but is unreadable", e);
-        }
+        return entry().number(value().value());
     }
 
     Place place() {
@@ -64,33 +56,17 @@ record BookValue(Book book, String id, int index) {
         String region = text.sheet().region();
         return trial.advice().book().lookup(id, region, day) instanceof Lookup.Found found
                 ? found.practice().entry().equals(value())
-                : value().none() && inForce(region, day).filter(this::equals).isPresent();
-    }
-
-    /** The value of this practice value in a region on a day, also one that says that none applies. */
-    Optional<BookValue> inForce(String region, LocalDate day) {
-        return book.lineage(region).stream()
-                .map(place -> latest(place, day))
-                .flatMap(Optional::stream)
-                .findFirst();
+                : value().none()
+                        && entry().inForce(book.lineage(region), day)
+                                .filter(value()::equals)
+                                .isPresent();
     }
 
     /** What held before it: the region's own older value, else its parent's on the day on which this one begins. */
-    Optional<BookValue> before() {
-        Optional<BookValue> own = latest(value().region(), value().from().minusDays(1));
-        if (own.isPresent()) {
-            return own;
-        }
+    Optional<DatedLimit.Value> before() {
         List<String> lineage = book.lineage(value().region());
-        return lineage.size() < 2 ? Optional.empty() : inForce(lineage.get(1), value().from());
-    }
-
-    private Optional<BookValue> latest(String region, LocalDate day) {
-        return IntStream.range(0, entry().values().size())
-                .mapToObj(value -> new BookValue(book, id, value))
-                .filter(value -> value.value().region().equals(region)
-                        && !value.value().from().isAfter(day))
-                .max(Comparator.comparing(value -> value.value().from()));
+        return entry().begun(value().region(), value().from().minusDays(1))
+                .or(() -> entry().inForce(lineage.subList(1, lineage.size()), value().from()));
     }
 
     /** Something to say of it, at its own line. */

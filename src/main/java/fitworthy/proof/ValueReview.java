@@ -214,13 +214,15 @@ final class ValueReview {
     /** A value more than half away from what held before is often a slip of the pen; a note that names that is none. */
     private void far(BookValue value) {
         value.before()
-                .filter(old -> !old.value().none())
-                .filter(old -> Math.abs(value.number() - old.number()) > FAR * Math.abs(old.number()))
-                .filter(old -> !value.value().note().contains(old.value().value()))
+                .filter(old -> !old.none())
+                .filter(old -> {
+                    double number = value.entry().number(old.value());
+                    return Math.abs(value.number() - number) > FAR * Math.abs(number);
+                })
+                .filter(old -> !value.value().note().contains(old.value()))
                 .ifPresent(old -> reminders.add(value.tell(
-                        old.value().value() + " of " + old.value().region() + " became "
+                        old.value() + " of " + old.region() + " became "
                                 + value.value().value() + " of " + where(value) + ", which is more than half away",
-                        "the value as its source has it; where it is right, a 'note' that names "
-                                + old.value().value())));
+                        "the value as its source has it; where it is right, a 'note' that names " + old.value())));
     }
 }

@@ -25,9 +25,19 @@ public record LoadCase(
                 Choice<YesNo> trip,
         @Field("what a weighbridge showed when it was loaded so") Optional<Weighed> weighed) {
 
+    /** Whether somebody is aboard. */
+    public boolean takes(String person) {
+        return named(aboard, person);
+    }
+
     /** Whether a piece of cargo is carried, where it does not go with a part that is off. */
-    public boolean carries(String cargo) {
-        return carrying.isEmpty() || carrying.get().contains(cargo);
+    public boolean carries(String load) {
+        return named(carrying, load);
+    }
+
+    /** Everything is where none is named. */
+    private static boolean named(Optional<List<String>> names, String name) {
+        return names.isEmpty() || names.get().contains(name);
     }
 
     /** A weighbridge reading, an axle at a time, with no trailer on. */

@@ -57,7 +57,7 @@ public record Sheet(
 
     /** This sheet with only the chosen parts in it; what stands in or on the others goes with them. */
     public Sheet planned() {
-        Set<String> gone = withContents(notTaken());
+        Set<String> gone = leftOut();
         return gone.isEmpty()
                 ? this
                 : new Sheet(
@@ -96,6 +96,11 @@ public record Sheet(
         options.forEach(option -> option.choices().forEach(choice -> open.addAll(choice.parts())));
         options.forEach(option -> open.removeAll(option.taken().parts()));
         return open;
+    }
+
+    /** Parts and tanks that are left out because another choice is taken, with what stands in or on them. */
+    public Set<String> leftOut() {
+        return withContents(notTaken());
     }
 
     /** What no choice says is left out, but goes with the part not taken that it stands in or on. */

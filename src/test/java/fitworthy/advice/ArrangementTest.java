@@ -210,18 +210,18 @@ class ArrangementTest {
                 arrangement.told().stream().flatMap(Arrangement.Told::all).toList();
         assertEquals(arrangement.findings().size(), told.size());
         assertEquals(Set.copyOf(arrangement.findings()), Set.copyOf(told));
-        assertEquals(3, arrangement.toldUnder());
+        assertEquals(3, arrangement.headings().under());
         assertEquals(
                 told.size() - 3,
-                arrangement.headings().values().stream()
+                arrangement.headings().found().values().stream()
                         .mapToLong(Long::longValue)
                         .sum());
         Arrangement waived = arranged(
                 PLATES + "waivers: [{rule: front.lamps-alone, reason: Show car, by: Sam Fitter, until: 2026-12-31}]\n");
-        assertEquals(2, waived.toldUnder());
+        assertEquals(2, waived.headings().under());
         assertEquals(
-                arrangement.headings().get(Severity.CHANGE) - 1,
-                waived.headings().get(Severity.CHANGE));
+                arrangement.headings().of(Severity.CHANGE) - 1,
+                waived.headings().of(Severity.CHANGE));
     }
 
     @Test

@@ -36,10 +36,7 @@ final class People {
 
     static void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        int aboard = loading.loadCase()
-                .aboard()
-                .map(List::size)
-                .orElse(plan.sheet().occupants().size());
+        int aboard = loading.aboard();
         Figure people = Figure.of(aboard, 0);
         if (aboard > 0) {
             List<Fitment> changes = plan.fitments(Fitment.Kind.SEAT_CHANGE).stream()

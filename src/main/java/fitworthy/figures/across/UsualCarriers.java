@@ -32,7 +32,7 @@ final class UsualCarriers {
     private UsualCarriers() {}
 
     /**
-     * What has none of its usual carriers left, by name: yes, or open where it is not known whether it is on the roof.
+     * What has none of its usual carriers left, by name: yes, or open where it is not known whether it stood on one.
      *
      * @param aboard the parts that are there
      * @param cargo what is carried beside them

@@ -50,7 +50,7 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
 
     /** The nearest value that can be printed in full; of two that are as near the higher. */
     public double printed(double value) {
-        double digit = Dimension.size(unit) * Math.pow(10, -decimals);
+        double digit = digit();
         return digit * Math.floor(Figure.rounded(value / digit) + 0.5);
     }
 
@@ -60,8 +60,13 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
      * @param way 1 for one that is not below the value, -1 for one that is not above it
      */
     public double printed(double value, int way) {
-        double digit = Dimension.size(unit) * Math.pow(10, -decimals);
+        double digit = digit();
         // A millionth of a digit is the binary fraction's, not the figure's.
         return way * digit * Math.ceil(way * value / digit - 1e-6);
+    }
+
+    /** One of the last digit printed, in the unit used inside. */
+    private double digit() {
+        return Dimension.size(unit) * Math.pow(10, -decimals);
     }
 }

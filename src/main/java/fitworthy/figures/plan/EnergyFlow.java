@@ -36,12 +36,15 @@ public final class EnergyFlow {
     private final Loading loading;
     private final Plan plan;
     private final Inverters inverters;
+    /** Chargers without a feed among the circuits, with what is then missing. */
+    private final Map<Fitment, Missing> unfed;
 
     /** The way in one loading. */
     public EnergyFlow(Loading loading) {
         this.loading = loading;
         this.plan = loading.plan();
         this.inverters = new Inverters(plan);
+        this.unfed = unfed(plan);
     }
 
     /** What the alternator can be counted on for, hot, in A. */
@@ -244,7 +247,7 @@ public final class EnergyFlow {
      * stands in. It would be counted beside the charger.
      */
     private Optional<Missing> feedOfCharger(Circuit circuit) {
-        return unfed(plan).entrySet().stream()
+        return unfed.entrySet().stream()
                 .filter(entry -> loading.carries(entry.getKey()))
                 .filter(entry -> circuit.part().isEmpty()
                         || circuit.part().equals(entry.getKey().in()))

@@ -88,6 +88,11 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
         return !isOff(tank.name());
     }
 
+    /** How many people are aboard. */
+    public int aboard() {
+        return loadCase.aboard().map(List::size).orElse(plan.sheet().occupants().size());
+    }
+
     public boolean carries(Sheet.Load cargo) {
         return loadCase.carries(cargo.name()) && !isOff(cargo.in());
     }

@@ -78,7 +78,7 @@ public final class Masses {
             tank(tank, loadCase, !off.contains(tank.name()), masses);
         }
         for (Sheet.Person person : sheet.occupants()) {
-            if (taken(person.name(), loadCase.aboard())) {
+            if (loadCase.takes(person.name())) {
                 masses.add(load(person.name(), Sort.OCCUPANT, person.mass(), person.at(), Choice.of(YesNo.NO)));
             }
         }
@@ -132,11 +132,6 @@ public final class Masses {
             masses.add(new PointMass(
                     tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
         }
-    }
-
-    /** Whether a load case takes somebody or something along: everything where it names none. */
-    private static boolean taken(String name, Optional<List<String>> named) {
-        return named.isEmpty() || named.get().contains(name);
     }
 
     private PointMass load(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof) {

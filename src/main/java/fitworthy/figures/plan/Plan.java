@@ -50,8 +50,9 @@ public final class Plan {
     public Plan(Sheet sheet, Tables tables, Function<PracticeId, Figure> practice) {
         this.sheet = sheet.planned();
         this.leftNowhere = sheet.leftNowhere();
+        Set<String> leftOut = sheet.leftOut();
         this.notTaken = sheet.fitments().stream()
-                .filter(part -> !this.sheet.fitments().contains(part))
+                .filter(part -> leftOut.contains(part.name()))
                 .toList();
         this.places = new Places(this.sheet);
         this.tables = tables;

@@ -38,7 +38,6 @@ final class UnderTrailerMeasures implements Topic {
             Working onAxles = new Working.Formula(
                     "load = trailer - ball",
                     List.of(in("trailer", trailer.mass(), "kg"), in("ball", trailer.ball(), "kg")));
-            // Where the sheet gives no GTM it is the plate less the ball, and the plate is a matter of its own.
             measures.add(Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm()).worked(onAxles));
             trailer.tyres().ifPresent(tyres -> tyres(plan, tyres, load, onAxles, measures));
             size(plan, trailer, measures);

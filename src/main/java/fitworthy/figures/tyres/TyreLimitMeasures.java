@@ -57,7 +57,7 @@ final class TyreLimitMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        PassengerTyres tyres = VehicleClass.tyres(plan, plan.tyreSet().passenger());
+        PassengerTyres tyres = TyreRatingMeasures.onTheRoad(plan);
         if (!tyres.countInFull()) {
             passenger(
                     tyres, "front axle", loading.axles().front(), TyreRatingMeasures.tyresCarry(plan, false), measures);

@@ -181,7 +181,8 @@ public final class TyreRatingMeasures implements Topic {
                 .worked(spare.working(carried, counted), index(index)));
     }
 
-    private static PassengerTyres onTheRoad(Plan plan) {
+    /** The tyres on the road, as the law counts them there. */
+    static PassengerTyres onTheRoad(Plan plan) {
         return VehicleClass.tyres(plan, plan.tyreSet().passenger());
     }
 

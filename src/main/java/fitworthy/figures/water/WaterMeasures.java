@@ -196,13 +196,7 @@ public final class WaterMeasures implements Topic {
 
     /** How many travel: as the trip says, else who is aboard in this case. */
     private static Figure people(Loading loading) {
-        Sheet sheet = loading.plan().sheet();
-        int aboard = loading.loadCase()
-                .aboard()
-                .map(List::size)
-                .orElse(sheet.occupants().size());
-        return aboard > 0
-                ? sheet.trip().people().or(Figure.of(aboard, 0))
-                : sheet.trip().people();
+        Figure travel = loading.plan().sheet().trip().people();
+        return loading.aboard() > 0 ? travel.or(Figure.of(loading.aboard(), 0)) : travel;
     }
 }

@@ -146,17 +146,10 @@ public final class Wording {
                 finer -> comparison.margin() < 0
                         && (printsAsZero(comparison.margin(), finer)
                                 || printsAlike(inDigits(judged, comparison, finer), finer)));
-        return asksForMargin(judged, comparison)
-                        && !(isNearest(
-                                        comparison.value(),
-                                        inDigits(judged, comparison, kind).value(),
-                                        kind)
-                                && isNearest(
-                                        comparison.limit(),
-                                        inDigits(judged, comparison, kind).limit(),
-                                        kind))
-                ? kind.finer()
-                : kind;
+        Comparison printed = inDigits(judged, comparison, kind);
+        boolean nearest = isNearest(comparison.value(), printed.value(), kind)
+                && isNearest(comparison.limit(), printed.limit(), kind);
+        return asksForMargin(judged, comparison) && !nearest ? kind.finer() : kind;
     }
 
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */

@@ -48,26 +48,26 @@ class WordingTest {
     /** The pressure that is planned has no tolerance; the one for the load has it, and the verdict that of both. */
     @Test
     void aToleranceStandsBesideTheFigureThatHasIt() throws FaultsException {
-        Finding finding = finding(
+        reads(
+                "planned pressure 119 kPa, pressure for the load 133 kPa +/- 2 kPa: 14 kPa too little",
                 "tyres.pressure-low",
                 "vehicle: {mass: {rear-axle: 1050 kg +/- 20 kg}, tyres: {rear-pressure: 119 kPa}}");
-        assertEquals(
-                "planned pressure 119 kPa, pressure for the load 133 kPa +/- 2 kPa: 14 kPa too little",
-                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
     @Test
     void aLimitOfNothingIsToldInWords() throws FaultsException {
-        Finding finding = finding(
+        reads(
+                "greatest load on the axles of a trailer that does not brake by itself when it breaks away 1250 kg, none allowed",
                 "towing.breakaway-missing",
                 "region: uk\ntrailer: {name: Van, mass: 1200 kg, rated: 1300 kg, gtm: 1250 kg, brakes: over-run, breakaway: no}");
-        assertEquals(
-                "greatest load on the axles of a trailer that does not brake by itself when it breaks away 1250 kg, none allowed",
-                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
 
     private static void compared(String words, String gvm) throws FaultsException {
-        Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: " + gvm + "}}");
+        reads(words, "mass.gvm-over", "vehicle: {ratings: {gvm: " + gvm + "}}");
+    }
+
+    private static void reads(String words, String id, String changes) throws FaultsException {
+        Finding finding = finding(id, changes);
         assertEquals(
                 words, Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
     }
@@ -87,10 +87,7 @@ class WordingTest {
     /** As the remedy says it, so that one quantity has one form in a finding. */
     @Test
     void theComparisonIsRoundedAsTheRemedyIs() throws FaultsException {
-        Finding finding = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2376.8 kg}}");
-        assertEquals(
-                "loaded mass 2520.0 kg, GVM 2376.8 kg: 143.2 kg too much",
-                Wording.comparison(finding.judged(), finding.comparison().orElseThrow()));
+        compared("loaded mass 2520.0 kg, GVM 2376.8 kg: 143.2 kg too much", "2376.8 kg");
     }
 
     @Test
