@@ -59,6 +59,10 @@ final class ValueReview {
             none(value);
             return;
         }
+        if (value.users().isEmpty()) {
+            // It decides only whether a figure is asked, which the cases that ask it hold.
+            return;
+        }
         List<Match> comparing = comparing(value);
         if (comparing.isEmpty()) {
             figured(value);

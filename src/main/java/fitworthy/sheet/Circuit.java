@@ -62,7 +62,9 @@ public record Circuit(
                                 "critical where it fails or endangers at low voltage, such as a fridge, brakes or a charger",
                         find = "the plan")
                 Choice<Need> need,
-        @Field(value = "whether the switch panel switches it; no where left out", find = "the plan")
+        @Field(
+                        value = "whether the switch panel switches it; asked where the panel may be short of ways",
+                        find = "the plan")
                 Choice<YesNo> switched,
         @Field(
                         value = "whether it returns by a cable of the same section or a cleaned stud on the chassis",
@@ -120,7 +122,8 @@ public record Circuit(
                             example = "105 degC")
                     Figure insulation,
             @Field(
-                            value = "the current its maker rates it for; by the table of cables where left out",
+                            value =
+                                    "the current its maker rates it for; asked where the load is above 60 % of the table of cables",
                             in = Dimension.CURRENT,
                             find = "its data sheet",
                             example = "50 A")

@@ -198,7 +198,10 @@ public record Sheet(
                             find = "the owner",
                             example = "110 km/h")
                     Figure topSpeed,
-            @Field(value = "how many people travel; those aboard where left out", find = "the owner", example = "2")
+            @Field(
+                            value = "how many people travel; asked where days are given, else those aboard",
+                            find = "the owner",
+                            example = "2")
                     Figure people,
             @Field(
                             value =

@@ -18,25 +18,26 @@ public sealed interface TowingDetails extends Details {
                             example = "3000 kg")
                     Figure trailer,
             @Field(
-                            value = "greatest load on the ball on its plate",
+                            value = "greatest load on the ball on its plate, or by its maker",
                             in = Dimension.MASS,
                             find = "its plate, S",
                             example = "300 kg")
                     Figure ball,
             @Field(
-                            value = "its D value; none on its plate where left out",
+                            value =
+                                    "its D value; asked where a raised GVM asks more of it than its mass stands for, or beside Dc",
                             in = Dimension.FORCE,
                             find = "its plate, D",
                             example = "17.2 kN")
                     Figure d,
             @Field(
-                            value = "its D value for centre-axle trailers; none on its plate where left out",
+                            value = "its D value for centre-axle trailers; asked beside a V value",
                             in = Dimension.FORCE,
                             find = "its plate, Dc",
                             example = "16 kN")
                     Figure dc,
             @Field(
-                            value = "its V value; none on its plate where left out",
+                            value = "its V value; asked beside a Dc value",
                             in = Dimension.FORCE,
                             find = "its plate, V",
                             example = "8 kN")
@@ -45,14 +46,13 @@ public sealed interface TowingDetails extends Details {
     record TowBar(
             @Field("what its plate allows") CouplingPlate plate,
             @Field(
-                            value =
-                                    "from the rear axle to the centre of its ball; as under vehicle.size where left out",
+                            value = "from the rear axle to the centre of its ball",
                             in = Dimension.LENGTH,
                             find = "a tape",
                             example = "1250 mm")
                     Figure ballOverhang,
             @Field(
-                            value = "height of its ball with the vehicle loaded; as under vehicle.size where left out",
+                            value = "height of its ball with the vehicle loaded",
                             in = Dimension.LENGTH,
                             find = "a tape",
                             example = "430 mm")
@@ -60,7 +60,10 @@ public sealed interface TowingDetails extends Details {
             @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
             @Field(value = "what its socket supplies", in = Dimension.VOLTAGE, find = "a meter", example = "12 V")
                     Figure voltage,
-            @Field(value = "whether a load-levelling hitch is used on it; no where left out", find = "the plan")
+            @Field(
+                            value =
+                                    "whether a load-levelling hitch is used on it; asked where the vehicle's maker rules one out",
+                            find = "the plan")
                     Choice<YesNo> levelling)
             implements TowingDetails {}
 

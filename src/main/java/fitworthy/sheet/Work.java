@@ -17,5 +17,8 @@ public record Work(
                                 "names of the parts, tanks and jobs that must be done before, beside those that usually are",
                         example = "[Alloy tray]")
                 List<String> after,
-        @Field(value = "the day its beginning is booked for; not booked where left out", example = "2026-12-14")
+        @Field(
+                        value =
+                                "the day its beginning is booked for; asked of work of more than a day that has to wait",
+                        example = "2026-12-14")
                 LocalDate booked) {}

@@ -31,9 +31,12 @@ class StricterTest {
             }
         }
         assertTrue(told > 50, "told " + told);
-        // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out.
+        // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
+        // and
+        // the share from which a figure is asked.
         assertEquals(
                 Set.of(
+                        "electrical.cable-share",
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",
                         "mirrors.far-distance",

@@ -29,7 +29,7 @@ final class People {
 
     static void plan(Plan plan, List<Measure> measures) {
         Figure travel = plan.sheet().trip().people();
-        if (travel.known()) {
+        if (asked(plan)) {
             measures.add(Measure.of(TRIP_SEATS, SUBJECT, travel, seats(plan, plan.fitments(Fitment.Kind.SEAT_CHANGE))));
         }
     }
@@ -45,9 +45,15 @@ final class People {
             measures.add(Measure.of(SEATS, SUBJECT, people, seats(plan, changes)));
         }
         Figure travel = plan.sheet().trip().people();
-        if (loading.setsOut() && travel.known()) {
+        if (loading.setsOut() && asked(plan)) {
             measures.add(Measure.of(PEOPLE, SUBJECT, people, travel));
         }
+    }
+
+    /** How many travel is asked where water is counted for them; elsewhere those aboard are all there are. */
+    private static boolean asked(Plan plan) {
+        return plan.sheet().trip().people().known()
+                || plan.sheet().trip().days().known();
     }
 
     /** Seats with these changes made; of several the one that leaves the fewest, and the vehicle's own without any. */

@@ -15,6 +15,7 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails;
@@ -204,11 +205,14 @@ final class CircuitMeasures implements Topic {
     private static void lasting(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
         Figure current = new Inverters(plan).carried(circuit);
-        if (cable.rating().known()) {
+        Ampacity ampacity = new Ampacity(plan.tables(), cable);
+        Figure sure = ampacity.carries().times(plan.practice(PracticeId.ELECTRICAL_CABLE_SHARE));
+        // No maker rates a cable for less than this share of the table: below that his rating is not asked.
+        if (cable.rating().known() || !current.isAtMost(sure)) {
             measures.add(Measure.of(CABLE_MAKER, circuit.name(), current, cable.rating())
                     .worked(carried(plan, circuit)));
-        } else {
-            Ampacity ampacity = new Ampacity(plan.tables(), cable);
+        }
+        if (!cable.rating().known()) {
             measures.add(Measure.of(CABLE, circuit.name(), cable.section(), ampacity.leastFor(current))
                     .worked(
                             "from the table of cables for this insulation, the least that carries current / warmth",
@@ -257,9 +261,22 @@ final class CircuitMeasures implements Topic {
                     .filter(circuit -> circuit.switched().is(YesNo.YES))
                     .map(circuit -> in(circuit.name(), Figure.of(1, 0), ""))
                     .toList();
-            measures.add(Measure.of(PANEL_USED, "switch panel", Figure.of(used.size(), 0))
+            measures.add(Measure.of(PANEL_USED, "switch panel", used(plan, used.size(), ways))
                     .worked(new Working.Sum("used", used)));
             measures.add(Measure.of(PANEL_WAYS, "switch panel", ways).worked(new Working.Sum("ways", panels)));
         });
+    }
+
+    /** Circuits switched; missing where those of which nobody says so decide whether the ways are enough. */
+    private static Figure used(Plan plan, int switched, Figure ways) {
+        List<Missing> open = plan.sheet().circuits().stream()
+                .map(Circuit::switched)
+                .filter(answer -> !answer.known())
+                .map(Choice::missing)
+                .toList();
+        Figure sure = Figure.of(switched, 0);
+        boolean decides =
+                sure.isAtMost(ways) && Figure.of(switched + open.size()).isAbove(ways);
+        return decides ? Figure.missing(open) : sure;
     }
 }

@@ -22,6 +22,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -147,22 +148,30 @@ public final class LoadMeasures implements Topic {
                                 in("mass", mass.mass(), "kg"),
                                 in("at", mass.at().x(), "mm"),
                                 in("wheelbase", plan.wheelbase(), "mm"))));
-        List<PointMass> roof = loading.masses().stream()
-                .filter(mass -> !mass.roof().is(YesNo.NO))
-                .toList();
-        roof.stream()
-                .map(PointMass::mass)
-                .reduce(Figure::plus)
-                .ifPresent(load -> measures.add(Measure.of(ROOF, "roof", load, ratings.roof())
-                        .worked(new Working.Sum(
-                                "load",
-                                roof.stream()
-                                        .map(mass -> in(mass.name(), mass.mass(), "kg"))
-                                        .toList()))
-                        .given(roof.stream().map(PointMass::roof).toArray(Choice<?>[]::new))));
+        roof(loading, measures);
         if (loading.towing()) {
             towing(loading, measures);
         }
+    }
+
+    /** What is carried on the roof, with what was on it when the vehicle was weighed, wherever along it that is. */
+    private static void roof(Loading loading, List<Measure> measures) {
+        List<Working.Input> loads = new ArrayList<>();
+        List<Choice<YesNo>> told = new ArrayList<>();
+        loading.masses().stream().filter(mass -> !mass.roof().is(YesNo.NO)).forEach(mass -> {
+            loads.add(in(mass.name(), mass.mass(), "kg"));
+            told.add(mass.roof());
+        });
+        Masses.unplaced(loading.plan()).stream()
+                .filter(part -> Masses.onRoof(part).is(YesNo.YES))
+                .forEach(part -> loads.add(in(part.name(), part.mass().exact(), "kg")));
+        loads.stream()
+                .map(Working.Input::figure)
+                .reduce(Figure::plus)
+                .ifPresent(load -> measures.add(
+                        Measure.of(ROOF, "roof", load, loading.plan().ratings().roof())
+                                .worked(new Working.Sum("load", loads))
+                                .given(told.toArray(Choice<?>[]::new))));
     }
 
     private static void towing(Loading loading, List<Measure> measures) {
@@ -213,6 +222,6 @@ public final class LoadMeasures implements Topic {
     }
 
     private static boolean behindRearAxle(PointMass mass, Plan plan) {
-        return mass.at().x().minus(plan.wheelbase()).value() > 0;
+        return !mass.at().x().isAtMost(plan.wheelbase());
     }
 }

@@ -132,7 +132,7 @@ final class RatingMeasures implements Topic {
         }
         Figure wheelbase = plan.stretch().made();
         Figure added = plan.wheelbase().minus(wheelbase);
-        if (added.value() > 0) {
+        if (!added.isAtMost(Figure.ZERO)) {
             measures.add(Measure.of(WHEELBASE_ADDED, "vehicle", added)
                     .worked(
                             "added = planned - made",

@@ -11,6 +11,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Job;
 import java.time.LocalDate;
@@ -44,6 +45,7 @@ public final class OrderMeasures implements Topic {
     private static final MeasureKind WEIGHED = word("order.weighed", "whether it is weighed before it is certified");
 
     private static final String WHOLE = "order of work";
+    private static final Figure ONE_DAY = Figure.of(1);
 
     @Override
     public List<MeasureKind> kinds() {
@@ -62,13 +64,10 @@ public final class OrderMeasures implements Topic {
             WorkOrder order = WorkOrder.of(plan);
             order(order, measures);
             tasks.stream()
-                    .filter(task -> task.work().booked() != null)
-                    .forEach(task -> measures.add(Measure.of(
-                                    BOOKED,
-                                    task.name(),
-                                    order.firstDay(order.possible(task)),
-                                    order.hours(task.work().booked()))
-                            .worked(order::table)));
+                    .filter(task -> task.work().booked() != null || asksBooking(task, order))
+                    .forEach(task -> measures.add(
+                            Measure.of(BOOKED, task.name(), order.firstDay(order.possible(task)), booked(task, order))
+                                    .worked(order::table)));
             if (wanted != null
                     || tasks.stream().anyMatch(task -> task.work().days().known())) {
                 measures.add(Measure.of(WAIT, WHOLE, days(order.waiting()))
@@ -86,6 +85,26 @@ public final class OrderMeasures implements Topic {
                 wanted(wanted, order, tasks, measures);
             }
         }
+    }
+
+    /** Work of more than a day that has to wait for something is booked, and may be booked too early. */
+    private static boolean asksBooking(Task task, WorkOrder order) {
+        Figure days = task.work().days();
+        return task.timed() && !days.isAtMost(ONE_DAY) && !order.possible(task).isAtMost(Figure.ZERO);
+    }
+
+    private static Figure booked(Task task, WorkOrder order) {
+        if (task.work().booked() != null) {
+            return order.hours(task.work().booked());
+        }
+        return task.work()
+                .days()
+                .missingWith(
+                        Figure.ZERO,
+                        Figure.missing(new Missing(
+                                task.path() + ".work.booked",
+                                "the day its beginning is booked for",
+                                "whoever does it")));
     }
 
     private static void order(WorkOrder order, List<Measure> measures) {

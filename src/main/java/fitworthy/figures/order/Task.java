@@ -65,6 +65,12 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
         return tasks;
     }
 
+    /** Where the sheet has it. */
+    String path() {
+        String list = !part ? "jobs" : kind.equals(Tables.TANK) ? "tanks" : "fitments";
+        return list + "." + name;
+    }
+
     /** Whether the sheet says anything of when it is done. */
     boolean timed() {
         return work.days().known() || !work.after().isEmpty() || work.booked() != null;

@@ -138,6 +138,14 @@ public final class Masses {
         return new PointMass(name, sort, mass.orTolerance(share), plan.places().known(at), roof, 0);
     }
 
+    /** What was weighed with the vehicle and stays on, and stands where the sheet does not say. */
+    public static List<Fitment> unplaced(Plan plan) {
+        return plan.sheet().fitments().stream()
+                .filter(part ->
+                        part.isDone() && part.at().isEmpty() && part.mass().value() > 0)
+                .toList();
+    }
+
     /** A roof rack is there for nothing else; what reaches above a roof from elsewhere is not on it. */
     public static Choice<YesNo> onRoof(Fitment part) {
         return switch (part.kind()) {

@@ -183,12 +183,16 @@ public final class Plan {
 
     /** From the rear axle to the ball, with the planned tow bar. */
     public Figure ballOverhang() {
-        return towBar().ballOverhang().or(vehicle().size().ballOverhang());
+        return planned(TowingDetails.TowBar.class)
+                .map(TowingDetails.TowBar::ballOverhang)
+                .orElse(vehicle().size().ballOverhang());
     }
 
     /** Height of the ball, with the planned tow bar. */
     public Figure ballHeight() {
-        return towBar().ballHeight().or(vehicle().size().ballHeight());
+        return planned(TowingDetails.TowBar.class)
+                .map(TowingDetails.TowBar::ballHeight)
+                .orElse(vehicle().size().ballHeight());
     }
 
     public TyreDetails.Tyres tyres() {

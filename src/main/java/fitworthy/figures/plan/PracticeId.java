@@ -10,6 +10,7 @@ public enum PracticeId {
     BODY_OVERHANG_MOST("body.overhang-most"),
     BODY_TIPPING_LEAST("body.tipping-least"),
     ELECTRICAL_ALTERNATOR_MOST("electrical.alternator-most"),
+    ELECTRICAL_CABLE_SHARE("electrical.cable-share"),
     ELECTRICAL_DEPTH_LEAD_MOST("electrical.depth-lead-most"),
     ELECTRICAL_DEPTH_LITHIUM_MOST("electrical.depth-lithium-most"),
     ELECTRICAL_DROP_CRITICAL_MOST("electrical.drop-critical-most"),

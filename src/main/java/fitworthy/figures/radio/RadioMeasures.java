@@ -106,7 +106,7 @@ public final class RadioMeasures implements Topic {
         }
         Point eye = plan.places().eye();
         Figure least = plan.practice(PracticeId.RADIO_SIGHT_LEAST);
-        plan.places().of(fitment).filter(at -> at.x().isBelow(eye.x())).ifPresent(at -> {
+        plan.places().of(fitment).filter(at -> !at.x().isAtLeast(eye.x())).ifPresent(at -> {
             measures.add(Measure.of(SIGHT, fitment.name(), RadioRange.sightAngle(eye, at))
                     .worked(
                             "angle = atan(|aerial aside - eye aside| / (eye back - aerial back))",

@@ -7,6 +7,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.RecoveryDetails.Held;
 import fitworthy.sheet.RecoveryDetails.Shackles;
 import fitworthy.sheet.VehicleEnd;
@@ -38,7 +39,8 @@ record Rigging(Figure pull, boolean doubled) {
         return strongest(
                         plan,
                         plan.fitments(Fitment.Kind.WINCH).stream()
-                                .filter(winch -> end == (atRear(winch, plan) ? VehicleEnd.REAR : VehicleEnd.FRONT)))
+                                .filter(winch ->
+                                        end == VehicleEnd.REAR ? mayBeAtRear(winch, plan) : !atRear(winch, plan)))
                 .filter(Rigging::doubled);
     }
 
@@ -51,10 +53,20 @@ record Rigging(Figure pull, boolean doubled) {
 
     /** Winches sit at the front unless the sheet places one behind the middle of the wheelbase. */
     private static boolean atRear(Fitment winch, Plan plan) {
-        return plan.places()
-                .of(winch)
-                .filter(at -> at.x().isAbove(plan.wheelbase().times(0.5)))
-                .isPresent();
+        return places(winch, plan).anyMatch(x -> x.isAbove(middle(plan)));
+    }
+
+    /** Also where the wheelbase is not known, and so its middle. */
+    private static boolean mayBeAtRear(Fitment winch, Plan plan) {
+        return places(winch, plan).anyMatch(x -> !x.isAtMost(middle(plan)));
+    }
+
+    private static Stream<Figure> places(Fitment winch, Plan plan) {
+        return plan.places().of(winch).stream().map(Point::x);
+    }
+
+    private static Figure middle(Plan plan) {
+        return plan.wheelbase().times(0.5);
     }
 
     /** At the block and what it hangs on, or at the far end of a single line, kg. */

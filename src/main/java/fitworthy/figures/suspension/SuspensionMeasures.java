@@ -19,6 +19,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
@@ -183,7 +184,7 @@ public final class SuspensionMeasures implements Topic {
         Vehicle.Suspension suspension = plan.vehicle().suspension();
         AxleLoads fixed = Masses.onSprings(plan);
         Figure fixedLoad = atFront ? fixed.front() : fixed.rear();
-        Figure load = fixedLoad.most(Figure.of(0));
+        Figure load = sure(fixedLoad.most(Figure.of(0)), springs, plan);
         Working floor = new Working.Formula("load = max(0, fixed)", List.of(in("fixed", fixedLoad, "kg")));
         Figure lift = springs.lift();
         if (!Alterations.certified(fitment)) {
@@ -203,6 +204,22 @@ public final class SuspensionMeasures implements Topic {
             measures.add(Measure.of(LINES, name, springs.linesReach()));
             measures.add(Measure.of(JOINT, name, springs.jointAngle()));
         }
+    }
+
+    /** The load on springs, or the place of what may stand on them as well where that would be too much, or enough. */
+    private static Figure sure(Figure load, Springs springs, Plan plan) {
+        List<Fitment> unplaced = Masses.unplaced(plan);
+        Figure most = unplaced.stream().map(Fitment::mass).reduce(load, Figure::plus);
+        boolean decides = most.isAbove(springs.loadMost()) && load.isAtMost(springs.loadMost())
+                || load.isBelow(springs.loadLeast()) && most.isAtLeast(springs.loadLeast());
+        return decides
+                ? Figure.missing(unplaced.stream()
+                        .map(part -> new Missing(
+                                "fitments." + part.name() + ".at.x",
+                                "where it stands, backwards from the front axle",
+                                "a tape from the front wheel centre"))
+                        .toList())
+                : load;
     }
 
     private static Optional<Springs> planned(Plan plan, VehicleEnd end) {

@@ -153,7 +153,7 @@ public final class HitchMeasures implements Topic {
             }
         }
         Figure vehicle = plan.ratings().gvm();
-        if (plate.d().known()) {
+        if (plate.d().known() || asksD(plate, plan, trailer)) {
             Working.Input t = in("T", vehicle, "t");
             Working.Input r = in("R", trailer.rated(), "t");
             String name = subject + ", D";
@@ -168,7 +168,7 @@ public final class HitchMeasures implements Topic {
                             : Measure.of(FORCE, name, Coupling.d(vehicle, trailer.rated()), plate.d())
                                     .worked("D = 9.81 x T x R / (T + R)", t, r));
         }
-        if (plate.dc().known()) {
+        if (forCentreAxles(plate)) {
             measures.add(
                     Measure.of(FORCE, subject + ", Dc", Coupling.d(vehicle, TrailerAxles.load(trailer)), plate.dc())
                             .worked(
@@ -177,7 +177,7 @@ public final class HitchMeasures implements Topic {
                                     in("C", TrailerAxles.load(trailer), "t"))
                             .worked(TrailerAxles.working("C", trailer, "t")));
         }
-        if (plate.v().known()) {
+        if (forCentreAxles(plate)) {
             Choice<YesNo> air = plan.vehicle().rearAirSprings();
             Figure body = trailer.length().minus(trailer.drawbar());
             Figure force = Coupling.v(TrailerAxles.load(trailer), body, trailer.axle(), air.is(YesNo.YES));
@@ -194,6 +194,22 @@ public final class HitchMeasures implements Topic {
                             in("drawbar", trailer.drawbar(), "m"))
                     .worked(TrailerAxles.working("C", trailer, "t")));
         }
+    }
+
+    /**
+     * A plate that states a mass stands for the force of that mass behind the vehicle as it was made: its D value is
+     * asked where a raised GVM puts more on it, and beside the other values of such a plate.
+     */
+    private static boolean asksD(TowingDetails.CouplingPlate plate, Plan plan, Trailer trailer) {
+        Figure made = plan.vehicle().ratings().gvm();
+        Figure force = Coupling.d(plan.ratings().gvm(), trailer.rated());
+        boolean raised = plan.ratings().gvm().known() && !plan.ratings().gvm().isAtMost(made);
+        return forCentreAxles(plate) || raised && !force.isAtMost(Coupling.d(made, plate.trailer()));
+    }
+
+    /** Whether the plate has one of the two values for centre-axle trailers, so that it has both. */
+    private static boolean forCentreAxles(TowingDetails.CouplingPlate plate) {
+        return plate.dc().known() || plate.v().known();
     }
 
     private static void ball(Plan plan, Trailer trailer, List<Measure> measures) {
@@ -232,9 +248,10 @@ public final class HitchMeasures implements Topic {
                             in("ball", plan.ballHeight(), "mm"),
                             in("coupling", trailer.couplingHeight(), "mm")));
         }
-        if (plan.towBar().levelling().is(YesNo.YES)) {
-            measures.add(
-                    Measure.of(LEVELLING, "load-levelling hitch", plan.ratings().levelling()));
+        Choice<YesNo> planned = plan.towBar().levelling();
+        Choice<YesNo> allowed = plan.ratings().levelling();
+        if (planned.is(YesNo.YES) || !planned.known() && allowed.is(YesNo.NO)) {
+            measures.add(Measure.of(LEVELLING, "load-levelling hitch", allowed).given(planned));
         }
     }
 
