@@ -20,6 +20,7 @@ import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
@@ -163,8 +164,12 @@ public final class LoadMeasures implements Topic {
             told.add(mass.roof());
         });
         Masses.unplaced(loading.plan()).stream()
-                .filter(part -> Masses.onRoof(part).is(YesNo.YES))
-                .forEach(part -> loads.add(in(part.name(), part.mass().exact(), "kg")));
+                .filter(part -> part.roof().is(YesNo.YES)
+                        || part.kind() == Fitment.Kind.ROOF_RACK && !part.roof().is(YesNo.NO))
+                .forEach(part -> {
+                    loads.add(in(part.name(), part.mass().exact(), "kg"));
+                    told.add(part.roof());
+                });
         loads.stream()
                 .map(Working.Input::figure)
                 .reduce(Figure::plus)

@@ -29,6 +29,7 @@ import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -184,7 +185,7 @@ public final class SuspensionMeasures implements Topic {
         Vehicle.Suspension suspension = plan.vehicle().suspension();
         AxleLoads fixed = Masses.onSprings(plan);
         Figure fixedLoad = atFront ? fixed.front() : fixed.rear();
-        Figure load = sure(fixedLoad.most(Figure.of(0)), springs, plan);
+        Figure load = fixedLoad.most(Figure.of(0));
         Working floor = new Working.Formula("load = max(0, fixed)", List.of(in("fixed", fixedLoad, "kg")));
         Figure lift = springs.lift();
         if (!Alterations.certified(fitment)) {
@@ -194,10 +195,10 @@ public final class SuspensionMeasures implements Topic {
         Figure made = (atFront ? suspension.front() : suspension.rear()).travel();
         measures.add(Measure.of(TRAVEL, name, springs.travel().dividedBy(made))
                 .worked("kept = planned / made", in("planned", springs.travel(), "mm"), in("made", made, "mm")));
-        measures.add(Measure.of(LOAD_MOST, name, load, springs.loadMost())
+        measures.add(Measure.of(LOAD_MOST, name, sure(load, springs.loadMost()::isAtLeast, plan), springs.loadMost())
                 .worked(floor)
                 .worked(fixedSheet(plan)));
-        measures.add(Measure.of(LOAD_LEAST, name, load, springs.loadLeast())
+        measures.add(Measure.of(LOAD_LEAST, name, sure(load, springs.loadLeast()::isAtMost, plan), springs.loadLeast())
                 .worked(floor)
                 .worked(fixedSheet(plan)));
         if (!(lift.value() <= 0)) {
@@ -206,20 +207,18 @@ public final class SuspensionMeasures implements Topic {
         }
     }
 
-    /** The load on springs, or the place of what may stand on them as well where that would be too much, or enough. */
-    private static Figure sure(Figure load, Springs springs, Plan plan) {
+    /** A load on springs, or the place of what may stand on them as well where that turns the verdict on it. */
+    private static Figure sure(Figure load, Predicate<Figure> kept, Plan plan) {
         List<Fitment> unplaced = Masses.unplaced(plan);
         Figure most = unplaced.stream().map(Fitment::mass).reduce(load, Figure::plus);
-        boolean decides = most.isAbove(springs.loadMost()) && load.isAtMost(springs.loadMost())
-                || load.isBelow(springs.loadLeast()) && most.isAtLeast(springs.loadLeast());
-        return decides
-                ? Figure.missing(unplaced.stream()
+        return kept.test(load) == kept.test(most)
+                ? load
+                : Figure.missing(unplaced.stream()
                         .map(part -> new Missing(
                                 "fitments." + part.name() + ".at.x",
                                 "where it stands, backwards from the front axle",
                                 "a tape from the front wheel centre"))
-                        .toList())
-                : load;
+                        .toList());
     }
 
     private static Optional<Springs> planned(Plan plan, VehicleEnd end) {
