@@ -3,6 +3,7 @@ package fitworthy.advice;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.figures.plan.Loading;
+import fitworthy.quantity.Missing;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Words;
 import java.util.List;
@@ -18,10 +19,12 @@ import java.util.stream.Stream;
  * @param loadings the load cases, in the sheet's order
  * @param findings what was found, worst first
  * @param met what was assessed and is in order
+ * @param held what is in order if guesses of the sheet hold
  * @param notAssessed what lacks a figure
  * @param doesNotApply whose question does not arise
  * @param waivers what became of each waiver of the sheet
  * @param facts by load case, what the rules saw: practice values, measures, and advice that others built on
+ * @param guesses on which guesses of the sheet findings rest; none for those that rest on what is stated
  */
 public record Advice(
         Sheet sheet,
@@ -29,10 +32,12 @@ public record Advice(
         List<Loading> loadings,
         List<Outcome.Finding> findings,
         List<Outcome.Met> met,
+        List<Outcome.Held> held,
         List<Outcome.NotAssessed> notAssessed,
         List<Outcome.DoesNotApply> doesNotApply,
         List<Waiving> waivers,
-        Map<String, List<Object>> facts) {
+        Map<String, List<Object>> facts,
+        Map<Outcome.Key, List<Missing>> guesses) {
 
     /** The severity of the worst finding that is not waived. */
     public Optional<Severity> worst() {
@@ -49,12 +54,13 @@ public record Advice(
 
     /** Everything that is said, the findings first. */
     public Stream<Outcome> outcomes() {
-        return Stream.of(findings, notAssessed, met, doesNotApply).flatMap(List::stream);
+        return Stream.of(findings, notAssessed, met, held, doesNotApply).flatMap(List::stream);
     }
 
     /** Whether a person has something to do: anything worse than a note, or a figure to bring. */
     public boolean asksForAction() {
         return !notAssessed.isEmpty()
+                || !held.isEmpty()
                 || worst().filter(worst -> worst.compareTo(Severity.NOTE) < 0).isPresent();
     }
 }

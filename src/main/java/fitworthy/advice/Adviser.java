@@ -15,6 +15,8 @@ import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -68,7 +70,15 @@ public final class Adviser {
 
     /** The same within other bounds. */
     public static Advice advise(RuleEngine engine, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
-        return new Adviser(engine, sheet, bounds).advise(cases);
+        Advice advice = new Adviser(engine, sheet, bounds).advise(cases);
+        List<Missing> guesses = Guesses.of(sheet);
+        return guesses.isEmpty()
+                ? advice
+                : new Guessing(
+                                advice,
+                                guesses,
+                                left -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds).advise(cases))
+                        .told();
     }
 
     private Advice advise(Set<String> cases) {
@@ -98,10 +108,12 @@ public final class Adviser {
                 loadings,
                 findings,
                 sorted(Met.class, BY_RULE),
+                List.of(),
                 notAssessed,
                 sorted(DoesNotApply.class, BY_RULE),
                 Waiving.all(sheet, looked, findings, notAssessed),
-                facts);
+                facts,
+                Map.of());
     }
 
     private static <T> List<T> joined(List<T> some, List<T> others) {

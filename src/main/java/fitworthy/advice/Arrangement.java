@@ -3,6 +3,7 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
@@ -112,6 +113,7 @@ public final class Arrangement {
      * @param notAssessed those that lack a figure
      * @param figuresMissing fields of the sheet, of each part by itself, and practice values that these lack
      * @param met those that are in order
+     * @param held those that are if guesses of the sheet hold, which are not among these
      * @param doesNotApply those whose question does not arise
      */
     public record Counts(
@@ -120,6 +122,7 @@ public final class Arrangement {
             long notAssessed,
             long figuresMissing,
             long met,
+            long held,
             long doesNotApply) {
 
         /** How many have a finding of a severity that is not waived. */
@@ -230,6 +233,19 @@ public final class Arrangement {
         return groups(advice.met().stream());
     }
 
+    /** The checks that are in order if guesses of the sheet hold. */
+    public List<Group<Held>> held() {
+        return groups(advice.held().stream());
+    }
+
+    /** The guesses on which a finding rests, in whatever loading; none where it rests on what is stated. */
+    public List<Missing> guesses(Group<Finding> finding) {
+        return finding.outcomes().stream()
+                .flatMap(outcome -> advice.guesses().getOrDefault(outcome.key(), List.of()).stream())
+                .distinct()
+                .toList();
+    }
+
     /** What was met by topic and rule: of each subject the loading that leaves least, and the least of them first. */
     public SortedMap<String, Map<String, List<Met>>> metByTopic() {
         SortedMap<String, Map<String, List<Met>>> byTopic = new TreeMap<>();
@@ -301,6 +317,7 @@ public final class Arrangement {
                         .distinct()
                         .count(),
                 checks(advice.met().stream(), wanted),
+                checks(advice.held().stream(), wanted),
                 checks(advice.doesNotApply().stream(), wanted));
     }
 

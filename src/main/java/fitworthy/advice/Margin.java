@@ -35,7 +35,7 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
     /** Those of the advice, by the name of the limit. */
     static List<Margin> all(Advice advice) {
         SortedMap<String, Margin> margins = new TreeMap<>();
-        Stream.<List<? extends Assessed>>of(advice.findings(), advice.met())
+        Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
                 .filter(Margin::isOfMass)
                 .forEach(outcome -> {

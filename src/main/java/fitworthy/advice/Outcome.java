@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What became of one rule on one subject: it found something, it was met, it could not be assessed, or its question
- * does not arise.
+ * What became of one rule on one subject: it found something, it was met, it is met if guesses hold, it could not be
+ * assessed, or its question does not arise.
  */
 public sealed interface Outcome {
 
@@ -79,6 +79,33 @@ public sealed interface Outcome {
 
     /** The rule was assessed and its condition does not hold. */
     record Met(Judged judged, List<Measure> evidence, List<Practice> practice) implements Assessed {}
+
+    /**
+     * As far as the sheet goes the rule was met, or its question does not arise; but that rests on guesses.
+     *
+     * @param guesses the fields that were guessed, without which it is not assessed or comes out otherwise
+     */
+    record Held(Judged judged, List<Measure> evidence, List<Practice> practice, List<Missing> guesses)
+            implements Assessed {
+
+        static Held of(Met met, List<Missing> guesses) {
+            return new Held(met.judged(), met.evidence(), met.practice(), guesses);
+        }
+
+        static Held of(NotAssessed open, List<Missing> guesses) {
+            return new Held(open.judged(), List.of(), List.of(), guesses);
+        }
+
+        /** Whether anything is held against a limit: else the question does not arise if the guesses hold. */
+        public boolean arises() {
+            return !evidence.isEmpty();
+        }
+
+        @Override
+        public Optional<Comparison> comparison() {
+            return arises() ? Assessed.super.comparison() : Optional.empty();
+        }
+    }
 
     /** A figure or a practice value is missing. */
     record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {

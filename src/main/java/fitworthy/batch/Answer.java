@@ -30,6 +30,7 @@ public record Answer(
         Long notAssessed,
         Long figuresMissing,
         Long met,
+        Long inOrderIfGuessesHold,
         List<Refusal> faults,
         String caution,
         @JsonIgnore State state) {
@@ -81,6 +82,7 @@ public record Answer(
                     counts.notAssessed(),
                     counts.figuresMissing(),
                     counts.met(),
+                    counts.held(),
                     null,
                     view.book().cover().caution(),
                     advice.asksForAction() ? State.ASKS_FOR_ACTION : State.IN_ORDER);
@@ -95,6 +97,6 @@ public record Answer(
     }
 
     private static Answer refused(Object name, List<Refusal> faults, State state) {
-        return new Answer(name, null, null, null, null, null, null, faults, null, state);
+        return new Answer(name, null, null, null, null, null, null, null, faults, null, state);
     }
 }

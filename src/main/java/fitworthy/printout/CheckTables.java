@@ -35,16 +35,20 @@ final class CheckTables {
             columns.add(figure("Waived", 10));
         }
         columns.add(figure("Not assessed", waived ? 11 : 12));
+        boolean guessed = arrangement.counts().held() > 0;
+        if (guessed) {
+            columns.add(figure("If guesses hold", 12));
+        }
         columns.add(figure("In order", waived ? 11 : 12));
         List<Row> rows = new ArrayList<>();
         MarginTable.loadings(arrangement.advice())
-                .forEach(loading -> rows.add(new Row(counts(loading, arrangement.counts(loading), waived), "", false)));
-        rows.add(new Row(counts("in any loading", arrangement.counts(""), waived), "", false));
-        rows.add(new Row(counts("in all, each counted once", arrangement.counts(), waived), "", true));
+                .forEach(loading -> rows.add(new Row(counts(loading, arrangement.counts(loading), waived, guessed), "", false)));
+        rows.add(new Row(counts("in any loading", arrangement.counts(""), waived, guessed), "", false));
+        rows.add(new Row(counts("in all, each counted once", arrangement.counts(), waived, guessed), "", true));
         return new Table("Checks by what they ask for and by loading", columns, rows);
     }
 
-    private static List<String> counts(String name, Counts counts, boolean waived) {
+    private static List<String> counts(String name, Counts counts, boolean waived, boolean guessed) {
         List<String> cells = new ArrayList<>(List.of(name));
         Arrays.stream(Severity.values())
                 .map(severity -> String.valueOf(counts.found(severity)))
@@ -53,6 +57,9 @@ final class CheckTables {
             cells.add(String.valueOf(counts.waived()));
         }
         cells.add(String.valueOf(counts.notAssessed()));
+        if (guessed) {
+            cells.add(String.valueOf(counts.held()));
+        }
         cells.add(String.valueOf(counts.met()));
         return cells;
     }
@@ -97,6 +104,28 @@ final class CheckTables {
                     gaps));
         }
         return blocks;
+    }
+
+    /** What is in order if guesses hold, and which; nothing where none is. */
+    static List<Block> held(Arrangement arrangement) {
+        return arrangement.held().isEmpty()
+                ? List.of()
+                : List.of(
+                        new Paragraph(Words.capital(GuessWords.count(arrangement.counts()))
+                                + ". These are no passes before the guesses are replaced by what was read or measured."),
+                        new Table(
+                                "In order if the guesses hold",
+                                List.of(text("If the guesses hold", 46), figure("Margin", 16), text("Guessed", 38)),
+                                arrangement.held().stream()
+                                        .map(group -> Row.of(
+                                                GuessWords.words(group.worst()),
+                                                group.worst()
+                                                        .comparison()
+                                                        .map(comparison -> Wording.margin(
+                                                                group.worst().judged(), comparison))
+                                                        .orElse("-"),
+                                                GuessWords.names(group)))
+                                        .toList()));
     }
 
     /** What was met, by topic: of each check the subject and loading that leave least, and what the others leave. */

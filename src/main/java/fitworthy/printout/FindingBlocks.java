@@ -35,6 +35,7 @@ import java.util.stream.Stream;
 final class FindingBlocks {
 
     private final Advice advice;
+    private final Arrangement arrangement;
     /** Worst first, by what comes of it among equals, and what is told under another right behind it. */
     private final List<Placed> placed;
 
@@ -53,6 +54,7 @@ final class FindingBlocks {
 
     FindingBlocks(Arrangement arrangement) {
         this.advice = arrangement.advice();
+        this.arrangement = arrangement;
         this.placed = arrangement.told().stream()
                 .flatMap(Placed::of)
                 .sorted(Comparator.comparing((Placed one) -> one.group().severity())
@@ -138,9 +140,10 @@ final class FindingBlocks {
         };
     }
 
-    private static String title(Group<Finding> group) {
+    private String title(Group<Finding> group) {
         Finding worst = group.worst();
         return (group.isWaived() ? "Waived: " : "")
+                + GuessWords.before(arrangement, group)
                 + Wording.fill(worst.judged().card().title(), worst);
     }
 
@@ -150,6 +153,9 @@ final class FindingBlocks {
         List<Detail> details = new ArrayList<>();
         if (!HouseWords.waivers(group).isEmpty()) {
             details.add(new Detail("Waived", HouseWords.waivers(group)));
+        }
+        if (!arrangement.guesses(group).isEmpty()) {
+            details.add(new Detail("Guessed", GuessWords.of(arrangement, group)));
         }
         HouseWords.severity(advice, judged.id()).ifPresent(set -> details.add(Detail.of("Severity", set)));
         details.addAll(List.of(

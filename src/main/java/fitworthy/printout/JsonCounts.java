@@ -19,6 +19,7 @@ final class JsonCounts {
             long notAssessed,
             long figuresMissing,
             long met,
+            long inOrderIfGuessesHold,
             long doesNotApply) {
 
         static Checks of(Counts counts) {
@@ -31,6 +32,7 @@ final class JsonCounts {
                     counts.notAssessed(),
                     counts.figuresMissing(),
                     counts.met(),
+                    counts.held(),
                     counts.doesNotApply());
         }
     }

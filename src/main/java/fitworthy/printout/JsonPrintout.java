@@ -10,6 +10,7 @@ import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
@@ -57,6 +58,7 @@ public final class JsonPrintout {
             JsonCounts.Headings headings,
             List<WrittenFinding> findings,
             List<WrittenMet> met,
+            List<WrittenHeld> inOrderIfGuessesHold,
             List<WrittenNotAssessed> notAssessed,
             List<WrittenDoesNotApply> doesNotApply,
             List<WrittenWaiver> waivers) {
@@ -80,9 +82,11 @@ public final class JsonPrintout {
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)
-                            .map(finding -> WrittenFinding.of(finding, book.house()))
+                            .map(finding -> WrittenFinding.of(
+                                    finding, book.house(), advice.guesses().getOrDefault(finding.key(), List.of())))
                             .toList(),
                     advice.met().stream().map(WrittenMet::of).toList(),
+                    advice.held().stream().map(WrittenHeld::of).toList(),
                     advice.notAssessed().stream().map(WrittenNotAssessed::of).toList(),
                     advice.doesNotApply().stream().map(WrittenDoesNotApply::of).toList(),
                     advice.waivers().stream().map(WrittenWaiver::of).toList());
@@ -180,12 +184,13 @@ public final class JsonPrintout {
             String remedy,
             String why,
             String ask,
+            List<String> guesses,
             List<Evidence> evidence,
             List<WrittenPractice> practice,
             String basis,
             List<String> sources) {
 
-        static WrittenFinding of(Finding finding, House house) {
+        static WrittenFinding of(Finding finding, House house, List<Missing> guesses) {
             Judged judged = finding.judged();
             House.SetSeverity set = house.severities().get(judged.id());
             return new WrittenFinding(
@@ -197,6 +202,7 @@ public final class JsonPrintout {
                     Wording.remedy(finding),
                     Wording.fill(judged.card().why(), finding),
                     Wording.fill(judged.card().ask(), finding),
+                    guesses.stream().map(Missing::path).toList(),
                     finding.evidence().stream().map(Evidence::of).toList(),
                     finding.practice().stream().map(WrittenPractice::of).toList(),
                     word(judged.card().basis().value()),
@@ -223,6 +229,17 @@ public final class JsonPrintout {
                     Head.of(met),
                     Wording.fill(met.judged().card().met(), met),
                     met.practice().stream().map(WrittenPractice::of).toList());
+        }
+    }
+
+    /** @param arises whether there is anything to check; else there is not if the guesses hold */
+    private record WrittenHeld(@JsonUnwrapped Head head, String text, boolean arises, List<String> guesses) {
+        static WrittenHeld of(Held held) {
+            return new WrittenHeld(
+                    Head.of(held),
+                    GuessWords.words(held),
+                    held.arises(),
+                    held.guesses().stream().map(Missing::path).toList());
         }
     }
 

@@ -73,6 +73,9 @@ public final class ReportWriter {
                         .toList());
         add("findings", "Findings", findings.blocks());
         add("open", "Not assessed", CheckTables.notAssessed(arrangement));
+        if (!arrangement.held().isEmpty()) {
+            add("held", "In order if the guesses hold", CheckTables.held(arrangement));
+        }
         add("met", "In order", CheckTables.met(arrangement));
         add("changes", "Changes that would clear the stops", Changes.offered(arrangement, mending));
         alternatives.ifPresent(plans -> add("choices", "Open choices side by side", Changes.compared(plans)));

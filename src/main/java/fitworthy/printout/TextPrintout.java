@@ -6,6 +6,7 @@ import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.DatedLimit;
@@ -55,9 +56,10 @@ public final class TextPrintout {
                 "LOOSER THAN THE BOOK, on the word of "
                         + advice.book().house().page().shop() + ":",
                 HouseWords.looser(advice));
-        arrangement.told(mildest).forEach(told -> findings(advice, told));
+        arrangement.told(mildest).forEach(told -> findings(arrangement, told));
         notAssessed(arrangement);
         section("WAIVERS THAT DO NOT COUNT:", HouseWords.idle(advice));
+        held(arrangement);
         met(arrangement);
         if (!HouseWords.house(advice).isEmpty()) {
             page.blank();
@@ -121,7 +123,7 @@ public final class TextPrintout {
         }
     }
 
-    private void findings(Advice advice, Told told) {
+    private void findings(Arrangement arrangement, Told told) {
         Group<Finding> group = told.head();
         Finding worst = group.worst();
         Judged judged = worst.judged();
@@ -131,24 +133,30 @@ public final class TextPrintout {
                 String.format(Locale.ROOT, "%-9s", severity.name()),
                 label -> painter.painted(severity, label),
                 (group.isWaived() ? "Waived: " : "")
+                        + GuessWords.before(arrangement, group)
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
         figures(group, INDENT);
-        HouseWords.severity(advice, judged.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
+        GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT, guesses));
+        HouseWords.severity(arrangement.advice(), judged.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
         evidence(judged, worst.practice());
         Set<String> said = new HashSet<>(Set.of(Wording.remedy(worst)));
-        told.parts().forEach(part -> part(part, said));
+        told.parts().forEach(part -> part(arrangement, part, said));
         page.blank();
     }
 
     /** What is told under a finding. @param said the remedies said there, none of which is said twice */
-    private void part(Group<Finding> group, Set<String> said) {
+    private void part(Arrangement arrangement, Group<Finding> group, Set<String> said) {
         Finding worst = group.worst();
-        page.hanging(" ".repeat(INDENT) + "- ", Wording.fill(group.card().title(), worst) + " (" + group.id() + ")");
+        page.hanging(
+                " ".repeat(INDENT) + "- ",
+                GuessWords.before(arrangement, group) + Wording.fill(group.card().title(), worst) + " (" + group.id()
+                        + ")");
         figures(group, INDENT + 2);
+        GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT + 2, guesses));
         if (said.add(Wording.remedy(worst))) {
             page.wrapped(INDENT + 2, "Do: " + Wording.remedy(worst));
         }
@@ -216,6 +224,21 @@ public final class TextPrintout {
     private void missing(MissingFigure figure, String end) {
         page.hanging("  - ", figure.field() + ": " + figure.missing().meaning() + end);
         page.wrapped(4, "Waiting for it: " + String.join(", ", figure.rules()));
+    }
+
+    private void held(Arrangement arrangement) {
+        if (arrangement.held().isEmpty()) {
+            return;
+        }
+        page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + ":");
+        arrangement.held().forEach(group -> {
+            Held closest = group.worst();
+            page.hanging("  - ", GuessWords.words(closest));
+            closest.comparison()
+                    .ifPresent(comparison -> page.wrapped(4, Wording.comparison(closest.judged(), comparison)));
+            page.wrapped(4, "Guessed: " + GuessWords.names(group));
+        });
+        page.blank();
     }
 
     private void met(Arrangement arrangement) {

@@ -23,6 +23,9 @@ final class Verdict {
         if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));
         }
+        if (arrangement.counts().held() > 0) {
+            parts.add(GuessWords.count(arrangement.counts()));
+        }
         String waived = HouseWords.waived(arrangement);
         String first = arrangement
                 .advice()

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
  * One of a few named answers, or what is missing to know it.
  *
  * @param value the answer, null where it was not given
- * @param missing the field that would hold it, null where it was given
+ * @param missing the field that would hold it, null where it was stated; beside an answer that is a guess
  */
 public record Choice<E extends Enum<E>>(E value, Missing missing) {
 
@@ -24,6 +24,16 @@ public record Choice<E extends Enum<E>>(E value, Missing missing) {
     /** An answer that was not given. */
     public static <E extends Enum<E>> Choice<E> missing(Missing missing) {
         return new Choice<>(null, missing);
+    }
+
+    /** This answer as what somebody guesses stands in a field. */
+    public Choice<E> guessedFor(Missing field) {
+        return new Choice<>(value, field);
+    }
+
+    /** The field for which it was guessed; nothing where it was stated or is not known. */
+    public Optional<Missing> guess() {
+        return known() ? Optional.ofNullable(missing) : Optional.empty();
     }
 
     /** Yes where any of them is, else the first by name that is not known, else no; nothing where there is none. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -39,11 +40,17 @@ public final class Figure {
     private final double value;
     private final double tolerance;
     private final List<Missing> missing;
+    private final Missing guessed;
 
     private Figure(double value, double tolerance, List<Missing> missing) {
+        this(value, tolerance, missing, null);
+    }
+
+    private Figure(double value, double tolerance, List<Missing> missing, Missing guessed) {
         this.value = value;
         this.tolerance = tolerance;
         this.missing = missing;
+        this.guessed = guessed;
     }
 
     /** A number whose tolerance was not given. */
@@ -62,6 +69,16 @@ public final class Figure {
 
     public static Figure missing(List<Missing> missing) {
         return new Figure(Double.NaN, Double.NaN, List.copyOf(missing));
+    }
+
+    /** This figure as what somebody guesses stands in a field. What is worked out of it is no guess by itself. */
+    public Figure guessedFor(Missing field) {
+        return new Figure(value, tolerance, missing, field);
+    }
+
+    /** The field for which it was guessed; nothing where it was stated or worked out. */
+    public Optional<Missing> guess() {
+        return Optional.ofNullable(guessed);
     }
 
     public boolean known() {

@@ -6,12 +6,22 @@ package fitworthy.quantity;
  * @param path the field that would hold it, such as {@code vehicle.ratings.gcm}
  * @param meaning what it is
  * @param find where a person finds it; empty where it is a gap of the rule book
+ * @param asked whether the sheet says that somebody was asked for it
  */
-public record Missing(String path, String meaning, String find) {
+public record Missing(String path, String meaning, String find, boolean asked) {
+
+    public Missing(String path, String meaning, String find) {
+        this(path, meaning, find, false);
+    }
 
     /** Something that the rule book does not hold, which no figure of a customer's makes up for. */
     public static Missing inBook(String path, String meaning) {
         return new Missing(path, meaning, "");
+    }
+
+    /** The same, wanted from somebody who was asked. */
+    public Missing asAsked() {
+        return new Missing(path, meaning, find, true);
     }
 
     /** Whether it is a gap of the rule book and no figure to bring. */

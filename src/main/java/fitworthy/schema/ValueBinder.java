@@ -2,6 +2,8 @@ package fitworthy.schema;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.GuessSpread;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Money;
 import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
@@ -47,12 +49,19 @@ final class ValueBinder {
             if (!(node instanceof Node.Scalar scalar)) {
                 throw new QuantityText.Unreadable("is " + node.described() + " where a figure belongs");
             }
-            Figure figure =
-                    QuantityText.parse(scalar.text(), field.description().in());
-            if (!field.description().signed() && NEGATIVE.matcher(scalar.text()).lookingAt()) {
+            Mark.Marked marked = Mark.read(scalar.text());
+            if (marked.mark() == Mark.ASKED) {
+                return Figure.missing(tree.missing(field, path).asAsked());
+            }
+            boolean signed = field.description().signed();
+            Figure figure = QuantityText.parse(marked.text(), field.description().in());
+            if (!signed && NEGATIVE.matcher(marked.text()).lookingAt()) {
                 throw new QuantityText.Unreadable(scalar.described() + " is negative");
             }
-            return figure;
+            return marked.mark() == Mark.STATED
+                    ? figure
+                    : GuessSpread.of(figure, field.description().in(), signed)
+                            .guessedFor(tree.missing(field, path));
         } catch (QuantityText.Unreadable e) {
             tree.tell(node, path, e.getMessage(), Examples.withUnits(field));
             return Figure.missing(tree.missing(field, path));
@@ -62,7 +71,11 @@ final class ValueBinder {
     /** The answer; the bare constant where it tells a kind. */
     Object choice(FieldSchema field, Node node, NodePath path) {
         List<String> words = ChoiceWords.of(field.type());
-        String word = word(node);
+        Mark.Marked marked = field.tellsKind() ? new Mark.Marked(Mark.STATED, word(node)) : Mark.read(word(node));
+        if (marked.mark() == Mark.ASKED && !words.contains(word(node))) {
+            return Choice.missing(tree.missing(field, path).asAsked());
+        }
+        String word = marked.mark() == Mark.ASKED ? word(node) : marked.text();
         if (field.type() == YesNo.class) {
             word = word.equals("true") ? "yes" : word.equals("false") ? "no" : word;
         }
@@ -76,7 +89,12 @@ final class ValueBinder {
             return noChoice(field, path);
         }
         Object constant = field.type().getEnumConstants()[index];
-        return field.tellsKind() ? constant : choiceOf(constant);
+        if (field.tellsKind()) {
+            return constant;
+        }
+        return marked.mark() == Mark.ABOUT
+                ? choiceOf(constant).guessedFor(tree.missing(field, path))
+                : choiceOf(constant);
     }
 
     /** What a choice is that is not given. */

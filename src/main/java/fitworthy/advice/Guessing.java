@@ -1,0 +1,127 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.DoesNotApply;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
+import fitworthy.advice.Outcome.Met;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.figures.measure.Measure;
+import fitworthy.quantity.Missing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * Tells what of an advice rests on guesses: what does not come out just so once these are left out. What a figure left
+ * out leads to is what the rules know best, so that no figure has to carry along how it came about.
+ */
+final class Guessing {
+
+    private final Advice advice;
+    private final List<Missing> guesses;
+    private final Function<Predicate<Missing>, Advice> without;
+    private final Map<Outcome.Key, Outcome> sure;
+    private final Map<Missing, Map<Outcome.Key, Outcome>> withoutOne = new HashMap<>();
+
+    /** @param without what is advised with the guesses that match left out */
+    Guessing(Advice advice, List<Missing> guesses, Function<Predicate<Missing>, Advice> without) {
+        this.advice = advice;
+        this.guesses = guesses;
+        this.without = without;
+        this.sure = byKey(without.apply(guess -> true));
+    }
+
+    /** The advice with what rests on guesses told apart. */
+    Advice told() {
+        List<Met> met = new ArrayList<>();
+        List<Held> held = new ArrayList<>();
+        for (Met each : advice.met()) {
+            if (isSure(each)) {
+                met.add(each);
+            } else {
+                held.add(Held.of(each, restsOn(each)));
+            }
+        }
+        Map<Outcome.Key, Outcome> said = byKey(advice);
+        sure.values().forEach(outcome -> {
+            Outcome now = said.get(outcome.key());
+            if (outcome instanceof NotAssessed open && (now == null || now instanceof DoesNotApply)) {
+                held.add(Held.of(open, among(open.missing())));
+            }
+        });
+        Map<Outcome.Key, List<Missing>> found = new LinkedHashMap<>();
+        for (Finding finding : advice.findings()) {
+            if (!isSure(finding)) {
+                found.put(finding.key(), restsOn(finding));
+            }
+        }
+        return new Advice(
+                advice.sheet(),
+                advice.book(),
+                advice.loadings(),
+                advice.findings(),
+                met,
+                held,
+                advice.notAssessed(),
+                advice.doesNotApply().stream()
+                        .filter(off -> !(sure.get(off.key()) instanceof NotAssessed))
+                        .toList(),
+                advice.waivers(),
+                advice.facts(),
+                found);
+    }
+
+    private boolean isSure(Outcome outcome) {
+        return isLike(outcome, sure.get(outcome.key()));
+    }
+
+    private static boolean isLike(Outcome outcome, Outcome other) {
+        return other != null
+                && other.getClass() == outcome.getClass()
+                && figures(outcome.judged().measure())
+                        .equals(figures(other.judged().measure()));
+    }
+
+    private static List<Object> figures(Measure measure) {
+        return List.of(
+                measure.getWord(),
+                measure.getValue(),
+                measure.getLimit(),
+                measure.getValueTolerance(),
+                measure.getLimitTolerance());
+    }
+
+    /** The guesses that an outcome lacks without them; else those each of which changes it; all where only together. */
+    private List<Missing> restsOn(Outcome outcome) {
+        if (sure.get(outcome.key()) instanceof NotAssessed open) {
+            List<Missing> named = among(open.missing());
+            if (!named.isEmpty()) {
+                return named;
+            }
+        }
+        List<Missing> changing = guesses.stream()
+                .filter(guess -> !isLike(
+                        outcome,
+                        withoutOne
+                                .computeIfAbsent(guess, one -> byKey(without.apply(one::equals)))
+                                .get(outcome.key())))
+                .toList();
+        return changing.isEmpty() ? guesses : changing;
+    }
+
+    private List<Missing> among(List<Missing> missing) {
+        return guesses.stream()
+                .filter(guess -> missing.stream().anyMatch(one -> one.path().equals(guess.path())))
+                .toList();
+    }
+
+    private static Map<Outcome.Key, Outcome> byKey(Advice advice) {
+        Map<Outcome.Key, Outcome> byKey = new LinkedHashMap<>();
+        advice.outcomes().forEach(outcome -> byKey.put(outcome.key(), outcome));
+        return byKey;
+    }
+}
