@@ -74,10 +74,8 @@ public final class Adviser {
         List<Missing> guesses = Guesses.of(sheet);
         return guesses.isEmpty()
                 ? advice
-                : new Guessing(
-                                advice,
-                                guesses,
-                                left -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds).advise(cases))
+                : new Guessing(advice, guesses, left -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds)
+                                .advise(cases))
                         .told();
     }
 

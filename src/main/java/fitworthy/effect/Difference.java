@@ -7,6 +7,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.batch.ComparedFigures;
@@ -93,6 +94,10 @@ public record Difference(
                         null,
                         ComparedFigures.NONE,
                         not.missing().stream().map(Missing::path).toList());
+            }
+            if (outcome instanceof Held held) {
+                return new State(
+                        "in-order-if-guesses-hold", null, ComparedFigures.of(held.judged(), held.comparison()), null);
             }
             if (outcome instanceof Met met) {
                 return new State("met", null, ComparedFigures.of(met.judged(), met.comparison()), null);

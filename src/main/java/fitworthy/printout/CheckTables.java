@@ -42,7 +42,8 @@ final class CheckTables {
         columns.add(figure("In order", waived ? 11 : 12));
         List<Row> rows = new ArrayList<>();
         MarginTable.loadings(arrangement.advice())
-                .forEach(loading -> rows.add(new Row(counts(loading, arrangement.counts(loading), waived, guessed), "", false)));
+                .forEach(loading ->
+                        rows.add(new Row(counts(loading, arrangement.counts(loading), waived, guessed), "", false)));
         rows.add(new Row(counts("in any loading", arrangement.counts(""), waived, guessed), "", false));
         rows.add(new Row(counts("in all, each counted once", arrangement.counts(), waived, guessed), "", true));
         return new Table("Checks by what they ask for and by loading", columns, rows);
@@ -111,8 +112,9 @@ final class CheckTables {
         return arrangement.held().isEmpty()
                 ? List.of()
                 : List.of(
-                        new Paragraph(Words.capital(GuessWords.count(arrangement.counts()))
-                                + ". These are no passes before the guesses are replaced by what was read or measured."),
+                        new Paragraph(
+                                Words.capital(GuessWords.count(arrangement.counts()))
+                                        + ". These are no passes before the guesses are replaced by what was read or measured."),
                         new Table(
                                 "In order if the guesses hold",
                                 List.of(text("If the guesses hold", 46), figure("Margin", 16), text("Guessed", 38)),

@@ -261,9 +261,10 @@ public final class JsonPrintout {
     }
 
     /** @param find null where the book does not hold it */
-    private record WrittenMissing(String field, String meaning, String find) {
+    private record WrittenMissing(String field, String meaning, String find, boolean asked) {
         static WrittenMissing of(Missing missing) {
-            return new WrittenMissing(missing.path(), missing.meaning(), missing.isInBook() ? null : missing.find());
+            return new WrittenMissing(
+                    missing.path(), missing.meaning(), missing.isInBook() ? null : missing.find(), missing.asked());
         }
     }
 

@@ -138,7 +138,8 @@ public final class TextPrintout {
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
         figures(group, INDENT);
         GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT, guesses));
-        HouseWords.severity(arrangement.advice(), judged.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
+        HouseWords.severity(arrangement.advice(), judged.id())
+                .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
         page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
@@ -153,8 +154,8 @@ public final class TextPrintout {
         Finding worst = group.worst();
         page.hanging(
                 " ".repeat(INDENT) + "- ",
-                GuessWords.before(arrangement, group) + Wording.fill(group.card().title(), worst) + " (" + group.id()
-                        + ")");
+                GuessWords.before(arrangement, group)
+                        + Wording.fill(group.card().title(), worst) + " (" + group.id() + ")");
         figures(group, INDENT + 2);
         GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT + 2, guesses));
         if (said.add(Wording.remedy(worst))) {
@@ -212,8 +213,10 @@ public final class TextPrintout {
             return;
         }
         page.wrapped(0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : "; bring:"));
-        figures.forEach(
-                figure -> missing(figure, ". Find it: " + figure.missing().find() + "."));
+        figures.forEach(figure -> missing(
+                figure,
+                (figure.missing().asked() ? ", which was asked" : "") + ". Find it: "
+                        + figure.missing().find() + "."));
         if (!gaps.isEmpty()) {
             page.wrapped(0, CheckTables.GAPS + ":");
             gaps.forEach(gap -> missing(gap, "."));
@@ -230,15 +233,23 @@ public final class TextPrintout {
         if (arrangement.held().isEmpty()) {
             return;
         }
-        page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + ":");
-        arrangement.held().forEach(group -> {
-            Held closest = group.worst();
-            page.hanging("  - ", GuessWords.words(closest));
-            closest.comparison()
-                    .ifPresent(comparison -> page.wrapped(4, Wording.comparison(closest.judged(), comparison)));
-            page.wrapped(4, "Guessed: " + GuessWords.names(group));
-        });
+        page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + "; find out:");
+        GuessWords.byGuess(arrangement)
+                .forEach((guess, checks) -> page.hanging(
+                        "  - ",
+                        guess.path() + ": " + guess.meaning() + ", for " + checks + (checks == 1 ? " check" : " checks")
+                                + ". Find it: " + guess.find() + "."));
+        if (everything) {
+            arrangement.held().forEach(this::held);
+        }
         page.blank();
+    }
+
+    private void held(Group<Held> group) {
+        Held closest = group.worst();
+        page.hanging("  - ", GuessWords.words(closest));
+        closest.comparison().ifPresent(comparison -> page.wrapped(4, Wording.comparison(closest.judged(), comparison)));
+        page.wrapped(4, "Guessed: " + GuessWords.names(group));
     }
 
     private void met(Arrangement arrangement) {

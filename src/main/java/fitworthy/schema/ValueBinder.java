@@ -54,14 +54,14 @@ final class ValueBinder {
                 return Figure.missing(tree.missing(field, path).asAsked());
             }
             boolean signed = field.description().signed();
-            Figure figure = QuantityText.parse(marked.text(), field.description().in());
+            Figure figure =
+                    QuantityText.parse(marked.text(), field.description().in());
             if (!signed && NEGATIVE.matcher(marked.text()).lookingAt()) {
                 throw new QuantityText.Unreadable(scalar.described() + " is negative");
             }
             return marked.mark() == Mark.STATED
                     ? figure
-                    : GuessSpread.of(figure, field.description().in(), signed)
-                            .guessedFor(tree.missing(field, path));
+                    : GuessSpread.of(figure, field.description().in(), signed).guessedFor(tree.missing(field, path));
         } catch (QuantityText.Unreadable e) {
             tree.tell(node, path, e.getMessage(), Examples.withUnits(field));
             return Figure.missing(tree.missing(field, path));

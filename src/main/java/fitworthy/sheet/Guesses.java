@@ -36,10 +36,16 @@ public final class Guesses {
 
     private Object value(Object value) {
         if (value instanceof Figure figure) {
-            return figure.guess().filter(this::leaves).<Object>map(Figure::missing).orElse(figure);
+            return figure.guess()
+                    .filter(this::leaves)
+                    .<Object>map(Figure::missing)
+                    .orElse(figure);
         }
         if (value instanceof Choice<?> choice) {
-            return choice.guess().filter(this::leaves).<Object>map(Choice::missing).orElse(choice);
+            return choice.guess()
+                    .filter(this::leaves)
+                    .<Object>map(Choice::missing)
+                    .orElse(choice);
         }
         if (value instanceof List<?> list) {
             return list.stream().map(this::value).toList();
@@ -78,7 +84,8 @@ public final class Guesses {
                                     .toArray(Class<?>[]::new))
                             .newInstance(values);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot look into a " + group.getClass().getName(), e);
+            throw new IllegalStateException(
+                    "cannot look into a " + group.getClass().getName(), e);
         }
     }
 }
