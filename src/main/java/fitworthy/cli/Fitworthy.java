@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             Print.class,
             Batch.class,
             ShowEffect.class,
+            ShowChanges.class,
             Prove.class,
             RunCases.class,
             WriteHandbook.class,

@@ -141,7 +141,7 @@ public final class HandbookPrintout {
                 card.sources(),
                 card.about(),
                 card.against(),
-                Handbook.lines(book.condition(id)),
+                ConditionWords.lines(book.condition(id)),
                 card.why(),
                 card.met(),
                 card.remedy(),
