@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             Batch.class,
             ShowEffect.class,
             ShowChanges.class,
+            ShowDue.class,
             Prove.class,
             RunCases.class,
             WriteHandbook.class,
