@@ -29,13 +29,15 @@ public record DatedLimit(
             @Field(value = "ids of rules/sources.yaml; needed for published grades", example = "[sa-mass-rerating]")
                     List<String> sources,
             @Field(
-                            value = "the day on which it was last held against what it rests on; where left out the oldest of its"
-                                    + " sources'",
+                            value =
+                                    "the day on which it was last held against what it rests on; where left out the oldest of its"
+                                            + " sources'",
                             example = "2026-11-25")
                     LocalDate checked,
             @Field(
-                            value = "the day by which it should be looked at again, where that is not the usual time of its grade"
-                                    + " after it was checked",
+                            value =
+                                    "the day by which it should be looked at again, where that is not the usual time of its grade"
+                                            + " after it was checked",
                             example = "2027-11-25")
                     LocalDate review,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {

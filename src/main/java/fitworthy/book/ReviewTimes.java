@@ -17,11 +17,7 @@ import java.util.TreeMap;
  * them; a book may state none.
  */
 public record ReviewTimes(
-        @Field(
-                        value = "for values read in a published text",
-                        in = Dimension.TIME,
-                        needed = true,
-                        example = "730 days")
+        @Field(value = "for values read in a published text", in = Dimension.TIME, needed = true, example = "730 days")
                 Figure published,
         @Field(
                         value = "for values that follow by arithmetic",

@@ -15,7 +15,8 @@ public record Source(
         @Field(value = "what was seen of it", needed = true, example = "read in full") String seen,
         @Field(value = "the day on which it was last seen", example = "2026-11-25") LocalDate checked,
         @Field(
-                        value = "the day by which it should be looked at again, where that is not the usual time after it was"
-                                + " checked",
+                        value =
+                                "the day by which it should be looked at again, where that is not the usual time after it was"
+                                        + " checked",
                         example = "2027-11-25")
                 LocalDate review) {}

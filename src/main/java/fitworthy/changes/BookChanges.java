@@ -38,11 +38,7 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
         all.records(Kind.REGION, BOOK, before.regions(), after.regions(), region -> region.name());
         all.tables();
         all.records(
-                Kind.COVER,
-                BOOK,
-                Map.of("book", before.cover()),
-                Map.of("book", after.cover()),
-                cover -> cover.name());
+                Kind.COVER, BOOK, Map.of("book", before.cover()), Map.of("book", after.cover()), cover -> cover.name());
         return all;
     }
 
@@ -123,8 +119,8 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
     private void tables() {
         Map<String, Map<String, String>> was = rows(before.tables());
         rows(after.tables())
-                .forEach((name, rows) -> changed(
-                        Kind.TABLE, name, "Table " + name, was.get(name), rows, "tables/" + name + ".csv"));
+                .forEach((name, rows) ->
+                        changed(Kind.TABLE, name, "Table " + name, was.get(name), rows, "tables/" + name + ".csv"));
     }
 
     private static Map<String, Map<String, String>> rows(Tables tables) {
@@ -141,9 +137,8 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
                         .put(
                                 QuantityText.shown(section, "mm2") + " at " + QuantityText.shown(insulation, "degC"),
                                 QuantityText.shown(current, "A"))));
-        tables.usualOrder()
-                .forEach((job, earlier) ->
-                        rows.get("order").put(job + " after", String.join(", ", new TreeSet<>(earlier))));
+        tables.usualOrder().forEach((job, earlier) -> rows.get("order")
+                .put(job + " after", String.join(", ", new TreeSet<>(earlier))));
         return rows;
     }
 

@@ -90,8 +90,8 @@ public final class ChangesPrintout {
                 ? "Nothing differs in what the two say."
                 : "Differences: "
                         + changes.counts().entrySet().stream()
-                                .map(entry -> entry.getKey().heading().toLowerCase(Locale.ROOT) + " "
-                                        + entry.getValue())
+                                .map(entry ->
+                                        entry.getKey().heading().toLowerCase(Locale.ROOT) + " " + entry.getValue())
                                 .collect(Collectors.joining(", "))
                         + ".";
     }

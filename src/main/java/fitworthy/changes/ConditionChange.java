@@ -41,7 +41,9 @@ final class ConditionChange {
     static List<Field> between(RuleText before, RuleText after) {
         ConditionChange old = new ConditionChange(before);
         ConditionChange now = new ConditionChange(after);
-        return Stream.of(old.fires(now), shows(old, now)).flatMap(Optional::stream).toList();
+        return Stream.of(old.fires(now), shows(old, now))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** When a rule fires, in words. */
@@ -81,7 +83,10 @@ final class ConditionChange {
     private String meaning(Condition part) {
         if (part instanceof Match match) {
             return plain(match.fact() + " " + match.key() + " "
-                    + match.comparisons().stream().map(Object::toString).sorted().toList());
+                    + match.comparisons().stream()
+                            .map(Object::toString)
+                            .sorted()
+                            .toList());
         }
         return part.getClass().getSimpleName()
                 + part.parts().stream().map(this::meaning).sorted().toList();

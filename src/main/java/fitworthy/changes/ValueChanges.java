@@ -80,11 +80,15 @@ final class ValueChanges {
     private void pair(String id, List<Value> gone, List<Value> added, AreOne one) {
         for (Value was : List.copyOf(gone)) {
             Predicate<Value> own = value -> value.region().equals(was.region());
-            added.stream().filter(own).filter(is -> one.test(was, is)).findFirst().ifPresent(is -> {
-                gone.remove(was);
-                added.remove(is);
-                changed(id, was, is);
-            });
+            added.stream()
+                    .filter(own)
+                    .filter(is -> one.test(was, is))
+                    .findFirst()
+                    .ifPresent(is -> {
+                        gone.remove(was);
+                        added.remove(is);
+                        changed(id, was, is);
+                    });
         }
     }
 

@@ -155,8 +155,10 @@ public final class DuePrintout {
         if (item.isSource()) {
             return "source " + item.id() + checked + " (" + SOURCES + ")";
         }
-        return item.id() + ", " + item.value().region() + " from " + item.value().from() + ": "
-                + item.value().value() + "; " + Words.hyphenated(item.value().basis().value().name())
+        return item.id() + ", " + item.value().region() + " from "
+                + item.value().from() + ": "
+                + item.value().value() + "; "
+                + Words.hyphenated(item.value().basis().value().name())
                 + (item.value().sources().isEmpty()
                         ? ""
                         : " [" + String.join(", ", item.value().sources()) + "]")
@@ -169,8 +171,10 @@ public final class DuePrintout {
             return;
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Paragraph("Nothing says when these were last checked, or how long that stands: 'checked' beside the"
-                + " value or under its sources, and the times under 'review' in book.yaml. No day is made up."));
+        blocks.add(
+                new Paragraph(
+                        "Nothing says when these were last checked, or how long that stands: 'checked' beside the"
+                                + " value or under its sources, and the times under 'review' in book.yaml. No day is made up."));
         Map<String, List<Item>> values = items.stream()
                 .filter(item -> !item.isSource())
                 .collect(Collectors.groupingBy(Item::id, LinkedHashMap::new, Collectors.toList()));

@@ -45,8 +45,8 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
         Due.of(book, day, 0)
                 .items(Due.When.OVERDUE)
-                .forEach(item -> proof.reminders.add(due(item, Place.of(
-                        folder.resolve("sources.yaml").toString()))));
+                .forEach(item -> proof.reminders.add(
+                        due(item, Place.of(folder.resolve("sources.yaml").toString()))));
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         new DayReview(proof.trials, proof.faults).look(book);
         book.rules().values().stream()

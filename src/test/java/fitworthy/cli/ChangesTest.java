@@ -103,7 +103,10 @@ class ChangesTest {
                         + "    - {region: us, from: 2027-07-01, value: none, basis: memory}\n" + SOUTH);
         edit(water("practice.yaml"), "value: 75 %", "value: 70 %");
         edit(water("practice.yaml"), "from: 2011-01-01", "from: 2012-01-01");
-        edit(old.resolve("water/practice.yaml"), SOUTH, "    - {region: au-nsw, from: 2020-01-01, value: 2 days, basis: memory}\n" + SOUTH);
+        edit(
+                old.resolve("water/practice.yaml"),
+                SOUTH,
+                "    - {region: au-nsw, from: 2020-01-01, value: 2 days, basis: memory}\n" + SOUTH);
         assertEquals(
                 List.of(
                         "value changed water.largest-most any 2000-01-01: value 75 %>70 %",
@@ -175,9 +178,10 @@ class ChangesTest {
                 "\"water.reserve\", known, value < $least.value",
                 "\"water.reserve\", known, value <= $least.value");
         assertEquals(
-                List.of("rule changed water.no-reserve  : fires where $reserve is water.reserve, days of water left at the"
-                        + " next supplies, with known and value < $least.value>$reserve is water.reserve, days of water left"
-                        + " at the next supplies, with known and value <= $least.value"),
+                List.of(
+                        "rule changed water.no-reserve  : fires where $reserve is water.reserve, days of water left at the"
+                                + " next supplies, with known and value < $least.value>$reserve is water.reserve, days of water left"
+                                + " at the next supplies, with known and value <= $least.value"),
                 told());
     }
 
@@ -209,7 +213,10 @@ class ChangesTest {
 
     @Test
     void cardsAreToldFieldByField() throws IOException {
-        edit(water("cards.yaml"), "  title: Too little water is left for a delay\n  severity: change\n", "  title: Too little is left for a delay\n  severity: stop\n");
+        edit(
+                water("cards.yaml"),
+                "  title: Too little water is left for a delay\n  severity: change\n",
+                "  title: Too little is left for a delay\n  severity: stop\n");
         edit(water("cards.yaml"), "then {limit} or more are left", "then {limit} are left");
         edit(
                 water("cards.yaml"),
@@ -231,9 +238,15 @@ class ChangesTest {
     /** Which side is allowed is at-most where it is left out. */
     @Test
     void anotherSideIsTold() throws IOException {
-        edit(old.resolve("water/cards.yaml"), "  against: water.largest-most\n", "  against: water.largest-most\n  allowed: at-most\n");
+        edit(
+                old.resolve("water/cards.yaml"),
+                "  against: water.largest-most\n",
+                "  against: water.largest-most\n  allowed: at-most\n");
         assertEquals(List.of(), told());
-        edit(water("cards.yaml"), "  against: water.largest-most\n", "  against: water.largest-most\n  allowed: at-least\n");
+        edit(
+                water("cards.yaml"),
+                "  against: water.largest-most\n",
+                "  against: water.largest-most\n  allowed: at-least\n");
         assertEquals(List.of("card changed water.one-tank  : allowed at-most>at-least"), told());
     }
 
@@ -244,8 +257,12 @@ class ChangesTest {
                 Files.readString(now.resolve("sources.yaml"))
                         + "\nzz-new:\n  title: A new leaflet\n  seen: all of it\n");
         edit(now.resolve("sources.yaml"), "seen: the page with the 3 % and 10 % charts", "seen: both charts");
-        edit(now.resolve("book.yaml"), "  uk: {name: United Kingdom, parent: any}", "  uk: {name: Britain, parent: any}");
+        edit(
+                now.resolve("book.yaml"),
+                "  uk: {name: United Kingdom, parent: any}",
+                "  uk: {name: Britain, parent: any}");
         edit(now.resolve("book.yaml"), "edition: \"2026.11\"", "edition: \"2027.07\"");
+        edit(now.resolve("book.yaml"), "memory: 180 days", "memory: 10 weeks");
         edit(now.resolve("tables/load-index.csv"), "100,800 kg", "100,801 kg");
         assertEquals(
                 List.of(
@@ -253,7 +270,7 @@ class ChangesTest {
                         "source added zz-new  : seen ->all of it, title ->A new leaflet",
                         "region changed uk  : name United Kingdom>Britain",
                         "table changed load-index  : 100 800 kg>801 kg",
-                        "cover changed book  : edition 2026.11>2027.07"),
+                        "cover changed book  : edition 2026.11>2027.07, review memory 180 days>70 days"),
                 told());
     }
 
@@ -263,7 +280,9 @@ class ChangesTest {
         Ran ran = changes("--format", "markdown");
         assertEquals(1, ran.code(), ran.err());
         assertTrue(ran.out().contains("\n## Practice values\n\n### water.largest-most: "), ran.out());
-        assertTrue(ran.out().contains("\n- changed: Anywhere (any) from 2000-01-01: value: 70 % (before: 75 %)"), ran.out());
+        assertTrue(
+                ran.out().contains("\n- changed: Anywhere (any) from 2000-01-01: value: 70 % (before: 75 %)"),
+                ran.out());
     }
 
     @Test
@@ -279,7 +298,8 @@ class ChangesTest {
                 + 1;
         assertTrue(ran.err().contains(old.resolve("water/practice.yaml") + ":" + line + ":"), ran.err());
         assertTrue(ran.err().contains(water("practice.yaml") + ":" + line + ":"), ran.err());
-        Ran.of("changes", now.resolve("none").toString(), old.toString()).refused(3, "there is no book.yaml in this folder");
+        Ran.of("changes", now.resolve("none").toString(), old.toString())
+                .refused(3, "there is no book.yaml in this folder");
         Ran.of("changes", old.toString()).refused(2, "Missing required parameter");
     }
 }

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The command due, on a copy of the shipped book that only keeps its water topic. Its times are 730 days for what is
- * published, 365 for what is second-hand and for sources, 1095 for common practice and 180 for memory.
+ * The command due, on a copy of the shipped book that only keeps its water topic, as if nobody had looked at anything
+ * yet.
  */
 class DueTest {
 
@@ -26,6 +26,16 @@ class DueTest {
     private static final String PUBLISHED = "      value: 3 days\n      basis: published\n";
     private static final String PRACTICE = "value: 2 days, basis: common-practice";
     private static final String SOURCE = "sa-remote-travel:\n";
+    private static final String TIMES =
+            """
+            review:
+              published: 730 days
+              calculation: 1825 days
+              published-secondhand: 365 days
+              common-practice: 1095 days
+              memory: 180 days
+              source: 365 days
+            """;
 
     @TempDir
     private Path folder;
@@ -35,6 +45,15 @@ class DueTest {
     @BeforeEach
     void copyOneTopic() throws IOException {
         rules = Books.copyOf("water", folder.resolve("rules"));
+        replace("book.yaml", "^review:\n(  .*\n)+", TIMES);
+        replace("sources.yaml", "^  (checked|review): .*\n", "");
+        replace("water/practice.yaml", "^      (checked|review): .*\n", "");
+        replace("water/practice.yaml", ", (checked|review): [0-9-]+", "");
+    }
+
+    private void replace(String file, String pattern, String with) throws IOException {
+        Path page = rules.resolve(file);
+        Files.writeString(page, Files.readString(page).replaceAll("(?m)" + pattern, with));
     }
 
     private void edit(String file, String was, String is) throws IOException {
@@ -172,10 +191,12 @@ class DueTest {
                 .printed(1)
                 .says("1 overdue, 1 soon, 0 later, ")
                 .says("Day: 2028-10-02; soon is within 90 days, by 2028-12-31")
-                .says("Overdue: 1 To have been looked at again by 2028-10-01 water.remote-days, any from 2000-01-01: 2 days;"
-                        + " common-practice (water/practice.yaml:")
-                .says("Soon: 1 To be looked at again by 2028-12-31 2028-12-31 water.reserve-least, au-sa from 2000-01-01: 3"
-                        + " days; published [sa-remote-travel]; last checked 2027-01-01 (water/practice.yaml:")
+                .says(
+                        "Overdue: 1 To have been looked at again by 2028-10-01 water.remote-days, any from 2000-01-01: 2 days;"
+                                + " common-practice (water/practice.yaml:")
+                .says(
+                        "Soon: 1 To be looked at again by 2028-12-31 2028-12-31 water.reserve-least, au-sa from 2000-01-01: 3"
+                                + " days; published [sa-remote-travel]; last checked 2027-01-01 (water/practice.yaml:")
                 .says("No day is made up.")
                 .says("- water.reserve-least: au from 2000-01-01 (water/practice.yaml:");
         assertTrue(ran.out().contains("\nWithout a day: "), ran.out());
@@ -185,15 +206,9 @@ class DueTest {
     /** Where all was looked at nothing is listed, and the code says so. */
     @Test
     void nothingDueEndsWithZero() throws IOException {
-        Path sources = rules.resolve("sources.yaml");
-        Files.writeString(
-                sources, Files.readString(sources).replaceAll("(?m)^([a-z0-9-]+:)\n", "$1\n  checked: 2027-01-01\n"));
-        Path practice = rules.resolve("water/practice.yaml");
-        Files.writeString(
-                practice,
-                Files.readString(practice)
-                        .replaceAll("(?m)^      basis: (.*)\n", "      basis: $1\n      checked: 2027-01-01\n")
-                        .replaceAll("basis: ([a-z-]+)}", "basis: $1, checked: 2027-01-01}"));
+        replace("sources.yaml", "^([a-z0-9-]+:)\n", "$1\n  checked: 2027-01-01\n");
+        replace("water/practice.yaml", "^      basis: (.*)\n", "      basis: $1\n      checked: 2027-01-01\n");
+        replace("water/practice.yaml", "basis: ([a-z-]+)}", "basis: $1, checked: 2027-01-01}");
         due("2027-01-02").printed(0).says("0 overdue, 0 soon, ").says(" 0 without a day.");
         due("2027-12-31").printed(1).says("0 overdue, ").says(" 0 without a day.");
     }
@@ -202,8 +217,7 @@ class DueTest {
     void aBookWithoutTimesSaysThatNoDayFollows() throws IOException {
         practice(PUBLISHED, "      checked: 2027-01-01\n");
         practice(PRACTICE, ", review: 2028-10-01");
-        Path book = rules.resolve("book.yaml");
-        Files.writeString(book, Files.readString(book).replaceAll("(?m)^review:\n(  .*\n)+", ""));
+        edit("book.yaml", TIMES, "");
         assertTrue(listed("undated", "2030-01-01").contains("water.reserve-least au-sa"));
         assertEquals(List.of("water.remote-days any 2028-10-01"), listed("overdue", "2030-01-01"));
     }
