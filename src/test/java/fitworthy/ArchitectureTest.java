@@ -57,6 +57,7 @@ class ArchitectureTest {
             "printout",
             "proof",
             "handbook",
+            "changes",
             "batch",
             "effect",
             "cli");

@@ -28,7 +28,18 @@ public record DatedLimit(
             @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,
             @Field(value = "ids of rules/sources.yaml; needed for published grades", example = "[sa-mass-rerating]")
                     List<String> sources,
-            @Field(value = "the day by which it should be looked at again", example = "2027-11-25") LocalDate review,
+            @Field(
+                            value =
+                                    "the day on which it was last held against what it rests on; where left out the oldest of its"
+                                            + " sources'",
+                            example = "2026-11-25")
+                    LocalDate checked,
+            @Field(
+                            value =
+                                    "the day by which it should be looked at again, where that is not the usual time of its grade"
+                                            + " after it was checked",
+                            example = "2027-11-25")
+                    LocalDate review,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 
         public boolean none() {

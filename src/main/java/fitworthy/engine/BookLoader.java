@@ -20,6 +20,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import java.io.IOException;
@@ -99,9 +100,7 @@ public final class BookLoader {
             faults.add(new Fault(root.place(), "regions", "is missing", "regions: {any: {name: Anywhere}}"));
         }
         Map<String, Region> regions = root == null ? Map.of() : records(root.get("regions"), Region.class);
-        TitlePage cover = root == null
-                ? null
-                : Binder.bind(TitlePage.class, root.without("regions"), faults).record();
+        TitlePage cover = root == null ? null : cover(root.without("regions"));
         BookChecks.Parts parts = new BookChecks.Parts(
                 folder, regions, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
         parts.sources().putAll(records(read(folder.resolve("sources.yaml")), Source.class));
@@ -150,6 +149,12 @@ public final class BookLoader {
                 tables,
                 House.NONE);
         return new RuleEngine(book, sessions);
+    }
+
+    private TitlePage cover(Node.Mapping page) {
+        Bound<TitlePage> cover = Binder.bind(TitlePage.class, page, faults);
+        cover.record().review().check(cover.places(), NodePath.of("review"), faults);
+        return cover.record();
     }
 
     /** The rules kept under the text that the rule files have now; what is wrong with the files is said later. */

@@ -19,8 +19,6 @@ import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.LookAlike;
 import fitworthy.proof.References;
-import fitworthy.rules.Comparison;
-import fitworthy.rules.Condition;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
 import java.nio.file.Path;
@@ -153,7 +151,7 @@ public final class Handbook {
         blocks.add(new Paragraph("Judges " + judged.meaning()
                 + (judged.limitMeaning().isEmpty() ? "" : " against " + judged.limitMeaning()) + " (" + judged.name()
                 + "). It fires where:"));
-        blocks.add(new Points(lines(book.condition(id))));
+        blocks.add(new Points(ConditionWords.lines(book.condition(id))));
         blocks.add(new Paragraph("Why: " + card.why()));
         blocks.add(new Paragraph("Do: " + card.remedy()));
         blocks.add(new Paragraph("Ask: " + card.ask()));
@@ -226,47 +224,6 @@ public final class Handbook {
                 .filter(figure -> !figure.isEmpty())
                 .collect(Collectors.joining(", "));
         return figures.isEmpty() ? "" : " (" + figures + ")";
-    }
-
-    /** A condition, a line a pattern. */
-    static List<String> lines(Condition condition) {
-        return lines(condition, "");
-    }
-
-    private static List<String> lines(Condition condition, String before) {
-        if (condition instanceof Condition.All all) {
-            return all.parts().stream()
-                    .flatMap(part -> lines(part, before).stream())
-                    .toList();
-        }
-        if (condition instanceof Condition.Any any) {
-            return any.parts().stream()
-                    .flatMap(part -> lines(part, before + "or: ").stream())
-                    .toList();
-        }
-        if (condition instanceof Condition.None none) {
-            return lines(none.part(), before + "none: ");
-        }
-        if (condition instanceof Condition.Some some) {
-            return lines(some.part(), before + "some: ");
-        }
-        Condition.Match match = (Condition.Match) condition;
-        String name = match.binding() == null ? "" : match.binding() + " is ";
-        String what =
-                switch (match.fact()) {
-                    case MEASURE ->
-                        match.key() + ", " + Measures.kinds().get(match.key()).meaning();
-                    case PRACTICE -> "the practice value " + match.key();
-                    case ADVISED -> "the advice " + match.key();
-                };
-        return List.of(before
-                + name
-                + what
-                + (match.comparisons().isEmpty()
-                        ? ""
-                        : match.comparisons().stream()
-                                .map(Comparison::toString)
-                                .collect(Collectors.joining(" and ", ", with ", ""))));
     }
 
     /** Each practice value with the rules that use it. */

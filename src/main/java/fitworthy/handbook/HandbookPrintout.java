@@ -14,6 +14,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -79,6 +80,7 @@ public final class HandbookPrintout {
             String basis,
             List<String> sources,
             String note,
+            String checked,
             String review,
             String place) {}
 
@@ -141,7 +143,7 @@ public final class HandbookPrintout {
                 card.sources(),
                 card.about(),
                 card.against(),
-                Handbook.lines(book.condition(id)),
+                ConditionWords.lines(book.condition(id)),
                 card.why(),
                 card.met(),
                 card.remedy(),
@@ -174,8 +176,13 @@ public final class HandbookPrintout {
                 Words.hyphenated(value.basis().value().name()),
                 value.sources(),
                 value.note(),
-                value.review() == null ? "" : value.review().toString(),
+                day(value.checked()),
+                day(value.review()),
                 references.place(id, value));
+    }
+
+    private static String day(LocalDate day) {
+        return day == null ? "" : day.toString();
     }
 
     private WrittenRegion region(String id, Set<String> values) {

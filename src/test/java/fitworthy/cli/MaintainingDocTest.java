@@ -79,6 +79,27 @@ class MaintainingDocTest {
     }
 
     @Test
+    void whatIsDueComesOutAsThePageSays() throws IOException {
+        copyBook();
+        Path sources = folder.resolve("rules/sources.yaml");
+        // As if nobody had written a day down yet.
+        String text = Files.readString(sources).replaceAll("(?m)^  (checked|review): .*\n", "");
+        Files.writeString(sources, text);
+        assertEquals(1, run("due --within 90").says("Without a day: ").code());
+        String name = "\nsa-remote-travel:\n";
+        assertTrue(text.contains(name));
+        Files.writeString(sources, text.replace(name, name + block("checked: ").indent(2)));
+        run("due --as-of")
+                .printed(1)
+                .says("2027-12-01 source sa-remote-travel; last checked 2026-12-01")
+                .says("To be looked at again by 2028-11-30")
+                .says(
+                        "2028-11-30 water.person-day-least, au-sa from 2000-01-01: 6 L; published [sa-remote-travel]; last"
+                                + " checked 2026-12-01")
+                .says("- water.person-day-least: any from 2011-01-01, au from 2000-01-01");
+    }
+
+    @Test
     void theWalkThroughComesOutAsThePageSays() throws IOException {
         copyBook();
         String page = run("handbook water.no-reserve").out();
@@ -91,6 +112,14 @@ class MaintainingDocTest {
         Ran effect = run("effect");
         assertEquals(1, effect.code(), effect.err());
         assertTrue(effect.out().contains("1 changed"), effect.out());
+        Ran changes = run("changes");
+        assertEquals(1, changes.code(), changes.err());
+        assertTrue(
+                changes.out()
+                        .contains(
+                                "- added: South Australia (au-sa) from 2027-07-01: 4 days (until then: 3 days); review:"
+                                        + " 2028-07-01; published"),
+                changes.out());
         Ran begun = run("begin rule");
         assertEquals(0, begun.code(), begun.err());
         assertEquals(0, run("begin region").code());
