@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Parts that a trailer hangs on. */
 public sealed interface TowingDetails extends Details {
@@ -14,30 +15,35 @@ public sealed interface TowingDetails extends Details {
             @Field(
                             value = "heaviest trailer on its plate; beside a D value none on it where left out",
                             in = Dimension.MASS,
+                            within = Plausible.TOW_RATING,
                             find = "its plate",
                             example = "3000 kg")
                     Figure trailer,
             @Field(
                             value = "greatest load on the ball on its plate",
                             in = Dimension.MASS,
+                            within = Plausible.BALL_LOAD,
                             find = "its plate, S",
                             example = "300 kg")
                     Figure ball,
             @Field(
                             value = "its D value; none on its plate where left out",
                             in = Dimension.FORCE,
+                            within = Plausible.COUPLING_FORCE,
                             find = "its plate, D",
                             example = "17.2 kN")
                     Figure d,
             @Field(
                             value = "its D value for centre-axle trailers; none on its plate where left out",
                             in = Dimension.FORCE,
+                            within = Plausible.COUPLING_FORCE,
                             find = "its plate, Dc",
                             example = "16 kN")
                     Figure dc,
             @Field(
                             value = "its V value; none on its plate where left out",
                             in = Dimension.FORCE,
+                            within = Plausible.COUPLING_FORCE,
                             find = "its plate, V",
                             example = "8 kN")
                     Figure v) {}
@@ -48,17 +54,24 @@ public sealed interface TowingDetails extends Details {
                             value =
                                     "from the rear axle to the centre of its ball; as under vehicle.size where left out",
                             in = Dimension.LENGTH,
+                            within = Plausible.BALL_OVERHANG,
                             find = "a tape",
                             example = "1250 mm")
                     Figure ballOverhang,
             @Field(
                             value = "height of its ball with the vehicle loaded; as under vehicle.size where left out",
                             in = Dimension.LENGTH,
+                            within = Plausible.COUPLING_HEIGHT,
                             find = "a tape",
                             example = "430 mm")
                     Figure ballHeight,
             @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
-            @Field(value = "what its socket supplies", in = Dimension.VOLTAGE, find = "a meter", example = "12 V")
+            @Field(
+                            value = "what its socket supplies",
+                            in = Dimension.VOLTAGE,
+                            within = Plausible.BATTERY_VOLTAGE,
+                            find = "a meter",
+                            example = "12 V")
                     Figure voltage,
             @Field(value = "whether a load-levelling hitch is used on it; no where left out", find = "the plan")
                     Choice<YesNo> levelling)

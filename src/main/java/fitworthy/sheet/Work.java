@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import fitworthy.quantity.Figure;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -10,12 +11,16 @@ public record Work(
         @Field(
                         value = "working days it takes; half a day is 0.5, and 0 what only has to be aboard",
                         find = "the workshop",
-                        example = "1.5")
+                        example = "1.5",
+                        within = Plausible.WORKING_DAYS)
                 Figure days,
         @Field(
                         value =
                                 "names of the parts, tanks and jobs that must be done before, beside those that usually are",
                         example = "[Alloy tray]")
                 List<String> after,
-        @Field(value = "the day its beginning is booked for; not booked where left out", example = "2026-12-14")
+        @Field(
+                        value = "the day its beginning is booked for; not booked where left out",
+                        example = "2026-12-14",
+                        within = Plausible.DAY)
                 LocalDate booked) {}
