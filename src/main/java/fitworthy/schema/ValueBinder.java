@@ -52,7 +52,10 @@ final class ValueBinder {
             if (!field.description().signed() && NEGATIVE.matcher(scalar.text()).lookingAt()) {
                 throw new QuantityText.Unreadable(scalar.described() + " is negative");
             }
-            return figure;
+            if (plausible(field, field.description().within().canBe(figure.value()), node, path)) {
+                return figure;
+            }
+            return Figure.missing(tree.missing(field, path));
         } catch (QuantityText.Unreadable e) {
             tree.tell(node, path, e.getMessage(), Examples.withUnits(field));
             return Figure.missing(tree.missing(field, path));
@@ -95,10 +98,11 @@ final class ValueBinder {
             if (!DAY.matcher(text).matches()) {
                 throw new DateTimeException("a year has four digits here");
             }
-            return LocalDate.of(
+            LocalDate day = LocalDate.of(
                     Integer.parseInt(text, 0, 4, 10),
                     Integer.parseInt(text, 5, 7, 10),
                     Integer.parseInt(text, 8, 10, 10));
+            return plausible(field, field.description().within().canBe(day), node, path) ? day : null;
         } catch (DateTimeException e) {
             tree.tell(
                     node,
@@ -120,6 +124,19 @@ final class ValueBinder {
             return null;
         }
         return new Money(new BigDecimal(text.substring(0, text.length() - 4)), text.substring(text.length() - 3));
+    }
+
+    /** Whether a value can be; a fault where it cannot. */
+    private boolean plausible(FieldSchema field, boolean canBe, Node node, NodePath path) {
+        if (!canBe) {
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + ", which is not between "
+                            + field.description().within().limits(),
+                    Examples.of(field));
+        }
+        return canBe;
     }
 
     private static String word(Node node) {

@@ -48,10 +48,10 @@ final class LoadCaseChecks {
             }
             removable(part, path.to("off").to(i));
         }
-        loadCase.filled().forEach((tank, share) -> {
-            faults.name(tank, "tanks", tanks, path.to("filled").to(tank));
-            faults.share(share, path.to("filled").to(tank));
-        });
+        loadCase.filled()
+                .keySet()
+                .forEach(tank ->
+                        faults.name(tank, "tanks", tanks, path.to("filled").to(tank)));
         if (loadCase.towing().is(YesNo.YES) && sheet.trailer().isEmpty() && faults.complete("trailer", NodePath.TOP)) {
             faults.tell(
                     "tows, but the sheet has no trailer",

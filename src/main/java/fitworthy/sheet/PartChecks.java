@@ -28,7 +28,6 @@ final class PartChecks {
         for (int i = 1; i <= sheet.tanks().size(); i++) {
             Tank tank = sheet.tanks().get(i - 1);
             NodePath path = NodePath.of("tanks").to(i);
-            faults.share(tank.fill(), path.to("fill"));
             carrier(tank.name(), tank.in(), path.to("in"));
             done(tank.isDone(), tank.certificate().known(), tank.in(), path);
         }
@@ -46,9 +45,6 @@ final class PartChecks {
         done(fitment.isDone(), fitment.certificate().known(), fitment.in(), path);
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
-        }
-        if (fitment.details() instanceof ElectricalDetails.Inverter inverter) {
-            efficiency(inverter.efficiency(), path.to("efficiency"));
         }
         if (fitment.details() instanceof FrontDetails.Winch winch) {
             winch(winch, path);
@@ -90,13 +86,6 @@ final class PartChecks {
                     "is not the capacity of the battery that fed-by names, " + QuantityText.shown(named.value(), "Ah"),
                     "leave it out, or leave out fed-by where the winch has a battery of its own",
                     path.to("battery"));
-        }
-    }
-
-    /** An inverter that gives nothing, or more than it takes, is misread. */
-    private void efficiency(Figure share, NodePath path) {
-        if (share.value() <= 0 || share.value() > 1) {
-            faults.tell("is not above 0 % and up to 100 %", "efficiency: 90 %", path);
         }
     }
 

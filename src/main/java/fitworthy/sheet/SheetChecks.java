@@ -68,12 +68,6 @@ final class SheetChecks {
                     sheet.fitments().stream().map(Fitment::name).toList(),
                     path.to("part"));
         }
-        if (circuit.voltage().value() <= 0) {
-            faults.tell("is not above zero", "voltage: 12 V", path.to("voltage"));
-        }
-        if (circuit.cable().section().value() <= 0) {
-            faults.tell("is not above zero", "section: 6 mm2", path.to("cable").to("section"));
-        }
     }
 
     /** A load case that a waiver names; without any there is one, which is not named in the sheet. */

@@ -53,6 +53,18 @@ class HouseReaderTest {
         return "values: [{practice: " + practice + ", region: any, from: 2026-01-01, value: " + value;
     }
 
+    @Test
+    void aValueBeginsOnADayThatCanBeMeant() throws FaultsException, IOException {
+        String value = value("mass.side-most", "5.9 %") + "}]";
+        with(value.replace("2026-01-01", "2099-12-31"));
+        List<String> refused = faults(value.replace("2026-01-01", "2100-01-01"));
+        assertEquals(1, refused.size(), refused::toString);
+        assertTrue(
+                refused.get(0)
+                        .contains("values.1.from: is '2100-01-01', which is not between 1980-01-01 and 2099-12-31"),
+                refused.get(0));
+    }
+
     /** Each value with whether it may stand without a reason and a name; the book's own lies between the two sides. */
     @TestFactory
     Stream<DynamicTest> aLooserValueIsSignedForAndAStricterNeedNotBe() {

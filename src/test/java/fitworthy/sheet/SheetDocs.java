@@ -9,6 +9,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.Field;
 import fitworthy.schema.FieldSchema;
+import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.source.Words;
@@ -64,7 +65,9 @@ final class SheetDocs {
         paragraph("A field is *needed* where the sheet is refused without it; one inside a group is needed once the "
                 + "group is given. `N` stands for a position in a list, counted from one, as in the messages. All "
                 + "others may be left out: what then cannot be assessed is listed in the advice, with where to find "
-                + "it. What is *printed only* stands on the printout and decides nothing.");
+                + "it. What is *printed only* stands on the printout and decides nothing. Beside the kind of quantity stands "
+                + "between what it can lie, both ends included, and what is usual: a sheet is refused for what cannot be "
+                + "and asked about what is unusual.");
         Map<Class<?>, List<String>> places = new LinkedHashMap<>();
         places(Sheet.class, "", places);
         places.forEach((type, paths) -> {
@@ -140,6 +143,7 @@ final class SheetDocs {
                     .append(idle(field))
                     .append(" | ")
                     .append(writtenAs(field))
+                    .append(plausible(field))
                     .append(" | ")
                     .append(field.description().needed() ? "yes" : "")
                     .append(" | ")
@@ -181,6 +185,14 @@ final class SheetDocs {
             case FIGURES -> "names, each with a " + dimension(field);
             case FIELDS_OF_KIND -> throw new IllegalStateException("the fields of a kind stand beside the others");
         };
+    }
+
+    /** Between what a figure or day can lie, and what is usual. */
+    private static String plausible(FieldSchema field) {
+        Plausible kind = field.description().within();
+        return kind.isLimited()
+                ? ", " + kind.least() + " to " + kind.most() + (kind.hasUsual() ? "; usually " + kind.usual() : "")
+                : "";
     }
 
     private static String dimension(FieldSchema field) {

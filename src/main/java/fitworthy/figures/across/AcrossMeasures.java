@@ -81,7 +81,8 @@ public final class AcrossMeasures implements Topic {
         return Stream.of(
                         List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST),
                         People.KINDS,
-                        Carriers.KINDS)
+                        Carriers.KINDS,
+                        Unusual.KINDS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -91,6 +92,7 @@ public final class AcrossMeasures implements Topic {
         twins(plan, measures);
         People.plan(plan, measures);
         Carriers.plan(plan, measures);
+        Unusual.plan(plan, measures);
         List<String> certified = Alterations.of(plan).stream()
                 .map(alteration -> Words.hyphenated(alteration.name()).replace('-', ' '))
                 .toList();
