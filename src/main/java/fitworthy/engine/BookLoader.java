@@ -18,6 +18,7 @@ import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
@@ -42,6 +43,7 @@ import org.kie.api.runtime.KieSessionsPool;
 public final class BookLoader {
 
     private final Path folder;
+    private final CacheFolder cached;
     private final RuleCache cache;
     private final List<Fault> faults = new ArrayList<>();
     private final MessageDigest digest = Digests.sha256();
@@ -50,7 +52,7 @@ public final class BookLoader {
 
     private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
-        CacheFolder cached = new CacheFolder(cacheFolder);
+        this.cached = new CacheFolder(cacheFolder);
         this.cache = new RuleCache(cached);
         this.pages = new BookPageCache(cached);
         this.keptRules = CompletableFuture.supplyAsync(this::keptRules);
@@ -86,7 +88,7 @@ public final class BookLoader {
      * @throws FaultsException with every fault found; there is no half-loaded book
      */
     public RuleEngine finish(Consumer<String> progress) throws FaultsException {
-        if (!Files.isRegularFile(folder.resolve("book.yaml"))) {
+        if (!Files.exists(folder.resolve("book.yaml"))) {
             faults.add(new Fault(
                     Place.of(folder.toString()),
                     "",
@@ -136,6 +138,7 @@ public final class BookLoader {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
+        cached.refused().ifPresent(progress);
         pages.keep();
         KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, texts, progress);
         Book book = new Book(
@@ -163,7 +166,7 @@ public final class BookLoader {
     static Map<String, String> texts(Path folder, List<Fault> faults) {
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path topic : topics(folder, faults)) {
-            String text = NodeReader.text(rulesOf(topic), faults);
+            String text = InputFile.page(folder, rulesOf(topic), faults);
             if (text != null) {
                 texts.put(rulesOf(topic).toString(), text);
             }
@@ -258,7 +261,8 @@ public final class BookLoader {
 
     private KieSessionsPool compiled(String key, Map<String, String> texts, Consumer<String> progress)
             throws FaultsException {
-        progress.accept("Compiling the rules; the next run will find them ready.");
+        progress.accept(
+                "Compiling the rules" + (cached.refused().isEmpty() ? "; the next run will find them ready." : "."));
         Map<String, byte[]> files = RuleCompiler.compile(texts, faults);
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -298,7 +302,7 @@ public final class BookLoader {
 
     /** A file's text, counted into the book's hash; null with a fault where it cannot be read. */
     private Text text(Path file) {
-        String text = NodeReader.text(file, faults);
+        String text = InputFile.page(folder, file, faults);
         if (text == null) {
             return null;
         }
