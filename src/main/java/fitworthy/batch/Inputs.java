@@ -119,8 +119,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
         } else {
             open = file;
             lines = new LineReader(
-                    file.equals(STANDARD_INPUT) ? standardInput : InputFile.open(file),
-                    InputFile.LARGEST_BYTES + 1);
+                    file.equals(STANDARD_INPUT) ? standardInput : InputFile.open(file), InputFile.LARGEST_BYTES + 1);
         }
     }
 

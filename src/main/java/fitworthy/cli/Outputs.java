@@ -71,8 +71,7 @@ final class Outputs {
     }
 
     private static FaultsException refused(String option, Path file, String problem) {
-        return new FaultsException(
-                List.of(new Fault(Place.of(option), file.toString(), problem, "a file of its own")));
+        return new FaultsException(List.of(new Fault(Place.of(option), file.toString(), problem, "a file of its own")));
     }
 
     /** Whether two names lead to one file that is there. */

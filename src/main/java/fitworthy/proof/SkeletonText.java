@@ -143,7 +143,8 @@ record SkeletonText(Path folder, String region, LocalDate from) {
 
     private Node.Mapping original(Case old) {
         Path page = folder.resolve(old.topic()).resolve("cases.yaml");
-        Node.Listing cases = (Node.Listing) Cases.page(folder, page, new ArrayList<>()).get("cases");
+        Node.Listing cases =
+                (Node.Listing) Cases.page(folder, page, new ArrayList<>()).get("cases");
         return (Node.Mapping) cases.items().stream()
                 .filter(item -> item.place().equals(old.place()))
                 .findFirst()

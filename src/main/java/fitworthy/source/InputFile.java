@@ -123,8 +123,7 @@ public final class InputFile {
         CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
         String read = text.flip().toString();
         if (result.isError()) {
-            faults.add(new Fault(
-                    place.after(read), "", "the file is not UTF-8 text from here on", "save it as UTF-8"));
+            faults.add(new Fault(place.after(read), "", "the file is not UTF-8 text from here on", "save it as UTF-8"));
             return null;
         }
         return read.startsWith("\uFEFF") ? read.substring(1) : read;

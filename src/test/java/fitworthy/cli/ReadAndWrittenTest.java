@@ -71,17 +71,18 @@ class ReadAndWrittenTest {
     @Test
     void devicesAndLinksToFoldersAreRefused() throws IOException {
         assumeTrue(Files.exists(Path.of("/dev/null")));
-        String folder =
-                Files.createSymbolicLink(home.resolve("link"), Files.createDirectory(home.resolve("folder")))
-                        .toString();
-        for (Map.Entry<String, String> each :
-                Map.of("/dev/null", NO_FILE, "/dev/zero", NO_FILE, folder, "this is a folder").entrySet()) {
+        String folder = Files.createSymbolicLink(home.resolve("link"), Files.createDirectory(home.resolve("folder")))
+                .toString();
+        for (Map.Entry<String, String> each : Map.of(
+                        "/dev/null", NO_FILE, "/dev/zero", NO_FILE, folder, "this is a folder")
+                .entrySet()) {
             String message = each.getKey() + ": " + each.getValue();
             Ran.of("check", each.getKey()).refused(2, message);
             Ran.of("check", sheet, "--house", each.getKey()).refused(2, message);
             Ran.of("print", sheet, "--html", each.getKey()).refused(74, message);
             Ran.of("batch", sheet, "--out", each.getKey()).refused(74, message);
-            Ran.of("effect", sheet, "--with-region", "uk", "--resume", each.getKey()).refused(74, message);
+            Ran.of("effect", sheet, "--with-region", "uk", "--resume", each.getKey())
+                    .refused(74, message);
         }
         assertFalse(Files.isRegularFile(Path.of("/dev/null")), "nothing was put in its place");
         assertTrue(Files.isSymbolicLink(home.resolve("link")));
@@ -91,7 +92,8 @@ class ReadAndWrittenTest {
     void whatIsReadIsNotWrittenOver() throws IOException {
         String text = Files.readString(Path.of(sheet));
         String lost = "is read by this command, and would be lost";
-        String house = Files.writeString(home.resolve("house.yaml"), "shop: Saltbush").toString();
+        String house =
+                Files.writeString(home.resolve("house.yaml"), "shop: Saltbush").toString();
         Files.createDirectory(home.resolve("below"));
         Files.createSymbolicLink(home.resolve("link.yaml"), Path.of(sheet));
         Files.createLink(home.resolve("same.yaml"), Path.of(sheet));
@@ -99,7 +101,8 @@ class ReadAndWrittenTest {
             Ran.of("print", sheet, "--html", path(each)).refused(2, "--html: " + path(each) + ": " + lost);
             Ran.of("print", sheet, "--pdf", path(each)).refused(2, lost);
             Ran.of("batch", sheet, "--out", path(each)).refused(2, "--out: " + path(each) + ": " + lost);
-            Ran.of("effect", sheet, "--with-region", "uk", "--resume", path(each)).refused(2, lost);
+            Ran.of("effect", sheet, "--with-region", "uk", "--resume", path(each))
+                    .refused(2, lost);
         }
         Ran.of("print", path("link.yaml"), "--html", sheet).refused(2, lost);
         Ran.of("batch", home.toString(), "--out", sheet).refused(2, lost);
@@ -114,8 +117,10 @@ class ReadAndWrittenTest {
         String message = "is the file of --html too";
         Files.createDirectory(home.resolve("below"));
         Files.createSymbolicLink(home.resolve("link"), home.resolve("below"));
-        Ran.of("print", sheet, "--html", path("new"), "--pdf", path("below/../new")).refused(2, message);
-        Ran.of("print", sheet, "--html", path("below/new"), "--pdf", path("link/new")).refused(2, message);
+        Ran.of("print", sheet, "--html", path("new"), "--pdf", path("below/../new"))
+                .refused(2, message);
+        Ran.of("print", sheet, "--html", path("below/new"), "--pdf", path("link/new"))
+                .refused(2, message);
         Ran.of("handbook", "--html", path("new"), "--markdown", path("new")).refused(2, message);
         Path earlier = Files.writeString(home.resolve("earlier"), "earlier");
         Files.createLink(home.resolve("same"), earlier);
@@ -133,10 +138,14 @@ class ReadAndWrittenTest {
         Files.createSymbolicLink(home.resolve("link"), cards);
         for (String each : List.of("rules/water/cards.yaml", "rules/new.html", "same", "link")) {
             String message = path(each) + ": belongs to the rule book " + rules;
-            Ran.of("print", sheet, "--rules", rules.toString(), "--html", path(each)).refused(2, message);
-            Ran.of("batch", sheet, "--rules", rules.toString(), "--out", path(each)).refused(2, message);
-            Ran.of("handbook", "--rules", rules.toString(), "--markdown", path(each)).refused(2, message);
-            Ran.of("effect", sheet, "--with-rules", rules.toString(), "--resume", path(each)).refused(2, message);
+            Ran.of("print", sheet, "--rules", rules.toString(), "--html", path(each))
+                    .refused(2, message);
+            Ran.of("batch", sheet, "--rules", rules.toString(), "--out", path(each))
+                    .refused(2, message);
+            Ran.of("handbook", "--rules", rules.toString(), "--markdown", path(each))
+                    .refused(2, message);
+            Ran.of("effect", sheet, "--with-rules", rules.toString(), "--resume", path(each))
+                    .refused(2, message);
         }
         assertEquals(text, Files.readString(cards));
         assertFalse(Files.exists(rules.resolve("new.html")));
@@ -194,8 +203,8 @@ class ReadAndWrittenTest {
         Path rules = Books.copyOf("water", home.resolve("rules"));
         Path folder = Files.createDirectory(home.resolve("folder"));
         Path link = Files.createSymbolicLink(home.resolve("link"), folder);
-        for (Map.Entry<Path, String> each :
-                Map.of(link, "this is a link", Pipes.make(home.resolve("pipe")), NO_FILE).entrySet()) {
+        for (Map.Entry<Path, String> each : Map.of(link, "this is a link", Pipes.make(home.resolve("pipe")), NO_FILE)
+                .entrySet()) {
             StringWriter out = new StringWriter();
             StringWriter err = new StringWriter();
             int code = Fitworthy.run(

@@ -69,7 +69,8 @@ class CacheFolderTest {
         assertFalse(Files.exists(folder.resolve("more")));
         assertTrue(linked.find("kept").isEmpty());
         assertEquals(
-                "The cache folder " + link + " is not used, so that runs take longer: this is a link. Name a folder with"
+                "The cache folder " + link
+                        + " is not used, so that runs take longer: this is a link. Name a folder with"
                         + " FITWORTHY_CACHE.",
                 linked.refused().orElseThrow());
         assertTrue(own.refused().isEmpty());
@@ -91,7 +92,9 @@ class CacheFolderTest {
         CacheFolder none = new CacheFolder(home.resolve("cache/pipe"));
         none.keep("kept", new byte[] {1});
         assertTrue(none.find("kept").isEmpty());
-        assertTrue(none.refused().orElseThrow().contains("this is a pipe"), none.refused().orElseThrow());
+        assertTrue(
+                none.refused().orElseThrow().contains("this is a pipe"),
+                none.refused().orElseThrow());
     }
 
     /** A zip is a disk that knows of no owners. */
