@@ -8,6 +8,7 @@ import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -56,8 +57,8 @@ public final class HouseReader {
      */
     public static House read(Path file, Book book) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        String text = NodeReader.text(file, faults);
-        Node.Mapping root = text == null ? null : NodeReader.read(file.toString(), text, faults);
+        String text = InputFile.text(file, faults);
+        Node.Mapping root = NodeReader.read(file.toString(), text, faults);
         if (root == null) {
             throw new FaultsException(faults);
         }

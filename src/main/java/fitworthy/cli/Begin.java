@@ -2,13 +2,13 @@ package fitworthy.cli;
 
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Skeleton;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.WholeFile;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import fitworthy.source.InputFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -53,13 +53,23 @@ final class Begin implements Runnable {
         abstract Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException;
 
         @Override
-        public Integer call() throws FaultsException, IOException {
+        public Integer call() throws FaultsException, NotWritten {
             Path folder = options.folder(around);
-            Map<Path, String> added = added(folder, options.engine(around));
+            RuleEngine engine = options.engine(around);
+            Map<Path, String> added;
+            try {
+                added = added(folder, engine);
+            } catch (FaultsException e) {
+                throw Failures.isTyped(e) ? e : new BadBook(e);
+            }
             for (Map.Entry<Path, String> each : added.entrySet()) {
-                String before = Files.readString(each.getKey());
+                List<Fault> faults = new ArrayList<>();
+                String before = InputFile.page(folder, each.getKey(), faults);
+                if (before == null) {
+                    throw new BadBook(new FaultsException(faults));
+                }
                 String ended = before.endsWith("\n") ? before : before + "\n";
-                WholeFile.write(each.getKey(), (ended + each.getValue()).getBytes(StandardCharsets.UTF_8));
+                OutputFile.write(each.getKey(), ended + each.getValue());
                 around.out().println(each.getKey() + ":" + (ended.lines().count() + 1) + ": begins here");
             }
             around.out().println("Write what it says there, then run 'fitworthy prove'.");

@@ -97,6 +97,7 @@ final class Print implements Callable<Integer> {
         if (html == null && pdf == null) {
             throw fault("print", "no file to print to", "--pdf FILE, --html FILE or both");
         }
+        options.outputs(around).take("--html", html).take("--pdf", pdf);
         Instant time = time();
         String software = Version.text();
         RuleEngine engine = options.engine(around);

@@ -18,6 +18,7 @@ import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -43,6 +44,7 @@ import org.kie.api.runtime.KieSessionsPool;
 public final class BookLoader {
 
     private final Path folder;
+    private final CacheFolder cached;
     private final RuleCache cache;
     private final List<Fault> faults = new ArrayList<>();
     private final MessageDigest digest = Digests.sha256();
@@ -51,7 +53,7 @@ public final class BookLoader {
 
     private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
-        CacheFolder cached = new CacheFolder(cacheFolder);
+        this.cached = new CacheFolder(cacheFolder);
         this.cache = new RuleCache(cached);
         this.pages = new BookPageCache(cached);
         this.keptRules = CompletableFuture.supplyAsync(this::keptRules);
@@ -87,7 +89,7 @@ public final class BookLoader {
      * @throws FaultsException with every fault found; there is no half-loaded book
      */
     public RuleEngine finish(Consumer<String> progress) throws FaultsException {
-        if (!Files.isRegularFile(folder.resolve("book.yaml"))) {
+        if (!Files.exists(folder.resolve("book.yaml"))) {
             faults.add(new Fault(
                     Place.of(folder.toString()),
                     "",
@@ -135,6 +137,7 @@ public final class BookLoader {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
+        cached.refused().ifPresent(progress);
         pages.keep();
         KieSessionsPool sessions = loaded.isPresent() ? loaded.get().sessions() : compiled(key, texts, progress);
         Book book = new Book(
@@ -168,7 +171,7 @@ public final class BookLoader {
     static Map<String, String> texts(Path folder, List<Fault> faults) {
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path topic : topics(folder, faults)) {
-            String text = NodeReader.text(rulesOf(topic), faults);
+            String text = InputFile.page(folder, rulesOf(topic), faults);
             if (text != null) {
                 texts.put(rulesOf(topic).toString(), text);
             }
@@ -263,7 +266,8 @@ public final class BookLoader {
 
     private KieSessionsPool compiled(String key, Map<String, String> texts, Consumer<String> progress)
             throws FaultsException {
-        progress.accept("Compiling the rules; the next run will find them ready.");
+        progress.accept(
+                "Compiling the rules" + (cached.refused().isEmpty() ? "; the next run will find them ready." : "."));
         Map<String, byte[]> files = RuleCompiler.compile(texts, faults);
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -303,7 +307,7 @@ public final class BookLoader {
 
     /** A file's text, counted into the book's hash; null with a fault where it cannot be read. */
     private Text text(Path file) {
-        String text = NodeReader.text(file, faults);
+        String text = InputFile.page(folder, file, faults);
         if (text == null) {
             return null;
         }

@@ -9,6 +9,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
@@ -103,13 +104,13 @@ public final class Cases {
      */
     public static List<Case> read(Path folder, Book book) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        Node.Mapping plain = NodeReader.read(folder.resolve("plain-sheet.yaml"), faults);
+        Node.Mapping plain = page(folder, folder.resolve("plain-sheet.yaml"), faults);
         List<Case> cases = new ArrayList<>();
         if (plain != null) {
             for (String topic : book.topics()) {
                 Path file = folder.resolve(topic).resolve("cases.yaml");
                 if (Files.exists(file)) {
-                    cases.addAll(new Cases(book, plain, faults).topic(topic, NodeReader.read(file, faults)));
+                    cases.addAll(new Cases(book, plain, faults).topic(topic, page(folder, file, faults)));
                 }
             }
         }
@@ -117,6 +118,11 @@ public final class Cases {
             throw new FaultsException(faults);
         }
         return cases;
+    }
+
+    /** A page of cases, or the plain sheet; null with a fault where it cannot be read. */
+    static Node.Mapping page(Path folder, Path page, List<Fault> faults) {
+        return NodeReader.read(page.toString(), InputFile.page(folder, page, faults), faults);
     }
 
     private List<Case> topic(String topic, Node.Mapping root) {

@@ -8,7 +8,6 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -143,8 +142,9 @@ record SkeletonText(Path folder, String region, LocalDate from) {
     }
 
     private Node.Mapping original(Case old) {
-        Node root = NodeReader.read(folder.resolve(old.topic()).resolve("cases.yaml"), new ArrayList<>());
-        Node.Listing cases = (Node.Listing) ((Node.Mapping) root).get("cases");
+        Path page = folder.resolve(old.topic()).resolve("cases.yaml");
+        Node.Listing cases =
+                (Node.Listing) Cases.page(folder, page, new ArrayList<>()).get("cases");
         return (Node.Mapping) cases.items().stream()
                 .filter(item -> item.place().equals(old.place()))
                 .findFirst()
