@@ -61,7 +61,7 @@ final class WriteHandbook implements Callable<Integer> {
     public Integer call() throws FaultsException, NotWritten {
         RuleEngine engine = options.engine(around);
         if (id != null) {
-            Names.checkRule(id, engine.book().cards().keySet());
+            id = Names.rule(id, engine.book());
         }
         try {
             write(options.folder(around), engine);
