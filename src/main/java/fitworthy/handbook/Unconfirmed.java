@@ -45,7 +45,8 @@ final class Unconfirmed {
         book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
         for (Basis basis : UNCONFIRMED) {
             List<Link> rules = book.cards().entrySet().stream()
-                    .filter(entry -> entry.getValue().basis().is(basis))
+                    .filter(entry -> entry.getValue().basis().is(basis)
+                            && book.retired(entry.getKey()).isEmpty())
                     .map(entry ->
                             entries.link(entry.getKey(), ": " + entry.getValue().title()))
                     .toList();
@@ -105,7 +106,9 @@ final class Unconfirmed {
     }
 
     private Stream<Row> rows(String region, Basis basis) {
-        return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
+        return book.practice().entrySet().stream()
+                .filter(entry -> entry.getValue().ends() == null)
+                .flatMap(entry -> entry.getValue().values().stream()
                 .filter(value -> value.region().equals(region) && value.basis().is(basis))
                 .map(value -> new Row(
                         List.of(

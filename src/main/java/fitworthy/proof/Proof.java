@@ -46,10 +46,12 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
         BookValue.all(book)
                 .filter(value -> value.value().review() != null
-                        && !value.value().review().isAfter(day))
+                        && !value.value().review().isAfter(day)
+                        && book.unused(value.id(), day).isEmpty())
                 .forEach(value -> proof.reminders.add(due(value)));
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         new DayReview(proof.trials, proof.faults).look(book);
+        new EndReview(proof.trials, proof.faults).look(book);
         book.rules().values().stream()
                 .filter(rule -> rule.earlier().contains(rule.id()))
                 .forEach(rule -> proof.faults.add(new Fault(
