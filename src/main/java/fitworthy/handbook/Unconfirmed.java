@@ -70,7 +70,12 @@ final class Unconfirmed {
                                 ", has " + references.inherited(region, parent).size() + " from " + named(parent))
                         .collect(Collectors.joining())
                 + "; " + references.none(region).size()
-                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded."));
+                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded"
+                + (references.ended().isEmpty()
+                        ? ""
+                        : "; " + references.ended().size() + " end everywhere: "
+                                + String.join(", ", references.ended()))
+                + "."));
         List<Row> rows =
                 UNCONFIRMED.stream().flatMap(basis -> rows(region, basis)).toList();
         if (!rows.isEmpty()) {
