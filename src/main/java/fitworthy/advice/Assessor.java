@@ -168,7 +168,8 @@ final class Assessor {
         Card card = inForce.card(fired.id());
         Judged judged = new Judged(
                 fired.id(), card, engine.book().rules().get(fired.id()), fired.judged(), loadCase(fired.measures()));
-        return new Finding(judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, former, judged));
+        return new Finding(
+                judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, former, judged));
     }
 
     /**

@@ -74,11 +74,10 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
             ended.add(new Ended(entry, retired.get()));
             return;
         }
-        Practice now =
-                advice.book().lookup(value.practice(), advice.sheet().region(), day)
-                                instanceof Practice.Lookup.Found found
-                        ? found.practice()
-                        : null;
+        Practice now = advice.book().lookup(value.practice(), advice.sheet().region(), day)
+                        instanceof Practice.Lookup.Found found
+                ? found.practice()
+                : null;
         boolean inForce = now != null
                 && now.house().filter(use -> use.set().equals(value)).isPresent();
         if (inForce) {

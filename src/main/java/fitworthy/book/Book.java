@@ -114,8 +114,9 @@ public record Book(
     public Optional<String> unused(String value, LocalDate day) {
         Optional<Retired> own = Retired.of(value, practice.get(value)).filter(ended -> ended.on(day));
         List<String> users = users(value);
-        boolean idle = Arrays.stream(PracticeId.values()).noneMatch(asked -> asked.id().equals(value))
-                && users.stream().allMatch(rule -> retired(rule, day).isPresent());
+        boolean idle =
+                Arrays.stream(PracticeId.values()).noneMatch(asked -> asked.id().equals(value))
+                        && users.stream().allMatch(rule -> retired(rule, day).isPresent());
         return own.map(ended -> "the practice value " + value + " was retired on " + ended.day())
                 .or(() -> idle
                         ? users.stream()

@@ -71,7 +71,11 @@ final class EndChecks {
                         "a later 'ends', or no such value",
                         DatedLimit.path(entry.values().indexOf(value))));
         if (Arrays.stream(PracticeId.values()).anyMatch(asked -> asked.id().equals(id))) {
-            faults.tell(id, "the figures ask for it, so it cannot end", "'ends' on the cards of the rules that compare with it", ENDS);
+            faults.tell(
+                    id,
+                    "the figures ask for it, so it cannot end",
+                    "'ends' on the cards of the rules that compare with it",
+                    ENDS);
         }
     }
 

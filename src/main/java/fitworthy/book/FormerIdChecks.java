@@ -33,7 +33,11 @@ final class FormerIdChecks {
             String former = formerly.get(i);
             NodePath path = NodePath.of("formerly").to(i + 1);
             if (!ID.matcher(former).matches()) {
-                faults.tell(id, "its former id '" + former + "' is not written as ids are", "formerly: [mass.over-gvm]", path);
+                faults.tell(
+                        id,
+                        "its former id '" + former + "' is not written as ids are",
+                        "formerly: [mass.over-gvm]",
+                        path);
             } else if (cards.containsKey(former) || practice.containsKey(former)) {
                 faults.tell(
                         id,

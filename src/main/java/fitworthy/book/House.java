@@ -29,7 +29,8 @@ public record House(
         Map<String, String> renamed) {
 
     /** A book as it stands. */
-    public static final House NONE = new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of(), Map.of());
+    public static final House NONE =
+            new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of(), Map.of());
 
     /** What the file says. */
     public record Page(

@@ -45,7 +45,8 @@ record Renaming(Map<String, String> ids) {
     /** What a book calls a rule. @param present its present id */
     String in(Book book, String present) {
         return ids.keySet().stream()
-                .filter(former -> ids.get(former).equals(present) && book.cards().containsKey(former))
+                .filter(former ->
+                        ids.get(former).equals(present) && book.cards().containsKey(former))
                 .findFirst()
                 .orElse(present);
     }

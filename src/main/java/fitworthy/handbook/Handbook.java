@@ -135,7 +135,9 @@ public final class Handbook {
                     "",
                     rules.stream()
                             .map(id -> entries.link(
-                                    id, ": " + book.cards().get(id).title() + " (" + entries.severity(id) + entries.ends(id) + ")"))
+                                    id,
+                                    ": " + book.cards().get(id).title() + " (" + entries.severity(id) + entries.ends(id)
+                                            + ")"))
                             .toList(),
                     true));
         }

@@ -114,16 +114,17 @@ final class Unconfirmed {
         return book.practice().entrySet().stream()
                 .filter(entry -> entry.getValue().ends() == null)
                 .flatMap(entry -> entry.getValue().values().stream()
-                .filter(value -> value.region().equals(region) && value.basis().is(basis))
-                .map(value -> new Row(
-                        List.of(
-                                entry.getKey(),
-                                value.from().toString(),
-                                value.value(),
-                                entry.getValue().meaning() + "; " + entries.known(entry.getKey(), value)),
-                        entries.target(entry.getKey()),
-                        false,
-                        Entries.sources(value.sources()))));
+                        .filter(value ->
+                                value.region().equals(region) && value.basis().is(basis))
+                        .map(value -> new Row(
+                                List.of(
+                                        entry.getKey(),
+                                        value.from().toString(),
+                                        value.value(),
+                                        entry.getValue().meaning() + "; " + entries.known(entry.getKey(), value)),
+                                entries.target(entry.getKey()),
+                                false,
+                                Entries.sources(value.sources()))));
     }
 
     private static void held(String heading, List<Link> links, List<Block> blocks) {

@@ -63,7 +63,9 @@ public final class ExplanationPrintout {
                 0,
                 Words.hyphenated(card.severity().value().name()) + ", " + rule.place() + ", in the book since "
                         + card.since()
-                        + book.retired(id).map(ended -> ", ending on " + ended.day()).orElse(""));
+                        + book.retired(id)
+                                .map(ended -> ", ending on " + ended.day())
+                                .orElse(""));
         page.rule();
         HouseWords.severity(advice, id).ifPresent(severity -> page.hanging("Severity ", severity));
         page.hanging("Why      ", card.why());

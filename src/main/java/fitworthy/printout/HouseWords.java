@@ -54,7 +54,8 @@ final class HouseWords {
         advice.book()
                 .house()
                 .renamed()
-                .forEach((former, present) -> lines.add(FormerIds.now(former, present) + "; the house file may say so"));
+                .forEach(
+                        (former, present) -> lines.add(FormerIds.now(former, present) + "; the house file may say so"));
         return lines;
     }
 

@@ -52,6 +52,7 @@ final class EndReview {
                         .anyMatch(old -> old.text().sheet().asOf().equals(day.minusDays(1))
                                 && DayReview.sameSheet(old.text(), now.text())
                                 && old.advice().findings().stream()
-                                        .anyMatch(finding -> finding.judged().id().equals(rule))));
+                                        .anyMatch(
+                                                finding -> finding.judged().id().equals(rule))));
     }
 }

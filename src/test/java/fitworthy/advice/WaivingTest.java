@@ -176,8 +176,9 @@ class WaivingTest {
         List<Fault> faults = new ArrayList<>();
         Waiving.check(Sheets.treeWith(waivers("rule: mass.gvm-ovr", "2026-12-31")), book(), faults);
         assertEquals(
-                List.of("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr', the id printed under the very finding"
-                        + " that it is to waive; one that is only like it may be another stop"),
+                List.of(
+                        "waivers.1.rule: the rule book has no rule 'mass.gvm-ovr', the id printed under the very finding"
+                                + " that it is to waive; one that is only like it may be another stop"),
                 faults.stream()
                         .map(each -> each.path() + ": " + each.problem() + ", " + each.mend())
                         .toList());

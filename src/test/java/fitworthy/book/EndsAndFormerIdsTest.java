@@ -38,7 +38,8 @@ class EndsAndFormerIdsTest {
     @Test
     void aRuleEndsNoLaterThanAValueOfIts() throws FaultsException {
         assertEquals(
-                List.of("water.freezes ends ends on 2027-03-02, but water.frost, with which it compares, on 2027-03-01"),
+                List.of(
+                        "water.freezes ends ends on 2027-03-02, but water.frost, with which it compares, on 2027-03-01"),
                 faults(new EditedBook().rule("water.freezes", "2027-03-02").value("water.frost", "2027-03-01")));
         assertEquals(
                 List.of(),
@@ -76,7 +77,8 @@ class EndsAndFormerIdsTest {
                 List.of(),
                 faults(new EditedBook()
                                 .rule("across.certificate-needed", "2027-03-01")
-                                .rule(id, "2027-03-01")).stream()
+                                .rule(id, "2027-03-01"))
+                        .stream()
                         .filter(fault -> fault.startsWith(builder))
                         .toList());
         assertEquals(List.of(), faults(new EditedBook().rule("body.chassis-unapproved", "2027-03-01")));

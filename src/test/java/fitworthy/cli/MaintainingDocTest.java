@@ -38,8 +38,7 @@ class MaintainingDocTest {
         int to = page.indexOf("\n## ", from);
         List<String> blocks = new ArrayList<>();
         StringBuilder block = new StringBuilder();
-        for (String line :
-                (page.substring(from, to) + "\nend").lines().toList()) {
+        for (String line : (page.substring(from, to) + "\nend").lines().toList()) {
             if (line.matches(" {4,}\\S.*")) {
                 block.append(line).append('\n');
             } else if (!block.isEmpty()) {
@@ -148,7 +147,9 @@ class MaintainingDocTest {
         Ran proof = run(RETIRE, "prove");
         assertEquals(0, proof.code(), proof.out() + proof.err());
         assertTrue(proof.out().contains("0 faults, 0 reminders"), proof.out());
-        run(RETIRE, "effect").printed(1).says("water.one-tank sheets 1: 2 lost, 2 no longer checked; it ends on 2027-03-01");
+        run(RETIRE, "effect")
+                .printed(1)
+                .says("water.one-tank sheets 1: 2 lost, 2 no longer checked; it ends on 2027-03-01");
         run(RETIRE, "explain")
                 .printed(0)
                 .says("The rule water.one-tank was retired on 2027-03-01, so it is not checked on 2027-03-01.");
