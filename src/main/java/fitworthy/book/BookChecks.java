@@ -61,8 +61,8 @@ public final class BookChecks {
         parts.practice().keySet().stream()
                 .filter(id -> !used.contains(id))
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
-        new EndChecks(parts, this::fault).check();
-        new FormerIdChecks(parts, this::fault).check();
+        new EndChecks(parts.cards(), parts.rules(), parts.practice(), this::fault).check();
+        new FormerIdChecks(parts.cards(), parts.practice(), this::fault).check();
     }
 
     private void regions() {

@@ -21,10 +21,14 @@ final class EndChecks {
     private final Map<String, DatedLimit> practice;
     private final CardWords.Faults faults;
 
-    EndChecks(BookChecks.Parts parts, CardWords.Faults faults) {
-        this.cards = parts.cards();
-        this.rules = parts.rules();
-        this.practice = parts.practice();
+    EndChecks(
+            Map<String, Card> cards,
+            Map<String, RuleText> rules,
+            Map<String, DatedLimit> practice,
+            CardWords.Faults faults) {
+        this.cards = cards;
+        this.rules = rules;
+        this.practice = practice;
         this.faults = faults;
     }
 

@@ -17,9 +17,9 @@ final class FormerIdChecks {
     /** The present id, by former id. */
     private final Map<String, String> seen = new HashMap<>();
 
-    FormerIdChecks(BookChecks.Parts parts, CardWords.Faults faults) {
-        this.cards = parts.cards();
-        this.practice = parts.practice();
+    FormerIdChecks(Map<String, Card> cards, Map<String, DatedLimit> practice, CardWords.Faults faults) {
+        this.cards = cards;
+        this.practice = practice;
         this.faults = faults;
     }
 

@@ -148,7 +148,7 @@ public final class Handbook {
     private List<Block> former() {
         List<Block> blocks = new ArrayList<>();
         book.formerIds().all().forEach((former, present) -> {
-            blocks.add(new Subheading(4, FormerIds.now(former, present), "", former));
+            blocks.add(new Subheading(3, FormerIds.now(former, present), "", former));
             blocks.add(new Links("See", List.of(entries.link(present, "")), false));
         });
         return blocks;

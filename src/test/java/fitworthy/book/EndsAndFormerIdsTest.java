@@ -13,12 +13,10 @@ class EndsAndFormerIdsTest {
 
     private static List<String> faults(EditedBook edited) throws FaultsException {
         Book book = edited.book();
-        BookChecks.Parts parts = new BookChecks.Parts(
-                null, book.regions(), book.cards(), book.rules(), book.practice(), book.sources(), book.places());
         List<String> told = new ArrayList<>();
         CardWords.Faults faults = (id, problem, mend, path) -> told.add(id + " " + path + " " + problem);
-        new EndChecks(parts, faults).check();
-        new FormerIdChecks(parts, faults).check();
+        new EndChecks(book.cards(), book.rules(), book.practice(), faults).check();
+        new FormerIdChecks(book.cards(), book.practice(), faults).check();
         return told;
     }
 
