@@ -100,7 +100,7 @@ public final class Adviser {
                 sorted(Met.class, BY_RULE),
                 notAssessed,
                 sorted(DoesNotApply.class, BY_RULE),
-                Waiving.all(sheet, looked, findings, notAssessed),
+                Waiving.all(sheet, engine.book(), looked, findings, notAssessed),
                 facts);
     }
 

@@ -39,10 +39,12 @@ public final class BookChecks {
     private final Parts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
+    private final FormerIds former;
 
     public BookChecks(Parts parts, List<Fault> faults) {
         this.parts = parts;
         this.faults = faults;
+        this.former = new FormerIds(parts.cards(), parts.practice());
     }
 
     public void check() {
@@ -59,6 +61,8 @@ public final class BookChecks {
         parts.practice().keySet().stream()
                 .filter(id -> !used.contains(id))
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
+        new EndChecks(parts.cards(), parts.rules(), parts.practice(), this::fault).check();
+        new FormerIdChecks(parts.cards(), parts.practice(), this::fault).check();
     }
 
     private void regions() {
@@ -103,18 +107,14 @@ public final class BookChecks {
             return;
         }
         same(place, rule.id(), "measures", rule.measures(), card.about());
-        Set<String> practice = new TreeSet<>(card.practice());
-        if (card.againstPractice()) {
-            practice.add(card.against());
-        }
-        same(place, rule.id(), "practice values", rule.practice(), practice);
+        same(place, rule.id(), "practice values", rule.practice(), card.values());
         for (String id : rule.practice()) {
             if (!parts.practice().containsKey(id)) {
                 faults.add(new Fault(
                         place,
                         rule.id(),
                         "uses the practice value '" + id + "', which is not in the book"
-                                + Words.suggestion(id, parts.practice().keySet()),
+                                + former.suggestion(id, parts.practice().keySet()),
                         "an entry '" + id + ":' in practice.yaml"));
             }
         }
@@ -127,7 +127,7 @@ public final class BookChecks {
                         place,
                         rule.id(),
                         "builds on '" + id + "', which is not in the book"
-                                + Words.suggestion(id, parts.cards().keySet()),
+                                + former.suggestion(id, parts.cards().keySet()),
                         "the id of another rule"));
             }
         }

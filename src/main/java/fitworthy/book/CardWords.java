@@ -68,7 +68,8 @@ final class CardWords {
         if (!there || toldUnder(head, id, cards.size())) {
             faults.tell(
                     id,
-                    "cannot be told under '" + head + "'" + (there ? "" : Words.suggestion(head, cards.keySet())),
+                    "cannot be told under '" + head + "'"
+                            + (there ? "" : new FormerIds(cards, Map.of()).suggestion(head, cards.keySet())),
                     "the id of another rule that is not told under this one",
                     NodePath.of("with"));
         }

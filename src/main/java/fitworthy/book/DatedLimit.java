@@ -14,7 +14,13 @@ import java.util.Optional;
 public record DatedLimit(
         @Field(value = "the unit it is printed in", example = "kg") String unit,
         @Field(value = "what it is", needed = true, example = "Greatest GVM of a light vehicle") String meaning,
-        @Field(value = "its values", needed = true) List<Value> values) {
+        @Field(value = "its values", needed = true) List<Value> values,
+        @Field(
+                        value =
+                                "the first day on which it and the rules that compare with it are asked for no more, anywhere",
+                        example = "2027-03-01")
+                LocalDate ends,
+        @Field(value = "what it was called before", example = "[mass.gvm-margin]") List<String> formerly) {
 
     /** One value. */
     public record Value(

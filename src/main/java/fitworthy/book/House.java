@@ -19,12 +19,19 @@ import java.util.Optional;
  * @param content a digest of its text
  * @param stricter by practice value, which way is stricter
  * @param severities by rule, the severities that differ from the book's
+ * @param renamed former ids that the file names, each with the present one, which stands in the page
  */
 public record House(
-        Page page, String file, String content, Map<String, Stricter> stricter, Map<String, SetSeverity> severities) {
+        Page page,
+        String file,
+        String content,
+        Map<String, Stricter> stricter,
+        Map<String, SetSeverity> severities,
+        Map<String, String> renamed) {
 
     /** A book as it stands. */
-    public static final House NONE = new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of());
+    public static final House NONE =
+            new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of(), Map.of());
 
     /** What the file says. */
     public record Page(

@@ -41,12 +41,13 @@ public final class HouseReader {
     private final Located places;
     private final House.Page page;
     private final Map<String, Stricter> stricter = new HashMap<>();
+    private final Map<String, String> renamed = new TreeMap<>();
     private final List<Fault> faults;
 
     private HouseReader(Book book, Bound<House.Page> read, List<Fault> faults) {
         this.book = book;
         this.places = read.places();
-        this.page = read.record();
+        this.page = present(read.record());
         this.faults = faults;
     }
 
@@ -84,13 +85,46 @@ public final class HouseReader {
                             value.practice(), id -> Stricter.of(book.rules().values(), id)));
             byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
             House house = new House(
-                    reader.page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);
+                    reader.page,
+                    file,
+                    HexFormat.of().formatHex(digest).substring(0, 12),
+                    reader.stricter,
+                    severities,
+                    reader.renamed);
             reader.looser(house);
             if (faults.isEmpty()) {
                 return house;
             }
         }
         throw new FaultsException(faults);
+    }
+
+    /** The page with present ids in place of former ones. */
+    private House.Page present(House.Page read) {
+        FormerIds former = book.formerIds();
+        return new House.Page(
+                read.shop(),
+                read.values().stream()
+                        .map(value -> new House.Value(
+                                present(value.practice(), former),
+                                value.region(),
+                                value.from(),
+                                value.value(),
+                                value.reason(),
+                                value.name()))
+                        .toList(),
+                read.severities().stream()
+                        .map(rating -> new House.Rating(
+                                present(rating.rule(), former), rating.severity(), rating.reason(), rating.name()))
+                        .toList());
+    }
+
+    private String present(String id, FormerIds former) {
+        String present = former.present(id);
+        if (!present.equals(id)) {
+            renamed.put(id, present);
+        }
+        return present;
     }
 
     private void values() {

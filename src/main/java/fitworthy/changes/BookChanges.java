@@ -51,8 +51,9 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
 
     /** A new rule is told with its card, and so is one that is gone. */
     private void rules() {
-        for (String id : ids(before.rules(), after.rules())) {
-            RuleText was = before.rules().get(id);
+        Map<String, RuleText> old = underPresentIds(before.rules());
+        for (String id : ids(old, after.rules())) {
+            RuleText was = old.get(id);
             RuleText is = after.rules().get(id);
             List<Field> fields = was == null
                     ? Said.differing(Map.of(), whole(after, id))
@@ -77,14 +78,22 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
         return said;
     }
 
+    /** A rule under another name is the same one: its card says what it was called. */
+    private <T> Map<String, T> underPresentIds(Map<String, T> old) {
+        Map<String, T> present = new TreeMap<>();
+        old.forEach((id, value) -> present.put(after.formerIds().present(id), value));
+        return present;
+    }
+
     private void cards() {
+        Map<String, Card> old = underPresentIds(before.cards());
         for (String id : after.cards().keySet()) {
-            if (before.cards().containsKey(id)) {
+            if (old.containsKey(id)) {
                 changed(
                         Kind.CARD,
                         id,
                         after.cards().get(id).title(),
-                        said(before.cards().get(id)),
+                        said(old.get(id)),
                         said(after.cards().get(id)),
                         after.place(id).inBook());
             }

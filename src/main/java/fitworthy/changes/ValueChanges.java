@@ -66,7 +66,8 @@ final class ValueChanges {
     }
 
     private static Map<String, String> head(DatedLimit entry) {
-        Map<String, String> said = Said.by(new DatedLimit(entry.unit(), entry.meaning(), List.of()));
+        Map<String, String> said =
+                Said.by(new DatedLimit(entry.unit(), entry.meaning(), List.of(), entry.ends(), entry.formerly()));
         said.remove("values");
         return said;
     }

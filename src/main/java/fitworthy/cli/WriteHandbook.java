@@ -65,7 +65,7 @@ final class WriteHandbook implements Callable<Integer> {
                 .take("--markdown", markdown);
         RuleEngine engine = options.engine(around);
         if (id != null) {
-            Names.checkRule(id, engine.book().cards().keySet());
+            id = Names.rule(id, engine.book());
         }
         try {
             write(options.folder(around), engine);

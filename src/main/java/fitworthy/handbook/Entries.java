@@ -65,6 +65,14 @@ final class Entries {
                         .toList());
     }
 
+    /** From when on a rule is checked no more, to be said after something else; nothing where no end is set. */
+    String ends(String id) {
+        return book.retired(id)
+                .map(ended -> "; checked no more from " + ended.day() + " on"
+                        + (ended.what().equals(id) ? "" : ", when " + ended.what() + " ends"))
+                .orElse("");
+    }
+
     /** The severity of a rule. */
     String severity(String id) {
         return Words.hyphenated(book.cards().get(id).severity().value().name());

@@ -3,6 +3,7 @@ package fitworthy.handbook;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.FormerIds;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
@@ -55,6 +56,9 @@ public final class Handbook {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section("reading", "How to read it", handbook.reading()));
         sections.add(new Section("index", "Index of rules", handbook.index()));
+        if (!book.formerIds().all().isEmpty()) {
+            sections.add(new Section("former", "What is called otherwise now", handbook.former()));
+        }
         for (String topic : book.topics()) {
             List<Block> blocks = new ArrayList<>();
             handbook.references.rules(topic).forEach(id -> blocks.addAll(handbook.rule(id)));
@@ -129,10 +133,22 @@ public final class Handbook {
                     "",
                     rules.stream()
                             .map(id -> entries.link(
-                                    id, ": " + book.cards().get(id).title() + " (" + entries.severity(id) + ")"))
+                                    id,
+                                    ": " + book.cards().get(id).title() + " (" + entries.severity(id) + entries.ends(id)
+                                            + ")"))
                             .toList(),
                     true));
         }
+        return blocks;
+    }
+
+    /** Each former id, so that what leads to it is led on. */
+    private List<Block> former() {
+        List<Block> blocks = new ArrayList<>();
+        book.formerIds().all().forEach((former, present) -> {
+            blocks.add(new Subheading(3, FormerIds.now(former, present), "", former));
+            blocks.add(new Links("See", List.of(entries.link(present, "")), false));
+        });
         return blocks;
     }
 
@@ -143,8 +159,9 @@ public final class Handbook {
         blocks.add(new Subheading(3, id + ": " + card.title(), entries.severity(id), id));
         blocks.add(new Paragraph(
                 entries.severity(id) + "; " + book.rules().get(id).place().inBook() + ", card "
-                        + references.place(id) + "; in the book since " + card.since()
+                        + references.place(id) + "; in the book since " + card.since() + entries.ends(id)
                         + "; " + card.basis().value().words()));
+        card.formerly().forEach(former -> blocks.add(new Paragraph(FormerIds.now(former, id) + ".")));
         if (!card.sources().isEmpty()) {
             blocks.add(new Links("Sources:", Entries.sources(card.sources()), false));
         }
@@ -231,8 +248,9 @@ public final class Handbook {
         List<Block> blocks = new ArrayList<>();
         book.practice().forEach((id, entry) -> {
             blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
+            entry.formerly().forEach(former -> blocks.add(new Paragraph(FormerIds.now(former, id) + ".")));
             blocks.add(new Links(
-                    references.place(id) + ", used by",
+                    references.place(id) + (entry.ends() == null ? "" : ", ending on " + entry.ends()) + ", used by",
                     book.users(id).stream().map(rule -> entries.link(rule, "")).toList(),
                     false));
             blocks.add(entries.values("Values of " + id, id));

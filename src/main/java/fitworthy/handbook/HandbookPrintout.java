@@ -44,6 +44,8 @@ public final class HandbookPrintout {
             String place,
             String card,
             String since,
+            String ends,
+            List<String> formerly,
             String basis,
             List<String> sources,
             List<String> about,
@@ -85,7 +87,14 @@ public final class HandbookPrintout {
             String place) {}
 
     private record WrittenValue(
-            String id, String meaning, String unit, String place, Collection<String> rules, List<Dated> values) {}
+            String id,
+            String meaning,
+            String unit,
+            String place,
+            String ends,
+            List<String> formerly,
+            Collection<String> rules,
+            List<Dated> values) {}
 
     private record WrittenRegion(
             String id, String name, String parent, List<Held> holds, List<String> none, List<String> notRecorded) {}
@@ -139,6 +148,8 @@ public final class HandbookPrintout {
                 book.rules().get(id).place().inBook(),
                 references.place(id),
                 card.since().toString(),
+                book.retired(id).map(ended -> ended.day().toString()).orElse(""),
+                card.formerly(),
                 Words.hyphenated(card.basis().value().name()),
                 card.sources(),
                 card.about(),
@@ -164,6 +175,8 @@ public final class HandbookPrintout {
                 entry.meaning(),
                 entry.unit(),
                 references.place(id),
+                entry.ends() == null ? "" : entry.ends().toString(),
+                entry.formerly(),
                 book.users(id),
                 entry.values().stream().map(value -> dated(id, value)).toList());
     }

@@ -82,7 +82,8 @@ final class ChangeWords {
                 + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver()
-                        .map(waiver -> "; waived " + HouseWords.waiver(waiver))
+                        .map(waiver -> "; waived "
+                                + HouseWords.waiver(waiver, finding.judged().id()))
                         .orElse("");
     }
 

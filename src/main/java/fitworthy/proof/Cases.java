@@ -53,6 +53,8 @@ public final class Cases {
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
             @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
+            @Field(value = "ids that are checked no more on this day", example = "[mass.gvm-tight]")
+                    List<String> retired,
             @Field(value = "ids of what the tolerance could turn", example = "[radio.in-sight]") List<String> unsure,
             @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]") List<String> sure,
             @Field(
@@ -64,6 +66,7 @@ public final class Cases {
         public boolean names(String id) {
             return met.contains(id)
                     || doesNotApply.contains(id)
+                    || retired.contains(id)
                     || unsure.contains(id)
                     || sure.contains(id)
                     || expect.stream().anyMatch(finding -> finding.id().equals(id))

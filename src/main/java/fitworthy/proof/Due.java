@@ -62,7 +62,10 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
         for (When each : When.values()) {
             due.items.put(each, new ArrayList<>());
         }
-        BookValue.all(book).filter(value -> !value.superseded(day)).forEach(value -> due.add(due.value(value)));
+        BookValue.all(book)
+                .filter(value ->
+                        !value.superseded(day) && book.unused(value.id(), day).isEmpty())
+                .forEach(value -> due.add(due.value(value)));
         book.sources().forEach((id, source) -> due.add(due.source(id, source)));
         due.items.values().forEach(items -> items.sort(EARLIEST_FIRST));
         return due;

@@ -49,6 +49,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         due(item, Place.of(folder.resolve("sources.yaml").toString()))));
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         new DayReview(proof.trials, proof.faults).look(book);
+        new EndReview(proof.trials, proof.faults).look(book);
         book.rules().values().stream()
                 .filter(rule -> rule.earlier().contains(rule.id()))
                 .forEach(rule -> proof.faults.add(new Fault(

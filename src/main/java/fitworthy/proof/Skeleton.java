@@ -78,6 +78,12 @@ public final class Skeleton {
         if (book.cards().containsKey(id)) {
             throw refused("ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name");
         }
+        if (book.formerIds().all().containsKey(id)) {
+            throw refused(
+                    "ID",
+                    "a rule was called '" + id + "' before: " + book.formerIds().said(id),
+                    "a new name");
+        }
         if (kind == null) {
             throw refused(
                     "--about",

@@ -31,7 +31,9 @@ class CardWordsTest {
                 List.of(),
                 Choice.of(Basis.CALCULATION),
                 List.of(),
-                LocalDate.of(2026, 11, 27));
+                LocalDate.of(2026, 11, 27),
+                null,
+                List.of());
     }
 
     private static List<String> faults(Map<String, Card> cards) {

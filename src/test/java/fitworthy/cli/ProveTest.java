@@ -121,6 +121,70 @@ class ProveTest {
         ran.says("no case of any stands on 2011-01-01");
     }
 
+    /** Proves the copy with the end of a rule or a value, and cases at the end of the topic's. */
+    private static Ran ending(String file, String id, String cases) throws IOException {
+        Path path = rules.resolve(file);
+        String before = Files.readString(path);
+        Files.writeString(path, before.replace("\n" + id + ":\n", "\n" + id + ":\n  ends: 2027-03-01\n"));
+        String all = Files.readString(rules.resolve("water/cases.yaml"));
+        try {
+            return with("water/cases.yaml", all, all + cases, prove());
+        } finally {
+            Files.writeString(path, before);
+        }
+    }
+
+    private static String oneTank(String day, String says) {
+        return "  - name: One tank on " + day + "\n    sheet: {as-of: " + day
+                + ", tanks: [{name: Can, capacity: 19.9 L}], trip: {days: 2 days}}\n    " + says + "\n";
+    }
+
+    /** What is said of one sheet on the day before and on the day on which a rule or a value of it ends. */
+    @Test
+    void anEndIsShownByACaseOnTheDayBeforeAndOneOnTheDay() throws IOException {
+        String none = "water.one-tank: no sheet is found fault with on 2027-02-28 and not on 2027-03-01, when it ends";
+        String before = oneTank("2027-02-28", "expect: [{id: water.one-tank, value: 75.1 %}]");
+        String after = oneTank("2027-03-01", "retired: [water.one-tank]");
+        ending("water/cards.yaml", "water.one-tank", "").says(none);
+        ending("water/cards.yaml", "water.one-tank", before).says(none);
+        ending("water/cards.yaml", "water.one-tank", after).says(none);
+        Ran shown = ending("water/cards.yaml", "water.one-tank", before + after);
+        assertEquals(0, shown.code(), shown.out());
+        Ran value = ending("water/practice.yaml", "water.largest-most", before + after);
+        assertEquals(0, value.code(), value.out());
+        ending("water/practice.yaml", "water.largest-most", before).says(none.replace("one-tank", "largest-most"));
+    }
+
+    @Test
+    void aCaseCannotSayThatARuleIsRetiredWhichIsNot() throws IOException {
+        String early = oneTank("2027-02-28", "retired: [water.one-tank]\n    expect: [{id: water.one-tank}]");
+        ending("water/cards.yaml", "water.one-tank", early)
+                .says("water.one-tank: expected to be retired, but it was found");
+        String late = oneTank("2027-03-01", "met: [water.one-tank]");
+        ending("water/cards.yaml", "water.one-tank", late)
+                .says("water.one-tank: expected to be met, but the rule water.one-tank was retired on 2027-03-01");
+    }
+
+    /** Cases that stand after its end hold nothing in place, neither the rule nor its value. */
+    @Test
+    void aRetiredRuleKeepsItsCasesFromBefore() throws IOException {
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        Path plain = rules.resolve("plain-sheet.yaml");
+        Path cards = rules.resolve("water/cards.yaml");
+        String sheet = Files.readString(plain);
+        String words = Files.readString(cards);
+        Files.writeString(plain, sheet.replaceFirst("as-of: \\S+", "as-of: 2027-04-01"));
+        Files.writeString(cards, words.replace("\nwater.surges:\n", "\nwater.surges:\n  ends: 2027-03-01\n"));
+        try {
+            Ran ran = with("water/cases.yaml", cases, cases, prove());
+            ran.says("water.surges: no case fires it");
+            ran.says("water.surge-most: no case of any from 2000-01-01 comes within 5 % above 30 L");
+        } finally {
+            Files.writeString(plain, sheet);
+            Files.writeString(cards, words);
+        }
+    }
+
     /** A slip of the pen in any kind of value; in each the unit and all else stay right. */
     @ParameterizedTest
     @CsvSource(
