@@ -90,6 +90,8 @@ public final class BookChecks {
     }
 
     private void rule(RuleText rule) {
+        faults.addAll(RuleAnswers.faults(rule, kinds));
+        faults.addAll(Contradictions.faults(rule, kinds));
         Place place = rule.place();
         Card card = parts.cards().get(rule.id());
         if (card == null) {
@@ -120,8 +122,6 @@ public final class BookChecks {
         RuleUnits.unlike(rule, kinds, parts.practice())
                 .ifPresent(unlike -> faults.add(new Fault(
                         place, rule.id(), "compares " + unlike, "two quantities that can be told apart by size")));
-        faults.addAll(RuleAnswers.faults(rule, kinds));
-        faults.addAll(Contradictions.faults(rule, kinds));
         for (String id : rule.earlier()) {
             if (!parts.cards().containsKey(id)) {
                 faults.add(new Fault(
