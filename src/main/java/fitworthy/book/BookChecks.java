@@ -4,7 +4,6 @@ import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleText;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
@@ -95,6 +94,8 @@ public final class BookChecks {
     }
 
     private void rule(RuleText rule) {
+        faults.addAll(RuleAnswers.faults(rule, kinds));
+        faults.addAll(Contradictions.faults(rule, kinds));
         Place place = rule.place();
         Card card = parts.cards().get(rule.id());
         if (card == null) {
@@ -213,14 +214,9 @@ public final class BookChecks {
     }
 
     private void value(String id, DatedLimit.Value value, Dimension dimension, NodePath path) {
-        String mend = "a number and its unit, such as " + dimension.example();
-        try {
-            if (QuantityText.parse(value.value(), dimension).tolerance() != 0) {
-                fault(id, "the value '" + value.value() + "' has a tolerance, which no limit has", mend, path);
-            }
-        } catch (QuantityText.Unreadable e) {
-            fault(id, "the value " + e.getMessage(), mend, path);
-        }
+        LimitText.problem(id, value.value(), dimension, parts.rules().values())
+                .ifPresent(problem -> fault(
+                        id, "the value " + problem, "a number and its unit, such as " + dimension.example(), path));
     }
 
     /** @param path the way to what has the sources */

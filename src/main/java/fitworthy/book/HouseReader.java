@@ -1,7 +1,6 @@
 package fitworthy.book;
 
 import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.rules.Stricter;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Bound;
@@ -155,11 +154,9 @@ public final class HouseReader {
                     path("values", number, "value"));
             return;
         }
-        try {
-            QuantityText.parse(value.value(), dimension);
-        } catch (QuantityText.Unreadable e) {
-            fault(e.getMessage(), "value: " + dimension.example(), path("values", number, "value"));
-        }
+        LimitText.problem(
+                        value.practice(), value.value(), dimension, book.rules().values())
+                .ifPresent(problem -> fault(problem, "value: " + dimension.example(), path("values", number, "value")));
     }
 
     private Map<String, House.SetSeverity> severities() {

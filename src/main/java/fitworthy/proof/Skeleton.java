@@ -91,6 +91,12 @@ public final class Skeleton {
                             + Words.suggestion(about, Measures.kinds().keySet()),
                     "a name listed in docs/measures.md");
         }
+        if (kind.answer() instanceof MeasureKind.Answer.LookedUp) {
+            throw refused(
+                    "--about",
+                    about + " is a word out of a table, which no rule can name",
+                    "a measure that is a number or one of the words listed in docs/measures.md");
+        }
         if (!book.regions().containsKey(region)) {
             throw refused(
                     "--region",
@@ -135,10 +141,8 @@ public final class Skeleton {
 
     private Map<Path, String> rule(String topic, String id, MeasureKind kind) throws FaultsException {
         List<Seen> seen = seen(topic, kind);
-        boolean word = seen.stream().flatMap(shown -> shown.measures().stream()).anyMatch(measure -> !measure.getWord()
-                .isEmpty());
         Path own = folder.resolve(topic);
-        return word ? words(own, id, kind, seen) : numbers(own, id, kind, seen);
+        return kind.words().isEmpty() ? numbers(own, id, kind, seen) : words(own, id, kind, seen);
     }
 
     /** Every case of the topic in which the measure is known, in the region and on the day. */

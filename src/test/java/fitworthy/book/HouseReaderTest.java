@@ -227,6 +227,41 @@ class HouseReaderTest {
         assertTrue(book.house().severities().isEmpty());
     }
 
+    /**
+     * A share between left and right is never below zero, the coldest night and the height of the ball over the coupling
+     * may be; no rule holds a figure against the distance at which a mirror is looked into.
+     */
+    @Test
+    void aValueIsBelowZeroOnlyWhereWhatIsHeldAgainstItMayBe() throws FaultsException, IOException {
+        assertEquals(
+                List.of(
+                        "house.yaml:2:75: values.1.value: '-5 %' is below zero, which what is held against it never is: "
+                                + "mass.side\n    right: value: 90 %"),
+                faults(value("mass.side-most", "-5 %") + SIGNED + "]"));
+        assertEquals(
+                List.of(
+                        "house.yaml:2:81: values.1.value: '-5 m' is below zero, and no rule holds a figure against it that "
+                                + "could be\n    right: value: 650 mm"),
+                faults(value("mirrors.far-distance", "-5 m") + SIGNED + "]"));
+        assertEquals(
+                -2,
+                found(with(value("water.frost", "-2 degC") + SIGNED + "]"), "water.frost", "au", DAY)
+                        .value());
+        assertEquals(
+                0,
+                found(with(value("mass.side-most", "0 %") + "}]"), "mass.side-most", "au", DAY)
+                        .value());
+    }
+
+    @Test
+    void aValueHasNoTolerance() {
+        assertEquals(
+                List.of(
+                        "house.yaml:2:75: values.1.value: '5 % +/- 1 %' has a tolerance, which no limit has\n    right: "
+                                + "value: 90 %"),
+                faults(value("mass.side-most", "5 % +/- 1 %") + "}]"));
+    }
+
     @Test
     void everyFaultIsToldWithItsPlaceAndWhatWouldBeRight() {
         List<String> faults = faults(

@@ -77,6 +77,8 @@ class BeginTest {
         rule("wine.plenty", "water.days", "2027-07-01", "any").refused(2, "'wine.plenty' does not begin with a topic");
         rule("water.short", "water.days", "2027-07-01", "any").refused(2, "the book has a rule 'water.short' already");
         rule("water.new", "water.dais", "2027-07-01", "any").refused(2, "(did you mean 'water.days'?)");
+        rule("water.new", "tyres.symbol-needed", "2027-07-01", "any")
+                .refused(2, "a word out of a table, which no rule");
         rule("water.new", "mass.roof", "2027-07-01", "any").refused(2, "no case of water has the measure mass.roof");
         rule("water.new", "water.days", "2026-11-25", "any").refused(2, "so a rule from 2026-11-25 on would change it");
         rule("water.new", "water.days", "2027-07-01", "au-tas").refused(2, "the book has no region 'au-tas'");

@@ -9,6 +9,7 @@ import fitworthy.Books;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -380,6 +381,43 @@ class ProveTest {
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(
                 ran.err().replaceAll("\\s+", " ").contains("compares a quantity in h with a quantity in %"), ran.err());
+    }
+
+    /** A word that a measure never says, in a rule file that is otherwise as shipped: told with the line of its rule. */
+    @Test
+    void aWordThatItsMeasureNeverSaysIsAFault() throws IOException {
+        String pattern = "Measure(name == \"water.potable\", word == \"no\")";
+        List<String> lines = Files.readAllLines(rules.resolve("water/water.drl"));
+        int line = 0;
+        for (int i = 0; !lines.get(i).contains(pattern); i++) {
+            line = lines.get(i).startsWith("rule ") ? i + 1 : line;
+        }
+        Ran ran = with("water/water.drl", pattern, pattern.replace("\"no\"", "\"not\""), prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        String told = ran.err().replaceAll("\\s+", " ");
+        assertTrue(told.contains("water.drl:" + line + ": "), told);
+        assertTrue(
+                told.contains("asks whether water.potable says 'not', which it never does (did you mean 'no'?)"), told);
+        assertTrue(told.contains("one of yes, no"), told);
+        told = with("water/water.drl", pattern, pattern.replace("word", "known, !known, word"), prove())
+                .err()
+                .replaceAll("\\s+", " ");
+        assertTrue(told.contains("nothing ever matches 'known' together with '!known'"), told);
+    }
+
+    /** Days between supplies are never below zero; the coldest night may be. */
+    @Test
+    void aLimitIsBelowZeroOnlyWhereWhatIsHeldAgainstItMayBe() throws IOException {
+        Ran ran = with("water/practice.yaml", "value: 7.5 L", "value: -7.5 L", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        String told = ran.err().replaceAll("\\s+", " ");
+        assertTrue(told.matches(".*water/practice.yaml:\\d+:\\d+: .*"), told);
+        assertTrue(
+                told.contains(
+                        "the value '-7.5 L' is below zero, which what is held against it never is: water.person-day"),
+                told);
+        ran = with("water/practice.yaml", "value: 2 degC", "value: -2 degC", prove());
+        assertTrue(!ran.err().contains("below zero"), ran.err());
     }
 
     @Test

@@ -173,10 +173,7 @@ final class SheetDocs {
         return switch (field.content()) {
             case TEXT -> "words";
             case FIGURE -> dimension(field) + (field.description().signed() ? ", may be negative" : "");
-            case CHOICE ->
-                ChoiceWords.of(field.type()).stream()
-                        .map(each -> "`" + each + "`")
-                        .collect(Collectors.joining(", "));
+            case CHOICE -> quoted(ChoiceWords.of(field.type()));
             case DATE -> "year-month-day";
             case MONEY -> "amount and currency code";
             case GROUP -> "group";
@@ -240,9 +237,11 @@ final class SheetDocs {
         page.append("# The measures\n\n<!-- Made from the code. Do not edit; refresh with: ")
                 .append(REFRESH)
                 .append(" -->\n\n");
-        paragraph("A measure is a question that the figures answer: a number in the unit given, or a word where the "
-                + "unit is empty. Rules match on its name, cards say which one they are about. Where a measure has a "
-                + "limit of its own, a card may hold it `against: limit`.");
+        paragraph(
+                "A measure is a question that the figures answer: by a number in the unit given, or by one of the words "
+                        + "listed, against which alone a rule may hold it. A number is never below zero unless it says so, and "
+                        + "neither is then a practice value for it. Rules match on its name, cards say which one they are about. "
+                        + "Where a measure has a limit of its own, a card may hold it `against: limit`.");
         String topic = "";
         for (MeasureKind kind : Measures.kinds().values()) {
             String own = kind.name().substring(0, kind.name().indexOf('.'));
@@ -251,12 +250,14 @@ final class SheetDocs {
                         .append("## ")
                         .append(own)
                         .append(
-                                "\n\n| Measure | Unit | What it is | Its own limit | Asked of |\n| --- | --- | --- | --- | --- |\n");
+                                "\n\n| Measure | Answered by | Unit | What it is | Its own limit | Asked of |\n| --- | --- | --- | --- | --- | --- |\n");
                 topic = own;
             }
             page.append("| `")
                     .append(kind.name())
                     .append("` | ")
+                    .append(answeredBy(kind))
+                    .append(" | ")
                     .append(kind.unit())
                     .append(" | ")
                     .append(kind.meaning())
@@ -267,6 +268,18 @@ final class SheetDocs {
                     .append(" |\n");
         }
         return page.toString();
+    }
+
+    private static String answeredBy(MeasureKind kind) {
+        return kind.answer() instanceof MeasureKind.Answer.LookedUp
+                ? "a word of a table"
+                : kind.answer() instanceof MeasureKind.Answer.Word
+                        ? quoted(kind.words())
+                        : kind.isSigned() ? "a number, may be negative" : "a number";
+    }
+
+    private static String quoted(List<String> words) {
+        return words.stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
     }
 
     private void paragraph(String text) {

@@ -52,9 +52,11 @@ public final class AcrossMeasures implements Topic {
     private static final MeasureKind KIT_USE =
             rated("across.kit-use", "kg", 0, "GVM as made", "what the GCM leaves for the vehicle with this trailer");
     private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle")
+            .signed()
             .byLoading();
     private static final MeasureKind BAR_HEAVIEST = number(
                     "across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears")
+            .signed()
             .byLoading();
     private static final MeasureKind APPROVALS =
             number("across.approval-parts", "", 0, "planned alterations that an engineer may have to certify");
