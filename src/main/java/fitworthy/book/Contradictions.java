@@ -174,7 +174,7 @@ final class Contradictions {
     /** Where every word that the measure may say is ruled out. */
     private Optional<String> wordless(List<Claim> claims) {
         MeasureKind kind = match.fact() == Fact.MEASURE ? kinds.get(match.key()) : null;
-        if (kind == null || kind.words().isEmpty()) {
+        if (kind == null || !kind.saysNothingElse()) {
             return Optional.empty();
         }
         String word = name(new Named(null, Property.WORD));

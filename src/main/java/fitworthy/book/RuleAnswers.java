@@ -106,8 +106,8 @@ final class RuleAnswers {
         MeasureKind other = kind(asked, asked.comparison().right());
         return one == null
                         || other == null
-                        || one.words().isEmpty()
-                        || other.words().isEmpty()
+                        || !one.saysNothingElse()
+                        || !other.saysNothingElse()
                         || !Collections.disjoint(one.words(), other.words())
                 ? Stream.empty()
                 : fault(

@@ -274,7 +274,7 @@ final class SheetDocs {
         return kind.answer() instanceof MeasureKind.Answer.LookedUp
                 ? "a word of a table"
                 : kind.answer() instanceof MeasureKind.Answer.Word
-                        ? quoted(kind.words())
+                        ? quoted(kind.words()) + (kind.saysNothingElse() ? "" : ", or what there is in words")
                         : kind.isSigned() ? "a number, may be negative" : "a number";
     }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
 final class Unusual {
 
     private static final MeasureKind UNUSUAL =
-            MeasureKind.word("across.unusual", "what the sheet gives beyond what is usual for it");
+            MeasureKind.told("across.unusual", "what the sheet gives beyond what is usual for it", "none");
 
     static final List<MeasureKind> KINDS = List.of(UNUSUAL);
 

@@ -34,8 +34,8 @@ public record MeasureKind(
         /** A number. @param signed whether it may be below zero */
         record Number(boolean signed) implements Answer {}
 
-        /** One of these words. */
-        record Word(List<String> words) implements Answer {}
+        /** One of these words. @param others whether it may be told in other words too, which no rule can ask for */
+        record Word(List<String> words, boolean others) implements Answer {}
 
         /** A word out of a table of the book, whose words the program does not know. */
         record LookedUp() implements Answer {}
@@ -58,7 +58,12 @@ public record MeasureKind(
 
     /** A question of the plan that is answered by the name of a choice. */
     public static MeasureKind word(String name, String meaning, Class<? extends Enum<?>> choices) {
-        return inWords(name, meaning, new Answer.Word(ChoiceWords.of(choices)));
+        return inWords(name, meaning, new Answer.Word(ChoiceWords.of(choices), false));
+    }
+
+    /** A question of the plan that is answered by a word where there is nothing to tell, else by what there is. */
+    public static MeasureKind told(String name, String meaning, String nothing) {
+        return inWords(name, meaning, new Answer.Word(List.of(nothing), true));
     }
 
     /** A question of the plan that is answered by a word out of a table of the book. */
@@ -73,7 +78,7 @@ public record MeasureKind(
     /** The same question, to which one word more may be the answer. */
     public MeasureKind or(String word) {
         return answeredBy(
-                new Answer.Word(Stream.concat(words().stream(), Stream.of(word)).toList()));
+                new Answer.Word(Stream.concat(words().stream(), Stream.of(word)).toList(), false));
     }
 
     /** The same question, answered by a number that may be below zero. */
@@ -98,6 +103,11 @@ public record MeasureKind(
     /** The words it may be answered by; none where it is answered by a number or a word out of a table. */
     public List<String> words() {
         return answer instanceof Answer.Word word ? word.words() : List.of();
+    }
+
+    /** Whether it says nothing but {@link #words}. */
+    public boolean saysNothingElse() {
+        return answer instanceof Answer.Word word && !word.others();
     }
 
     /** Whether it is answered by a number that may be below zero. */
