@@ -1,0 +1,59 @@
+package fitworthy.search;
+
+import fitworthy.figures.plan.Liquids;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Contents;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What the customer does without where a part is left out: the part, and what stands in or on it. */
+final class GivenUp {
+
+    private final Contents contents;
+    private final Set<String> kept = new HashSet<>();
+    private final Set<String> chosen = new HashSet<>();
+    /** In kg, by the name of a part or tank: what it weighs, with what it is filled with and the cargo in it. */
+    private final Map<String, Double> kilograms = new HashMap<>();
+
+    /** @param planned the sheet with only the chosen parts in it */
+    GivenUp(Sheet planned) {
+        contents = new Contents(planned);
+        planned.options()
+                .forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
+        for (Fitment part : planned.fitments()) {
+            add(part.name(), part.mass().value());
+            if (part.keep().is(YesNo.YES)) {
+                kept.add(part.name());
+            }
+        }
+        planned.tanks().forEach(tank -> add(tank.name(), Liquids.mass(tank, tank.fill()).value()));
+        planned.cargo().forEach(load -> add(load.in(), load.mass().value()));
+    }
+
+    private void add(String name, double mass) {
+        kilograms.merge(name, mass, Double::sum);
+    }
+
+    /** Whether a part may be left out: nobody has to choose about it, and it takes nothing away that is to be kept. */
+    boolean mayGo(Fitment part) {
+        return !part.isDone()
+                && !chosen.contains(part.name())
+                && with(part).stream().noneMatch(kept::contains);
+    }
+
+    /** In kg. */
+    double of(Fitment part) {
+        return with(part).stream()
+                .mapToDouble(name -> kilograms.getOrDefault(name, 0.0))
+                .sum();
+    }
+
+    private Set<String> with(Fitment part) {
+        return contents.with(List.of(part.name()));
+    }
+}
