@@ -22,7 +22,14 @@ import picocli.CommandLine.Option;
         usageHelpWidth = 80,
         description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
                 + " limit, and price.",
-        footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy compare scenarios/touring.yaml --option Tray",
+            "",
+            "Exit code 0 where every combination was looked at and one of them has nothing",
+            "to act on, else 1."
+        })
 final class Compare implements Callable<Integer> {
 
     private final CommandContext around;
@@ -70,6 +77,8 @@ final class Compare implements Callable<Integer> {
                     Alternatives.of(engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, limit, limit);
         }
         AlternativesPrintout.print(around.out(), alternatives);
-        return ExitCodes.IN_ORDER;
+        boolean oneInOrder = alternatives.plans().stream()
+                .anyMatch(plan -> !plan.advice().asksForAction());
+        return alternatives.complete() && oneInOrder ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
     }
 }

@@ -74,6 +74,10 @@ public final class AlternativesPrintout {
         Advice first = plans.get(0).arrangement().advice();
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
+        ChangeWords.cutShort(alternatives).ifPresent(cut -> {
+            page.wrapped(0, cut + " Vary fewer with --option, or give more --seconds.");
+            page.blank();
+        });
         page.wrapped(0, first.sheet().title());
         HouseWords.looser(first).forEach(line -> page.hanging("Looser than the book: ", line));
         page.blank();
@@ -83,25 +87,19 @@ public final class AlternativesPrintout {
                     ChangeWords.choices(alternatives.plans().get(i), i));
         }
         page.blank();
-        best(plans);
+        best(plans, alternatives.complete());
         Map<String, Severity> deciding = deciding(plans);
         Set<String> limits = new LinkedHashSet<>();
         plans.forEach(plan -> plan.arrangement().margins().forEach(margin -> limits.add(margin.limit())));
         for (int from = 0; from < plans.size(); from += PLANS_A_BLOCK) {
             block(plans.subList(from, Math.min(plans.size(), from + PLANS_A_BLOCK)), from, deciding, limits);
         }
-        if (plans.size() < alternatives.all()) {
-            page.wrapped(
-                    0,
-                    "Time ran out: " + plans.size() + " of " + alternatives.all() + " combinations are shown."
-                            + " Vary fewer with --option, or give more --seconds.");
-        }
         page.rule();
         page.wrapped(0, first.book().cover().caution());
         page.flush();
     }
 
-    private void best(List<Plan> plans) {
+    private void best(List<Plan> plans, boolean complete) {
         Comparator<Plan> better = Comparator.comparing((Plan plan) -> plan.found(Severity.STOP))
                 .thenComparing(plan -> plan.found(Severity.CHANGE));
         Plan best = Collections.min(plans, better);
@@ -111,7 +109,8 @@ public final class AlternativesPrintout {
                 .toList();
         page.wrapped(
                 0,
-                "Fewest stops, and of those the fewest changes: plan "
+                (complete ? "Fewest stops" : "The best of those looked at, by fewest stops")
+                        + ", and of those the fewest changes: plan "
                         + String.join(", ", all.subList(0, Math.min(all.size(), MOST_NAMED)))
                         + (all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "") + ".");
         page.blank();

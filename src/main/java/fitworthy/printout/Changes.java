@@ -38,8 +38,11 @@ final class Changes {
         if (!stops && mending.ways().isEmpty()) {
             return blocks;
         }
+        if (!mending.complete()) {
+            blocks.add(new Paragraph(ChangeWords.effort(mending)));
+        }
         if (stops && mending.offers().isEmpty()) {
-            blocks.add(new Paragraph("No small change clears every stop. Do what each finding says."));
+            blocks.add(new Paragraph(ChangeWords.noOffer(mending) + "."));
         }
         for (int i = 0; i < mending.offers().size(); i++) {
             Offer offer = mending.offers().get(i);
@@ -48,7 +51,9 @@ final class Changes {
             ChangeWords.terms(planned.advice(), offer).forEach(term -> blocks.add(new Paragraph(term)));
         }
         ways(mending).unlessEmpty().forEach(blocks::add);
-        blocks.add(new Paragraph(ChangeWords.effort(mending)));
+        if (mending.complete()) {
+            blocks.add(new Paragraph(ChangeWords.effort(mending)));
+        }
         return blocks;
     }
 
@@ -95,8 +100,10 @@ final class Changes {
         List<Column> leftColumns = new ArrayList<>(List.of(text("Plan", 8)));
         limits.forEach(limit -> leftColumns.add(figure(limit, 92 / limits.size())));
         List<Block> blocks = new ArrayList<>();
+        ChangeWords.cutShort(alternatives).ifPresent(cut -> blocks.add(new Paragraph(cut + " 'compare' shows more.")));
         blocks.add(new Table(
-                "Every combination, each run through the whole rule book",
+                (alternatives.complete() ? "Every combination" : "The combinations that were looked at")
+                        + ", each run through the whole rule book",
                 List.of(
                         text("Plan", 7),
                         text("Choices", 24),
@@ -111,10 +118,6 @@ final class Changes {
                 counts));
         if (!limits.isEmpty()) {
             blocks.add(new Table("Left of each limit in the loading that leaves least", leftColumns, left));
-        }
-        if (plans.size() < alternatives.all()) {
-            blocks.add(new Paragraph(
-                    plans.size() + " of " + alternatives.all() + " combinations are shown; 'compare' shows more."));
         }
         return blocks;
     }

@@ -24,6 +24,11 @@ public record Alternatives(List<Alternative> plans, long all) {
     /** Combinations run together, so that every processor has some. */
     private static final int BATCH = 8;
 
+    /** Whether every combination was looked at. */
+    public boolean complete() {
+        return plans.size() == all;
+    }
+
     /** One combination. @param choices one change for each option asked for */
     public record Alternative(List<Change.Choose> choices, Advice advice) {}
 
