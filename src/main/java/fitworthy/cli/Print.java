@@ -8,6 +8,7 @@ import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
+import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.Imprint;
 import fitworthy.printout.ReportWriter;
 import fitworthy.search.Alternatives;
@@ -158,18 +159,19 @@ final class Print implements Callable<Integer> {
     /** Both searches share the time; the choices come first with half of it, and the changes have what is left. */
     private Report report(RuleEngine engine, View.Read read, Advice advice, Imprint imprint) {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
-            Optional<Alternatives> alternatives = alternatives(engine, read, limit);
+            Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
             Mending mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
             return ReportWriter.report(advice, mending, alternatives, imprint);
         }
     }
 
-    private static Optional<Alternatives> alternatives(RuleEngine engine, View.Read read, TimeLimit limit) {
+    private static Optional<Alternatives<ComparedPlan>> alternatives(RuleEngine engine, View.Read read, TimeLimit limit) {
         List<String> names =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(Alternatives.of(engine, read.tree(), read.sheet(), names, limit.share(0.5), limit));
+        return Optional.of(Alternatives.of(
+                engine, read.tree(), read.sheet(), names, ComparedPlan::of, limit.share(0.5), limit));
     }
 }

@@ -34,7 +34,7 @@ final class ChangeWords {
     }
 
     /** How many combinations were looked at where time ran out before all were. */
-    static Optional<String> cutShort(Alternatives alternatives) {
+    static Optional<String> cutShort(Alternatives<?> alternatives) {
         return alternatives.complete()
                 ? Optional.empty()
                 : Optional.of("Time ran out: " + alternatives.plans().size() + " of "
@@ -106,7 +106,7 @@ final class ChangeWords {
     }
 
     /** The choices of a combination. @param number from 0; the first is the plan as written */
-    static String choices(Alternative alternative, int number) {
+    static String choices(Alternative<?> alternative, int number) {
         return alternative.choices().stream()
                         .map(choice -> choice.option() + ": " + choice.choice())
                         .collect(Collectors.joining("; "))

@@ -4,8 +4,6 @@ import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
-import fitworthy.advice.Arrangement.Headings;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
@@ -15,6 +13,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.search.Alternatives;
+import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
@@ -70,31 +69,28 @@ final class Changes {
                 "What would just pass, one thing at a time", List.of(text("Finding", 50), text("Change", 50)), rows);
     }
 
-    static List<Block> compared(Alternatives alternatives) {
-        List<Arrangement> plans = alternatives.plans().stream()
-                .map(plan -> Arrangement.of(plan.advice()))
-                .toList();
+    static List<Block> compared(Alternatives<ComparedPlan> alternatives) {
+        List<ComparedPlan> plans =
+                alternatives.plans().stream().map(Alternative::kept).toList();
         Set<String> limits = new LinkedHashSet<>();
-        plans.forEach(plan -> plan.margins().forEach(margin -> limits.add(margin.limit())));
+        plans.forEach(plan -> limits.addAll(plan.left().keySet()));
         List<Row> counts = new ArrayList<>();
         List<Row> left = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
-            Arrangement plan = plans.get(i);
+            ComparedPlan plan = plans.get(i);
             String number = String.valueOf(i + 1);
             List<String> cells = new ArrayList<>(
                     List.of(number, ChangeWords.choices(alternatives.plans().get(i), i)));
-            Counts counted = plan.counts();
-            Headings headings = plan.headings();
             for (Severity severity : Severity.values()) {
-                cells.add(String.valueOf(headings.of(severity)));
+                cells.add(String.valueOf(plan.found(severity)));
             }
-            cells.add(String.valueOf(headings.under()));
-            cells.add(String.valueOf(counted.notAssessed()));
-            cells.add(String.valueOf(counted.figuresMissing()));
-            cells.add(ChangeWords.price(plan.advice()));
+            cells.add(String.valueOf(plan.headings().under()));
+            cells.add(String.valueOf(plan.counts().notAssessed()));
+            cells.add(String.valueOf(plan.counts().figuresMissing()));
+            cells.add(plan.price());
             counts.add(Row.of(cells.toArray(String[]::new)));
             left.add(Row.of(
-                    Stream.concat(Stream.of(number), limits.stream().map(limit -> MarginTable.least(plan, limit)))
+                    Stream.concat(Stream.of(number), limits.stream().map(plan::left))
                             .toArray(String[]::new)));
         }
         List<Column> leftColumns = new ArrayList<>(List.of(text("Plan", 8)));

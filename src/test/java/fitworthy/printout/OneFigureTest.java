@@ -106,7 +106,7 @@ class OneFigureTest {
 
             said(printed(out -> MendingPrintout.print(out, advice, NO_CHANGE)), words, checks == 0 ? 0 : 1);
             String compared = printed(out ->
-                    AlternativesPrintout.print(out, new Alternatives(List.of(new Alternative(List.of(), advice)), 1)));
+                    AlternativesPrintout.print(out, advice, compared(advice)));
             assertTrue(
                     compared.contains(" checks not made " + checks + " figures missing " + figures.size() + " "),
                     compared);
@@ -172,7 +172,7 @@ class OneFigureTest {
     }
 
     private static Table choices(Advice advice) {
-        return (Table) Changes.compared(new Alternatives(List.of(new Alternative(List.of(), advice)), 1))
+        return (Table) Changes.compared(compared(advice))
                 .get(0);
     }
 
@@ -267,5 +267,10 @@ class OneFigureTest {
             }
         }
         assertTrue(tried > 10_000, "tried " + tried);
+    }
+
+    /** The plan as written, alone. */
+    private static Alternatives<ComparedPlan> compared(Advice advice) {
+        return new Alternatives<>(List.of(new Alternative<>(List.of(), ComparedPlan.of(advice))), 1);
     }
 }

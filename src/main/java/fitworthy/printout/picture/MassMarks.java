@@ -224,7 +224,7 @@ final class MassMarks {
     }
 
     private String lighterWords() {
-        return lighter.size() + " lighter, see the mass sheet";
+        return lighter.size() + " lighter ones";
     }
 
     /** Every mass by its number. @return the lowest line used */
