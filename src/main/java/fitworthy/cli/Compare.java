@@ -78,17 +78,11 @@ final class Compare implements Callable<Integer> {
         Alternatives<ComparedPlan> alternatives;
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
             alternatives = Alternatives.of(
-                    engine,
-                    read.tree(),
-                    read.sheet(),
-                    names.isEmpty() ? known : names,
-                    ComparedPlan::of,
-                    limit,
-                    limit);
+                    engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, ComparedPlan::of, limit, limit);
         }
         AlternativesPrintout.print(around.out(), planned, alternatives);
-        boolean oneInOrder = alternatives.plans().stream()
-                .anyMatch(plan -> !plan.kept().asksForAction());
+        boolean oneInOrder =
+                alternatives.plans().stream().anyMatch(plan -> !plan.kept().asksForAction());
         return alternatives.complete() && oneInOrder ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
     }
 }

@@ -165,13 +165,14 @@ final class Print implements Callable<Integer> {
         }
     }
 
-    private static Optional<Alternatives<ComparedPlan>> alternatives(RuleEngine engine, View.Read read, TimeLimit limit) {
+    private static Optional<Alternatives<ComparedPlan>> alternatives(
+            RuleEngine engine, View.Read read, TimeLimit limit) {
         List<String> names =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(Alternatives.of(
-                engine, read.tree(), read.sheet(), names, ComparedPlan::of, limit.share(0.5), limit));
+        return Optional.of(
+                Alternatives.of(engine, read.tree(), read.sheet(), names, ComparedPlan::of, limit.share(0.5), limit));
     }
 }

@@ -89,9 +89,8 @@ final class Changes {
             cells.add(String.valueOf(plan.counts().figuresMissing()));
             cells.add(plan.price());
             counts.add(Row.of(cells.toArray(String[]::new)));
-            left.add(Row.of(
-                    Stream.concat(Stream.of(number), limits.stream().map(plan::left))
-                            .toArray(String[]::new)));
+            left.add(Row.of(Stream.concat(Stream.of(number), limits.stream().map(plan::left))
+                    .toArray(String[]::new)));
         }
         List<Column> leftColumns = new ArrayList<>(List.of(text("Plan", 8)));
         limits.forEach(limit -> leftColumns.add(figure(limit, 92 / limits.size())));

@@ -59,7 +59,8 @@ public final class ReportWriter {
     }
 
     /** @param alternatives the open choices side by side; absent where the sheet leaves none open */
-    public static Report report(Advice advice, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Imprint imprint) {
+    public static Report report(
+            Advice advice, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Imprint imprint) {
         return new ReportWriter(advice).report(mending, alternatives, imprint);
     }
 

@@ -5,6 +5,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Contents;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,20 +20,26 @@ final class GivenUp {
     private final Set<String> chosen = new HashSet<>();
     /** In kg, by the name of a part or tank: what it weighs, with what it is filled with and the cargo in it. */
     private final Map<String, Double> kilograms = new HashMap<>();
+    /** By the name of the part that it stands in or on. */
+    private final Map<String, List<String>> cargo = new HashMap<>();
 
     /** @param planned the sheet with only the chosen parts in it */
     GivenUp(Sheet planned) {
         contents = new Contents(planned);
-        planned.options()
-                .forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
+        planned.options().forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
         for (Fitment part : planned.fitments()) {
             add(part.name(), part.mass().value());
             if (part.keep().is(YesNo.YES)) {
                 kept.add(part.name());
             }
         }
-        planned.tanks().forEach(tank -> add(tank.name(), Liquids.mass(tank, tank.fill()).value()));
-        planned.cargo().forEach(load -> add(load.in(), load.mass().value()));
+        planned.tanks()
+                .forEach(
+                        tank -> add(tank.name(), Liquids.mass(tank, tank.fill()).value()));
+        for (Sheet.Load load : planned.cargo()) {
+            add(load.in(), load.mass().value());
+            cargo.computeIfAbsent(load.in(), none -> new ArrayList<>()).add(load.name());
+        }
     }
 
     private void add(String name, double mass) {
@@ -46,8 +53,17 @@ final class GivenUp {
                 && with(part).stream().noneMatch(kept::contains);
     }
 
+    /** The change that leaves it out. */
+    Change.Drop without(Fitment part) {
+        Set<String> gone = with(part);
+        List<String> more = new ArrayList<>(gone);
+        more.remove(part.name());
+        gone.forEach(name -> more.addAll(cargo.getOrDefault(name, List.of())));
+        return new Change.Drop(part.name(), List.copyOf(more));
+    }
+
     /** In kg. */
-    double of(Fitment part) {
+    double kilograms(Fitment part) {
         return with(part).stream()
                 .mapToDouble(name -> kilograms.getOrDefault(name, 0.0))
                 .sum();

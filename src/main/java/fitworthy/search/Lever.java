@@ -41,11 +41,8 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         GivenUp givenUp = new GivenUp(planned);
         for (Fitment fitment : planned.fitments()) {
             if (givenUp.mayGo(fitment)) {
-                levers.add(new Lever(
-                        fitment.name(),
-                        1,
-                        strength -> Change.Drop.of(fitment.name(), planned),
-                        givenUp.of(fitment)));
+                Change.Drop drop = givenUp.without(fitment);
+                levers.add(new Lever(fitment.name(), 1, strength -> drop, givenUp.kilograms(fitment)));
             }
             // Nothing is saved by what is paid for and fitted; what moves or takes it off is a job to be planned.
             fitment.at()

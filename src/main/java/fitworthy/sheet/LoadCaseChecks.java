@@ -35,12 +35,14 @@ final class LoadCaseChecks {
         for (int i = 1; i <= sheet.fitments().size(); i++) {
             Fitment part = sheet.fitments().get(i - 1);
             boolean comesOff = part.removable().is(YesNo.YES) || !part.in().isEmpty();
-            listed.putIfAbsent(part.name(), new Listed(comesOff, NodePath.of("fitments").to(i)));
+            listed.putIfAbsent(
+                    part.name(), new Listed(comesOff, NodePath.of("fitments").to(i)));
         }
         for (int i = 1; i <= sheet.tanks().size(); i++) {
             Tank tank = sheet.tanks().get(i - 1);
             boolean comesOff = tank.comesOff() || !tank.in().isEmpty();
-            listed.putIfAbsent(tank.name(), new Listed(comesOff, NodePath.of("tanks").to(i)));
+            listed.putIfAbsent(
+                    tank.name(), new Listed(comesOff, NodePath.of("tanks").to(i)));
         }
         this.partsSettled = faults.settled("fitments", "name") && faults.settled("tanks", "name");
     }
@@ -62,7 +64,11 @@ final class LoadCaseChecks {
         for (int i = 1; i <= loadCase.off().size(); i++) {
             String part = loadCase.off().get(i - 1);
             if (partsSettled) {
-                faults.listed(part, "fitments and tanks", listed.keySet(), path.to("off").to(i));
+                faults.listed(
+                        part,
+                        "fitments and tanks",
+                        listed.keySet(),
+                        path.to("off").to(i));
             }
             removable(part, path.to("off").to(i));
         }

@@ -45,9 +45,13 @@ final class SheetChecks {
                 "options", sheet.options().stream().map(Sheet.Option::name).toList());
         new OptionChecks(sheet, faults).run();
         new LoadCaseChecks(sheet, faults).run();
-        Set<String> fitments = sheet.fitments().stream().map(Fitment::name).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> fitments =
+                sheet.fitments().stream().map(Fitment::name).collect(Collectors.toCollection(LinkedHashSet::new));
         for (int i = 1; i <= sheet.circuits().size(); i++) {
-            circuit(fitments, sheet.circuits().get(i - 1), NodePath.of("circuits").to(i));
+            circuit(
+                    fitments,
+                    sheet.circuits().get(i - 1),
+                    NodePath.of("circuits").to(i));
         }
         new OrderChecks(sheet, faults).run();
         waivers();

@@ -222,7 +222,8 @@ class MendCompareExplainTest {
         String choice = "fitments: [{name: Case, kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 1 m}}]\n"
                 + "options: [{name: Box, choices: [{name: none}, {name: case, parts: [Case]}]}]\n";
         String plain = Files.readString(Path.of(PLAIN));
-        String light = Files.writeString(folder.resolve("in order.yaml"), plain + choice).toString();
+        String light = Files.writeString(folder.resolve("in order.yaml"), plain + choice)
+                .toString();
         Ran.of("compare", light).printed(Ran.of("check", light).code());
         String heavy = Files.writeString(
                         folder.resolve("over.yaml"), plain.replace("gvm: 3000 kg", "gvm: 2400 kg") + choice)
@@ -233,7 +234,8 @@ class MendCompareExplainTest {
     @Test
     void aShareOfTheTimeIsUsedUpBeforeAllOfIt() {
         AtomicLong nanos = new AtomicLong(7);
-        try (TimeLimit limit = new TimeLimit(10, new StatusLine(new PrintWriter(new StringWriter()), false), nanos::get)) {
+        try (TimeLimit limit =
+                new TimeLimit(10, new StatusLine(new PrintWriter(new StringWriter()), false), nanos::get)) {
             BooleanSupplier half = limit.share(0.5);
             nanos.addAndGet(4_999_999_999L);
             assertFalse(half.getAsBoolean());

@@ -61,7 +61,9 @@ class FigureTest {
         Figure gvm = Figure.missing(GVM);
         Figure gcm = Figure.missing(GCM);
         assertEquals(List.of(GCM, GVM), gvm.plus(gcm).missing());
-        assertEquals(List.of(GCM, GVM), gvm.plus(gcm).most(Figure.ZERO).times(gvm).minus(gcm).missing());
+        assertEquals(
+                List.of(GCM, GVM),
+                gvm.plus(gcm).most(Figure.ZERO).times(gvm).minus(gcm).missing());
         assertEquals(List.of(GVM), Figure.ZERO.plus(gvm).missing());
         assertEquals(List.of(), Figure.ZERO.plus(Figure.of(1)).missing());
         assertEquals(gcm.plus(gvm), gvm.plus(gcm));

@@ -41,9 +41,7 @@ final class InCanopy {
                 plan.fitments(Kind.CANOPY).stream().map(Fitment::name).toList();
         held = plan.sheet().withContents(canopies);
         canopies.forEach(held::remove);
-        off = plan.cases().stream()
-                .map(loadCase -> Set.copyOf(loadCase.off()))
-                .toList();
+        off = plan.cases().stream().map(loadCase -> Set.copyOf(loadCase.off())).toList();
         without = canopies.stream()
                 .map(this::off)
                 .filter(cases -> cases.contains(true))

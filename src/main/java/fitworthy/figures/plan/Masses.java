@@ -130,7 +130,11 @@ public final class Masses {
         }
         if (on) {
             masses.add(new PointMass(
-                    tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, off, tank)), at, false));
+                    tank.name() + ", filled",
+                    Sort.LIQUID,
+                    Liquids.mass(tank, fill(plan, loadCase, off, tank)),
+                    at,
+                    false));
         }
     }
 

@@ -306,7 +306,8 @@ class PicturesTest {
                 .filter(each -> each.mass().value() != 0)
                 .count();
         assertTrue(side.says((masses - MassMarks.MOST) + " lighter ones"));
-        double lighter = Double.parseDouble(side.part("key-lighter").getTextContent().replace(" kg", ""));
+        double lighter =
+                Double.parseDouble(side.part("key-lighter").getTextContent().replace(" kg", ""));
         assertEquals(masses - MassMarks.MOST, lighter);
         double sum = rows.stream().mapToDouble(Double::doubleValue).sum() + lighter;
         assertEquals(loading(advice).axles().total().value(), sum, rows.size() * 0.5);
