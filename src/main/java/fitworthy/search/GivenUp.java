@@ -25,7 +25,7 @@ final class GivenUp {
 
     /** @param planned the sheet with only the chosen parts in it */
     GivenUp(Sheet planned) {
-        contents = new Contents(planned);
+        contents = new Contents(planned.fitments(), planned.tanks());
         planned.options().forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
         for (Fitment part : planned.fitments()) {
             add(part.name(), part.mass().value());

@@ -16,9 +16,9 @@ public final class Contents {
     /** By the part that they stand in or on. */
     private final Map<String, List<String>> standing = new HashMap<>();
 
-    public Contents(Sheet sheet) {
-        sheet.fitments().forEach(fitment -> add(fitment.in(), fitment.name()));
-        sheet.tanks().forEach(tank -> add(tank.in(), tank.name()));
+    public Contents(List<Fitment> fitments, List<Tank> tanks) {
+        fitments.forEach(fitment -> add(fitment.in(), fitment.name()));
+        tanks.forEach(tank -> add(tank.in(), tank.name()));
     }
 
     private void add(String carrier, String name) {

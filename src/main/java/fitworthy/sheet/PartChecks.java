@@ -21,7 +21,7 @@ final class PartChecks {
     PartChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
-        this.contents = new Contents(sheet);
+        this.contents = new Contents(sheet.fitments(), sheet.tanks());
         for (Fitment fitment : sheet.fitments()) {
             names.add(fitment.name());
             if (!fitment.isDone()) {

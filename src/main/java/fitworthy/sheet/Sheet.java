@@ -115,7 +115,7 @@ public record Sheet(
 
     /** These parts with all that stands in or on them, as its {@code in} says; for many askings see {@link Contents}. */
     public Set<String> withContents(Collection<String> parts) {
-        return new Contents(this).with(parts);
+        return new Contents(fitments, tanks).with(parts);
     }
 
     /** A choice that is still open. */
