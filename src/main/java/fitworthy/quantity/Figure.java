@@ -2,11 +2,8 @@ package fitworthy.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A number in the unit used inside (see {@link Dimension}) with its tolerance, or the list of what is missing to know
@@ -38,34 +35,38 @@ public final class Figure {
 
     private final double value;
     private final double tolerance;
-    private final List<Missing> missing;
+    private final Lack lack;
 
-    private Figure(double value, double tolerance, List<Missing> missing) {
+    private Figure(double value, double tolerance, Lack lack) {
         this.value = value;
         this.tolerance = tolerance;
-        this.missing = missing;
+        this.lack = lack;
     }
 
     /** A number whose tolerance was not given. */
     public static Figure of(double value) {
-        return new Figure(value, Double.NaN, List.of());
+        return new Figure(value, Double.NaN, Lack.NOTHING);
     }
 
     /** @param tolerance half the width of the interval the number lies in, in the number's own unit */
     public static Figure of(double value, double tolerance) {
-        return new Figure(value, tolerance, List.of());
+        return new Figure(value, tolerance, Lack.NOTHING);
     }
 
     public static Figure missing(Missing... missing) {
-        return new Figure(Double.NaN, Double.NaN, List.of(missing));
+        return missing(List.of(missing));
     }
 
     public static Figure missing(List<Missing> missing) {
-        return new Figure(Double.NaN, Double.NaN, List.copyOf(missing));
+        return lacking(Lack.of(missing));
+    }
+
+    private static Figure lacking(Lack lack) {
+        return new Figure(Double.NaN, Double.NaN, lack);
     }
 
     public boolean known() {
-        return missing.isEmpty();
+        return lack == Lack.NOTHING;
     }
 
     /** @return the number; not a number where it is not known */
@@ -130,7 +131,7 @@ public final class Figure {
     }
 
     public List<Missing> missing() {
-        return missing;
+        return lack.list();
     }
 
     /** This figure, with a tolerance of {@code share} of itself where it was given none. */
@@ -191,12 +192,7 @@ public final class Figure {
 
     /** {@code result} where this and {@code other} are known, else what they lack together. */
     public Figure missingWith(Figure other, Figure result) {
-        if (known() && other.known()) {
-            return result;
-        }
-        TreeSet<Missing> both = new TreeSet<>(Comparator.comparing(Missing::path));
-        Stream.concat(missing.stream(), other.missing.stream()).forEach(both::add);
-        return missing(List.copyOf(both));
+        return known() && other.known() ? result : lacking(lack.with(other.lack));
     }
 
     private Figure combined(Figure other, double result, double slope, double otherSlope) {
@@ -216,16 +212,16 @@ public final class Figure {
         return object instanceof Figure other
                 && Double.compare(value, other.value) == 0
                 && Double.compare(tolerance, other.tolerance) == 0
-                && missing.equals(other.missing);
+                && missing().equals(other.missing());
     }
 
     @Override
     public int hashCode() {
-        return Double.hashCode(value) * 31 + missing.hashCode();
+        return Double.hashCode(value) * 31 + missing().hashCode();
     }
 
     @Override
     public String toString() {
-        return known() ? value + " +/- " + tolerance() : "missing " + missing;
+        return known() ? value + " +/- " + tolerance() : "missing " + missing();
     }
 }

@@ -5,6 +5,7 @@ import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -13,10 +14,20 @@ final class PartChecks {
 
     private final Sheet sheet;
     private final SheetFaults faults;
+    private final Contents contents;
+    private final Set<String> names = new LinkedHashSet<>();
+    private final Set<String> toBeDone = new HashSet<>();
 
     PartChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
+        this.contents = new Contents(sheet.fitments(), sheet.tanks());
+        for (Fitment fitment : sheet.fitments()) {
+            names.add(fitment.name());
+            if (!fitment.isDone()) {
+                toBeDone.add(fitment.name());
+            }
+        }
     }
 
     void run() {
@@ -91,18 +102,14 @@ final class PartChecks {
 
     private void known(String carrier, NodePath path) {
         if (!carrier.isEmpty()) {
-            faults.name(
-                    carrier,
-                    "fitments",
-                    sheet.fitments().stream().map(Fitment::name).toList(),
-                    path);
+            faults.name(carrier, "fitments", names, path);
         }
     }
 
     /** What a part stands in or on is another part, and not in the end the part itself. */
     private void carrier(String part, String carrier, NodePath path) {
         known(carrier, path);
-        if (!carrier.isEmpty() && sheet.withContents(List.of(part)).contains(carrier)) {
+        if (!carrier.isEmpty() && contents.with(List.of(part)).contains(carrier)) {
             faults.tell("stands in or on itself, by way of what it carries", "leave it out at one of them", path);
         }
     }
@@ -115,9 +122,7 @@ final class PartChecks {
                     "done: yes where it is on the vehicle already; else list it under papers.certificates",
                     path.to("certificate"));
         }
-        boolean planned =
-                sheet.fitments().stream().anyMatch(fitment -> fitment.name().equals(carrier) && !fitment.isDone());
-        if (done && planned) {
+        if (done && toBeDone.contains(carrier)) {
             faults.tell(
                     "what is done cannot stand in or on what is only planned",
                     "done: yes for '" + carrier + "' too, or a planned part with what it 'removes' where this is moved",

@@ -9,7 +9,6 @@ import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -125,20 +124,9 @@ public record Sheet(
                 .toList();
     }
 
-    /** These parts with all that stands in or on them, as its {@code in} says. */
+    /** These parts with all that stands in or on them, as its {@code in} says; for many askings see {@link Contents}. */
     public Set<String> withContents(Collection<String> parts) {
-        Set<String> all = new LinkedHashSet<>(parts);
-        boolean more = !all.isEmpty();
-        while (more) {
-            more = false;
-            for (Fitment fitment : fitments) {
-                more |= all.contains(fitment.in()) && all.add(fitment.name());
-            }
-            for (Tank tank : tanks) {
-                more |= all.contains(tank.in()) && all.add(tank.name());
-            }
-        }
-        return all;
+        return new Contents(fitments, tanks).with(parts);
     }
 
     /** A choice that is still open. */

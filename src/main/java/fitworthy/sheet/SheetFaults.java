@@ -85,7 +85,7 @@ final class SheetFaults {
     }
 
     /** A fault where a name is not among those that the entries of a list have, as far as these are settled. */
-    void name(String name, String list, List<String> known, NodePath path) {
+    void name(String name, String list, Collection<String> known, NodePath path) {
         if (!known.contains(name) && settled(list, "name")) {
             listed(name, list, known, path);
         }
