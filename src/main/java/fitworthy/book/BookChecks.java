@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
 /** What must hold between the rules, cards, practice values and sources of a book. */
 public final class BookChecks {
 
-    /** The pieces of a book before they are one. Maps are by id. */
+    /** The pieces of a book before they are one, those that nothing is wrong with. Maps are by id. */
     public record Parts(
             Path folder,
             Map<String, Region> regions,
@@ -31,9 +31,46 @@ public final class BookChecks {
             Map<String, RuleText> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
-            Map<String, Located> places) {}
+            Map<String, Located> places,
+            Unread unread) {
+
+        boolean lackRegion(String id) {
+            return !regions.containsKey(id) && !unread.mayBeIn(cover());
+        }
+
+        boolean lackCard(String id) {
+            return !cards.containsKey(id) && !unread.mayBeIn(page(id, "cards.yaml"), id);
+        }
+
+        boolean lackRule(String id) {
+            return !rules.containsKey(id) && !unread.mayBeIn(page(id, topic(id) + ".drl"));
+        }
+
+        boolean lackPractice(String id) {
+            return !practice.containsKey(id) && !unread.mayBeIn(page(id, "practice.yaml"), id);
+        }
+
+        boolean lackSource(String id) {
+            return !sources.containsKey(id) && !unread.mayBeIn(folder.resolve("sources.yaml"), id);
+        }
+
+        Path cover() {
+            return folder.resolve("book.yaml");
+        }
+
+        private Path page(String id, String file) {
+            return folder.resolve(topic(id)).resolve(file);
+        }
+
+        /** Of an id that need not be one. */
+        private static String topic(String id) {
+            return id.split("\\.", 2)[0];
+        }
+    }
 
     private static final Pattern REGION = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
+    private static final Pattern SOURCE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern LINK = Pattern.compile("https?://\\S+");
     private static final NodePath AGAINST = NodePath.of("against");
 
     private final Parts parts;
@@ -46,7 +83,10 @@ public final class BookChecks {
     }
 
     public void check() {
-        regions();
+        if (!parts.unread().mayBeIn(parts.cover())) {
+            regions();
+        }
+        parts.sources().forEach(this::source);
         parts.rules().values().forEach(this::rule);
         parts.cards().forEach(this::card);
         parts.practice().forEach(this::practice);
@@ -57,7 +97,7 @@ public final class BookChecks {
             asked(asked.id());
         }
         parts.practice().keySet().stream()
-                .filter(id -> !used.contains(id))
+                .filter(id -> !used.contains(id) && !parts.unread().anyRules())
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
     }
 
@@ -87,29 +127,46 @@ public final class BookChecks {
     }
 
     private void region(String id, String problem, String mend) {
-        faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id, problem, mend));
+        faults.add(new Fault(Place.of(parts.cover().toString()), "regions." + id, problem, mend));
+    }
+
+    private void source(String id, Source source) {
+        if (!SOURCE.matcher(id).matches()) {
+            fault(
+                    id,
+                    "'" + Words.shortened(id, 40) + "' is no id of a source",
+                    "small letters, digits and hyphens, such as sa-remote-travel");
+        }
+        if (!source.link().isEmpty() && !LINK.matcher(source.link()).matches()) {
+            fault(
+                    id,
+                    "'" + Words.shortened(source.link(), 60) + "' is no link",
+                    "link: https://example.org/leaflet; where there is none, no 'link', and under 'seen' where it lies",
+                    NodePath.of("link"));
+        }
     }
 
     private void rule(RuleText rule) {
         Place place = rule.place();
         Card card = parts.cards().get(rule.id());
-        if (card == null) {
+        if (parts.lackCard(rule.id())) {
             faults.add(new Fault(
                     place,
                     rule.id(),
                     "this rule has no card"
                             + Words.suggestion(rule.id(), parts.cards().keySet()),
                     "an entry '" + rule.id() + ":' in cards.yaml"));
-            return;
         }
-        same(place, rule.id(), "measures", rule.measures(), card.about());
-        Set<String> practice = new TreeSet<>(card.practice());
-        if (card.againstPractice()) {
-            practice.add(card.against());
+        if (card != null) {
+            same(place, rule.id(), "measures", rule.measures(), card.about());
+            Set<String> practice = new TreeSet<>(card.practice());
+            if (card.againstPractice()) {
+                practice.add(card.against());
+            }
+            same(place, rule.id(), "practice values", rule.practice(), practice);
         }
-        same(place, rule.id(), "practice values", rule.practice(), practice);
         for (String id : rule.practice()) {
-            if (!parts.practice().containsKey(id)) {
+            if (parts.lackPractice(id)) {
                 faults.add(new Fault(
                         place,
                         rule.id(),
@@ -122,7 +179,7 @@ public final class BookChecks {
                 .ifPresent(unlike -> faults.add(new Fault(
                         place, rule.id(), "compares " + unlike, "two quantities that can be told apart by size")));
         for (String id : rule.earlier()) {
-            if (!parts.cards().containsKey(id)) {
+            if (parts.lackCard(id)) {
                 faults.add(new Fault(
                         place,
                         rule.id(),
@@ -146,7 +203,7 @@ public final class BookChecks {
     }
 
     private void card(String id, Card card) {
-        if (!parts.rules().containsKey(id)) {
+        if (parts.lackRule(id)) {
             fault(
                     id,
                     "this card has no rule" + Words.suggestion(id, parts.rules().keySet()),
@@ -173,7 +230,7 @@ public final class BookChecks {
                     AGAINST);
         }
         sources(id, card.basis().value(), card.sources(), NodePath.TOP);
-        new CardWords(parts.cards(), parts.regions().keySet(), this::fault).check(id, card);
+        new CardWords(parts, this::fault).check(id, card);
     }
 
     private void practice(String id, DatedLimit entry) {
@@ -189,7 +246,7 @@ public final class BookChecks {
         for (int i = 0; i < entry.values().size(); i++) {
             DatedLimit.Value value = entry.values().get(i);
             NodePath path = DatedLimit.path(i);
-            if (!parts.regions().containsKey(value.region())) {
+            if (parts.lackRegion(value.region())) {
                 fault(
                         id,
                         "'" + value.region() + "' is not a region"
@@ -240,7 +297,7 @@ public final class BookChecks {
                     path.to("basis"));
         }
         for (int i = 0; i < cited.size(); i++) {
-            if (!parts.sources().containsKey(cited.get(i))) {
+            if (parts.lackSource(cited.get(i))) {
                 fault(
                         id,
                         "cites '" + cited.get(i) + "', which sources.yaml does not list"
@@ -262,7 +319,7 @@ public final class BookChecks {
     /** The figures rest on practice values of their own; a book without any value of the topic answers it without. */
     private void asked(String id) {
         String topic = Book.topic(id);
-        if (!parts.practice().containsKey(id)
+        if (parts.lackPractice(id)
                 && parts.practice().keySet().stream()
                         .anyMatch(other -> Book.topic(other).equals(topic))) {
             faults.add(new Fault(

@@ -8,6 +8,7 @@ import fitworthy.Books;
 import fitworthy.book.Book;
 import fitworthy.book.BookChecks;
 import fitworthy.book.TableReader;
+import fitworthy.book.Unread;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -52,7 +53,8 @@ class NothingCanGoMissingTest {
                                 without(book.rules(), rule),
                                 without(book.practice(), practice),
                                 without(book.sources(), source),
-                                places),
+                                places,
+                                new Unread()),
                         faults)
                 .check();
         return faults.toString();
