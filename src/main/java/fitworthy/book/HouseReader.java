@@ -76,8 +76,9 @@ public final class HouseReader {
         HouseReader reader = new HouseReader(book, Binder.bind(House.Page.class, root, faults), faults);
         Map<String, House.SetSeverity> severities = reader.severities();
         Map<Integer, House.Value> sound = reader.values();
-        sound.values().forEach(value -> reader.stricter.computeIfAbsent(
-                value.practice(), id -> Stricter.of(book.rules().values(), id)));
+        sound.values()
+                .forEach(value -> reader.stricter.computeIfAbsent(
+                        value.practice(), id -> Stricter.of(book.rules().values(), id)));
         byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
         House house = new House(
                 new House.Page(reader.page.shop(), List.copyOf(sound.values()), reader.page.severities()),
@@ -98,8 +99,8 @@ public final class HouseReader {
         Set<String> starts = new HashSet<>();
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
-            boolean there = known(
-                    value.practice(), book.practice().keySet(), "practice value", path("values", i, "practice"));
+            boolean there =
+                    known(value.practice(), book.practice().keySet(), "practice value", path("values", i, "practice"));
             there &= known(value.region(), book.regions().keySet(), "region", path("values", i, "region"));
             there &= value.from() != null;
             if (there && !starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
@@ -173,8 +174,7 @@ public final class HouseReader {
     private void looser(Book over, Map<Integer, House.Value> sound) {
         sound.forEach((number, value) -> {
             if (unsigned(value.reason(), value.name())) {
-                looser(over, value)
-                        .ifPresent(use -> fault(why(use), REASON_AND_NAME, path("values", number, "value")));
+                looser(over, value).ifPresent(use -> fault(why(use), REASON_AND_NAME, path("values", number, "value")));
             }
         });
     }

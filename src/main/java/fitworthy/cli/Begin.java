@@ -107,9 +107,7 @@ final class Begin implements Runnable {
                         + " any where left out.")
         private Map<String, String> values;
 
-        @Option(
-                names = "--at-least",
-                description = "The figure has to be at least the value; at most where left out.")
+        @Option(names = "--at-least", description = "The figure has to be at least the value; at most where left out.")
         private boolean atLeast;
 
         Rule(CommandContext around) {

@@ -62,9 +62,8 @@ final class BookFiles {
     Map<String, Region> regions(Node node) {
         Map<String, Region> regions = new LinkedHashMap<>();
         if (node instanceof Node.Mapping mapping) {
-            mapping.entries()
-                    .forEach((id, entry) ->
-                            entry(Region.class, id, entry).ifPresent(bound -> regions.put(id, bound.record())));
+            mapping.entries().forEach((id, entry) -> entry(Region.class, id, entry)
+                    .ifPresent(bound -> regions.put(id, bound.record())));
         }
         return regions;
     }

@@ -121,9 +121,8 @@ public final class BookLoader {
         }
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
         String key = RuleCache.key(texts);
-        Optional<RuleCache.Loaded> loaded = faults.isEmpty()
-                ? keptRules.join().filter(rules -> rules.key().equals(key))
-                : Optional.empty();
+        Optional<RuleCache.Loaded> loaded =
+                faults.isEmpty() ? keptRules.join().filter(rules -> rules.key().equals(key)) : Optional.empty();
         rules(texts, parts);
         String hash = files.hash();
         if (!faults.isEmpty() || !ShippedRules.passed(hash)) {
@@ -206,8 +205,7 @@ public final class BookLoader {
         }
     }
 
-    private <R extends Record> void collect(
-            Path file, Class<R> type, Map<String, R> into, BookChecks.Parts parts) {
+    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, BookChecks.Parts parts) {
         String topic = file.getParent().getFileName().toString();
         files.sound(file, type, parts.unread()).forEach((id, bound) -> {
             Place place = bound.places().beginning();
@@ -217,10 +215,7 @@ public final class BookLoader {
             Located first = parts.places().put(id, bound.places());
             if (first != null) {
                 faults.add(new Fault(
-                        place,
-                        id,
-                        "stands in the book twice; first at " + first.beginning(),
-                        "one id, one entry"));
+                        place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
             }
             into.put(id, bound.record());
         });
@@ -229,8 +224,7 @@ public final class BookLoader {
     private void rules(Map<String, String> texts, BookChecks.Parts parts) {
         texts.forEach((file, text) -> {
             int before = faults.size();
-            for (RuleText rule :
-                    RuleParser.sound(file, text, Measures.kinds().keySet(), faults)) {
+            for (RuleText rule : RuleParser.sound(file, text, Measures.kinds().keySet(), faults)) {
                 RuleText earlier = parts.rules().put(rule.id(), rule);
                 if (earlier != null) {
                     faults.add(new Fault(

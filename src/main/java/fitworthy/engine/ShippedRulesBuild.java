@@ -27,7 +27,8 @@ public final class ShippedRulesBuild {
     public static void main(String[] args) throws IOException, FaultsException {
         List<Fault> faults = new ArrayList<>();
         Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
-        texts.forEach((file, text) -> RuleParser.parse(file, text, Measures.kinds().keySet(), faults));
+        texts.forEach(
+                (file, text) -> RuleParser.parse(file, text, Measures.kinds().keySet(), faults));
         if (faults.isEmpty()) {
             write(RuleCache.key(texts), new CompiledRules(RuleCompiler.compile(texts, faults)), Path.of(args[1]));
         }

@@ -67,8 +67,7 @@ public final class Skeleton {
             faults.add(fault(
                     "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics())));
         } else if (book.cards().containsKey(id)) {
-            faults.add(
-                    fault("ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name"));
+            faults.add(fault("ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name"));
         }
         if (!Measures.kinds().containsKey(wanted.about())) {
             faults.add(fault(
@@ -145,7 +144,8 @@ public final class Skeleton {
                     "no case of " + topic + " has the measure " + kind.name(),
                     "write a case in which it is known first");
         }
-        Optional<String> word = regions.stream().flatMap(region -> region.word().stream()).findFirst();
+        Optional<String> word =
+                regions.stream().flatMap(region -> region.word().stream()).findFirst();
         if (word.isPresent()) {
             onlyForNumbers(kind);
         }

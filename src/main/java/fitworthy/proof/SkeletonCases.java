@@ -157,7 +157,9 @@ final class SkeletonCases {
                 .filter(measure -> measure.getWord().equals(word))
                 .map(measure -> "{id: " + rule + ", " + SkeletonCase.expected(measure) + "}")
                 .toList();
-        return new Begun("1", found(answered, "Answered '" + word + "' to ", lines)
+        return new Begun(
+                "1",
+                found(answered, "Answered '" + word + "' to ", lines)
                         + notKnown(shown -> !shown.answers(word))
                         + theDayBefore(answered));
     }
@@ -170,8 +172,7 @@ final class SkeletonCases {
             throw Skeleton.refused(
                     "--region",
                     "the value of " + id() + " " + e.getMessage(),
-                    "--region \"" + id() + "="
-                            + Dimension.ofUnit(kind.unit()).example() + "\"");
+                    "--region \"" + id() + "=" + Dimension.ofUnit(kind.unit()).example() + "\"");
         }
         return between(value, wanted)
                 .orElseThrow(() -> Skeleton.refused(

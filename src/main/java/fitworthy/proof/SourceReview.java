@@ -15,9 +15,7 @@ final class SourceReview {
     static void look(Book book, List<Fault> reminders) {
         Set<String> cited = new HashSet<>();
         book.cards().values().forEach(card -> cited.addAll(card.sources()));
-        book.practice()
-                .values()
-                .forEach(entry -> entry.values().forEach(value -> cited.addAll(value.sources())));
+        book.practice().values().forEach(entry -> entry.values().forEach(value -> cited.addAll(value.sources())));
         book.sources().keySet().stream()
                 .filter(id -> !cited.contains(id))
                 .forEach(id -> reminders.add(new Fault(

@@ -81,7 +81,9 @@ public final class RuleParser {
         List<Token> tokens = Lexer.read(Place.of(fileName), text, torn);
         List<RuleText> rules = new RuleParser(new Tokens(text, tokens, found), measureNames).rules();
         NavigableSet<Integer> begins = new TreeSet<>(List.of(0));
-        tokens.stream().filter(token -> token.is("rule")).forEach(token -> begins.add(token.place().line()));
+        tokens.stream()
+                .filter(token -> token.is("rule"))
+                .forEach(token -> begins.add(token.place().line()));
         Set<Integer> wrong = begins(begins, torn);
         // A rule with a wrong character in it cannot be read right: of that rule nothing else is said.
         found.removeIf(fault -> wrong.contains(begins.floor(fault.place().line())));

@@ -73,9 +73,7 @@ class MaintainingDocTest {
     /** A line that is not of this program, in the folder that holds the live book. */
     private String shell(String line) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(
-                        "sh",
-                        "-c",
-                        line.replace(COPY, folder.resolve("next").toString()))
+                        "sh", "-c", line.replace(COPY, folder.resolve("next").toString()))
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .start();
@@ -89,7 +87,8 @@ class MaintainingDocTest {
             for (Path each : all.sorted().toList()) {
                 Files.copy(
                         each,
-                        folder.resolve(name).resolve(Books.RULES.relativize(each).toString()));
+                        folder.resolve(name)
+                                .resolve(Books.RULES.relativize(each).toString()));
             }
         }
     }

@@ -377,8 +377,7 @@ class ProveTest {
     @Test
     void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
         String all = Files.readString(rules.resolve("sources.yaml"));
-        Ran ran = with(
-                "sources.yaml", all, "left-over:\n  title: A leaflet\n  seen: read in full\n" + all, prove());
+        Ran ran = with("sources.yaml", all, "left-over:\n  title: A leaflet\n  seen: read in full\n" + all, prove());
         assertEquals(1, ran.code(), ran.out() + ran.err());
         ran.says(rules.resolve("sources.yaml") + ":1:1: left-over: no card and no value cites this source");
     }
