@@ -7,11 +7,9 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleText;
 import fitworthy.source.Fault;
-import fitworthy.source.Located;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -23,61 +21,16 @@ import java.util.regex.Pattern;
 /** What must hold between the rules, cards, practice values and sources of a book. */
 public final class BookChecks {
 
-    /** The pieces of a book before they are one, those that nothing is wrong with. Maps are by id. */
-    public record Parts(
-            Path folder,
-            Map<String, Region> regions,
-            Map<String, Card> cards,
-            Map<String, RuleText> rules,
-            Map<String, DatedLimit> practice,
-            Map<String, Source> sources,
-            Map<String, Located> places,
-            Unread unread) {
-
-        boolean lackRegion(String id) {
-            return !regions.containsKey(id) && !unread.mayBeIn(cover());
-        }
-
-        boolean lackCard(String id) {
-            return !cards.containsKey(id) && !unread.mayBeIn(page(id, "cards.yaml"), id);
-        }
-
-        boolean lackRule(String id) {
-            return !rules.containsKey(id) && !unread.mayBeIn(page(id, topic(id) + ".drl"));
-        }
-
-        boolean lackPractice(String id) {
-            return !practice.containsKey(id) && !unread.mayBeIn(page(id, "practice.yaml"), id);
-        }
-
-        boolean lackSource(String id) {
-            return !sources.containsKey(id) && !unread.mayBeIn(folder.resolve("sources.yaml"), id);
-        }
-
-        Path cover() {
-            return folder.resolve("book.yaml");
-        }
-
-        private Path page(String id, String file) {
-            return folder.resolve(topic(id)).resolve(file);
-        }
-
-        /** Of an id that need not be one. */
-        private static String topic(String id) {
-            return id.split("\\.", 2)[0];
-        }
-    }
-
     private static final Pattern REGION = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
     private static final Pattern SOURCE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final Pattern LINK = Pattern.compile("https?://\\S+");
     private static final NodePath AGAINST = NodePath.of("against");
 
-    private final Parts parts;
+    private final BookParts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
 
-    public BookChecks(Parts parts, List<Fault> faults) {
+    public BookChecks(BookParts parts, List<Fault> faults) {
         this.parts = parts;
         this.faults = faults;
     }

@@ -29,11 +29,11 @@ final class CardWords {
         void tell(String id, String problem, String mend, NodePath path);
     }
 
-    private final BookChecks.Parts parts;
+    private final BookParts parts;
     private final Map<String, Card> cards;
     private final Faults faults;
 
-    CardWords(BookChecks.Parts parts, Faults faults) {
+    CardWords(BookParts parts, Faults faults) {
         this.parts = parts;
         this.cards = parts.cards();
         this.faults = faults;

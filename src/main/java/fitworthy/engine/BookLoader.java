@@ -2,6 +2,7 @@ package fitworthy.engine;
 
 import fitworthy.book.Book;
 import fitworthy.book.BookChecks;
+import fitworthy.book.BookParts;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.House;
@@ -105,7 +106,7 @@ public final class BookLoader {
         if (!faults.isEmpty()) {
             unread.file(coverFile);
         }
-        BookChecks.Parts parts = new BookChecks.Parts(
+        BookParts parts = new BookParts(
                 folder,
                 regions,
                 new TreeMap<>(),
@@ -183,7 +184,7 @@ public final class BookLoader {
         }
     }
 
-    private void sources(BookChecks.Parts parts) {
+    private void sources(BookParts parts) {
         Path file = folder.resolve("sources.yaml");
         files.sound(file, Source.class, parts.unread()).forEach((id, bound) -> {
             parts.sources().put(id, bound.record());
@@ -191,7 +192,7 @@ public final class BookLoader {
         });
     }
 
-    private void topic(Path topic, BookChecks.Parts parts, Map<String, String> texts) {
+    private void topic(Path topic, BookParts parts, Map<String, String> texts) {
         Path drl = rulesOf(topic);
         BookFiles.Text text = files.text(drl);
         if (text == null) {
@@ -205,7 +206,7 @@ public final class BookLoader {
         }
     }
 
-    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, BookChecks.Parts parts) {
+    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, BookParts parts) {
         String topic = file.getParent().getFileName().toString();
         files.sound(file, type, parts.unread()).forEach((id, bound) -> {
             Place place = bound.places().beginning();
@@ -221,7 +222,7 @@ public final class BookLoader {
         });
     }
 
-    private void rules(Map<String, String> texts, BookChecks.Parts parts) {
+    private void rules(Map<String, String> texts, BookParts parts) {
         texts.forEach((file, text) -> {
             int before = faults.size();
             for (RuleText rule : RuleParser.sound(file, text, Measures.kinds().keySet(), faults)) {

@@ -9,7 +9,6 @@ import fitworthy.proof.SkeletonCases.Begun;
 import fitworthy.proof.SkeletonText.Limit;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -64,13 +63,14 @@ public final class Skeleton {
         String id = wanted.id();
         String topic = id.contains(".") ? Book.topic(id) : id;
         if (!book.topics().contains(topic) || !id.matches("[a-z]+\\.[a-z][a-z0-9-]*")) {
-            faults.add(fault(
+            faults.add(Refusal.fault(
                     "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics())));
         } else if (book.cards().containsKey(id)) {
-            faults.add(fault("ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name"));
+            faults.add(Refusal.fault(
+                    "ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name"));
         }
         if (!Measures.kinds().containsKey(wanted.about())) {
-            faults.add(fault(
+            faults.add(Refusal.fault(
                     "--about",
                     "there is no measure '" + wanted.about() + "'"
                             + Words.suggestion(wanted.about(), Measures.kinds().keySet()),
@@ -93,10 +93,10 @@ public final class Skeleton {
             throws FaultsException {
         List<Fault> faults = new ArrayList<>();
         if (book.regions().containsKey(id)) {
-            faults.add(fault(
+            faults.add(Refusal.fault(
                     "ID", "the book has a region '" + id + "' already", "a new id, or its values in practice.yaml"));
         } else if (!id.matches("[a-z]+(-[a-z]+)*")) {
-            faults.add(fault(
+            faults.add(Refusal.fault(
                     "ID", "'" + id + "' is not written as regions are", "small letters and hyphens, such as au-tas"));
         }
         known(book, "--parent", parent, faults);
@@ -108,7 +108,7 @@ public final class Skeleton {
 
     private static void known(Book book, String option, String region, List<Fault> faults) {
         if (!book.regions().containsKey(region)) {
-            faults.add(fault(
+            faults.add(Refusal.fault(
                     option,
                     "the book has no region '" + region + "'"
                             + Words.suggestion(region, book.regions().keySet()),
@@ -116,18 +116,10 @@ public final class Skeleton {
         }
     }
 
-    private static Fault fault(String where, String problem, String right) {
-        return new Fault(Place.of(where), "", problem, right);
-    }
-
     private static void refuse(List<Fault> faults) throws FaultsException {
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
         }
-    }
-
-    static FaultsException refused(String where, String problem, String right) {
-        return new FaultsException(List.of(fault(where, problem, right)));
     }
 
     private Map<Path, String> rule(String topic) throws FaultsException {
@@ -139,7 +131,7 @@ public final class Skeleton {
             regions.add(new SkeletonCases(folder, engine, cases, region, wanted.from(), wanted.id(), kind, side));
         }
         if (regions.stream().noneMatch(SkeletonCases::known)) {
-            throw refused(
+            throw Refusal.of(
                     "--about",
                     "no case of " + topic + " has the measure " + kind.name(),
                     "write a case in which it is known first");
@@ -170,11 +162,11 @@ public final class Skeleton {
     private void onlyForNumbers(MeasureKind kind) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
         if (wanted.atLeast()) {
-            faults.add(fault("--at-least", kind.name() + " is an answer in a word", "leave it out"));
+            faults.add(Refusal.fault("--at-least", kind.name() + " is an answer in a word", "leave it out"));
         }
         wanted.values().forEach((region, value) -> {
             if (!value.isEmpty()) {
-                faults.add(fault(
+                faults.add(Refusal.fault(
                         "--region", kind.name() + " is an answer in a word and has no value", "--region " + region));
             }
         });
@@ -189,7 +181,7 @@ public final class Skeleton {
         for (Case each : cases) {
             LocalDate day = each.sheet().asOf();
             if (!day.isBefore(wanted.from())) {
-                throw refused(
+                throw Refusal.of(
                         "--from",
                         "the case at " + each.place() + " is about " + day + ", so a rule from " + wanted.from()
                                 + " on would change it",

@@ -149,7 +149,7 @@ final class SkeletonCases {
         Seen answered = seen.stream()
                 .filter(shown -> shown.answers(word))
                 .findFirst()
-                .orElseThrow(() -> Skeleton.refused(
+                .orElseThrow(() -> Refusal.of(
                         "--about",
                         "no case of the topic answers " + kind.name() + " with '" + word + "'" + region(),
                         "write a case that does first"));
@@ -169,13 +169,13 @@ final class SkeletonCases {
         try {
             value = QuantityText.parse(wanted, Dimension.ofUnit(kind.unit())).value();
         } catch (QuantityText.Unreadable e) {
-            throw Skeleton.refused(
+            throw Refusal.of(
                     "--region",
                     "the value of " + id() + " " + e.getMessage(),
                     "--region \"" + id() + "=" + Dimension.ofUnit(kind.unit()).example() + "\"");
         }
         return between(value, wanted)
-                .orElseThrow(() -> Skeleton.refused(
+                .orElseThrow(() -> Refusal.of(
                         "--region",
                         "no two cases of the topic come near enough to " + wanted + region(),
                         "write two cases first, one in which " + kind.name() + " is between "
@@ -198,7 +198,7 @@ final class SkeletonCases {
                 return between.get();
             }
         }
-        throw Skeleton.refused(
+        throw Refusal.of(
                 "--about",
                 "no two cases of the topic come near enough to each other in " + kind.name()
                         + " to put a limit between them",

@@ -37,7 +37,7 @@ class CardWordsTest {
     private static List<String> faults(Map<String, Card> cards) {
         List<String> told = new ArrayList<>();
         CardWords words = new CardWords(
-                new BookChecks.Parts(
+                new BookParts(
                         Path.of("rules"),
                         Map.of("au", new Region("Australia", ""), "au-sa", new Region("South Australia", "au")),
                         cards,

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.book.Book;
 import fitworthy.book.BookChecks;
+import fitworthy.book.BookParts;
 import fitworthy.book.TableReader;
 import fitworthy.book.Unread;
 import fitworthy.figures.plan.PracticeId;
@@ -46,7 +47,7 @@ class NothingCanGoMissingTest {
         book.practice().keySet().forEach(id -> places.put(id, NOWHERE));
         List<Fault> faults = new ArrayList<>();
         new BookChecks(
-                        new BookChecks.Parts(
+                        new BookParts(
                                 Books.RULES,
                                 book.regions(),
                                 without(book.cards(), card),
