@@ -25,7 +25,7 @@ import java.util.TreeSet;
  * @param rules its rules, by id
  * @param practice practice values by id
  * @param sources texts cited, by id
- * @param places where cards and practice values stand, by id
+ * @param places where cards, practice values and sources stand, by id
  * @param tables published tables
  * @param house what the house sets over it
  * @param values the practice values of each region by day
@@ -80,7 +80,7 @@ public record Book(
         return id.substring(0, id.indexOf('.'));
     }
 
-    /** Where a card or a practice value begins. */
+    /** Where a card, a practice value or a source begins. */
     public Place place(String id) {
         return places.get(id).beginning();
     }

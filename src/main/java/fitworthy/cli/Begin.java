@@ -83,9 +83,15 @@ final class Begin implements Runnable {
             name = "rule",
             mixinStandardHelpOptions = true,
             usageHelpWidth = 80,
-            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, "
-                    + "with a limit between two cases that the topic has.",
-            footer = {"", "Example:", "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01"})
+            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come. "
+                    + "Its limit is the value that you name for each region, else one between two cases of the topic.",
+            footer = {
+                "",
+                "Examples:",
+                "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01",
+                "  fitworthy begin rule water.plenty --about water.reserve --at-least \\",
+                "    --region \"au=3 days\" --region \"uk=2 days\" --from 2027-07-01"
+            })
     static final class Rule extends Beginning {
         @Option(
                 names = "--about",
@@ -104,10 +110,15 @@ final class Begin implements Runnable {
 
         @Option(
                 names = "--region",
-                paramLabel = "REGION",
+                paramLabel = "REGION[=VALUE]",
                 defaultValue = "any",
-                description = "The region it holds in;" + " any where left out.")
-        private String region;
+                mapFallbackValue = "",
+                description = "A region it holds in, with its value there; may be given several times;"
+                        + " any where left out.")
+        private Map<String, String> values;
+
+        @Option(names = "--at-least", description = "The figure has to be at least the value; at most where left out.")
+        private boolean atLeast;
 
         Rule(CommandContext around) {
             super(around);
@@ -115,7 +126,7 @@ final class Begin implements Runnable {
 
         @Override
         Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException {
-            return Skeleton.rule(folder, engine, id, about, region, from);
+            return Skeleton.rule(folder, engine, new Skeleton.Wanted(id, about, atLeast, values, from));
         }
     }
 

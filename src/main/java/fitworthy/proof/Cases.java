@@ -156,20 +156,28 @@ public final class Cases {
         for (String path : text.without()) {
             changed = Trees.without(changed, NodePath.parse(path));
         }
-        List<Fault> sheetFaults = new ArrayList<>();
+        House house = house(mapping, text);
         try {
-            House house = mapping.get("house") instanceof Node.Mapping set
-                    ? HouseReader.read(set, set.place().file(), text.name(), book, sheetFaults)
-                    : House.NONE;
             cases.add(new Case(
                     topic,
                     text,
                     mapping.place(),
                     changed,
-                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults),
+                    SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>()),
                     house));
         } catch (FaultsException e) {
             faults.addAll(e.faults());
+        }
+    }
+
+    private House house(Node.Mapping mapping, Text text) {
+        try {
+            return mapping.get("house") instanceof Node.Mapping set
+                    ? HouseReader.read(set, set.place().file(), text.name(), book, new ArrayList<>())
+                    : House.NONE;
+        } catch (FaultsException e) {
+            faults.addAll(e.faults());
+            return House.NONE;
         }
     }
 }

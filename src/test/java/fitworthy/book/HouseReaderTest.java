@@ -299,4 +299,27 @@ class HouseReaderTest {
             assertTrue(faults.get(i).startsWith(beginnings.get(i)), faults.get(i) + "\nis not\n" + beginnings.get(i));
         }
     }
+
+    /** What is held against the book is told beside what cannot be read. */
+    @Test
+    void aLooserValueIsToldInTheRunThatTellsWhatElseIsWrong() {
+        List<String> faults = faults(
+                "values:",
+                "  - {practice: mass.side-most, region: any, from: 2026-01-01, value: 7 %}",
+                "  - {practice: mass.gvm-reserve, region: any, from: 2026-01-01}",
+                "  - {practice: mass.side-most, region: any, from: soon, value: 9 %}",
+                "severities:",
+                "  - {rule: mass.gvm-ovr, severity: stop}",
+                "color: red");
+        List<String> beginnings = List.of(
+                "house.yaml:3:70: values.1.value: 7 % is looser than the book's",
+                "house.yaml:4:5: values.2.value: is missing",
+                "house.yaml:5:51: values.3.from: is 'soon', which is not a date",
+                "house.yaml:7:12: severities.1.rule: the rule book has no rule 'mass.gvm-ovr'",
+                "house.yaml:8:1: color: no field has this name");
+        assertEquals(beginnings.size(), faults.size(), () -> String.join("\n", faults));
+        for (int i = 0; i < beginnings.size(); i++) {
+            assertTrue(faults.get(i).startsWith(beginnings.get(i)), faults.get(i) + "\nis not\n" + beginnings.get(i));
+        }
+    }
 }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,6 +23,8 @@ class MaintainingDocTest {
 
     private static final Path PAGE = Path.of("docs", "maintaining.md");
     private static final String COPY = "/tmp/rules-next";
+    /** A word of a command, or several in quotes. */
+    private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|\\S)+");
 
     @TempDir
     private Path folder;
@@ -57,42 +60,81 @@ class MaintainingDocTest {
                 .orElseThrow();
     }
 
-    private String here(String command) {
-        return command.replace(COPY, folder.resolve("rules").toString());
-    }
-
     private Ran run(String heading, String command) throws IOException {
         String line = blocks(heading).stream()
                 .flatMap(String::lines)
                 .filter(each -> each.startsWith("fitworthy " + command))
                 .findFirst()
                 .orElseThrow();
-        return Ran.of(here(line).substring("fitworthy ".length()).split("\\s+"));
+        return ran(line);
     }
 
-    /** Runs a line for the shell. */
-    private void shell(String command) throws IOException, InterruptedException {
-        Process shell = new ProcessBuilder("bash", "-c", here(command))
+    /** A line of the page, on the copy and on a live book of its own. */
+    private Ran ran(String line) {
+        return Ran.of(WORD.matcher(line.replace(COPY, folder.resolve("next").toString())
+                        .replace("--rules rules", "--rules " + folder.resolve("rules"))
+                        .substring("fitworthy ".length()))
+                .results()
+                .map(word -> word.group().replace("\"", ""))
+                .toArray(String[]::new));
+    }
+
+    /** A line that is not of this program, in the folder that holds the live book. */
+    private String shell(String line) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(
+                        "sh", "-c", line.replace(COPY, folder.resolve("next").toString()))
+                .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .start();
-        String said = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, shell.waitFor(), said);
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.waitFor();
+        return said;
     }
 
-    private void copyBook() throws IOException {
+    private void copyBook(String name) throws IOException {
         try (Stream<Path> all = Files.walk(Books.RULES)) {
             for (Path each : all.sorted().toList()) {
                 Files.copy(
                         each,
-                        folder.resolve("rules")
+                        folder.resolve(name)
                                 .resolve(Books.RULES.relativize(each).toString()));
             }
         }
     }
 
+    private String live(String file) throws IOException {
+        return Files.readString(folder.resolve("rules").resolve(file));
+    }
+
+    /** Every file that was changed goes into the live book, which is proved then and can be had back. */
+    private void putInPlaceAndUndone() throws IOException, InterruptedException {
+        Path cover = folder.resolve("next/book.yaml");
+        Files.writeString(cover, Files.readString(cover).replaceFirst("edition: \".*?\"", "edition: \"2027.07\""));
+        shell("git init -q; git config user.name Keeper; git config user.email keeper@example.org");
+        shell("git add rules; git commit -qm Before");
+        String before = live("water/practice.yaml");
+        List<String> lines = block(RAISE, "diff -rq").lines().toList();
+        assertEquals(3, shell(lines.get(0)).lines().count(), "practice, cases and the cover");
+        shell(lines.get(1));
+        assertEquals("", shell(lines.get(0)), "all of them are copied");
+        Ran proof = ran(lines.get(2));
+        assertEquals(0, proof.code(), proof.out() + proof.err());
+        assertTrue(proof.out().contains("edition 2027.07"), proof.out());
+        List<String> undo = block(RAISE, "git checkout").lines().toList();
+        String after = live("water/practice.yaml");
+        shell(undo.get(0));
+        assertEquals(before, live("water/practice.yaml"));
+        shell(lines.get(1));
+        shell(lines.get(3));
+        shell(lines.get(4));
+        assertEquals(after, live("water/practice.yaml"));
+        shell(undo.get(1));
+        assertEquals(before, live("water/practice.yaml"));
+    }
+
     /** Adds the block below the entry it belongs to, with its dashes straight below those there. */
     private void add(String file, String after, int indent, String block) throws IOException {
-        Path page = folder.resolve("rules/water").resolve(file);
+        Path page = folder.resolve("next/water").resolve(file);
         String text = Files.readString(page);
         int blank = after.isEmpty() ? -1 : text.indexOf("\n\n", text.indexOf(after));
         int from = blank < 0 ? text.length() : blank + 1;
@@ -102,8 +144,8 @@ class MaintainingDocTest {
 
     @Test
     void whatIsDueComesOutAsThePageSays() throws IOException {
-        copyBook();
-        Path sources = folder.resolve("rules/sources.yaml");
+        copyBook("next");
+        Path sources = folder.resolve("next/sources.yaml");
         // As if nobody had written a day down yet.
         String text = Files.readString(sources).replaceAll("(?m)^  (checked|review): .*\n", "");
         Files.writeString(sources, text);
@@ -123,8 +165,9 @@ class MaintainingDocTest {
     }
 
     @Test
-    void theWalkThroughComesOutAsThePageSays() throws IOException {
-        copyBook();
+    void theWalkThroughComesOutAsThePageSays() throws IOException, InterruptedException {
+        copyBook("next");
+        copyBook("rules");
         String page = run(RAISE, "handbook water.no-reserve").out();
         assertTrue(page.contains("water.reserve-least") && page.contains("South Australia"), page);
         add("practice.yaml", "water.reserve-least:", 4, block(RAISE, "- region: au-sa"));
@@ -143,8 +186,11 @@ class MaintainingDocTest {
                                 "- added: South Australia (au-sa) from 2027-07-01: 4 days (until then: 3 days); review:"
                                         + " 2028-07-01; published"),
                 changes.out());
-        Ran begun = run("A new rule", "begin rule");
-        assertEquals(0, begun.code(), begun.err());
+        putInPlaceAndUndone();
+        for (String rule : List.of("begin rule mass.", "begin rule water.")) {
+            Ran begun = run("A new rule", rule);
+            assertEquals(0, begun.code(), begun.err());
+        }
         assertEquals(0, run("A new region", "begin region").code());
         String after = run(RAISE, "prove").out();
         assertTrue(!after.contains("FAULTS") && after.contains("words of its card are still to be written"), after);
@@ -154,7 +200,7 @@ class MaintainingDocTest {
                 "--region",
                 "au-tas",
                 "--rules",
-                folder.resolve("rules").toString());
+                folder.resolve("next").toString());
         assertTrue(tasmania.out().contains("Region   Tasmania"), tasmania.out() + tasmania.err());
     }
 
@@ -171,6 +217,7 @@ class MaintainingDocTest {
 
     @Test
     void aCheckIsRetiredAsThePageSays() throws IOException, InterruptedException {
+        copyBook("rules");
         shell(block(RETIRE, "rm -rf"));
         add("cards.yaml", "water.one-tank:", 2, block(RETIRE, "ends: "));
         add("cases.yaml", "", 2, block(RETIRE, "- name: On the last day"));
@@ -184,13 +231,14 @@ class MaintainingDocTest {
         run(RETIRE, "explain")
                 .printed(0)
                 .says("The rule water.one-tank was retired on 2027-03-01, so it is not checked on 2027-03-01.");
-        String rules = folder.resolve("rules").toString();
+        String rules = folder.resolve("next").toString();
         Ran.of("check", touring(waiver("water.one-tank")), "--rules", rules, "--as-of", "2027-03-01")
                 .says("the rule water.one-tank was retired on 2027-03-01; the waiver is not needed");
     }
 
     @Test
     void aRuleIsGivenAnotherNameAsThePageSays() throws IOException, InterruptedException {
+        copyBook("rules");
         shell(block(RENAME, "rm -rf"));
         shell(block(RENAME, "grep -rlF"));
         add("cards.yaml", "water.near-heat:", 2, block(RENAME, "formerly: "));
@@ -198,7 +246,7 @@ class MaintainingDocTest {
         assertEquals(0, proof.code(), proof.out() + proof.err());
         run(RENAME, "effect").printed(0).says("Renamed water.too-near is now water.near-heat");
         run(RENAME, "explain").printed(0).says("water.too-near is now water.near-heat. water.near-heat: ");
-        String rules = folder.resolve("rules").toString();
+        String rules = folder.resolve("next").toString();
         Ran.of("check", touring(waiver("water.too-near")), "--rules", rules)
                 .says("water.near-heat, waived by foreman until 2027-12-31: Seen "
                         + "(water.too-near is now water.near-heat) - there is no such finding");

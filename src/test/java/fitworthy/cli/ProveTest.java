@@ -452,4 +452,69 @@ class ProveTest {
         assertEquals(0, ran.code(), ran.out() + ran.err());
         return new ObjectMapper().readTree(ran.out()).get("cases").asInt();
     }
+
+    /** What is wrong with an entry of sources.yaml, its line, and what the message says would be right. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, link, seen",
+                "seen:|sean:|2:3: sphere-course.seen: is missing: what was seen of it|seen: read in full",
+                "title: A course|title: [A course]|2:10: sphere-course.title: is a list where words belong|title: Light vehicle",
+                "seen: the table|seen:|4:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
+                "link: |link: see |3:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
+                "sphere-course:|Sphere course:|1:1: Sphere course: 'Sphere course' is no id of a source|small letters",
+                "(?s)course:.*|course: the handbook|1:1: sphere-course: is 'the handbook' where a group of fields belongs|sphere-course: with",
+            })
+    void whatIsWrongWithASourceIsToldAtItsLine(String old, String now, String said, String right) throws IOException {
+        String entry = "sphere-course:\n  title: A course\n  link: https://example.org\n  seen: the table";
+        String all = Files.readString(rules.resolve("sources.yaml"));
+        String rest = all.replaceFirst("(?s)sphere-course:\n.*?(?=\n\\S|\\z)\n?", "");
+        Ran ran = with("sources.yaml", all, entry.replaceFirst(old, now) + "\n" + rest, prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(ran.err().contains(rules.resolve("sources.yaml") + ":" + said), ran.err());
+        assertTrue(ran.err().contains("    right: " + right), ran.err());
+    }
+
+    @Test
+    void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
+        String all = Files.readString(rules.resolve("sources.yaml"));
+        Ran ran = with("sources.yaml", all, "left-over:\n  title: A leaflet\n  seen: read in full\n" + all, prove());
+        assertEquals(1, ran.code(), ran.out() + ran.err());
+        ran.says(rules.resolve("sources.yaml") + ":1:1: left-over: no card and no value cites this source");
+    }
+
+    /** A rule that cannot be read, one with a wrong character, one without its card and a value without its text. */
+    @Test
+    void whatIsWrongInOneFileHidesNothingInAnother() throws IOException {
+        Path drl = rules.resolve("water/water.drl");
+        String before = Files.readString(drl);
+        Path practice = rules.resolve("water/practice.yaml");
+        String values = Files.readString(practice);
+        Files.writeString(
+                drl,
+                before.replace("\"water.reserve\", known, value", "\"water.reserve\", known value")
+                        .replace("value > $most.value)\n    $days", "value > $most.value \\)\n    $days")
+                        .replace("water.not-potable", "water.undrinkable"));
+        Files.writeString(practice, values.replace("sources: [sphere-course]", "sources: [sphere-corse]"));
+        try {
+            Ran ran = with("sources.yaml", "  seen: ", "  sean: ", prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            String told = ran.err();
+            for (String fault : new String[] {
+                "water.drl:13:55: ",
+                "water.drl:31:69: a backslash has no place in a rule file",
+                "water.drl:46: water.undrinkable: this rule has no card",
+                "cites 'sphere-corse', which sources.yaml does not list",
+                "no field has this name"
+            }) {
+                assertTrue(told.contains(fault), fault + " is not told in\n" + ran.err());
+            }
+            // The rules that could not be read are not missed, nor are the values that they use.
+            assertTrue(!told.contains("no rule uses this practice value") && !told.contains("has no rule"), told);
+        } finally {
+            Files.writeString(drl, before);
+            Files.writeString(practice, values);
+        }
+    }
 }
