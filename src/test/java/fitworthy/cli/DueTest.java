@@ -200,7 +200,7 @@ class DueTest {
                 .says("No day is made up.")
                 .says("- water.reserve-least: au from 2000-01-01 (water/practice.yaml:");
         assertTrue(ran.out().contains("\nWithout a day: "), ran.out());
-        assertTrue(ran.out().contains("\nSources: abyc-drop, "), ran.out());
+        assertTrue(ran.out().contains("\nSources: council-water-carriers, "), ran.out());
     }
 
     /** Where all was looked at nothing is listed, and the code says so. */
