@@ -1,6 +1,7 @@
 import fitworthy.advice.Adviser;
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.RuleEngine;
+import fitworthy.printout.ComparedPlan;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.sheet.Sheet;
@@ -101,7 +102,8 @@ final class Runs {
         List<String> names = sheet.options().stream().map(Sheet.Option::name).toList();
         long start = System.nanoTime();
         double busy = processor();
-        Alternatives found = Alternatives.of(engine, tree, sheet, names, until(start), tried -> {});
+        Alternatives<ComparedPlan> found =
+                Alternatives.of(engine, tree, sheet, names, ComparedPlan::of, until(start), tried -> {});
         System.out.printf(
                 "%s compare %s: %.1f s (processor %.1f s), %d of %d%n",
                 name,

@@ -57,6 +57,7 @@ class ArchitectureTest {
             "printout",
             "proof",
             "handbook",
+            "changes",
             "batch",
             "effect",
             "cli");
@@ -71,6 +72,8 @@ class ArchitectureTest {
             "fitworthy.effect.Journal",
             "fitworthy.engine.CacheFolder",
             "fitworthy.engine.ShippedRulesBuild");
+
+    private static final Set<String> READERS = Set.of("fitworthy.source.InputFile", "fitworthy.engine.CacheFolder");
 
     /** What the packaging compiles of the shipped rule files is made, not written, and may lie beside the others. */
     private static final Pattern MADE = Pattern.compile(".*/fitworthy/compiled/.*");
@@ -202,6 +205,23 @@ class ArchitectureTest {
                         "a file is printed whole or not at all (WholeFile, and Leftovers of killed runs), a journal only"
                                 + " grows, a cache may be lost, and the build writes its own classes: nothing else may leave half"
                                 + " a file")
+                .check(CODE);
+    }
+
+    @Test
+    void fewReadFiles() {
+        READERS.forEach(name -> assertTrue(CODE.contain(name), name));
+        Pattern ways = Pattern.compile("read(AllBytes|AllLines|String)|lines|newBufferedReader|newInputStream");
+        noClasses()
+                .that(describe("are no readers of files", type -> !READERS.contains(type.getName())))
+                .should()
+                .callMethodWhere(describe(
+                        "reads a file",
+                        call -> call.getTarget().getOwner().isEquivalentTo(Files.class)
+                                && ways.matcher(call.getTarget().getName()).matches()))
+                .because(
+                        "a pipe is waited for without end and a link may lead anywhere: what is opened is looked at first"
+                                + " (InputFile), and a cache looks for itself")
                 .check(CODE);
     }
 

@@ -109,7 +109,7 @@ public final class Adviser {
                 List.of(),
                 notAssessed,
                 sorted(DoesNotApply.class, BY_RULE),
-                Waiving.all(sheet, looked, findings, notAssessed),
+                Waiving.all(sheet, engine.book(), looked, findings, notAssessed),
                 facts,
                 Map.of());
     }

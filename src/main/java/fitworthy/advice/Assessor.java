@@ -9,6 +9,7 @@ import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Card;
 import fitworthy.book.EffectiveRule;
 import fitworthy.book.EffectiveRules;
+import fitworthy.book.FormerIds;
 import fitworthy.book.Practice;
 import fitworthy.book.RuleSplit.RuleSet;
 import fitworthy.engine.Budget;
@@ -39,6 +40,7 @@ final class Assessor {
     private final Sheet sheet;
     private final Budget.Bounds bounds;
     private final EffectiveRules inForce;
+    private final FormerIds former;
 
     /**
      * What came of some rules.
@@ -65,6 +67,7 @@ final class Assessor {
         this.sheet = sheet;
         this.bounds = bounds;
         this.inForce = engine.book().inForce(sheet.region(), sheet.asOf());
+        this.former = engine.book().formerIds();
     }
 
     /** What of the book is in force in the sheet's region on its day. */
@@ -165,7 +168,8 @@ final class Assessor {
         Card card = inForce.card(fired.id());
         Judged judged = new Judged(
                 fired.id(), card, engine.book().rules().get(fired.id()), fired.judged(), loadCase(fired.measures()));
-        return new Finding(judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, judged));
+        return new Finding(
+                judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, former, judged));
     }
 
     /**

@@ -36,8 +36,11 @@ public record Explanation(String loadCase, Measure judged, boolean holds, List<S
     /** A comparison with whether it holds. */
     public record Check(Comparison comparison, boolean holds) {}
 
-    /** Explains a rule for every subject and load case that it could have been about. */
+    /** Explains a rule for every subject and load case that it could have been about; for none once it is retired. */
     public static List<Explanation> of(Advice advice, String id) {
+        if (advice.book().retired(id, advice.sheet().asOf()).isPresent()) {
+            return List.of();
+        }
         Condition condition = advice.book().condition(id);
         String judges = advice.book().cards().get(id).judges();
         List<Explanation> explanations = new ArrayList<>();

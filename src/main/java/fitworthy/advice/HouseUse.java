@@ -2,10 +2,13 @@ package fitworthy.advice;
 
 import fitworthy.book.House;
 import fitworthy.book.Practice;
+import fitworthy.book.Retired;
 import fitworthy.figures.measure.Measure;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,8 +17,9 @@ import java.util.Set;
  * @param values its values that stand in place of the book's in the sheet's region on its day
  * @param severities its severities that differ from the book's
  * @param idle what of it made no difference to this sheet
+ * @param ended what of it is for a rule or practice value that is asked for no more
  */
-public record HouseUse(List<Practice> values, List<House.SetSeverity> severities, List<Idle> idle) {
+public record HouseUse(List<Practice> values, List<House.SetSeverity> severities, List<Idle> idle, List<Ended> ended) {
 
     /**
      * An entry that made no difference.
@@ -23,6 +27,9 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
      * @param entry it in words, such as {@code mass.side-most of us from 2026-01-01}
      */
     public record Idle(String entry, Why why) {}
+
+    /** An entry that is not needed any more. @param retired since when, in words */
+    public record Ended(String entry, String retired) {}
 
     /** Why an entry made no difference. */
     public enum Why {
@@ -35,6 +42,17 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
     /** How the house's entries stand with the sheet that was advised on. */
     public static HouseUse of(Advice advice) {
         House house = advice.book().house();
+        HouseUse use = new HouseUse(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        Set<String> rules = arising(advice);
+        Set<String> asked = new HashSet<>();
+        rules.forEach(id -> asked.addAll(advice.book().rules().get(id).practice()));
+        house.page().values().forEach(value -> use.value(value, advice, asked));
+        house.page().severities().forEach(rating -> use.severity(rating, advice, rules));
+        return use;
+    }
+
+    /** The rules whose question arises on the sheet. */
+    private static Set<String> arising(Advice advice) {
         Set<String> measures = new HashSet<>();
         advice.facts()
                 .values()
@@ -45,42 +63,46 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
                 }));
         Set<String> rules = new HashSet<>(advice.book().cards().keySet());
         rules.removeIf(id -> !measures.contains(advice.book().cards().get(id).judges()));
-        Set<String> asked = new HashSet<>();
-        rules.forEach(id -> asked.addAll(advice.book().rules().get(id).practice()));
-        List<Practice> values = new ArrayList<>();
-        List<Idle> idle = new ArrayList<>();
-        for (House.Value value : house.page().values()) {
-            Practice now = advice.book()
-                                    .lookup(
-                                            value.practice(),
-                                            advice.sheet().region(),
-                                            advice.sheet().asOf())
-                            instanceof Practice.Lookup.Found found
-                    ? found.practice()
-                    : null;
-            boolean inForce = now != null
-                    && now.house().filter(use -> use.set().equals(value)).isPresent();
-            if (inForce) {
-                values.add(now);
-            }
-            if (!inForce || !asked.contains(value.practice())) {
-                idle.add(new Idle(
-                        value.practice() + " of " + value.region() + " from " + value.from(),
-                        inForce ? Why.NOT_ASKED : Why.CHANGES_NOTHING));
-            }
+        return rules;
+    }
+
+    private void value(House.Value value, Advice advice, Set<String> asked) {
+        LocalDate day = advice.sheet().asOf();
+        String entry = value.practice() + " of " + value.region() + " from " + value.from();
+        Optional<String> retired = advice.book().unused(value.practice(), day);
+        if (retired.isPresent()) {
+            ended.add(new Ended(entry, retired.get()));
+            return;
         }
-        for (House.Rating rating : house.page().severities()) {
-            if (!house.severities().containsKey(rating.rule())) {
-                idle.add(new Idle(rating.rule(), Why.CHANGES_NOTHING));
-            } else if (!rules.contains(rating.rule())) {
-                idle.add(new Idle(rating.rule(), Why.NOT_ASKED));
-            }
+        Practice now = advice.book().lookup(value.practice(), advice.sheet().region(), day)
+                        instanceof Practice.Lookup.Found found
+                ? found.practice()
+                : null;
+        boolean inForce = now != null
+                && now.house().filter(use -> use.set().equals(value)).isPresent();
+        if (inForce) {
+            values.add(now);
         }
-        return new HouseUse(
-                values,
-                house.severities().keySet().stream()
-                        .map(house.severities()::get)
-                        .toList(),
-                idle);
+        if (!inForce || !asked.contains(value.practice())) {
+            idle.add(new Idle(entry, inForce ? Why.NOT_ASKED : Why.CHANGES_NOTHING));
+        }
+    }
+
+    private void severity(House.Rating rating, Advice advice, Set<String> rules) {
+        String rule = rating.rule();
+        House.SetSeverity set = advice.book().house().severities().get(rule);
+        Optional<Retired> retired = advice.book().retired(rule, advice.sheet().asOf());
+        if (retired.isPresent()) {
+            ended.add(new Ended(rule, retired.get().words(rule)));
+            return;
+        }
+        if (set == null) {
+            idle.add(new Idle(rule, Why.CHANGES_NOTHING));
+            return;
+        }
+        severities.add(set);
+        if (!rules.contains(rule)) {
+            idle.add(new Idle(rule, Why.NOT_ASKED));
+        }
     }
 }

@@ -4,22 +4,28 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
+import fitworthy.book.FormerIds;
 import fitworthy.book.Severity;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Waiver;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
-import fitworthy.source.Words;
 import java.util.List;
 import java.util.Optional;
 
-/** A waiver of the sheet and what became of it. */
-public record Waiving(Waiver waiver, State state) {
+/**
+ * A waiver of the sheet and what became of it.
+ *
+ * @param rule the present id of the rule that it names
+ */
+public record Waiving(Waiver waiver, String rule, State state) {
 
     /** What became of a waiver. */
     public enum State {
         ACTIVE,
+        /** Its rule is not checked any more. */
+        RETIRED,
         /** Its last day is past. */
         EXPIRED,
         /** It would waive a stop, but leaves open on what subject or in which loading. */
@@ -29,7 +35,10 @@ public record Waiving(Waiver waiver, State state) {
         NOTHING_FOUND
     }
 
-    /** Adds a fault for each waiver, in the tree of a sheet, of a rule that the book does not have. */
+    /**
+     * Adds a fault for each waiver, in the tree of a sheet, of a rule that the book does not have and never had. None is
+     * suggested: the nearest id may be that of another stop.
+     */
     public static void check(Node.Mapping root, Book book, List<Fault> faults) {
         int count = root.get("waivers") instanceof Node.Listing listing
                 ? listing.items().size()
@@ -37,13 +46,13 @@ public record Waiving(Waiver waiver, State state) {
         for (int i = 1; i <= count; i++) {
             NodePath path = NodePath.of("waivers").to(i).to("rule");
             if (path.nearestIn(root) instanceof Node.Scalar rule
-                    && !book.cards().containsKey(rule.text())) {
+                    && !book.cards().containsKey(book.formerIds().present(rule.text()))) {
                 faults.add(new Fault(
                         rule.place(),
                         path.toString(),
-                        "the rule book has no rule " + rule.described()
-                                + Words.suggestion(rule.text(), book.cards().keySet()),
-                        "an id as printed under a finding, such as mass.gvm-over"));
+                        "the rule book has no rule " + rule.described(),
+                        "the id printed under the very finding that it is to waive; one that is only like it may be"
+                                + " another stop"));
             }
         }
     }
@@ -51,33 +60,40 @@ public record Waiving(Waiver waiver, State state) {
     /**
      * The waiver that counts for a finding. A stop is waived only where the waiver names its subject and its loading.
      */
-    static Optional<Waiver> of(Sheet sheet, Judged judged) {
+    static Optional<Waiver> of(Sheet sheet, FormerIds former, Judged judged) {
         return sheet.waivers().stream()
-                .filter(waiver -> !expired(waiver, sheet) && matches(waiver, judged) && !tooWide(waiver, judged))
+                .filter(waiver -> !expired(waiver, sheet)
+                        && matches(waiver, former.present(waiver.rule()), judged)
+                        && !tooWide(waiver, judged))
                 .findFirst();
     }
 
     /** What became of each waiver whose load case was looked at. */
-    static List<Waiving> all(Sheet sheet, List<String> cases, List<Finding> findings, List<NotAssessed> notAssessed) {
+    static List<Waiving> all(
+            Sheet sheet, Book book, List<String> cases, List<Finding> findings, List<NotAssessed> notAssessed) {
+        FormerIds former = book.formerIds();
         return sheet.waivers().stream()
                 .filter(waiver -> waiver.in().isEmpty() || cases.contains(waiver.in()))
-                .map(given -> new Waiving(given, state(given, sheet, findings, notAssessed)))
+                .map(given -> {
+                    String rule = former.present(given.rule());
+                    State state = book.retired(rule, sheet.asOf()).isPresent()
+                            ? State.RETIRED
+                            : expired(given, sheet) ? State.EXPIRED : state(given, rule, findings, notAssessed);
+                    return new Waiving(given, rule, state);
+                })
                 .toList();
     }
 
-    private static State state(Waiver waiver, Sheet sheet, List<Finding> findings, List<NotAssessed> notAssessed) {
-        if (expired(waiver, sheet)) {
-            return State.EXPIRED;
-        }
+    private static State state(Waiver waiver, String rule, List<Finding> findings, List<NotAssessed> notAssessed) {
         if (findings.stream()
                 .anyMatch(finding -> finding.waiver().filter(waiver::equals).isPresent())) {
             return State.ACTIVE;
         }
         if (findings.stream()
-                .anyMatch(finding -> matches(waiver, finding.judged()) && tooWide(waiver, finding.judged()))) {
+                .anyMatch(finding -> matches(waiver, rule, finding.judged()) && tooWide(waiver, finding.judged()))) {
             return State.TOO_WIDE;
         }
-        return notAssessed.stream().anyMatch(outcome -> matches(waiver, outcome.judged()))
+        return notAssessed.stream().anyMatch(outcome -> matches(waiver, rule, outcome.judged()))
                 ? State.NOT_ASSESSED
                 : State.NOTHING_FOUND;
     }
@@ -86,8 +102,9 @@ public record Waiving(Waiver waiver, State state) {
         return sheet.asOf().isAfter(waiver.until());
     }
 
-    private static boolean matches(Waiver waiver, Judged judged) {
-        return waiver.rule().equals(judged.id())
+    /** @param rule the present id of the waiver's rule */
+    private static boolean matches(Waiver waiver, String rule, Judged judged) {
+        return rule.equals(judged.id())
                 && (waiver.subject().isEmpty() || waiver.subject().equals(judged.subject()))
                 && (waiver.in().isEmpty() || waiver.in().equals(judged.loadCase()));
     }

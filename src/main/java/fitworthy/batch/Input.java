@@ -1,6 +1,7 @@
 package fitworthy.batch;
 
 import fitworthy.source.Fault;
+import fitworthy.source.InputFile;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
@@ -17,7 +18,7 @@ public record Input(Place place, byte[] line) {
 
     /** Its text, or null with a fault where it cannot be had. */
     public String text(List<Fault> faults) {
-        return line == null ? NodeReader.text(Path.of(place.file()), faults) : NodeReader.text(line, place, faults);
+        return line == null ? InputFile.text(Path.of(place.file()), faults) : InputFile.text(line, place, faults);
     }
 
     /** The tree of its text, or null with a fault. */
@@ -30,6 +31,6 @@ public record Input(Place place, byte[] line) {
                     "one sheet a line: {\"title\": \"Touring wagon\", ...}"));
             return null;
         }
-        return text == null ? null : NodeReader.read(place, text, faults);
+        return NodeReader.read(place, text, faults);
     }
 }

@@ -2,7 +2,7 @@ package fitworthy.batch;
 
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
+import fitworthy.source.InputFile;
 import fitworthy.source.Place;
 import java.io.Closeable;
 import java.io.IOException;
@@ -43,7 +43,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
      * The sheets of folders and files. A file whose name ends like that of a sheet is one sheet, and any other, or
      * {@code -} for the standard input, holds a sheet in JSON on each line.
      *
-     * @throws FaultsException where one of them is not there or a folder holds no sheet
+     * @throws FaultsException where one of them is no file or a folder holds no sheet
      */
     public static Inputs of(List<Path> given, InputStream standardInput) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
@@ -51,11 +51,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
         for (Path each : given) {
             if (Files.isDirectory(each)) {
                 files.addAll(sheets(each, faults));
-            } else if (Files.exists(each) || each.equals(STANDARD_INPUT)) {
+            } else if (each.equals(STANDARD_INPUT) || InputFile.check(each, faults)) {
                 files.add(each);
-            } else {
-                faults.add(new Fault(
-                        Place.of(each.toString()), "", "there is no such file", "check the spelling of the path"));
             }
         }
         if (!faults.isEmpty()) {
@@ -88,6 +85,13 @@ public final class Inputs implements Iterator<Input>, Closeable {
         return file.toString().matches(".*\\.(yaml|yml|json)");
     }
 
+    /** The files that are read; for the standard input the system's name of it, which may lead to one. */
+    public List<Path> files() {
+        return files.stream()
+                .map(file -> file.equals(STANDARD_INPUT) ? Path.of("/dev/stdin") : file)
+                .toList();
+    }
+
     /** How many sheets there are; unknown where a file holds many. */
     public OptionalInt count() {
         return files.stream().allMatch(Inputs::isOneSheet) ? OptionalInt.of(files.size()) : OptionalInt.empty();
@@ -115,8 +119,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
         } else {
             open = file;
             lines = new LineReader(
-                    file.equals(STANDARD_INPUT) ? standardInput : Files.newInputStream(file),
-                    NodeReader.LARGEST_BYTES + 1);
+                    file.equals(STANDARD_INPUT) ? standardInput : InputFile.open(file), InputFile.LARGEST_BYTES + 1);
         }
     }
 

@@ -1,13 +1,16 @@
 package fitworthy.book;
 
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.Condition;
 import fitworthy.rules.RuleText;
 import fitworthy.source.Located;
 import fitworthy.source.Place;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -22,7 +25,7 @@ import java.util.TreeSet;
  * @param rules its rules, by id
  * @param practice practice values by id
  * @param sources texts cited, by id
- * @param places where cards and practice values stand, by id
+ * @param places where cards, practice values and sources stand, by id
  * @param tables published tables
  * @param house what the house sets over it
  * @param values the practice values of each region by day
@@ -77,7 +80,7 @@ public record Book(
         return id.substring(0, id.indexOf('.'));
     }
 
-    /** Where a card or a practice value begins. */
+    /** Where a card, a practice value or a source begins. */
     public Place place(String id) {
         return places.get(id).beginning();
     }
@@ -92,6 +95,39 @@ public record Book(
     /** When a rule fires. */
     public Condition condition(String id) {
         return rules.get(id).asRun().condition();
+    }
+
+    /** Since when a rule is not checked any more, or from when on it will not be; nothing where no end is set. */
+    public Optional<Retired> retired(String rule) {
+        return Retired.of(rule, cards.get(rule), practice);
+    }
+
+    /** The same where that is so on a day. */
+    public Optional<Retired> retired(String rule, LocalDate day) {
+        return retired(rule).filter(ended -> ended.on(day));
+    }
+
+    /**
+     * Why nothing compares with a practice value any more on a day: it has ended, or all its rules have, in words;
+     * nothing where it still counts.
+     */
+    public Optional<String> unused(String value, LocalDate day) {
+        Optional<Retired> own = Retired.of(value, practice.get(value)).filter(ended -> ended.on(day));
+        List<String> users = users(value);
+        boolean idle =
+                Arrays.stream(PracticeId.values()).noneMatch(asked -> asked.id().equals(value))
+                        && users.stream().allMatch(rule -> retired(rule, day).isPresent());
+        return own.map(ended -> "the practice value " + value + " was retired on " + ended.day())
+                .or(() -> idle
+                        ? users.stream()
+                                .map(rule -> retired(rule, day).orElseThrow().words(rule))
+                                .findFirst()
+                        : Optional.empty());
+    }
+
+    /** What was called otherwise before. */
+    public FormerIds formerIds() {
+        return new FormerIds(cards, practice);
     }
 
     /** This book with what a house sets over it. Its values stay; the cards carry the house's severities. */

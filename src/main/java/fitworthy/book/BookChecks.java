@@ -4,14 +4,11 @@ import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.rules.RuleText;
 import fitworthy.source.Fault;
-import fitworthy.source.Located;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -23,30 +20,27 @@ import java.util.regex.Pattern;
 /** What must hold between the rules, cards, practice values and sources of a book. */
 public final class BookChecks {
 
-    /** The pieces of a book before they are one. Maps are by id. */
-    public record Parts(
-            Path folder,
-            Map<String, Region> regions,
-            Map<String, Card> cards,
-            Map<String, RuleText> rules,
-            Map<String, DatedLimit> practice,
-            Map<String, Source> sources,
-            Map<String, Located> places) {}
-
     private static final Pattern REGION = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
+    private static final Pattern SOURCE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern LINK = Pattern.compile("https?://\\S+");
     private static final NodePath AGAINST = NodePath.of("against");
 
-    private final Parts parts;
+    private final BookParts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
+    private final FormerIds former;
 
-    public BookChecks(Parts parts, List<Fault> faults) {
+    public BookChecks(BookParts parts, List<Fault> faults) {
         this.parts = parts;
         this.faults = faults;
+        this.former = new FormerIds(parts.cards(), parts.practice());
     }
 
     public void check() {
-        regions();
+        if (!parts.unread().mayBeIn(parts.cover())) {
+            regions();
+        }
+        parts.sources().forEach(this::source);
         parts.rules().values().forEach(this::rule);
         parts.cards().forEach(this::card);
         parts.practice().forEach(this::practice);
@@ -57,8 +51,10 @@ public final class BookChecks {
             asked(asked.id());
         }
         parts.practice().keySet().stream()
-                .filter(id -> !used.contains(id))
+                .filter(id -> !used.contains(id) && !parts.unread().anyRules())
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
+        new EndChecks(parts.cards(), parts.rules(), parts.practice(), this::fault).check();
+        new FormerIdChecks(parts.cards(), parts.practice(), this::fault).check();
     }
 
     private void regions() {
@@ -87,34 +83,49 @@ public final class BookChecks {
     }
 
     private void region(String id, String problem, String mend) {
-        faults.add(new Fault(Place.of(parts.folder().resolve("book.yaml").toString()), "regions." + id, problem, mend));
+        faults.add(new Fault(Place.of(parts.cover().toString()), "regions." + id, problem, mend));
+    }
+
+    private void source(String id, Source source) {
+        if (!SOURCE.matcher(id).matches()) {
+            fault(
+                    id,
+                    "'" + Words.shortened(id, 40) + "' is no id of a source",
+                    "small letters, digits and hyphens, such as sa-remote-travel");
+        }
+        if (!source.link().isEmpty() && !LINK.matcher(source.link()).matches()) {
+            fault(
+                    id,
+                    "'" + Words.shortened(source.link(), 60) + "' is no link",
+                    "link: https://example.org/leaflet; where there is none, no 'link', and under 'seen' where it lies",
+                    NodePath.of("link"));
+        }
     }
 
     private void rule(RuleText rule) {
+        faults.addAll(RuleAnswers.faults(rule, kinds));
+        faults.addAll(Contradictions.faults(rule, kinds));
         Place place = rule.place();
         Card card = parts.cards().get(rule.id());
-        if (card == null) {
+        if (parts.lackCard(rule.id())) {
             faults.add(new Fault(
                     place,
                     rule.id(),
                     "this rule has no card"
                             + Words.suggestion(rule.id(), parts.cards().keySet()),
                     "an entry '" + rule.id() + ":' in cards.yaml"));
-            return;
         }
-        same(place, rule.id(), "measures", rule.measures(), card.about());
-        Set<String> practice = new TreeSet<>(card.practice());
-        if (card.againstPractice()) {
-            practice.add(card.against());
+        if (card != null) {
+            same(place, rule.id(), "measures", rule.measures(), card.about());
+            same(place, rule.id(), "practice values", rule.practice(), card.values());
         }
-        same(place, rule.id(), "practice values", rule.practice(), practice);
         for (String id : rule.practice()) {
-            if (!parts.practice().containsKey(id)) {
+            if (parts.lackPractice(id)) {
                 faults.add(new Fault(
                         place,
                         rule.id(),
                         "uses the practice value '" + id + "', which is not in the book"
-                                + Words.suggestion(id, parts.practice().keySet()),
+                                + former.suggestion(id, parts.practice().keySet()),
                         "an entry '" + id + ":' in practice.yaml"));
             }
         }
@@ -122,12 +133,12 @@ public final class BookChecks {
                 .ifPresent(unlike -> faults.add(new Fault(
                         place, rule.id(), "compares " + unlike, "two quantities that can be told apart by size")));
         for (String id : rule.earlier()) {
-            if (!parts.cards().containsKey(id)) {
+            if (parts.lackCard(id)) {
                 faults.add(new Fault(
                         place,
                         rule.id(),
                         "builds on '" + id + "', which is not in the book"
-                                + Words.suggestion(id, parts.cards().keySet()),
+                                + former.suggestion(id, parts.cards().keySet()),
                         "the id of another rule"));
             }
         }
@@ -146,7 +157,7 @@ public final class BookChecks {
     }
 
     private void card(String id, Card card) {
-        if (!parts.rules().containsKey(id)) {
+        if (parts.lackRule(id)) {
             fault(
                     id,
                     "this card has no rule" + Words.suggestion(id, parts.rules().keySet()),
@@ -173,7 +184,7 @@ public final class BookChecks {
                     AGAINST);
         }
         sources(id, card.basis().value(), card.sources(), NodePath.TOP);
-        new CardWords(parts.cards(), parts.regions().keySet(), this::fault).check(id, card);
+        new CardWords(parts, this::fault).check(id, card);
     }
 
     private void practice(String id, DatedLimit entry) {
@@ -189,7 +200,7 @@ public final class BookChecks {
         for (int i = 0; i < entry.values().size(); i++) {
             DatedLimit.Value value = entry.values().get(i);
             NodePath path = DatedLimit.path(i);
-            if (!parts.regions().containsKey(value.region())) {
+            if (parts.lackRegion(value.region())) {
                 fault(
                         id,
                         "'" + value.region() + "' is not a region"
@@ -213,14 +224,9 @@ public final class BookChecks {
     }
 
     private void value(String id, DatedLimit.Value value, Dimension dimension, NodePath path) {
-        String mend = "a number and its unit, such as " + dimension.example();
-        try {
-            if (QuantityText.parse(value.value(), dimension).tolerance() != 0) {
-                fault(id, "the value '" + value.value() + "' has a tolerance, which no limit has", mend, path);
-            }
-        } catch (QuantityText.Unreadable e) {
-            fault(id, "the value " + e.getMessage(), mend, path);
-        }
+        LimitText.problem(id, value.value(), dimension, parts.rules().values())
+                .ifPresent(problem -> fault(
+                        id, "the value " + problem, "a number and its unit, such as " + dimension.example(), path));
     }
 
     /** @param path the way to what has the sources */
@@ -240,7 +246,7 @@ public final class BookChecks {
                     path.to("basis"));
         }
         for (int i = 0; i < cited.size(); i++) {
-            if (!parts.sources().containsKey(cited.get(i))) {
+            if (parts.lackSource(cited.get(i))) {
                 fault(
                         id,
                         "cites '" + cited.get(i) + "', which sources.yaml does not list"
@@ -262,7 +268,7 @@ public final class BookChecks {
     /** The figures rest on practice values of their own; a book without any value of the topic answers it without. */
     private void asked(String id) {
         String topic = Book.topic(id);
-        if (!parts.practice().containsKey(id)
+        if (parts.lackPractice(id)
                 && parts.practice().keySet().stream()
                         .anyMatch(other -> Book.topic(other).equals(topic))) {
             faults.add(new Fault(

@@ -7,6 +7,8 @@ import fitworthy.source.NodePath;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** The words of a rule, and what it is about. Its id is the key it stands under. */
 public record Card(
@@ -52,7 +54,9 @@ public record Card(
                 List<Mended> mendedBy,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,
         @Field(value = "ids of rules/sources.yaml", example = "[sa-mass-rerating]") List<String> sources,
-        @Field(value = "the day it came into the book", needed = true, example = "2026-11-25") LocalDate since) {
+        @Field(value = "the day it came into the book", needed = true, example = "2026-11-25") LocalDate since,
+        @Field(value = "the first day on which it is checked no more", example = "2027-03-01") LocalDate ends,
+        @Field(value = "what it was called before", example = "[mass.over-gvm]") List<String> formerly) {
 
     /**
      * A way to put a fault right that the sheet would show as another answer in one field.
@@ -120,7 +124,9 @@ public record Card(
                 mendedBy,
                 basis,
                 sources,
-                since);
+                since,
+                ends,
+                formerly);
     }
 
     /** Which side of a value is allowed. */
@@ -145,6 +151,15 @@ public record Card(
 
     public boolean againstPractice() {
         return !against.isEmpty() && !againstLimit();
+    }
+
+    /** The practice values that its condition uses. */
+    public Set<String> values() {
+        Set<String> values = new TreeSet<>(practice);
+        if (againstPractice()) {
+            values.add(against);
+        }
+        return values;
     }
 
     public boolean atLeast() {

@@ -29,13 +29,13 @@ final class CardWords {
         void tell(String id, String problem, String mend, NodePath path);
     }
 
+    private final BookParts parts;
     private final Map<String, Card> cards;
-    private final Set<String> regions;
     private final Faults faults;
 
-    CardWords(Map<String, Card> cards, Set<String> regions, Faults faults) {
-        this.cards = cards;
-        this.regions = regions;
+    CardWords(BookParts parts, Faults faults) {
+        this.parts = parts;
+        this.cards = parts.cards();
         this.faults = faults;
     }
 
@@ -50,7 +50,8 @@ final class CardWords {
         for (int i = 0; i < card.inRegion().size(); i++) {
             Card.Regional own = card.inRegion().get(i);
             NodePath path = NodePath.of("in-region").to(i + 1);
-            if (!regions.contains(own.region())) {
+            if (parts.lackRegion(own.region())) {
+                Set<String> regions = parts.regions().keySet();
                 faults.tell(
                         id,
                         "'" + own.region() + "' is not a region" + Words.suggestion(own.region(), regions),
@@ -64,11 +65,12 @@ final class CardWords {
     }
 
     private void together(String id, String head) {
-        boolean there = cards.containsKey(head);
+        boolean there = !parts.lackCard(head);
         if (!there || toldUnder(head, id, cards.size())) {
             faults.tell(
                     id,
-                    "cannot be told under '" + head + "'" + (there ? "" : Words.suggestion(head, cards.keySet())),
+                    "cannot be told under '" + head + "'"
+                            + (there ? "" : new FormerIds(cards, Map.of()).suggestion(head, cards.keySet())),
                     "the id of another rule that is not told under this one",
                     NodePath.of("with"));
         }

@@ -14,7 +14,13 @@ import java.util.Optional;
 public record DatedLimit(
         @Field(value = "the unit it is printed in", example = "kg") String unit,
         @Field(value = "what it is", needed = true, example = "Greatest GVM of a light vehicle") String meaning,
-        @Field(value = "its values", needed = true) List<Value> values) {
+        @Field(value = "its values", needed = true) List<Value> values,
+        @Field(
+                        value =
+                                "the first day on which it and the rules that compare with it are asked for no more, anywhere",
+                        example = "2027-03-01")
+                LocalDate ends,
+        @Field(value = "what it was called before", example = "[mass.gvm-margin]") List<String> formerly) {
 
     /** One value. */
     public record Value(
@@ -28,7 +34,18 @@ public record DatedLimit(
             @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,
             @Field(value = "ids of rules/sources.yaml; needed for published grades", example = "[sa-mass-rerating]")
                     List<String> sources,
-            @Field(value = "the day by which it should be looked at again", example = "2027-11-25") LocalDate review,
+            @Field(
+                            value =
+                                    "the day on which it was last held against what it rests on; where left out the oldest of its"
+                                            + " sources'",
+                            example = "2026-11-25")
+                    LocalDate checked,
+            @Field(
+                            value =
+                                    "the day by which it should be looked at again, where that is not the usual time of its grade"
+                                            + " after it was checked",
+                            example = "2027-11-25")
+                    LocalDate review,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 
         public boolean none() {

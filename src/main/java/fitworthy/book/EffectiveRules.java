@@ -17,7 +17,8 @@ public final class EffectiveRules {
     private final RuleSplit split;
     private final Map<String, Card> cards;
 
-    EffectiveRules(Map<String, Lookup> lookups, Map<String, RuleText> rules, Map<String, Card> cards) {
+    /** @param rules those that are not retired */
+    EffectiveRules(Map<String, Lookup> lookups, List<RuleText> rules, Map<String, Card> cards) {
         this.lookups = lookups;
         this.cards = cards;
         for (Lookup lookup : lookups.values()) {
@@ -27,7 +28,7 @@ public final class EffectiveRules {
         }
         Map<String, MeasureKind> kinds = Measures.kinds();
         this.split = RuleSplit.of(
-                rules.values().stream()
+                rules.stream()
                         .map(text -> rule(text, cards.get(text.id()), kinds))
                         .toList(),
                 kinds);

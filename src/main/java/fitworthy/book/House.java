@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.quantity.Choice;
 import fitworthy.rules.Stricter;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -18,12 +19,19 @@ import java.util.Optional;
  * @param content a digest of its text
  * @param stricter by practice value, which way is stricter
  * @param severities by rule, the severities that differ from the book's
+ * @param renamed former ids that the file names, each with the present one, which stands in the page
  */
 public record House(
-        Page page, String file, String content, Map<String, Stricter> stricter, Map<String, SetSeverity> severities) {
+        Page page,
+        String file,
+        String content,
+        Map<String, Stricter> stricter,
+        Map<String, SetSeverity> severities,
+        Map<String, String> renamed) {
 
     /** A book as it stands. */
-    public static final House NONE = new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of());
+    public static final House NONE =
+            new House(new Page("", List.of(), List.of()), "", "", Map.of(), Map.of(), Map.of());
 
     /** What the file says. */
     public record Page(
@@ -35,7 +43,12 @@ public record House(
     public record Value(
             @Field(value = "the id of the practice value", needed = true, example = "mass.side-most") String practice,
             @Field(value = "a region of the rule book", needed = true, example = "au") String region,
-            @Field(value = "the first day on which it holds", needed = true, example = "2026-07-01") LocalDate from,
+            @Field(
+                            value = "the first day on which it holds",
+                            within = Plausible.DAY,
+                            needed = true,
+                            example = "2026-07-01")
+                    LocalDate from,
             @Field(value = "the value with its unit", needed = true, example = "5 %") String value,
             @Field(value = "why the shop may be looser than the book", example = "Our weighbridge reads each wheel.")
                     String reason,

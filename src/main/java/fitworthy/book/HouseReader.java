@@ -1,13 +1,13 @@
 package fitworthy.book;
 
 import fitworthy.quantity.Dimension;
-import fitworthy.quantity.QuantityText;
 import fitworthy.rules.Stricter;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Bound;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -40,12 +40,13 @@ public final class HouseReader {
     private final Located places;
     private final House.Page page;
     private final Map<String, Stricter> stricter = new HashMap<>();
+    private final Map<String, String> renamed = new TreeMap<>();
     private final List<Fault> faults;
 
     private HouseReader(Book book, Bound<House.Page> read, List<Fault> faults) {
         this.book = book;
         this.places = read.places();
-        this.page = read.record();
+        this.page = present(read.record());
         this.faults = faults;
     }
 
@@ -56,8 +57,8 @@ public final class HouseReader {
      */
     public static House read(Path file, Book book) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        String text = NodeReader.text(file, faults);
-        Node.Mapping root = text == null ? null : NodeReader.read(file.toString(), text, faults);
+        String text = InputFile.text(file, faults);
+        Node.Mapping root = NodeReader.read(file.toString(), text, faults);
         if (root == null) {
             throw new FaultsException(faults);
         }
@@ -75,42 +76,83 @@ public final class HouseReader {
             throws FaultsException {
         HouseReader reader = new HouseReader(book, Binder.bind(House.Page.class, root, faults), faults);
         Map<String, House.SetSeverity> severities = reader.severities();
-        reader.values();
+        Map<Integer, House.Value> sound = reader.values();
+        sound.values()
+                .forEach(value -> reader.stricter.computeIfAbsent(
+                        value.practice(), id -> Stricter.of(book.rules().values(), id)));
+        byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
+        House house = new House(
+                new House.Page(reader.page.shop(), List.copyOf(sound.values()), reader.page.severities()),
+                file,
+                HexFormat.of().formatHex(digest).substring(0, 12),
+                reader.stricter,
+                severities,
+                reader.renamed);
+        reader.looser(book.with(house), sound);
         if (faults.isEmpty()) {
-            reader.page
-                    .values()
-                    .forEach(value -> reader.stricter.computeIfAbsent(
-                            value.practice(), id -> Stricter.of(book.rules().values(), id)));
-            byte[] digest = Digests.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
-            House house = new House(
-                    reader.page, file, HexFormat.of().formatHex(digest).substring(0, 12), reader.stricter, severities);
-            reader.looser(house);
-            if (faults.isEmpty()) {
-                return house;
-            }
+            return house;
         }
         throw new FaultsException(faults);
     }
 
-    private void values() {
+    /** The page with present ids in place of former ones. */
+    private House.Page present(House.Page read) {
+        FormerIds former = book.formerIds();
+        return new House.Page(
+                read.shop(),
+                read.values().stream()
+                        .map(value -> new House.Value(
+                                present(value.practice(), former),
+                                value.region(),
+                                value.from(),
+                                value.value(),
+                                value.reason(),
+                                value.name()))
+                        .toList(),
+                read.severities().stream()
+                        .map(rating -> new House.Rating(
+                                present(rating.rule(), former), rating.severity(), rating.reason(), rating.name()))
+                        .toList());
+    }
+
+    private String present(String id, FormerIds former) {
+        String present = former.present(id);
+        if (!present.equals(id)) {
+            renamed.put(id, present);
+        }
+        return present;
+    }
+
+    /** Those that can be held against the book, by their number in the list; what is wrong with the others is told. */
+    private Map<Integer, House.Value> values() {
+        Map<Integer, House.Value> sound = new TreeMap<>();
         Set<String> starts = new HashSet<>();
         for (int i = 1; i <= page.values().size(); i++) {
             House.Value value = page.values().get(i - 1);
-            known(value.practice(), book.practice().keySet(), "practice value", path("values", i, "practice"));
-            known(value.region(), book.regions().keySet(), "region", path("values", i, "region"));
-            if (!starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
+            boolean there =
+                    known(value.practice(), book.practice().keySet(), "practice value", path("values", i, "practice"));
+            there &= known(value.region(), book.regions().keySet(), "region", path("values", i, "region"));
+            there &= value.from() != null;
+            if (there && !starts.add(value.practice() + "|" + value.region() + "|" + value.from())) {
                 fault(
                         "two values of " + value.practice() + " begin in " + value.region() + " on " + value.from(),
                         "one value a region and day",
                         path("values", i, "practice"));
+                there = false;
             }
-            if (!value.value().isEmpty() && book.practice().containsKey(value.practice())) {
-                number(value, i);
+            boolean readable = book.practice().containsKey(value.practice()) && number(value, i);
+            if (there && readable) {
+                sound.put(i, value);
             }
         }
+        return sound;
     }
 
-    private void number(House.Value value, int number) {
+    /** Whether it can be read; where it was left out that is told already. */
+    private boolean number(House.Value value, int number) {
+        if (value.value().isEmpty()) {
+            return false;
+        }
         Dimension dimension =
                 Dimension.ofUnit(book.practice().get(value.practice()).unit());
         if (value.value().equals("none")) {
@@ -118,13 +160,12 @@ public final class HouseReader {
                     "a shop cannot do away with a limit",
                     "value: " + dimension.example() + ", or a milder severity for its rule",
                     path("values", number, "value"));
-            return;
+            return false;
         }
-        try {
-            QuantityText.parse(value.value(), dimension);
-        } catch (QuantityText.Unreadable e) {
-            fault(e.getMessage(), "value: " + dimension.example(), path("values", number, "value"));
-        }
+        Optional<String> problem = LimitText.problem(
+                value.practice(), value.value(), dimension, book.rules().values());
+        problem.ifPresent(words -> fault(words, "value: " + dimension.example(), path("values", number, "value")));
+        return problem.isEmpty();
     }
 
     private Map<String, House.SetSeverity> severities() {
@@ -157,17 +198,12 @@ public final class HouseReader {
     }
 
     /** Wherever and whenever a value holds it is held against what the book records there and then. */
-    private void looser(House house) {
-        Book over = book.with(house);
-        for (int i = 1; i <= page.values().size(); i++) {
-            House.Value value = page.values().get(i - 1);
+    private void looser(Book over, Map<Integer, House.Value> sound) {
+        sound.forEach((number, value) -> {
             if (unsigned(value.reason(), value.name())) {
-                Optional<Practice.HouseValue> looser = looser(over, value);
-                if (looser.isPresent()) {
-                    fault(why(looser.get()), REASON_AND_NAME, path("values", i, "value"));
-                }
+                looser(over, value).ifPresent(use -> fault(why(use), REASON_AND_NAME, path("values", number, "value")));
             }
-        }
+        });
     }
 
     private Optional<Practice.HouseValue> looser(Book over, House.Value value) {
@@ -201,13 +237,16 @@ public final class HouseReader {
         return reason.isBlank() || name.isBlank();
     }
 
-    private void known(String id, Collection<String> ids, String what, NodePath path) {
-        if (!id.isEmpty() && !ids.contains(id)) {
+    /** Whether the book has it; where it was left out that is told already. */
+    private boolean known(String id, Collection<String> ids, String what, NodePath path) {
+        boolean there = ids.contains(id);
+        if (!there && !id.isEmpty()) {
             fault(
                     "the rule book has no " + what + " '" + Words.shortened(id, 60) + "'" + Words.suggestion(id, ids),
                     ids.size() < 20 ? "one of " + String.join(", ", ids) : "an id as printed with a finding",
                     path);
         }
+        return there;
     }
 
     private void fault(String problem, String mend, NodePath path) {

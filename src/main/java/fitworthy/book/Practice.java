@@ -2,6 +2,7 @@ package fitworthy.book;
 
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.PracticeFact;
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -18,13 +19,16 @@ public record Practice(
         String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<HouseValue> house)
         implements PracticeFact {
 
-    /** What looking one up comes to: the value, or that none applies there, or that nothing is recorded. */
+    /** What looking one up comes to: the value, that none applies there, that nothing is recorded, or that it has ended. */
     public sealed interface Lookup {
         record Found(Practice practice) implements Lookup {}
 
         record NoneApplies() implements Lookup {}
 
         record NotRecorded() implements Lookup {}
+
+        /** @param day from which on it is asked for no more */
+        record Ended(LocalDate day) implements Lookup {}
     }
 
     /**

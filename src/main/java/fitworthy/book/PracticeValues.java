@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * The practice values of a book, the house's among them; those of a region are looked up once from one day of change to
@@ -41,7 +42,11 @@ final class PracticeValues {
         this.house = house;
         this.rules = rules;
         this.cards = cards;
-        practice.values().forEach(entry -> entry.values().forEach(value -> changes.add(value.from())));
+        practice.values().forEach(entry -> {
+            entry.values().forEach(value -> changes.add(value.from()));
+            Stream.ofNullable(entry.ends()).forEach(changes::add);
+        });
+        cards.values().forEach(card -> Stream.ofNullable(card.ends()).forEach(changes::add));
         house.page().values().forEach(value -> changes.add(value.from()));
     }
 
@@ -59,11 +64,22 @@ final class PracticeValues {
         }
         Map<String, Card> worded = new TreeMap<>();
         cards.forEach((id, card) -> worded.put(id, card.in(lineage)));
-        return new EffectiveRules(values, rules, worded);
+        return new EffectiveRules(
+                values,
+                rules.values().stream()
+                        .filter(rule -> Retired.of(rule.id(), cards.get(rule.id()), practice)
+                                .filter(ended -> ended.on(begun))
+                                .isEmpty())
+                        .toList(),
+                worded);
     }
 
-    /** The house's where it sets one, else what the book records. */
+    /** The house's where it sets one, else what the book records; neither once it has ended. */
     private Lookup value(String id, List<String> lineage, LocalDate begun) {
+        Optional<Retired> ended = Retired.of(id, practice.get(id)).filter(retired -> retired.on(begun));
+        if (ended.isPresent()) {
+            return new Lookup.Ended(ended.get().day());
+        }
         Lookup recorded = recorded(id, lineage, begun);
         return house.value(id, lineage, begun)
                 .map(set -> inPlace(recorded, set, practice.get(id)))
@@ -85,7 +101,7 @@ final class PracticeValues {
                 entry.unit(),
                 entry.meaning(),
                 new DatedLimit.Value(
-                        set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, note),
+                        set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, null, note),
                 Optional.of(use)));
     }
 

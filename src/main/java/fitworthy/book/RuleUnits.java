@@ -3,13 +3,11 @@ package fitworthy.book;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.quantity.Dimension;
 import fitworthy.rules.Comparison;
-import fitworthy.rules.Comparison.Compared;
 import fitworthy.rules.Comparison.Named;
 import fitworthy.rules.Condition.Match;
 import fitworthy.rules.Fact;
 import fitworthy.rules.Property;
 import fitworthy.rules.RuleText;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,45 +15,28 @@ import java.util.stream.Stream;
 /** Whether a rule compares like with like: kilograms with kilograms, shares with shares. */
 final class RuleUnits {
 
+    private final RuleTerms terms;
     private final Map<String, MeasureKind> kinds;
     private final Map<String, DatedLimit> practice;
-    /** What a rule gives a name, by that name. */
-    private final Map<String, Match> bound = new HashMap<>();
 
-    private RuleUnits(RuleText rule, Map<String, MeasureKind> kinds, Map<String, DatedLimit> practice) {
+    private RuleUnits(RuleTerms terms, Map<String, MeasureKind> kinds, Map<String, DatedLimit> practice) {
+        this.terms = terms;
         this.kinds = kinds;
         this.practice = practice;
-        rule.condition().patterns().forEach(match -> bound.put(match.binding(), match));
     }
 
     /** What the first comparison of unlike quantities holds against what, in words; empty where there is none. */
     static Optional<String> unlike(RuleText rule, Map<String, MeasureKind> kinds, Map<String, DatedLimit> practice) {
-        RuleUnits units = new RuleUnits(rule, kinds, practice);
-        return rule.condition().patterns().stream()
-                .flatMap(match -> match.comparisons().stream()
-                        .flatMap(RuleUnits::compared)
-                        .map(comparison -> units.problem(match, comparison)))
-                .flatMap(Optional::stream)
-                .findFirst();
+        RuleUnits units = new RuleUnits(new RuleTerms(rule), kinds, practice);
+        return units.terms.comparisons().flatMap(units::problem).findFirst();
     }
 
-    private static Stream<Compared> compared(Comparison comparison) {
-        if (comparison instanceof Compared compared) {
-            return Stream.of(compared);
-        }
-        return comparison instanceof Comparison.Both both
-                ? both.parts().stream().flatMap(RuleUnits::compared)
-                : comparison instanceof Comparison.Either either
-                        ? either.parts().stream().flatMap(RuleUnits::compared)
-                        : comparison instanceof Comparison.Not not ? compared(not.part()) : Stream.empty();
-    }
-
-    private Optional<String> problem(Match match, Compared compared) {
-        Dimension left = dimension(match, compared.left());
-        Dimension right = dimension(match, compared.right());
+    private Stream<String> problem(RuleTerms.Asked asked) {
+        Dimension left = dimension(asked.of(), asked.comparison().left());
+        Dimension right = dimension(asked.of(), asked.comparison().right());
         return left == null || right == null || left == right
-                ? Optional.empty()
-                : Optional.of(described(left) + " with " + described(right) + " in '" + compared + "'");
+                ? Stream.empty()
+                : Stream.of(described(left) + " with " + described(right) + " in '" + asked.comparison() + "'");
     }
 
     private static String described(Dimension dimension) {
@@ -69,10 +50,10 @@ final class RuleUnits {
         if (!(term instanceof Named named) || named.kind() != Property.Kind.NUMBER) {
             return null;
         }
-        Match of = named.binding() == null ? match : bound.get(named.binding());
-        if (of == null || named.property() == Property.SPARE) {
-            return of == null ? null : Dimension.SHARE;
+        if (named.property() == Property.SPARE) {
+            return Dimension.SHARE;
         }
+        Match of = terms.of(match, named);
         String unit = of.fact() == Fact.PRACTICE
                 ? Optional.ofNullable(practice.get(of.key()))
                         .map(DatedLimit::unit)

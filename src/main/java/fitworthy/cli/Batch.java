@@ -65,6 +65,7 @@ final class Batch implements Callable<Integer> {
     @Override
     public Integer call() throws FaultsException, IOException, NotWritten {
         try (Inputs inputs = Inputs.of(List.of(given), around.in())) {
+            options.outputs(around, inputs.files(), null).take("--out", file);
             View view = options.view(around);
             try (LineOutput output = new LineOutput(around.out(), file);
                     StatusLine line = StatusLine.of(around.err())) {

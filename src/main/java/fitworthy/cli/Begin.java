@@ -2,13 +2,13 @@ package fitworthy.cli;
 
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Skeleton;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.WholeFile;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import fitworthy.source.InputFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -53,13 +53,23 @@ final class Begin implements Runnable {
         abstract Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException;
 
         @Override
-        public Integer call() throws FaultsException, IOException {
+        public Integer call() throws FaultsException, NotWritten {
             Path folder = options.folder(around);
-            Map<Path, String> added = added(folder, options.engine(around));
+            RuleEngine engine = options.engine(around);
+            Map<Path, String> added;
+            try {
+                added = added(folder, engine);
+            } catch (FaultsException e) {
+                throw Failures.isTyped(e) ? e : new BadBook(e);
+            }
             for (Map.Entry<Path, String> each : added.entrySet()) {
-                String before = Files.readString(each.getKey());
+                List<Fault> faults = new ArrayList<>();
+                String before = InputFile.page(folder, each.getKey(), faults);
+                if (before == null) {
+                    throw new BadBook(new FaultsException(faults));
+                }
                 String ended = before.endsWith("\n") ? before : before + "\n";
-                WholeFile.write(each.getKey(), (ended + each.getValue()).getBytes(StandardCharsets.UTF_8));
+                OutputFile.write(each.getKey(), ended + each.getValue());
                 around.out().println(each.getKey() + ":" + (ended.lines().count() + 1) + ": begins here");
             }
             around.out().println("Write what it says there, then run 'fitworthy prove'.");
@@ -73,9 +83,15 @@ final class Begin implements Runnable {
             name = "rule",
             mixinStandardHelpOptions = true,
             usageHelpWidth = 80,
-            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come, "
-                    + "with a limit between two cases that the topic has.",
-            footer = {"", "Example:", "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01"})
+            description = "Begins a rule: condition, card, practice value and cases, in force from a day to come. "
+                    + "Its limit is the value that you name for each region, else one between two cases of the topic.",
+            footer = {
+                "",
+                "Examples:",
+                "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01",
+                "  fitworthy begin rule water.plenty --about water.reserve --at-least \\",
+                "    --region \"au=3 days\" --region \"uk=2 days\" --from 2027-07-01"
+            })
     static final class Rule extends Beginning {
         @Option(
                 names = "--about",
@@ -94,10 +110,15 @@ final class Begin implements Runnable {
 
         @Option(
                 names = "--region",
-                paramLabel = "REGION",
+                paramLabel = "REGION[=VALUE]",
                 defaultValue = "any",
-                description = "The region it holds in;" + " any where left out.")
-        private String region;
+                mapFallbackValue = "",
+                description = "A region it holds in, with its value there; may be given several times;"
+                        + " any where left out.")
+        private Map<String, String> values;
+
+        @Option(names = "--at-least", description = "The figure has to be at least the value; at most where left out.")
+        private boolean atLeast;
 
         Rule(CommandContext around) {
             super(around);
@@ -105,7 +126,7 @@ final class Begin implements Runnable {
 
         @Override
         Map<Path, String> added(Path folder, RuleEngine engine) throws FaultsException {
-            return Skeleton.rule(folder, engine, id, about, region, from);
+            return Skeleton.rule(folder, engine, new Skeleton.Wanted(id, about, atLeast, values, from));
         }
     }
 

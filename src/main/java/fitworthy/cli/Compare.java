@@ -1,8 +1,11 @@
 package fitworthy.cli;
 
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.AlternativesPrintout;
+import fitworthy.printout.ComparedPlan;
 import fitworthy.search.Alternatives;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
@@ -22,7 +25,14 @@ import picocli.CommandLine.Option;
         usageHelpWidth = 80,
         description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
                 + " limit, and price.",
-        footer = {"", "Example:", "  fitworthy compare scenarios/touring.yaml --option Tray"})
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy compare scenarios/touring.yaml --option Tray",
+            "",
+            "Exit code 0 where every combination was looked at and one of them has nothing",
+            "to act on, else 1."
+        })
 final class Compare implements Callable<Integer> {
 
     private final CommandContext around;
@@ -64,12 +74,15 @@ final class Compare implements Callable<Integer> {
         faults.addAll(Names.faults(
                 "--option", names, known, "the sheet has no option", "one of " + String.join(", ", known)));
         Names.refuse(faults);
-        Alternatives alternatives;
+        Advice planned = Adviser.advise(engine, read.sheet());
+        Alternatives<ComparedPlan> alternatives;
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
-            alternatives =
-                    Alternatives.of(engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, limit, limit);
+            alternatives = Alternatives.of(
+                    engine, read.tree(), read.sheet(), names.isEmpty() ? known : names, ComparedPlan::of, limit, limit);
         }
-        AlternativesPrintout.print(around.out(), alternatives);
-        return ExitCodes.IN_ORDER;
+        AlternativesPrintout.print(around.out(), planned, alternatives);
+        boolean oneInOrder =
+                alternatives.plans().stream().anyMatch(plan -> !plan.kept().asksForAction());
+        return alternatives.complete() && oneInOrder ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
     }
 }

@@ -44,7 +44,7 @@ final class Explain implements Callable<Integer> {
     public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         Sheet sheet = options.read(engine).sheet();
-        Names.checkRule(id, engine.book().cards().keySet());
+        Names.rule(id, engine.book());
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
         ExplanationPrintout.print(around.out(), advice, id);
         return ExitCodes.IN_ORDER;

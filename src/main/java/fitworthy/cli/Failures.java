@@ -28,11 +28,9 @@ final class Failures implements IExecutionExceptionHandler {
                     err, "The house file cannot be used, so no advice is given:", house.faults(), ExitCodes.BAD_INPUT);
         }
         if (exception instanceof FaultsException input) {
-            boolean typed = input.faults().stream()
-                    .allMatch(fault -> fault.place().file().matches("--.*|ID|RULE"));
             return told(
                     err,
-                    typed ? "The command line cannot be used:" : "The sheet cannot be used:",
+                    isTyped(input) ? "The command line cannot be used:" : "The sheet cannot be used:",
                     input.faults(),
                     ExitCodes.BAD_INPUT);
         }
@@ -52,6 +50,12 @@ final class Failures implements IExecutionExceptionHandler {
         err.println("A fault of ours, not of your sheet: " + exception);
         err.println("Please report it with the sheet. No advice was given.");
         return ExitCodes.OUR_FAULT;
+    }
+
+    /** Whether the faults are of the command line, and not of a file. */
+    static boolean isTyped(FaultsException exception) {
+        return exception.faults().stream()
+                .allMatch(fault -> fault.place().file().matches("--.*|ID|RULE"));
     }
 
     private static int told(PrintWriter err, String what, List<Fault> faults, int code) {

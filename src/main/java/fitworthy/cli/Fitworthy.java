@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
             Print.class,
             Batch.class,
             ShowEffect.class,
+            ShowChanges.class,
+            ShowDue.class,
             Prove.class,
             RunCases.class,
             WriteHandbook.class,

@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.book.Book;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -34,14 +35,16 @@ final class Names {
         refuse(faults(option, typed, known, missing, right));
     }
 
-    /** Refuses the id of a rule that the book does not have. */
-    static void checkRule(String id, Collection<String> known) throws FaultsException {
+    /** The present id of a rule, by that or a former one; refuses one that the book does not have. */
+    static String rule(String id, Book book) throws FaultsException {
+        String present = book.formerIds().present(id);
         check(
                 "RULE",
-                List.of(id),
-                known,
+                List.of(present),
+                book.cards().keySet(),
                 "the rule book has no rule",
                 "an id as printed under a finding, such as mass.gvm-over");
+        return present;
     }
 
     static void refuse(List<Fault> faults) throws FaultsException {

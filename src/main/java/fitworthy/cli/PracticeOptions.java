@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import picocli.CommandLine.Mixin;
@@ -43,6 +45,18 @@ final class PracticeOptions {
     RuleEngine engine(CommandContext around) throws FaultsException {
         plain = book.engine(around);
         return with(house, plain);
+    }
+
+    /**
+     * Looks after the files to be written: none takes the place of the book, the house file, or what else is read.
+     *
+     * @param read sheets and further house files; null for one that was not named
+     * @param otherRules a further rule book, or null
+     */
+    Outputs outputs(CommandContext around, Collection<Path> read, Path otherRules) {
+        List<Path> files = new ArrayList<>(read);
+        files.add(house);
+        return new Outputs(files, Arrays.asList(book.folder(around), otherRules));
     }
 
     /** The view of a book in the region and on the day asked for. */

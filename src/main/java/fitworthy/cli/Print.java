@@ -8,6 +8,7 @@ import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
+import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.Imprint;
 import fitworthy.printout.ReportWriter;
 import fitworthy.search.Alternatives;
@@ -97,16 +98,14 @@ final class Print implements Callable<Integer> {
         if (html == null && pdf == null) {
             throw fault("print", "no file to print to", "--pdf FILE, --html FILE or both");
         }
+        options.outputs(around).take("--html", html).take("--pdf", pdf);
         Instant time = time();
         String software = Version.text();
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Advice advice = Adviser.advise(engine, read.sheet());
-        Report report = ReportWriter.report(
-                advice,
-                mending(engine, read),
-                alternatives(engine, read),
-                new Imprint(options.fileName(), options.hash(), software, time));
+        Imprint imprint = new Imprint(options.fileName(), options.hash(), software, time);
+        Report report = report(engine, read, advice, imprint);
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (html != null) {
@@ -158,20 +157,23 @@ final class Print implements Callable<Integer> {
         return new FaultsException(List.of(new Fault(Place.of(place), "", problem, mend)));
     }
 
-    private Mending mending(RuleEngine engine, View.Read read) {
+    /** Both searches share the time; the choices come first with half of it, and the changes have what is left. */
+    private Report report(RuleEngine engine, View.Read read, Advice advice, Imprint imprint) {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
-            return Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
+            Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
+            Mending mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
+            return ReportWriter.report(advice, mending, alternatives, imprint);
         }
     }
 
-    private Optional<Alternatives> alternatives(RuleEngine engine, View.Read read) throws FaultsException {
+    private static Optional<Alternatives<ComparedPlan>> alternatives(
+            RuleEngine engine, View.Read read, TimeLimit limit) {
         List<String> names =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
         }
-        try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
-            return Optional.of(Alternatives.of(engine, read.tree(), read.sheet(), names, limit, limit));
-        }
+        return Optional.of(
+                Alternatives.of(engine, read.tree(), read.sheet(), names, ComparedPlan::of, limit.share(0.5), limit));
     }
 }

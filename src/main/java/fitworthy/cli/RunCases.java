@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.book.FormerIds;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Proof;
@@ -60,6 +61,9 @@ final class RunCases implements Callable<Integer> {
     public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         known("--topic", topics, engine.book().topics());
+        FormerIds former = engine.book().formerIds();
+        rules.stream().map(former::said).filter(said -> !said.isEmpty()).forEach(around.err()::println);
+        rules = rules.stream().map(former::present).toList();
         known("--rule", rules, engine.book().cards().keySet());
         known("--region", regions, engine.book().regions().keySet());
         try (StatusLine line = StatusLine.of(around.err())) {

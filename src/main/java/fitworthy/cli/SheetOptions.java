@@ -6,11 +6,10 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HexFormat;
@@ -30,13 +29,21 @@ final class SheetOptions {
     private PracticeOptions view = new PracticeOptions();
 
     private final List<Fault> faults = new ArrayList<>();
+    private byte[] bytes;
     private Node.Mapping tree;
 
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
     RuleEngine engine(CommandContext around) throws FaultsException {
         // While another thread still fetches the rules.
-        tree = NodeReader.read(sheetFile, faults);
+        bytes = InputFile.bytes(sheetFile, faults);
+        Place place = Place.of(sheetFile.toString());
+        tree = NodeReader.read(place, InputFile.text(bytes, place, faults), faults);
         return view.engine(around);
+    }
+
+    /** Looks after the files to be written: none takes the place of what is read. */
+    Outputs outputs(CommandContext around) {
+        return view.outputs(around, List.of(sheetFile), null);
     }
 
     /**
@@ -53,17 +60,9 @@ final class SheetOptions {
         return sheetFile.getFileName().toString();
     }
 
-    /** SHA-256 of the sheet's file, in hexadecimal. @throws FaultsException where it can no longer be read */
-    String hash() throws FaultsException {
-        try {
-            return HexFormat.of().formatHex(Digests.sha256().digest(Files.readAllBytes(sheetFile)));
-        } catch (IOException e) {
-            throw new FaultsException(List.of(new Fault(
-                    Place.of(sheetFile.toString()),
-                    "",
-                    "the file is gone again",
-                    "leave it where it is until the command is done")));
-        }
+    /** SHA-256 of the sheet's file as it was read, in hexadecimal. To be called after {@link #read}. */
+    String hash() {
+        return HexFormat.of().formatHex(Digests.sha256().digest(bytes));
     }
 
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */

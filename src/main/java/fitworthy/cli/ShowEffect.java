@@ -10,6 +10,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -92,6 +93,9 @@ final class ShowEffect implements Callable<Integer> {
                     "one or more of --with-rules, --with-house, --with-region and --with-as-of")));
         }
         try (Inputs inputs = Inputs.of(given, around.in())) {
+            List<Path> read = new ArrayList<>(inputs.files());
+            read.add(house);
+            options.outputs(around, read, rules).take("--resume", journal);
             View before = options.view(around);
             View after = options.changed(around, rules, house, region, asOf);
             try (StatusLine line = StatusLine.of(around.err());

@@ -4,17 +4,26 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import java.util.function.LongSupplier;
 
 /** A time limit for a search, with a line of progress where a person is watching. */
 final class TimeLimit implements BooleanSupplier, IntConsumer, AutoCloseable {
 
-    private final long start = System.nanoTime();
+    private final LongSupplier clock;
+    private final long start;
     private final double seconds;
     private final StatusLine line;
 
     TimeLimit(double seconds, StatusLine line) {
+        this(seconds, line, System::nanoTime);
+    }
+
+    /** @param clock nanoseconds from any moment on */
+    TimeLimit(double seconds, StatusLine line, LongSupplier clock) {
         this.seconds = seconds;
         this.line = line;
+        this.clock = clock;
+        this.start = clock.getAsLong();
     }
 
     /** TimeLimit that shows its progress where a person is watching. */
@@ -26,6 +35,11 @@ final class TimeLimit implements BooleanSupplier, IntConsumer, AutoCloseable {
     @Override
     public boolean getAsBoolean() {
         return elapsed() >= seconds;
+    }
+
+    /** Whether this share of the time is used up, for what comes first and has to leave some to the rest. */
+    BooleanSupplier share(double share) {
+        return () -> elapsed() >= share * seconds;
     }
 
     @Override
@@ -42,7 +56,7 @@ final class TimeLimit implements BooleanSupplier, IntConsumer, AutoCloseable {
     }
 
     private double elapsed() {
-        return (System.nanoTime() - start) / 1e9;
+        return (clock.getAsLong() - start) / 1e9;
     }
 
     @Override

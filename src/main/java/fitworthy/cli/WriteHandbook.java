@@ -9,6 +9,7 @@ import fitworthy.handbook.Handbook;
 import fitworthy.handbook.HandbookPrintout;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -59,9 +60,12 @@ final class WriteHandbook implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, NotWritten {
+        new Outputs(List.of(), List.of(options.folder(around)))
+                .take("--html", html)
+                .take("--markdown", markdown);
         RuleEngine engine = options.engine(around);
         if (id != null) {
-            Names.checkRule(id, engine.book().cards().keySet());
+            id = Names.rule(id, engine.book());
         }
         try {
             write(options.folder(around), engine);

@@ -47,7 +47,9 @@ public record Difference(
         NOT_ASSESSED("now not assessed"),
         ASSESSED("no longer not assessed"),
         /** Not assessed on both sides, for want of different figures. */
-        MISSING("lacking other figures");
+        MISSING("lacking other figures"),
+        /** What was found, met or not assessed by a rule that is retired after the change, or not in the book. */
+        GONE("no longer checked");
 
         private final String words;
 
@@ -78,6 +80,7 @@ public record Difference(
     public record State(String outcome, Boolean waived, @JsonUnwrapped ComparedFigures figures, List<String> missing) {
 
         private static final String NOT_ASSESSED = "not-assessed";
+        private static final String MET = "met";
 
         static State of(Outcome outcome) {
             if (outcome instanceof Finding finding) {
@@ -100,7 +103,7 @@ public record Difference(
                         "in-order-if-guesses-hold", null, ComparedFigures.of(held.judged(), held.comparison()), null);
             }
             if (outcome instanceof Met met) {
-                return new State("met", null, ComparedFigures.of(met.judged(), met.comparison()), null);
+                return new State(MET, null, ComparedFigures.of(met.judged(), met.comparison()), null);
             }
             return new State(
                     outcome instanceof DoesNotApply ? "does-not-apply" : "none", null, ComparedFigures.NONE, null);
@@ -110,6 +113,11 @@ public record Difference(
             return WORST_FIRST.contains(outcome);
         }
 
+        /** Whether something was found, met or not assessed. */
+        boolean isSaid() {
+            return isFinding() || isNotAssessed() || outcome.equals(MET);
+        }
+
         boolean isNotAssessed() {
             return outcome.equals(NOT_ASSESSED);
         }
@@ -117,11 +125,12 @@ public record Difference(
 
     /**
      * Everything that comes out otherwise, by the worse of both sides. What is met, or not spoken of, on both sides is
-     * none.
+     * none, and neither is another id for the same rule.
      */
     static List<Difference> between(Advice before, Advice after) {
-        Map<Outcome.Key, Outcome> old = outcomes(before);
-        Map<Outcome.Key, Outcome> now = outcomes(after);
+        Renaming renaming = Renaming.of(before.book(), after.book());
+        Map<Outcome.Key, Outcome> old = outcomes(before, renaming);
+        Map<Outcome.Key, Outcome> now = outcomes(after, renaming);
         Set<Outcome.Key> keys = new LinkedHashSet<>(old.keySet());
         keys.addAll(now.keySet());
         List<Difference> differences = new ArrayList<>();
@@ -129,6 +138,9 @@ public record Difference(
             State was = State.of(old.get(key));
             State is = State.of(now.get(key));
             List<What> what = what(was, is);
+            if (was.isSaid() && !checked(renaming.in(after.book(), key.rule()), after)) {
+                what.add(What.GONE);
+            }
             if (!what.isEmpty()) {
                 differences.add(new Difference(key.rule(), key.subject(), key.loadCase(), what, was, is));
             }
@@ -144,8 +156,20 @@ public record Difference(
         return differences;
     }
 
-    private static Map<Outcome.Key, Outcome> outcomes(Advice advice) {
-        return advice.outcomes().collect(Collectors.toMap(Outcome::key, outcome -> outcome));
+    private static Map<Outcome.Key, Outcome> outcomes(Advice advice, Renaming renaming) {
+        return advice.outcomes()
+                .collect(Collectors.toMap(
+                        outcome -> new Outcome.Key(
+                                renaming.present(outcome.key().rule()),
+                                outcome.key().subject(),
+                                outcome.key().loadCase()),
+                        outcome -> outcome));
+    }
+
+    /** Whether a rule is in the book and not retired on the sheet's day. */
+    private static boolean checked(String id, Advice advice) {
+        return advice.book().cards().containsKey(id)
+                && advice.book().retired(id, advice.sheet().asOf()).isEmpty();
     }
 
     private static List<What> what(State was, State is) {
@@ -162,6 +186,6 @@ public record Difference(
         return ways.entrySet().stream()
                 .filter(Map.Entry::getValue)
                 .map(Map.Entry::getKey)
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 }

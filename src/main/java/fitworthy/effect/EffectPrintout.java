@@ -2,7 +2,9 @@ package fitworthy.effect;
 
 import fitworthy.advice.View;
 import fitworthy.batch.Refusal;
+import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.FormerIds;
 import fitworthy.document.Json;
 import fitworthy.document.Page;
 import fitworthy.effect.Difference.State;
@@ -39,7 +41,8 @@ public final class EffectPrintout {
             int bad,
             int worstChanged,
             Map<String, Integer> counts,
-            Map<String, Map<String, Integer>> rules) {}
+            Map<String, Map<String, Integer>> rules,
+            Map<String, String> renamed) {}
 
     /** One view, as it is written. */
     private record Side(
@@ -90,7 +93,8 @@ public final class EffectPrintout {
                 effects.bad(),
                 effects.verdicts(),
                 words(effects.counts()),
-                rules)));
+                rules,
+                renaming(effects).ids())));
         effects.eachChanged(effect -> out.println(Json.line(effect)));
         effects.eachBad(effect -> out.println(Json.line(effect)));
         out.flush();
@@ -111,6 +115,7 @@ public final class EffectPrintout {
         page.rule();
         page.hanging("Before  ", Side.of(effects.before()).words());
         page.hanging("After   ", Side.of(effects.after()).words());
+        renaming(effects).ids().forEach((former, present) -> page.hanging("Renamed ", FormerIds.now(former, present)));
         page.blank();
         page.wrapped(
                 0,
@@ -123,7 +128,7 @@ public final class EffectPrintout {
             effects.rules()
                     .forEach((id, rule) -> page.hanging(
                             String.format(Locale.ROOT, "%-30s ", id),
-                            "sheets " + rule.sheets() + ": " + counted(rule.counts())));
+                            "sheets " + rule.sheets() + ": " + counted(rule.counts()) + retired(id)));
             heading("BY SHEET");
             effects.eachChanged(this::sheet);
         }
@@ -134,6 +139,18 @@ public final class EffectPrintout {
         page.rule();
         page.wrapped(0, effects.after().book().cover().caution());
         page.flush();
+    }
+
+    private static Renaming renaming(Effects effects) {
+        return Renaming.of(effects.before().book(), effects.after().book());
+    }
+
+    /** When a rule ends in the book after the change, where it does. */
+    private String retired(String id) {
+        Book after = effects.after().book();
+        return after.cards().containsKey(id)
+                ? after.retired(id).map(ended -> "; it ends on " + ended.day()).orElse("")
+                : "";
     }
 
     private void heading(String title) {

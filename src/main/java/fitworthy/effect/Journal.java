@@ -8,6 +8,7 @@ import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
+import fitworthy.source.Standing;
 import java.io.Closeable;
 import java.io.File;
 import java.io.IOException;
@@ -73,6 +74,7 @@ final class Journal implements Closeable {
                             StandardOpenOption.DELETE_ON_CLOSE),
                     views);
         }
+        Standing.checkWritable(path);
         FileChannel channel =
                 FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         try {

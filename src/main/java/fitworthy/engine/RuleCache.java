@@ -16,6 +16,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSessionsPool;
@@ -31,6 +32,11 @@ final class RuleCache {
                     RuleParser.CLASSES.stream(),
                     Stream.of(Measure.class, Practice.class, RuleAction.class, RuleCompiler.class))
             .toList();
+
+    /** What the files of {@link #file} are called. */
+    private static final Pattern FILES = Pattern.compile("rules-[0-9a-f]{32}-[0-9]+\\.bin");
+    /** Room for some eight books. An edited one has no use for what was compiled of it before. */
+    static final long MOST_BYTES = 32L << 20;
 
     private final CacheFolder folder;
 
@@ -73,7 +79,7 @@ final class RuleCache {
         });
     }
 
-    /** Keeps compiled rules. */
+    /** Keeps compiled rules, and takes away those that no run has used for the longest time. */
     void keep(String key, CompiledRules compiled) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
@@ -82,6 +88,7 @@ final class RuleCache {
             throw new IllegalStateException("writing to memory failed", e);
         }
         folder.keep(file(key), bytes.toByteArray());
+        folder.clear(FILES, MOST_BYTES);
     }
 
     /** A rule file by topic folder and name, which are the same wherever the book lies. */

@@ -1,5 +1,7 @@
 package fitworthy.engine;
 
+import fitworthy.figures.Measures;
+import fitworthy.rules.RuleParser;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.DataOutputStream;
@@ -25,7 +27,8 @@ public final class ShippedRulesBuild {
     public static void main(String[] args) throws IOException, FaultsException {
         List<Fault> faults = new ArrayList<>();
         Map<String, String> texts = BookLoader.texts(Path.of(args[0]), faults);
-        BookLoader.parsed(texts, faults);
+        texts.forEach(
+                (file, text) -> RuleParser.parse(file, text, Measures.kinds().keySet(), faults));
         if (faults.isEmpty()) {
             write(RuleCache.key(texts), new CompiledRules(RuleCompiler.compile(texts, faults)), Path.of(args[1]));
         }

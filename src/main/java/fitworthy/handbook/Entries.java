@@ -46,6 +46,7 @@ final class Entries {
     /** How one value of a practice value is known, and what is to be known of it. */
     String known(String id, DatedLimit.Value value) {
         return value.basis().value().words() + "; " + references.place(id, value)
+                + (value.checked() == null ? "" : "; last checked " + value.checked())
                 + (value.review() == null ? "" : "; to be looked at again by " + value.review())
                 + (value.note().isEmpty() ? "" : ". " + value.note());
     }
@@ -62,6 +63,14 @@ final class Entries {
                                 false,
                                 sources(value.sources())))
                         .toList());
+    }
+
+    /** From when on a rule is checked no more, to be said after something else; nothing where no end is set. */
+    String ends(String id) {
+        return book.retired(id)
+                .map(ended -> "; checked no more from " + ended.day() + " on"
+                        + (ended.what().equals(id) ? "" : ", when " + ended.what() + " ends"))
+                .orElse("");
     }
 
     /** The severity of a rule. */

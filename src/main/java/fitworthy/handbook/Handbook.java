@@ -3,6 +3,7 @@ package fitworthy.handbook;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.FormerIds;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
@@ -19,8 +20,6 @@ import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.LookAlike;
 import fitworthy.proof.References;
-import fitworthy.rules.Comparison;
-import fitworthy.rules.Condition;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
 import java.nio.file.Path;
@@ -57,6 +56,9 @@ public final class Handbook {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section("reading", "How to read it", handbook.reading()));
         sections.add(new Section("index", "Index of rules", handbook.index()));
+        if (!book.formerIds().all().isEmpty()) {
+            sections.add(new Section("former", "What is called otherwise now", handbook.former()));
+        }
         for (String topic : book.topics()) {
             List<Block> blocks = new ArrayList<>();
             handbook.references.rules(topic).forEach(id -> blocks.addAll(handbook.rule(id)));
@@ -131,10 +133,22 @@ public final class Handbook {
                     "",
                     rules.stream()
                             .map(id -> entries.link(
-                                    id, ": " + book.cards().get(id).title() + " (" + entries.severity(id) + ")"))
+                                    id,
+                                    ": " + book.cards().get(id).title() + " (" + entries.severity(id) + entries.ends(id)
+                                            + ")"))
                             .toList(),
                     true));
         }
+        return blocks;
+    }
+
+    /** Each former id, so that what leads to it is led on. */
+    private List<Block> former() {
+        List<Block> blocks = new ArrayList<>();
+        book.formerIds().all().forEach((former, present) -> {
+            blocks.add(new Subheading(3, FormerIds.now(former, present), "", former));
+            blocks.add(new Links("See", List.of(entries.link(present, "")), false));
+        });
         return blocks;
     }
 
@@ -145,15 +159,16 @@ public final class Handbook {
         blocks.add(new Subheading(3, id + ": " + card.title(), entries.severity(id), id));
         blocks.add(new Paragraph(
                 entries.severity(id) + "; " + book.rules().get(id).place().inBook() + ", card "
-                        + references.place(id) + "; in the book since " + card.since()
+                        + references.place(id) + "; in the book since " + card.since() + entries.ends(id)
                         + "; " + card.basis().value().words()));
+        card.formerly().forEach(former -> blocks.add(new Paragraph(FormerIds.now(former, id) + ".")));
         if (!card.sources().isEmpty()) {
             blocks.add(new Links("Sources:", Entries.sources(card.sources()), false));
         }
         blocks.add(new Paragraph("Judges " + judged.meaning()
                 + (judged.limitMeaning().isEmpty() ? "" : " against " + judged.limitMeaning()) + " (" + judged.name()
                 + "). It fires where:"));
-        blocks.add(new Points(lines(book.condition(id))));
+        blocks.add(new Points(ConditionWords.lines(book.condition(id))));
         blocks.add(new Paragraph("Why: " + card.why()));
         blocks.add(new Paragraph("Do: " + card.remedy()));
         blocks.add(new Paragraph("Ask: " + card.ask()));
@@ -228,54 +243,14 @@ public final class Handbook {
         return figures.isEmpty() ? "" : " (" + figures + ")";
     }
 
-    /** A condition, a line a pattern. */
-    static List<String> lines(Condition condition) {
-        return lines(condition, "");
-    }
-
-    private static List<String> lines(Condition condition, String before) {
-        if (condition instanceof Condition.All all) {
-            return all.parts().stream()
-                    .flatMap(part -> lines(part, before).stream())
-                    .toList();
-        }
-        if (condition instanceof Condition.Any any) {
-            return any.parts().stream()
-                    .flatMap(part -> lines(part, before + "or: ").stream())
-                    .toList();
-        }
-        if (condition instanceof Condition.None none) {
-            return lines(none.part(), before + "none: ");
-        }
-        if (condition instanceof Condition.Some some) {
-            return lines(some.part(), before + "some: ");
-        }
-        Condition.Match match = (Condition.Match) condition;
-        String name = match.binding() == null ? "" : match.binding() + " is ";
-        String what =
-                switch (match.fact()) {
-                    case MEASURE ->
-                        match.key() + ", " + Measures.kinds().get(match.key()).meaning();
-                    case PRACTICE -> "the practice value " + match.key();
-                    case ADVISED -> "the advice " + match.key();
-                };
-        return List.of(before
-                + name
-                + what
-                + (match.comparisons().isEmpty()
-                        ? ""
-                        : match.comparisons().stream()
-                                .map(Comparison::toString)
-                                .collect(Collectors.joining(" and ", ", with ", ""))));
-    }
-
     /** Each practice value with the rules that use it. */
     private List<Block> everyValue() {
         List<Block> blocks = new ArrayList<>();
         book.practice().forEach((id, entry) -> {
             blocks.add(new Subheading(3, id + ": " + entry.meaning(), "", id));
+            entry.formerly().forEach(former -> blocks.add(new Paragraph(FormerIds.now(former, id) + ".")));
             blocks.add(new Links(
-                    references.place(id) + ", used by",
+                    references.place(id) + (entry.ends() == null ? "" : ", ending on " + entry.ends()) + ", used by",
                     book.users(id).stream().map(rule -> entries.link(rule, "")).toList(),
                     false));
             blocks.add(entries.values("Values of " + id, id));

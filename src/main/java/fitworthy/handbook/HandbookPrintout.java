@@ -14,6 +14,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -43,6 +44,8 @@ public final class HandbookPrintout {
             String place,
             String card,
             String since,
+            String ends,
+            List<String> formerly,
             String basis,
             List<String> sources,
             List<String> about,
@@ -79,11 +82,19 @@ public final class HandbookPrintout {
             String basis,
             List<String> sources,
             String note,
+            String checked,
             String review,
             String place) {}
 
     private record WrittenValue(
-            String id, String meaning, String unit, String place, Collection<String> rules, List<Dated> values) {}
+            String id,
+            String meaning,
+            String unit,
+            String place,
+            String ends,
+            List<String> formerly,
+            Collection<String> rules,
+            List<Dated> values) {}
 
     private record WrittenRegion(
             String id, String name, String parent, List<Held> holds, List<String> none, List<String> notRecorded) {}
@@ -137,11 +148,13 @@ public final class HandbookPrintout {
                 book.rules().get(id).place().inBook(),
                 references.place(id),
                 card.since().toString(),
+                book.retired(id).map(ended -> ended.day().toString()).orElse(""),
+                card.formerly(),
                 Words.hyphenated(card.basis().value().name()),
                 card.sources(),
                 card.about(),
                 card.against(),
-                Handbook.lines(book.condition(id)),
+                ConditionWords.lines(book.condition(id)),
                 card.why(),
                 card.met(),
                 card.remedy(),
@@ -162,6 +175,8 @@ public final class HandbookPrintout {
                 entry.meaning(),
                 entry.unit(),
                 references.place(id),
+                entry.ends() == null ? "" : entry.ends().toString(),
+                entry.formerly(),
                 book.users(id),
                 entry.values().stream().map(value -> dated(id, value)).toList());
     }
@@ -174,8 +189,13 @@ public final class HandbookPrintout {
                 Words.hyphenated(value.basis().value().name()),
                 value.sources(),
                 value.note(),
-                value.review() == null ? "" : value.review().toString(),
+                day(value.checked()),
+                day(value.review()),
                 references.place(id, value));
+    }
+
+    private static String day(LocalDate day) {
+        return day == null ? "" : day.toString();
     }
 
     private WrittenRegion region(String id, Set<String> values) {

@@ -45,7 +45,8 @@ final class Unconfirmed {
         book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
         for (Basis basis : UNCONFIRMED) {
             List<Link> rules = book.cards().entrySet().stream()
-                    .filter(entry -> entry.getValue().basis().is(basis))
+                    .filter(entry -> entry.getValue().basis().is(basis)
+                            && book.retired(entry.getKey()).isEmpty())
                     .map(entry ->
                             entries.link(entry.getKey(), ": " + entry.getValue().title()))
                     .toList();
@@ -69,7 +70,12 @@ final class Unconfirmed {
                                 ", has " + references.inherited(region, parent).size() + " from " + named(parent))
                         .collect(Collectors.joining())
                 + "; " + references.none(region).size()
-                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded."));
+                + " set no limit there and " + references.notRecorded(region).size() + " are not recorded"
+                + (references.ended().isEmpty()
+                        ? ""
+                        : "; " + references.ended().size() + " end everywhere: "
+                                + String.join(", ", references.ended()))
+                + "."));
         List<Row> rows =
                 UNCONFIRMED.stream().flatMap(basis -> rows(region, basis)).toList();
         if (!rows.isEmpty()) {
@@ -105,17 +111,20 @@ final class Unconfirmed {
     }
 
     private Stream<Row> rows(String region, Basis basis) {
-        return book.practice().entrySet().stream().flatMap(entry -> entry.getValue().values().stream()
-                .filter(value -> value.region().equals(region) && value.basis().is(basis))
-                .map(value -> new Row(
-                        List.of(
-                                entry.getKey(),
-                                value.from().toString(),
-                                value.value(),
-                                entry.getValue().meaning() + "; " + entries.known(entry.getKey(), value)),
-                        entries.target(entry.getKey()),
-                        false,
-                        Entries.sources(value.sources()))));
+        return book.practice().entrySet().stream()
+                .filter(entry -> entry.getValue().ends() == null)
+                .flatMap(entry -> entry.getValue().values().stream()
+                        .filter(value ->
+                                value.region().equals(region) && value.basis().is(basis))
+                        .map(value -> new Row(
+                                List.of(
+                                        entry.getKey(),
+                                        value.from().toString(),
+                                        value.value(),
+                                        entry.getValue().meaning() + "; " + entries.known(entry.getKey(), value)),
+                                entries.target(entry.getKey()),
+                                false,
+                                Entries.sources(value.sources()))));
     }
 
     private static void held(String heading, List<Link> links, List<Block> blocks) {

@@ -1,9 +1,6 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
-import fitworthy.advice.Arrangement.Headings;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.words.SeverityWords;
@@ -35,47 +32,28 @@ public final class AlternativesPrintout {
     /** Plans named as the best; more of them say only that the choice does not decide. */
     private static final int MOST_NAMED = 8;
 
-    /**
-     * What is shown of a combination.
-     *
-     * @param faults its stops and changes that are not waived, by rule
-     */
-    private record Plan(Arrangement arrangement, Counts counts, Headings headings, Map<String, Severity> faults) {
-
-        static Plan of(Alternative alternative) {
-            Arrangement arrangement = Arrangement.of(alternative.advice());
-            Map<String, Severity> faults = new TreeMap<>();
-            arrangement.standing().stream()
-                    .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
-                    .forEach(
-                            group -> faults.put(group.outcomes().get(0).judged().id(), group.severity()));
-            return new Plan(arrangement, arrangement.counts(), arrangement.headings(), faults);
-        }
-
-        /** As many as the headline of 'check' says. */
-        long found(Severity severity) {
-            return headings.of(severity);
-        }
-    }
-
     private final Page page;
 
     private AlternativesPrintout(PrintWriter out) {
         this.page = new Page(out);
     }
 
-    /** Prints the combinations, a few beside each other at a time. */
-    public static void print(PrintWriter out, Alternatives alternatives) {
-        new AlternativesPrintout(out).print(alternatives);
+    /** Prints the combinations, a few beside each other at a time. @param planned what is said of the plan as written */
+    public static void print(PrintWriter out, Advice planned, Alternatives<ComparedPlan> alternatives) {
+        new AlternativesPrintout(out).print(planned, alternatives);
     }
 
-    private void print(Alternatives alternatives) {
-        List<Plan> plans = alternatives.plans().stream().map(Plan::of).toList();
-        Advice first = plans.get(0).arrangement().advice();
+    private void print(Advice planned, Alternatives<ComparedPlan> alternatives) {
+        List<ComparedPlan> plans =
+                alternatives.plans().stream().map(Alternative::kept).toList();
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
-        page.wrapped(0, first.sheet().title());
-        HouseWords.looser(first).forEach(line -> page.hanging("Looser than the book: ", line));
+        ChangeWords.cutShort(alternatives).ifPresent(cut -> {
+            page.wrapped(0, cut + " Vary fewer with --option, or give more --seconds.");
+            page.blank();
+        });
+        page.wrapped(0, planned.sheet().title());
+        HouseWords.looser(planned).forEach(line -> page.hanging("Looser than the book: ", line));
         page.blank();
         for (int i = 0; i < plans.size(); i++) {
             page.hanging(
@@ -83,42 +61,37 @@ public final class AlternativesPrintout {
                     ChangeWords.choices(alternatives.plans().get(i), i));
         }
         page.blank();
-        best(plans);
+        best(plans, alternatives.complete());
         Map<String, Severity> deciding = deciding(plans);
         Set<String> limits = new LinkedHashSet<>();
-        plans.forEach(plan -> plan.arrangement().margins().forEach(margin -> limits.add(margin.limit())));
+        plans.forEach(plan -> limits.addAll(plan.left().keySet()));
         for (int from = 0; from < plans.size(); from += PLANS_A_BLOCK) {
             block(plans.subList(from, Math.min(plans.size(), from + PLANS_A_BLOCK)), from, deciding, limits);
         }
-        if (plans.size() < alternatives.all()) {
-            page.wrapped(
-                    0,
-                    "Time ran out: " + plans.size() + " of " + alternatives.all() + " combinations are shown."
-                            + " Vary fewer with --option, or give more --seconds.");
-        }
         page.rule();
-        page.wrapped(0, first.book().cover().caution());
+        page.wrapped(0, planned.book().cover().caution());
         page.flush();
     }
 
-    private void best(List<Plan> plans) {
-        Comparator<Plan> better = Comparator.comparing((Plan plan) -> plan.found(Severity.STOP))
+    private void best(List<ComparedPlan> plans, boolean complete) {
+        Comparator<ComparedPlan> better = Comparator.comparing((ComparedPlan plan) -> plan.found(Severity.STOP))
                 .thenComparing(plan -> plan.found(Severity.CHANGE));
-        Plan best = Collections.min(plans, better);
+        ComparedPlan best = Collections.min(plans, better);
         List<String> all = IntStream.range(0, plans.size())
                 .filter(i -> better.compare(plans.get(i), best) == 0)
                 .mapToObj(i -> String.valueOf(i + 1))
                 .toList();
         page.wrapped(
                 0,
-                "Fewest stops, and of those the fewest changes: plan "
+                (complete ? "Fewest stops" : "The best of those looked at, by fewest stops")
+                        + ", and of those the fewest changes: plan "
                         + String.join(", ", all.subList(0, Math.min(all.size(), MOST_NAMED)))
                         + (all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "") + ".");
         page.blank();
     }
 
     /** The stops and changes that some plans have and others do not, worst first. */
-    private static Map<String, Severity> deciding(List<Plan> plans) {
+    private static Map<String, Severity> deciding(List<ComparedPlan> plans) {
         Map<String, Severity> any = new TreeMap<>();
         plans.forEach(plan -> any.putAll(plan.faults()));
         Map<String, Severity> deciding = new LinkedHashMap<>();
@@ -129,7 +102,7 @@ public final class AlternativesPrintout {
         return deciding;
     }
 
-    private void block(List<Plan> plans, int from, Map<String, Severity> deciding, Set<String> limits) {
+    private void block(List<ComparedPlan> plans, int from, Map<String, Severity> deciding, Set<String> limits) {
         row("PLAN", IntStream.rangeClosed(from + 1, from + plans.size()).boxed(), String::valueOf);
         for (Severity severity : Severity.values()) {
             row(SeverityWords.behind(2, severity), plans.stream(), plan -> String.valueOf(plan.found(severity)));
@@ -152,12 +125,9 @@ public final class AlternativesPrintout {
         deciding.forEach((id, severity) -> row(
                 id, plans.stream(), plan -> plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {
-            row("left, " + limit, plans.stream(), plan -> MarginTable.least(plan.arrangement(), limit));
+            row("left, " + limit, plans.stream(), plan -> plan.left(limit));
         }
-        row(
-                "price",
-                plans.stream(),
-                plan -> ChangeWords.price(plan.arrangement().advice()));
+        row("price", plans.stream(), ComparedPlan::price);
         page.blank();
     }
 

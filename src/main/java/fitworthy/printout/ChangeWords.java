@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.printout.words.Wording;
+import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
 import fitworthy.search.Mender;
@@ -13,6 +14,7 @@ import fitworthy.sheet.Prices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -22,13 +24,30 @@ final class ChangeWords {
 
     private ChangeWords() {}
 
-    /** How far the search went. */
+    /** How far the search went; told before what it found where that is not all. */
     static String effort(Mending mending) {
         return mending.tried() + " changed plans were run through the whole rule book."
                 + (mending.complete()
                         ? ""
                         : " Time ran out, or there were too many combinations, before all were tried; there may be smaller "
                                 + "changes.");
+    }
+
+    /** How many combinations were looked at where time ran out before all were. */
+    static Optional<String> cutShort(Alternatives<?> alternatives) {
+        return alternatives.complete()
+                ? Optional.empty()
+                : Optional.of("Time ran out: " + alternatives.plans().size() + " of "
+                        + (alternatives.all() == Long.MAX_VALUE ? "more than " : "") + alternatives.all()
+                        + " combinations were looked at. What is said of the best holds among these alone.");
+    }
+
+    /** That no change helps, as far as the search went. */
+    static String noOffer(Mending mending) {
+        return (mending.complete()
+                        ? "No change of up to four clears every stop."
+                        : "None of the changes that were tried clears every stop.")
+                + " Do what each finding says";
     }
 
     /** What an offer costs, and what the book says of the plan then. */
@@ -82,12 +101,13 @@ final class ChangeWords {
                 + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver()
-                        .map(waiver -> "; waived " + HouseWords.waiver(waiver))
+                        .map(waiver -> "; waived "
+                                + HouseWords.waiver(waiver, finding.judged().id()))
                         .orElse("");
     }
 
     /** The choices of a combination. @param number from 0; the first is the plan as written */
-    static String choices(Alternative alternative, int number) {
+    static String choices(Alternative<?> alternative, int number) {
         return alternative.choices().stream()
                         .map(choice -> choice.option() + ": " + choice.choice())
                         .collect(Collectors.joining("; "))

@@ -4,8 +4,6 @@ import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
-import fitworthy.advice.Arrangement.Headings;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
@@ -15,6 +13,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.search.Alternatives;
+import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
@@ -38,8 +37,11 @@ final class Changes {
         if (!stops && mending.ways().isEmpty()) {
             return blocks;
         }
+        if (!mending.complete()) {
+            blocks.add(new Paragraph(ChangeWords.effort(mending)));
+        }
         if (stops && mending.offers().isEmpty()) {
-            blocks.add(new Paragraph("No small change clears every stop. Do what each finding says."));
+            blocks.add(new Paragraph(ChangeWords.noOffer(mending) + "."));
         }
         for (int i = 0; i < mending.offers().size(); i++) {
             Offer offer = mending.offers().get(i);
@@ -48,7 +50,9 @@ final class Changes {
             ChangeWords.terms(planned.advice(), offer).forEach(term -> blocks.add(new Paragraph(term)));
         }
         ways(mending).unlessEmpty().forEach(blocks::add);
-        blocks.add(new Paragraph(ChangeWords.effort(mending)));
+        if (mending.complete()) {
+            blocks.add(new Paragraph(ChangeWords.effort(mending)));
+        }
         return blocks;
     }
 
@@ -65,38 +69,36 @@ final class Changes {
                 "What would just pass, one thing at a time", List.of(text("Finding", 50), text("Change", 50)), rows);
     }
 
-    static List<Block> compared(Alternatives alternatives) {
-        List<Arrangement> plans = alternatives.plans().stream()
-                .map(plan -> Arrangement.of(plan.advice()))
-                .toList();
+    static List<Block> compared(Alternatives<ComparedPlan> alternatives) {
+        List<ComparedPlan> plans =
+                alternatives.plans().stream().map(Alternative::kept).toList();
         Set<String> limits = new LinkedHashSet<>();
-        plans.forEach(plan -> plan.margins().forEach(margin -> limits.add(margin.limit())));
+        plans.forEach(plan -> limits.addAll(plan.left().keySet()));
         List<Row> counts = new ArrayList<>();
         List<Row> left = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
-            Arrangement plan = plans.get(i);
+            ComparedPlan plan = plans.get(i);
             String number = String.valueOf(i + 1);
             List<String> cells = new ArrayList<>(
                     List.of(number, ChangeWords.choices(alternatives.plans().get(i), i)));
-            Counts counted = plan.counts();
-            Headings headings = plan.headings();
             for (Severity severity : Severity.values()) {
-                cells.add(String.valueOf(headings.of(severity)));
+                cells.add(String.valueOf(plan.found(severity)));
             }
-            cells.add(String.valueOf(headings.under()));
-            cells.add(String.valueOf(counted.notAssessed()));
-            cells.add(String.valueOf(counted.figuresMissing()));
-            cells.add(ChangeWords.price(plan.advice()));
+            cells.add(String.valueOf(plan.headings().under()));
+            cells.add(String.valueOf(plan.counts().notAssessed()));
+            cells.add(String.valueOf(plan.counts().figuresMissing()));
+            cells.add(plan.price());
             counts.add(Row.of(cells.toArray(String[]::new)));
-            left.add(Row.of(
-                    Stream.concat(Stream.of(number), limits.stream().map(limit -> MarginTable.least(plan, limit)))
-                            .toArray(String[]::new)));
+            left.add(Row.of(Stream.concat(Stream.of(number), limits.stream().map(plan::left))
+                    .toArray(String[]::new)));
         }
         List<Column> leftColumns = new ArrayList<>(List.of(text("Plan", 8)));
         limits.forEach(limit -> leftColumns.add(figure(limit, 92 / limits.size())));
         List<Block> blocks = new ArrayList<>();
+        ChangeWords.cutShort(alternatives).ifPresent(cut -> blocks.add(new Paragraph(cut + " 'compare' shows more.")));
         blocks.add(new Table(
-                "Every combination, each run through the whole rule book",
+                (alternatives.complete() ? "Every combination" : "The combinations that were looked at")
+                        + ", each run through the whole rule book",
                 List.of(
                         text("Plan", 7),
                         text("Choices", 24),
@@ -111,10 +113,6 @@ final class Changes {
                 counts));
         if (!limits.isEmpty()) {
             blocks.add(new Table("Left of each limit in the loading that leaves least", leftColumns, left));
-        }
-        if (plans.size() < alternatives.all()) {
-            blocks.add(new Paragraph(
-                    plans.size() + " of " + alternatives.all() + " combinations are shown; 'compare' shows more."));
         }
         return blocks;
     }

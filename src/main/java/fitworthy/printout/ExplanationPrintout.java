@@ -6,6 +6,7 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
+import fitworthy.book.FormerIds;
 import fitworthy.book.Practice;
 import fitworthy.document.Page;
 import fitworthy.figures.measure.Measure;
@@ -43,9 +44,14 @@ public final class ExplanationPrintout {
         this.advice = advice;
     }
 
-    /** Explains one rule of the book. */
+    /** Explains one rule of the book. @param id its present id or a former one */
     public static void print(PrintWriter out, Advice advice, String id) {
-        new ExplanationPrintout(out, advice).rule(id);
+        ExplanationPrintout printout = new ExplanationPrintout(out, advice);
+        FormerIds former = advice.book().formerIds();
+        if (!former.said(id).isEmpty()) {
+            printout.page.wrapped(0, former.said(id) + ".");
+        }
+        printout.rule(former.present(id));
     }
 
     private void rule(String id) {
@@ -56,7 +62,10 @@ public final class ExplanationPrintout {
         page.wrapped(
                 0,
                 Words.hyphenated(card.severity().value().name()) + ", " + rule.place() + ", in the book since "
-                        + card.since());
+                        + card.since()
+                        + book.retired(id)
+                                .map(ended -> ", ending on " + ended.day())
+                                .orElse(""));
         page.rule();
         HouseWords.severity(advice, id).ifPresent(severity -> page.hanging("Severity ", severity));
         page.hanging("Why      ", card.why());
@@ -76,8 +85,11 @@ public final class ExplanationPrintout {
         if (explanations.isEmpty()) {
             page.wrapped(
                     0,
-                    "The question does not arise on this sheet: nothing on it gives the measure " + card.judges()
-                            + ".");
+                    book.retired(id, advice.sheet().asOf())
+                            .map(ended -> Words.capital(ended.words(id)) + ", so it is not checked on "
+                                    + advice.sheet().asOf() + ".")
+                            .orElse("The question does not arise on this sheet: nothing on it gives the measure "
+                                    + card.judges() + "."));
         }
         page.rule();
         page.wrapped(0, book.cover().caution());
@@ -111,7 +123,9 @@ public final class ExplanationPrintout {
         Practice.Lookup lookup =
                 advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
         String text = "nothing recorded for this region and day";
-        if (lookup instanceof Practice.Lookup.NoneApplies) {
+        if (lookup instanceof Practice.Lookup.Ended ended) {
+            text = "retired on " + ended.day();
+        } else if (lookup instanceof Practice.Lookup.NoneApplies) {
             text = "no such limit applies in this region";
         } else if (lookup instanceof Practice.Lookup.Found found) {
             DatedLimit.Value entry = found.practice().entry();
@@ -206,7 +220,7 @@ public final class ExplanationPrintout {
                             .filter(found -> is(found.judged(), id, each))
                             .flatMap(found -> found.waiver().stream())
                             .findFirst()
-                            .map(waiver -> "; waived " + HouseWords.waiver(waiver))
+                            .map(waiver -> "; waived " + HouseWords.waiver(waiver, id))
                             .orElse("");
         }
         if (advice.notAssessed().stream().anyMatch(got -> is(got.judged(), id, each))) {

@@ -2,7 +2,7 @@ package fitworthy.printout;
 
 import fitworthy.document.Page;
 import fitworthy.source.Fault;
-import fitworthy.source.NodeReader;
+import fitworthy.source.InputFile;
 import fitworthy.source.Place;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -63,7 +63,7 @@ public final class FaultPrintout {
 
     /** None where the place is not in a file that can be read, such as the command line. */
     private static List<String> lines(String file) {
-        String text = NodeReader.text(Path.of(file), new ArrayList<>());
+        String text = InputFile.text(Path.of(file), new ArrayList<>());
         return text == null ? List.of() : text.lines().toList();
     }
 }

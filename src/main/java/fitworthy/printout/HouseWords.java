@@ -6,6 +6,7 @@ import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.HouseUse;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Waiving;
+import fitworthy.book.FormerIds;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
@@ -47,6 +48,14 @@ final class HouseWords {
                                 ? "Not asked for by this sheet: "
                                 : "Changing nothing in this region on this day: ")
                         + entries.stream().map(HouseUse.Idle::entry).collect(Collectors.joining("; "))));
+        use.ended()
+                .forEach(entry -> lines.add(
+                        entry.entry() + ": " + entry.retired() + "; what the shop sets for it is not needed"));
+        advice.book()
+                .house()
+                .renamed()
+                .forEach(
+                        (former, present) -> lines.add(FormerIds.now(former, present) + "; the house file may say so"));
         return lines;
     }
 
@@ -82,9 +91,10 @@ final class HouseWords {
         return Optional.ofNullable(advice.book().house().severities().get(rule)).map(HouseWords::severity);
     }
 
-    /** Who stands for a finding, until when, and why. */
-    static String waiver(Waiver waiver) {
-        return "by " + waiver.by() + " until " + waiver.until() + ": " + waiver.reason();
+    /** Who stands for a finding of a rule, until when, and why; and where the waiver names the rule as it was called. */
+    static String waiver(Waiver waiver, String rule) {
+        return "by " + waiver.by() + " until " + waiver.until() + ": " + waiver.reason()
+                + (waiver.rule().equals(rule) ? "" : " (" + FormerIds.now(waiver.rule(), rule) + ")");
     }
 
     /** How many findings of each severity are waived and by whom, in a sentence; nothing where none is. */
@@ -106,7 +116,7 @@ final class HouseWords {
         return group.waivers().entrySet().stream()
                 .map(waived -> "Waived "
                         + (waived.getValue().get(0).isEmpty() ? "" : "in " + String.join(", ", waived.getValue()) + " ")
-                        + waiver(waived.getKey()))
+                        + waiver(waived.getKey(), group.id()))
                 .toList();
     }
 
@@ -114,20 +124,26 @@ final class HouseWords {
     static List<String> idle(Advice advice) {
         return advice.waivers().stream()
                 .filter(waiver -> waiver.state() != Waiving.State.ACTIVE)
-                .map(waiver -> waiver.waiver().rule()
+                .map(waiver -> waiver.rule()
                         + (waiver.waiver().subject().isEmpty()
                                 ? ""
                                 : " [" + waiver.waiver().subject() + "]")
                         + (waiver.waiver().in().isEmpty()
                                 ? ""
                                 : ", " + waiver.waiver().in()) + ", waived "
-                        + waiver(waiver.waiver()) + " - " + why(waiver.state()))
+                        + waiver(waiver.waiver(), waiver.rule()) + " - " + why(waiver, advice))
                 .toList();
     }
 
-    private static String why(Waiving.State state) {
-        return switch (state) {
+    private static String why(Waiving waiver, Advice advice) {
+        return switch (waiver.state()) {
             case ACTIVE -> "it counts";
+            case RETIRED ->
+                advice.book()
+                                .retired(waiver.rule(), advice.sheet().asOf())
+                                .orElseThrow()
+                                .words(waiver.rule())
+                        + "; the waiver is not needed";
             case EXPIRED -> "its last day is past";
             case TOO_WIDE -> "a stop is waived only with its subject and load case named ('subject:' and 'in:')";
             case NOT_ASSESSED -> "it was not assessed, and what is not known cannot be waived";

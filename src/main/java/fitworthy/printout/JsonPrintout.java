@@ -28,6 +28,7 @@ import fitworthy.sheet.Waiver;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 
 /** Advice as JSON, in the shape that docs/output.md describes; its records are written as they stand here. */
 public final class JsonPrintout {
@@ -101,7 +102,9 @@ public final class JsonPrintout {
             String content,
             List<WrittenPractice> values,
             List<SetSeverity> severities,
-            List<WithoutEffect> withoutEffect) {
+            List<WithoutEffect> withoutEffect,
+            List<HouseUse.Ended> retired,
+            Map<String, String> renamed) {
 
         static WrittenHouse of(Advice advice) {
             House house = advice.book().house();
@@ -117,7 +120,9 @@ public final class JsonPrintout {
                     use.severities().stream().map(SetSeverity::of).toList(),
                     use.idle().stream()
                             .map(idle -> new WithoutEffect(idle.entry(), word(idle.why())))
-                            .toList());
+                            .toList(),
+                    use.ended(),
+                    house.renamed());
         }
     }
 
@@ -268,8 +273,10 @@ public final class JsonPrintout {
         }
     }
 
+    /** @param formerly the id that the sheet has, where it is a former one, else null */
     private record WrittenWaiver(
             String rule,
+            String formerly,
             String subject,
             @JsonProperty("case") String loadCase,
             @JsonUnwrapped Stands stands,
@@ -278,7 +285,12 @@ public final class JsonPrintout {
         static WrittenWaiver of(Waiving waiving) {
             Waiver waiver = waiving.waiver();
             return new WrittenWaiver(
-                    waiver.rule(), waiver.subject(), waiver.in(), Stands.of(waiver), word(waiving.state()));
+                    waiving.rule(),
+                    waiver.rule().equals(waiving.rule()) ? null : waiver.rule(),
+                    waiver.subject(),
+                    waiver.in(),
+                    Stands.of(waiver),
+                    word(waiving.state()));
         }
     }
 

@@ -36,13 +36,9 @@ final class MarginTable {
                 .toList();
     }
 
-    /** What is left of a limit, by its name, in the loading that leaves least; a dash where nothing is known of it. */
-    static String least(Arrangement arrangement, String limit) {
-        return arrangement.margins().stream()
-                .filter(margin -> margin.limit().equals(limit))
-                .map(margin -> Wording.margin(margin.least(), margin.kind()))
-                .findFirst()
-                .orElse("-");
+    /** What is left of a limit in the loading that leaves least. */
+    static String least(Margin margin) {
+        return Wording.margin(margin.least(), margin.kind());
     }
 
     /** The table as lines, each heading first; blocks below each other where the loadings need more than {@code width}. */

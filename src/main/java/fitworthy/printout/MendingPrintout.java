@@ -40,9 +40,15 @@ public final class MendingPrintout {
         page.wrapped(0, Verdict.of(arrangement));
         HouseWords.looser(planned).forEach(line -> page.hanging("Looser than the book: ", line));
         page.blank();
+        if (!mending.complete()) {
+            page.wrapped(0, ChangeWords.effort(mending));
+            page.blank();
+        }
         offers(mending);
         ways(mending);
-        page.wrapped(0, ChangeWords.effort(mending));
+        if (mending.complete()) {
+            page.wrapped(0, ChangeWords.effort(mending));
+        }
         page.rule();
         page.wrapped(0, planned.book().cover().caution());
         page.flush();
@@ -53,7 +59,7 @@ public final class MendingPrintout {
         if (!arrangement.finds(Severity.STOP)) {
             page.wrapped(0, "The plan has no stop to clear.");
         } else if (mending.offers().isEmpty()) {
-            page.wrapped(0, "No change of up to four clears every stop. Do what each finding says; see 'check'.");
+            page.wrapped(0, ChangeWords.noOffer(mending) + "; see 'check'.");
         }
         for (int i = 0; i < mending.offers().size(); i++) {
             Offer offer = mending.offers().get(i);

@@ -59,11 +59,12 @@ public final class ReportWriter {
     }
 
     /** @param alternatives the open choices side by side; absent where the sheet leaves none open */
-    public static Report report(Advice advice, Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
+    public static Report report(
+            Advice advice, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Imprint imprint) {
         return new ReportWriter(advice).report(mending, alternatives, imprint);
     }
 
-    private Report report(Mending mending, Optional<Alternatives> alternatives, Imprint imprint) {
+    private Report report(Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Imprint imprint) {
         add("result", "Result", result());
         add(
                 "pictures",

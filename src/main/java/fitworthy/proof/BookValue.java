@@ -69,6 +69,13 @@ record BookValue(Book book, String id, int index) {
                 .or(() -> entry().inForce(lineage.subList(1, lineage.size()), value().from()));
     }
 
+    /** Whether a later value of its region has begun. */
+    boolean superseded(LocalDate day) {
+        return entry().begun(value().region(), day)
+                .filter(begun -> begun.from().isAfter(value().from()))
+                .isPresent();
+    }
+
     /** Something to say of it, at its own line. */
     Fault tell(String problem, String right) {
         return new Fault(place(), id, problem, right);

@@ -2,6 +2,7 @@ package fitworthy.proof;
 
 import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.DatedLimit;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Fault;
@@ -15,7 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** What a proof has to say of the words of a book's cards. */
+/** What a proof has to say of the words of a book's cards and of what is still to be written of its values. */
 final class CardReview {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{[^}]*}");
@@ -42,12 +43,38 @@ final class CardReview {
 
     void look() {
         book.cards().forEach(this::card);
+        book.practice().forEach(this::practice);
+    }
+
+    private void practice(String id, DatedLimit entry) {
+        if (unwritten(entry.meaning())) {
+            tell(
+                    reminders,
+                    id,
+                    NodePath.of("meaning"),
+                    "what the value is has still to be written",
+                    "meaning: Least water for each person and day");
+        }
+        for (int i = 0; i < entry.values().size(); i++) {
+            if (unwritten(entry.values().get(i).note())) {
+                tell(
+                        reminders,
+                        id,
+                        DatedLimit.path(i),
+                        "where its value is from has still to be written",
+                        "the value as its text has it, 'basis', 'sources', and a 'note' of what a reader should know");
+            }
+        }
+    }
+
+    private static boolean unwritten(String words) {
+        return words.contains(SkeletonText.UNWRITTEN);
     }
 
     private void card(String id, Card card) {
         Map<NodePath, String> words = words(card);
         words.forEach((field, text) -> number(id, field, text));
-        if (words.values().stream().anyMatch(text -> text.contains(SkeletonText.UNWRITTEN))) {
+        if (words.values().stream().anyMatch(CardReview::unwritten)) {
             tell(
                     reminders,
                     id,

@@ -7,13 +7,13 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Retired;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.Cases.Unassessed;
-import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -71,6 +71,11 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             if (advice.doesNotApply().stream()
                     .noneMatch(off -> off.judged().id().equals(id))) {
                 problems.add(id + ": expected not to apply, but " + instead(advice, id));
+            }
+        }
+        for (String id : text.text().retired()) {
+            if (retired(advice, id).isEmpty()) {
+                problems.add(id + ": expected to be retired, but " + instead(advice, id));
             }
         }
         turned(text.text().unsure(), true, advice, problems);
@@ -134,11 +139,23 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         }
     }
 
+    private static Optional<Retired> retired(Advice advice, String id) {
+        return advice.book().rules().containsKey(id)
+                ? advice.book().retired(id, advice.sheet().asOf())
+                : Optional.empty();
+    }
+
     /** What became of a rule where something else was expected. */
     private static String instead(Advice advice, String id) {
         if (!advice.book().rules().containsKey(id)) {
             return "there is no such rule"
-                    + Words.suggestion(id, advice.book().rules().keySet());
+                    + advice.book()
+                            .formerIds()
+                            .suggestion(id, advice.book().rules().keySet());
+        }
+        Optional<Retired> retired = retired(advice, id);
+        if (retired.isPresent()) {
+            return retired.get().words(id);
         }
         Optional<Finding> found = advice.findings().stream()
                 .filter(finding -> finding.judged().id().equals(id))

@@ -9,6 +9,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
@@ -52,6 +53,8 @@ public final class Cases {
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
             @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
+            @Field(value = "ids that are checked no more on this day", example = "[mass.gvm-tight]")
+                    List<String> retired,
             @Field(value = "ids of what the tolerance could turn", example = "[radio.in-sight]") List<String> unsure,
             @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]") List<String> sure,
             @Field(
@@ -63,6 +66,7 @@ public final class Cases {
         public boolean names(String id) {
             return met.contains(id)
                     || doesNotApply.contains(id)
+                    || retired.contains(id)
                     || unsure.contains(id)
                     || sure.contains(id)
                     || expect.stream().anyMatch(finding -> finding.id().equals(id))
@@ -103,13 +107,13 @@ public final class Cases {
      */
     public static List<Case> read(Path folder, Book book) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        Node.Mapping plain = NodeReader.read(folder.resolve("plain-sheet.yaml"), faults);
+        Node.Mapping plain = page(folder, folder.resolve("plain-sheet.yaml"), faults);
         List<Case> cases = new ArrayList<>();
         if (plain != null) {
             for (String topic : book.topics()) {
                 Path file = folder.resolve(topic).resolve("cases.yaml");
                 if (Files.exists(file)) {
-                    cases.addAll(new Cases(book, plain, faults).topic(topic, NodeReader.read(file, faults)));
+                    cases.addAll(new Cases(book, plain, faults).topic(topic, page(folder, file, faults)));
                 }
             }
         }
@@ -117,6 +121,11 @@ public final class Cases {
             throw new FaultsException(faults);
         }
         return cases;
+    }
+
+    /** A page of cases, or the plain sheet; null with a fault where it cannot be read. */
+    static Node.Mapping page(Path folder, Path page, List<Fault> faults) {
+        return NodeReader.read(page.toString(), InputFile.page(folder, page, faults), faults);
     }
 
     private List<Case> topic(String topic, Node.Mapping root) {
@@ -147,20 +156,28 @@ public final class Cases {
         for (String path : text.without()) {
             changed = Trees.without(changed, NodePath.parse(path));
         }
-        List<Fault> sheetFaults = new ArrayList<>();
+        House house = house(mapping, text);
         try {
-            House house = mapping.get("house") instanceof Node.Mapping set
-                    ? HouseReader.read(set, set.place().file(), text.name(), book, sheetFaults)
-                    : House.NONE;
             cases.add(new Case(
                     topic,
                     text,
                     mapping.place(),
                     changed,
-                    SheetReader.sheet(changed, book.regions().keySet(), sheetFaults),
+                    SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>()),
                     house));
         } catch (FaultsException e) {
             faults.addAll(e.faults());
+        }
+    }
+
+    private House house(Node.Mapping mapping, Text text) {
+        try {
+            return mapping.get("house") instanceof Node.Mapping set
+                    ? HouseReader.read(set, set.place().file(), text.name(), book, new ArrayList<>())
+                    : House.NONE;
+        } catch (FaultsException e) {
+            faults.addAll(e.faults());
+            return House.NONE;
         }
     }
 }

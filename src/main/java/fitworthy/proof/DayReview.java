@@ -90,7 +90,8 @@ final class DayReview {
                         && !said(value, trial).equals(said(value, now)));
     }
 
-    private static boolean sameSheet(Case one, Case other) {
+    /** Whether two cases differ in nothing but their day. */
+    static boolean sameSheet(Case one, Case other) {
         return one.topic().equals(other.topic())
                 && one.house().equals(other.house())
                 && plain(one.tree().without("as-of")).equals(plain(other.tree().without("as-of")));

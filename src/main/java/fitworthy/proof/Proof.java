@@ -1,7 +1,6 @@
 package fitworthy.proof;
 
 import fitworthy.book.Book;
-import fitworthy.book.DatedLimit;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.Fault;
@@ -44,18 +43,20 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         id,
                         gap,
                         "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
-        BookValue.all(book)
-                .filter(value -> value.value().review() != null
-                        && !value.value().review().isAfter(day))
-                .forEach(value -> proof.reminders.add(due(value)));
+        Due.of(book, day, 0)
+                .items(Due.When.OVERDUE)
+                .forEach(item -> proof.reminders.add(
+                        due(item, Place.of(folder.resolve("sources.yaml").toString()))));
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         new DayReview(proof.trials, proof.faults).look(book);
+        new EndReview(proof.trials, proof.faults).look(book);
         book.rules().values().stream()
                 .filter(rule -> rule.earlier().contains(rule.id()))
                 .forEach(rule -> proof.faults.add(new Fault(
                         rule.place(), rule.id(), "builds on its own advice", "the id of another rule, or none")));
         new CardReview(book, proof.faults, proof.reminders).look();
         FolderReview.look(folder, book, proof.faults);
+        SourceReview.look(book, proof.reminders);
         new Direction(book, proof.trials).look(proof.faults);
         proof.faults.sort(Fault.IN_READING_ORDER);
         proof.reminders.sort(Fault.IN_READING_ORDER);
@@ -111,12 +112,22 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
         return book.rules().get(id).place();
     }
 
-    private static Fault due(BookValue due) {
-        DatedLimit.Value value = due.value();
-        return due.tell(
-                "the value " + value.value() + " of " + value.region() + " from " + value.from()
-                        + " was to be looked at again by " + value.review(),
-                "a later 'review', or a new value with the day it begins");
+    /** @param sources where sources stand */
+    private static Fault due(Due.Item due, Place sources) {
+        String by = " was to be looked at again by " + due.review();
+        if (due.isSource()) {
+            return new Fault(
+                    sources,
+                    due.id(),
+                    "the source" + by,
+                    "the day of the look under 'checked', and what it says now in the values that cite it");
+        }
+        return new Fault(
+                due.place(),
+                due.id(),
+                "the value " + due.value().value() + " of " + due.value().region() + " from "
+                        + due.value().from() + by,
+                "the day of the look under 'checked', or a new value with the day it begins");
     }
 
     /** How many of the cases came out other than they say. */

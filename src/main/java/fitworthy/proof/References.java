@@ -118,6 +118,11 @@ public final class References {
         return values(id -> last(region, id) instanceof Lookup.NotRecorded);
     }
 
+    /** The practice values that are asked for no more by then. */
+    public List<String> ended() {
+        return values(id -> book.practice().get(id).ends() != null);
+    }
+
     private List<String> values(Predicate<String> wanted) {
         return book.practice().keySet().stream().filter(wanted).toList();
     }

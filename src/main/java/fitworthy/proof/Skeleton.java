@@ -1,29 +1,22 @@
 package fitworthy.proof;
 
-import fitworthy.advice.Advice;
-import fitworthy.advice.Adviser;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.Measures;
-import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
-import fitworthy.quantity.Dimension;
-import fitworthy.sheet.SheetReader;
+import fitworthy.proof.SkeletonCases.Begun;
+import fitworthy.proof.SkeletonText.Limit;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Node;
-import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The beginnings of a new rule or region: what to add at the end of which files, so that the book still proves. A new
@@ -32,67 +25,75 @@ import java.util.Map;
  */
 public final class Skeleton {
 
-    /** How near to the limit the two cases have to come, as a share of it. */
-    private static final double NEAR = 0.05;
+    private static final String NOT_READ = "the value, which was put between two cases, and where it is from";
+    private static final String NAMED = "where the value is from";
 
+    private final Path folder;
     private final RuleEngine engine;
     private final Book book;
-    private final Path folder;
-    private final String region;
-    private final LocalDate from;
-    private final SkeletonText text;
+    private final Wanted wanted;
 
-    private Skeleton(Path folder, RuleEngine engine, String region, LocalDate from) {
+    private Skeleton(Path folder, RuleEngine engine, Wanted wanted) {
         this.folder = folder;
         this.engine = engine;
         this.book = engine.book();
-        this.region = region;
-        this.from = from;
-        this.text = new SkeletonText(folder, region, from);
+        this.wanted = wanted;
     }
 
-    /** A case of the topic as it comes out on the day. @param highest the largest number among {@code measures} */
-    private record Seen(Case original, Advice advice, List<Measure> measures, double highest) {}
-
     /**
-     * A rule with its card, practice value and two cases.
+     * A rule to begin.
      *
      * @param id {@code topic.what}; the topic has to be there
      * @param about the measure it judges
-     * @param region the region it begins in
+     * @param atLeast whether its figure has to be at least the value and not at most
+     * @param values by region in which it begins, the value there; an empty one stands for one between two cases
      * @param from the day from which it holds, after the day of every case of the topic
-     * @return what to add, by file
-     * @throws FaultsException where the names do not fit the book, or no two cases are near enough to put a limit
-     *     between
      */
-    public static Map<Path, String> rule(
-            Path folder, RuleEngine engine, String id, String about, String region, LocalDate from)
-            throws FaultsException {
+    public record Wanted(String id, String about, boolean atLeast, Map<String, String> values, LocalDate from) {}
+
+    /**
+     * A rule with its card, practice value and cases.
+     *
+     * @return what to add, by file
+     * @throws FaultsException where the names do not fit the book, or no two cases are near enough to a limit
+     */
+    public static Map<Path, String> rule(Path folder, RuleEngine engine, Wanted wanted) throws FaultsException {
         Book book = engine.book();
-        MeasureKind kind = Measures.kinds().get(about);
-        String topic = id.contains(".") ? id.substring(0, id.indexOf('.')) : id;
+        List<Fault> faults = new ArrayList<>();
+        String id = wanted.id();
+        String topic = id.contains(".") ? Book.topic(id) : id;
         if (!book.topics().contains(topic) || !id.matches("[a-z]+\\.[a-z][a-z0-9-]*")) {
-            throw refused(
-                    "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics()));
+            faults.add(Refusal.fault(
+                    "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics())));
+        } else if (book.cards().containsKey(id)) {
+            faults.add(Refusal.fault(
+                    "ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name"));
         }
-        if (book.cards().containsKey(id)) {
-            throw refused("ID", "the book has a rule '" + id + "' already, at " + book.place(id), "a new name");
+        if (book.formerIds().all().containsKey(id)) {
+            faults.add(Refusal.fault(
+                    "ID",
+                    "a rule was called '" + id + "' before: " + book.formerIds().said(id),
+                    "a new name"));
         }
+        MeasureKind kind = Measures.kinds().get(wanted.about());
         if (kind == null) {
-            throw refused(
+            faults.add(Refusal.fault(
                     "--about",
-                    "there is no measure '" + about + "'"
-                            + Words.suggestion(about, Measures.kinds().keySet()),
-                    "a name listed in docs/measures.md");
+                    "there is no measure '" + wanted.about() + "'"
+                            + Words.suggestion(wanted.about(), Measures.kinds().keySet()),
+                    "a name listed in docs/measures.md"));
         }
-        if (!book.regions().containsKey(region)) {
-            throw refused(
-                    "--region",
-                    "the book has no region '" + region + "'"
-                            + Words.suggestion(region, book.regions().keySet()),
-                    String.join(", ", book.regions().keySet()));
+        if (kind != null && kind.answer() instanceof MeasureKind.Answer.LookedUp) {
+            faults.add(Refusal.fault(
+                    "--about",
+                    wanted.about() + " is a word out of a table, which no rule can name",
+                    "a measure that is a number or one of the words listed in docs/measures.md"));
         }
-        return new Skeleton(folder, engine, region, from).rule(topic, id, kind);
+        for (String region : wanted.values().keySet()) {
+            known(book, "--region", region, faults);
+        }
+        refuse(faults);
+        return new Skeleton(folder, engine, wanted).rule(topic);
     }
 
     /**
@@ -103,157 +104,103 @@ public final class Skeleton {
      */
     public static Map<Path, String> region(Path folder, Book book, String id, String name, String parent)
             throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
         if (book.regions().containsKey(id)) {
-            throw refused(
-                    "ID", "the book has a region '" + id + "' already", "a new id, or its values in practice.yaml");
+            faults.add(Refusal.fault(
+                    "ID", "the book has a region '" + id + "' already", "a new id, or its values in practice.yaml"));
+        } else if (!id.matches("[a-z]+(-[a-z]+)*")) {
+            faults.add(Refusal.fault(
+                    "ID", "'" + id + "' is not written as regions are", "small letters and hyphens, such as au-tas"));
         }
-        if (!id.matches("[a-z]+(-[a-z]+)*")) {
-            throw refused(
-                    "ID", "'" + id + "' is not written as regions are", "small letters and hyphens, such as au-tas");
-        }
-        if (!book.regions().containsKey(parent)) {
-            throw refused(
-                    "--parent",
-                    "the book has no region '" + parent + "'"
-                            + Words.suggestion(parent, book.regions().keySet()),
-                    String.join(", ", book.regions().keySet()));
-        }
+        known(book, "--parent", parent, faults);
+        refuse(faults);
         return Map.of(
                 folder.resolve("book.yaml"),
                 "  " + id + ": {name: " + SkeletonText.quoted(name) + ", parent: " + parent + "}\n");
     }
 
-    private static FaultsException refused(String where, String problem, String right) {
-        return new FaultsException(List.of(new Fault(Place.of(where), "", problem, right)));
-    }
-
-    private Map<Path, String> rule(String topic, String id, MeasureKind kind) throws FaultsException {
-        List<Seen> seen = seen(topic, kind);
-        boolean word = seen.stream().flatMap(shown -> shown.measures().stream()).anyMatch(measure -> !measure.getWord()
-                .isEmpty());
-        Path own = folder.resolve(topic);
-        return word ? words(own, id, kind, seen) : numbers(own, id, kind, seen);
-    }
-
-    /** Every case of the topic in which the measure is known, in the region and on the day. */
-    private List<Seen> seen(String topic, MeasureKind kind) throws FaultsException {
-        List<Seen> seen = new ArrayList<>();
-        for (Case each : Cases.read(folder, book)) {
-            if (!each.topic().equals(topic)) {
-                continue;
-            }
-            if (!each.sheet().asOf().isBefore(from)) {
-                throw refused(
-                        "--from",
-                        "the case at " + each.place() + " is about "
-                                + each.sheet().asOf() + ", so a rule from " + from + " on would change it",
-                        "--from " + each.sheet().asOf().plusYears(1).withDayOfYear(1));
-            }
-            Advice advice = advice(text, each);
-            List<Measure> known = advice.facts().values().stream()
-                    .flatMap(List::stream)
-                    .filter(Measure.class::isInstance)
-                    .map(Measure.class::cast)
-                    .filter(fact -> fact.getName().equals(kind.name()) && fact.isKnown())
-                    .distinct()
-                    .toList();
-            if (!known.isEmpty()) {
-                seen.add(new Seen(
-                        each,
-                        advice,
-                        known,
-                        known.stream().mapToDouble(Measure::getValue).max().orElseThrow()));
-            }
+    private static void known(Book book, String option, String region, List<Fault> faults) {
+        if (!book.regions().containsKey(region)) {
+            faults.add(Refusal.fault(
+                    option,
+                    "the book has no region '" + region + "'"
+                            + Words.suggestion(region, book.regions().keySet()),
+                    String.join(", ", book.regions().keySet())));
         }
-        if (seen.isEmpty()) {
-            throw refused(
+    }
+
+    private static void refuse(List<Fault> faults) throws FaultsException {
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+    }
+
+    private Map<Path, String> rule(String topic) throws FaultsException {
+        MeasureKind kind = Measures.kinds().get(wanted.about());
+        Limit side = wanted.atLeast() ? Limit.AT_LEAST : Limit.AT_MOST;
+        List<Case> cases = cases(topic);
+        List<SkeletonCases> regions = new ArrayList<>();
+        for (String region : wanted.values().keySet()) {
+            regions.add(new SkeletonCases(folder, engine, cases, region, wanted.from(), wanted.id(), kind, side));
+        }
+        if (regions.stream().noneMatch(SkeletonCases::known)) {
+            throw Refusal.of(
                     "--about",
                     "no case of " + topic + " has the measure " + kind.name(),
                     "write a case in which it is known first");
         }
-        return seen;
-    }
-
-    private Map<Path, String> numbers(Path own, String id, MeasureKind kind, List<Seen> seen) throws FaultsException {
-        List<Seen> rising =
-                seen.stream().sorted(Comparator.comparingDouble(Seen::highest)).toList();
-        double unit = Dimension.size(kind.unit());
-        for (int i = 1; i < rising.size(); i++) {
-            BigDecimal limit =
-                    new BigDecimal(rising.get(i - 1).highest() / unit).setScale(kind.decimals(), RoundingMode.CEILING);
-            double most = limit.doubleValue() * unit;
-            double over = rising.get(i).highest();
-            if (most > 0
-                    && over > most
-                    && over - most <= NEAR * most
-                    && most - rising.get(i - 1).highest() <= NEAR * most) {
-                String practice = id + "-most";
-                Map<Path, String> added = text.rule(
-                        own,
-                        id,
-                        kind,
-                        practice,
-                        limit.toPlainString() + " " + kind.unit(),
-                        ", known, value > $own.value");
-                added.put(
-                        own.resolve("cases.yaml"),
-                        aCase(rising.get(i), "Beyond the limit of " + id, id, over(rising.get(i), most))
-                                + aCase(rising.get(i - 1), "Within the limit of " + id, id, List.of())
-                                + theDayBefore(rising.get(i), id));
-                return added;
-            }
+        Optional<String> word =
+                regions.stream().flatMap(region -> region.word().stream()).findFirst();
+        if (word.isPresent()) {
+            onlyForNumbers(kind);
         }
-        throw refused(
-                "--about",
-                "no two cases of the topic come near enough to each other in " + kind.name()
-                        + " to put a limit between them",
-                "write two cases in which it differs by less than 5 % first");
-    }
-
-    private Map<Path, String> words(Path own, String id, MeasureKind kind, List<Seen> seen) throws FaultsException {
-        Seen first = seen.stream()
-                .filter(shown -> shown.measures().stream()
-                        .anyMatch(fact -> fact.getWord().equals("no")))
-                .findFirst()
-                .orElse(seen.get(0));
-        String word = first.measures().stream()
-                .map(Measure::getWord)
-                .filter("no"::equals)
-                .findFirst()
-                .orElse(first.measures().get(0).getWord());
-        Map<Path, String> added = text.rule(own, id, kind, id + "-asked", "1", ", word == \"" + word + "\"");
-        List<String> expected = first.measures().stream()
-                .filter(measure -> measure.getWord().equals(word))
-                .map(SkeletonText::expected)
-                .toList();
-        added.put(
-                own.resolve("cases.yaml"),
-                aCase(first, "Answered '" + word + "' to " + kind.name(), id, expected) + theDayBefore(first, id));
+        Map<String, String> values = new LinkedHashMap<>();
+        StringBuilder written = new StringBuilder();
+        for (SkeletonCases region : regions) {
+            Begun begun = word.isPresent()
+                    ? region.answer(word.get())
+                    : region.number(wanted.values().get(region.id()));
+            values.put(region.id(), begun.value());
+            written.append(begun.cases());
+        }
+        Path own = folder.resolve(topic);
+        boolean named = word.isPresent() || !wanted.values().containsValue("");
+        Map<Path, String> added = new SkeletonText(
+                        wanted.id(), kind, word.isPresent() ? Limit.ANSWER : side, wanted.from())
+                .rule(own, values, named ? NAMED : NOT_READ, word.orElse(""));
+        added.put(own.resolve("cases.yaml"), written.toString());
         return added;
     }
 
-    private String aCase(Seen seen, String name, String id, List<String> added) {
-        return text.aCase(seen.original(), seen.advice(), name, id, added, "met");
+    private void onlyForNumbers(MeasureKind kind) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        if (wanted.atLeast()) {
+            faults.add(Refusal.fault("--at-least", kind.name() + " is an answer in a word", "leave it out"));
+        }
+        wanted.values().forEach((region, value) -> {
+            if (!value.isEmpty()) {
+                faults.add(Refusal.fault(
+                        "--region", kind.name() + " is an answer in a word and has no value", "--region " + region));
+            }
+        });
+        refuse(faults);
     }
 
-    /** The case in which the rule fires once more, on the day before, when it does not apply. */
-    private String theDayBefore(Seen seen, String id) throws FaultsException {
-        SkeletonText before = new SkeletonText(folder, region, from.minusDays(1));
-        Advice advice = advice(before, seen.original());
-        return before.aCase(
-                seen.original(), advice, "The day before " + id + " begins", id, List.of(), "does-not-apply");
-    }
-
-    private Advice advice(SkeletonText on, Case each) throws FaultsException {
-        Node.Mapping tree = on.onTheDay(each.tree(), each.place());
-        return Adviser.advise(engine, SheetReader.sheet(tree, book.regions().keySet(), new ArrayList<>()));
-    }
-
-    private static List<String> over(Seen seen, double most) {
-        return seen.measures().stream()
-                .filter(measure -> measure.getValue() > most)
-                .map(measure -> SkeletonText.expected(measure) + ", value: "
-                        + Wording.quantity(measure.getValue(), measure.kind()))
+    /** Those of the topic, none of which may be about a day on which the rule holds. */
+    private List<Case> cases(String topic) throws FaultsException {
+        List<Case> cases = Cases.read(folder, book).stream()
+                .filter(each -> each.topic().equals(topic))
                 .toList();
+        for (Case each : cases) {
+            LocalDate day = each.sheet().asOf();
+            if (!day.isBefore(wanted.from())) {
+                throw Refusal.of(
+                        "--from",
+                        "the case at " + each.place() + " is about " + day + ", so a rule from " + wanted.from()
+                                + " on would change it",
+                        "--from " + day.plusYears(1).withDayOfYear(1));
+            }
+        }
+        return cases;
     }
 }

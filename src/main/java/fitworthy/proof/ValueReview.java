@@ -168,6 +168,9 @@ final class ValueReview {
     }
 
     private static boolean turned(CaseResult trial, BookValue value, String rule, double other) {
+        if (value.book().retired(rule, trial.text().sheet().asOf()).isPresent()) {
+            return false;
+        }
         Condition condition = value.book().condition(rule);
         String judged = value.book().cards().get(rule).judges();
         return trial.advice().facts().values().stream().anyMatch(facts -> {

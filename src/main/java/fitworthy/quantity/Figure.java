@@ -2,12 +2,9 @@ package fitworthy.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A number in the unit used inside (see {@link Dimension}) with its tolerance, or the list of what is missing to know
@@ -39,41 +36,45 @@ public final class Figure {
 
     private final double value;
     private final double tolerance;
-    private final List<Missing> missing;
+    private final Lack lack;
     private final Missing guessed;
 
-    private Figure(double value, double tolerance, List<Missing> missing) {
-        this(value, tolerance, missing, null);
+    private Figure(double value, double tolerance, Lack lack) {
+        this(value, tolerance, lack, null);
     }
 
-    private Figure(double value, double tolerance, List<Missing> missing, Missing guessed) {
+    private Figure(double value, double tolerance, Lack lack, Missing guessed) {
         this.value = value;
         this.tolerance = tolerance;
-        this.missing = missing;
+        this.lack = lack;
         this.guessed = guessed;
     }
 
     /** A number whose tolerance was not given. */
     public static Figure of(double value) {
-        return new Figure(value, Double.NaN, List.of());
+        return new Figure(value, Double.NaN, Lack.NOTHING);
     }
 
     /** @param tolerance half the width of the interval the number lies in, in the number's own unit */
     public static Figure of(double value, double tolerance) {
-        return new Figure(value, tolerance, List.of());
+        return new Figure(value, tolerance, Lack.NOTHING);
     }
 
     public static Figure missing(Missing... missing) {
-        return new Figure(Double.NaN, Double.NaN, List.of(missing));
+        return missing(List.of(missing));
     }
 
     public static Figure missing(List<Missing> missing) {
-        return new Figure(Double.NaN, Double.NaN, List.copyOf(missing));
+        return lacking(Lack.of(missing));
+    }
+
+    private static Figure lacking(Lack lack) {
+        return new Figure(Double.NaN, Double.NaN, lack);
     }
 
     /** This figure as what somebody guesses stands in a field. What is worked out of it is no guess by itself. */
     public Figure guessedFor(Missing field) {
-        return new Figure(value, tolerance, missing, field);
+        return new Figure(value, tolerance, lack, field);
     }
 
     /** The field for which it was guessed; nothing where it was stated or worked out. */
@@ -82,7 +83,7 @@ public final class Figure {
     }
 
     public boolean known() {
-        return missing.isEmpty();
+        return lack == Lack.NOTHING;
     }
 
     /** @return the number; not a number where it is not known */
@@ -147,7 +148,7 @@ public final class Figure {
     }
 
     public List<Missing> missing() {
-        return missing;
+        return lack.list();
     }
 
     /** This figure, with a tolerance of {@code share} of itself where it was given none. */
@@ -208,12 +209,7 @@ public final class Figure {
 
     /** {@code result} where this and {@code other} are known, else what they lack together. */
     public Figure missingWith(Figure other, Figure result) {
-        if (known() && other.known()) {
-            return result;
-        }
-        TreeSet<Missing> both = new TreeSet<>(Comparator.comparing(Missing::path));
-        Stream.concat(missing.stream(), other.missing.stream()).forEach(both::add);
-        return missing(List.copyOf(both));
+        return known() && other.known() ? result : lacking(lack.with(other.lack));
     }
 
     private Figure combined(Figure other, double result, double slope, double otherSlope) {
@@ -233,16 +229,16 @@ public final class Figure {
         return object instanceof Figure other
                 && Double.compare(value, other.value) == 0
                 && Double.compare(tolerance, other.tolerance) == 0
-                && missing.equals(other.missing);
+                && missing().equals(other.missing());
     }
 
     @Override
     public int hashCode() {
-        return Double.hashCode(value) * 31 + missing.hashCode();
+        return Double.hashCode(value) * 31 + missing().hashCode();
     }
 
     @Override
     public String toString() {
-        return known() ? value + " +/- " + tolerance() : "missing " + missing;
+        return known() ? value + " +/- " + tolerance() : "missing " + missing();
     }
 }

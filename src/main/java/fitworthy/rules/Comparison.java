@@ -20,6 +20,11 @@ public sealed interface Comparison {
     /** The properties it names, in the order of writing. */
     Stream<Named> named();
 
+    /** The comparisons of two terms in it, in the order of writing. */
+    default Stream<Compared> compared() {
+        return Stream.empty();
+    }
+
     /** Parts as they are written, those that are made of parts themselves in brackets. */
     private static String joined(List<Comparison> parts, String sign) {
         return parts.stream()
@@ -37,6 +42,11 @@ public sealed interface Comparison {
         @Override
         public Stream<Named> named() {
             return parts.stream().flatMap(Comparison::named);
+        }
+
+        @Override
+        public Stream<Compared> compared() {
+            return parts.stream().flatMap(Comparison::compared);
         }
 
         @Override
@@ -58,6 +68,11 @@ public sealed interface Comparison {
         }
 
         @Override
+        public Stream<Compared> compared() {
+            return parts.stream().flatMap(Comparison::compared);
+        }
+
+        @Override
         public String toString() {
             return joined(parts, " || ");
         }
@@ -73,6 +88,11 @@ public sealed interface Comparison {
         @Override
         public Stream<Named> named() {
             return part.named();
+        }
+
+        @Override
+        public Stream<Compared> compared() {
+            return part.compared();
         }
 
         @Override
@@ -127,6 +147,11 @@ public sealed interface Comparison {
         @Override
         public Stream<Named> named() {
             return Stream.of(left, right).filter(Named.class::isInstance).map(Named.class::cast);
+        }
+
+        @Override
+        public Stream<Compared> compared() {
+            return Stream.of(this);
         }
 
         @Override

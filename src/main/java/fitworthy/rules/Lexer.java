@@ -35,18 +35,18 @@ final class Lexer {
         this.text = text;
     }
 
-    /** What a file is made of, with an END behind it; nothing, not even that, where a character is wrong. */
+    /** What a file is made of, as far as nothing is wrong with it, with an END behind it. */
     static List<Token> read(Place file, String text, List<Fault> faults) {
         Lexer lexer = new Lexer(file, text);
         lexer.read();
         faults.addAll(lexer.found);
-        return lexer.found.isEmpty() ? lexer.tokens : List.of();
+        return lexer.tokens;
     }
 
     private void read() {
         if (text.length() > LONGEST) {
             fault("the file is longer than " + LONGEST + " characters", "fewer rules; a topic has a few dozen");
-            return;
+            at = text.length();
         }
         while (at < text.length() && found.size() < MOST_FAULTS) {
             char next = text.charAt(at);

@@ -72,7 +72,7 @@ public enum Property {
     }
 
     /** The one that says which fact of its kind is meant. */
-    static Property key(Fact fact) {
+    public static Property key(Fact fact) {
         return switch (fact) {
             case MEASURE -> NAME;
             case PRACTICE -> PRACTICE_ID;

@@ -4,8 +4,12 @@ import fitworthy.rules.Tokens.Unreadable;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Reads a rule file into its rules and refuses everything that a condition over measures, practice values and earlier
@@ -57,12 +61,44 @@ public final class RuleParser {
      * @return its rules as far as they can be read, in the order of writing
      */
     public static List<RuleText> parse(String fileName, String text, Set<String> measureNames, List<Fault> faults) {
+        return read(fileName, text, measureNames, faults).rules();
+    }
+
+    /** The same, without the rules that something is wrong with. */
+    public static List<RuleText> sound(String fileName, String text, Set<String> measureNames, List<Fault> faults) {
+        Read read = read(fileName, text, measureNames, faults);
+        return read.rules().stream()
+                .filter(rule -> !read.wrong().contains(rule.place().line()))
+                .toList();
+    }
+
+    /** Rules, and on which lines those begin that something is wrong with. */
+    private record Read(List<RuleText> rules, Set<Integer> wrong) {}
+
+    private static Read read(String fileName, String text, Set<String> measureNames, List<Fault> faults) {
+        List<Fault> torn = new ArrayList<>();
         List<Fault> found = new ArrayList<>();
-        List<Token> tokens = Lexer.read(Place.of(fileName), text, found);
-        List<RuleText> rules =
-                tokens.isEmpty() ? List.of() : new RuleParser(new Tokens(text, tokens, found), measureNames).rules();
+        List<Token> tokens = Lexer.read(Place.of(fileName), text, torn);
+        List<RuleText> rules = new RuleParser(new Tokens(text, tokens, found), measureNames).rules();
+        NavigableSet<Integer> begins = new TreeSet<>(List.of(0));
+        tokens.stream()
+                .filter(token -> token.is("rule"))
+                .forEach(token -> begins.add(token.place().line()));
+        Set<Integer> wrong = begins(begins, torn);
+        // A rule with a wrong character in it cannot be read right: of that rule nothing else is said.
+        found.removeIf(fault -> wrong.contains(begins.floor(fault.place().line())));
+        rules.removeIf(rule -> wrong.contains(rule.place().line()));
+        wrong.addAll(begins(begins, found));
+        faults.addAll(torn);
         faults.addAll(found);
-        return rules;
+        return new Read(rules, wrong);
+    }
+
+    /** The lines on which the rules begin that these faults are in. */
+    private static Set<Integer> begins(NavigableSet<Integer> all, List<Fault> faults) {
+        return faults.stream()
+                .map(fault -> all.floor(fault.place().line()))
+                .collect(Collectors.toCollection(HashSet::new));
     }
 
     private List<RuleText> rules() {

@@ -18,6 +18,9 @@ public @interface Field {
     /** The kind of quantity, for a field of type {@link Figure}. */
     Dimension in() default Dimension.COUNT;
 
+    /** What a figure or a day is, and so between what it can lie. */
+    Plausible within() default Plausible.ANYTHING;
+
     /** Whether a sheet without it is refused. */
     boolean needed() default false;
 

@@ -5,6 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.Money;
 import fitworthy.source.Words;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -21,8 +22,10 @@ import java.util.Optional;
  * @param type the enum of a choice or the record of a group, else null
  * @param optional whether its absence is an empty {@link Optional}
  * @param description what its annotation says; null where it stands for the further fields of a kind
+ * @param accessor reads it of a record
  */
-public record FieldSchema(String name, Content content, Class<?> type, boolean optional, Field description) {
+public record FieldSchema(
+        String name, Content content, Class<?> type, boolean optional, Field description, Method accessor) {
 
     /** How a day is written, as a regular expression. */
     public static final String DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
@@ -54,7 +57,7 @@ public record FieldSchema(String name, Content content, Class<?> type, boolean o
         Class<?> raw = type instanceof ParameterizedType generic ? (Class<?>) generic.getRawType() : (Class<?>) type;
         String name = Words.hyphenated(component.getName());
         if (raw.isInterface() && Variant.Fields.class.isAssignableFrom(raw)) {
-            return new FieldSchema(name, Content.FIELDS_OF_KIND, null, false, null);
+            return new FieldSchema(name, Content.FIELDS_OF_KIND, null, false, null, component.getAccessor());
         }
         Field description = component.getAnnotation(Field.class);
         if (description == null) {
@@ -66,7 +69,7 @@ public record FieldSchema(String name, Content content, Class<?> type, boolean o
             throw new IllegalStateException(component + " is of a type that no sheet can hold");
         }
         boolean typed = content == Content.CHOICE || content == Content.GROUP || content == Content.GROUPS;
-        return new FieldSchema(name, content, typed ? within : null, optional, description);
+        return new FieldSchema(name, content, typed ? within : null, optional, description, component.getAccessor());
     }
 
     /** @param within what a list or choice is of; else the class itself */
@@ -93,6 +96,16 @@ public record FieldSchema(String name, Content content, Class<?> type, boolean o
 
     private static Type argument(Type type) {
         return ((ParameterizedType) type).getActualTypeArguments()[0];
+    }
+
+    /** What a record holds of it; null where it is left out and nothing stands for it. */
+    Object in(Record record) {
+        try {
+            Object held = accessor.invoke(record);
+            return optional ? ((Optional<?>) held).orElse(null) : held;
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot read " + accessor, e);
+        }
     }
 
     /** Whether its answer is a kind, which decides the further fields of its record. */

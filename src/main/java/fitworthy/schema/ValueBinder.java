@@ -51,6 +51,7 @@ final class ValueBinder {
             }
             Mark.Marked marked = Mark.read(scalar.text());
             if (marked.mark() == Mark.ASKED) {
+                needed(field, node, path, "is asked for, but no sheet can do without it");
                 return Figure.missing(tree.missing(field, path).asAsked());
             }
             boolean signed = field.description().signed();
@@ -58,6 +59,9 @@ final class ValueBinder {
                     QuantityText.parse(marked.text(), field.description().in());
             if (!signed && NEGATIVE.matcher(marked.text()).lookingAt()) {
                 throw new QuantityText.Unreadable(scalar.described() + " is negative");
+            }
+            if (!plausible(field, field.description().within().canBe(figure.value()), node, path)) {
+                return Figure.missing(tree.missing(field, path));
             }
             return marked.mark() == Mark.STATED
                     ? figure
@@ -73,6 +77,7 @@ final class ValueBinder {
         List<String> words = ChoiceWords.of(field.type());
         Mark.Marked marked = field.tellsKind() ? new Mark.Marked(Mark.STATED, word(node)) : Mark.read(word(node));
         if (marked.mark() == Mark.ASKED && !words.contains(word(node))) {
+            needed(field, node, path, "is asked for, but no sheet can do without it");
             return Choice.missing(tree.missing(field, path).asAsked());
         }
         String word = marked.mark() == Mark.ASKED ? word(node) : marked.text();
@@ -92,9 +97,19 @@ final class ValueBinder {
         if (field.tellsKind()) {
             return constant;
         }
+        if (marked.mark() == Mark.ABOUT) {
+            needed(field, node, path, "is a guess, which does not do here");
+        }
         return marked.mark() == Mark.ABOUT
                 ? choiceOf(constant).guessedFor(tree.missing(field, path))
                 : choiceOf(constant);
+    }
+
+    /** Adds a fault where a sheet cannot do without the field. */
+    private void needed(FieldSchema field, Node node, NodePath path, String problem) {
+        if (field.description().needed()) {
+            tree.tell(node, path, problem, Examples.of(field));
+        }
     }
 
     /** What a choice is that is not given. */
@@ -113,10 +128,11 @@ final class ValueBinder {
             if (!DAY.matcher(text).matches()) {
                 throw new DateTimeException("a year has four digits here");
             }
-            return LocalDate.of(
+            LocalDate day = LocalDate.of(
                     Integer.parseInt(text, 0, 4, 10),
                     Integer.parseInt(text, 5, 7, 10),
                     Integer.parseInt(text, 8, 10, 10));
+            return plausible(field, field.description().within().canBe(day), node, path) ? day : null;
         } catch (DateTimeException e) {
             tree.tell(
                     node,
@@ -138,6 +154,19 @@ final class ValueBinder {
             return null;
         }
         return new Money(new BigDecimal(text.substring(0, text.length() - 4)), text.substring(text.length() - 3));
+    }
+
+    /** Whether a value can be; a fault where it cannot. */
+    private boolean plausible(FieldSchema field, boolean canBe, Node node, NodePath path) {
+        if (!canBe) {
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + ", which is not between "
+                            + field.description().within().limits(),
+                    Examples.of(field));
+        }
+        return canBe;
     }
 
     private static String word(Node node) {

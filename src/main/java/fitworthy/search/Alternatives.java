@@ -10,35 +10,45 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
+import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 
 /**
  * Every combination of the choices that a sheet leaves open, each run through the whole book.
  *
+ * @param <P> what is kept of each advice
  * @param plans the combinations looked at, the plan as written first
  * @param all how many combinations there are
  */
-public record Alternatives(List<Alternative> plans, long all) {
+public record Alternatives<P>(List<Alternative<P>> plans, long all) {
 
     /** Combinations run together, so that every processor has some. */
     private static final int BATCH = 8;
 
-    /** One combination. @param choices one change for each option asked for */
-    public record Alternative(List<Change.Choose> choices, Advice advice) {}
+    /** Whether every combination was looked at. */
+    public boolean complete() {
+        return plans.size() == all;
+    }
+
+    /** One combination. @param choices one change for each option asked for @param kept what is kept of its advice */
+    public record Alternative<P>(List<Change.Choose> choices, P kept) {}
 
     /**
      * Runs the combinations.
      *
      * @param options names of the options to vary; the others stay as written
+     * @param keep what is kept of the advice on each combination; by several threads
      * @param stop asked before each run but the first whether to give up; from several threads
      * @param progress told how many were run so far
      */
-    public static Alternatives of(
+    public static <P> Alternatives<P> of(
             RuleEngine engine,
             Node.Mapping root,
             Sheet sheet,
             List<String> options,
+            Function<Advice, P> keep,
             BooleanSupplier stop,
             IntConsumer progress) {
         List<Sheet.Option> varied = sheet.options().stream()
@@ -47,29 +57,31 @@ public record Alternatives(List<Alternative> plans, long all) {
         long all = varied.stream()
                 .mapToLong(option -> option.choices().size())
                 .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
-        List<Alternative> plans = new ArrayList<>();
-        plans.add(alternative(engine, root, sheet, varied, 0));
+        LongFunction<Alternative<P>> alternative = number -> {
+            List<Change.Choose> choices = choices(varied, number);
+            return new Alternative<>(choices, keep.apply(advice(engine, root, sheet, choices)));
+        };
+        List<Alternative<P>> plans = new ArrayList<>();
+        plans.add(alternative.apply(0));
         while (plans.size() < all && !stop.getAsBoolean()) {
-            List<Optional<Alternative>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all))
+            List<Optional<Alternative<P>>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all))
                     .parallel()
                     .mapToObj(number -> stop.getAsBoolean()
-                            ? Optional.<Alternative>empty()
-                            : Optional.of(alternative(engine, root, sheet, varied, number)))
+                            ? Optional.<Alternative<P>>empty()
+                            : Optional.of(alternative.apply(number)))
                     .toList();
             // What comes after a combination that was not run is left out, so that the table has no gap.
             batch.stream().takeWhile(Optional::isPresent).forEach(plan -> plans.add(plan.get()));
             progress.accept(plans.size());
         }
-        return new Alternatives(plans, all);
+        return new Alternatives<>(plans, all);
     }
 
-    private static Alternative alternative(
-            RuleEngine engine, Node.Mapping root, Sheet sheet, List<Sheet.Option> varied, long number) {
-        List<Change.Choose> choices = choices(varied, number);
+    private static Advice advice(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {
         try {
-            Sheet changed =
-                    Change.sheet(choices, root, sheet, engine.book().regions().keySet());
-            return new Alternative(choices, Adviser.advise(engine, changed));
+            return Adviser.advise(
+                    engine,
+                    Change.sheet(choices, root, sheet, engine.book().regions().keySet()));
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

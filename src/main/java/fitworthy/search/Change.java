@@ -46,14 +46,6 @@ public sealed interface Change {
      */
     record Drop(String fitment, List<String> contents) implements Change {
 
-        static Drop of(String fitment, Sheet sheet) {
-            Set<String> gone = sheet.withContents(List.of(fitment));
-            return new Drop(
-                    fitment,
-                    Stream.concat(gone.stream().filter(name -> !name.equals(fitment)), cargo(gone, sheet))
-                            .toList());
-        }
-
         private static Stream<String> cargo(Set<String> gone, Sheet sheet) {
             return sheet.cargo().stream()
                     .filter(load -> gone.contains(load.in()))

@@ -4,7 +4,6 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -39,19 +38,11 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
         List<Lever> levers = new ArrayList<>();
         right.forEach(change -> levers.add(new Lever(change.path().toString(), 1, strength -> change, 0)));
         Sheet planned = sheet.planned();
+        GivenUp givenUp = new GivenUp(planned);
         for (Fitment fitment : planned.fitments()) {
-            boolean chosen = sheet.options().stream()
-                    .flatMap(option -> option.choices().stream())
-                    .anyMatch(choice -> choice.parts().contains(fitment.name()));
-            Set<String> gone = planned.withContents(List.of(fitment.name()));
-            boolean kept = planned.fitments().stream()
-                    .anyMatch(part -> gone.contains(part.name()) && part.keep().is(YesNo.YES));
-            if (!kept && !chosen && !fitment.isDone()) {
-                levers.add(new Lever(
-                        fitment.name(),
-                        1,
-                        strength -> Change.Drop.of(fitment.name(), planned),
-                        kilograms(planned, gone)));
+            if (givenUp.mayGo(fitment)) {
+                Change.Drop drop = givenUp.without(fitment);
+                levers.add(new Lever(fitment.name(), 1, strength -> drop, givenUp.kilograms(fitment)));
             }
             // Nothing is saved by what is paid for and fitted; what moves or takes it off is a job to be planned.
             fitment.at()
@@ -99,23 +90,6 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
                         judged.subject(), mended.path(judged.subject()), mended.answer(), mended.by()))
                 .filter(change -> change.path().in(root) != null)
                 .findFirst();
-    }
-
-    /** What the customer does without: these parts and tanks, with what is in them. */
-    private static double kilograms(Sheet sheet, Set<String> gone) {
-        double parts = sheet.fitments().stream()
-                .filter(part -> gone.contains(part.name()))
-                .mapToDouble(part -> part.mass().value())
-                .sum();
-        double tanks = sheet.tanks().stream()
-                .filter(tank -> gone.contains(tank.name()))
-                .mapToDouble(tank -> Liquids.mass(tank, tank.fill()).value())
-                .sum();
-        double cargo = sheet.cargo().stream()
-                .filter(load -> gone.contains(load.in()))
-                .mapToDouble(load -> load.mass().value())
-                .sum();
-        return parts + tanks + cargo;
     }
 
     /** A tank filled less, but for what the trip needs. @param least 0 to 1 */

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.stream.Stream;
 
 /** Trays and canopies, and what is built into them or in place of seats. */
@@ -12,22 +13,34 @@ public sealed interface BodyDetails extends Details {
 
     /** A tray, or a canopy. */
     record Body(
-            @Field(value = "greatest width", in = Dimension.LENGTH, find = "the maker's drawing", example = "1900 mm")
+            @Field(
+                            value = "greatest width",
+                            in = Dimension.LENGTH,
+                            within = Plausible.BODY_WIDTH,
+                            find = "the maker's drawing",
+                            example = "1900 mm")
                     Figure width,
             @Field(
                             value = "from the front axle backwards to its front end",
                             in = Dimension.LENGTH,
+                            within = Plausible.ALONG,
                             signed = true,
                             find = "the maker's drawing, or a tape",
                             example = "2100 mm")
                     Figure front,
-            @Field(value = "its length", in = Dimension.LENGTH, find = "the maker's drawing", example = "1800 mm")
+            @Field(
+                            value = "its length",
+                            in = Dimension.LENGTH,
+                            within = Plausible.BODY_LENGTH,
+                            find = "the maker's drawing",
+                            example = "1800 mm")
                     Figure length,
             @Field(
                             value =
                                     "height of its floor above the ground; of a canopy without one, of what it stands on;"
                                             + " that of the tray where left out",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "1000 mm")
                     Figure floor,
@@ -44,6 +57,7 @@ public sealed interface BodyDetails extends Details {
             @Field(
                             value = "how far its rear door, flap or ladder reaches behind it; 0 mm where nothing opens",
                             in = Dimension.LENGTH,
+                            within = Plausible.GAP,
                             find = "the maker's drawing",
                             example = "900 mm")
                     Figure rearSwing)
@@ -79,39 +93,50 @@ public sealed interface BodyDetails extends Details {
 
     /** What holds a canopy on its tray. */
     record HoldDown(
-            @Field(value = "how many points", find = "the maker", example = "6") Figure points,
+            @Field(value = "how many points", find = "the maker", example = "6", within = Plausible.COUNT)
+                    Figure points,
             @Field(
                             value = "working load limit of one, its bolt or clamp included",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the maker",
                             example = "250 kg")
                     Figure limit,
             @Field(
                             value = "the most they hold: the canopy with all that travels in it",
                             in = Dimension.MASS,
+                            within = Plausible.PART_MASS,
                             find = "the load list",
                             example = "420 kg")
                     Figure loaded) {}
 
     /** Legs for lifting a canopy off and leaving it. */
     record Legs(
-            @Field(value = "what one of them may carry", in = Dimension.MASS, find = "the maker", example = "300 kg")
+            @Field(
+                            value = "what one of them may carry",
+                            in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
+                            find = "the maker",
+                            example = "300 kg")
                     Figure limit,
             @Field(
                             value = "the most they lift; what its hold-downs hold where left out",
                             in = Dimension.MASS,
+                            within = Plausible.PART_MASS,
                             find = "the plan",
                             example = "240 kg")
                     Figure lifted,
             @Field(
                             value = "the smaller distance between the middles of their feet, along or across",
                             in = Dimension.LENGTH,
+                            within = Plausible.SPACING,
                             find = "a tape",
                             example = "1900 mm")
                     Figure spacing,
             @Field(
                             value = "height of the canopy's centre of gravity when the tray has driven out",
                             in = Dimension.LENGTH,
+                            within = Plausible.CENTRE_OF_GRAVITY,
                             find = "the maker, or half its height above its floor",
                             example = "1700 mm")
                     Figure cogHeight) {}
@@ -127,6 +152,7 @@ public sealed interface BodyDetails extends Details {
             @Field(
                             value = "what its bracket and strap withstand in any direction",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the maker of the bracket, or a pull with a scale",
                             example = "80 kg")
                     Figure mount)
@@ -159,7 +185,8 @@ public sealed interface BodyDetails extends Details {
             implements BodyDetails {}
 
     record SeatChange(
-            @Field(value = "how many seats are left", find = "the plan", example = "2") Figure seats,
+            @Field(value = "how many seats are left", find = "the plan", example = "2", within = Plausible.SEATS)
+                    Figure seats,
             @Field(
                             value =
                                     "whether the change is for good; no where seats come out and go back by quick releases",

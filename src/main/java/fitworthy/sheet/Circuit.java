@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** An electrical circuit: what it feeds, its cable and its fuse. */
 public record Circuit(
@@ -17,12 +18,14 @@ public record Circuit(
         @Field(
                         value = "voltage at which it draws its current: its battery's, or the inverter's",
                         in = Dimension.VOLTAGE,
+                        within = Plausible.VOLTAGE,
                         find = "the battery's or the inverter's label",
                         example = "12 V")
                 Figure voltage,
         @Field(
                         value = "what it draws at full load, at that voltage",
                         in = Dimension.CURRENT,
+                        within = Plausible.CURRENT,
                         find = "its data sheet",
                         example = "5 A")
                 Figure current,
@@ -36,6 +39,7 @@ public record Circuit(
         @Field(
                         value = "hours a day at full load; 8 h for a fridge that runs a third of the time",
                         in = Dimension.TIME,
+                        within = Plausible.HOURS_OF_DAY,
                         find = "its data sheet, or a day with a meter",
                         example = "8 h")
                 Figure hours,
@@ -44,6 +48,7 @@ public record Circuit(
                                 "what it draws with everything switched off; asked of circuits on the starter battery,"
                                         + " of what an inverter feeds only where that inverter's feed is no circuit of the sheet",
                         in = Dimension.CURRENT,
+                        within = Plausible.STANDBY,
                         find = "a meter",
                         example = "15 mA")
                 Figure standby,
@@ -104,12 +109,14 @@ public record Circuit(
             @Field(
                             value = "section of its copper, not its outer diameter",
                             in = Dimension.AREA,
+                            within = Plausible.SECTION,
                             find = "its label",
                             example = "6 mm2")
                     Figure section,
             @Field(
                             value = "from the battery to the load, one way",
                             in = Dimension.LENGTH,
+                            within = Plausible.CABLE_LENGTH,
                             find = "a string along the way",
                             example = "4.5 m")
                     Figure length,
@@ -118,6 +125,7 @@ public record Circuit(
                             value = "the heat its insulation is made for; asked where its section would do for some"
                                     + " insulation and not for other",
                             in = Dimension.TEMPERATURE,
+                            within = Plausible.INSULATION,
                             find = "the print on it, or its data sheet",
                             example = "105 degC")
                     Figure insulation,
@@ -125,6 +133,7 @@ public record Circuit(
                             value =
                                     "the current its maker rates it for; asked where the load is above 60 % of the table of cables",
                             in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
                             find = "its data sheet",
                             example = "50 A")
                     Figure rating) {}
@@ -134,12 +143,14 @@ public record Circuit(
             @Field(
                             value = "its rating; 0 A where there is none",
                             in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
                             find = "the plan",
                             example = "15 A")
                     Figure rating,
             @Field(
                             value = "from the battery's terminal to it, along the cable",
                             in = Dimension.LENGTH,
+                            within = Plausible.CABLE_LENGTH,
                             find = "a tape",
                             example = "150 mm")
                     Figure distance,

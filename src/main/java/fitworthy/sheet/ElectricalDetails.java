@@ -5,21 +5,33 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Parts that store, charge or switch current. */
 public sealed interface ElectricalDetails extends Details {
 
     record Battery(
             @Field(value = "its chemistry", find = "its label") Choice<Chemistry> chemistry,
-            @Field(value = "its nominal voltage", in = Dimension.VOLTAGE, find = "its label", example = "12 V")
+            @Field(
+                            value = "its nominal voltage",
+                            in = Dimension.VOLTAGE,
+                            within = Plausible.BATTERY_VOLTAGE,
+                            find = "its label",
+                            example = "12 V")
                     Figure voltage,
-            @Field(value = "its nominal capacity", in = Dimension.CHARGE, find = "its label", example = "100 Ah")
+            @Field(
+                            value = "its nominal capacity",
+                            in = Dimension.CHARGE,
+                            within = Plausible.CHARGE,
+                            find = "its label",
+                            example = "100 Ah")
                     Figure capacity,
             @Field(value = "where it stands", find = "the plan") Choice<BatteryPlace> place,
             @Field(value = "whether its box is vented to the outside", find = "the fitter") Choice<YesNo> ventedOutside,
             @Field(
                             value = "free area of its upper vent or of its lower one, whichever is smaller",
                             in = Dimension.AREA,
+                            within = Plausible.VENT,
                             find = "the fitter",
                             example = "20 cm2")
                     Figure vents,
@@ -74,12 +86,14 @@ public sealed interface ElectricalDetails extends Details {
             @Field(
                             value = "the most it takes from the alternator",
                             in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
                             find = "its data sheet",
                             example = "30 A")
                     Figure input,
             @Field(
                             value = "the most it gives the battery, at the battery's voltage",
                             in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
                             find = "its data sheet",
                             example = "25 A")
                     Figure output,
@@ -99,16 +113,28 @@ public sealed interface ElectricalDetails extends Details {
             @Field(
                             value = "what it gives of the power that it takes; 90 % where left out",
                             in = Dimension.SHARE,
+                            within = Plausible.INVERTER,
                             find = "its data sheet",
                             example = "92 %")
                     Figure efficiency)
             implements ElectricalDetails {}
 
     record SolarPanel(
-            @Field(value = "its rated power", in = Dimension.POWER, find = "its label", example = "200 W") Figure power)
+            @Field(
+                            value = "its rated power",
+                            in = Dimension.POWER,
+                            within = Plausible.SOLAR_POWER,
+                            find = "its label",
+                            example = "200 W")
+                    Figure power)
             implements ElectricalDetails {}
 
     record SwitchPanel(
-            @Field(value = "how many circuits it switches", find = "its data sheet", example = "8") Figure ways)
+            @Field(
+                            value = "how many circuits it switches",
+                            find = "its data sheet",
+                            example = "8",
+                            within = Plausible.COUNT)
+                    Figure ways)
             implements ElectricalDetails {}
 }

@@ -6,6 +6,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Money;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import fitworthy.schema.Variant;
 import java.util.Optional;
 
@@ -16,6 +17,7 @@ public record Fitment(
         @Field(
                         value = "its mass, everything bolted on included",
                         in = Dimension.MASS,
+                        within = Plausible.PART_MASS,
                         needed = true,
                         find = "a scale, or the maker's data sheet",
                         example = "86 kg +/- 4 kg")
@@ -38,6 +40,7 @@ public record Fitment(
         @Field(
                         value = "how far it may be moved along the vehicle, either way",
                         in = Dimension.LENGTH,
+                        within = Plausible.MOVE,
                         find = "the plan",
                         example = "400 mm")
                 Figure mayMove,
@@ -59,7 +62,12 @@ public record Fitment(
                         find = "the vehicle's papers")
                 Choice<Papers.Proof> certificate,
         @Field(value = "its price", example = "1450.00 AUD") Money price,
-        @Field(value = "time until it can be had", in = Dimension.TIME, find = "the supplier", example = "21 days")
+        @Field(
+                        value = "time until it can be had",
+                        in = Dimension.TIME,
+                        within = Plausible.TIME_TO_WAIT,
+                        find = "the supplier",
+                        example = "21 days")
                 Figure leadTime,
         @Field("the fitting of it") Work work,
         @Field("the space it takes up, where it is to be held against other parts") Optional<Space> space,
@@ -73,7 +81,13 @@ public record Fitment(
     /** A part of the vehicle that is taken off and not put back. */
     public record Removed(
             @Field(value = "what is taken off", needed = true, example = "steel tub") String name,
-            @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "140 kg")
+            @Field(
+                            value = "its mass",
+                            in = Dimension.MASS,
+                            within = Plausible.PART_MASS,
+                            needed = true,
+                            find = "a scale",
+                            example = "140 kg")
                     Figure mass,
             @Field(
                             value = "where it sat, as taped on the vehicle as it stands, before any longer wheelbase",

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Parts at the front. */
 public sealed interface FrontDetails extends Details {
@@ -23,17 +24,24 @@ public sealed interface FrontDetails extends Details {
                     Choice<YesNo> plateVisible,
             @Field(value = "whether headlamps, position lamps and indicators stay in full view", find = "a look")
                     Choice<YesNo> lampsVisible,
-            @Field(value = "height of its lowest edge", in = Dimension.LENGTH, find = "a tape", example = "480 mm")
+            @Field(
+                            value = "height of its lowest edge",
+                            in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
+                            find = "a tape",
+                            example = "480 mm")
                     Figure lowest,
             @Field(
                             value = "from the front axle forward to that edge",
                             in = Dimension.LENGTH,
+                            within = Plausible.GAP,
                             find = "a tape",
                             example = "850 mm")
                     Figure ahead,
             @Field(
                             value = "how much of the grille's open area it hides",
                             in = Dimension.SHARE,
+                            within = Plausible.FULLNESS,
                             find = "a photograph from straight ahead",
                             example = "10 %")
                     Figure grilleHidden)
@@ -50,24 +58,28 @@ public sealed interface FrontDetails extends Details {
             @Field(
                             value = "what it is rated to pull with a single line on the drum's first layer",
                             in = Dimension.MASS,
+                            within = Plausible.PULL,
                             find = "its plate",
                             example = "4500 kg")
                     Figure pull,
             @Field(
                             value = "breaking strength of its line",
                             in = Dimension.MASS,
+                            within = Plausible.STRENGTH,
                             find = "the line's label",
                             example = "7500 kg")
                     Figure line,
             @Field(
                             value = "what it draws at the rated pull",
                             in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
                             find = "its handbook",
                             example = "400 A")
                     Figure current,
             @Field(
                             value = "the most that battery, isolator and cable may give for the time of a pull",
                             in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
                             find = "their makers",
                             example = "450 A")
                     Figure feed,
@@ -80,12 +92,14 @@ public sealed interface FrontDetails extends Details {
                             value =
                                     "capacity of the battery that feeds it; asked where fed-by does not say which it is",
                             in = Dimension.CHARGE,
+                            within = Plausible.CHARGE,
                             find = "the battery's label",
                             example = "90 Ah")
                     Figure battery,
             @Field(
                             value = "how much of the grille's open area it hides",
                             in = Dimension.SHARE,
+                            within = Plausible.FULLNESS,
                             find = "a photograph from straight ahead",
                             example = "5 %")
                     Figure grilleHidden)
@@ -94,7 +108,11 @@ public sealed interface FrontDetails extends Details {
     /** A set of lamps of one kind in one place. */
     record Lamps(
             @Field(value = "what they are for", find = "the plan") Choice<LampUse> use,
-            @Field(value = "how many; a light bar that lights up as a whole is one", find = "the plan", example = "2")
+            @Field(
+                            value = "how many; a light bar that lights up as a whole is one",
+                            find = "the plan",
+                            example = "2",
+                            within = Plausible.COUNT)
                     Figure count,
             @Field(value = "where they sit", find = "the plan") Choice<LampPlace> place,
             @Field(
@@ -106,6 +124,7 @@ public sealed interface FrontDetails extends Details {
             @Field(
                             value = "how much of the grille's open area they hide",
                             in = Dimension.SHARE,
+                            within = Plausible.FULLNESS,
                             find = "a photograph from straight ahead",
                             example = "5 %")
                     Figure grilleHidden)

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Parts between the tanks and the engine. */
 public sealed interface FuelDetails extends Details {
@@ -15,18 +16,37 @@ public sealed interface FuelDetails extends Details {
                             value = "whether its maker states how well it separates fine droplets, as behind a pump",
                             find = "the maker's test report")
                     Choice<YesNo> fineDroplets,
-            @Field(value = "rating of its element", in = Dimension.LENGTH, find = "the maker", example = "30 um")
+            @Field(
+                            value = "rating of its element",
+                            in = Dimension.LENGTH,
+                            within = Plausible.FILTER,
+                            find = "the maker",
+                            example = "30 um")
                     Figure rating,
-            @Field(value = "its place among the planned elements, 1 nearest the tank", find = "the plan", example = "1")
+            @Field(
+                            value = "its place among the planned elements, 1 nearest the tank",
+                            find = "the plan",
+                            example = "1",
+                            within = Plausible.POSITION)
                     Figure order,
-            @Field(value = "flow it is rated for", in = Dimension.FLOW, find = "the maker", example = "200 L/h")
+            @Field(
+                            value = "flow it is rated for",
+                            in = Dimension.FLOW,
+                            within = Plausible.FUEL_FLOW,
+                            find = "the maker",
+                            example = "200 L/h")
                     Figure ratedFlow,
             @Field(value = "whether it has a sensor that warns of water", find = "the maker") Choice<YesNo> alarm,
             @Field(value = "whether a lamp in the driver's view shows the alarm", find = "the plan") Choice<YesNo> lamp,
             @Field(value = "whether a buzzer in the cab sounds the alarm", find = "the plan") Choice<YesNo> buzzer,
             @Field(value = "whether its drain can be reached by hand at the roadside", find = "the fitter")
                     Choice<YesNo> drainReachable,
-            @Field(value = "least gap to the exhaust", in = Dimension.LENGTH, find = "a tape", example = "200 mm")
+            @Field(
+                            value = "least gap to the exhaust",
+                            in = Dimension.LENGTH,
+                            within = Plausible.GAP,
+                            find = "a tape",
+                            example = "200 mm")
                     Figure exhaustGap,
             @Field(value = "whether frame or body shields it from the ground and in a crash", find = "the fitter")
                     Choice<YesNo> shielded)
@@ -38,11 +58,25 @@ public sealed interface FuelDetails extends Details {
     }
 
     record FuelFilter(
-            @Field(value = "rating of its element", in = Dimension.LENGTH, find = "the maker", example = "10 um")
+            @Field(
+                            value = "rating of its element",
+                            in = Dimension.LENGTH,
+                            within = Plausible.FILTER,
+                            find = "the maker",
+                            example = "10 um")
                     Figure rating,
-            @Field(value = "its place among the planned elements, 1 nearest the tank", find = "the plan", example = "2")
+            @Field(
+                            value = "its place among the planned elements, 1 nearest the tank",
+                            find = "the plan",
+                            example = "2",
+                            within = Plausible.POSITION)
                     Figure order,
-            @Field(value = "flow it is rated for", in = Dimension.FLOW, find = "the maker", example = "200 L/h")
+            @Field(
+                            value = "flow it is rated for",
+                            in = Dimension.FLOW,
+                            within = Plausible.FUEL_FLOW,
+                            find = "the maker",
+                            example = "200 L/h")
                     Figure ratedFlow)
             implements FuelDetails {}
 }

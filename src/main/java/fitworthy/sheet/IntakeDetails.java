@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.List;
 
 /** Parts on the way of the air into the engine, and of what leaves its crankcase. */
@@ -14,12 +15,14 @@ public sealed interface IntakeDetails extends Details {
             @Field(
                             value = "height of the opening of its head",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "1950 mm")
                     Figure headHeight,
             @Field(
                             value = "inner diameter of its narrowest part",
                             in = Dimension.LENGTH,
+                            within = Plausible.BORE,
                             find = "the maker",
                             example = "90 mm")
                     Figure bore,
@@ -34,18 +37,29 @@ public sealed interface IntakeDetails extends Details {
             @Field(value = "whether it is clamped and sealed", find = "the fitter") Choice<YesNo> sealed) {}
 
     record Airbox(
-            @Field(value = "inner diameter of its inlet", in = Dimension.LENGTH, find = "a calliper", example = "85 mm")
+            @Field(
+                            value = "inner diameter of its inlet",
+                            in = Dimension.LENGTH,
+                            within = Plausible.BORE,
+                            find = "a calliper",
+                            example = "85 mm")
                     Figure inletBore,
             @Field(value = "whether its lid seals all round", find = "the fitter, with a smoke or light test")
                     Choice<YesNo> lidSealed,
             @Field(value = "whether this type is known to let dust past its seal", find = "the workshop")
                     Choice<YesNo> knownDustLeak,
             @Field(value = "its drain", find = "the fitter") Choice<Drain> drain,
-            @Field(value = "height of the drain", in = Dimension.LENGTH, find = "a tape", example = "780 mm")
+            @Field(
+                            value = "height of the drain",
+                            in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
+                            find = "a tape",
+                            example = "780 mm")
                     Figure drainHeight,
             @Field(
                             value = "distance after which the maker of the filter wants it serviced in dust",
                             in = Dimension.LENGTH,
+                            within = Plausible.DISTANCE,
                             find = "the service book",
                             example = "5000 km")
                     Figure serviceDistance)
@@ -61,6 +75,7 @@ public sealed interface IntakeDetails extends Details {
             @Field(
                             value = "height of the ends of the raised breathers",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "1200 mm")
                     Figure height)
@@ -76,7 +91,12 @@ public sealed interface IntakeDetails extends Details {
                             find = "the plan")
                     Choice<OilOutlet> oil,
             @Field(value = "where the gas goes that it lets through", find = "the plan") Choice<GasOutlet> gas,
-            @Field(value = "gas flow it is rated for", in = Dimension.FLOW, find = "the maker", example = "100 L/min")
+            @Field(
+                            value = "gas flow it is rated for",
+                            in = Dimension.FLOW,
+                            within = Plausible.BLOW_BY,
+                            find = "the maker",
+                            example = "100 L/min")
                     Figure ratedFlow)
             implements IntakeDetails {}
 

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ public record LoadCase(
         @Field(
                         value = "how full each tank is, by name; as the tank says where left out",
                         in = Dimension.SHARE,
+                        within = Plausible.FULLNESS,
                         example = "50 %")
                 Map<String, Figure> filled,
         @Field(value = "whether the trailer is on; no where left out", find = "the plan") Choice<YesNo> towing,
@@ -45,6 +47,7 @@ public record LoadCase(
             @Field(
                             value = "front axle",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_MASS,
                             needed = true,
                             find = "the weighbridge ticket",
                             example = "1420 kg +/- 10 kg")
@@ -52,6 +55,7 @@ public record LoadCase(
             @Field(
                             value = "rear axle",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_MASS,
                             needed = true,
                             find = "the weighbridge ticket",
                             example = "1610 kg +/- 10 kg")

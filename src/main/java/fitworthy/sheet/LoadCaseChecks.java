@@ -2,33 +2,53 @@ package fitworthy.sheet;
 
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What must hold of the ways of loading. */
 final class LoadCaseChecks {
 
+    /** A part or tank that may be left off. @param where its place in the sheet */
+    private record Listed(boolean comesOff, NodePath where) {}
+
     private final Sheet sheet;
     private final SheetFaults faults;
-    private final List<String> occupants;
-    private final List<String> cargo;
-    private final List<String> fitments;
-    private final List<String> tanks;
-    private final List<String> parts = new ArrayList<>();
+    private final Set<String> occupants;
+    private final Set<String> cargo;
+    private final Set<String> tanks;
+    /** The parts and tanks by name, of two of one name the first. */
+    private final Map<String, Listed> listed = new LinkedHashMap<>();
     /** Whether it is known what all parts and tanks are called. */
     private final boolean partsSettled;
 
     LoadCaseChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
-        this.occupants = sheet.occupants().stream().map(Sheet.Person::name).toList();
-        this.cargo = sheet.cargo().stream().map(Sheet.Load::name).toList();
-        this.fitments = sheet.fitments().stream().map(Fitment::name).toList();
-        this.tanks = sheet.tanks().stream().map(Tank::name).toList();
-        parts.addAll(fitments);
-        parts.addAll(tanks);
+        this.occupants = names(sheet.occupants(), Sheet.Person::name);
+        this.cargo = names(sheet.cargo(), Sheet.Load::name);
+        this.tanks = names(sheet.tanks(), Tank::name);
+        for (int i = 1; i <= sheet.fitments().size(); i++) {
+            Fitment part = sheet.fitments().get(i - 1);
+            boolean comesOff = part.removable().is(YesNo.YES) || !part.in().isEmpty();
+            listed.putIfAbsent(
+                    part.name(), new Listed(comesOff, NodePath.of("fitments").to(i)));
+        }
+        for (int i = 1; i <= sheet.tanks().size(); i++) {
+            Tank tank = sheet.tanks().get(i - 1);
+            boolean comesOff = tank.comesOff() || !tank.in().isEmpty();
+            listed.putIfAbsent(
+                    tank.name(), new Listed(comesOff, NodePath.of("tanks").to(i)));
+        }
         this.partsSettled = faults.settled("fitments", "name") && faults.settled("tanks", "name");
+    }
+
+    private static <T> Set<String> names(List<T> entries, Function<T, String> name) {
+        return entries.stream().map(name).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     void run() {
@@ -44,14 +64,18 @@ final class LoadCaseChecks {
         for (int i = 1; i <= loadCase.off().size(); i++) {
             String part = loadCase.off().get(i - 1);
             if (partsSettled) {
-                faults.listed(part, "fitments and tanks", parts, path.to("off").to(i));
+                faults.listed(
+                        part,
+                        "fitments and tanks",
+                        listed.keySet(),
+                        path.to("off").to(i));
             }
             removable(part, path.to("off").to(i));
         }
-        loadCase.filled().forEach((tank, share) -> {
-            faults.name(tank, "tanks", tanks, path.to("filled").to(tank));
-            faults.share(share, path.to("filled").to(tank));
-        });
+        loadCase.filled()
+                .keySet()
+                .forEach(tank ->
+                        faults.name(tank, "tanks", tanks, path.to("filled").to(tank)));
         if (loadCase.towing().is(YesNo.YES) && sheet.trailer().isEmpty() && faults.complete("trailer", NodePath.TOP)) {
             faults.tell(
                     "tows, but the sheet has no trailer",
@@ -60,7 +84,7 @@ final class LoadCaseChecks {
         }
     }
 
-    private void names(List<String> used, String list, List<String> known, NodePath path) {
+    private void names(List<String> used, String list, Set<String> known, NodePath path) {
         for (int i = 1; i <= used.size(); i++) {
             faults.name(used.get(i - 1), list, known, path.to(i));
         }
@@ -70,7 +94,7 @@ final class LoadCaseChecks {
     private void carrying(List<String> taken, LoadCase loadCase, NodePath path) {
         Set<String> off = sheet.withContents(loadCase.off());
         for (Sheet.Load load : sheet.cargo()) {
-            if (taken.contains(load.name()) && !load.in().isEmpty() && off.contains(load.in())) {
+            if (!load.in().isEmpty() && off.contains(load.in()) && taken.contains(load.name())) {
                 faults.tell(
                         "'" + load.name() + "' is taken along, but '" + load.in()
                                 + "', which it stands in or on, is off",
@@ -82,22 +106,9 @@ final class LoadCaseChecks {
 
     /** What a load case leaves off comes off at all, by itself or with what it stands in. */
     private void removable(String part, NodePath path) {
-        int fitment = fitments.indexOf(part);
-        int tank = tanks.indexOf(part);
-        if (fitment >= 0) {
-            Fitment off = sheet.fitments().get(fitment);
-            removable(
-                    part,
-                    off.removable().is(YesNo.YES) || !off.in().isEmpty(),
-                    path,
-                    NodePath.of("fitments").to(fitment + 1));
-        } else if (tank >= 0) {
-            Tank off = sheet.tanks().get(tank);
-            removable(
-                    part,
-                    off.comesOff() || !off.in().isEmpty(),
-                    path,
-                    NodePath.of("tanks").to(tank + 1));
+        Listed off = listed.get(part);
+        if (off != null) {
+            removable(part, off.comesOff(), path, off.where());
         }
     }
 

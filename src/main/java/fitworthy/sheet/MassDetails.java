@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.stream.Stream;
 
 /** What changes the ratings or the frame. */
@@ -14,6 +15,7 @@ public sealed interface MassDetails extends Details {
             @Field(
                             value = "by how much the wheelbase grows",
                             in = Dimension.LENGTH,
+                            within = Plausible.ADDED_WHEELBASE,
                             needed = true,
                             find = "the plan",
                             example = "300 mm")
@@ -21,6 +23,7 @@ public sealed interface MassDetails extends Details {
             @Field(
                             value = "from the rear axle to the rearmost point after it, without tray and tow bar",
                             in = Dimension.LENGTH,
+                            within = Plausible.OVERHANG,
                             find = "the plan",
                             example = "1050 mm")
                     Figure rearOverhang,
@@ -28,6 +31,7 @@ public sealed interface MassDetails extends Details {
                             value =
                                     "where the frame is cut, backwards from the front axle; anywhere between the axles where left out",
                             in = Dimension.LENGTH,
+                            within = Plausible.FRAME_CUT,
                             find = "the plan",
                             example = "2290 mm")
                     Figure cut,
@@ -37,6 +41,7 @@ public sealed interface MassDetails extends Details {
                                             + " and springs, frame, body and a tank there with its fuel, before anything is"
                                             + " taken off; as much as it can be, and as little, where left out",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_MASS,
                             find = "the builder of the chassis, who weighs both halves or adds up their parts",
                             example = "980 kg +/- 60 kg")
                     Figure behindCut,
@@ -49,30 +54,35 @@ public sealed interface MassDetails extends Details {
             @Field(
                             value = "gross vehicle mass after; the maker's where left out",
                             in = Dimension.MASS,
+                            within = Plausible.GVM,
                             find = "the kit's approval papers",
                             example = "3500 kg")
                     Figure gvm,
             @Field(
                             value = "gross combination mass after; the maker's where left out",
                             in = Dimension.MASS,
+                            within = Plausible.GCM,
                             find = "the kit's approval papers",
                             example = "6300 kg")
                     Figure gcm,
             @Field(
                             value = "limit of the front axle after; the maker's where left out",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_LIMIT,
                             find = "the kit's approval papers",
                             example = "1650 kg")
                     Figure frontAxle,
             @Field(
                             value = "limit of the rear axle after; the maker's where left out",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_LIMIT,
                             find = "the kit's approval papers",
                             example = "2050 kg")
                     Figure rearAxle,
             @Field(
                             value = "heaviest braked trailer after; the maker's where left out",
                             in = Dimension.MASS,
+                            within = Plausible.TOW_RATING,
                             find = "the kit's approval papers",
                             example = "3500 kg")
                     Figure towing,

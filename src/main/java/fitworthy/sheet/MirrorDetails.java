@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** What the driver sees behind by. */
 public sealed interface MirrorDetails extends Details {
@@ -35,6 +36,7 @@ public sealed interface MirrorDetails extends Details {
             @Field(
                             value = "from the front axle backwards to its glass",
                             in = Dimension.LENGTH,
+                            within = Plausible.ALONG,
                             signed = true,
                             find = "a tape",
                             example = "800 mm")
@@ -42,28 +44,37 @@ public sealed interface MirrorDetails extends Details {
             @Field(
                             value = "from the centre line to the outer edge of its glass",
                             in = Dimension.LENGTH,
+                            within = Plausible.FROM_CENTRE,
                             find = "a tape",
                             example = "1250 mm")
                     Figure reach,
-            @Field(value = "width of its glass", in = Dimension.LENGTH, find = "a tape", example = "180 mm")
+            @Field(
+                            value = "width of its glass",
+                            in = Dimension.LENGTH,
+                            within = Plausible.MIRROR_GLASS,
+                            find = "a tape",
+                            example = "180 mm")
                     Figure glass,
             @Field(value = "whether its glass is flat or convex", find = "a straight edge, or the maker")
                     Choice<Curve> curve,
             @Field(
                             value = "radius of a convex glass",
                             in = Dimension.LENGTH,
+                            within = Plausible.MIRROR_RADIUS,
                             find = "the mark on the glass, or the maker",
                             example = "1400 mm")
                     Figure radius,
             @Field(
                             value = "from the centre line to the outermost point of its housing",
                             in = Dimension.LENGTH,
+                            within = Plausible.FROM_CENTRE,
                             find = "a tape",
                             example = "1280 mm")
                     Figure edge,
             @Field(
                             value = "the same when it is retracted, or as it stays where it is fixed",
                             in = Dimension.LENGTH,
+                            within = Plausible.FROM_CENTRE,
                             find = "a tape",
                             example = "1090 mm")
                     Figure edgeStowed) {}

@@ -1,9 +1,8 @@
 package fitworthy.sheet;
 
 import fitworthy.source.NodePath;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Set;
 
 /** What must hold of the choices that are still open. */
@@ -11,8 +10,8 @@ final class OptionChecks {
 
     private final Sheet sheet;
     private final SheetFaults faults;
-    private final List<String> parts = new ArrayList<>();
-    private final List<String> done = new ArrayList<>();
+    private final Set<String> parts = new LinkedHashSet<>();
+    private final Set<String> done = new HashSet<>();
     /** Whether it is known what all parts are called. */
     private final boolean partsSettled;
 

@@ -1,13 +1,11 @@
 package fitworthy.sheet;
 
-import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.source.NodePath;
 
 /** Figures of which one cannot be above the other: where it is, one of them is misread or stands in the wrong field. */
 final class OrderChecks {
 
-    private static final Figure DAY = Figure.of(24 * Dimension.size("h"));
     private static final NodePath VEHICLE = NodePath.of("vehicle");
 
     private final Sheet sheet;
@@ -29,8 +27,6 @@ final class OrderChecks {
         for (int i = 1; i <= sheet.circuits().size(); i++) {
             circuit(sheet.circuits().get(i - 1), NodePath.of("circuits").to(i));
         }
-        hoursOfADay(sheet.trip().driving(), NodePath.of("trip").to("driving"));
-        hoursOfADay(sheet.trip().sun(), NodePath.of("trip").to("sun"));
     }
 
     private void vehicle(Vehicle vehicle) {
@@ -82,7 +78,6 @@ final class OrderChecks {
 
     private void circuit(Circuit circuit, NodePath path) {
         standby(circuit, path.to("standby"));
-        hoursOfADay(circuit.hours(), path.to("hours"));
         Figure cable = circuit.cable().length();
         notAbove(circuit.fuse().distance(), path.to("fuse").to("distance"), cable, "the length of its cable");
         notAbove(circuit.farFuse().distance(), path.to("far-fuse").to("distance"), cable, "the length of its cable");
@@ -96,10 +91,6 @@ final class OrderChecks {
         if (alike) {
             notAbove(circuit.standby(), path, circuit.current(), "what it draws at full load");
         }
-    }
-
-    private void hoursOfADay(Figure hours, NodePath path) {
-        notAbove(hours, path, DAY, "the 24 hours of a day");
     }
 
     /** @param most what the figure is at most; nothing is told where their tolerances could make both right */

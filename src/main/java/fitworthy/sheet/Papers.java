@@ -6,6 +6,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Money;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.List;
 
 /** Certificates and plates, who has been told, and how long a new vehicle and the quote take. */
@@ -21,10 +22,16 @@ public record Papers(
         @Field(
                         value = "time until a new vehicle is delivered",
                         in = Dimension.TIME,
+                        within = Plausible.TIME_TO_WAIT,
                         find = "the dealer",
                         example = "90 days")
                 Figure delivery,
-        @Field(value = "how long the quoted prices hold", in = Dimension.TIME, find = "the quote", example = "60 days")
+        @Field(
+                        value = "how long the quoted prices hold",
+                        in = Dimension.TIME,
+                        within = Plausible.TIME_TO_WAIT,
+                        find = "the quote",
+                        example = "60 days")
                 Figure offer) {
 
     /** A certificate or approval. */

@@ -5,6 +5,7 @@ import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -13,10 +14,20 @@ final class PartChecks {
 
     private final Sheet sheet;
     private final SheetFaults faults;
+    private final Contents contents;
+    private final Set<String> names = new LinkedHashSet<>();
+    private final Set<String> toBeDone = new HashSet<>();
 
     PartChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
+        this.contents = new Contents(sheet.fitments(), sheet.tanks());
+        for (Fitment fitment : sheet.fitments()) {
+            names.add(fitment.name());
+            if (!fitment.isDone()) {
+                toBeDone.add(fitment.name());
+            }
+        }
     }
 
     void run() {
@@ -28,7 +39,6 @@ final class PartChecks {
         for (int i = 1; i <= sheet.tanks().size(); i++) {
             Tank tank = sheet.tanks().get(i - 1);
             NodePath path = NodePath.of("tanks").to(i);
-            faults.share(tank.fill(), path.to("fill"));
             carrier(tank.name(), tank.in(), path.to("in"));
             done(tank.isDone(), tank.certificate().known(), tank.in(), path);
         }
@@ -46,9 +56,6 @@ final class PartChecks {
         done(fitment.isDone(), fitment.certificate().known(), fitment.in(), path);
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
-        }
-        if (fitment.details() instanceof ElectricalDetails.Inverter inverter) {
-            efficiency(inverter.efficiency(), path.to("efficiency"));
         }
         if (fitment.details() instanceof FrontDetails.Winch winch) {
             winch(winch, path);
@@ -93,27 +100,16 @@ final class PartChecks {
         }
     }
 
-    /** An inverter that gives nothing, or more than it takes, is misread. */
-    private void efficiency(Figure share, NodePath path) {
-        if (share.value() <= 0 || share.value() > 1) {
-            faults.tell("is not above 0 % and up to 100 %", "efficiency: 90 %", path);
-        }
-    }
-
     private void known(String carrier, NodePath path) {
         if (!carrier.isEmpty()) {
-            faults.name(
-                    carrier,
-                    "fitments",
-                    sheet.fitments().stream().map(Fitment::name).toList(),
-                    path);
+            faults.name(carrier, "fitments", names, path);
         }
     }
 
     /** What a part stands in or on is another part, and not in the end the part itself. */
     private void carrier(String part, String carrier, NodePath path) {
         known(carrier, path);
-        if (!carrier.isEmpty() && sheet.withContents(List.of(part)).contains(carrier)) {
+        if (!carrier.isEmpty() && contents.with(List.of(part)).contains(carrier)) {
             faults.tell("stands in or on itself, by way of what it carries", "leave it out at one of them", path);
         }
     }
@@ -126,9 +122,7 @@ final class PartChecks {
                     "done: yes where it is on the vehicle already; else list it under papers.certificates",
                     path.to("certificate"));
         }
-        boolean planned =
-                sheet.fitments().stream().anyMatch(fitment -> fitment.name().equals(carrier) && !fitment.isDone());
-        if (done && planned) {
+        if (done && toBeDone.contains(carrier)) {
             faults.tell(
                     "what is done cannot stand in or on what is only planned",
                     "done: yes for '" + carrier + "' too, or a planned part with what it 'removes' where this is moved",

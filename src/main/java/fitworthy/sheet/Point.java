@@ -3,12 +3,14 @@ package fitworthy.sheet;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** A place on the vehicle, or on the trailer where a trailer's field says so. */
 public record Point(
         @Field(
                         value = "backwards from the front axle",
                         in = Dimension.LENGTH,
+                        within = Plausible.ALONG,
                         signed = true,
                         needed = true,
                         find = "a tape from the front wheel centre",
@@ -17,6 +19,7 @@ public record Point(
         @Field(
                         value = "to the left of the centre line; the right is negative",
                         in = Dimension.LENGTH,
+                        within = Plausible.ASIDE,
                         signed = true,
                         find = "a tape from the centre line",
                         example = "-350 mm")
@@ -24,7 +27,7 @@ public record Point(
         @Field(
                         value = "up from the ground",
                         in = Dimension.LENGTH,
-                        signed = true,
+                        within = Plausible.UP,
                         find = "a tape from level ground",
                         example = "900 mm")
                 Figure z) {

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Radios and their aerials. */
 public sealed interface RadioDetails extends Details {
@@ -13,6 +14,7 @@ public sealed interface RadioDetails extends Details {
             @Field(
                             value = "the frequency it is made for",
                             in = Dimension.FREQUENCY,
+                            within = Plausible.FREQUENCY,
                             find = "its data sheet",
                             example = "477 MHz")
                     Figure frequency,
@@ -20,12 +22,14 @@ public sealed interface RadioDetails extends Details {
                             value =
                                     "its gain over an aerial that radiates evenly all round; 2.15 dB more than over a dipole",
                             in = Dimension.GAIN,
+                            within = Plausible.GAIN,
                             find = "its data sheet",
                             example = "6.6 dBi")
                     Figure gain,
             @Field(
                             value = "height of its tip above the ground",
                             in = Dimension.LENGTH,
+                            within = Plausible.TIP_HEIGHT,
                             find = "a tape",
                             example = "2000 mm")
                     Figure tip,
@@ -51,13 +55,24 @@ public sealed interface RadioDetails extends Details {
 
     record Radio(
             @Field(value = "the service it works in", find = "its data sheet") Choice<RadioService> service,
-            @Field(value = "its frequency", in = Dimension.FREQUENCY, find = "its data sheet", example = "477 MHz")
+            @Field(
+                            value = "its frequency",
+                            in = Dimension.FREQUENCY,
+                            within = Plausible.FREQUENCY,
+                            find = "its data sheet",
+                            example = "477 MHz")
                     Figure frequency,
-            @Field(value = "power of its transmitter", in = Dimension.POWER, find = "its data sheet", example = "5 W")
+            @Field(
+                            value = "power of its transmitter",
+                            in = Dimension.POWER,
+                            within = Plausible.RADIO_POWER,
+                            find = "its data sheet",
+                            example = "5 W")
                     Figure power,
             @Field(
                             value = "the weakest signal that it understands, at a socket of 50 ohm",
                             in = Dimension.VOLTAGE,
+                            within = Plausible.SENSITIVITY,
                             find = "its data sheet, at 12 dB SINAD",
                             example = "0.25 uV")
                     Figure sensitivity,

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** What the vehicle is pulled out by. */
 public sealed interface RecoveryDetails extends Details {
@@ -15,6 +16,7 @@ public sealed interface RecoveryDetails extends Details {
             @Field(
                             value = "working load limit",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the stamp on it, or the maker",
                             example = "5000 kg")
                     Figure limit)
@@ -25,6 +27,7 @@ public sealed interface RecoveryDetails extends Details {
             @Field(
                             value = "minimum breaking strength",
                             in = Dimension.MASS,
+                            within = Plausible.STRENGTH,
                             find = "the label sewn to it",
                             example = "8000 kg")
                     Figure strength)
@@ -34,6 +37,7 @@ public sealed interface RecoveryDetails extends Details {
             @Field(
                             value = "working load limit of one",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the stamp on it",
                             example = "4750 kg")
                     Figure limit,
@@ -55,6 +59,7 @@ public sealed interface RecoveryDetails extends Details {
             @Field(
                             value = "working load limit of the block, not of the line through it",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the stamp on it",
                             example = "9000 kg")
                     Figure limit)
@@ -67,6 +72,7 @@ public sealed interface RecoveryDetails extends Details {
             @Field(
                             value = "working load limit of the strap for a tree, laid round it as it will be used",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the label sewn to it",
                             example = "9000 kg")
                     Figure treeStrapLimit,

@@ -5,10 +5,10 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,10 +25,16 @@ public record Sheet(
                         needed = true,
                         example = "au-nsw")
                 String region,
-        @Field(value = "the day whose practice values apply", needed = true, example = "2026-11-25") LocalDate asOf,
+        @Field(
+                        value = "the day whose practice values apply",
+                        needed = true,
+                        example = "2026-11-25",
+                        within = Plausible.DAY)
+                LocalDate asOf,
         @Field(
                         value = "tolerance taken for a mass that is given none, as a share of it; 5 % where left out",
                         in = Dimension.SHARE,
+                        within = Plausible.MASS_TOLERANCE,
                         find = "the workshop",
                         example = "5 %")
                 Figure assumedTolerance,
@@ -36,13 +42,17 @@ public record Sheet(
                         value =
                                 "tolerance taken for every place that is given none, each way along x, y and z; 50 mm where left out",
                         in = Dimension.LENGTH,
+                        within = Plausible.PLACE_TOLERANCE,
                         find = "the workshop",
                         example = "50 mm")
                 Figure assumedPlace,
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
         @Field("work beside the fitting of the parts") List<Job> jobs,
-        @Field(value = "the day by which all of it is to be done; none where left out", example = "2027-02-26")
+        @Field(
+                        value = "the day by which all of it is to be done; none where left out",
+                        example = "2027-02-26",
+                        within = Plausible.DAY)
                 LocalDate readyBy,
         @Field("every tank, the maker's own and the planned") List<Tank> tanks,
         @Field("the people") List<Person> occupants,
@@ -114,20 +124,9 @@ public record Sheet(
                 .toList();
     }
 
-    /** These parts with all that stands in or on them, as its {@code in} says. */
+    /** These parts with all that stands in or on them, as its {@code in} says; for many askings see {@link Contents}. */
     public Set<String> withContents(Collection<String> parts) {
-        Set<String> all = new LinkedHashSet<>(parts);
-        boolean more = !all.isEmpty();
-        while (more) {
-            more = false;
-            for (Fitment fitment : fitments) {
-                more |= all.contains(fitment.in()) && all.add(fitment.name());
-            }
-            for (Tank tank : tanks) {
-                more |= all.contains(tank.in()) && all.add(tank.name());
-            }
-        }
-        return all;
+        return new Contents(fitments, tanks).with(parts);
     }
 
     /** A choice that is still open. */
@@ -156,14 +155,26 @@ public record Sheet(
     /** A person. */
     public record Person(
             @Field(value = "a name that the load cases use", needed = true, example = "Driver") String name,
-            @Field(value = "the mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
+            @Field(
+                            value = "the mass",
+                            in = Dimension.MASS,
+                            within = Plausible.PERSON,
+                            needed = true,
+                            find = "a scale",
+                            example = "82 kg +/- 3 kg")
                     Figure mass,
             @Field(value = "the place, seated", needed = true) Point at) {}
 
     /** A piece of cargo. */
     public record Load(
             @Field(value = "a name that the load cases use", needed = true, example = "Luggage") String name,
-            @Field(value = "its mass", in = Dimension.MASS, needed = true, find = "a scale", example = "82 kg +/- 3 kg")
+            @Field(
+                            value = "its mass",
+                            in = Dimension.MASS,
+                            within = Plausible.PART_MASS,
+                            needed = true,
+                            find = "a scale",
+                            example = "82 kg +/- 3 kg")
                     Figure mass,
             @Field(value = "where it sits", needed = true) Point at,
             @Field(value = "the part that it stands in or on, and is left with", find = "the plan", example = "Canopy")
@@ -172,6 +183,7 @@ public record Sheet(
             @Field(
                             value = "how far it may be moved along the vehicle, either way",
                             in = Dimension.LENGTH,
+                            within = Plausible.MOVE,
                             find = "the plan",
                             example = "400 mm")
                     Figure mayMove) {}
@@ -181,6 +193,7 @@ public record Sheet(
             @Field(
                             value = "the longest way between two fuel stops",
                             in = Dimension.LENGTH,
+                            within = Plausible.DISTANCE,
                             find = "the route",
                             example = "820 km")
                     Figure longestLeg,
@@ -189,36 +202,42 @@ public record Sheet(
             @Field(
                             value = "the deepest water to be crossed; 0 mm where none",
                             in = Dimension.LENGTH,
+                            within = Plausible.WATER_DEPTH,
                             find = "the route",
                             example = "600 mm")
                     Figure waterDepth,
             @Field(
                             value = "the highest speed that will be driven",
                             in = Dimension.SPEED,
+                            within = Plausible.SPEED,
                             find = "the owner",
                             example = "110 km/h")
                     Figure topSpeed,
             @Field(
                             value = "how many people travel; asked where days are given, else those aboard",
                             find = "the owner",
-                            example = "2")
+                            example = "2",
+                            within = Plausible.SEATS)
                     Figure people,
             @Field(
                             value =
                                     "days between places with supplies; water is asked about where left out as far as a tank holds it",
                             in = Dimension.TIME,
+                            within = Plausible.DAYS_AWAY,
                             find = "the route",
                             example = "6 days")
                     Figure days,
             @Field(
                             value = "what each person uses a day to drink, cook and wash",
                             in = Dimension.VOLUME,
+                            within = Plausible.WATER_USE,
                             find = "the owner",
                             example = "6 L")
                     Figure waterUse,
             @Field(
                             value = "the coldest night to be expected",
                             in = Dimension.TEMPERATURE,
+                            within = Plausible.WEATHER,
                             signed = true,
                             find = "the weather records of the route",
                             example = "-4 degC")
@@ -226,12 +245,14 @@ public record Sheet(
             @Field(
                             value = "hours driven on a usual day of the trip",
                             in = Dimension.TIME,
+                            within = Plausible.HOURS_OF_DAY,
                             find = "the owner",
                             example = "4 h")
                     Figure driving,
             @Field(
                             value = "longest stay without starting the engine",
                             in = Dimension.TIME,
+                            within = Plausible.DAYS_AWAY,
                             find = "the owner",
                             example = "3 days")
                     Figure parked,
@@ -240,24 +261,28 @@ public record Sheet(
                                     "hours a day for which solar panels would give their rated power in the trip's worst month,"
                                             + " losses counted",
                             in = Dimension.TIME,
+                            within = Plausible.HOURS_OF_DAY,
                             find = "a solar atlas",
                             example = "2.2 h")
                     Figure sun,
             @Field(
                             value = "distance over which another vehicle must be heard on the radio",
                             in = Dimension.LENGTH,
+                            within = Plausible.SIGHT_DISTANCE,
                             find = "the owner",
                             example = "8 km")
                     Figure radioRange,
             @Field(
                             value = "the lowest door, bridge or ferry deck to be passed",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEADROOM,
                             find = "the route, and the owner's garage",
                             example = "2300 mm")
                     Figure headroom,
             @Field(
                             value = "driving in dust between two services",
                             in = Dimension.LENGTH,
+                            within = Plausible.DISTANCE,
                             find = "the route",
                             example = "2500 km")
                     Figure dustDistance) {}

@@ -4,8 +4,10 @@ import fitworthy.schema.Bound;
 import fitworthy.source.Fault;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What must hold between the fields of a sheet before anything is computed from it. A sheet with faults is checked too,
@@ -43,8 +45,13 @@ final class SheetChecks {
                 "options", sheet.options().stream().map(Sheet.Option::name).toList());
         new OptionChecks(sheet, faults).run();
         new LoadCaseChecks(sheet, faults).run();
+        Set<String> fitments =
+                sheet.fitments().stream().map(Fitment::name).collect(Collectors.toCollection(LinkedHashSet::new));
         for (int i = 1; i <= sheet.circuits().size(); i++) {
-            circuit(sheet.circuits().get(i - 1), NodePath.of("circuits").to(i));
+            circuit(
+                    fitments,
+                    sheet.circuits().get(i - 1),
+                    NodePath.of("circuits").to(i));
         }
         new OrderChecks(sheet, faults).run();
         waivers();
@@ -60,19 +67,9 @@ final class SheetChecks {
         }
     }
 
-    private void circuit(Circuit circuit, NodePath path) {
+    private void circuit(Set<String> fitments, Circuit circuit, NodePath path) {
         if (!circuit.part().isEmpty()) {
-            faults.name(
-                    circuit.part(),
-                    "fitments",
-                    sheet.fitments().stream().map(Fitment::name).toList(),
-                    path.to("part"));
-        }
-        if (circuit.voltage().value() <= 0) {
-            faults.tell("is not above zero", "voltage: 12 V", path.to("voltage"));
-        }
-        if (circuit.cable().section().value() <= 0) {
-            faults.tell("is not above zero", "section: 6 mm2", path.to("cable").to("section"));
+            faults.name(circuit.part(), "fitments", fitments, path.to("part"));
         }
     }
 

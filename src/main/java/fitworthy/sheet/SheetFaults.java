@@ -1,6 +1,5 @@
 package fitworthy.sheet;
 
-import fitworthy.quantity.Figure;
 import fitworthy.schema.Bound;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
@@ -86,7 +85,7 @@ final class SheetFaults {
     }
 
     /** A fault where a name is not among those that the entries of a list have, as far as these are settled. */
-    void name(String name, String list, List<String> known, NodePath path) {
+    void name(String name, String list, Collection<String> known, NodePath path) {
         if (!known.contains(name) && settled(list, "name")) {
             listed(name, list, known, path);
         }
@@ -115,13 +114,6 @@ final class SheetFaults {
                     "two of them are called '" + Words.shortened(name, 60) + "'",
                     "a name of its own for each",
                     group.to("name"));
-        }
-    }
-
-    /** A fault where a share is above one. */
-    void share(Figure share, NodePath path) {
-        if (share.value() > 1) {
-            tell("is more than full", path.last() + ": 100 % or less", path);
         }
     }
 }

@@ -6,17 +6,25 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Money;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.Optional;
 
 /** A tank, its shell and what is in it. */
 public record Tank(
         @Field(value = "a name that the load cases use", needed = true, example = "Long-range tank") String name,
         @Field(value = "what it holds", needed = true, find = "the plan") Choice<Liquid> liquid,
-        @Field(value = "usable volume", in = Dimension.VOLUME, needed = true, find = "the maker", example = "95 L")
+        @Field(
+                        value = "usable volume",
+                        in = Dimension.VOLUME,
+                        within = Plausible.CAPACITY,
+                        needed = true,
+                        find = "the maker",
+                        example = "95 L")
                 Figure capacity,
         @Field(
                         value = "how full it is unless a load case says otherwise",
                         in = Dimension.SHARE,
+                        within = Plausible.FULLNESS,
                         needed = true,
                         find = "the plan",
                         example = "100 %")
@@ -40,12 +48,14 @@ public record Tank(
         @Field(
                         value = "mass of the empty tank; not used for a stock one",
                         in = Dimension.MASS,
+                        within = Plausible.PART_MASS,
                         find = "a scale",
                         example = "18 kg")
                 Figure mass,
         @Field(
                         value = "density of what it holds; the usual one where left out",
                         in = Dimension.DENSITY,
+                        within = Plausible.DENSITY,
                         find = "the supplier",
                         example = "0.84 kg/L")
                 Figure density,
@@ -67,6 +77,7 @@ public record Tank(
         @Field(
                         value = "time until a planned one can be had",
                         in = Dimension.TIME,
+                        within = Plausible.TIME_TO_WAIT,
                         find = "the supplier",
                         example = "21 days")
                 Figure leadTime,
@@ -82,6 +93,7 @@ public record Tank(
             @Field(
                             value = "gap to the exhaust, a battery or a switchboard, whichever is nearest",
                             in = Dimension.LENGTH,
+                            within = Plausible.GAP,
                             find = "a tape",
                             example = "250 mm")
                     Figure clearance) {}
@@ -129,7 +141,12 @@ public record Tank(
                             value = "whether it is approved for this vehicle where that is asked for",
                             find = "the approval papers")
                     Choice<YesNo> approved,
-            @Field(value = "least gap to the exhaust", in = Dimension.LENGTH, find = "a tape", example = "150 mm")
+            @Field(
+                            value = "least gap to the exhaust",
+                            in = Dimension.LENGTH,
+                            within = Plausible.GAP,
+                            find = "a tape",
+                            example = "150 mm")
                     Figure exhaustGap,
             @Field(value = "whether frame or body shields it from the ground and in a crash", find = "the fitter")
                     Choice<YesNo> shielded) {}

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Parts that a trailer hangs on. */
 public sealed interface TowingDetails extends Details {
@@ -14,12 +15,14 @@ public sealed interface TowingDetails extends Details {
             @Field(
                             value = "heaviest trailer on its plate; beside a D value none on it where left out",
                             in = Dimension.MASS,
+                            within = Plausible.TOW_RATING,
                             find = "its plate",
                             example = "3000 kg")
                     Figure trailer,
             @Field(
                             value = "greatest load on the ball on its plate, or by its maker",
                             in = Dimension.MASS,
+                            within = Plausible.BALL_LOAD,
                             find = "its plate, S",
                             example = "300 kg")
                     Figure ball,
@@ -27,18 +30,21 @@ public sealed interface TowingDetails extends Details {
                             value =
                                     "its D value; asked where a raised GVM asks more of it than its mass stands for, or beside Dc",
                             in = Dimension.FORCE,
+                            within = Plausible.COUPLING_FORCE,
                             find = "its plate, D",
                             example = "17.2 kN")
                     Figure d,
             @Field(
                             value = "its D value for centre-axle trailers; asked beside a V value",
                             in = Dimension.FORCE,
+                            within = Plausible.COUPLING_FORCE,
                             find = "its plate, Dc",
                             example = "16 kN")
                     Figure dc,
             @Field(
                             value = "its V value; asked beside a Dc value",
                             in = Dimension.FORCE,
+                            within = Plausible.COUPLING_FORCE,
                             find = "its plate, V",
                             example = "8 kN")
                     Figure v) {}
@@ -48,17 +54,24 @@ public sealed interface TowingDetails extends Details {
             @Field(
                             value = "from the rear axle to the centre of its ball",
                             in = Dimension.LENGTH,
+                            within = Plausible.BALL_OVERHANG,
                             find = "a tape",
                             example = "1250 mm")
                     Figure ballOverhang,
             @Field(
                             value = "height of its ball with the vehicle loaded",
                             in = Dimension.LENGTH,
+                            within = Plausible.COUPLING_HEIGHT,
                             find = "a tape",
                             example = "430 mm")
                     Figure ballHeight,
             @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
-            @Field(value = "what its socket supplies", in = Dimension.VOLTAGE, find = "a meter", example = "12 V")
+            @Field(
+                            value = "what its socket supplies",
+                            in = Dimension.VOLTAGE,
+                            within = Plausible.BATTERY_VOLTAGE,
+                            find = "a meter",
+                            example = "12 V")
                     Figure voltage,
             @Field(
                             value =

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.util.Optional;
 
 /** The trailer as it will be towed. */
@@ -13,6 +14,7 @@ public record Trailer(
         @Field(
                         value = "its whole mass when loaded, uncoupled",
                         in = Dimension.MASS,
+                        within = Plausible.TRAILER_MASS,
                         needed = true,
                         find = "a weighbridge, or its plate for the most it may be",
                         example = "2200 kg")
@@ -20,22 +22,30 @@ public record Trailer(
         @Field(
                         value = "the most it may weigh, uncoupled: ATM, MTPLM, MAM or GVWR",
                         in = Dimension.MASS,
+                        within = Plausible.TRAILER_MASS,
                         find = "its plate",
                         example = "2400 kg")
                 Figure rated,
         @Field(
                         value = "the most its axles may carry when coupled, GTM",
                         in = Dimension.MASS,
+                        within = Plausible.TRAILER_MASS,
                         find = "its plate",
                         example = "2180 kg")
                 Figure gtm,
         @Field(
                         value = "the least it can be loaded to",
                         in = Dimension.MASS,
+                        within = Plausible.TRAILER_MASS,
                         find = "its empty mass and what must be in it",
                         example = "1650 kg")
                 Figure lightest,
-        @Field(value = "load it puts on the ball", in = Dimension.MASS, find = "a ball scale", example = "210 kg")
+        @Field(
+                        value = "load it puts on the ball",
+                        in = Dimension.MASS,
+                        within = Plausible.BALL_LOAD,
+                        find = "a ball scale",
+                        example = "210 kg")
                 Figure ball,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,
         @Field("the tyres on its axles, where they are to be held against its load") Optional<AxleTyres> tyres,
@@ -43,6 +53,7 @@ public record Trailer(
         @Field(
                         value = "height of its coupling when it is loaded and stands level",
                         in = Dimension.LENGTH,
+                        within = Plausible.COUPLING_HEIGHT,
                         find = "a tape",
                         example = "460 mm")
                 Figure couplingHeight,
@@ -52,29 +63,45 @@ public record Trailer(
         @Field(
                         value = "how long its brakes hold after it broke away",
                         in = Dimension.TIME,
+                        within = Plausible.BRAKE_HOLD,
                         find = "a trial with the plug and the breakaway pin pulled",
                         example = "20 min")
                 Figure breakawayHold,
-        @Field(value = "how many safety chains it has", find = "a look", example = "2") Figure chains,
+        @Field(value = "how many safety chains it has", find = "a look", example = "2", within = Plausible.COUNT)
+                Figure chains,
         @Field(value = "its plug", find = "a look") Choice<TowingDetails.Plug> plug,
-        @Field(value = "what its lamps run on", in = Dimension.VOLTAGE, find = "its maker", example = "12 V")
+        @Field(
+                        value = "what its lamps run on",
+                        in = Dimension.VOLTAGE,
+                        within = Plausible.BATTERY_VOLTAGE,
+                        find = "its maker",
+                        example = "12 V")
                 Figure voltage,
-        @Field(value = "greatest width", in = Dimension.LENGTH, find = "a tape", example = "2100 mm") Figure width,
+        @Field(
+                        value = "greatest width",
+                        in = Dimension.LENGTH,
+                        within = Plausible.BODY_WIDTH,
+                        find = "a tape",
+                        example = "2100 mm")
+                Figure width,
         @Field(
                         value = "from the coupling to the rearmost point",
                         in = Dimension.LENGTH,
+                        within = Plausible.TRAILER_LENGTH,
                         find = "a tape",
                         example = "5600 mm")
                 Figure length,
         @Field(
                         value = "from the coupling to the front of the body",
                         in = Dimension.LENGTH,
+                        within = Plausible.ALONG_TRAILER,
                         find = "a tape",
                         example = "1500 mm")
                 Figure drawbar,
         @Field(
                         value = "from the coupling to the centre of its axles",
                         in = Dimension.LENGTH,
+                        within = Plausible.ALONG_TRAILER,
                         find = "a tape",
                         example = "3600 mm")
                 Figure axle,
@@ -87,8 +114,9 @@ public record Trailer(
 
     /** The tyres on its axles, the spare left out. */
     public record AxleTyres(
-            @Field(value = "how many", find = "a look", example = "4") Figure count,
-            @Field(value = "load index of one", find = "the sidewall", example = "112") Figure loadIndex,
+            @Field(value = "how many", find = "a look", example = "4", within = Plausible.COUNT) Figure count,
+            @Field(value = "load index of one", find = "the sidewall", example = "112", within = Plausible.LOAD_INDEX)
+                    Figure loadIndex,
             @Field(
                             value =
                                     "whether they are passenger tyres, whose size has neither LT, ST nor C; asked in the"

@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 
 /** Tyres and wheels, planned or the vehicle's own. */
 public sealed interface TyreDetails extends Details {
@@ -15,27 +16,41 @@ public sealed interface TyreDetails extends Details {
             @Field(
                             value = "overall diameter; the one that the size gives where left out",
                             in = Dimension.LENGTH,
+                            within = Plausible.TYRE_DIAMETER,
                             find = "the tyre maker's data",
                             example = "802 mm")
                     Figure diameter,
-            @Field(value = "load index for single fitting", find = "the sidewall", example = "112") Figure loadIndex,
-            @Field(value = "load index for dual fitting", find = "the sidewall", example = "109") Figure dualLoadIndex,
+            @Field(
+                            value = "load index for single fitting",
+                            find = "the sidewall",
+                            example = "112",
+                            within = Plausible.LOAD_INDEX)
+                    Figure loadIndex,
+            @Field(
+                            value = "load index for dual fitting",
+                            find = "the sidewall",
+                            example = "109",
+                            within = Plausible.LOAD_INDEX)
+                    Figure dualLoadIndex,
             @Field(value = "speed symbol", find = "the sidewall", example = "S") String speedSymbol,
             @Field(
                             value = "pressure at which the load index holds",
                             in = Dimension.PRESSURE,
+                            within = Plausible.TYRE_PRESSURE,
                             find = "the tyre maker's load table",
                             example = "250 kPa")
                     Figure referencePressure,
             @Field(
                             value = "pressure planned for the front",
                             in = Dimension.PRESSURE,
+                            within = Plausible.TYRE_PRESSURE,
                             find = "the plan",
                             example = "36 psi")
                     Figure frontPressure,
             @Field(
                             value = "pressure planned for the rear",
                             in = Dimension.PRESSURE,
+                            within = Plausible.TYRE_PRESSURE,
                             find = "the plan",
                             example = "42 psi")
                     Figure rearPressure,
@@ -43,6 +58,7 @@ public sealed interface TyreDetails extends Details {
                             value =
                                     "greatest cold pressure that the sidewall allows; asked for pressures above reference-pressure",
                             in = Dimension.PRESSURE,
+                            within = Plausible.TYRE_PRESSURE,
                             find = "the sidewall",
                             example = "51 psi")
                     Figure mostPressure,
@@ -55,18 +71,21 @@ public sealed interface TyreDetails extends Details {
             @Field(
                             value = "least gap to body, suspension and brake at full lock and full bump",
                             in = Dimension.LENGTH,
+                            within = Plausible.TYRE_GAP,
                             find = "a trial fit",
                             example = "20 mm")
                     Figure clearance,
             @Field(
                             value = "narrowest rim that its maker allows",
                             in = Dimension.LENGTH,
+                            within = Plausible.RIM_WIDTH,
                             find = "the tyre maker's data",
                             example = "7.5 in")
                     Figure rimLeast,
             @Field(
                             value = "widest rim that its maker allows",
                             in = Dimension.LENGTH,
+                            within = Plausible.RIM_WIDTH,
                             find = "the tyre maker's data",
                             example = "9.5 in")
                     Figure rimMost,
@@ -79,20 +98,28 @@ public sealed interface TyreDetails extends Details {
             @Field(
                             value = "load rating of one wheel",
                             in = Dimension.MASS,
+                            within = Plausible.WHEEL_RATING,
                             find = "the stamp behind the spokes",
                             example = "1250 kg")
                     Figure rating,
             @Field(
                             value = "rim diameter",
                             in = Dimension.LENGTH,
+                            within = Plausible.RIM_DIAMETER,
                             find = "the stamp behind the spokes",
                             example = "17 in")
                     Figure diameter,
-            @Field(value = "rim width", in = Dimension.LENGTH, find = "the stamp behind the spokes", example = "7.5 in")
+            @Field(
+                            value = "rim width",
+                            in = Dimension.LENGTH,
+                            within = Plausible.RIM_WIDTH,
+                            find = "the stamp behind the spokes",
+                            example = "7.5 in")
                     Figure width,
             @Field(
                             value = "offset; positive moves the wheel inwards",
                             in = Dimension.LENGTH,
+                            within = Plausible.RIM_OFFSET,
                             signed = true,
                             find = "the stamp behind the spokes",
                             example = "30 mm")

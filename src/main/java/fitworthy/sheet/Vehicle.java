@@ -5,6 +5,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 
 /** The vehicle as its maker built it. */
@@ -14,9 +15,11 @@ public record Vehicle(
         @Field(
                         value = "the day it was first registered, or will be; asked where a rule goes by it",
                         find = "the registration papers",
-                        example = "2024-05-01")
+                        example = "2024-05-01",
+                        within = Plausible.REGISTRATION)
                 LocalDate registered,
-        @Field(value = "how many seats", find = "the registration papers", example = "5") Figure seats,
+        @Field(value = "how many seats", find = "the registration papers", example = "5", within = Plausible.SEATS)
+                Figure seats,
         @Field(value = "whether it has electronic stability control", find = "the handbook")
                 Choice<YesNo> stabilityControl,
         @Field(value = "whether it has front airbags; taken as yes where left out", find = "the handbook")
@@ -37,6 +40,7 @@ public record Vehicle(
         @Field(
                         value = "how far the speedometer reads above the true speed on the tyres it came with",
                         in = Dimension.SHARE,
+                        within = Plausible.SPEEDOMETER,
                         signed = true,
                         find = "a satellite receiver's speed at a steady 100 km/h",
                         example = "4 %")
@@ -53,6 +57,7 @@ public record Vehicle(
             @Field(
                             value = "distance between the axles as made, whatever is done to it",
                             in = Dimension.LENGTH,
+                            within = Plausible.WHEELBASE,
                             needed = true,
                             find = "the handbook",
                             example = "2850 mm")
@@ -60,32 +65,42 @@ public record Vehicle(
             @Field(
                             value = "from the rear axle to the rearmost point",
                             in = Dimension.LENGTH,
+                            within = Plausible.OVERHANG,
                             find = "a tape",
                             example = "1050 mm")
                     Figure rearOverhang,
             @Field(
                             value = "from the rear axle to the centre of the tow ball",
                             in = Dimension.LENGTH,
+                            within = Plausible.BALL_OVERHANG,
                             find = "a tape",
                             example = "1180 mm")
                     Figure ballOverhang,
             @Field(
                             value = "between the centres of the wheels of one axle",
                             in = Dimension.LENGTH,
+                            within = Plausible.TRACK,
                             find = "the handbook",
                             example = "1600 mm")
                     Figure track,
             @Field(
                             value = "width of the body without mirrors",
                             in = Dimension.LENGTH,
+                            within = Plausible.BODY_WIDTH,
                             find = "the handbook",
                             example = "1880 mm")
                     Figure bodyWidth,
-            @Field(value = "height of the tow ball", in = Dimension.LENGTH, find = "a tape", example = "450 mm")
+            @Field(
+                            value = "height of the tow ball",
+                            in = Dimension.LENGTH,
+                            within = Plausible.COUPLING_HEIGHT,
+                            find = "a tape",
+                            example = "450 mm")
                     Figure ballHeight,
             @Field(
                             value = "from the ground to the centre of a front wheel, on the planned tyres",
                             in = Dimension.LENGTH,
+                            within = Plausible.WHEEL_CENTRE,
                             find = "a tape",
                             example = "375 mm")
                     Figure wheelCentre) {}
@@ -95,6 +110,7 @@ public record Vehicle(
             @Field(
                             value = "mass ready to drive with what is done, without people and cargo",
                             in = Dimension.MASS,
+                            within = Plausible.KERB_MASS,
                             needed = true,
                             find = "a weighbridge, or the handbook",
                             example = "2340 kg +/- 20 kg")
@@ -102,6 +118,7 @@ public record Vehicle(
             @Field(
                             value = "its share on the front axle",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_MASS,
                             needed = true,
                             find = "a weighbridge, one axle at a time",
                             example = "1290 kg")
@@ -109,6 +126,7 @@ public record Vehicle(
             @Field(
                             value = "its share on the rear axle",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_MASS,
                             needed = true,
                             find = "a weighbridge, one axle at a time",
                             example = "1050 kg")
@@ -116,6 +134,7 @@ public record Vehicle(
             @Field(
                             value = "how full the maker's tank, or one done in its place, is in the kerb mass",
                             in = Dimension.SHARE,
+                            within = Plausible.FULLNESS,
                             needed = true,
                             find = "the handbook's definition of kerb mass",
                             example = "90 %")
@@ -123,6 +142,7 @@ public record Vehicle(
             @Field(
                             value = "the driver's mass that is counted in the kerb mass; 0 kg where none",
                             in = Dimension.MASS,
+                            within = Plausible.DRIVER_IN_KERB,
                             needed = true,
                             find = "the handbook's definition of kerb mass",
                             example = "0 kg")
@@ -130,51 +150,68 @@ public record Vehicle(
             @Field(
                             value = "height of the centre of gravity at kerb mass",
                             in = Dimension.LENGTH,
+                            within = Plausible.CENTRE_OF_GRAVITY,
                             find = "the maker's body-builder manual",
                             example = "700 mm")
                     Figure cogHeight) {}
 
     /** The maker's limits. */
     public record Ratings(
-            @Field(value = "gross vehicle mass", in = Dimension.MASS, find = "the maker's plate", example = "3100 kg")
+            @Field(
+                            value = "gross vehicle mass",
+                            in = Dimension.MASS,
+                            within = Plausible.GVM,
+                            find = "the maker's plate",
+                            example = "3100 kg")
                     Figure gvm,
             @Field(
                             value = "gross combination mass",
                             in = Dimension.MASS,
+                            within = Plausible.GCM,
                             find = "the handbook, or the maker",
                             example = "5900 kg")
                     Figure gcm,
             @Field(
                             value = "limit of the front axle",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_LIMIT,
                             find = "the maker's plate, or the handbook",
                             example = "1480 kg")
                     Figure frontAxle,
             @Field(
                             value = "limit of the rear axle",
                             in = Dimension.MASS,
+                            within = Plausible.AXLE_LIMIT,
                             find = "the maker's plate, or the handbook",
                             example = "1800 kg")
                     Figure rearAxle,
-            @Field(value = "heaviest braked trailer", in = Dimension.MASS, find = "the handbook", example = "3000 kg")
+            @Field(
+                            value = "heaviest braked trailer",
+                            in = Dimension.MASS,
+                            within = Plausible.TOW_RATING,
+                            find = "the handbook",
+                            example = "3000 kg")
                     Figure towing,
             @Field(value = "whether the maker states a tow rating; yes where left out", find = "the maker")
                     Choice<YesNo> towingStated,
             @Field(
                             value = "heaviest trailer without brakes",
                             in = Dimension.MASS,
+                            within = Plausible.TOW_RATING,
                             find = "the handbook",
                             example = "750 kg")
                     Figure towingUnbraked,
             @Field(
                             value = "greatest load on the tow ball",
                             in = Dimension.MASS,
+                            within = Plausible.BALL_LOAD,
                             find = "the handbook, or the tow bar's plate",
                             example = "300 kg")
                     Figure ball,
             @Field(
                             value = "greatest load on the roof, rack included",
                             in = Dimension.MASS,
+                            within = Plausible.ROOF_LIMIT,
                             find = "the handbook",
                             example = "100 kg")
                     Figure roof,
@@ -184,7 +221,8 @@ public record Vehicle(
     /** The spare. */
     public record Spare(
             @Field(value = "the size on its sidewall", find = "the sidewall", example = "265/65R17") String size,
-            @Field(value = "its load index", find = "the sidewall", example = "112") Figure loadIndex) {}
+            @Field(value = "its load index", find = "the sidewall", example = "112", within = Plausible.LOAD_INDEX)
+                    Figure loadIndex) {}
 
     /** The maker's intake, and the heights that water reaches first. */
     public record Intake(
@@ -192,30 +230,35 @@ public record Vehicle(
             @Field(
                             value = "height of the lowest opening of the maker's intake",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "850 mm")
                     Figure height,
             @Field(
                             value = "height of the lowest axle or gearbox breather",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "650 mm")
                     Figure breathers,
             @Field(
                             value = "height of the lowest electrical part that water harms",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "700 mm")
                     Figure electrics,
             @Field(
                             value = "height of the fan's lowest blade tip",
                             in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
                             find = "a tape",
                             example = "620 mm")
                     Figure fan,
             @Field(
                             value = "greatest wading depth the maker allows",
                             in = Dimension.LENGTH,
+                            within = Plausible.WATER_DEPTH,
                             find = "the handbook",
                             example = "700 mm")
                     Figure wading) {}
@@ -228,18 +271,21 @@ public record Vehicle(
             @Field(
                             value = "wheel travel from full droop to full bump",
                             in = Dimension.LENGTH,
+                            within = Plausible.WHEEL_TRAVEL,
                             find = "the workshop manual, or a jack and a tape",
                             example = "220 mm")
                     Figure travel,
             @Field(
                             value = "rate at one wheel",
                             in = Dimension.STIFFNESS,
+                            within = Plausible.STIFFNESS,
                             find = "the spring maker's catalogue",
                             example = "28 N/mm")
                     Figure wheelRate,
             @Field(
                             value = "mass of wheels, brakes and axle that the springs do not carry",
                             in = Dimension.MASS,
+                            within = Plausible.UNSPRUNG,
                             find = "the workshop manual, or a scale",
                             example = "180 kg")
                     Figure unsprung) {}
@@ -254,6 +300,7 @@ public record Vehicle(
             @Field(
                             value = "working load limit",
                             in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
                             find = "the stamp on it, or the maker",
                             example = "4000 kg")
                     Figure limit) {}

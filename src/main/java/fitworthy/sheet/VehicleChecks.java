@@ -31,23 +31,13 @@ final class VehicleChecks {
         kerbTolerance(vehicle.mass());
         unsprung("front", vehicle.suspension().front(), vehicle.mass().frontAxle());
         unsprung("rear", vehicle.suspension().rear(), vehicle.mass().rearAxle());
-        Figure wheelbase = vehicle.size().wheelbase();
-        if (wheelbase.known() && !(wheelbase.value() > 0.5 && wheelbase.value() < 12)) {
-            faults.tell(
-                    "is not between 0.5 m and 12 m",
-                    "wheelbase: 2850 mm",
-                    VEHICLE.to("size").to("wheelbase"));
-        }
         countedInKerbMass(vehicle.mass());
     }
 
     private void axleMasses(Vehicle.Masses mass) {
-        boolean above = aboveZero(mass.kerb(), "kerb", "2340 kg")
-                & aboveZero(mass.frontAxle(), "front-axle", "1290 kg")
-                & aboveZero(mass.rearAxle(), "rear-axle", "1050 kg");
         double sum = mass.frontAxle().value() + mass.rearAxle().value();
         double allowed = Math.max(WEIGHBRIDGE_STEP_KG, mass.kerb().tolerance());
-        if (above && Math.abs(sum - mass.kerb().value()) > allowed) {
+        if (Math.abs(sum - mass.kerb().value()) > allowed) {
             faults.tell(
                     String.format(
                             Locale.ROOT,
@@ -76,14 +66,6 @@ final class VehicleChecks {
         }
     }
 
-    /** Whether a mass of the bare vehicle is known and above zero; a fault where it is known and is not. */
-    private boolean aboveZero(Figure mass, String name, String example) {
-        if (mass.known() && mass.value() <= 0) {
-            faults.tell("is not above zero", name + ": " + example, MASS.to(name));
-        }
-        return mass.value() > 0;
-    }
-
     private void unsprung(String end, Vehicle.AxleSuspension suspension, Figure axle) {
         if (suspension.unsprung().value() >= axle.value()) {
             faults.tell(
@@ -107,6 +89,5 @@ final class VehicleChecks {
                     "list the driver first under occupants",
                     MASS.to("kerb-driver"));
         }
-        faults.share(mass.kerbFuel(), MASS.to("kerb-fuel"));
     }
 }

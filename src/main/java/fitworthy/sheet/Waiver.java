@@ -1,6 +1,7 @@
 package fitworthy.sheet;
 
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 
 /** A finding that a person stands for although it remains. It stays on every printout. */
@@ -29,4 +30,5 @@ public record Waiver(
                         printed = true,
                         example = "workshop manager")
                 String by,
-        @Field(value = "the last day on which it counts", needed = true, example = "2027-02-26") LocalDate until) {}
+        @Field(value = "the last day on which it counts", needed = true, example = "2027-02-26", within = Plausible.DAY)
+                LocalDate until) {}

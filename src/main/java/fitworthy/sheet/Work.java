@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import fitworthy.quantity.Figure;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -10,7 +11,8 @@ public record Work(
         @Field(
                         value = "working days it takes; half a day is 0.5, and 0 what only has to be aboard",
                         find = "the workshop",
-                        example = "1.5")
+                        example = "1.5",
+                        within = Plausible.WORKING_DAYS)
                 Figure days,
         @Field(
                         value =
@@ -20,5 +22,6 @@ public record Work(
         @Field(
                         value =
                                 "the day its beginning is booked for; asked of work of more than a day that has to wait",
-                        example = "2026-12-14")
+                        example = "2026-12-14",
+                        within = Plausible.DAY)
                 LocalDate booked) {}

@@ -1,7 +1,5 @@
 package fitworthy.sheet;
 
-import fitworthy.quantity.Dimension;
-import fitworthy.quantity.Figure;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.LinkedHashSet;
@@ -9,9 +7,6 @@ import java.util.Set;
 
 /** What must hold of the work on parts, tanks and jobs, and of the times until they can be had. */
 final class WorkChecks {
-
-    /** Ten years: a time that no supplier or workshop means. */
-    private static final double MOST_DAYS = 3650;
 
     private final Sheet sheet;
     private final SheetFaults faults;
@@ -34,13 +29,11 @@ final class WorkChecks {
             Fitment fitment = sheet.fitments().get(i - 1);
             NodePath path = NodePath.of("fitments").to(i);
             work(fitment.name(), fitment.work(), path);
-            leadTime(fitment.leadTime(), path);
         }
         for (int i = 1; i <= sheet.tanks().size(); i++) {
             Tank tank = sheet.tanks().get(i - 1);
             NodePath path = NodePath.of("tanks").to(i);
             work(tank.name(), tank.work(), path);
-            leadTime(tank.leadTime(), path);
         }
         for (int i = 1; i <= sheet.jobs().size(); i++) {
             Job job = sheet.jobs().get(i - 1);
@@ -57,15 +50,6 @@ final class WorkChecks {
                 faults.tell(
                         "'" + Words.shortened(name, 60) + "' cannot come after itself", "leave it out", after.to(i));
             }
-        }
-        if (work.days().value() > MOST_DAYS) {
-            faults.tell("is longer than ten years", "days: 1.5", path.to("work").to("days"));
-        }
-    }
-
-    private void leadTime(Figure leadTime, NodePath path) {
-        if (leadTime.value() > MOST_DAYS * Dimension.size("days")) {
-            faults.tell("is longer than ten years", "lead-time: 21 days", path.to("lead-time"));
         }
     }
 }

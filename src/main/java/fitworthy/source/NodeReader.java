@@ -10,13 +10,6 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CoderResult;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -31,7 +24,6 @@ import java.util.Map;
 public final class NodeReader {
 
     static final int DEEPEST = 40;
-    public static final int LARGEST_BYTES = 1 << 20;
     static final int LONGEST_NAME = 200;
     static final int LONGEST_TEXT = 10_000;
     /** Some ten times the longest file shipped; the rest of what is read grows with their number. */
@@ -92,67 +84,13 @@ public final class NodeReader {
      * @return the root mapping, or null where the text cannot be read as one
      */
     public static Node.Mapping read(Path path, List<Fault> faults) {
-        String file = path.toString();
-        String text = text(path, faults);
-        return text == null ? null : read(file, text, faults);
-    }
-
-    /** The whole file as UTF-8 text, or null with a fault where it cannot be had. */
-    public static String text(Path path, List<Fault> faults) {
-        Place place = Place.of(path.toString());
-        try {
-            if (Files.isDirectory(path)) {
-                faults.add(new Fault(place, "", "this is a folder", "name a file, such as scenarios/touring.yaml"));
-                return null;
-            }
-            try (InputStream in = Files.newInputStream(path)) {
-                return text(in.readNBytes(LARGEST_BYTES + 1), place, faults);
-            }
-        } catch (NoSuchFileException e) {
-            faults.add(new Fault(place, "", "there is no such file", "check the spelling of the path"));
-        } catch (IOException e) {
-            faults.add(new Fault(place, "", "the file cannot be read: " + e.getMessage(), "check its permissions"));
-        }
-        return null;
-    }
-
-    /**
-     * Bytes as UTF-8 text, or null with a fault where they are too many or are none.
-     *
-     * @param place the file, with the line where they are one of its lines
-     */
-    public static String text(byte[] bytes, Place place, List<Fault> faults) {
-        if (bytes.length > LARGEST_BYTES) {
-            faults.add(new Fault(
-                    place,
-                    "",
-                    "the " + (place.line() == 0 ? "file" : "line") + " is larger than " + (LARGEST_BYTES >> 20)
-                            + " MiB",
-                    "split it, or remove what does not belong in it"));
-            return null;
-        }
-        CharBuffer text = CharBuffer.allocate(bytes.length);
-        CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
-        String read = text.flip().toString();
-        if (result.isError()) {
-            faults.add(new Fault(
-                    placeAfter(read, place), "", "the file is not UTF-8 text from here on", "save it as UTF-8"));
-            return null;
-        }
-        return read.startsWith("\uFEFF") ? read.substring(1) : read;
-    }
-
-    /** The place of the character that would follow a text. @param place where the text begins */
-    private static Place placeAfter(String text, Place place) {
-        return new Place(
-                place.file(),
-                (int) text.chars().filter(letter -> letter == '\n').count() + Math.max(1, place.line()),
-                text.length() - text.lastIndexOf('\n'));
+        return read(path.toString(), InputFile.text(path, faults), faults);
     }
 
     /**
      * Reads text; JSON where the first character is an opening brace, YAML otherwise.
      *
+     * @param text null where it could not be had
      * @return the root mapping, or null where the text cannot be read as one
      */
     public static Node.Mapping read(String file, String text, List<Fault> faults) {
@@ -165,10 +103,13 @@ public final class NodeReader {
      * @param place the file, with the line that the text begins on
      */
     public static Node.Mapping read(Place place, String text, List<Fault> faults) {
+        if (text == null) {
+            return null;
+        }
         int control = Words.controlCharacter(text);
         if (control >= 0) {
             faults.add(new Fault(
-                    placeAfter(text.substring(0, control), place),
+                    place.after(text.substring(0, control)),
                     "",
                     String.format(Locale.ROOT, "the control character U+%04X stands here", (int) text.charAt(control)),
                     text.charAt(control) == 0 ? NOT_UTF_8 : NO_CONTROL_CHARACTERS));

@@ -19,6 +19,14 @@ public record Place(String file, int line, int column) {
         return new Place(file, otherLine, 0);
     }
 
+    /** The place of the character that would follow a text that begins here. */
+    public Place after(String text) {
+        return new Place(
+                file,
+                (int) text.chars().filter(letter -> letter == '\n').count() + Math.max(1, line),
+                text.length() - text.lastIndexOf('\n'));
+    }
+
     /** Topic folder, file and line, which are the same wherever a rule book lies. */
     public String inBook() {
         Path path = Path.of(file);

@@ -14,7 +14,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
-import java.util.concurrent.ThreadLocalRandom;
+import java.util.regex.Pattern;
 
 /** A file that is written whole or not at all: whatever goes wrong, what stood there before still stands. */
 public final class WholeFile implements Closeable {
@@ -26,17 +26,19 @@ public final class WholeFile implements Closeable {
 
     /** Begins the file beside what it is to replace; until it is finished that stands. A link stays one. */
     public WholeFile(Path file) throws IOException {
-        this(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), Set.of());
+        this(target(file), Set.of());
+    }
+
+    private static Path target(Path file) throws IOException {
+        Standing.checkWritable(file);
+        return Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
     }
 
     private WholeFile(Path target, Set<PosixFilePermission> permissions) throws IOException {
         this.target = target;
-        String beginning = "." + target.getFileName() + ".";
-        Leftovers.clear(target.getParent(), beginning);
-        // Not the number of the process: in a container that is the same one each time, and a killed run has left its
-        // file.
-        unfinished = target.resolveSibling(
-                beginning + Integer.toHexString(ThreadLocalRandom.current().nextInt()) + Leftovers.UNFINISHED);
+        String name = target.getFileName().toString();
+        Leftovers.clear(target.getParent(), Pattern.compile(Pattern.quote(name)));
+        unfinished = target.resolveSibling(Leftovers.name(name));
         channel = FileChannel.open(
                 unfinished,
                 Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
@@ -50,7 +52,7 @@ public final class WholeFile implements Closeable {
     /**
      * Puts content in place of what a file holds now, once all of it is safely on the disk.
      *
-     * @throws IOException where that fails; the file is as it was, and nothing is left beside it
+     * @throws IOException where that fails, or where something stands there that is no file; the file is as it was, and nothing is left beside it
      */
     public static void write(Path file, byte[] content) throws IOException {
         try (WholeFile whole = new WholeFile(file)) {

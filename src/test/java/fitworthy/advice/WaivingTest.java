@@ -176,9 +176,12 @@ class WaivingTest {
         List<Fault> faults = new ArrayList<>();
         Waiving.check(Sheets.treeWith(waivers("rule: mass.gvm-ovr", "2026-12-31")), book(), faults);
         assertEquals(
-                List.of("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean "
-                        + "'mass.gvm-over'?)"),
-                faults.stream().map(each -> each.path() + ": " + each.problem()).toList());
+                List.of(
+                        "waivers.1.rule: the rule book has no rule 'mass.gvm-ovr', the id printed under the very finding"
+                                + " that it is to waive; one that is only like it may be another stop"),
+                faults.stream()
+                        .map(each -> each.path() + ": " + each.problem() + ", " + each.mend())
+                        .toList());
         String unknown = assertThrows(
                         FaultsException.class,
                         () -> advise(

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
+import fitworthy.source.InputFile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -97,10 +97,10 @@ class InputsTest {
 
     @Test
     void lineThatIsTooLongIsNotKept() throws IOException, FaultsException {
-        String longest = "{" + " ".repeat(3 * NodeReader.LARGEST_BYTES) + "}\n{}\n";
+        String longest = "{" + " ".repeat(3 * InputFile.LARGEST_BYTES) + "}\n{}\n";
         try (Inputs inputs = Inputs.of(List.of(Path.of("-")), lines(longest))) {
             Input first = inputs.next();
-            assertEquals(NodeReader.LARGEST_BYTES + 1, first.line().length);
+            assertEquals(InputFile.LARGEST_BYTES + 1, first.line().length);
             List<Fault> faults = new ArrayList<>();
             assertEquals(null, first.text(faults));
             assertEquals("the line is larger than 1 MiB", faults.get(0).problem());

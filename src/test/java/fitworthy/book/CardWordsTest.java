@@ -3,11 +3,11 @@ package fitworthy.book;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.quantity.Choice;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Three cards of which the first two may be told under another one. */
@@ -31,13 +31,24 @@ class CardWordsTest {
                 List.of(),
                 Choice.of(Basis.CALCULATION),
                 List.of(),
-                LocalDate.of(2026, 11, 27));
+                LocalDate.of(2026, 11, 27),
+                null,
+                List.of());
     }
 
     private static List<String> faults(Map<String, Card> cards) {
         List<String> told = new ArrayList<>();
         CardWords words = new CardWords(
-                cards, Set.of("au", "au-sa"), (id, problem, mend, path) -> told.add(id + " " + path + " " + problem));
+                new BookParts(
+                        Path.of("rules"),
+                        Map.of("au", new Region("Australia", ""), "au-sa", new Region("South Australia", "au")),
+                        cards,
+                        Map.of(),
+                        Map.of(),
+                        Map.of(),
+                        Map.of(),
+                        new Unread()),
+                (id, problem, mend, path) -> told.add(id + " " + path + " " + problem));
         cards.forEach(words::check);
         return told.stream().sorted().toList();
     }

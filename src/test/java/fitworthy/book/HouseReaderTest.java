@@ -53,6 +53,18 @@ class HouseReaderTest {
         return "values: [{practice: " + practice + ", region: any, from: 2026-01-01, value: " + value;
     }
 
+    @Test
+    void aValueBeginsOnADayThatCanBeMeant() throws FaultsException, IOException {
+        String value = value("mass.side-most", "5.9 %") + "}]";
+        with(value.replace("2026-01-01", "2099-12-31"));
+        List<String> refused = faults(value.replace("2026-01-01", "2100-01-01"));
+        assertEquals(1, refused.size(), refused::toString);
+        assertTrue(
+                refused.get(0)
+                        .contains("values.1.from: is '2100-01-01', which is not between 1980-01-01 and 2099-12-31"),
+                refused.get(0));
+    }
+
     /** Each value with whether it may stand without a reason and a name; the book's own lies between the two sides. */
     @TestFactory
     Stream<DynamicTest> aLooserValueIsSignedForAndAStricterNeedNotBe() {
@@ -215,6 +227,41 @@ class HouseReaderTest {
         assertTrue(book.house().severities().isEmpty());
     }
 
+    /**
+     * A share between left and right is never below zero, the coldest night and the height of the ball over the coupling
+     * may be; no rule holds a figure against the distance at which a mirror is looked into.
+     */
+    @Test
+    void aValueIsBelowZeroOnlyWhereWhatIsHeldAgainstItMayBe() throws FaultsException, IOException {
+        assertEquals(
+                List.of(
+                        "house.yaml:2:75: values.1.value: '-5 %' is below zero, which what is held against it never is: "
+                                + "mass.side\n    right: value: 90 %"),
+                faults(value("mass.side-most", "-5 %") + SIGNED + "]"));
+        assertEquals(
+                List.of(
+                        "house.yaml:2:81: values.1.value: '-5 m' is below zero, and no rule holds a figure against it that "
+                                + "could be\n    right: value: 650 mm"),
+                faults(value("mirrors.far-distance", "-5 m") + SIGNED + "]"));
+        assertEquals(
+                -2,
+                found(with(value("water.frost", "-2 degC") + SIGNED + "]"), "water.frost", "au", DAY)
+                        .value());
+        assertEquals(
+                0,
+                found(with(value("mass.side-most", "0 %") + "}]"), "mass.side-most", "au", DAY)
+                        .value());
+    }
+
+    @Test
+    void aValueHasNoTolerance() {
+        assertEquals(
+                List.of(
+                        "house.yaml:2:75: values.1.value: '5 % +/- 1 %' has a tolerance, which no limit has\n    right: "
+                                + "value: 90 %"),
+                faults(value("mass.side-most", "5 % +/- 1 %") + "}]"));
+    }
+
     @Test
     void everyFaultIsToldWithItsPlaceAndWhatWouldBeRight() {
         List<String> faults = faults(
@@ -247,6 +294,29 @@ class HouseReaderTest {
                 "house.yaml:10:37: severities.2.severity: note is milder than the book's stop",
                 "house.yaml:11:12: severities.3.rule: mass.gvm-over is given a severity twice\n    right: one a rule",
                 "house.yaml:11:37: severities.3.severity: is 'halt', which is not one of the answers");
+        assertEquals(beginnings.size(), faults.size(), () -> String.join("\n", faults));
+        for (int i = 0; i < beginnings.size(); i++) {
+            assertTrue(faults.get(i).startsWith(beginnings.get(i)), faults.get(i) + "\nis not\n" + beginnings.get(i));
+        }
+    }
+
+    /** What is held against the book is told beside what cannot be read. */
+    @Test
+    void aLooserValueIsToldInTheRunThatTellsWhatElseIsWrong() {
+        List<String> faults = faults(
+                "values:",
+                "  - {practice: mass.side-most, region: any, from: 2026-01-01, value: 7 %}",
+                "  - {practice: mass.gvm-reserve, region: any, from: 2026-01-01}",
+                "  - {practice: mass.side-most, region: any, from: soon, value: 9 %}",
+                "severities:",
+                "  - {rule: mass.gvm-ovr, severity: stop}",
+                "color: red");
+        List<String> beginnings = List.of(
+                "house.yaml:3:70: values.1.value: 7 % is looser than the book's",
+                "house.yaml:4:5: values.2.value: is missing",
+                "house.yaml:5:51: values.3.from: is 'soon', which is not a date",
+                "house.yaml:7:12: severities.1.rule: the rule book has no rule 'mass.gvm-ovr'",
+                "house.yaml:8:1: color: no field has this name");
         assertEquals(beginnings.size(), faults.size(), () -> String.join("\n", faults));
         for (int i = 0; i < beginnings.size(); i++) {
             assertTrue(faults.get(i).startsWith(beginnings.get(i)), faults.get(i) + "\nis not\n" + beginnings.get(i));

@@ -332,6 +332,59 @@ class EffectTest {
                 .says("vehicle.seets: no field has this name (did" + " you mean 'seats'?) right: one of ");
     }
 
+    /** Ends the check of the edited book on 1 March 2027. */
+    private void retire() throws IOException {
+        edit("water/cards.yaml", "water.short:\n", "water.short:\n  ends: 2027-03-01\n");
+    }
+
+    @Test
+    void checkThatVanishesIsToldMetOrNot() throws IOException {
+        retire();
+        String[] book = {"--with-rules", edited.toString(), "--as-of"};
+        assertEquals(1, lines(0, book[0], book[1], book[2], "2027-02-28").size(), "the day before: the counts alone");
+        List<JsonNode> lines = lines(1, book[0], book[1], book[2], "2027-03-01");
+        assertEquals(
+                List.of(
+                        "a-short: lost+gone water.short, change 5.714/6.0/-0.286 L, none",
+                        "b-tight: gone water.short, met 6.429/6.0/0.429 L, none",
+                        "c-ample: gone water.short, met 8.571/6.0/2.571 L, none"),
+                told(lines));
+        Ran.of(effect("--with-rules", edited.toString(), "--as-of", "2027-03-01"))
+                .printed(1)
+                .says("water.short sheets 3: 1 lost, 3 no longer checked; it ends on 2027-03-01");
+    }
+
+    @Test
+    void ruleUnderAnotherNameIsTheSameRuleWhereItSaysSo() throws IOException {
+        edit("water/cards.yaml", "water.short:\n", "water.scarce:\n  formerly: [water.short]\n");
+        edit("water/water.drl", "\"water.short\"", "\"water.scarce\"");
+        sheet(
+                "a-short",
+                80,
+                "waivers:\n  - {rule: water.short, subject: drinking water, in: everything aboard,\n"
+                        + "    reason: A camp has a tap, by: Una Reed, until: 2027-12-31}\n");
+        JsonNode head = lines(0, "--with-rules", edited.toString()).get(0);
+        assertEquals(
+                "{\"water.short\":\"water.scarce\"} 0",
+                head.get("renamed") + " " + head.get("changed").asText());
+        Ran.of("effect", sheets.toString(), "--rules", edited.toString(), "--with-rules", rules.toString())
+                .printed(0)
+                .says("water.short is now water.scarce")
+                .says("3 sheets looked at: 0 changed, 3 unchanged, 0 cannot be used.");
+    }
+
+    /** What was told of two rules and is told of one that bears both their names is not the same. */
+    @Test
+    void rulesThatBecameOneAreNotTakenForOne() throws IOException {
+        edit("water/cards.yaml", "water.short:\n", "water.scarce:\n  formerly: [water.short, water.use-low]\n");
+        edit("water/cards.yaml", "water.use-low:\n", "water.use-small:\n");
+        edit("water/water.drl", "\"water.short\"", "\"water.scarce\"");
+        edit("water/water.drl", "\"water.use-low\"", "\"water.use-small\"");
+        List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
+        assertEquals("{}", lines.get(0).get("renamed").toString());
+        assertTrue(told(lines).contains("a-short: lost+gone water.short, change 5.714/6.0/-0.286 L, none"));
+    }
+
     /** A rule under another name: it goes, another comes, and a sheet that waives it can no longer be used. */
     @Test
     void sheetThatOnlyOneBookCanReadSaysWhich() throws IOException {
@@ -345,10 +398,11 @@ class EffectTest {
         assertEquals(
                 List.of(
                         "a-short: gained water.scarce, none, change 5.714/6.0/-0.286 L",
-                        "a-short: lost water.short, change 5.714/6.0/-0.286 L, none"),
+                        "a-short: lost+gone water.short, change 5.714/6.0/-0.286 L, none",
+                        "c-ample: gone water.short, met 8.571/6.0/2.571 L, none"),
                 told(lines));
         assertEquals(
-                "after: the rule book has no rule 'water.short' (did you mean 'water.scarce'?)",
+                "after: the rule book has no rule 'water.short'",
                 lines.get(lines.size() - 1).at("/faults/0/problem").asText());
     }
 

@@ -259,4 +259,55 @@ class HandbookTest {
         list.forEach(each -> texts.add(each.get(field).asText()));
         return texts;
     }
+
+    /** On a copy that only keeps the water topic. */
+    @Test
+    void whatEndsAndWhatHasAnotherNameIsSaidAndLedOn(@TempDir Path copy) throws IOException {
+        String rules = Books.copyOf("water", copy.resolve("rules")).toString();
+        Path cards = Path.of(rules, "water", "cards.yaml");
+        Files.writeString(
+                cards,
+                Files.readString(cards)
+                        .replace("water.use-low:\n", "water.use-low:\n  formerly: [water.use-small]\n")
+                        .replace("water.surges:\n", "water.surges:\n  ends: 2027-03-01\n"));
+        Path practice = Path.of(rules, "water", "practice.yaml");
+        Files.writeString(
+                practice,
+                Files.readString(practice)
+                        .replace("water.frost:\n", "water.frost:\n  ends: 2027-04-01\n  formerly: [water.cold]\n"));
+        String html = copy.resolve("handbook.html").toString();
+        Ran ran = Ran.of("handbook", "--rules", rules, "--html", html, "--format", "json");
+        assertEquals(0, ran.code(), ran.err());
+        String whole = Files.readString(Path.of(html)).replaceAll("\\s+", " ");
+        for (String said : List.of(
+                "id=\"water.use-small\"",
+                "water.use-small is now water.use-low",
+                "id=\"water.cold\"",
+                "water.cold is now water.frost",
+                "(note; checked no more from 2027-03-01 on)",
+                "checked no more from 2027-04-01 on, when water.frost ends",
+                "1 end everywhere: water.frost.")) {
+            assertTrue(whole.contains(said), said);
+        }
+        JsonNode read = new ObjectMapper().readTree(ran.out());
+        read.get("rules").forEach(rule -> {
+            String id = rule.get("id").asText();
+            assertEquals(
+                    id.equals("water.surges") ? "2027-03-01" : id.equals("water.freezes") ? "2027-04-01" : "",
+                    rule.get("ends").asText(),
+                    id);
+            assertEquals(
+                    id.equals("water.use-low") ? "[\"water.use-small\"]" : "[]",
+                    rule.get("formerly").toString(),
+                    id);
+        });
+        Ran.of("handbook", "water.use-small", "--rules", rules)
+                .printed(0)
+                .says("water.use-small is now water.use-low.");
+        Ran cases = Ran.of("cases", "--rule", "water.use-small", "--rules", rules);
+        assertEquals("water.use-small is now water.use-low", cases.err().strip());
+        assertTrue(cases.out().contains(" cases run, 0 come out other than they say"), cases.out());
+        Ran.of("begin", "rule", "water.use-small", "--about", "water.use", "--from", "2027-07-01", "--rules", rules)
+                .refused(2, "a rule was called 'water.use-small' before: water.use-small is now water.use-low");
+    }
 }

@@ -209,14 +209,13 @@ class HouseTest {
     }
 
     @Test
-    void aWaiverOfAnUnknownRuleIsAFaultOfTheSheet() throws IOException {
+    void aWaiverOfAnUnknownRuleIsAFaultOfTheSheetAndIsLedToNoOther() throws IOException {
         Ran run = run(
                 "check", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
         assertEquals(2, run.code());
         assertTrue(
-                run.err()
-                        .contains("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr' (did you mean"
-                                + " 'mass.gvm-over'?)"),
+                run.err().contains("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr'\n")
+                        && !run.err().contains("mass.gvm-over"),
                 run.err());
     }
 }

@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -194,10 +196,55 @@ class MendCompareExplainTest {
                 .printed(1)
                 .says("0 changed plans")
                 .says("Time ran out");
-        Ran.of("compare", manyChoices(), "--seconds", "0")
-                .printed(0)
-                .says("Time ran out: 1 of 4096 combinations are shown. Vary fewer with --option");
         assertFalse(Ran.of("mend", heavy()).out().contains("Time ran out"));
+    }
+
+    /** Before anything that is said of what was looked at, and nothing of it is called the best of all. */
+    @Test
+    void whereTimeRanOutIsTheFirstThatIsSaid() throws IOException {
+        Ran compared = Ran.of("compare", manyChoices(), "--seconds", "0").printed(1);
+        compared.says("Time ran out: 1 of 4096 combinations were looked at.")
+                .says("Vary fewer with --option")
+                .says("The best of those looked at, by fewest stops, and of those the fewest changes: plan 1.");
+        assertEquals(
+                "Time ran out: 1 of 4096 combinations were looked at. What is said of the best",
+                compared.out().lines().skip(2).findFirst().orElse(""));
+        Ran mended = Ran.of("mend", hopeless(), "--seconds", "0").printed(1);
+        mended.says("None of the changes that were tried clears every stop.");
+        int told = mended.out().indexOf("Time ran out");
+        assertTrue(told >= 0 && told < mended.out().indexOf("None of the changes"), mended.out());
+        assertFalse(mended.out().contains("No change of up to four"), mended.out());
+    }
+
+    /** The plain wagon with a choice of 9 kg here or there has nothing to act on; with too low a GVM no box helps. */
+    @Test
+    void compareEndsWithNoughtWhereOneOfAllIsInOrder() throws IOException {
+        String choice = "fitments: [{name: Case, kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 1 m}}]\n"
+                + "options: [{name: Box, choices: [{name: none}, {name: case, parts: [Case]}]}]\n";
+        String plain = Files.readString(Path.of(PLAIN));
+        String light = Files.writeString(folder.resolve("in order.yaml"), plain + choice)
+                .toString();
+        Ran.of("compare", light).printed(Ran.of("check", light).code());
+        String heavy = Files.writeString(
+                        folder.resolve("over.yaml"), plain.replace("gvm: 3000 kg", "gvm: 2400 kg") + choice)
+                .toString();
+        Ran.of("compare", heavy).printed(1);
+    }
+
+    @Test
+    void aShareOfTheTimeIsUsedUpBeforeAllOfIt() {
+        AtomicLong nanos = new AtomicLong(7);
+        try (TimeLimit limit =
+                new TimeLimit(10, new StatusLine(new PrintWriter(new StringWriter()), false), nanos::get)) {
+            BooleanSupplier half = limit.share(0.5);
+            nanos.addAndGet(4_999_999_999L);
+            assertFalse(half.getAsBoolean());
+            nanos.addAndGet(1);
+            assertTrue(half.getAsBoolean());
+            assertFalse(limit.getAsBoolean());
+            nanos.addAndGet(5_000_000_000L);
+            assertTrue(limit.getAsBoolean());
+        }
     }
 
     @Test
@@ -259,7 +306,7 @@ class MendCompareExplainTest {
 
     @Test
     void compareVariesOnlyWhatIsAskedFor() throws IOException {
-        Ran run = Ran.of("compare", boxes("one"), "--option", "Rack").printed(0);
+        Ran run = Ran.of("compare", boxes("one"), "--option", "Rack").printed(1);
         run.says("1 Rack: none (as written)").says("2 Rack: rack");
         assertFalse(run.out().contains("Box: "), run.out());
     }

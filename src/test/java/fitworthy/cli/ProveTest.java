@@ -9,6 +9,7 @@ import fitworthy.Books;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -119,6 +120,70 @@ class ProveTest {
         ran.says("water.person-day-least: no case of any stands on 2010-12-31, next to the day on which 7.5 L begins");
         ran = with("water/cases.yaml", "as-of: 2011-01-01", "as-of: 2011-01-02", prove());
         ran.says("no case of any stands on 2011-01-01");
+    }
+
+    /** Proves the copy with the end of a rule or a value, and cases at the end of the topic's. */
+    private static Ran ending(String file, String id, String cases) throws IOException {
+        Path path = rules.resolve(file);
+        String before = Files.readString(path);
+        Files.writeString(path, before.replace("\n" + id + ":\n", "\n" + id + ":\n  ends: 2027-03-01\n"));
+        String all = Files.readString(rules.resolve("water/cases.yaml"));
+        try {
+            return with("water/cases.yaml", all, all + cases, prove());
+        } finally {
+            Files.writeString(path, before);
+        }
+    }
+
+    private static String oneTank(String day, String says) {
+        return "  - name: One tank on " + day + "\n    sheet: {as-of: " + day
+                + ", tanks: [{name: Can, capacity: 19.9 L}], trip: {days: 2 days}}\n    " + says + "\n";
+    }
+
+    /** What is said of one sheet on the day before and on the day on which a rule or a value of it ends. */
+    @Test
+    void anEndIsShownByACaseOnTheDayBeforeAndOneOnTheDay() throws IOException {
+        String none = "water.one-tank: no sheet is found fault with on 2027-02-28 and not on 2027-03-01, when it ends";
+        String before = oneTank("2027-02-28", "expect: [{id: water.one-tank, value: 75.1 %}]");
+        String after = oneTank("2027-03-01", "retired: [water.one-tank]");
+        ending("water/cards.yaml", "water.one-tank", "").says(none);
+        ending("water/cards.yaml", "water.one-tank", before).says(none);
+        ending("water/cards.yaml", "water.one-tank", after).says(none);
+        Ran shown = ending("water/cards.yaml", "water.one-tank", before + after);
+        assertEquals(0, shown.code(), shown.out());
+        Ran value = ending("water/practice.yaml", "water.largest-most", before + after);
+        assertEquals(0, value.code(), value.out());
+        ending("water/practice.yaml", "water.largest-most", before).says(none.replace("one-tank", "largest-most"));
+    }
+
+    @Test
+    void aCaseCannotSayThatARuleIsRetiredWhichIsNot() throws IOException {
+        String early = oneTank("2027-02-28", "retired: [water.one-tank]\n    expect: [{id: water.one-tank}]");
+        ending("water/cards.yaml", "water.one-tank", early)
+                .says("water.one-tank: expected to be retired, but it was found");
+        String late = oneTank("2027-03-01", "met: [water.one-tank]");
+        ending("water/cards.yaml", "water.one-tank", late)
+                .says("water.one-tank: expected to be met, but the rule water.one-tank was retired on 2027-03-01");
+    }
+
+    /** Cases that stand after its end hold nothing in place, neither the rule nor its value. */
+    @Test
+    void aRetiredRuleKeepsItsCasesFromBefore() throws IOException {
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        Path plain = rules.resolve("plain-sheet.yaml");
+        Path cards = rules.resolve("water/cards.yaml");
+        String sheet = Files.readString(plain);
+        String words = Files.readString(cards);
+        Files.writeString(plain, sheet.replaceFirst("as-of: \\S+", "as-of: 2027-04-01"));
+        Files.writeString(cards, words.replace("\nwater.surges:\n", "\nwater.surges:\n  ends: 2027-03-01\n"));
+        try {
+            Ran ran = with("water/cases.yaml", cases, cases, prove());
+            ran.says("water.surges: no case fires it");
+            ran.says("water.surge-most: no case of any from 2000-01-01 comes within 5 % above 30 L");
+        } finally {
+            Files.writeString(plain, sheet);
+            Files.writeString(cards, words);
+        }
     }
 
     /** A slip of the pen in any kind of value; in each the unit and all else stay right. */
@@ -318,6 +383,43 @@ class ProveTest {
                 ran.err().replaceAll("\\s+", " ").contains("compares a quantity in h with a quantity in %"), ran.err());
     }
 
+    /** A word that a measure never says, in a rule file that is otherwise as shipped: told with the line of its rule. */
+    @Test
+    void aWordThatItsMeasureNeverSaysIsAFault() throws IOException {
+        String pattern = "Measure(name == \"water.potable\", word == \"no\")";
+        List<String> lines = Files.readAllLines(rules.resolve("water/water.drl"));
+        int line = 0;
+        for (int i = 0; !lines.get(i).contains(pattern); i++) {
+            line = lines.get(i).startsWith("rule ") ? i + 1 : line;
+        }
+        Ran ran = with("water/water.drl", pattern, pattern.replace("\"no\"", "\"not\""), prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        String told = ran.err().replaceAll("\\s+", " ");
+        assertTrue(told.contains("water.drl:" + line + ": "), told);
+        assertTrue(
+                told.contains("asks whether water.potable says 'not', which it never does (did you mean 'no'?)"), told);
+        assertTrue(told.contains("one of yes, no"), told);
+        told = with("water/water.drl", pattern, pattern.replace("word", "known, !known, word"), prove())
+                .err()
+                .replaceAll("\\s+", " ");
+        assertTrue(told.contains("nothing ever matches 'known' together with '!known'"), told);
+    }
+
+    /** Days between supplies are never below zero; the coldest night may be. */
+    @Test
+    void aLimitIsBelowZeroOnlyWhereWhatIsHeldAgainstItMayBe() throws IOException {
+        Ran ran = with("water/practice.yaml", "value: 7.5 L", "value: -7.5 L", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        String told = ran.err().replaceAll("\\s+", " ");
+        assertTrue(told.matches(".*water/practice.yaml:\\d+:\\d+: .*"), told);
+        assertTrue(
+                told.contains(
+                        "the value '-7.5 L' is below zero, which what is held against it never is: water.person-day"),
+                told);
+        ran = with("water/practice.yaml", "value: 2 degC", "value: -2 degC", prove());
+        assertTrue(!ran.err().contains("below zero"), ran.err());
+    }
+
     @Test
     void aLimitHasNoToleranceAndARegionAName() throws IOException {
         assertTrue(with("water/practice.yaml", "value: 7.5 L", "value: 7.5 L +/- 1 L", prove())
@@ -349,5 +451,70 @@ class ProveTest {
                         .toArray(String[]::new));
         assertEquals(0, ran.code(), ran.out() + ran.err());
         return new ObjectMapper().readTree(ran.out()).get("cases").asInt();
+    }
+
+    /** What is wrong with an entry of sources.yaml, its line, and what the message says would be right. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, link, seen",
+                "seen:|sean:|2:3: sphere-course.seen: is missing: what was seen of it|seen: read in full",
+                "title: A course|title: [A course]|2:10: sphere-course.title: is a list where words belong|title: Light vehicle",
+                "seen: the table|seen:|4:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
+                "link: |link: see |3:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
+                "sphere-course:|Sphere course:|1:1: Sphere course: 'Sphere course' is no id of a source|small letters",
+                "(?s)course:.*|course: the handbook|1:1: sphere-course: is 'the handbook' where a group of fields belongs|sphere-course: with",
+            })
+    void whatIsWrongWithASourceIsToldAtItsLine(String old, String now, String said, String right) throws IOException {
+        String entry = "sphere-course:\n  title: A course\n  link: https://example.org\n  seen: the table";
+        String all = Files.readString(rules.resolve("sources.yaml"));
+        String rest = all.replaceFirst("(?s)sphere-course:\n.*?(?=\n\\S|\\z)\n?", "");
+        Ran ran = with("sources.yaml", all, entry.replaceFirst(old, now) + "\n" + rest, prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(ran.err().contains(rules.resolve("sources.yaml") + ":" + said), ran.err());
+        assertTrue(ran.err().contains("    right: " + right), ran.err());
+    }
+
+    @Test
+    void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
+        String all = Files.readString(rules.resolve("sources.yaml"));
+        Ran ran = with("sources.yaml", all, "left-over:\n  title: A leaflet\n  seen: read in full\n" + all, prove());
+        assertEquals(1, ran.code(), ran.out() + ran.err());
+        ran.says(rules.resolve("sources.yaml") + ":1:1: left-over: no card and no value cites this source");
+    }
+
+    /** A rule that cannot be read, one with a wrong character, one without its card and a value without its text. */
+    @Test
+    void whatIsWrongInOneFileHidesNothingInAnother() throws IOException {
+        Path drl = rules.resolve("water/water.drl");
+        String before = Files.readString(drl);
+        Path practice = rules.resolve("water/practice.yaml");
+        String values = Files.readString(practice);
+        Files.writeString(
+                drl,
+                before.replace("\"water.reserve\", known, value", "\"water.reserve\", known value")
+                        .replace("value > $most.value)\n    $days", "value > $most.value \\)\n    $days")
+                        .replace("water.not-potable", "water.undrinkable"));
+        Files.writeString(practice, values.replace("sources: [sphere-course]", "sources: [sphere-corse]"));
+        try {
+            Ran ran = with("sources.yaml", "  seen: ", "  sean: ", prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            String told = ran.err();
+            for (String fault : new String[] {
+                "water.drl:13:55: ",
+                "water.drl:31:69: a backslash has no place in a rule file",
+                "water.drl:46: water.undrinkable: this rule has no card",
+                "cites 'sphere-corse', which sources.yaml does not list",
+                "no field has this name"
+            }) {
+                assertTrue(told.contains(fault), fault + " is not told in\n" + ran.err());
+            }
+            // The rules that could not be read are not missed, nor are the values that they use.
+            assertTrue(!told.contains("no rule uses this practice value") && !told.contains("has no rule"), told);
+        } finally {
+            Files.writeString(drl, before);
+            Files.writeString(practice, values);
+        }
     }
 }

@@ -6,7 +6,7 @@ import fitworthy.fuzz.SheetFuzz;
 import fitworthy.rules.RuleParser;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
+import fitworthy.source.InputFile;
 import fitworthy.source.Place;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -56,7 +56,7 @@ public final class BookFuzz {
         byte[] content = data.length == 0 ? data : Arrays.copyOfRange(data, 1, data.length);
         List<Fault> faults = new ArrayList<>();
         if (name.endsWith(".drl")) {
-            String text = NodeReader.text(content, Place.of(name), faults);
+            String text = InputFile.text(content, Place.of(name), faults);
             if (text != null) {
                 RuleParser.parse(name, text, Measures.kinds().keySet(), faults);
             }

@@ -1,10 +1,12 @@
 package fitworthy.engine;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import fitworthy.Pipes;
 import java.nio.ByteBuffer;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
@@ -15,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What somebody else's folder holds may be anything, whoever may write it. */
@@ -52,6 +55,46 @@ class CacheFolderTest {
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         own.keep("more", new byte[] {4});
         assertEquals(4, own.find("more").orElseThrow().get());
+    }
+
+    /** A link leads somewhere that the folder's permissions say nothing of. */
+    @Test
+    void linksAreNeitherReadNorWrittenThrough() throws Exception {
+        Path folder = home.resolve("cache");
+        CacheFolder own = new CacheFolder(folder);
+        own.keep("kept", new byte[] {1, 2, 3});
+        Path link = Files.createSymbolicLink(home.resolve("link"), folder);
+        CacheFolder linked = new CacheFolder(link);
+        linked.keep("more", new byte[] {4});
+        assertFalse(Files.exists(folder.resolve("more")));
+        assertTrue(linked.find("kept").isEmpty());
+        assertEquals(
+                "The cache folder " + link
+                        + " is not used, so that runs take longer: this is a link. Name a folder with"
+                        + " FITWORTHY_CACHE.",
+                linked.refused().orElseThrow());
+        assertTrue(own.refused().isEmpty());
+        Path elsewhere = Files.copy(folder.resolve("kept"), home.resolve("elsewhere"));
+        Files.createSymbolicLink(folder.resolve("again"), elsewhere);
+        assertTrue(own.find("again").isEmpty(), "whole as it is");
+        own.keep("again", new byte[] {4});
+        assertArrayEquals(Files.readAllBytes(folder.resolve("kept")), Files.readAllBytes(elsewhere));
+        assertEquals(4, own.find("again").orElseThrow().get());
+    }
+
+    @Test
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void aPipeIsNotWaitedFor() throws Exception {
+        CacheFolder own = new CacheFolder(home.resolve("cache"));
+        own.keep("kept", new byte[] {1, 2, 3});
+        Pipes.make(home.resolve("cache/pipe"));
+        assertTrue(own.find("pipe").isEmpty());
+        CacheFolder none = new CacheFolder(home.resolve("cache/pipe"));
+        none.keep("kept", new byte[] {1});
+        assertTrue(none.find("kept").isEmpty());
+        assertTrue(
+                none.refused().orElseThrow().contains("this is a pipe"),
+                none.refused().orElseThrow());
     }
 
     /** A zip is a disk that knows of no owners. */

@@ -70,6 +70,7 @@ class MessagesDocTest {
         int found = 0;
         for (String name : List.of(
                 "book/BookChecks",
+                "book/RuleAnswers",
                 "rules/Lexer",
                 "rules/Tokens",
                 "rules/RuleParser",

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.book.Book;
 import fitworthy.book.BookChecks;
+import fitworthy.book.BookParts;
 import fitworthy.book.TableReader;
+import fitworthy.book.Unread;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -45,14 +47,15 @@ class NothingCanGoMissingTest {
         book.practice().keySet().forEach(id -> places.put(id, NOWHERE));
         List<Fault> faults = new ArrayList<>();
         new BookChecks(
-                        new BookChecks.Parts(
+                        new BookParts(
                                 Books.RULES,
                                 book.regions(),
                                 without(book.cards(), card),
                                 without(book.rules(), rule),
                                 without(book.practice(), practice),
                                 without(book.sources(), source),
-                                places),
+                                places,
+                                new Unread()),
                         faults)
                 .check();
         return faults.toString();

@@ -233,14 +233,46 @@ class RuleCacheTest {
     @Test
     void whatAKilledRunLeftIsTakenAwayADayLater() throws Exception {
         compiles();
+        String kept = kept().getFileName().toString();
         Files.delete(kept());
-        Path old = Files.write(cache.resolve("rules-0.bin123.part"), new byte[] {1});
-        Path young = Files.write(cache.resolve("rules-0.bin456.part"), new byte[] {1});
-        Files.setLastModifiedTime(old, FileTime.from(Instant.now().minus(Duration.ofHours(25))));
+        Path others = Files.write(cache.resolve("film.part"), new byte[] {1});
+        Path old = Files.write(cache.resolve("." + kept + ".1a2b.part"), new byte[] {1});
+        Path young = Files.write(cache.resolve("." + kept + ".3c4d.part"), new byte[] {1});
+        for (Path each : List.of(old, others)) {
+            Files.setLastModifiedTime(each, FileTime.from(Instant.now().minus(Duration.ofHours(25))));
+        }
         assertTrue(compiles());
         assertFalse(Files.exists(old));
+        assertTrue(Files.exists(others), "whatever else somebody keeps in this folder is not ours to take away");
         assertTrue(Files.exists(young), "another run may be writing it");
         assertFalse(compiles());
+    }
+
+    /** Each edit of a rule leaves what was compiled of it before, some 4 MB for the shipped book. */
+    @Test
+    void whatNoBookUsesAnyMoreMakesRoom() throws Exception {
+        compiles();
+        Path mine = kept();
+        Path last = filler("0".repeat(32), 1);
+        Path before = filler("1".repeat(32), 2);
+        Path toCome = filler("2".repeat(32), -3);
+        Path others = Files.write(cache.resolve("rules-of-the-house.bin"), new byte[20 << 20]);
+        Files.setLastModifiedTime(others, FileTime.from(Instant.now().minus(Duration.ofDays(400))));
+        Path linked = Files.write(home.resolve("linked"), new byte[20 << 20]);
+        Files.createSymbolicLink(cache.resolve("rules-" + "3".repeat(32) + "-17.bin"), linked);
+        Files.setLastModifiedTime(mine, FileTime.from(Instant.now().minus(Duration.ofDays(300))));
+        assertFalse(compiles(), "this notes that it is used");
+        Path drl = rules.resolve("mass/mass.drl");
+        Files.writeString(drl, Files.readString(drl).replace("headroom < 0", "headroom <= 0"));
+        assertTrue(compiles(), "and this makes room");
+        assertTrue(Files.exists(mine) && Files.exists(last), "20 MiB and a little are within 32 MiB");
+        assertFalse(Files.exists(before) || Files.exists(toCome), "the others were not used for longer");
+        assertTrue(Files.exists(others) && Files.exists(linked), "nothing else is taken away");
+    }
+
+    private Path filler(String key, int days) throws IOException {
+        Path file = Files.write(cache.resolve("rules-" + key + "-17.bin"), new byte[20 << 20]);
+        return Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofDays(days))));
     }
 
     /** Programs of their own, begun together on an empty folder: each ends well, and what they leave is whole. */

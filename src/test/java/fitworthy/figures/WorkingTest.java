@@ -92,7 +92,7 @@ class WorkingTest {
             "water.days",
             "water.use");
 
-    private static List<Measure> measures(Sheet sheet) throws FaultsException {
+    static List<Measure> measures(Sheet sheet) throws FaultsException {
         Book book = Books.shipped();
         Plan plan = new Plan(
                 sheet.planned(),

@@ -13,6 +13,7 @@ import fitworthy.printout.JsonPrintout;
 import fitworthy.printout.TextPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.InputFile;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
@@ -64,8 +65,8 @@ public final class SheetFuzz {
         RuleEngine engine = Books.engine();
         List<Fault> faults = new ArrayList<>();
         try {
-            String text = NodeReader.text(data, Place.of("sheet"), faults);
-            Node.Mapping root = text == null ? null : NodeReader.read("sheet", text, faults);
+            String text = InputFile.text(data, Place.of("sheet"), faults);
+            Node.Mapping root = NodeReader.read("sheet", text, faults);
             Advice advice = Adviser.advise(
                     engine, new View(engine, null, null).read(root, faults).sheet());
             printed(advice);

@@ -105,8 +105,7 @@ class OneFigureTest {
             figures.forEach(each -> assertTrue(list.contains(each.substring(each.lastIndexOf('.') + 1)), each));
 
             said(printed(out -> MendingPrintout.print(out, advice, NO_CHANGE)), words, checks == 0 ? 0 : 1);
-            String compared = printed(out ->
-                    AlternativesPrintout.print(out, new Alternatives(List.of(new Alternative(List.of(), advice)), 1)));
+            String compared = printed(out -> AlternativesPrintout.print(out, advice, compared(advice)));
             assertTrue(
                     compared.contains(" checks not made " + checks + " figures missing " + figures.size() + " "),
                     compared);
@@ -172,8 +171,7 @@ class OneFigureTest {
     }
 
     private static Table choices(Advice advice) {
-        return (Table) Changes.compared(new Alternatives(List.of(new Alternative(List.of(), advice)), 1))
-                .get(0);
+        return (Table) Changes.compared(compared(advice)).get(0);
     }
 
     /** How many checks a list of the JSON has, which tells them by loading. */
@@ -267,5 +265,10 @@ class OneFigureTest {
             }
         }
         assertTrue(tried > 10_000, "tried " + tried);
+    }
+
+    /** The plan as written, alone. */
+    private static Alternatives<ComparedPlan> compared(Advice advice) {
+        return new Alternatives<>(List.of(new Alternative<>(List.of(), ComparedPlan.of(advice))), 1);
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +53,36 @@ class FigureTest {
         assertFalse(inches.isAtLeast(more));
         assertTrue(inches.minus(millimetres).isZero());
         assertFalse(more.minus(inches).isZero());
+    }
+
+    /** By its path, each figure once; what is known adds nothing. */
+    @Test
+    void whatSumsLackIsWhatTheirPartsLack() {
+        Figure gvm = Figure.missing(GVM);
+        Figure gcm = Figure.missing(GCM);
+        assertEquals(List.of(GCM, GVM), gvm.plus(gcm).missing());
+        assertEquals(
+                List.of(GCM, GVM),
+                gvm.plus(gcm).most(Figure.ZERO).times(gvm).minus(gcm).missing());
+        assertEquals(List.of(GVM), Figure.ZERO.plus(gvm).missing());
+        assertEquals(List.of(), Figure.ZERO.plus(Figure.of(1)).missing());
+        assertEquals(gcm.plus(gvm), gvm.plus(gcm));
+    }
+
+    /**
+     * Fifty thousand sums one on another, all kept, of figures that are each missing: a list for each would hold a
+     * thousand million entries.
+     */
+    @Test
+    void whatLongSumsLackIsPutTogetherOnce() {
+        List<Figure> sums = new ArrayList<>(List.of(Figure.ZERO));
+        int count = 50_000;
+        for (int i = 0; i < count; i++) {
+            Missing mass = new Missing("fitments." + i + ".mass", "the mass", "a scale");
+            sums.add(sums.get(i).plus(Figure.missing(mass)));
+        }
+        assertEquals(count, sums.get(count).missing().size());
+        assertFalse(sums.get(1).known());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
+import fitworthy.advice.Advice;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.ArrayList;
@@ -27,12 +28,12 @@ class AlternativesTest {
                 + "]}\n";
     }
 
-    private Alternatives of(String options, List<String> varied, BooleanSupplier stop) throws FaultsException {
+    private Alternatives<Advice> of(String options, List<String> varied, BooleanSupplier stop) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith("options:\n" + options);
-        return Alternatives.of(Books.engine(), tree, Sheets.read(tree), varied, stop, told::add);
+        return Alternatives.of(Books.engine(), tree, Sheets.read(tree), varied, advice -> advice, stop, told::add);
     }
 
-    private static List<String> choices(Alternatives alternatives) {
+    private static List<String> choices(Alternatives<Advice> alternatives) {
         return alternatives.plans().stream()
                 .map(plan -> plan.choices().stream().map(Change.Choose::choice).collect(Collectors.joining(" ")))
                 .toList();
@@ -41,7 +42,7 @@ class AlternativesTest {
     /** As written first; then the last option goes on fastest, each round from what is taken. */
     @Test
     void combinationsAreCountedFromThePlanAsWritten() throws FaultsException {
-        Alternatives all = of(option("a", "a2", 2) + option("b", "b2", 3), List.of("a", "b"), () -> false);
+        Alternatives<Advice> all = of(option("a", "a2", 2) + option("b", "b2", 3), List.of("a", "b"), () -> false);
         assertEquals(List.of("a2 b2", "a2 b3", "a2 b1", "a1 b2", "a1 b3", "a1 b1"), choices(all));
         assertEquals(6, all.all());
         assertEquals(List.of(6), told);
@@ -49,31 +50,31 @@ class AlternativesTest {
 
     @Test
     void whatIsNotVariedStaysAsWritten() throws FaultsException {
-        Alternatives some = of(option("a", "a2", 2) + option("b", "b2", 3), List.of("a"), () -> false);
+        Alternatives<Advice> some = of(option("a", "a2", 2) + option("b", "b2", 3), List.of("a"), () -> false);
         assertEquals(List.of("a2", "a1"), choices(some));
         assertEquals(
                 List.of("b2", "b2"),
                 some.plans().stream()
                         .map(plan ->
-                                plan.advice().sheet().options().get(1).taken().name())
+                                plan.kept().sheet().options().get(1).taken().name())
                         .toList());
     }
 
     @Test
     void theAdviceIsThatOfTheCombination() throws FaultsException {
-        Alternatives all = of(option("a", "", 2), List.of("a"), () -> false);
+        Alternatives<Advice> all = of(option("a", "", 2), List.of("a"), () -> false);
         assertEquals(
                 List.of("a1", "a2"),
                 all.plans().stream()
                         .map(plan ->
-                                plan.advice().sheet().options().get(0).taken().name())
+                                plan.kept().sheet().options().get(0).taken().name())
                         .toList());
     }
 
     /** Told to give up at once it still has the plan as written, and says how many there would be. */
     @Test
     void thePlanAsWrittenIsAlwaysThere() throws FaultsException {
-        Alternatives one = of(option("a", "", 9) + option("b", "", 9), List.of("a", "b"), () -> true);
+        Alternatives<Advice> one = of(option("a", "", 9) + option("b", "", 9), List.of("a", "b"), () -> true);
         assertEquals(List.of("a1 b1"), choices(one));
         assertEquals(81, one.all());
         assertEquals(List.of(), told);
@@ -83,7 +84,7 @@ class AlternativesTest {
     @Test
     void theTableEndsWhereTheFirstIsMissing() throws FaultsException {
         AtomicInteger asked = new AtomicInteger();
-        Alternatives some = of(option("a", "", 30), List.of("a"), () -> asked.incrementAndGet() > 12);
+        Alternatives<Advice> some = of(option("a", "", 30), List.of("a"), () -> asked.incrementAndGet() > 12);
         List<String> names = choices(some);
         assertEquals(
                 IntStream.rangeClosed(1, names.size()).mapToObj(i -> "a" + i).toList(), names);

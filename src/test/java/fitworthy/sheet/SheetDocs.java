@@ -9,6 +9,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.Field;
 import fitworthy.schema.FieldSchema;
+import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.source.Words;
@@ -64,7 +65,9 @@ final class SheetDocs {
         paragraph("A field is *needed* where the sheet is refused without it; one inside a group is needed once the "
                 + "group is given. `N` stands for a position in a list, counted from one, as in the messages. All "
                 + "others may be left out: what then cannot be assessed is listed in the advice, with where to find "
-                + "it. What is *printed only* stands on the printout and decides nothing.");
+                + "it. What is *printed only* stands on the printout and decides nothing. Beside the kind of quantity stands "
+                + "between what it can lie, both ends included, and what is usual: a sheet is refused for what cannot be "
+                + "and asked about what is unusual.");
         Map<Class<?>, List<String>> places = new LinkedHashMap<>();
         places(Sheet.class, "", places);
         places.forEach((type, paths) -> {
@@ -140,6 +143,7 @@ final class SheetDocs {
                     .append(idle(field))
                     .append(" | ")
                     .append(writtenAs(field))
+                    .append(plausible(field))
                     .append(" | ")
                     .append(field.description().needed() ? "yes" : "")
                     .append(" | ")
@@ -169,10 +173,7 @@ final class SheetDocs {
         return switch (field.content()) {
             case TEXT -> "words";
             case FIGURE -> dimension(field) + (field.description().signed() ? ", may be negative" : "");
-            case CHOICE ->
-                ChoiceWords.of(field.type()).stream()
-                        .map(each -> "`" + each + "`")
-                        .collect(Collectors.joining(", "));
+            case CHOICE -> quoted(ChoiceWords.of(field.type()));
             case DATE -> "year-month-day";
             case MONEY -> "amount and currency code";
             case GROUP -> "group";
@@ -181,6 +182,14 @@ final class SheetDocs {
             case FIGURES -> "names, each with a " + dimension(field);
             case FIELDS_OF_KIND -> throw new IllegalStateException("the fields of a kind stand beside the others");
         };
+    }
+
+    /** Between what a figure or day can lie, and what is usual. */
+    private static String plausible(FieldSchema field) {
+        Plausible kind = field.description().within();
+        return kind.isLimited()
+                ? ", " + kind.least() + " to " + kind.most() + (kind.hasUsual() ? "; usually " + kind.usual() : "")
+                : "";
     }
 
     private static String dimension(FieldSchema field) {
@@ -228,9 +237,11 @@ final class SheetDocs {
         page.append("# The measures\n\n<!-- Made from the code. Do not edit; refresh with: ")
                 .append(REFRESH)
                 .append(" -->\n\n");
-        paragraph("A measure is a question that the figures answer: a number in the unit given, or a word where the "
-                + "unit is empty. Rules match on its name, cards say which one they are about. Where a measure has a "
-                + "limit of its own, a card may hold it `against: limit`.");
+        paragraph(
+                "A measure is a question that the figures answer: by a number in the unit given, or by one of the words "
+                        + "listed, against which alone a rule may hold it. A number is never below zero unless it says so, and "
+                        + "neither is then a practice value for it. Rules match on its name, cards say which one they are about. "
+                        + "Where a measure has a limit of its own, a card may hold it `against: limit`.");
         String topic = "";
         for (MeasureKind kind : Measures.kinds().values()) {
             String own = kind.name().substring(0, kind.name().indexOf('.'));
@@ -239,12 +250,14 @@ final class SheetDocs {
                         .append("## ")
                         .append(own)
                         .append(
-                                "\n\n| Measure | Unit | What it is | Its own limit | Asked of |\n| --- | --- | --- | --- | --- |\n");
+                                "\n\n| Measure | Answered by | Unit | What it is | Its own limit | Asked of |\n| --- | --- | --- | --- | --- | --- |\n");
                 topic = own;
             }
             page.append("| `")
                     .append(kind.name())
                     .append("` | ")
+                    .append(answeredBy(kind))
+                    .append(" | ")
                     .append(kind.unit())
                     .append(" | ")
                     .append(kind.meaning())
@@ -255,6 +268,18 @@ final class SheetDocs {
                     .append(" |\n");
         }
         return page.toString();
+    }
+
+    private static String answeredBy(MeasureKind kind) {
+        return kind.answer() instanceof MeasureKind.Answer.LookedUp
+                ? "a word of a table"
+                : kind.answer() instanceof MeasureKind.Answer.Word
+                        ? quoted(kind.words()) + (kind.saysNothingElse() ? "" : ", or what there is in words")
+                        : kind.isSigned() ? "a number, may be negative" : "a number";
+    }
+
+    private static String quoted(List<String> words) {
+        return words.stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
     }
 
     private void paragraph(String text) {

@@ -36,6 +36,16 @@ class SheetReaderTest {
                     "gmv: 3100",
                     "15:5 vehicle.ratings.gmv: no field has this name (did you mean 'gvm'?)"
                             + " -> one of gvm, gcm, front-axle, ..."),
+            // marks
+            new Spoilt(
+                    "liquid: diesel",
+                    "liquid: about diesel",
+                    "24:31 tanks.1.liquid: is a guess, which does not do here -> liquid: diesel or petrol or water or"
+                            + " urea-solution"),
+            new Spoilt(
+                    "kerb: 2340 kg",
+                    "kerb: unknown",
+                    "9:11 vehicle.mass.kerb: is asked for, but no sheet can do without it -> kerb: 2340 kg +/- 20 kg"),
             // figures
             new Spoilt(
                     "gvm: 3100 kg",
@@ -216,17 +226,22 @@ class SheetReaderTest {
             new Spoilt(
                     "front-axle: 1290 kg",
                     "front-axle: 0 kg",
-                    "10:17 vehicle.mass.front-axle: is not above zero -> front-axle: 1290 kg"),
+                    "10:17 vehicle.mass.front-axle: is '0 kg', which is not between 100 kg and 20 t"
+                            + " -> front-axle: 1290 kg"),
             new Spoilt(
                     "wheelbase: 2850 mm",
                     "wheelbase: 28.5 m",
-                    "7:21 vehicle.size.wheelbase: is not between 0.5 m and 12 m -> wheelbase: 2850 mm"),
+                    "7:21 vehicle.size.wheelbase: is '28.5 m', which is not between 0.5 m and 12 m"
+                            + " -> wheelbase: 2850 mm"),
             new Spoilt(
                     "stock: yes",
                     "stock: no",
                     "12:16 vehicle.mass.kerb-fuel: counts fuel in the kerb mass, but no tank is"
                             + " marked 'stock: yes' -> list the maker's tank under tanks with 'stock: yes'"),
-            new Spoilt("fill: 100 %", "fill: 110 %", "24:61 tanks.1.fill: is more than full -> fill: 100 % or less"),
+            new Spoilt(
+                    "fill: 100 %",
+                    "fill: 110 %",
+                    "24:61 tanks.1.fill: is '110 %', which is not between 0 % and 100 %" + " -> fill: 100 %"),
             new Spoilt(
                     "name: Bar",
                     "name: Canopy",
@@ -272,11 +287,12 @@ class SheetReaderTest {
             new Spoilt(
                     "kind: bar,",
                     "kind: bar, lead-time: 600 weeks,",
-                    "22:39 fitments.2.lead-time: is longer than ten years -> lead-time: 21 days"),
+                    "22:39 fitments.2.lead-time: is '600 weeks', which is not between 0 days and 3650 days"
+                            + " -> lead-time: 21 days"),
             new Spoilt(
                     "cases:\n",
                     "jobs: [{name: Paint, kind: paint, work: {days: 4000}}]\ncases:\n",
-                    "30:48 jobs.1.work.days: is longer than ten years -> days: 1.5"),
+                    "30:48 jobs.1.work.days: is '4000', which is not between 0 and 3650 -> days: 1.5"),
             new Spoilt(
                     "[Driver]",
                     "[Diver]",
@@ -303,7 +319,8 @@ class SheetReaderTest {
             new Spoilt(
                     "{Main v1.2: 50 %}",
                     "{Main v1.2: 150 %}",
-                    "35:25 cases.1.filled.Main v1.2: is more than full -> Main v1.2: 100 % or less"),
+                    "35:25 cases.1.filled.Main v1.2: is '150 %', which is not between 0 % and 100 %"
+                            + " -> filled: {Main tank: 50 %}"),
             new Spoilt(
                     "trailer: {name: Camper, mass: 1400 kg}\n",
                     "",

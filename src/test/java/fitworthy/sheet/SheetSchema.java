@@ -8,6 +8,7 @@ import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
+import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.source.Words;
@@ -41,7 +42,8 @@ final class SheetSchema {
         root.put(
                 "description",
                 "What a build sheet may hold, in YAML or JSON. docs/sheet.md explains it. What must hold"
-                        + " between fields (names that load cases use, sums, regions) is checked by the program alone.");
+                        + " between fields (names that load cases use, sums, regions) and between what a quantity or a day can"
+                        + " lie is checked by the program alone.");
         record(Sheet.class, root);
         root.put("type", "object");
         root.set("$defs", definitions);
@@ -81,8 +83,16 @@ final class SheetSchema {
             }
             kinds = field.tellsKind() ? field.type() : kinds;
             ObjectNode property = properties.putObject(field.name());
-            property.put("description", field.description().value());
+            property.put("description", field.description().value() + plausible(field));
             value(field, property);
+            if (field.content() == FieldSchema.Content.FIGURE
+                    && field.description().in() == Dimension.COUNT
+                    && field.description().within().isLimited()) {
+                property.put(
+                        "minimum", Integer.parseInt(field.description().within().least()));
+                property.put(
+                        "maximum", Integer.parseInt(field.description().within().most()));
+            }
             if (field.description().needed()) {
                 required.add(field.name());
             }
@@ -91,6 +101,14 @@ final class SheetSchema {
             into.set("required", required);
         }
         return kinds;
+    }
+
+    /** A schema can hold numbers alone between two ends; those of quantities and days it can only tell. */
+    private static String plausible(FieldSchema field) {
+        Plausible kind = field.description().within();
+        return kind.isLimited()
+                ? "; between " + kind.limits() + (kind.hasUsual() ? ", usually " + kind.usual() : "")
+                : "";
     }
 
     private void value(FieldSchema field, ObjectNode into) {
@@ -110,6 +128,7 @@ final class SheetSchema {
                     into.set(
                             "type",
                             field.description().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
+                    into.putObject("not").set("enum", texts("ask", "unknown"));
                 }
             }
             case CHOICE -> choice(field, into);
@@ -157,6 +176,10 @@ final class SheetSchema {
         }
         if (!field.description().needed()) {
             answers.addNull();
+            if (!field.tellsKind()) {
+                ChoiceWords.of(field.type()).forEach(word -> answers.add("about " + word));
+                answers.add("ask").add("unknown");
+            }
         }
     }
 
@@ -187,7 +210,7 @@ final class SheetSchema {
                     dimension == Dimension.COUNT
                             ? "a plain number"
                             : "a number and its unit, with a tolerance where known, such as '" + dimension.example()
-                                    + "'");
+                                    + "'; a guess begins with 'about'");
             figure.put("maxLength", QuantityText.LONGEST);
             figure.put("pattern", pattern(dimension, signed));
             if (dimension == Dimension.COUNT && !signed) {
@@ -205,10 +228,11 @@ final class SheetSchema {
         if (!tolerances.contains("%")) {
             tolerances.add("%");
         }
-        return "^" + space + sign + QuantityText.NUMBER + space + unit + space + "(?:"
+        return "^(?:ask|unknown|(?:about" + QuantityText.SPACE + "+)?" + space + sign + QuantityText.NUMBER + space
+                + unit + space + "(?:"
                 + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER
                 + space
-                + units(tolerances) + ")?" + space + "$";
+                + units(tolerances) + ")?" + space + ")$";
     }
 
     private static String units(List<String> units) {

@@ -192,7 +192,7 @@ class NodeReaderTest {
         assertEquals(
                 List.of("sheet.yaml : the file is larger than 1 MiB -> split it, or remove what does not belong "
                         + "in it"),
-                file(new byte[NodeReader.LARGEST_BYTES + 1]));
+                file(new byte[InputFile.LARGEST_BYTES + 1]));
     }
 
     @Test

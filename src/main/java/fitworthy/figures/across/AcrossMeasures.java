@@ -52,9 +52,11 @@ public final class AcrossMeasures implements Topic {
     private static final MeasureKind KIT_USE =
             rated("across.kit-use", "kg", 0, "GVM as made", "what the GCM leaves for the vehicle with this trailer");
     private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle")
+            .signed()
             .byLoading();
     private static final MeasureKind BAR_HEAVIEST = number(
                     "across.bar-heaviest", "kg", 0, "heaviest bar in its place that the front axle bears")
+            .signed()
             .byLoading();
     private static final MeasureKind APPROVALS =
             number("across.approval-parts", "", 0, "planned alterations that an engineer may have to certify");
@@ -81,7 +83,8 @@ public final class AcrossMeasures implements Topic {
         return Stream.of(
                         List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST),
                         People.KINDS,
-                        Carriers.KINDS)
+                        Carriers.KINDS,
+                        Unusual.KINDS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -91,6 +94,7 @@ public final class AcrossMeasures implements Topic {
         twins(plan, measures);
         People.plan(plan, measures);
         Carriers.plan(plan, measures);
+        Unusual.plan(plan, measures);
         List<String> certified = Alterations.of(plan).stream()
                 .map(alteration -> Words.hyphenated(alteration.name()).replace('-', ' '))
                 .toList();

@@ -30,11 +30,11 @@ import java.util.stream.Stream;
  */
 final class Carriers {
 
-    private static final MeasureKind STANDS_IN = MeasureKind.word(
+    private static final MeasureKind STANDS_IN = MeasureKind.yesNo(
                     "across.left-in-air", "whether it stays aboard at a place in what is off")
             .byLoading();
     private static final MeasureKind NOWHERE =
-            MeasureKind.word("across.left-nowhere", "whether it stands in or on a part of a choice that is not taken");
+            MeasureKind.yesNo("across.left-nowhere", "whether it stands in or on a part of a choice that is not taken");
 
     static final List<MeasureKind> KINDS = List.of(STANDS_IN, NOWHERE);
 

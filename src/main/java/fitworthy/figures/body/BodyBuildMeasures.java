@@ -3,6 +3,7 @@ package fitworthy.figures.body;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -48,15 +49,15 @@ final class BodyBuildMeasures implements Topic {
                     "body.overhang-grown", "mm", 0, "rear overhang", "rear overhang as made")
             .byLoading();
     private static final MeasureKind CHASSIS_APPROVED =
-            word("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
+            yesNo("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
     private static final MeasureKind LAMPS =
-            word("body.lamps", "what is seen of the rear lamps").byLoading();
+            word("body.lamps", "what is seen of the rear lamps", AtRear.class).byLoading();
     private static final MeasureKind PLATE =
-            word("body.plate", "what is seen of the number plate").byLoading();
+            word("body.plate", "what is seen of the number plate", AtRear.class).byLoading();
     private static final MeasureKind HIGH_STOP_LAMP = word(
-                    "body.high-stop-lamp", "what is seen of the high-mounted stop lamp")
+                    "body.high-stop-lamp", "what is seen of the high-mounted stop lamp", AtRear.class)
             .byLoading();
     private static final MeasureKind HOLD_DOWN =
             number("body.hold-down", "", 2, "working load of its hold-downs over the weight they hold");
@@ -68,10 +69,10 @@ final class BodyBuildMeasures implements Topic {
     private static final MeasureKind TIPPING = number("body.tipping", "deg", 1, "slope on which it tips off its legs");
     private static final MeasureKind FEET_NEEDED =
             number("body.feet-needed", "mm", 0, "spacing of the feet that stands on the slope asked");
-    private static final MeasureKind DUST = word("body.dust-sealed", "whether it is sealed against dust");
-    private static final MeasureKind GAS_PLACE = word("body.gas-place", "where the gas bottle travels");
+    private static final MeasureKind DUST = yesNo("body.dust-sealed", "whether it is sealed against dust");
+    private static final MeasureKind GAS_PLACE = word("body.gas-place", "where the gas bottle travels", GasPlace.class);
     private static final MeasureKind GAS_VENT =
-            word("body.gas-vent", "whether the closed space of the gas bottle is open to the outside at its floor");
+            yesNo("body.gas-vent", "whether the closed space of the gas bottle is open to the outside at its floor");
     private static final MeasureKind GAS_MOUNT =
             number("body.gas-mount", "", 1, "what the bottle's bracket withstands over the weight of the full bottle");
     private static final MeasureKind GAS_MOUNT_NEEDED =
@@ -85,7 +86,7 @@ final class BodyBuildMeasures implements Topic {
     private static final MeasureKind DOOR = rated(
                     "body.door", "mm", 0, "reach of what opens to the rear", "gap to the trailer")
             .byLoading();
-    private static final MeasureKind SEATS = word("body.seats-changed", "whether seats are changed for good");
+    private static final MeasureKind SEATS = yesNo("body.seats-changed", "whether seats are changed for good");
 
     @Override
     public List<MeasureKind> kinds() {

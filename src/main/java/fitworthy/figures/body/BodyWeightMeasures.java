@@ -1,6 +1,6 @@
 package fitworthy.figures.body;
 
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -24,8 +24,8 @@ import java.util.stream.Stream;
 
 /** Whether the sheet counts the mass of trays and canopies, and takes out what is in a canopy when it is off. */
 final class BodyWeightMeasures implements Topic {
-    private static final MeasureKind WEIGHED = word("body.weighed", "whether the sheet has a mass for it");
-    private static final MeasureKind LEFT_ABOARD = word(
+    private static final MeasureKind WEIGHED = yesNo("body.weighed", "whether the sheet has a mass for it");
+    private static final MeasureKind LEFT_ABOARD = yesNo(
                     "body.left-aboard", "whether something stays where the canopy stands while it is off")
             .byLoading();
 

@@ -1,6 +1,6 @@
 package fitworthy.figures.body;
 
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -14,14 +14,14 @@ import java.util.stream.Stream;
 final class Firearms {
 
     private static final MeasureKind LOCKED =
-            word("body.firearms-locked", "whether firearms travel in a locked container or unable to fire");
+            yesNo("body.firearms-locked", "whether firearms travel in a locked container or unable to fire");
     private static final MeasureKind FIXED =
-            word("body.firearms-fixed", "whether firearms travel in a locked container fixed to the vehicle");
-    private static final MeasureKind PISTOLS = word(
+            yesNo("body.firearms-fixed", "whether firearms travel in a locked container fixed to the vehicle");
+    private static final MeasureKind PISTOLS = yesNo(
             "body.pistols-kept",
             "whether pistols and prohibited firearms travel locked or unable to fire, and apart from ammunition");
     private static final MeasureKind AMMUNITION =
-            word("body.ammunition-apart", "whether ammunition is kept apart from the firearms");
+            yesNo("body.ammunition-apart", "whether ammunition is kept apart from the firearms");
 
     static final List<MeasureKind> KINDS = List.of(LOCKED, FIXED, PISTOLS, AMMUNITION);
 

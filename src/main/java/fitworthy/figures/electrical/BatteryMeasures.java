@@ -2,6 +2,7 @@ package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -15,25 +16,31 @@ import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.BatteryPlace;
 import fitworthy.sheet.ElectricalDetails.Charger;
 import fitworthy.sheet.ElectricalDetails.Chemistry;
+import fitworthy.sheet.ElectricalDetails.ColdCharging;
 import fitworthy.sheet.Fitment;
 import java.util.List;
 
 /** Where planned batteries stand, how they are held, and what guards a lithium one. */
 final class BatteryMeasures implements Topic {
-    private static final MeasureKind GAS_OUT = word("electrical.gas-out", "whether its box is vented to the outside");
+    private static final MeasureKind GAS_OUT = yesNo("electrical.gas-out", "whether its box is vented to the outside");
     private static final MeasureKind FIXED =
-            word("electrical.battery-fixed", "whether it is held down so that a crash does not move it");
+            yesNo("electrical.battery-fixed", "whether it is held down so that a crash does not move it");
     private static final MeasureKind LITHIUM_PLACE =
-            word("electrical.lithium-place", "where the lithium battery stands");
-    private static final MeasureKind LITHIUM_BOX = word(
+            word("electrical.lithium-place", "where the lithium battery stands", BatteryPlace.class);
+    private static final MeasureKind LITHIUM_BOX = yesNo(
             "electrical.lithium-box", "whether the lithium battery in the cabin stands in a box vented to the outside");
     private static final MeasureKind LITHIUM_CUT_OFF =
-            word("electrical.lithium-cut-off", "whether a switch within reach cuts the lithium battery off");
+            yesNo("electrical.lithium-cut-off", "whether a switch within reach cuts the lithium battery off");
     private static final MeasureKind LITHIUM_CURVE =
-            word("electrical.lithium-curve", "whether the lithium battery is charged by the curve it needs");
-    private static final MeasureKind COLD_CHARGING =
-            word("electrical.cold-charging", "what happens where the lithium battery would be charged in frost");
-    private static final MeasureKind COLDEST = number("electrical.coldest", "degC", 1, "coldest night to be expected");
+            yesNo("electrical.lithium-curve", "whether the lithium battery is charged by the curve it needs");
+    private static final String NO_FROST = "no-frost";
+    private static final MeasureKind COLD_CHARGING = word(
+                    "electrical.cold-charging",
+                    "what happens where the lithium battery would be charged in frost",
+                    ColdCharging.class)
+            .or(NO_FROST);
+    private static final MeasureKind COLDEST = number("electrical.coldest", "degC", 1, "coldest night to be expected")
+            .signed();
 
     @Override
     public List<MeasureKind> kinds() {
@@ -93,7 +100,7 @@ final class BatteryMeasures implements Topic {
         boolean noFrost = !battery.coldCharging().known()
                 && coldest.isAtLeast(plan.practice(PracticeId.ELECTRICAL_LITHIUM_COLDEST));
         measures.add((noFrost
-                        ? Measure.of(COLD_CHARGING, name, "no-frost", List.of())
+                        ? Measure.of(COLD_CHARGING, name, NO_FROST, List.of())
                         : Measure.of(COLD_CHARGING, name, battery.coldCharging()))
                 .given(chemistry));
     }

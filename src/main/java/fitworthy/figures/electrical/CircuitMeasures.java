@@ -2,7 +2,7 @@ package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -38,9 +38,9 @@ final class CircuitMeasures implements Topic {
             rated("electrical.cable-maker", "A", 1, "load", "rating by the cable's maker");
     private static final MeasureKind CABLE_CARRIES =
             number("electrical.cable-carries", "A", 0, "what the cable carries");
-    private static final MeasureKind FUSED = word("electrical.fused", "whether the circuit has a fuse");
+    private static final MeasureKind FUSED = yesNo("electrical.fused", "whether the circuit has a fuse");
     private static final MeasureKind FAR_FUSED =
-            word("electrical.far-fused", "whether the cable has a fuse at the other battery's end too");
+            yesNo("electrical.far-fused", "whether the cable has a fuse at the other battery's end too");
     private static final MeasureKind FUSE_LOAD = rated("electrical.fuse-load", "A", 1, "load", "rating of the fuse");
     private static final MeasureKind FUSE_SHARE =
             number("electrical.fuse-share", "%", 0, "rating of the fuse, as a share of what the cable carries");
@@ -51,7 +51,7 @@ final class CircuitMeasures implements Topic {
     private static final MeasureKind FUSE_WAY_ENCLOSED =
             number("electrical.fuse-way-enclosed", "mm", 0, "enclosed cable between the battery and the fuse");
     private static final MeasureKind EARTH =
-            word("electrical.earth", "whether it returns by a cable of its own or a cleaned chassis stud");
+            yesNo("electrical.earth", "whether it returns by a cable of its own or a cleaned chassis stud");
     private static final MeasureKind PANEL_USED =
             number("electrical.panel-used", "", 0, "circuits switched by the panel");
     private static final MeasureKind PANEL_WAYS = number("electrical.panel-ways", "", 0, "circuits the panel has");

@@ -2,6 +2,7 @@ package fitworthy.figures.front;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -17,6 +18,7 @@ import fitworthy.sheet.FrontDetails.Bar;
 import fitworthy.sheet.FrontDetails.LampPlace;
 import fitworthy.sheet.FrontDetails.LampUse;
 import fitworthy.sheet.FrontDetails.Lamps;
+import fitworthy.sheet.FrontDetails.Sensors;
 import fitworthy.sheet.FrontDetails.Winch;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
@@ -26,13 +28,13 @@ import java.util.List;
 public final class FrontMeasures implements Topic {
 
     private static final MeasureKind AIRBAG_STATEMENT =
-            word("front.airbag-statement", "whether the bar's maker states that it suits the airbags");
+            yesNo("front.airbag-statement", "whether the bar's maker states that it suits the airbags");
     private static final MeasureKind BAR_MARKED =
-            word("front.bar-marked", "whether the bar bears the mark of its standard");
-    private static final MeasureKind SENSORS = word("front.sensors", "what becomes of the sensors");
-    private static final MeasureKind PLATE = word("front.plate-visible", "whether the number plate can be read");
+            yesNo("front.bar-marked", "whether the bar bears the mark of its standard");
+    private static final MeasureKind SENSORS = word("front.sensors", "what becomes of the sensors", Sensors.class);
+    private static final MeasureKind PLATE = yesNo("front.plate-visible", "whether the number plate can be read");
     private static final MeasureKind LAMPS_VISIBLE =
-            word("front.lamps-visible", "whether the vehicle's own lamps stay in view");
+            yesNo("front.lamps-visible", "whether the vehicle's own lamps stay in view");
     private static final MeasureKind APPROACH = number("front.approach", "deg", 1, "approach angle below the bar");
     private static final MeasureKind GRILLE =
             number("front.grille-hidden", "%", 0, "part of the grille that is hidden");
@@ -40,9 +42,9 @@ public final class FrontMeasures implements Topic {
     private static final MeasureKind ROOF_LAMPS = number("front.roof-lamps", "", 0, "driving lamps on the roof");
     private static final MeasureKind BAR_LAMPS =
             number("front.bar-lamps", "", 0, "driving lamps on top of the bar or ahead of it");
-    private static final MeasureKind DAZZLE = word("front.dazzle", "whether their light reaches the driver's eye");
+    private static final MeasureKind DAZZLE = yesNo("front.dazzle", "whether their light reaches the driver's eye");
     private static final MeasureKind MAIN_BEAM =
-            word("front.main-beam", "whether they light only together with the main beam");
+            yesNo("front.main-beam", "whether they light only together with the main beam");
 
     @Override
     public List<MeasureKind> kinds() {

@@ -3,6 +3,7 @@ package fitworthy.figures.fuel;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -29,7 +30,7 @@ import java.util.Optional;
 /** Fuel tanks and range, what cleans the fuel, and what cleans the gas of the crankcase. */
 public final class FuelMeasures implements Topic {
 
-    private static final MeasureKind MATCH = word("fuel.match", "whether it holds what the engine burns");
+    private static final MeasureKind MATCH = yesNo("fuel.match", "whether it holds what the engine burns");
     private static final MeasureKind LEG = rated(
                     "fuel.leg", "km", 0, "longest way between two fuel stops", "range in this loading")
             .byLoading();
@@ -38,30 +39,34 @@ public final class FuelMeasures implements Topic {
             .byLoading();
     private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
     private static final MeasureKind SEPARATOR =
-            word("fuel.separator", "whether a separator takes water out of the fuel");
-    private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works");
+            yesNo("fuel.separator", "whether a separator takes water out of the fuel");
+    private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works", Side.class);
     private static final MeasureKind STAGE =
             rated("fuel.stage", "um", 0, "rating of the element in front", "rating of the one behind it");
     private static final MeasureKind FLOW = rated("fuel.flow", "L/h", 0, "rated flow", "what the pump moves");
-    private static final MeasureKind ALARM = word("fuel.alarm", "whether a sensor warns of water");
-    private static final MeasureKind ALARM_NOTICED = word("fuel.alarm-noticed", "how the driver notices the alarm");
-    private static final MeasureKind DRAIN = word("fuel.drain", "whether the drain can be reached at the roadside");
+    private static final MeasureKind ALARM = yesNo("fuel.alarm", "whether a sensor warns of water");
+    private static final MeasureKind ALARM_NOTICED =
+            word("fuel.alarm-noticed", "how the driver notices the alarm", Noticed.class);
+    private static final MeasureKind DRAIN = yesNo("fuel.drain", "whether the drain can be reached at the roadside");
     private static final MeasureKind EXHAUST_GAP = number("fuel.exhaust-gap", "mm", 0, "gap to the exhaust");
-    private static final MeasureKind SHIELDED = word("fuel.shielded", "whether frame or body shields it");
+    private static final MeasureKind SHIELDED = yesNo("fuel.shielded", "whether frame or body shields it");
     private static final MeasureKind RELIEF =
-            word("fuel.crankcase-relief", "whether it has a relief valve for a blocked element");
-    private static final MeasureKind OIL = word("fuel.crankcase-oil", "where the caught oil goes");
-    private static final MeasureKind GAS = word("fuel.crankcase-gas", "where the gas goes");
+            yesNo("fuel.crankcase-relief", "whether it has a relief valve for a blocked element");
+    private static final MeasureKind OIL =
+            word("fuel.crankcase-oil", "where the caught oil goes", IntakeDetails.OilOutlet.class);
+    private static final MeasureKind GAS =
+            word("fuel.crankcase-gas", "where the gas goes", IntakeDetails.GasOutlet.class);
     private static final MeasureKind BLOW_BY =
             rated("fuel.blow-by", "L/min", 0, "rated gas flow", "crankcase gas at rated power");
-    private static final MeasureKind BREATHER = word("fuel.tank-breather", "whether it breathes outside the body");
-    private static final MeasureKind FILLER = word("fuel.tank-filler", "whether it is filled from outside the body");
-    private static final MeasureKind EARTHED = word("fuel.tank-earthed", "whether tank and filler are earthed");
+    private static final MeasureKind BREATHER = yesNo("fuel.tank-breather", "whether it breathes outside the body");
+    private static final MeasureKind FILLER = yesNo("fuel.tank-filler", "whether it is filled from outside the body");
+    private static final MeasureKind EARTHED = yesNo("fuel.tank-earthed", "whether tank and filler are earthed");
     private static final MeasureKind UNAPPROVED =
             number("fuel.unapproved", "L", 0, "volume of an added tank without approval");
 
-    private static final MeasureKind CAN_PLACE = word("fuel.can-place", "where the can of fuel travels");
-    private static final MeasureKind CAN_FIXED = word("fuel.can-fixed", "whether a holder keeps the can where it is");
+    private static final MeasureKind CAN_PLACE =
+            word("fuel.can-place", "where the can of fuel travels", Tank.CanPlace.class);
+    private static final MeasureKind CAN_FIXED = yesNo("fuel.can-fixed", "whether a holder keeps the can where it is");
 
     @Override
     public List<MeasureKind> kinds() {

@@ -3,6 +3,7 @@ package fitworthy.figures.intake;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -26,14 +27,14 @@ import java.util.stream.Stream;
 /** The way of the air to the filter, and what water reaches first. None of it depends on the loading. */
 public final class IntakeMeasures implements Topic {
 
-    public static final MeasureKind JOINT = word("intake.joint", "whether the joint is clamped and sealed");
-    public static final MeasureKind LID = word("intake.lid", "whether the airbox lid seals all round");
+    public static final MeasureKind JOINT = yesNo("intake.joint", "whether the joint is clamped and sealed");
+    public static final MeasureKind LID = yesNo("intake.lid", "whether the airbox lid seals all round");
     public static final MeasureKind KNOWN_LEAK =
-            word("intake.known-leak", "whether this type of airbox is known to let dust past its seal");
+            yesNo("intake.known-leak", "whether this type of airbox is known to let dust past its seal");
     private static final MeasureKind SNORKEL_END =
-            word("intake.snorkel-end", "whether the airbox behind the sealed snorkel is tight");
-    private static final MeasureKind DUST = word("intake.dust", "dust to be expected");
-    public static final MeasureKind DRAIN = word("intake.drain", "drain of the airbox");
+            yesNo("intake.snorkel-end", "whether the airbox behind the sealed snorkel is tight");
+    private static final MeasureKind DUST = word("intake.dust", "dust to be expected", Sheet.Dust.class);
+    public static final MeasureKind DRAIN = word("intake.drain", "drain of the airbox", IntakeDetails.Drain.class);
     private static final MeasureKind DRAIN_WATER =
             rated("intake.drain-water", "mm", 0, "planned water depth", "height of the open drain");
     public static final MeasureKind BORE =
@@ -43,13 +44,13 @@ public final class IntakeMeasures implements Topic {
     private static final MeasureKind VELOCITY = number("intake.velocity", "m/s", 1, "mean air velocity at rated power");
     private static final MeasureKind BORE_NEEDED =
             number("intake.bore-needed", "mm", 1, "bore that keeps the air to the highest velocity published");
-    public static final MeasureKind PRE_CLEANER = word("intake.pre-cleaner", "whether there is a pre-cleaner");
+    public static final MeasureKind PRE_CLEANER = yesNo("intake.pre-cleaner", "whether there is a pre-cleaner");
     private static final MeasureKind DUST_RUN = rated(
             "intake.dust-run", "km", 0, "driving in dust between two services", "filter service distance in dust");
     private static final MeasureKind WATER =
             rated("intake.water", "mm", 0, "planned water depth", "height at which water gets in");
     private static final MeasureKind FAN_ALLOWED =
-            word("intake.fan-allowed", "whether the maker is known to allow water so deep");
+            word("intake.fan-allowed", "whether the maker is known to allow water so deep", Allowed.class);
     private static final MeasureKind MAKER_DEPTH =
             rated("intake.maker-depth", "mm", 0, "planned water depth", "maker's wading depth");
     private static final MeasureKind BREATHERS =
@@ -57,9 +58,15 @@ public final class IntakeMeasures implements Topic {
     private static final MeasureKind BREATHERS_NEEDED = number(
             "intake.breathers-needed", "mm", 0, "height of breathers that leaves what is usual above still water");
     private static final MeasureKind BREATHERS_RAISED =
-            word("intake.breathers-raised", "whether the breathers are raised together with the snorkel");
+            yesNo("intake.breathers-raised", "whether the breathers are raised together with the snorkel");
     private static final MeasureKind FAN =
             rated("intake.fan", "mm", 0, "planned water depth", "height of the fan's lowest blade tip");
+
+    private enum Allowed {
+        YES,
+        NO,
+        NOT_SAID
+    }
 
     @Override
     public List<MeasureKind> kinds() {
@@ -171,10 +178,10 @@ public final class IntakeMeasures implements Topic {
         measures.add(Measure.of(
                 FAN_ALLOWED,
                 "fan",
-                depth.missingWith(intake.wading(), depth).known()
-                        ? depth.isAtMost(intake.wading()) ? "yes" : "no"
-                        : "not-said",
-                List.of()));
+                Choice.of(
+                        !depth.missingWith(intake.wading(), depth).known()
+                                ? Allowed.NOT_SAID
+                                : depth.isAtMost(intake.wading()) ? Allowed.YES : Allowed.NO)));
         measures.add(Measure.of(
                 BREATHERS,
                 "breathers",

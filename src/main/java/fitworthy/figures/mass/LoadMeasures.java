@@ -61,6 +61,7 @@ public final class LoadMeasures implements Topic {
             rated("mass.roof", "kg", 0, "load on the roof", "roof limit").byLoading();
     private static final MeasureKind COG_RISE = number(
                     "mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle")
+            .signed()
             .byLoading();
 
     @Override

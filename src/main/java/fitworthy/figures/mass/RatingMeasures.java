@@ -33,11 +33,11 @@ final class RatingMeasures implements Topic {
             rated("mass.gcm-raised", "kg", 0, "GCM as planned on a vehicle already registered", "GCM as made");
     private static final MeasureKind GVM_OVER_AXLES =
             rated("mass.gvm-axles", "kg", 0, "GVM as planned", "sum of the axle limits");
-    private static final MeasureKind RAISED =
-            MeasureKind.word("mass.raised", "whether the GVM is raised before or after first registration");
+    private static final MeasureKind RAISED = MeasureKind.word(
+            "mass.raised", "whether the GVM is raised before or after first registration", Registration.class);
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
     private static final MeasureKind WEIGHED =
-            MeasureKind.word("mass.weighed", "whether the sheet has a mass for it, and for what it replaces");
+            MeasureKind.yesNo("mass.weighed", "whether the sheet has a mass for it, and for what it replaces");
     /** Kinds that go on where a part of the vehicle comes off. */
     private static final Set<Kind> REPLACING = EnumSet.of(Kind.SPRINGS, Kind.BAR);
     /** Further kinds that are too heavy to be left out. */

@@ -28,12 +28,15 @@ final class WeighbridgeMeasures implements Topic {
             .byLoading();
 
     private static final MeasureKind RESIDUAL_WAY = MeasureKind.word(
-                    "mass.residual-way", "whether the weighbridge shows more or less there than the summed parts")
+                    "mass.residual-way",
+                    "whether the weighbridge shows more or less there than the summed parts",
+                    Way.class)
             .byLoading();
     private static final MeasureKind UNEXPLAINED = number(
                     "mass.unexplained", "kg", 0, "what the weighbridge found beyond the summed parts")
+            .signed()
             .byLoading();
-    private static final MeasureKind FOUND_OVER = MeasureKind.word(
+    private static final MeasureKind FOUND_OVER = MeasureKind.yesNo(
                     "mass.found-over", "whether what the weighbridge found beyond the parts takes it over its GVM")
             .byLoading();
 

@@ -2,6 +2,10 @@ package fitworthy.figures.measure;
 
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.schema.ChoiceWords;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A question that the figures answer.
@@ -12,8 +16,10 @@ import fitworthy.quantity.Figure;
  * @param meaning what it is, in words that can stand before a value
  * @param limitMeaning what its own limit is, empty where it has none
  * @param scope of what it is asked
+ * @param answer what it may be answered by
  */
-public record MeasureKind(String name, String unit, int decimals, String meaning, String limitMeaning, Scope scope) {
+public record MeasureKind(
+        String name, String unit, int decimals, String meaning, String limitMeaning, Scope scope, Answer answer) {
 
     /** Of what a question is asked. */
     public enum Scope {
@@ -23,29 +29,90 @@ public record MeasureKind(String name, String unit, int decimals, String meaning
         LOADING
     }
 
-    /** A question of the plan that is answered by a number. */
+    /** What a question may be answered by. A rule that holds it against anything else would never fire, or always. */
+    public sealed interface Answer {
+        /** A number. @param signed whether it may be below zero */
+        record Number(boolean signed) implements Answer {}
+
+        /** One of these words. @param others whether it may be told in other words too, which no rule can ask for */
+        record Word(List<String> words, boolean others) implements Answer {}
+
+        /** A word out of a table of the book, whose words the program does not know. */
+        record LookedUp() implements Answer {}
+    }
+
+    /** A question of the plan that is answered by a number, which is never below zero. */
     public static MeasureKind number(String name, String unit, int decimals, String meaning) {
         return rated(name, unit, decimals, meaning, "");
     }
 
     /** The same, for a number that has a limit of its own. */
     public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.PLAN);
+        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.PLAN, new Answer.Number(false));
     }
 
-    /** A question of the plan that is answered by a word: yes, no, or the name of a choice. */
-    public static MeasureKind word(String name, String meaning) {
-        return rated(name, "", 0, meaning, "");
+    /** A question of the plan that is answered by yes or no. */
+    public static MeasureKind yesNo(String name, String meaning) {
+        return word(name, meaning, YesNo.class);
+    }
+
+    /** A question of the plan that is answered by the name of a choice. */
+    public static MeasureKind word(String name, String meaning, Class<? extends Enum<?>> choices) {
+        return inWords(name, meaning, new Answer.Word(ChoiceWords.of(choices), false));
+    }
+
+    /** A question of the plan that is answered by a word where there is nothing to tell, else by what there is. */
+    public static MeasureKind told(String name, String meaning, String nothing) {
+        return inWords(name, meaning, new Answer.Word(List.of(nothing), true));
+    }
+
+    /** A question of the plan that is answered by a word out of a table of the book. */
+    public static MeasureKind lookedUp(String name, String meaning) {
+        return inWords(name, meaning, new Answer.LookedUp());
+    }
+
+    private static MeasureKind inWords(String name, String meaning, Answer answer) {
+        return new MeasureKind(name, "", 0, meaning, "", Scope.PLAN, answer);
+    }
+
+    /** The same question, to which one word more may be the answer. */
+    public MeasureKind or(String word) {
+        return answeredBy(
+                new Answer.Word(Stream.concat(words().stream(), Stream.of(word)).toList(), false));
+    }
+
+    /** The same question, answered by a number that may be below zero. */
+    public MeasureKind signed() {
+        return answeredBy(new Answer.Number(true));
+    }
+
+    private MeasureKind answeredBy(Answer other) {
+        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, scope, other);
     }
 
     /** The same question asked of each load case, because its answer depends on the loading. */
     public MeasureKind byLoading() {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.LOADING);
+        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.LOADING, answer);
     }
 
     /** The same question with one digit more after the point. */
     public MeasureKind finer() {
-        return new MeasureKind(name, unit, decimals + 1, meaning, limitMeaning, scope);
+        return new MeasureKind(name, unit, decimals + 1, meaning, limitMeaning, scope, answer);
+    }
+
+    /** The words it may be answered by; none where it is answered by a number or a word out of a table. */
+    public List<String> words() {
+        return answer instanceof Answer.Word word ? word.words() : List.of();
+    }
+
+    /** Whether it says nothing but {@link #words}. */
+    public boolean saysNothingElse() {
+        return answer instanceof Answer.Word word && !word.others();
+    }
+
+    /** Whether it is answered by a number that may be below zero. */
+    public boolean isSigned() {
+        return answer instanceof Answer.Number number && number.signed();
     }
 
     /** The nearest value that can be printed in full; of two that are as near the higher. */

@@ -16,8 +16,9 @@ import java.util.stream.Stream;
 /** What is left of the view in the inside mirror. */
 final class InnerMirrorMeasures implements Topic {
 
-    private static final MeasureKind INNER_VIEW =
-            word("mirrors.inner-view", "view in the inside mirror").byLoading();
+    private static final MeasureKind INNER_VIEW = word(
+                    "mirrors.inner-view", "view in the inside mirror", InnerView.class)
+            .byLoading();
 
     private enum InnerView {
         HIDDEN,

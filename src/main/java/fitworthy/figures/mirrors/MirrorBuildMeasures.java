@@ -2,6 +2,7 @@ package fitworthy.figures.mirrors;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -20,22 +21,24 @@ import java.util.List;
 final class MirrorBuildMeasures implements Topic {
     private static final MeasureKind BEYOND_TRAILER = number(
                     "mirrors.beyond-trailer", "mm", 0, "how far the mirror stands out beyond the widest part")
+            .signed()
             .byLoading();
     private static final MeasureKind BEYOND_VEHICLE = number(
                     "mirrors.beyond-vehicle",
                     "mm",
                     0,
                     "how far the mirror stands out beyond the vehicle without a trailer")
+            .signed()
             .byLoading();
     private static final MeasureKind STOW = word(
-                    "mirrors.stow", "what becomes of the towing mirrors without the trailer")
+                    "mirrors.stow", "what becomes of the towing mirrors without the trailer", MirrorDetails.Stow.class)
             .byLoading();
     private static final MeasureKind INDICATORS =
-            word("mirrors.indicators", "whether the planned mirrors keep the direction indicators");
-    private static final MeasureKind CAMERAS = word("mirrors.cameras", "whether the planned mirrors keep the cameras");
+            yesNo("mirrors.indicators", "whether the planned mirrors keep the direction indicators");
+    private static final MeasureKind CAMERAS = yesNo("mirrors.cameras", "whether the planned mirrors keep the cameras");
     private static final MeasureKind BLIND_SPOT =
-            word("mirrors.blind-spot", "whether the planned mirrors keep the blind-spot lamps");
-    private static final MeasureKind CAMERA_APPROVED = word(
+            yesNo("mirrors.blind-spot", "whether the planned mirrors keep the blind-spot lamps");
+    private static final MeasureKind CAMERA_APPROVED = yesNo(
             "mirrors.camera-approved", "whether the camera that is to take the place of a mirror is approved for that");
 
     @Override

@@ -5,10 +5,10 @@ import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.BatteryPlace;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
-import fitworthy.sheet.LoadCase;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Which parts can be fitted only once the canopy is there: what the sheet says is in it, or comes off with it. */
 final class InCanopy {
@@ -30,30 +30,36 @@ final class InCanopy {
             Kind.AERIAL,
             Kind.RECOVERY_KIT);
 
-    private InCanopy() {}
+    private final Set<String> held;
+    /** For each canopy in which of the loadings it is off. */
+    private final Set<List<Boolean>> without;
+    /** What each loading names as off. */
+    private final List<Set<String>> off;
 
-    static boolean is(Plan plan, Fitment part) {
-        return holds(plan, part.name())
+    InCanopy(Plan plan) {
+        List<String> canopies =
+                plan.fitments(Kind.CANOPY).stream().map(Fitment::name).toList();
+        held = plan.sheet().withContents(canopies);
+        canopies.forEach(held::remove);
+        off = plan.cases().stream().map(loadCase -> Set.copyOf(loadCase.off())).toList();
+        without = canopies.stream()
+                .map(this::off)
+                .filter(cases -> cases.contains(true))
+                .collect(Collectors.toSet());
+    }
+
+    boolean is(Fitment part) {
+        return holds(part.name())
                 || part.details() instanceof Battery battery && battery.place().is(BatteryPlace.CANOPY)
-                || AT_HOME.contains(part.kind())
-                        && plan.fitments(Kind.CANOPY).stream().anyMatch(canopy -> comesOffWith(plan, part, canopy));
+                || AT_HOME.contains(part.kind()) && without.contains(off(part.name()));
     }
 
     /** Whether a part or tank stands in or on a canopy by what the sheet says, or in what does. */
-    static boolean holds(Plan plan, String name) {
-        List<String> canopies =
-                plan.fitments(Kind.CANOPY).stream().map(Fitment::name).toList();
-        return !canopies.contains(name) && plan.sheet().withContents(canopies).contains(name);
+    boolean holds(String name) {
+        return held.contains(name);
     }
 
-    private static boolean comesOffWith(Plan plan, Fitment part, Fitment canopy) {
-        List<LoadCase> without = plan.cases().stream()
-                .filter(loadCase -> loadCase.off().contains(canopy.name()))
-                .toList();
-        return !without.isEmpty()
-                && plan.cases().stream()
-                        .filter(loadCase -> loadCase.off().contains(part.name()))
-                        .toList()
-                        .equals(without);
+    private List<Boolean> off(String name) {
+        return off.stream().map(names -> names.contains(name)).toList();
     }
 }

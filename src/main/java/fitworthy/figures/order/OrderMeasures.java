@@ -2,7 +2,7 @@ package fitworthy.figures.order;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -20,8 +20,8 @@ import java.util.List;
 /** The order of work and its days, asked where the sheet says anything of them. */
 public final class OrderMeasures implements Topic {
 
-    private static final MeasureKind LOOP = word("order.loop", "whether they wait for each other in a circle");
-    private static final MeasureKind REVERSED = word("order.reversed", "whether the plan turns the usual order round");
+    private static final MeasureKind LOOP = yesNo("order.loop", "whether they wait for each other in a circle");
+    private static final MeasureKind REVERSED = yesNo("order.reversed", "whether the plan turns the usual order round");
     private static final MeasureKind BOOKED =
             rated("order.booked", "days", 0, "days until its work can begin", "days until it is booked");
     private static final MeasureKind READY = rated(
@@ -42,7 +42,7 @@ public final class OrderMeasures implements Topic {
             "order.wait", "days", 1, "working days between the first job and the last on which nothing can be done");
     private static final MeasureKind ONCE =
             number("order.once", "days", 0, "days until work can start that then goes through without a break");
-    private static final MeasureKind WEIGHED = word("order.weighed", "whether it is weighed before it is certified");
+    private static final MeasureKind WEIGHED = yesNo("order.weighed", "whether it is weighed before it is certified");
 
     private static final String WHOLE = "order of work";
     private static final Figure ONE_DAY = Figure.of(1);

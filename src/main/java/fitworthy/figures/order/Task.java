@@ -34,6 +34,7 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
     /** Everything that is still to be done, in the order of the sheet. */
     static List<Task> of(Plan plan) {
         List<Task> tasks = new ArrayList<>();
+        InCanopy inCanopy = new InCanopy(plan);
         for (Fitment fitment : plan.sheet().fitments()) {
             if (fitment.isDone()) {
                 continue;
@@ -43,7 +44,7 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
                     word(fitment.kind()),
                     true,
                     fitment.in(),
-                    InCanopy.is(plan, fitment),
+                    inCanopy.is(fitment),
                     fitment.leadTime(),
                     fitment.work()));
         }
@@ -54,7 +55,7 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
                         Tables.TANK,
                         true,
                         tank.in(),
-                        InCanopy.holds(plan, tank.name()),
+                        inCanopy.holds(tank.name()),
                         tank.leadTime(),
                         tank.work()));
             }

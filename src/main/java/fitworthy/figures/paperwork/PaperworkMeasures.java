@@ -2,6 +2,7 @@ package fitworthy.figures.paperwork;
 
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -28,18 +29,20 @@ import java.util.Set;
 public final class PaperworkMeasures implements Topic {
 
     private static final MeasureKind CERTIFICATE =
-            word("paperwork.certificate", "whether a certificate for it is in the price");
+            yesNo("paperwork.certificate", "whether a certificate for it is in the price");
     private static final MeasureKind HELD =
-            word("paperwork.held", "whether the certificate of what is done is in hand");
-    private static final MeasureKind INSURER = word("paperwork.insurer-told", "whether the insurer has been told");
+            word("paperwork.held", "whether the certificate of what is done is in hand", Papers.Proof.class);
+    private static final MeasureKind INSURER = yesNo("paperwork.insurer-told", "whether the insurer has been told");
     private static final MeasureKind WARRANTY =
-            word("paperwork.warranty", "whether the maker was asked about the warranty");
+            word("paperwork.warranty", "whether the maker was asked about the warranty", Papers.Warranty.class);
     private static final MeasureKind SUITS =
-            word("paperwork.suits", "whether its maker states in writing that it suits the vehicle");
-    private static final MeasureKind INSPECTION = word("paperwork.inspection", "when the altered vehicle is inspected");
-    private static final MeasureKind PLATE = word("paperwork.plate", "whether the plate of the alterations is planned");
+            yesNo("paperwork.suits", "whether its maker states in writing that it suits the vehicle");
+    private static final MeasureKind INSPECTION =
+            word("paperwork.inspection", "when the altered vehicle is inspected", Papers.Inspection.class);
+    private static final MeasureKind PLATE =
+            yesNo("paperwork.plate", "whether the plate of the alterations is planned");
     private static final MeasureKind RATING_STAGE =
-            word("paperwork.rating-stage", "whether its approval is for the stage at which it is fitted");
+            word("paperwork.rating-stage", "whether its approval is for the stage at which it is fitted", Stage.class);
     private static final MeasureKind DELIVERY = rated(
             "paperwork.delivery",
             "days",

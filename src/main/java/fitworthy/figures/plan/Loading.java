@@ -25,10 +25,11 @@ import java.util.Set;
  *
  * @param plan the plan
  * @param loadCase the way it is loaded
+ * @param off parts and tanks that are off, or stand in or on what is
  * @param masses every mass, the correction to a weighbridge reading included
  * @param axles the loads of these masses
  */
-public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, AxleLoads axles) {
+public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointMass> masses, AxleLoads axles) {
 
     /** What a weighbridge showed against the summed parts. @param front kg, reading less sum @param rear likewise */
     public record Residual(Figure front, Figure rear) {}
@@ -50,7 +51,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
     /** The parts alone, without any weighbridge correction. */
     private static Loading summed(Plan plan, LoadCase loadCase) {
         List<PointMass> masses = Masses.of(plan, loadCase);
-        return new Loading(plan, loadCase, masses, AxleLoads.of(masses, plan.wheelbase()));
+        return new Loading(plan, loadCase, plan.off(loadCase), masses, AxleLoads.of(masses, plan.wheelbase()));
     }
 
     public boolean towing() {
@@ -99,7 +100,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** Whether a part or tank is off, or stands in or on one that is. */
     public boolean isOff(String name) {
-        return plan.off(loadCase).contains(name);
+        return off.contains(name);
     }
 
     /** What the vehicle loaded so puts on the axles beyond these masses. */
@@ -165,7 +166,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
 
     /** How full a tank is, 0 to 1; a stock tank that another replaces is empty. */
     public Figure fill(Tank tank) {
-        return Masses.fill(plan, loadCase, tank);
+        return Masses.fill(plan, loadCase, off, tank);
     }
 
     /** Reading less sum for this case's own weighbridge reading, without the trailer. */
@@ -209,7 +210,7 @@ public record Loading(Plan plan, LoadCase loadCase, List<PointMass> masses, Axle
                 reading.rearAxle(),
                 differing.rear(),
                 plan.wheelbase().exact()));
-        return new Loading(plan, loadCase, corrected, AxleLoads.of(corrected, plan.wheelbase()));
+        return new Loading(plan, loadCase, off, corrected, AxleLoads.of(corrected, plan.wheelbase()));
     }
 
     private PointMass residual(String axle, Figure residual, Figure reading, Figure differing, Figure x) {

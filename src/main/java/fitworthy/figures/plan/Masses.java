@@ -12,7 +12,6 @@ import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +57,7 @@ public final class Masses {
     }
 
     private List<PointMass> all(LoadCase loadCase) {
-        Collection<String> off = plan.off(loadCase);
+        Set<String> off = plan.off(loadCase);
         List<PointMass> masses = new ArrayList<>(bareVehicle());
         for (Fitment fitment : sheet.fitments()) {
             double unsprung = unsprung(fitment.kind());
@@ -75,7 +74,7 @@ public final class Masses {
         }
         for (Tank tank : sheet.tanks()) {
             tank.removes().ifPresent(gone -> put(removed(gone, 0), tank.isDone(), true, masses));
-            tank(tank, loadCase, !off.contains(tank.name()), masses);
+            tank(tank, loadCase, off, masses);
         }
         for (Sheet.Person person : sheet.occupants()) {
             if (loadCase.takes(person.name())) {
@@ -122,7 +121,8 @@ public final class Masses {
         }
     }
 
-    private void tank(Tank tank, LoadCase loadCase, boolean on, List<PointMass> masses) {
+    private void tank(Tank tank, LoadCase loadCase, Set<String> off, List<PointMass> masses) {
+        boolean on = !off.contains(tank.name());
         Point at = plan.places().of(tank);
         if (tank.stock().is(YesNo.NO)) {
             PointMass shell = new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false);
@@ -130,7 +130,11 @@ public final class Masses {
         }
         if (on) {
             masses.add(new PointMass(
-                    tank.name() + ", filled", Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, tank)), at, false));
+                    tank.name() + ", filled",
+                    Sort.LIQUID,
+                    Liquids.mass(tank, fill(plan, loadCase, off, tank)),
+                    at,
+                    false));
         }
     }
 
@@ -298,10 +302,10 @@ public final class Masses {
     }
 
     /** How full a tank is, 0 to 1; one that is off or that another replaces is empty. */
-    static Figure fill(Plan plan, LoadCase loadCase, Tank tank) {
+    static Figure fill(Plan plan, LoadCase loadCase, Set<String> off, Tank tank) {
         boolean replaced =
                 tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
-        return replaced || plan.off(loadCase).contains(tank.name())
+        return replaced || off.contains(tank.name())
                 ? Figure.of(0, 0)
                 : loadCase.filled().getOrDefault(tank.name(), tank.fill());
     }

@@ -2,7 +2,7 @@ package fitworthy.figures.radio;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -28,8 +28,8 @@ public final class RadioMeasures implements Topic {
             number("radio.gain-hills", "dBi", 1, "least gain among the aerials, for hills");
     private static final MeasureKind GAIN_OPEN =
             number("radio.gain-open", "dBi", 1, "greatest gain among the aerials, for open country");
-    private static final MeasureKind NEEDS_PLANE = word("radio.needs-plane", "whether it needs a ground plane");
-    private static final MeasureKind ON_METAL = word("radio.on-metal", "whether it stands on earthed sheet metal");
+    private static final MeasureKind NEEDS_PLANE = yesNo("radio.needs-plane", "whether it needs a ground plane");
+    private static final MeasureKind ON_METAL = yesNo("radio.on-metal", "whether it stands on earthed sheet metal");
     private static final MeasureKind SIGHT =
             number("radio.sight", "deg", 1, "angle from straight ahead at which the driver sees it");
     private static final MeasureKind ASIDE =
@@ -37,9 +37,9 @@ public final class RadioMeasures implements Topic {
     private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
     private static final MeasureKind HEIGHT =
             rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");
-    private static final MeasureKind HIDDEN = word("radio.hidden", "whether it is hidden");
-    private static final MeasureKind REMOTE_HEAD = word("radio.remote-head", "whether display and keys are on a lead");
-    private static final MeasureKind AIRED = word("radio.aired", "whether air moves around it");
+    private static final MeasureKind HIDDEN = yesNo("radio.hidden", "whether it is hidden");
+    private static final MeasureKind REMOTE_HEAD = yesNo("radio.remote-head", "whether display and keys are on a lead");
+    private static final MeasureKind AIRED = yesNo("radio.aired", "whether air moves around it");
     private static final MeasureKind POWER = number("radio.power", "W", 1, "power of the transmitter");
     private static final MeasureKind RANGE = rated("radio.range", "km", 1, "distance wanted", "reach at best");
 

@@ -3,6 +3,7 @@ package fitworthy.figures.recovery;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -33,7 +34,7 @@ import java.util.function.Function;
 /** What pulls a stuck vehicle out, and what it is fastened to. Asked only where something for it is planned. */
 public final class RecoveryMeasures implements Topic {
 
-    private static final MeasureKind POINT = word("recovery.point", "what the point was made for");
+    private static final MeasureKind POINT = word("recovery.point", "what the point was made for", MadeFor.class);
     private static final MeasureKind POINT_LIMIT =
             rated("recovery.point-limit", "kg", 0, "working load limit of the point", "what it may have to hold");
     private static final MeasureKind PULL = number(
@@ -75,7 +76,7 @@ public final class RecoveryMeasures implements Topic {
             rated("recovery.block", "kg", 0, "working load limit of the pulley block", "twice the pull of its line");
     private static final MeasureKind TREE_STRAP =
             rated("recovery.tree-strap", "kg", 0, "working load limit of the tree strap", "what it may have to hold");
-    private static final MeasureKind KIT = word("recovery.kit", "whether it is on the plan");
+    private static final MeasureKind KIT = yesNo("recovery.kit", "whether it is on the plan");
 
     @Override
     public List<MeasureKind> kinds() {

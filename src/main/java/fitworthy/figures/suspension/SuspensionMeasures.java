@@ -2,7 +2,7 @@ package fitworthy.figures.suspension;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -37,11 +37,13 @@ import java.util.stream.Stream;
  */
 public final class SuspensionMeasures implements Topic {
 
-    private static final MeasureKind LIFT = number("suspension.lift", "mm", 0, "lift in all");
+    private static final MeasureKind LIFT =
+            number("suspension.lift", "mm", 0, "lift in all").signed();
     private static final MeasureKind CERTIFIED =
-            word("suspension.certified", "whether all that lifts is done, with its certificate in hand");
-    private static final MeasureKind STABILITY_LIFT =
-            number("suspension.stability-lift", "mm", 0, "lift in all, with stability control");
+            yesNo("suspension.certified", "whether all that lifts is done, with its certificate in hand");
+    private static final MeasureKind STABILITY_LIFT = number(
+                    "suspension.stability-lift", "mm", 0, "lift in all, with stability control")
+            .signed();
     private static final MeasureKind BODY_LIFT = number("suspension.body-lift", "mm", 0, "lift by body spacers");
     private static final MeasureKind HEIGHT_CHANGE =
             number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
@@ -60,6 +62,7 @@ public final class SuspensionMeasures implements Topic {
             .byLoading();
     private static final MeasureKind SAG = number(
                     "suspension.sag", "%", 0, "part of the travel to the bump stop that the load takes up")
+            .signed()
             .byLoading();
     private static final MeasureKind RATE_NEEDED = number(
                     "suspension.rate-needed", "N/mm", 1, "rate of a spring that is stiff enough")
@@ -67,11 +70,11 @@ public final class SuspensionMeasures implements Topic {
     private static final MeasureKind SAG_RATE_NEEDED = number(
                     "suspension.sag-rate-needed", "N/mm", 1, "rate of a spring that keeps enough of its travel")
             .byLoading();
-    private static final MeasureKind LINES = word("suspension.lines", "whether brake hoses and leads reach");
+    private static final MeasureKind LINES = yesNo("suspension.lines", "whether brake hoses and leads reach");
     private static final MeasureKind JOINT =
             number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
-    private static final MeasureKind ALIGNMENT = word("suspension.alignment", "whether it is planned");
-    private static final MeasureKind LAMP_AIM = word("suspension.lamp-aim", "whether it is planned");
+    private static final MeasureKind ALIGNMENT = yesNo("suspension.alignment", "whether it is planned");
+    private static final MeasureKind LAMP_AIM = yesNo("suspension.lamp-aim", "whether it is planned");
 
     @Override
     public List<MeasureKind> kinds() {

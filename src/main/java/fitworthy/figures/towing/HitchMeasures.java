@@ -2,7 +2,7 @@ package fitworthy.figures.towing;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -55,10 +55,11 @@ public final class HitchMeasures implements Topic {
             .byLoading();
     private static final MeasureKind OVERHANG =
             number("towing.overhang", "%", 1, "distance of the ball from the rear axle as a share of the wheelbase");
-    private static final MeasureKind NOSE_UP =
-            number("towing.nose-up", "mm", 0, "height of the ball above the level trailer's coupling");
+    private static final MeasureKind NOSE_UP = number(
+                    "towing.nose-up", "mm", 0, "height of the ball above the level trailer's coupling")
+            .signed();
     private static final MeasureKind LEVELLING =
-            word("towing.levelling", "whether the vehicle's maker allows the load-levelling hitch that is planned");
+            yesNo("towing.levelling", "whether the vehicle's maker allows the load-levelling hitch that is planned");
 
     @Override
     public List<MeasureKind> kinds() {

@@ -1,7 +1,7 @@
 package fitworthy.figures.towing;
 
 import static fitworthy.figures.measure.MeasureKind.number;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -36,9 +36,9 @@ final class TrailerBrakeMeasures implements Topic {
     private static final MeasureKind BREAKAWAY_HOLD =
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after it broke away");
     private static final MeasureKind BRAKE_CONTROL =
-            word("towing.brake-control", "whether the vehicle has a brake controller with a feed of its own");
+            yesNo("towing.brake-control", "whether the vehicle has a brake controller with a feed of its own");
     private static final MeasureKind CHAINS = number("towing.chains", "", 0, "safety chains");
-    private static final MeasureKind CONNECTION = word("towing.connection", "whether trailer and vehicle agree in it");
+    private static final MeasureKind CONNECTION = yesNo("towing.connection", "whether trailer and vehicle agree in it");
 
     @Override
     public List<MeasureKind> kinds() {

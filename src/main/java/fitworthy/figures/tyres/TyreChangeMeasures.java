@@ -2,7 +2,7 @@ package fitworthy.figures.tyres;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -51,12 +51,14 @@ final class TyreChangeMeasures implements Topic {
     private static final MeasureKind RIM_WIDE =
             rated("tyres.rim-wide", "in", 1, "rim width", "widest rim for the tyre");
     private static final MeasureKind RIM_SAME =
-            word("tyres.rim-same", "whether tyres and wheels have the same rim diameter");
-    private static final MeasureKind TRACK = number("tyres.track", "mm", 0, "added track");
-    private static final MeasureKind TRACK_PASSENGER =
-            number("tyres.track-passenger", "mm", 0, "added track of a passenger car");
+            yesNo("tyres.rim-same", "whether tyres and wheels have the same rim diameter");
+    private static final MeasureKind TRACK =
+            number("tyres.track", "mm", 0, "added track").signed();
+    private static final MeasureKind TRACK_PASSENGER = number(
+                    "tyres.track-passenger", "mm", 0, "added track of a passenger car")
+            .signed();
     private static final MeasureKind SPARE_SAME =
-            word("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
+            yesNo("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
     private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
 
     private static final FieldSchema SPARE_SIZE =

@@ -1,7 +1,7 @@
 package fitworthy.figures.tyres;
 
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -24,7 +24,7 @@ final class TyreLimitMeasures implements Topic {
                     "tyres.passenger-load", "kg", 0, "load on the axle", "what passenger tyres count for on a truck")
             .byLoading();
     private static final MeasureKind WEIGHED =
-            word("tyres.weighed", "whether the sheet has a mass for the new ones and for those they replace");
+            yesNo("tyres.weighed", "whether the sheet has a mass for the new ones and for those they replace");
 
     @Override
     public List<MeasureKind> kinds() {

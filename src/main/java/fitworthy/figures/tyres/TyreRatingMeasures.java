@@ -1,8 +1,8 @@
 package fitworthy.figures.tyres;
 
+import static fitworthy.figures.measure.MeasureKind.lookedUp;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -51,7 +51,8 @@ public final class TyreRatingMeasures implements Topic {
             rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre", "rating of one wheel");
     private static final MeasureKind SPEED =
             rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
-    private static final MeasureKind SYMBOL_NEEDED = word("tyres.symbol-needed", "slowest speed symbol for this speed");
+    private static final MeasureKind SYMBOL_NEEDED =
+            lookedUp("tyres.symbol-needed", "slowest speed symbol for this speed");
     private static final MeasureKind PRESSURE = rated(
                     "tyres.pressure", "kPa", 0, "planned pressure", "pressure for the load")
             .byLoading();

@@ -1,7 +1,7 @@
 package fitworthy.figures.water;
 
 import static fitworthy.figures.measure.MeasureKind.number;
-import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -40,12 +40,13 @@ public final class WaterMeasures implements Topic {
             .byLoading();
     private static final MeasureKind SURGE = number("water.surge", "L", 1, "most water that can run from side to side")
             .byLoading();
-    private static final MeasureKind BAFFLED = word("water.baffled", "whether baffles divide the tank");
+    private static final MeasureKind BAFFLED = yesNo("water.baffled", "whether baffles divide the tank");
     private static final MeasureKind POTABLE =
-            word("water.potable", "whether tank, hose, pump and fittings are for drinking water");
-    private static final MeasureKind COLDEST = number("water.coldest", "degC", 1, "coldest night to be expected");
+            yesNo("water.potable", "whether tank, hose, pump and fittings are for drinking water");
+    private static final MeasureKind COLDEST =
+            number("water.coldest", "degC", 1, "coldest night to be expected").signed();
     private static final MeasureKind FROST_GUARDED =
-            word("water.frost-guarded", "whether tank and pipes can be drained or are kept from freezing");
+            yesNo("water.frost-guarded", "whether tank and pipes can be drained or are kept from freezing");
     private static final MeasureKind CLEARANCE =
             number("water.clearance", "mm", 0, "gap to the exhaust, a battery or a switchboard");
 

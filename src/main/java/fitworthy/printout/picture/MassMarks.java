@@ -9,15 +9,31 @@ import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** Every mass as a numbered mark at its place in a side view, with a legend and a key. */
+/**
+ * Every mass as a numbered mark at its place in a side view, with a legend and a key. Of very many the heaviest alone:
+ * more marks than a page has room for could not be told apart.
+ */
 final class MassMarks {
+
+    static final int MOST = 150;
+
+    /** What is not known may be heavy. */
+    private static final Comparator<PointMass> HEAVIEST_FIRST = Comparator.comparing(
+                    (PointMass mass) -> mass.mass().known())
+            .thenComparingDouble(mass -> -Math.abs(mass.mass().value()));
 
     private static final double LARGEST_MARK = 21;
     private static final int COLUMNS = 3;
     private static final double ROW = 10.5;
+    private static final String SUM = "key-sum";
 
     /** A mass on the page. @param number its number in the key */
     private record Mark(int number, PointMass mass, double x, double y, double radius, boolean placed) {}
@@ -25,21 +41,28 @@ final class MassMarks {
     private final SideScale at;
     private final Svg svg;
     private final List<Mark> marks = new ArrayList<>();
+    /** What is too light for a mark of its own. */
+    private final List<PointMass> lighter;
 
     MassMarks(SideScale at, Svg svg) {
         this.at = at;
         this.svg = svg;
-        number();
+        Set<PointMass> heaviest = Collections.newSetFromMap(new IdentityHashMap<>());
+        at.masses.stream().sorted(HEAVIEST_FIRST).limit(MOST).forEach(heaviest::add);
+        Map<Boolean, List<PointMass>> marked =
+                at.masses.stream().collect(Collectors.partitioningBy(heaviest::contains));
+        this.lighter = marked.get(false);
+        number(marked.get(true));
     }
 
-    /** Numbers the masses from front to rear, those at one place together, those without a place last. */
-    private void number() {
-        double largest = at.masses.stream()
+    /** Numbers masses from front to rear, those at one place together, those without a place last. */
+    private void number(List<PointMass> masses) {
+        double largest = masses.stream()
                 .mapToDouble(mass -> Math.abs(mass.mass().value()))
                 .filter(Double::isFinite)
                 .max()
                 .orElse(1);
-        List<PointMass> ordered = at.masses.stream()
+        List<PointMass> ordered = masses.stream()
                 .sorted(Comparator.comparing((PointMass each) -> !placed(each))
                         .thenComparingDouble(mass -> mass.at().x().value())
                         .thenComparingDouble(mass -> mass.at().z().value()))
@@ -180,37 +203,62 @@ final class MassMarks {
         return x + 2 * radius + 3 + Lettering.width(text, Svg.SMALL) + 9;
     }
 
+    /** A line of the key. @param number empty where it is no single mass @param id what its figure is called */
+    private record Line(String number, String name, Figure mass, String id) {}
+
+    private List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        for (Mark mark : marks) {
+            String number = String.valueOf(mark.number());
+            lines.add(new Line(number, mark.mass().name(), mark.mass().mass(), "key-" + number));
+        }
+        if (!lighter.isEmpty()) {
+            lines.add(new Line("", lighterWords(), lighterSum(), "key-lighter"));
+        }
+        lines.add(new Line("", "sum", at.loading.axles().total(), SUM));
+        return lines;
+    }
+
+    private Figure lighterSum() {
+        return lighter.stream().map(PointMass::mass).reduce(Figure.ZERO, Figure::plus);
+    }
+
+    private String lighterWords() {
+        return lighter.size() + " lighter ones";
+    }
+
     /** Every mass by its number. @return the lowest line used */
     double key(double top) {
-        int rows = (marks.size() + 1 + COLUMNS - 1) / COLUMNS;
+        List<Line> lines = lines();
+        int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
         double column = (Svg.WIDTH - 2 * SideScale.MARGIN + 10) / COLUMNS;
         svg.line(Pen.HAIR, SideScale.MARGIN, top, Svg.WIDTH - SideScale.MARGIN, top);
-        for (int i = 0; i <= marks.size(); i++) {
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
             double x = SideScale.MARGIN + i / rows * column;
             double y = top + 10 + i % rows * ROW;
-            boolean sum = i == marks.size();
-            Figure mass = sum ? at.loading.axles().total() : marks.get(i).mass().mass();
-            if (!sum) {
-                svg.text(Svg.SMALL, Anchor.END, x + 11, y, "" + marks.get(i).number());
+            boolean sum = line.id().equals(SUM);
+            if (!line.number().isEmpty()) {
+                svg.text(Svg.SMALL, Anchor.END, x + 11, y, line.number());
             }
             svg.text(
-                    sum ? "key-sum-name" : "",
+                    sum ? SUM + "-name" : "",
                     Svg.SMALL,
                     Anchor.START,
                     sum,
                     Svg.BLACK,
                     x + 15,
                     y,
-                    sum ? "sum" : Lettering.fitted(marks.get(i).mass().name(), Svg.SMALL, column - 15 - 10 - 34));
+                    Lettering.fitted(line.name(), Svg.SMALL, column - 15 - 10 - 34));
             svg.text(
-                    sum ? "key-sum" : "key-" + marks.get(i).number(),
+                    line.id(),
                     Svg.SMALL,
                     Anchor.END,
                     sum,
                     Svg.BLACK,
                     x + column - 10,
                     y,
-                    mass.known() ? kilograms(mass.value()) : "? kg");
+                    line.mass().known() ? kilograms(line.mass().value()) : "? kg");
         }
         return top + 10 + rows * ROW;
     }
@@ -222,24 +270,21 @@ final class MassMarks {
 
     /** Every mass in words, from front to rear. */
     String words() {
-        StringBuilder text = new StringBuilder();
+        List<String> masses = new ArrayList<>();
         for (Mark mark : marks) {
-            text.append(mark.number())
-                    .append(" ")
-                    .append(Lettering.named(mark.mass().name()))
-                    .append(" ")
-                    .append(
-                            mark.mass().mass().known()
-                                    ? kilograms(mark.mass().mass().value())
-                                    : "mass not known")
-                    .append(
-                            mark.placed()
-                                    ? " at "
-                                            + Wording.number(
-                                                    mark.mass().at().x().value(), "mm", 0) + " mm"
-                                    : ", place not known")
-                    .append(mark.number() < marks.size() ? "; " : ".");
+            String place = mark.placed()
+                    ? " at " + Wording.number(mark.mass().at().x().value(), "mm", 0) + " mm"
+                    : ", place not known";
+            masses.add(mark.number() + " " + Lettering.named(mark.mass().name()) + " "
+                    + words(mark.mass().mass()) + place);
         }
-        return text.toString();
+        if (!lighter.isEmpty()) {
+            masses.add(lighterWords() + ", " + words(lighterSum()));
+        }
+        return String.join("; ", masses) + ".";
+    }
+
+    private static String words(Figure mass) {
+        return mass.known() ? kilograms(mass.value()) : "mass not known";
     }
 }

@@ -22,6 +22,9 @@ import java.util.regex.Pattern;
 /** Figures as people write them, and cards with their placeholders filled. */
 public final class Wording {
 
+    /** One within a word; before a number it is a minus sign, between numbers it stands in a date. */
+    private static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-");
+
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
 
     /** Digits beyond the usual ones by which a limit that is passed by little is told from what passes it. */
@@ -63,7 +66,7 @@ public final class Wording {
         return !measure.isKnown()
                 ? "not known"
                 : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
-                        ? measure.getWord().replace('-', ' ')
+                        ? HYPHEN.matcher(measure.getWord()).replaceAll(" ")
                         : quantity(measure.getValue(), measure.kind());
     }
 

@@ -80,7 +80,7 @@ class MeasureTest {
     @Test
     void anAnswerThatIsAskedIsLacking() {
         Choice<YesNo> asked = Choice.missing(new Missing("vehicle.open", "whether it is open", "the vehicle"));
-        MeasureKind kind = MeasureKind.word("mass.how", "how it is done");
+        MeasureKind kind = MeasureKind.yesNo("mass.how", "how it is done");
         Measure number = Measure.of(LOAD, "axle", Figure.of(800, 10), Figure.of(900, 0));
         Measure word = Measure.of(kind, "axle", Choice.of(YesNo.YES)).in("full");
         assertSame(number, number.given(Choice.of(YesNo.NO)));
@@ -97,7 +97,7 @@ class MeasureTest {
 
     @Test
     void itReadsAsItWouldBeSaid() {
-        MeasureKind kind = MeasureKind.word("mass.how", "how it is done");
+        MeasureKind kind = MeasureKind.yesNo("mass.how", "how it is done");
         assertEquals(
                 "mass.how [axle, full] = yes",
                 Measure.of(kind, "axle", Choice.of(YesNo.YES)).in("full").toString());

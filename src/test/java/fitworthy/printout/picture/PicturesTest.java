@@ -285,6 +285,34 @@ class PicturesTest {
         assertTrue(side.says(String.format("%.0f kg of 3900 kg", shown)));
     }
 
+    /** Of 400 boxes of 1 kg and one of 50 kg the heavier is marked; what is marked and what is lighter make the sum. */
+    @Test
+    void ofVeryManyMassesTheHeaviestAreMarked() throws FaultsException {
+        StringBuilder boxes = new StringBuilder("fitments:\n");
+        for (int i = 0; i <= 400; i++) {
+            boxes.append(String.format(
+                    "  - {name: Box %d, kind: other, mass: %d kg, at: {x: 2 m, y: 0 mm, z: 1 m}}%n",
+                    i, i == 400 ? 50 : 1));
+        }
+        Advice advice = plainWith(boxes.toString());
+        Drawing side = drawing(advice, "picture-side");
+        List<Double> rows = side.texts().stream()
+                .filter(each -> each.getAttribute("id").matches("picture-side-key-[0-9]+"))
+                .map(each -> Double.parseDouble(each.getTextContent().replace(" kg", "")))
+                .toList();
+        assertEquals(MassMarks.MOST, rows.size());
+        assertTrue(rows.contains(50.0));
+        long masses = loading(advice).masses().stream()
+                .filter(each -> each.mass().value() != 0)
+                .count();
+        assertTrue(side.says((masses - MassMarks.MOST) + " lighter ones"));
+        double lighter =
+                Double.parseDouble(side.part("key-lighter").getTextContent().replace(" kg", ""));
+        assertEquals(masses - MassMarks.MOST, lighter);
+        double sum = rows.stream().mapToDouble(Double::doubleValue).sum() + lighter;
+        assertEquals(loading(advice).axles().total().value(), sum, rows.size() * 0.5);
+    }
+
     @Test
     void aPartTakenOffIsHollowAndAnUnknownOneDashed() throws FaultsException {
         Drawing side = drawing(scenario("touring"), "picture-side");

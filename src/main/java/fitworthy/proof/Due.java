@@ -1,0 +1,138 @@
+package fitworthy.proof;
+
+import fitworthy.book.Basis;
+import fitworthy.book.Book;
+import fitworthy.book.DatedLimit;
+import fitworthy.book.Source;
+import fitworthy.source.Place;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What of a book is to be looked at again, and by when: the values that hold or are still to begin, and the sources. The
+ * day is the one that each states, else the usual time of its grade after it was last checked; a value that does not say
+ * when that was goes by the oldest of its sources.
+ *
+ * @param day on which it is asked
+ * @param within how many days count as soon
+ * @param items by when, the earliest first
+ */
+public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> items) {
+
+    /** How a review day lies to the day on which it is asked. */
+    public enum When {
+        /** It has come. */
+        OVERDUE,
+        /** It comes within the days asked for. */
+        SOON,
+        LATER,
+        /** There is none, since nothing says when it was last checked or how long that stands. */
+        UNDATED
+    }
+
+    /**
+     * A value or a source.
+     *
+     * @param value null for a source
+     * @param checked null where nothing says so
+     * @param review null where it cannot be worked out
+     * @param place of a value; null for a source
+     */
+    record Item(String id, DatedLimit.Value value, LocalDate checked, LocalDate review, Place place) {
+
+        boolean isSource() {
+            return value == null;
+        }
+    }
+
+    private static final Comparator<Item> EARLIEST_FIRST = Comparator.comparing(
+                    Item::review, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(Item::isSource)
+            .thenComparing(Item::id);
+
+    /** Everything in a book. */
+    public static Due of(Book book, LocalDate day, int within) {
+        Due due = new Due(book, day, within, new EnumMap<>(When.class));
+        for (When each : When.values()) {
+            due.items.put(each, new ArrayList<>());
+        }
+        BookValue.all(book)
+                .filter(value ->
+                        !value.superseded(day) && book.unused(value.id(), day).isEmpty())
+                .forEach(value -> due.add(due.value(value)));
+        book.sources().forEach((id, source) -> due.add(due.source(id, source)));
+        due.items.values().forEach(items -> items.sort(EARLIEST_FIRST));
+        return due;
+    }
+
+    /** Those of one time. */
+    List<Item> items(When when) {
+        return items.get(when);
+    }
+
+    /** Whether there is nothing to look at within the days, and a day for everything. */
+    public boolean nothing() {
+        return items.get(When.OVERDUE).isEmpty()
+                && items.get(When.SOON).isEmpty()
+                && items.get(When.UNDATED).isEmpty();
+    }
+
+    /** The last day that counts as soon. */
+    public LocalDate until() {
+        return day.plusDays(within);
+    }
+
+    private void add(Item item) {
+        items.get(when(item.review())).add(item);
+    }
+
+    private When when(LocalDate review) {
+        return review == null
+                ? When.UNDATED
+                : !review.isAfter(day) ? When.OVERDUE : !review.isAfter(until()) ? When.SOON : When.LATER;
+    }
+
+    private Item value(BookValue of) {
+        DatedLimit.Value value = of.value();
+        LocalDate checked = value.checked() == null ? oldest(value.sources()) : value.checked();
+        Basis basis = value.basis().value();
+        return new Item(
+                of.id(),
+                value,
+                checked,
+                review(value.review(), checked, book.cover().review().days(basis)),
+                of.place());
+    }
+
+    private Item source(String id, Source source) {
+        return new Item(
+                id,
+                null,
+                source.checked(),
+                review(source.review(), source.checked(), book.cover().review().daysOfSource()),
+                null);
+    }
+
+    /** The day on which the first of some sources was last seen; null where one of them does not say, or none is. */
+    private LocalDate oldest(List<String> sources) {
+        List<LocalDate> days = sources.stream()
+                .map(id -> book.sources().get(id).checked())
+                .filter(Objects::nonNull)
+                .sorted()
+                .toList();
+        return sources.isEmpty() || days.size() < sources.size() ? null : days.get(0);
+    }
+
+    /** The day that is stated, as long as no later look has answered it; else the usual one. */
+    private static LocalDate review(LocalDate stated, LocalDate checked, Optional<Long> days) {
+        return stated != null && (checked == null || checked.isBefore(stated))
+                ? stated
+                : checked == null ? null : days.map(checked::plusDays).orElse(null);
+    }
+}

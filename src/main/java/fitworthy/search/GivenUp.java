@@ -1,0 +1,75 @@
+package fitworthy.search;
+
+import fitworthy.figures.plan.Liquids;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Contents;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What the customer does without where a part is left out: the part, and what stands in or on it. */
+final class GivenUp {
+
+    private final Contents contents;
+    private final Set<String> kept = new HashSet<>();
+    private final Set<String> chosen = new HashSet<>();
+    /** In kg, by the name of a part or tank: what it weighs, with what it is filled with and the cargo in it. */
+    private final Map<String, Double> kilograms = new HashMap<>();
+    /** By the name of the part that it stands in or on. */
+    private final Map<String, List<String>> cargo = new HashMap<>();
+
+    /** @param planned the sheet with only the chosen parts in it */
+    GivenUp(Sheet planned) {
+        contents = new Contents(planned.fitments(), planned.tanks());
+        planned.options().forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
+        for (Fitment part : planned.fitments()) {
+            add(part.name(), part.mass().value());
+            if (part.keep().is(YesNo.YES)) {
+                kept.add(part.name());
+            }
+        }
+        planned.tanks()
+                .forEach(
+                        tank -> add(tank.name(), Liquids.mass(tank, tank.fill()).value()));
+        for (Sheet.Load load : planned.cargo()) {
+            add(load.in(), load.mass().value());
+            cargo.computeIfAbsent(load.in(), none -> new ArrayList<>()).add(load.name());
+        }
+    }
+
+    private void add(String name, double mass) {
+        kilograms.merge(name, mass, Double::sum);
+    }
+
+    /** Whether a part may be left out: nobody has to choose about it, and it takes nothing away that is to be kept. */
+    boolean mayGo(Fitment part) {
+        return !part.isDone()
+                && !chosen.contains(part.name())
+                && with(part).stream().noneMatch(kept::contains);
+    }
+
+    /** The change that leaves it out. */
+    Change.Drop without(Fitment part) {
+        Set<String> gone = with(part);
+        List<String> more = new ArrayList<>(gone);
+        more.remove(part.name());
+        gone.forEach(name -> more.addAll(cargo.getOrDefault(name, List.of())));
+        return new Change.Drop(part.name(), List.copyOf(more));
+    }
+
+    /** In kg. */
+    double kilograms(Fitment part) {
+        return with(part).stream()
+                .mapToDouble(name -> kilograms.getOrDefault(name, 0.0))
+                .sum();
+    }
+
+    private Set<String> with(Fitment part) {
+        return contents.with(List.of(part.name()));
+    }
+}
