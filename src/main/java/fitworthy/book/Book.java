@@ -97,9 +97,9 @@ public record Book(
         return rules.get(id).asRun().condition();
     }
 
-    /** Since when a rule is not checked any more, or from when on it will not be; nothing where no end is set. */
+    /** Since when a rule is not checked any more, or from when on it will not be; nothing where no end is set, or no rule. */
     public Optional<Retired> retired(String rule) {
-        return Retired.of(rule, cards.get(rule), practice);
+        return Optional.ofNullable(cards.get(rule)).flatMap(card -> Retired.of(rule, card, practice));
     }
 
     /** The same where that is so on a day. */
