@@ -5,6 +5,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.figures.measure.Measure;
 import fitworthy.quantity.Missing;
 import java.util.ArrayList;
@@ -48,8 +49,7 @@ final class Guessing {
         }
         Map<Outcome.Key, Outcome> said = byKey(advice);
         sure.values().forEach(outcome -> {
-            Outcome now = said.get(outcome.key());
-            if (outcome instanceof NotAssessed open && (now == null || now instanceof DoesNotApply)) {
+            if (outcome instanceof NotAssessed open && isPutAway(said.get(outcome.key()))) {
                 held.add(Held.of(open, among(open.missing())));
             }
         });
@@ -68,11 +68,16 @@ final class Guessing {
                 held,
                 advice.notAssessed(),
                 advice.doesNotApply().stream()
-                        .filter(off -> !(sure.get(off.key()) instanceof NotAssessed))
+                        .filter(off -> !(isPutAway(off) && sure.get(off.key()) instanceof NotAssessed))
                         .toList(),
                 advice.waivers(),
                 advice.facts(),
                 found);
+    }
+
+    /** Whether the question does not arise, where nothing worse was found instead. */
+    private static boolean isPutAway(Outcome outcome) {
+        return outcome == null || outcome instanceof DoesNotApply off && off.reason() != Reason.SAID_ALREADY;
     }
 
     private boolean isSure(Outcome outcome) {

@@ -37,7 +37,7 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
         SortedMap<String, Margin> margins = new TreeMap<>();
         Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
-                .filter(Margin::isOfMass)
+                .filter(outcome -> isOfMass(outcome) && outcome.comparison().isPresent())
                 .forEach(outcome -> {
                     MeasureKind kind = outcome.judged().measure().kind();
                     String limit = outcome.judged().subject() + ": " + kind.limitMeaning();

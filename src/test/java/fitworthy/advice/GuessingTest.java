@@ -106,6 +106,17 @@ class GuessingTest {
     }
 
     @Test
+    void whatAFindingSaysAlreadyDoesNotHangOnTheGuess() throws FaultsException {
+        Advice advice = advise(
+                guessed(tree("scenarios/overloaded.yaml"), "vehicle.ratings.rear-axle", "vehicle.mass.rear-axle"));
+        List<Held> axles = advice.held().stream()
+                .filter(held -> held.judged().id().equals("mass.axle-unsure"))
+                .toList();
+        assertTrue(axles.stream().allMatch(Held::arises), axles::toString);
+        assertFalse(Arrangement.of(advice).margins().isEmpty());
+    }
+
+    @Test
     void aQuestionThatAGuessPutsAwayIsNoPass() throws FaultsException {
         Advice advice = advise(
                 Trees.with(tree("scenarios/touring.yaml"), NodePath.parse("vehicle.stability-control"), "about no"));
