@@ -1,9 +1,11 @@
 package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +22,9 @@ import java.util.stream.Stream;
  * @param kind of what is held against it
  * @param left by load case, in the unit used inside, negative where the limit is passed; a case is absent where it was
  *     not assessed
+ * @param guessed the load cases of these in which that rests on guesses
  */
-public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
+public record Margin(String limit, MeasureKind kind, Map<String, Double> left, Set<String> guessed) {
 
     /** What a rating limits; that a weighing differs from the parts by more than its tolerance is no such limit. */
     private static final Set<MeasureKind> LIMITED =
@@ -41,11 +44,14 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left) {
                 .forEach(outcome -> {
                     MeasureKind kind = outcome.judged().measure().kind();
                     String limit = outcome.judged().subject() + ": " + kind.limitMeaning();
-                    margins.computeIfAbsent(limit, none -> new Margin(limit, kind, new LinkedHashMap<>()))
-                            .left
-                            .putIfAbsent(
-                                    outcome.judged().loadCase(),
-                                    outcome.comparison().orElseThrow().margin());
+                    Margin margin = margins.computeIfAbsent(
+                            limit, none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>()));
+                    String loadCase = outcome.judged().loadCase();
+                    margin.left.putIfAbsent(
+                            loadCase, outcome.comparison().orElseThrow().margin());
+                    if (outcome instanceof Held || advice.guesses().containsKey(outcome.key())) {
+                        margin.guessed.add(loadCase);
+                    }
                 });
         return List.copyOf(margins.values());
     }

@@ -27,19 +27,20 @@ final class CheckTables {
     /** How many checks ended in which way, by loading. */
     static Table counts(Arrangement arrangement) {
         boolean waived = !arrangement.waived().isEmpty();
-        List<Column> columns = new ArrayList<>(List.of(text("Loading", 28)));
+        boolean guessed = arrangement.counts().held() > 0;
+        boolean many = waived || guessed;
+        List<Column> columns = new ArrayList<>(List.of(text("Loading", waived && guessed ? 18 : 28)));
         for (Severity severity : Severity.values()) {
-            columns.add(figure(FindingBlocks.word(severity), waived ? 10 : 12));
+            columns.add(figure(FindingBlocks.word(severity), many ? 10 : 12));
         }
         if (waived) {
             columns.add(figure("Waived", 10));
         }
-        columns.add(figure("Not assessed", waived ? 11 : 12));
-        boolean guessed = arrangement.counts().held() > 0;
+        columns.add(figure("Not assessed", guessed ? 12 : many ? 11 : 12));
         if (guessed) {
-            columns.add(figure("If guesses hold", 12));
+            columns.add(figure("If guesses hold", 11));
         }
-        columns.add(figure("In order", waived ? 11 : 12));
+        columns.add(figure("In order", guessed ? 9 : many ? 11 : 12));
         List<Row> rows = new ArrayList<>();
         MarginTable.loadings(arrangement.advice())
                 .forEach(loading ->

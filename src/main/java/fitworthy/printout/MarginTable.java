@@ -27,11 +27,12 @@ final class MarginTable {
                 .toList();
     }
 
-    /** What is left of a limit in each of some loadings. */
+    /** What is left of a limit in each of some loadings; 'about' so much where that rests on guesses. */
     static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
-                        ? Wording.margin(margin.left().get(loading), margin.kind())
+                        ? (margin.guessed().contains(loading) ? "about " : "")
+                                + Wording.margin(margin.left().get(loading), margin.kind())
                         : "-")
                 .toList();
     }
