@@ -29,9 +29,9 @@ final class CheckTables {
         boolean waived = !arrangement.waived().isEmpty();
         boolean guessed = arrangement.counts().held() > 0;
         boolean many = waived || guessed;
-        List<Column> columns = new ArrayList<>(List.of(text("Loading", waived && guessed ? 18 : 28)));
+        List<Column> columns = new ArrayList<>(List.of(text("Loading", waived && guessed ? 14 : many ? 24 : 28)));
         for (Severity severity : Severity.values()) {
-            columns.add(figure(FindingBlocks.word(severity), many ? 10 : 12));
+            columns.add(figure(FindingBlocks.word(severity), many ? 11 : 12));
         }
         if (waived) {
             columns.add(figure("Waived", 10));
