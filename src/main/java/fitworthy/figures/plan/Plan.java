@@ -185,14 +185,14 @@ public final class Plan {
     public Figure ballOverhang() {
         return planned(TowingDetails.TowBar.class)
                 .map(TowingDetails.TowBar::ballOverhang)
-                .orElse(vehicle().size().ballOverhang());
+                .orElseGet(() -> towBar().ballOverhang().or(vehicle().size().ballOverhang()));
     }
 
     /** Height of the ball, with the planned tow bar. */
     public Figure ballHeight() {
         return planned(TowingDetails.TowBar.class)
                 .map(TowingDetails.TowBar::ballHeight)
-                .orElse(vehicle().size().ballHeight());
+                .orElseGet(() -> towBar().ballHeight().or(vehicle().size().ballHeight()));
     }
 
     public TyreDetails.Tyres tyres() {
