@@ -226,7 +226,10 @@ public final class BookChecks {
     private void value(String id, DatedLimit.Value value, Dimension dimension, NodePath path) {
         LimitText.problem(id, value.value(), dimension, parts.rules().values())
                 .ifPresent(problem -> fault(
-                        id, "the value " + problem, "a number and its unit, such as " + dimension.example(), path));
+                        id,
+                        "the value " + problem,
+                        "a number and its unit, such as " + dimension.example() + ", or none",
+                        path));
     }
 
     /** @param path the way to what has the sources */

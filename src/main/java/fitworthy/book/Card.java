@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.quantity.Choice;
 import fitworthy.rules.Guards;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
 import java.util.List;
@@ -54,8 +55,10 @@ public record Card(
                 List<Mended> mendedBy,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,
         @Field(value = "ids of rules/sources.yaml", example = "[sa-mass-rerating]") List<String> sources,
-        @Field(value = "the day it came into the book", needed = true, example = "2026-11-25") LocalDate since,
-        @Field(value = "the first day on which it is checked no more", example = "2027-03-01") LocalDate ends,
+        @Field(value = "the day it came into the book", needed = true, example = "2026-11-25", within = Plausible.DAY)
+                LocalDate since,
+        @Field(value = "the first day on which it is checked no more", example = "2027-03-01", within = Plausible.DAY)
+                LocalDate ends,
         @Field(value = "what it was called before", example = "[mass.over-gvm]") List<String> formerly) {
 
     /**

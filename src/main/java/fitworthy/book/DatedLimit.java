@@ -4,6 +4,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.schema.Field;
+import fitworthy.schema.Plausible;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -18,14 +19,20 @@ public record DatedLimit(
         @Field(
                         value =
                                 "the first day on which it and the rules that compare with it are asked for no more, anywhere",
-                        example = "2027-03-01")
+                        example = "2027-03-01",
+                        within = Plausible.DAY)
                 LocalDate ends,
         @Field(value = "what it was called before", example = "[mass.gvm-margin]") List<String> formerly) {
 
     /** One value. */
     public record Value(
             @Field(value = "a region of rules/book.yaml", needed = true, example = "au") String region,
-            @Field(value = "the first day on which it holds", needed = true, example = "2014-07-01") LocalDate from,
+            @Field(
+                            value = "the first day on which it holds",
+                            needed = true,
+                            example = "2014-07-01",
+                            within = Plausible.DAY)
+                    LocalDate from,
             @Field(
                             value = "the value with its unit, or 'none' where no such limit applies any more",
                             needed = true,
@@ -38,13 +45,15 @@ public record DatedLimit(
                             value =
                                     "the day on which it was last held against what it rests on; where left out the oldest of its"
                                             + " sources'",
-                            example = "2026-11-25")
+                            example = "2026-11-25",
+                            within = Plausible.DAY)
                     LocalDate checked,
             @Field(
                             value =
                                     "the day by which it should be looked at again, where that is not the usual time of its grade"
                                             + " after it was checked",
-                            example = "2027-11-25")
+                            example = "2027-11-25",
+                            within = Plausible.DAY)
                     LocalDate review,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 

@@ -90,7 +90,7 @@ final class Begin implements Runnable {
                 "Examples:",
                 "  fitworthy begin rule mass.roof-high --about mass.roof --from 2027-07-01",
                 "  fitworthy begin rule water.plenty --about water.reserve --at-least \\",
-                "    --region \"au=3 days\" --region \"uk=2 days\" --from 2027-07-01"
+                "    --region \"au=3 days\" --region \"us=3 days\" --from 2027-07-01"
             })
     static final class Rule extends Beginning {
         @Option(

@@ -130,7 +130,7 @@ class BatchTest {
     void lineSaysInShortWhatCheckSays() throws IOException {
         JsonNode answer = answers(piped(line(plain(2400)), "batch", "-").out()).get(0);
         assertEquals(
-                "[\"sheet\",\"title\",\"worst\",\"findings\",\"not-assessed\",\"figures-missing\",\"met\",\"caution\"]",
+                "[\"sheet\",\"title\",\"worst\",\"findings\",\"not-assessed\",\"figures-missing\",\"met\",\"in-order-if-guesses-hold\",\"caution\"]",
                 JSON.writeValueAsString(
                         answer.properties().stream().map(Map.Entry::getKey).toList()));
         assertTrue(answer.get("sheet").isInt());

@@ -88,7 +88,7 @@ class ChangesTest {
                 water("cards.yaml"),
                 "sources: [sa-remote-travel]",
                 "\n  # The leaflet.\n  sources:\n    - sa-remote-travel");
-        edit(now.resolve("sources.yaml"), "abyc-drop:\n", "# By name.\n\nabyc-drop:\n");
+        edit(now.resolve("sources.yaml"), "council-water-carriers:\n", "# By name.\n\ncouncil-water-carriers:\n");
         assertEquals(List.of(), told());
         Ran same = changes().printed(0).says("Nothing differs in what the two say.");
         assertTrue(same.out().contains("content"), same.out());
@@ -256,7 +256,7 @@ class ChangesTest {
                 now.resolve("sources.yaml"),
                 Files.readString(now.resolve("sources.yaml"))
                         + "\nzz-new:\n  title: A new leaflet\n  seen: all of it\n");
-        edit(now.resolve("sources.yaml"), "seen: the page with the 3 % and 10 % charts", "seen: both charts");
+        edit(now.resolve("sources.yaml"), "seen: the page; written for businesses", "seen: the whole page");
         edit(
                 now.resolve("book.yaml"),
                 "  uk: {name: United Kingdom, parent: any}",
@@ -266,7 +266,7 @@ class ChangesTest {
         edit(now.resolve("tables/load-index.csv"), "100,800 kg", "100,801 kg");
         assertEquals(
                 List.of(
-                        "source changed abyc-drop  : seen the page with the 3 % and 10 % charts>both charts",
+                        "source changed council-water-carriers  : seen the page; written for businesses>the whole page",
                         "source added zz-new  : seen ->all of it, title ->A new leaflet",
                         "region changed uk  : name United Kingdom>Britain",
                         "table changed load-index  : 100 800 kg>801 kg",
