@@ -155,6 +155,12 @@ class HouseTest {
                 run.err()
                         .startsWith(
                                 "The house file cannot be used, so no advice is given:\n" + bad
+                                        + ":3:72: values.1.value: 2 % is looser than the book's, which takes a reason and a name."),
+                run.err());
+        assertTrue(
+                run.err()
+                        .contains(
+                                bad
                                         + ":4:16: values.2.practice: the rule book has no practice value 'mass.sides-most' (did you mean"),
                 run.err());
         Ran none = run(

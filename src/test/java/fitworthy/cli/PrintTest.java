@@ -132,7 +132,7 @@ class PrintTest {
     @Test
     void aPdfThatTakesMoreMemoryThanThereIsIsTold(@TempDir Path elsewhere) throws Exception {
         StringBuilder sheet = new StringBuilder(Files.readString(Path.of(PLAIN))).append("fitments:\n");
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < 1500; i++) {
             sheet.append("  - {name: box ")
                     .append(i)
                     .append(", kind: other, mass: 9 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n");
@@ -142,7 +142,7 @@ class PrintTest {
                 pdf,
                 new ProcessBuilder(
                         JAVA,
-                        "-Xmx64m",
+                        "-Xmx96m",
                         "-XX:-UsePerfData",
                         "-cp",
                         System.getProperty("java.class.path"),
