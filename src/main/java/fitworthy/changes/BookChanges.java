@@ -2,6 +2,7 @@ package fitworthy.changes;
 
 import fitworthy.book.Book;
 import fitworthy.book.Card;
+import fitworthy.book.FormerIds;
 import fitworthy.changes.BookChange.Field;
 import fitworthy.changes.BookChange.Kind;
 import fitworthy.changes.BookChange.What;
@@ -80,8 +81,9 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
 
     /** A rule under another name is the same one: its card says what it was called. */
     private <T> Map<String, T> underPresentIds(Map<String, T> old) {
+        FormerIds former = after.formerIds();
         Map<String, T> present = new TreeMap<>();
-        old.forEach((id, value) -> present.put(after.formerIds().present(id), value));
+        old.forEach((id, value) -> present.put(former.present(id), value));
         return present;
     }
 

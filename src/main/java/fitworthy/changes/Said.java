@@ -4,8 +4,8 @@ import fitworthy.changes.BookChange.Field;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
+import fitworthy.schema.RecordSchema;
 import fitworthy.source.Words;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,9 +40,9 @@ final class Said {
     }
 
     private static void add(Map<String, String> said, String before, Record record) {
-        for (RecordComponent component : record.getClass().getRecordComponents()) {
-            add(said, before + Words.hyphenated(component.getName()), value(component, record));
-        }
+        RecordSchema.of(record.getClass())
+                .fields()
+                .forEach(field -> add(said, before + field.name(), field.in(record)));
     }
 
     private static void add(Map<String, String> said, String name, Object value) {
@@ -73,14 +73,6 @@ final class Said {
             names.sort(null);
         }
         return String.join(", ", names);
-    }
-
-    private static Object value(RecordComponent component, Record record) {
-        try {
-            return component.getAccessor().invoke(record);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot read " + component, e);
-        }
     }
 
     /** What is otherwise, by name. */

@@ -40,12 +40,8 @@ final class Check implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Format format;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     @Option(
             names = "--least",
@@ -74,7 +70,7 @@ final class Check implements Callable<Integer> {
         Sheet sheet = options.read(engine).sheet();
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
         Severity mildest = Severity.valueOf(least.name().toUpperCase(Locale.ROOT));
-        if (format == Format.json) {
+        if (format.isJson()) {
             JsonPrintout.print(around.out(), advice, mildest);
         } else {
             new TextPrintout(

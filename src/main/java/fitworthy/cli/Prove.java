@@ -31,12 +31,8 @@ final class Prove implements Callable<Integer> {
             description = "The day on which review dates are looked at; today where left out.")
     private LocalDate day;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Format format;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     Prove(CommandContext around) {
         this.around = around;
@@ -44,7 +40,7 @@ final class Prove implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadBook {
-        boolean json = format == Format.json;
+        boolean json = format.isJson();
         try (StatusLine line = StatusLine.of(around.err())) {
             Proof proof = Proof.of(
                     options.folder(around),

@@ -46,12 +46,8 @@ final class RunCases implements Callable<Integer> {
             description = "Run the cases of this region; may be given several" + " times.")
     private List<String> regions = List.of();
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Format format;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     RunCases(CommandContext around) {
         this.around = around;
@@ -69,7 +65,7 @@ final class RunCases implements Callable<Integer> {
         try (StatusLine line = StatusLine.of(around.err())) {
             Proof proof = Proof.of(options.folder(around), engine, this::chosen, run -> line.show(run + " cases run"));
             line.close();
-            if (format == Format.json) {
+            if (format.isJson()) {
                 ProofPrintout.json(around.out(), proof);
             } else {
                 ProofPrintout.text(around.out(), proof);

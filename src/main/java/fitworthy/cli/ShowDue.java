@@ -52,12 +52,8 @@ final class ShowDue implements Callable<Integer> {
             description = "The day on which it is asked; today where left out.")
     private LocalDate day;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Format format;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     ShowDue(CommandContext around) {
         this.around = around;
@@ -70,7 +66,7 @@ final class ShowDue implements Callable<Integer> {
                     Place.of("--within"), "", within + " is no number of days from 0 to " + MOST_DAYS, "--within 90")));
         }
         Due due = Due.of(options.engine(around).book(), day == null ? LocalDate.now() : day, within);
-        if (format == Format.json) {
+        if (format.isJson()) {
             DuePrintout.json(around.out(), due);
         } else {
             PlainLayout.print(around.out(), DuePrintout.report(due));

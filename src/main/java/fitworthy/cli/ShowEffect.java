@@ -69,12 +69,8 @@ final class ShowEffect implements Callable<Integer> {
                     + "practice has.")
     private Path journal;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "${COMPLETION-CANDIDATES}; text by default.")
-    private Format format;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     @Mixin
     private JobsOption jobs = new JobsOption();
@@ -102,7 +98,7 @@ final class ShowEffect implements Callable<Integer> {
                     Effects effects = Effects.of(
                             before, after, inputs, journal, jobs.jobs(), done -> line.show(done, inputs.count()))) {
                 line.close();
-                if (format == Format.json) {
+                if (format.isJson()) {
                     EffectPrintout.json(around.out(), effects);
                 } else {
                     EffectPrintout.text(around.out(), effects);

@@ -7,9 +7,7 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -79,16 +77,14 @@ public final class Binder {
         if (!kindUnknown) {
             unknownFields(schema, ofKind, mapping, path);
         }
-        return made(type, fields);
+        return type.cast(schema.made(fields));
     }
 
     /** The fields of a part's kind, which stand beside the common ones. */
     private Record fieldsOfKind(RecordSchema schema, Node.Mapping mapping, NodePath path, boolean asked) {
-        return made(
-                schema.record(),
-                schema.fields().stream()
-                        .map(field -> field(field, mapping, path, asked))
-                        .toArray());
+        return schema.made(schema.fields().stream()
+                .map(field -> field(field, mapping, path, asked))
+                .toArray());
     }
 
     /** The fields that a group has by its kind; null where it tells none. */
@@ -225,16 +221,5 @@ public final class Binder {
             tree.tell(node, path, "is " + node.described() + " where names with figures belong", Examples.of(field));
         }
         return figures;
-    }
-
-    private static <R extends Record> R made(Class<R> type, Object[] fields) {
-        try {
-            return type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
-                            .map(RecordComponent::getType)
-                            .toArray(Class<?>[]::new))
-                    .newInstance(fields);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot make a " + type.getName(), e);
-        }
     }
 }

@@ -99,7 +99,7 @@ public record FieldSchema(
     }
 
     /** What a record holds of it; null where it is left out and nothing stands for it. */
-    Object in(Record record) {
+    public Object in(Record record) {
         try {
             Object held = accessor.invoke(record);
             return optional ? ((Optional<?>) held).orElse(null) : held;

@@ -75,6 +75,18 @@ public record RecordSchema(Class<? extends Record> record, List<FieldSchema> fie
                 .flatMap(schema -> schema.fields().stream());
     }
 
+    /** A record of these values, one for each of its fields in order. */
+    public Record made(Object[] values) {
+        try {
+            return record.getDeclaredConstructor(fields.stream()
+                            .map(field -> field.accessor().getReturnType())
+                            .toArray(Class<?>[]::new))
+                    .newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot make a " + record.getName(), e);
+        }
+    }
+
     /** The kinds that decide its further fields; none where it has no such fields. */
     Stream<Variant> kinds() {
         return fields.stream()

@@ -4,6 +4,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.GuessSpread;
 import fitworthy.quantity.Mark;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.Money;
 import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
@@ -51,8 +52,7 @@ final class ValueBinder {
             }
             Mark.Marked marked = Mark.read(scalar.text());
             if (marked.mark() == Mark.ASKED) {
-                needed(field, node, path, "is asked for, but no sheet can do without it");
-                return Figure.missing(tree.missing(field, path).asAsked());
+                return Figure.missing(asked(field, node, path));
             }
             boolean signed = field.description().signed();
             Figure figure =
@@ -76,11 +76,10 @@ final class ValueBinder {
     Object choice(FieldSchema field, Node node, NodePath path) {
         List<String> words = ChoiceWords.of(field.type());
         Mark.Marked marked = field.tellsKind() ? new Mark.Marked(Mark.STATED, word(node)) : Mark.read(word(node));
-        if (marked.mark() == Mark.ASKED && !words.contains(word(node))) {
-            needed(field, node, path, "is asked for, but no sheet can do without it");
-            return Choice.missing(tree.missing(field, path).asAsked());
+        if (marked.mark() == Mark.ASKED) {
+            return Choice.missing(asked(field, node, path));
         }
-        String word = marked.mark() == Mark.ASKED ? word(node) : marked.text();
+        String word = marked.text();
         if (field.type() == YesNo.class) {
             word = word.equals("true") ? "yes" : word.equals("false") ? "no" : word;
         }
@@ -97,12 +96,17 @@ final class ValueBinder {
         if (field.tellsKind()) {
             return constant;
         }
-        if (marked.mark() == Mark.ABOUT) {
-            needed(field, node, path, "is a guess, which does not do here");
+        if (marked.mark() != Mark.ABOUT) {
+            return choiceOf(constant);
         }
-        return marked.mark() == Mark.ABOUT
-                ? choiceOf(constant).guessedFor(tree.missing(field, path))
-                : choiceOf(constant);
+        needed(field, node, path, "is a guess, which does not do here");
+        return choiceOf(constant).guessedFor(tree.missing(field, path));
+    }
+
+    /** What is missing and was asked for; a fault where no sheet can do without it. */
+    private Missing asked(FieldSchema field, Node node, NodePath path) {
+        needed(field, node, path, "is asked for, but no sheet can do without it");
+        return tree.missing(field, path).asAsked();
     }
 
     /** Adds a fault where a sheet cannot do without the field. */

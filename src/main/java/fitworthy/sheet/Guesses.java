@@ -3,10 +3,10 @@ package fitworthy.sheet;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
+import fitworthy.quantity.Money;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,16 +15,6 @@ import java.util.function.Predicate;
 
 /** The figures and answers of a sheet that somebody guessed. */
 public final class Guesses {
-
-    /** Looked up once: each time anew it took an eighth of the time of the advice on a warm machine. */
-    private static final ClassValue<Method[]> PARTS = new ClassValue<>() {
-        @Override
-        protected Method[] computeValue(Class<?> record) {
-            return Arrays.stream(record.getRecordComponents())
-                    .map(RecordComponent::getAccessor)
-                    .toArray(Method[]::new);
-        }
-    };
 
     private final Predicate<Missing> left;
     private final List<Missing> found = new ArrayList<>();
@@ -66,10 +56,7 @@ public final class Guesses {
             map.forEach((key, entry) -> values.put(key, value(entry)));
             return values;
         }
-        if (value instanceof Optional<?> optional) {
-            return optional.map(this::value);
-        }
-        return value instanceof Record group ? group(group) : value;
+        return value instanceof Record group && !(value instanceof Money) ? group(group) : value;
     }
 
     private boolean leaves(Missing guess) {
@@ -78,25 +65,16 @@ public final class Guesses {
     }
 
     private Record group(Record group) {
-        Method[] parts = PARTS.get(group.getClass());
-        Object[] values = new Object[parts.length];
+        RecordSchema schema = RecordSchema.of(group.getClass());
+        Object[] values = new Object[schema.fields().size()];
         boolean same = true;
-        try {
-            for (int i = 0; i < values.length; i++) {
-                Object before = parts[i].invoke(group);
-                values[i] = value(before);
-                same &= values[i] == before;
-            }
-            return same
-                    ? group
-                    : group.getClass()
-                            .getDeclaredConstructor(Arrays.stream(parts)
-                                    .map(Method::getReturnType)
-                                    .toArray(Class<?>[]::new))
-                            .newInstance(values);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(
-                    "cannot look into a " + group.getClass().getName(), e);
+        for (int i = 0; i < values.length; i++) {
+            FieldSchema field = schema.fields().get(i);
+            Object before = field.in(group);
+            Object after = value(before);
+            values[i] = field.optional() ? Optional.ofNullable(after) : after;
+            same &= after == before;
         }
+        return same ? group : schema.made(values);
     }
 }

@@ -120,8 +120,8 @@ class LessInformationTest {
             // Only what is high is asked whether it is on the roof, or every short sheet would be of all that it
             // carries. What is said to be on the roof stays there without its height.
             entry("mass.roof-over", "(fitments|cargo)\\.[0-9]+\\.at\\.z"),
-            // A winch of which nobody says where it is sits at the front, and without a size nothing has a place.
-            entry("recovery.point-weak", "fitments\\.[0-9]+\\.at|vehicle\\.size"),
+            // A winch of which nobody says where it is sits at the front.
+            entry("recovery.point-weak", "fitments\\.[0-9]+\\.at"),
             // What was on the vehicle when it was weighed is in its kerb mass, wherever it stands.
             entry("across.bar-wrong-twice", "fitments\\.[0-9]+\\.at"),
             entry("suspension.front-springs-left", "fitments\\.[0-9]+\\.at"),

@@ -53,16 +53,17 @@ record Rigging(Figure pull, boolean doubled) {
 
     /** Winches sit at the front unless the sheet places one behind the middle of the wheelbase. */
     private static boolean atRear(Fitment winch, Plan plan) {
-        return places(winch, plan).anyMatch(x -> x.isAbove(middle(plan)));
+        return along(winch, plan).filter(x -> x.isAbove(middle(plan))).isPresent();
     }
 
     /** Also where the wheelbase is not known, and so its middle. */
     private static boolean mayBeAtRear(Fitment winch, Plan plan) {
-        return places(winch, plan).anyMatch(x -> !x.isAtMost(middle(plan)));
+        return along(winch, plan).filter(x -> !x.isAtMost(middle(plan))).isPresent();
     }
 
-    private static Stream<Figure> places(Fitment winch, Plan plan) {
-        return plan.places().of(winch).stream().map(Point::x);
+    /** Where it is along the vehicle; empty where the sheet does not say. */
+    private static Optional<Figure> along(Fitment winch, Plan plan) {
+        return plan.places().of(winch).map(Point::x);
     }
 
     private static Figure middle(Plan plan) {
