@@ -49,6 +49,7 @@ class ArchitectureTest {
             "rules",
             "book",
             "engine",
+            "usual",
             "advice",
             "search",
             "document",

@@ -9,6 +9,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
+import fitworthy.usual.Filling;
 import java.util.List;
 
 /**
@@ -44,6 +45,7 @@ public record View(RuleEngine engine, String region, String asOf) {
             tree = tree.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
         }
         if (tree != null) {
+            tree = Filling.filled(tree, book());
             Waiving.check(tree, book(), faults);
         }
         return new Read(tree, SheetReader.sheet(tree, book().regions().keySet(), faults));

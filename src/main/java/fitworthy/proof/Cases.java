@@ -6,7 +6,6 @@ import fitworthy.book.HouseReader;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.InputFile;
@@ -15,6 +14,7 @@ import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Trees;
+import fitworthy.usual.Filling;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -159,12 +159,7 @@ public final class Cases {
         House house = house(mapping, text);
         try {
             cases.add(new Case(
-                    topic,
-                    text,
-                    mapping.place(),
-                    changed,
-                    SheetReader.sheet(changed, book.regions().keySet(), new ArrayList<>()),
-                    house));
+                    topic, text, mapping.place(), changed, Filling.sheet(changed, book, new ArrayList<>()), house));
         } catch (FaultsException e) {
             faults.addAll(e.faults());
         }

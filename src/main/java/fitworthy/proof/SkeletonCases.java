@@ -10,8 +10,8 @@ import fitworthy.proof.Cases.Case;
 import fitworthy.proof.SkeletonText.Limit;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
-import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
+import fitworthy.usual.Filling;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
@@ -97,9 +97,7 @@ final class SkeletonCases {
     }
 
     private Advice advice(SkeletonCase on, Case each) throws FaultsException {
-        return Adviser.advise(
-                engine,
-                SheetReader.sheet(on.sheet(each), engine.book().regions().keySet(), new ArrayList<>()));
+        return Adviser.advise(engine, Filling.sheet(on.sheet(each), engine.book(), new ArrayList<>()));
     }
 
     /** The id of the region. */

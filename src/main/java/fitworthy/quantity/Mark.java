@@ -9,11 +9,19 @@ public enum Mark {
     STATED,
     /** The writer's guess. */
     ABOUT,
+    /** What such a thing commonly is, by the rule book. */
+    USUAL,
     /** Wanted from somebody: the same as left out. */
     ASKED;
 
-    private static final Pattern GUESS = Pattern.compile("about" + QuantityText.SPACE + "+(.*)", Pattern.DOTALL);
-    private static final Pattern OPEN = Pattern.compile("ask|unknown");
+    private static final Pattern GUESS =
+            Pattern.compile("(about|usual)" + QuantityText.SPACE + "+(.*)", Pattern.DOTALL);
+    private static final Pattern OPEN = Pattern.compile("ask|unknown|usual");
+
+    /** Whether a value so marked is no fact. */
+    public boolean isGuess() {
+        return this == ABOUT || this == USUAL;
+    }
 
     /** What a sheet writes of a value. @param text the value itself, without its mark; empty where it is asked for */
     public record Marked(Mark mark, String text) {}
@@ -24,6 +32,9 @@ public enum Mark {
             return new Marked(ASKED, "");
         }
         Matcher guess = GUESS.matcher(written);
-        return guess.matches() ? new Marked(ABOUT, guess.group(1)) : new Marked(STATED, written);
+        if (!guess.matches()) {
+            return new Marked(STATED, written);
+        }
+        return new Marked(guess.group(1).equals("about") ? ABOUT : USUAL, guess.group(2));
     }
 }

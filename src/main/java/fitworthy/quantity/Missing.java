@@ -6,12 +6,13 @@ package fitworthy.quantity;
  * @param path the field that would hold it, such as {@code vehicle.ratings.gcm}
  * @param meaning what it is
  * @param find where a person finds it; empty where it is a gap of the rule book
- * @param asked whether the sheet says that somebody was asked for it
+ * @param mark how the sheet marks what stands there: asked for, or a guess that does not count here; stated where it
+ *     marks nothing
  */
-public record Missing(String path, String meaning, String find, boolean asked) {
+public record Missing(String path, String meaning, String find, Mark mark) {
 
     public Missing(String path, String meaning, String find) {
-        this(path, meaning, find, false);
+        this(path, meaning, find, Mark.STATED);
     }
 
     /** Something that the rule book does not hold, which no figure of a customer's makes up for. */
@@ -19,9 +20,14 @@ public record Missing(String path, String meaning, String find, boolean asked) {
         return new Missing(path, meaning, "");
     }
 
-    /** The same, wanted from somebody who was asked. */
-    public Missing asAsked() {
-        return new Missing(path, meaning, find, true);
+    /** The same with another mark. */
+    public Missing marked(Mark other) {
+        return new Missing(path, meaning, find, other);
+    }
+
+    /** Whether the sheet says that somebody was asked for it. */
+    public boolean asked() {
+        return mark == Mark.ASKED;
     }
 
     /** Whether it is a gap of the rule book and no figure to bring. */

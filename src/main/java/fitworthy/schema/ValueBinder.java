@@ -65,7 +65,8 @@ final class ValueBinder {
             }
             return marked.mark() == Mark.STATED
                     ? figure
-                    : GuessSpread.of(figure, field.description().in(), signed).guessedFor(tree.missing(field, path));
+                    : GuessSpread.of(figure, field.description().in(), signed)
+                            .guessedFor(tree.missing(field, path).marked(marked.mark()));
         } catch (QuantityText.Unreadable e) {
             tree.tell(node, path, e.getMessage(), Examples.withUnits(field));
             return Figure.missing(tree.missing(field, path));
@@ -96,17 +97,17 @@ final class ValueBinder {
         if (field.tellsKind()) {
             return constant;
         }
-        if (marked.mark() != Mark.ABOUT) {
+        if (!marked.mark().isGuess()) {
             return choiceOf(constant);
         }
         needed(field, node, path, "is a guess, which does not do here");
-        return choiceOf(constant).guessedFor(tree.missing(field, path));
+        return choiceOf(constant).guessedFor(tree.missing(field, path).marked(marked.mark()));
     }
 
     /** What is missing and was asked for; a fault where no sheet can do without it. */
     private Missing asked(FieldSchema field, Node node, NodePath path) {
         needed(field, node, path, "is asked for, but no sheet can do without it");
-        return tree.missing(field, path).asAsked();
+        return tree.missing(field, path).marked(Mark.ASKED);
     }
 
     /** Adds a fault where a sheet cannot do without the field. */

