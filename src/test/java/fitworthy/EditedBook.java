@@ -70,6 +70,7 @@ public final class EditedBook {
                 old.rules(),
                 practice,
                 old.sources(),
+                old.usual(),
                 old.places(),
                 old.tables(),
                 old.house());

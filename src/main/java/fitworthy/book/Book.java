@@ -25,6 +25,7 @@ import java.util.TreeSet;
  * @param rules its rules, by id
  * @param practice practice values by id
  * @param sources texts cited, by id
+ * @param usual what fields of a sheet commonly hold
  * @param places where cards, practice values and sources stand, by id
  * @param tables published tables
  * @param house what the house sets over it
@@ -38,6 +39,7 @@ public record Book(
         Map<String, RuleText> rules,
         Map<String, DatedLimit> practice,
         Map<String, Source> sources,
+        UsualFigures usual,
         Map<String, Located> places,
         Tables tables,
         House house,
@@ -51,6 +53,7 @@ public record Book(
             Map<String, RuleText> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
+            UsualFigures usual,
             Map<String, Located> places,
             Tables tables,
             House house) {
@@ -62,6 +65,7 @@ public record Book(
                 rules,
                 practice,
                 sources,
+                usual,
                 places,
                 tables,
                 house,
@@ -136,7 +140,7 @@ public record Book(
         house.severities()
                 .forEach((id, set) ->
                         rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, house);
+        return new Book(cover, hash, regions, rated, rules, practice, sources, usual, places, tables, house);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

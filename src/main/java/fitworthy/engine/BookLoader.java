@@ -11,6 +11,8 @@ import fitworthy.book.Source;
 import fitworthy.book.TableReader;
 import fitworthy.book.TitlePage;
 import fitworthy.book.Unread;
+import fitworthy.book.UsualFigure;
+import fitworthy.book.UsualFigures;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
@@ -32,6 +34,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
@@ -40,6 +43,9 @@ import org.kie.api.runtime.KieSessionsPool;
 
 /** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
 public final class BookLoader {
+
+    /** Folders of a book that hold no rules. */
+    private static final Set<String> NO_TOPIC = Set.of("tables", UsualFigures.FOLDER);
 
     private final Path folder;
     private final CacheFolder cached;
@@ -115,12 +121,14 @@ public final class BookLoader {
                 new TreeMap<>(),
                 new TreeMap<>(),
                 new TreeMap<>(),
+                new TreeMap<>(),
                 unread);
         sources(parts);
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path topic : topics(folder, faults)) {
             topic(topic, parts, texts);
         }
+        usual(parts);
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
@@ -144,6 +152,7 @@ public final class BookLoader {
                 parts.rules(),
                 parts.practice(),
                 parts.sources(),
+                new UsualFigures(parts.usual()),
                 parts.places(),
                 tables,
                 House.NONE);
@@ -182,7 +191,7 @@ public final class BookLoader {
     private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory)
-                    .filter(topic -> !topic.endsWith("tables"))
+                    .filter(topic -> !NO_TOPIC.contains(topic.getFileName().toString()))
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -198,6 +207,25 @@ public final class BookLoader {
             parts.sources().put(id, bound.record());
             parts.places().put(id, bound.places());
         });
+    }
+
+    private void usual(BookParts parts) {
+        for (String page : UsualFigures.PAGES) {
+            Path file = folder.resolve(UsualFigures.FOLDER).resolve(page);
+            if (Files.exists(file)) {
+                files.sound(file, UsualFigure.class, parts.unread()).forEach((id, bound) -> {
+                    Bound<UsualFigure> first = parts.usual().putIfAbsent(id, bound);
+                    if (first != null) {
+                        twice(id, bound.places().beginning(), first.places());
+                    }
+                });
+            }
+        }
+    }
+
+    private void twice(String id, Place place, Located first) {
+        faults.add(new Fault(
+                place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
     }
 
     private void topic(Path topic, BookParts parts, Map<String, String> texts) {
@@ -223,8 +251,7 @@ public final class BookLoader {
             }
             Located first = parts.places().put(id, bound.places());
             if (first != null) {
-                faults.add(new Fault(
-                        place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
+                twice(id, place, first);
             }
             into.put(id, bound.record());
         });

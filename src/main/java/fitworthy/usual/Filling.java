@@ -15,7 +15,7 @@ public final class Filling {
 
     /** The tree of a sheet with all that it leaves to the book; what cannot be filled in stays as it is. */
     public static Node.Mapping filled(Node.Mapping tree, Book book) {
-        return tree;
+        return new UsualFilling(tree, book).tree();
     }
 
     /**

@@ -83,6 +83,7 @@ class RuleEngineTest {
                         book.rules(),
                         book.practice(),
                         book.sources(),
+                        book.usual(),
                         book.places(),
                         book.tables(),
                         House.NONE),
