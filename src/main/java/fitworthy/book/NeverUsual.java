@@ -36,6 +36,9 @@ public final class NeverUsual {
             Plausible.WHEEL_RATING,
             Plausible.INSULATION);
 
+    /** What is called like a rating and is none: how fine a filter is. */
+    private static final Set<Plausible> MEASURED = EnumSet.of(Plausible.FILTER);
+
     /** Groups, with all that is in them. */
     private static final Set<String> RATED_GROUPS =
             Set.of("ratings", "plate", "coupling", "fuse", "far-fuse", "hold-down");
@@ -53,10 +56,8 @@ public final class NeverUsual {
                         "rim-least",
                         "rim-most",
                         "speed-symbol",
-                        "reference-pressure",
                         "most-pressure",
                         "wading",
-                        "feed",
                         "load-least",
                         "load-most")
                 .forEach(name -> NAMED.put(name, RATING));
@@ -72,6 +73,7 @@ public final class NeverUsual {
                         "lithium-curve",
                         "cold-charging",
                         "breakaway",
+                        "made-for",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));
         List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb").forEach(name -> NAMED.put(name, PAPERS));
@@ -83,11 +85,14 @@ public final class NeverUsual {
 
     /** Why a field's value is never usual; nothing where it may be. @param path the way to it */
     public static Optional<String> because(NodePath path, FieldSchema field) {
-        if (RATED.contains(field.description().within())
+        boolean winchFeed = field.name().equals("feed") && field.content() == FieldSchema.Content.FIGURE;
+        if (winchFeed
+                || RATED.contains(field.description().within())
                 || path.above().steps().stream().anyMatch(step -> RATED_GROUPS.contains(step.toString()))) {
             return Optional.of(RATING);
         }
-        boolean ofFilter = field.description().within() == Plausible.FILTER;
-        return ofFilter ? Optional.empty() : Optional.ofNullable(NAMED.get(field.name()));
+        return MEASURED.contains(field.description().within())
+                ? Optional.empty()
+                : Optional.ofNullable(NAMED.get(field.name()));
     }
 }

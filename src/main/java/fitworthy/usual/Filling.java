@@ -18,6 +18,14 @@ public final class Filling {
         return new UsualFilling(tree, book).tree();
     }
 
+    /** A usual figure in use. @param index which of its values, counted from zero */
+    public record Use(String id, int index) {}
+
+    /** The usual figures of the book that stand in a sheet once it is filled in. */
+    public static List<Use> uses(Node.Mapping tree, Book book) {
+        return new UsualFilling(tree, book).uses();
+    }
+
     /**
      * The sheet of a tree, with all that it leaves to the book.
      *
