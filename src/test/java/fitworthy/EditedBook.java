@@ -72,6 +72,7 @@ public final class EditedBook {
                 old.sources(),
                 old.places(),
                 old.tables(),
+                old.usualPlaces(),
                 old.house());
     }
 

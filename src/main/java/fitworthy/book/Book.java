@@ -27,6 +27,7 @@ import java.util.TreeSet;
  * @param sources texts cited, by id
  * @param places where cards, practice values and sources stand, by id
  * @param tables published tables
+ * @param usualPlaces the places in words that a sheet may name
  * @param house what the house sets over it
  * @param values the practice values of each region by day
  */
@@ -40,6 +41,7 @@ public record Book(
         Map<String, Source> sources,
         Map<String, Located> places,
         Tables tables,
+        UsualPlaces usualPlaces,
         House house,
         PracticeValues values) {
 
@@ -53,6 +55,7 @@ public record Book(
             Map<String, Source> sources,
             Map<String, Located> places,
             Tables tables,
+            UsualPlaces usualPlaces,
             House house) {
         this(
                 cover,
@@ -64,6 +67,7 @@ public record Book(
                 sources,
                 places,
                 tables,
+                usualPlaces,
                 house,
                 new PracticeValues(regions, practice, house, rules, cards));
     }
@@ -136,7 +140,7 @@ public record Book(
         house.severities()
                 .forEach((id, set) ->
                         rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, house);
+        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, usualPlaces, house);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

@@ -11,6 +11,8 @@ import fitworthy.book.Source;
 import fitworthy.book.TableReader;
 import fitworthy.book.TitlePage;
 import fitworthy.book.Unread;
+import fitworthy.book.UsualPlace;
+import fitworthy.book.UsualPlaces;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
@@ -122,6 +124,7 @@ public final class BookLoader {
             topic(topic, parts, texts);
         }
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
+        UsualPlaces places = places(folder.resolve("usual").resolve("places.yaml"), parts);
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
                 faults.isEmpty() ? keptRules.join().filter(rules -> rules.key().equals(key)) : Optional.empty();
@@ -146,6 +149,7 @@ public final class BookLoader {
                 parts.sources(),
                 parts.places(),
                 tables,
+                places,
                 House.NONE);
         return new RuleEngine(book, sessions);
     }
@@ -182,7 +186,7 @@ public final class BookLoader {
     private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory)
-                    .filter(topic -> !topic.endsWith("tables"))
+                    .filter(topic -> !topic.endsWith("tables") && !topic.endsWith("usual"))
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -198,6 +202,13 @@ public final class BookLoader {
             parts.sources().put(id, bound.record());
             parts.places().put(id, bound.places());
         });
+    }
+
+    /** The places in words; a book may do without. */
+    private UsualPlaces places(Path file, BookParts parts) {
+        return Files.exists(file)
+                ? UsualPlaces.of(files.sound(file, UsualPlace.class, parts.unread()), parts, faults)
+                : UsualPlaces.NONE;
     }
 
     private void topic(Path topic, BookParts parts, Map<String, String> texts) {

@@ -85,6 +85,7 @@ class RuleEngineTest {
                         book.sources(),
                         book.places(),
                         book.tables(),
+                        book.usualPlaces(),
                         House.NONE),
                 RuleCompiler.load(compiled));
     }
