@@ -13,6 +13,8 @@ import fitworthy.book.TitlePage;
 import fitworthy.book.Unread;
 import fitworthy.book.UsualFigure;
 import fitworthy.book.UsualFigures;
+import fitworthy.book.UsualPlace;
+import fitworthy.book.UsualPlaces;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
@@ -130,6 +132,7 @@ public final class BookLoader {
         }
         usual(parts);
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
+        UsualPlaces places = places(folder.resolve("usual").resolve("places.yaml"), parts);
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
                 faults.isEmpty() ? keptRules.join().filter(rules -> rules.key().equals(key)) : Optional.empty();
@@ -155,6 +158,7 @@ public final class BookLoader {
                 new UsualFigures(parts.usual()),
                 parts.places(),
                 tables,
+                places,
                 House.NONE);
         return new RuleEngine(book, sessions);
     }
@@ -226,6 +230,13 @@ public final class BookLoader {
     private void twice(String id, Place place, Located first) {
         faults.add(new Fault(
                 place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
+    }
+
+    /** The places in words; a book may do without. */
+    private UsualPlaces places(Path file, BookParts parts) {
+        return Files.exists(file)
+                ? UsualPlaces.of(files.sound(file, UsualPlace.class, parts.unread()), parts, faults)
+                : UsualPlaces.NONE;
     }
 
     private void topic(Path topic, BookParts parts, Map<String, String> texts) {
