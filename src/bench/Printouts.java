@@ -49,7 +49,7 @@ final class Printouts {
                         advice,
                         new Mending(List.of(), List.of(), 0, true),
                         Optional.empty(),
-                        new Imprint("sheet.yaml", "", "bench", time)),
+                        new Imprint("sheet.yaml", "", "", "bench", time)),
                 Integer.parseInt(args[0]));
         double before = processorSeconds();
         byte[] bytes = PdfLayout.of(report, Paper.A4, "bench", time).bytes();
