@@ -21,6 +21,9 @@ public final class QuantityText {
 
     public static final int LONGEST = 100;
     public static final String NUMBER = "[0-9]{1,12}(?:\\.[0-9]{1,12})?";
+    /** With a comma for the decimal point where it cannot stand between thousands. */
+    public static final String WITH_COMMA =
+            "(?:[0-9]{1,12},(?:[0-9]{1,2}|[0-9]{4,12})|0,[0-9]{3})";
     /** Spaces and a minus sign that look like the plain ones, as they come with copied text. */
     public static final String SPACE = "[\\s\\u00A0\\u2007\\u2009\\u202F]";
 
@@ -30,8 +33,13 @@ public final class QuantityText {
     private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_UP);
     private static final Pattern SPACES = Pattern.compile(SPACE);
     private static final Pattern MINUSES = Pattern.compile(MINUS);
-    private static final Pattern QUANTITY = Pattern.compile("([-+]?" + NUMBER + ")\\s*([^0-9\\s+\u00B1-][^+\u00B1]*?)?"
-            + "(?:\\s*" + TOLERANCE + "\\s*(" + NUMBER + ")\\s*(.*?))?");
+    private static final Pattern COMMA = Pattern.compile(WITH_COMMA);
+    private static final String WRITTEN = "[0-9]{1,12}(?:[.,][0-9]{1,12})?";
+    private static final Pattern QUANTITY = Pattern.compile("([-+]?" + WRITTEN
+            + ")\\s*([^0-9\\s+\u00B1.,-][^+\u00B1]*?)?(?:\\s*" + TOLERANCE + "\\s*(" + WRITTEN + ")\\s*(.*?))?");
+    /** More separators than a decimal point, or a space that separates. */
+    private static final Pattern THOUSANDS =
+            Pattern.compile("[-+]?[0-9]{1,3}(?: [0-9]{3}\\b|[.,][0-9]{3}(?=[.,][0-9])).*");
 
     private QuantityText() {}
 
@@ -46,25 +54,41 @@ public final class QuantityText {
             throw new Unreadable(quoted(text) + " is too long for a quantity");
         }
         boolean typed = text.chars().allMatch(letter -> letter >= ' ' && letter <= '~');
-        Matcher matcher = QUANTITY.matcher((typed
+        String plain = (typed
                         ? text
                         : MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-"))
-                .strip());
+                .strip();
+        Matcher matcher = QUANTITY.matcher(plain);
         if (!matcher.matches()) {
-            throw new Unreadable(quoted(text) + " is not a quantity");
+            throw new Unreadable(quoted(text)
+                    + (THOUSANDS.matcher(plain).matches()
+                            ? " separates thousands: write the number without, as in 1250 or 1250.5"
+                            : " is not a quantity"));
         }
+        double value = number(text, matcher, 1);
         double size = size(text, "", matcher.group(2), dimension);
-        double value = Double.parseDouble(matcher.group(1));
         if (matcher.group(3) == null) {
             return Figure.of(value * size);
         }
-        double tolerance = Double.parseDouble(matcher.group(3));
+        double tolerance = number(text, matcher, 3);
         boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
         return Figure.of(
                 value * size,
                 share
                         ? Math.abs(value) * size * tolerance / 100
                         : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
+    }
+
+    /** A number as written. @throws Unreadable where its comma may stand between thousands as well as for a point */
+    private static double number(String text, Matcher quantity, int group) throws Unreadable {
+        String written = quantity.group(group);
+        String digits = written.replaceFirst("^[-+]", "");
+        if (digits.contains(",") && !COMMA.matcher(digits).matches()) {
+            String unit = quantity.group(group + 1) == null ? "" : " " + quantity.group(group + 1);
+            throw new Unreadable(quoted(text) + " could be " + written.replace(",", "") + unit + " or "
+                    + written.replace(',', '.') + unit + ": write the one that is meant");
+        }
+        return Double.parseDouble(written.replace(',', '.'));
     }
 
     /** A value from the unit used inside, written in the unit given with up to six digits and no more than it needs. */
@@ -82,7 +106,7 @@ public final class QuantityText {
 
     private static double size(String text, String where, String unit, Dimension dimension) throws Unreadable {
         String given = unit == null ? "" : unit;
-        Double size = dimension.units().get(given);
+        Double size = UnitWords.size(dimension, given);
         if (size != null) {
             return size;
         }
@@ -90,12 +114,16 @@ public final class QuantityText {
         if (given.isEmpty()) {
             throw new Unreadable(shown + " has no unit");
         }
+        if (UnitWords.doubtful(given) != null) {
+            throw new Unreadable(
+                    shown + " has a unit that could be either of two: write " + UnitWords.doubtful(given));
+        }
+        Dimension other = UnitWords.dimension(given);
         throw new Unreadable(
-                Dimension.ofUnit(given) == null
+                other == null
                         ? shown + " has a unit that is not known"
                                 + Words.suggestion(given, dimension.units().keySet())
-                        : shown + " has a unit of "
-                                + Words.hyphenated(Dimension.ofUnit(given).name()) + " where one of "
+                        : shown + " has a unit of " + Words.hyphenated(other.name()) + " where one of "
                                 + Words.hyphenated(dimension.name()) + " belongs");
     }
 }

@@ -37,7 +37,7 @@ public final class SheetReader {
      */
     public static Sheet sheet(Node.Mapping root, Set<String> regions, List<Fault> faults) throws FaultsException {
         if (root != null) {
-            Bound<Sheet> read = Binder.bind(Sheet.class, root, faults);
+            Bound<Sheet> read = Binder.bind(Sheet.class, Sidewalls.split(root, faults), faults);
             new SheetChecks(read, regions, faults).run();
             if (faults.isEmpty()) {
                 return read.record();

@@ -20,7 +20,8 @@ final class TyreChecks {
         if (!size.isEmpty() && TyreSize.read(size).isEmpty()) {
             faults.tell(
                     "'" + Words.shortened(size, 60) + "' is not a tyre size",
-                    "size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed symbol",
+                    "size: 265/65R17, 33x12.50R15 or 7.50R16; load index and speed symbol may follow, as in"
+                            + " 265/65R17 112S",
                     path.to("size"));
         }
     }

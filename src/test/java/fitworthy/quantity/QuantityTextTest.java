@@ -2,7 +2,10 @@ package fitworthy.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -92,6 +95,76 @@ class QuantityTextTest {
         assertEquals(4, figure.tolerance(), 1e-9);
     }
 
+    /** Spellings of the trade, each held against the unit whose size is published. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '`',
+            value = {
+                "95kg; 95 kg; MASS",
+                "95 KG; 95 kg; MASS",
+                "95 kgs; 95 kg; MASS",
+                "95 Kgs.; 95 kg; MASS",
+                "2.4 tonnes; 2.4 t; MASS",
+                "2,4 t; 2.4 t; MASS",
+                "0,125 t; 0.125 t; MASS",
+                "12,5 kg +/- 0,5 kg; 12.5 kg +/- 0.5 kg; MASS",
+                "5 Pounds; 5 lb; MASS",
+                "4 inch; 4 in; LENGTH",
+                "4\"; 4 in; LENGTH",
+                "4''; 4 in; LENGTH",
+                "4\u2033; 4 in; LENGTH",
+                "4 \u201D; 4 in; LENGTH",
+                "9'; 9 ft; LENGTH",
+                "9 feet; 9 ft; LENGTH",
+                "650 mm.; 650 mm; LENGTH",
+                "650MM; 650 mm; LENGTH",
+                "3,5 m; 3.5 m; LENGTH",
+                "5 \u00B5m; 5 um; LENGTH",
+                "80 l; 80 L; VOLUME",
+                "80 litres; 80 L; VOLUME",
+                "2800CC; 2800 cc; VOLUME",
+                "2800 cm\u00B3; 2800 cc; VOLUME",
+                "1.5 ML; 1.5 mL; VOLUME",
+                "16 mm\u00B2; 16 mm2; AREA",
+                "0.9 Bar; 0.9 bar; PRESSURE",
+                "35PSI; 35 psi; PRESSURE",
+                "110 kph; 110 km/h; SPEED",
+                "110 KM/H; 110 km/h; SPEED",
+                "12v; 12 V; VOLTAGE",
+                "12 volts; 12 V; VOLTAGE",
+                "40 amps; 40 A; CURRENT",
+                "100AH; 100 Ah; CHARGE",
+                "2 hrs; 2 h; TIME",
+                "3 wks; 3 weeks; TIME",
+                "477 mhz; 477 MHz; FREQUENCY",
+                "45 \u00B0C; 45 degC; TEMPERATURE",
+                "45 C; 45 degC; TEMPERATURE",
+                "28\u00B0; 28 deg; ANGLE",
+                "90 percent; 90 %; SHARE",
+                "260 lbs/in; 260 lb/in; STIFFNESS",
+                "11,5 l/100 km; 11.5 L/100km; CONSUMPTION",
+                "1,5; 1.5; COUNT"
+            })
+    void tradesSpellingIsTheUnit(String written, String plain, Dimension dimension) throws QuantityText.Unreadable {
+        assertEquals(QuantityText.parse(plain, dimension), QuantityText.parse(written, dimension));
+        String pattern = UnitWords.pattern(Set.of(dimension));
+        String unit = written.replaceAll("^[0-9.,]+ ?| \\+/-.*", "");
+        assertTrue(unit.matches(pattern), () -> "the schema refuses '" + unit + "' by " + pattern);
+    }
+
+    @Test
+    void smallAndLargeLettersOfADimensionMeanOneUnit() {
+        for (Dimension dimension : Dimension.values()) {
+            dimension
+                    .units()
+                    .forEach((unit, size) -> {
+                        assertEquals(size, UnitWords.size(dimension, unit.toLowerCase(Locale.ROOT)), unit);
+                        assertEquals(size, UnitWords.size(dimension, unit.toUpperCase(Locale.ROOT)), unit);
+                    });
+        }
+    }
+
     @Test
     void toleranceInPercentIsAShareOfTheValue() throws QuantityText.Unreadable {
         assertEquals(4, QuantityText.parse("80 kg +/- 5 %", Dimension.MASS).tolerance(), 1e-9);
@@ -125,7 +198,21 @@ class QuantityTextTest {
                 "85 kg +/- 4; MASS; '85 kg +/- 4', after +/-, has no unit",
                 "85 +/- 4 kg; MASS; '85 +/- 4 kg' has no unit",
                 "1234567890123 kg; MASS; '1234567890123 kg' is not a quantity",
-                "kg; MASS; 'kg' is not a quantity"
+                "kg; MASS; 'kg' is not a quantity",
+                "1,250 kg; MASS; '1,250 kg' could be 1250 kg or 1.250 kg: write the one that is meant",
+                "-1,250 mm; LENGTH; '-1,250 mm' could be -1250 mm or -1.250 mm: write the one that is meant",
+                "85 kg +/- 1,250 g; MASS; '85 kg +/- 1,250 g' could be 1250 g or 1.250 g: write the one that is meant",
+                "1,250,000 g; MASS; '1,250,000 g' separates thousands: write the number without, as in 1250 or 1250.5",
+                "1,250.5 kg; MASS; '1,250.5 kg' separates thousands: write the number without, as in 1250 or 1250.5",
+                "1.250,5 kg; MASS; '1.250,5 kg' separates thousands: write the number without, as in 1250 or 1250.5",
+                "1 250 kg; MASS; '1 250 kg' separates thousands: write the number without, as in 1250 or 1250.5",
+                "20 gal; VOLUME; '20 gal' has a unit that could be either of two: write 'US gal' or 'imp gal'",
+                "2.4 tons; MASS; '2.4 tons' has a unit that could be either of two: write 't' for 1000 kg, or 'kg' or"
+                        + " 'lb'",
+                "5 Gallons; MASS; '5 Gallons' has a unit that could be either of two: write 'US gal' or 'imp gal'",
+                "12 volts; CURRENT; '12 volts' has a unit of voltage where one of current belongs",
+                "5 C; LENGTH; '5 C' has a unit of temperature where one of length belongs",
+                "5' 10\"; LENGTH; '5' 10\"' has a unit that is not known"
             })
     void anythingElseIsRefused(String text, Dimension dimension, String message) {
         assertEquals(

@@ -58,8 +58,8 @@ class SheetReaderTest {
                             + " one of mass belongs -> gvm: 3100 kg (units: kg, t, g, lb)"),
             new Spoilt(
                     "gvm: 3100 kg",
-                    "gvm: 3100 kgs",
-                    "15:10 vehicle.ratings.gvm: '3100 kgs' has a unit that is not known"
+                    "gvm: 3100 kgm",
+                    "15:10 vehicle.ratings.gvm: '3100 kgm' has a unit that is not known"
                             + " (did you mean 'kg'?) -> gvm: 3100 kg (units: kg, t, g, lb)"),
             new Spoilt(
                     "gvm: 3100 kg",
@@ -68,8 +68,8 @@ class SheetReaderTest {
             new Spoilt(
                     "gvm: 3100 kg",
                     "gvm: 3,100 kg",
-                    "15:10 vehicle.ratings.gvm: '3,100 kg' has a unit that is not known -> gvm: 3100 kg (units: kg, "
-                            + "t, g, lb)"),
+                    "15:10 vehicle.ratings.gvm: '3,100 kg' could be 3100 kg or 3.100 kg: write the one that is meant"
+                            + " -> gvm: 3100 kg (units: kg, t, g, lb)"),
             new Spoilt(
                     "gvm: 3100 kg",
                     "gvm: heavy",
@@ -250,8 +250,8 @@ class SheetReaderTest {
                     "{name: Bar, kind: bar,",
                     "{name: Bar, kind: tyres, size: 265-65,",
                     "22:36 fitments.2.size: '265-65' is"
-                            + " not a tyre size -> size: 265/65R17, 33x12.50R15 or 7.50R16, without load index and speed "
-                            + "symbol"),
+                            + " not a tyre size -> size: 265/65R17, 33x12.50R15 or 7.50R16; load index and speed "
+                            + "symbol may follow, as in 265/65R17 112S"),
             new Spoilt(
                     "kind: bar",
                     "kind: snorkel, joints: [{name: a}, {name: a}]",
@@ -395,6 +395,40 @@ class SheetReaderTest {
                         "22:23 fitments.2.kind",
                         "32:14 cases.1.aboard.1"),
                 starts);
+    }
+
+    private static final String TYRES = "  tyres: {%s}\n  mass:";
+
+    private static TyreDetails.Tyres tyres(String fields) throws FaultsException {
+        return BadSheet.read(BadSheet.with("  mass:", TYRES.formatted(fields)))
+                .vehicle()
+                .tyres();
+    }
+
+    @Test
+    void loadIndexAndSpeedSymbolMayStandTogether() throws FaultsException {
+        TyreDetails.Tyres apart = tyres("size: LT265/65R17, load-index: 121, dual-load-index: 118, speed-symbol: S");
+        assertEquals(apart, tyres("size: LT265/65R17, load-index: 121/118S"));
+        assertEquals(apart, tyres("size: LT265/65R17, load-index: 121/118 s"));
+        assertEquals(apart, tyres("size: LT265/65R17 121/118S"));
+        assertEquals(apart, tyres("size: LT265/65R17 121/118S, load-index: 121, speed-symbol: S"));
+        assertEquals(
+                tyres("size: 265/65R17, load-index: 112, speed-symbol: S"), tyres("size: 265/65R17, load-index: 112S"));
+    }
+
+    @Test
+    void sidewallThatContradictsItsFieldsIsRefused() throws FaultsException {
+        assertEquals(
+                List.of("8:54 vehicle.tyres.speed-symbol: is 'T', but '116S' gives S -> one of the two, as the"
+                        + " sidewall says"),
+                BadSheet.faults(BadSheet.with(
+                        "  mass:",
+                        TYRES.formatted("size: 265/65R17, load-index: 116S, speed-symbol: T"))));
+        assertEquals(
+                List.of("8:42 vehicle.tyres.load-index: is '110', but '265/65R17 112S' gives 112 -> one of the two,"
+                        + " as the sidewall says"),
+                BadSheet.faults(BadSheet.with(
+                        "  mass:", TYRES.formatted("size: 265/65R17 112S, load-index: 110"))));
     }
 
     @Test

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.UnitWords;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.EnumSet;
 import java.util.stream.Collectors;
 
 /**
@@ -23,6 +25,9 @@ import java.util.stream.Collectors;
  * (null) counts as left out, as it does for the reader.
  */
 final class SheetSchema {
+
+    private static final String INDEX_AND_SYMBOL =
+            "^" + QuantityText.SPACE + "*" + Sidewalls.INDEX_AND_SYMBOL + QuantityText.SPACE + "*$";
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -121,9 +126,15 @@ final class SheetSchema {
                 }
             }
             case FIGURE -> {
-                into.put(
-                        "$ref",
-                        figure(field.description().in(), field.description().signed()));
+                String figure =
+                        figure(field.description().in(), field.description().signed());
+                if (field.name().equals("load-index")) {
+                    ArrayNode either = into.putArray("anyOf");
+                    either.addObject().put("$ref", figure);
+                    either.addObject().put("type", "string").put("pattern", INDEX_AND_SYMBOL);
+                } else {
+                    into.put("$ref", figure);
+                }
                 if (needed) {
                     into.set(
                             "type",
@@ -223,22 +234,11 @@ final class SheetSchema {
     private static String pattern(Dimension dimension, boolean signed) {
         String space = QuantityText.SPACE + "*";
         String sign = signed ? "(?:\\+|" + QuantityText.MINUS + ")?" : "\\+?";
-        String unit = units(List.copyOf(dimension.units().keySet()));
-        List<String> tolerances = new ArrayList<>(dimension.units().keySet());
-        if (!tolerances.contains("%")) {
-            tolerances.add("%");
-        }
-        return "^(?:ask|unknown|(?:about" + QuantityText.SPACE + "+)?" + space + sign + QuantityText.NUMBER + space
-                + unit + space + "(?:"
-                + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER
-                + space
-                + units(tolerances) + ")?" + space + ")$";
-    }
-
-    private static String units(List<String> units) {
-        return units.stream()
-                .map(each -> each.replace(" ", QuantityText.SPACE))
-                .collect(Collectors.joining("|", "(?:", ")"));
+        String number = "(?:" + QuantityText.NUMBER + "|" + QuantityText.WITH_COMMA + ")";
+        return "^(?:ask|unknown|(?:about" + QuantityText.SPACE + "+)?" + space + sign + number + space
+                + UnitWords.pattern(EnumSet.of(dimension)) + space + "(?:"
+                + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + number + space
+                + UnitWords.pattern(EnumSet.of(dimension, Dimension.SHARE)) + ")?" + space + ")$";
     }
 
     private static ArrayNode types(boolean needed, String... types) {
