@@ -70,13 +70,17 @@ public final class Adviser {
 
     /** The same within other bounds. */
     public static Advice advise(RuleEngine engine, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
-        Advice advice = new Adviser(engine, sheet, bounds).advise(cases);
+        Advice advice = untold(engine, sheet, cases, bounds);
         List<Missing> guesses = Guesses.of(sheet);
         return guesses.isEmpty()
                 ? advice
-                : new Guessing(advice, guesses, left -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds)
-                                .advise(cases))
+                : new Guessing(advice, guesses, left -> untold(engine, Guesses.leftOut(sheet, left), cases, bounds))
                         .told();
+    }
+
+    /** The same as if every guess were stated: what rests on one is not told apart. */
+    static Advice untold(RuleEngine engine, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
+        return new Adviser(engine, sheet, bounds).advise(cases);
     }
 
     private Advice advise(Set<String> cases) {

@@ -269,7 +269,7 @@ public final class Arrangement {
         return findings.stream().anyMatch(group -> group.severity() == severity);
     }
 
-    /** The figures to bring, what several parts lack asked for once. */
+    /** The figures to bring, what several parts lack asked for once, and what most hangs on first. */
     public List<MissingFigure> figuresToBring() {
         return waitedFor(figure -> !figure.missing().isInBook());
     }
@@ -279,8 +279,15 @@ public final class Arrangement {
         return waitedFor(figure -> figure.missing().isInBook());
     }
 
+    /** The guesses on which something is in order, what most rests on first. */
+    public List<MissingFigure> guessesToReplace() {
+        return MissingFigure.guessed(advice, false);
+    }
+
     private List<MissingFigure> waitedFor(Predicate<MissingFigure> wanted) {
-        return MissingFigure.of(advice.notAssessed()).stream().filter(wanted).toList();
+        return MissingFigure.of(advice.notAssessed(), advice.sheet()).stream()
+                .filter(wanted)
+                .toList();
     }
 
     /** What is left of each mass limit. */

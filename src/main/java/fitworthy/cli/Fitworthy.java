@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         subcommands = {
             Check.class,
+            AskQuestions.class,
             Explain.class,
             Mend.class,
             Compare.class,

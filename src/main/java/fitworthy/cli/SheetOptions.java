@@ -56,6 +56,11 @@ final class SheetOptions {
         return view.of(engine).read(tree, faults);
     }
 
+    /** The sheet with its file, which gets answers. To be called after {@link #engine}. */
+    AnsweredSheet answered(RuleEngine engine) throws FaultsException {
+        return new AnsweredSheet(sheetFile, view.of(engine), read(engine));
+    }
+
     /** The name of the sheet's file. */
     String fileName() {
         return sheetFile.getFileName().toString();

@@ -7,8 +7,6 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -32,19 +30,6 @@ final class GuessWords {
     /** How many checks are in order only if guesses hold. */
     static String count(Counts counts) {
         return counts.held() + (counts.held() == 1 ? " check" : " checks") + " in order if the guesses hold";
-    }
-
-    /** How many checks that are in order rest on each guess, what most rests on first. */
-    static Map<Missing, Long> byGuess(Arrangement arrangement) {
-        Map<Missing, Long> checks = arrangement.held().stream()
-                .flatMap(group -> group.outcomes().stream()
-                        .flatMap(held -> held.guesses().stream())
-                        .distinct())
-                .collect(Collectors.groupingBy(guess -> guess, LinkedHashMap::new, Collectors.counting()));
-        return checks.entrySet().stream()
-                .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
     }
 
     /** What is so if the guesses hold. */

@@ -234,11 +234,14 @@ public final class TextPrintout {
             return;
         }
         page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + "; find out:");
-        GuessWords.byGuess(arrangement)
-                .forEach((guess, checks) -> page.hanging(
-                        "  - ",
-                        guess.path() + ": " + guess.meaning() + ", for " + checks + (checks == 1 ? " check" : " checks")
-                                + ". Find it: " + guess.find() + "."));
+        arrangement.guessesToReplace().forEach(guess -> {
+            int checks = guess.stakes().checks().size();
+            page.hanging(
+                    "  - ",
+                    guess.field() + ": " + guess.missing().meaning() + ", for " + checks
+                            + (checks == 1 ? " check" : " checks") + ". Find it: "
+                            + guess.missing().find() + ".");
+        });
         if (everything) {
             arrangement.held().forEach(this::held);
         }

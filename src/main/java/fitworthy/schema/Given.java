@@ -44,7 +44,8 @@ public record Given(String path, FieldSchema field, Object value) {
         }
     }
 
-    private static String name(Record group, int position) {
+    /** What an item of a list is called: its name, or where it stands. */
+    static String name(Record group, int position) {
         return RecordSchema.of(group.getClass()).fields().stream()
                 .filter(field -> field.name().equals("name"))
                 .map(field -> (String) field.in(group))

@@ -7,6 +7,7 @@ import fitworthy.quantity.Money;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,52 +17,90 @@ import java.util.function.Predicate;
 /** The figures and answers of a sheet that somebody guessed. */
 public final class Guesses {
 
-    private final Predicate<Missing> left;
-    private final List<Missing> found = new ArrayList<>();
+    /** What stands in the place of a guess. */
+    @FunctionalInterface
+    private interface Put {
 
-    private Guesses(Predicate<Missing> left) {
-        this.left = left;
+        /** @param value a {@link Figure} or a {@link Choice} @param at its field */
+        Object inPlaceOf(Object value, Missing at, FieldSchema field);
+    }
+
+    private final Put put;
+
+    private Guesses(Put put) {
+        this.put = put;
     }
 
     /** The fields that hold a guess, in the order of the sheet's fields. */
     public static List<Missing> of(Sheet sheet) {
-        Guesses guesses = new Guesses(guess -> false);
-        guesses.value(sheet);
-        return guesses.found;
+        List<Missing> found = new ArrayList<>();
+        changed(sheet, (value, at, field) -> {
+            found.add(at);
+            return value;
+        });
+        return found;
     }
 
     /** The sheet as if the guesses that match had been left out. */
     public static Sheet leftOut(Sheet sheet, Predicate<Missing> guesses) {
-        return (Sheet) new Guesses(guesses).value(sheet);
+        return changed(sheet, (value, at, field) -> !guesses.test(at)
+                ? value
+                : value instanceof Figure ? Figure.missing(at) : Choice.missing(at));
     }
 
-    private Object value(Object value) {
+    /**
+     * The sheet as it may be instead of a guess: stated as the least and as the most that a figure may be, or as each of
+     * the other answers.
+     */
+    public static List<Sheet> otherwise(Sheet sheet, Missing guess) {
+        List<Object> others = new ArrayList<>();
+        changed(sheet, (value, at, field) -> {
+            if (at.equals(guess)) {
+                others.addAll(value instanceof Figure figure ? ends(figure, field) : otherAnswers((Choice<?>) value));
+            }
+            return value;
+        });
+        return others.stream()
+                .map(other -> changed(sheet, (value, at, field) -> at.equals(guess) ? other : value))
+                .toList();
+    }
+
+    private static List<Figure> ends(Figure guess, FieldSchema field) {
+        double least = guess.value() - guess.tolerance();
+        return List.of(
+                Figure.of(field.description().signed() ? least : Math.max(0, least), 0),
+                Figure.of(guess.value() + guess.tolerance(), 0));
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static List<Object> otherAnswers(Choice<?> guess) {
+        return Arrays.stream(guess.value().getDeclaringClass().getEnumConstants())
+                .filter(answer -> answer != guess.value())
+                .<Object>map(answer -> Choice.of((Enum) answer))
+                .toList();
+    }
+
+    private static Sheet changed(Sheet sheet, Put put) {
+        return (Sheet) new Guesses(put).value(sheet, null);
+    }
+
+    /** @param field in which the value stands; null for the whole sheet */
+    private Object value(Object value, FieldSchema field) {
         if (value instanceof Figure figure) {
-            return figure.guess()
-                    .filter(this::leaves)
-                    .<Object>map(Figure::missing)
-                    .orElse(figure);
+            return figure.guess().map(at -> put.inPlaceOf(figure, at, field)).orElse(figure);
         }
         if (value instanceof Choice<?> choice) {
-            return choice.guess()
-                    .filter(this::leaves)
-                    .<Object>map(Choice::missing)
-                    .orElse(choice);
+            return choice.guess().map(at -> put.inPlaceOf(choice, at, field)).orElse(choice);
         }
         if (value instanceof List<?> list) {
-            return list.stream().map(this::value).toList();
+            return list.stream().map(item -> value(item, field)).toList();
         }
         if (value instanceof Map<?, ?> map) {
             Map<Object, Object> values = new LinkedHashMap<>();
-            map.forEach((key, entry) -> values.put(key, value(entry)));
+            map.forEach((key, entry) -> values.put(key, value(entry, field)));
             return values;
         }
         return value instanceof Record group && !(value instanceof Money) ? group(group) : value;
-    }
-
-    private boolean leaves(Missing guess) {
-        found.add(guess);
-        return left.test(guess);
     }
 
     private Record group(Record group) {
@@ -71,7 +110,7 @@ public final class Guesses {
         for (int i = 0; i < values.length; i++) {
             FieldSchema field = schema.fields().get(i);
             Object before = field.in(group);
-            Object after = value(before);
+            Object after = value(before, field);
             values[i] = field.optional() ? Optional.ofNullable(after) : after;
             same &= after == before;
         }

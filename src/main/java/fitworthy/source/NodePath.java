@@ -1,7 +1,11 @@
 package fitworthy.source;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The way from the top of a tree of nodes to one of its values, such as {@code fitments.3.at} or
@@ -52,6 +56,46 @@ public record NodePath(NodePath above, Step last) {
             path = step.matches(POSITION) ? path.to(Integer.parseInt(step)) : path.to(step);
         }
         return path;
+    }
+
+    /**
+     * The path that a person writes with dots, in a tree whose items are called by names that may have dots themselves.
+     *
+     * @return it by the positions of items, or null where a list has no such item; a field need not be there yet
+     */
+    public static NodePath find(String text, Node root) {
+        return find(text, root, TOP);
+    }
+
+    private static NodePath find(String rest, Node node, NodePath found) {
+        if (rest.isEmpty()) {
+            return found;
+        }
+        if (node instanceof Node.Listing listing) {
+            List<String> names = IntStream.rangeClosed(1, listing.items().size())
+                    .mapToObj(position -> TOP.to(position).byNames(listing))
+                    .toList();
+            String name = beginning(rest, names);
+            return name == null
+                    ? null
+                    : find(behind(rest, name), listing.items().get(names.indexOf(name)), found.to(names.indexOf(name) + 1));
+        }
+        Node.Mapping group = node instanceof Node.Mapping mapping ? mapping : new Node.Mapping(null, Map.of());
+        String known = beginning(rest, group.entries().keySet());
+        String name = known == null ? rest.split("\\.", 2)[0] : known;
+        return find(behind(rest, name), group.get(name), found.to(name));
+    }
+
+    /** The longest of some names that a path begins with, or null. */
+    private static String beginning(String path, Collection<String> names) {
+        return names.stream()
+                .filter(name -> path.equals(name) || path.startsWith(name + "."))
+                .max(Comparator.comparingInt(String::length))
+                .orElse(null);
+    }
+
+    private static String behind(String path, String name) {
+        return path.length() <= name.length() ? "" : path.substring(name.length() + 1);
     }
 
     public NodePath to(String name) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Changed copies of node trees. What is not changed is shared with the first tree, and keeps its place in the file.
@@ -57,6 +58,36 @@ public final class Trees {
     /** The same for a text, which stands where its group does. */
     public static Node.Mapping with(Node.Mapping root, NodePath path, String text) {
         return with(root, path, new Node.Scalar(path.above().nearestIn(root).place(), text, false));
+    }
+
+    /** A copy in which the path leads to this value, with the groups that are absent on the way there. */
+    public static Node.Mapping making(Node.Mapping root, NodePath path, Node value) {
+        Node.Mapping made = root;
+        NodePath above = NodePath.TOP;
+        for (NodePath.Step step : path.above().steps()) {
+            above = new NodePath(above, step);
+            Node found = above.in(made);
+            if (found == null || found instanceof Node.Blank) {
+                made = with(made, above, new Node.Mapping(value.place(), Map.of()));
+            }
+        }
+        return with(made, path, value);
+    }
+
+    /** Whether two trees say the same, wherever it stands and however it is written. */
+    public static boolean alike(Node one, Node other) {
+        if (one instanceof Node.Mapping group && other instanceof Node.Mapping with) {
+            return group.entries().keySet().equals(with.entries().keySet())
+                    && group.entries().keySet().stream().allMatch(name -> alike(group.get(name), with.get(name)));
+        }
+        if (one instanceof Node.Listing list && other instanceof Node.Listing with) {
+            return list.items().size() == with.items().size()
+                    && IntStream.range(0, list.items().size())
+                            .allMatch(i -> alike(list.items().get(i), with.items().get(i)));
+        }
+        return one instanceof Node.Scalar word && other instanceof Node.Scalar with
+                ? word.text().equals(with.text())
+                : one instanceof Node.Blank && other instanceof Node.Blank;
     }
 
     /** @param value null to take out what stands there */

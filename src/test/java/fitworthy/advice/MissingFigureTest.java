@@ -8,7 +8,12 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Card;
+import fitworthy.figures.Measures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
@@ -74,7 +79,24 @@ class MissingFigureTest {
     }
 
     private static NotAssessed open(String rule, Missing... missing) {
-        return new NotAssessed(new Judged(rule, null, null, null, ""), List.of(missing));
+        Measure judged = Measure.of(Measures.kinds().get("mass.loaded"), "vehicle", Figure.of(900));
+        return new NotAssessed(new Judged(rule, card(), null, judged, ""), List.of(missing));
+    }
+
+    private static Card card() {
+        try {
+            return Books.shipped().cards().get("mass.gvm-over");
+        } catch (FaultsException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static Sheet sheet() {
+        try {
+            return Sheets.plainWith("cargo: []");
+        } catch (FaultsException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static Missing lacks(String path) {
@@ -82,7 +104,7 @@ class MissingFigureTest {
     }
 
     private static List<String> asked(NotAssessed... open) {
-        return MissingFigure.of(List.of(open)).stream()
+        return MissingFigure.of(List.of(open), sheet()).stream()
                 .map(figure -> figure.field() + " for " + String.join(" ", figure.rules()))
                 .toList();
     }

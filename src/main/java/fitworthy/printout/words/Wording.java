@@ -216,6 +216,17 @@ public final class Wording {
         return fill(finding.judged().card().remedy(), finding);
     }
 
+    /** What a check would say if it found something; its figure may not be known yet. */
+    public static String title(Judged judged) {
+        String title = judged.card().title();
+        return fill(
+                judged.measure().isKnown() ? title : title.replace("{value}", "so much"),
+                judged,
+                Optional.empty(),
+                List.of(),
+                List.of());
+    }
+
     /** A card's text with its placeholders filled from what came of the rule. */
     public static String fill(String text, Assessed outcome) {
         return fill(text, outcome.judged(), outcome.comparison(), outcome.evidence(), outcome.practice());

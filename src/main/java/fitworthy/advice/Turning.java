@@ -1,0 +1,77 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.engine.Budget;
+import fitworthy.engine.RuleEngine;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Guesses;
+import fitworthy.sheet.Sheet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Tells which checks a guess can turn: those that come out otherwise where it is stated as the least or the most that it
+ * may be, or as another answer, and all else stays.
+ */
+final class Turning {
+
+    /** So that a sheet of guesses alone is still answered within seconds; one run is a whole look at the sheet. */
+    private static final int MOST_RUNS = 150;
+
+    private final RuleEngine engine;
+    private final Advice advice;
+    private final Map<Outcome.Key, Outcome> now;
+    private int runs;
+
+    /** @param engine what the advice was given by */
+    Turning(RuleEngine engine, Advice advice) {
+        this.engine = engine;
+        this.advice = advice;
+        this.now = byKey(advice);
+    }
+
+    /**
+     * What the spread of a guess can turn.
+     *
+     * @param rests what rests on it, all of which is taken to turn once too many guesses were tried
+     */
+    Stakes by(Missing guess, Stakes rests) {
+        if (runs >= MOST_RUNS) {
+            return rests;
+        }
+        return Stakes.of(Guesses.otherwise(advice.sheet(), guess).stream().flatMap(this::turned));
+    }
+
+    private Stream<Outcome> turned(Sheet other) {
+        runs++;
+        Map<Outcome.Key, Outcome> then =
+                byKey(Adviser.untold(engine, other, cases(), Budget.Bounds.USUAL));
+        Set<Outcome.Key> keys = new LinkedHashSet<>(now.keySet());
+        keys.addAll(then.keySet());
+        return keys.stream()
+                .filter(key -> !verdict(now.get(key)).equals(verdict(then.get(key))))
+                .map(key -> Objects.requireNonNullElseGet(then.get(key), () -> now.get(key)));
+    }
+
+    private Set<String> cases() {
+        return Set.copyOf(advice.loadings().stream()
+                .map(loading -> loading.loadCase().name())
+                .toList());
+    }
+
+    /** What a reader would call another answer: found, open, or nothing in the way. @param outcome null for none */
+    private static String verdict(Outcome outcome) {
+        return outcome instanceof Finding ? "found" : outcome instanceof NotAssessed ? "open" : "";
+    }
+
+    private static Map<Outcome.Key, Outcome> byKey(Advice advice) {
+        Map<Outcome.Key, Outcome> byKey = new LinkedHashMap<>();
+        advice.outcomes().forEach(outcome -> byKey.put(outcome.key(), outcome));
+        return byKey;
+    }
+}
