@@ -59,6 +59,7 @@ class ArchitectureTest {
             "handbook",
             "changes",
             "batch",
+            "learn",
             "effect",
             "cli");
 

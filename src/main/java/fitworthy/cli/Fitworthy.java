@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             Print.class,
             Batch.class,
             ShowEffect.class,
+            Learn.class,
             ShowChanges.class,
             ShowDue.class,
             Prove.class,
