@@ -60,6 +60,7 @@ class ArchitectureTest {
             "handbook",
             "changes",
             "batch",
+            "learn",
             "effect",
             "cli");
 

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             Batch.class,
             ShowShelf.class,
             ShowEffect.class,
+            Learn.class,
             ShowChanges.class,
             ShowDue.class,
             Prove.class,

@@ -70,6 +70,15 @@ final class Outputs {
         return this;
     }
 
+    /** The same for a file that must not be there yet, since what it holds cannot be made again. */
+    Outputs takeNew(String option, Path file) throws FaultsException, NotWritten {
+        take(option, file);
+        if (file != null && Files.exists(file)) {
+            throw refused(option, file, "is there already, and is not written over");
+        }
+        return this;
+    }
+
     private static FaultsException refused(String option, Path file, String problem) {
         return new FaultsException(List.of(new Fault(Place.of(option), file.toString(), problem, "a file of its own")));
     }

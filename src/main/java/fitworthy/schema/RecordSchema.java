@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -73,6 +74,19 @@ public record RecordSchema(Class<? extends Record> record, List<FieldSchema> fie
                         Stream.of(own),
                         own.kinds().map(Variant::details).distinct().map(RecordSchema::of))
                 .flatMap(schema -> schema.fields().stream());
+    }
+
+    /** The same record with another value in one of its fields. */
+    @SuppressWarnings("unchecked")
+    public static <R extends Record> R with(R record, String name, Object value) {
+        RecordSchema schema = of(record.getClass());
+        FieldSchema changed = schema.field(name);
+        return (R) schema.made(schema.fields().stream()
+                .map(field -> {
+                    Object held = field.equals(changed) ? value : field.in(record);
+                    return field.optional() ? Optional.ofNullable(held) : held;
+                })
+                .toArray());
     }
 
     /** A record of these values, one for each of its fields in order. */

@@ -48,6 +48,18 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
                         .toList();
     }
 
+    /** The load cases that have a weighbridge reading, as their parts sum up and without a trailer. */
+    public static List<Loading> weighed(Plan plan) {
+        return plan.cases().stream()
+                .filter(loadCase -> loadCase.weighed().isPresent())
+                .map(loadCase -> {
+                    List<PointMass> masses = withoutBall(Masses.of(plan, loadCase));
+                    return new Loading(
+                            plan, loadCase, plan.off(loadCase), masses, AxleLoads.of(masses, plan.wheelbase()));
+                })
+                .toList();
+    }
+
     /** The parts alone, without any weighbridge correction. */
     private static Loading summed(Plan plan, LoadCase loadCase) {
         List<PointMass> masses = Masses.of(plan, loadCase);
@@ -65,9 +77,11 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
 
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
-        return AxleLoads.of(
-                        masses.stream().filter(mass -> mass.sort() != Sort.BALL).toList(), plan.wheelbase())
-                .total();
+        return AxleLoads.of(withoutBall(masses), plan.wheelbase()).total();
+    }
+
+    private static List<PointMass> withoutBall(List<PointMass> masses) {
+        return masses.stream().filter(mass -> mass.sort() != Sort.BALL).toList();
     }
 
     /** Mass of the vehicle, with the trailer where one is on, in kg. */
@@ -180,11 +194,7 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
 
     /** The loads of the summed parts without the trailer and without the correction to a weighbridge reading. */
     public AxleLoads parts() {
-        return AxleLoads.of(
-                Masses.of(plan, loadCase).stream()
-                        .filter(mass -> mass.sort() != Sort.BALL)
-                        .toList(),
-                plan.wheelbase());
+        return AxleLoads.of(withoutBall(Masses.of(plan, loadCase)), plan.wheelbase());
     }
 
     /**

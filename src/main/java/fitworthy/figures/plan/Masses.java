@@ -48,7 +48,16 @@ public final class Masses {
     private Masses(Plan plan) {
         this.plan = plan;
         this.sheet = plan.sheet();
-        this.share = sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
+        this.share = assumed(sheet);
+    }
+
+    private static double assumed(Sheet sheet) {
+        return sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
+    }
+
+    /** The mass of a part of a sheet, with the tolerance taken for it where it is given none. */
+    public static Figure of(Fitment part, Sheet sheet) {
+        return part.mass().orTolerance(assumed(sheet));
     }
 
     /** The masses as the sheet gives them, without any correction to a weighbridge reading. */
@@ -66,7 +75,7 @@ public final class Masses {
                     .map(at -> new PointMass(
                             fitment.name(),
                             Sort.FITMENT,
-                            fitment.mass().orTolerance(share),
+                            of(fitment, sheet),
                             at(at, unsprung),
                             onRoof(fitment),
                             unsprung))
