@@ -63,7 +63,8 @@ final class Asking {
     private Optional<Asked> next(Questions questions) {
         return questions.questions().stream()
                 .flatMap(question -> question.paths().stream().map(field -> new Asked(question, field)))
-                .filter(asked -> !passed.contains(asked.field()) && field(asked.field()).isPresent())
+                .filter(asked ->
+                        !passed.contains(asked.field()) && field(asked.field()).isPresent())
                 .findFirst();
     }
 

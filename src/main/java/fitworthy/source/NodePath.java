@@ -78,7 +78,10 @@ public record NodePath(NodePath above, Step last) {
             String name = beginning(rest, names);
             return name == null
                     ? null
-                    : find(behind(rest, name), listing.items().get(names.indexOf(name)), found.to(names.indexOf(name) + 1));
+                    : find(
+                            behind(rest, name),
+                            listing.items().get(names.indexOf(name)),
+                            found.to(names.indexOf(name) + 1));
         }
         Node.Mapping group = node instanceof Node.Mapping mapping ? mapping : new Node.Mapping(null, Map.of());
         String known = beginning(rest, group.entries().keySet());
