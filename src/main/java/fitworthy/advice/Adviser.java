@@ -102,7 +102,8 @@ public final class Adviser {
             facts.put(name, seen(joined(always, loaded.get(i)), alike, own));
         }
         List<Finding> findings = sorted(Finding.class, WORST_FIRST);
-        List<NotAssessed> notAssessed = sorted(NotAssessed.class, BY_RULE);
+        List<NotAssessed> notAssessed = sorted(
+                NotAssessed.class, Comparator.comparing(Adviser::severity).thenComparing(BY_RULE));
         List<String> looked = List.copyOf(facts.keySet());
         return new Advice(
                 sheet,

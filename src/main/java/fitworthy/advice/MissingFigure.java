@@ -24,8 +24,7 @@ import java.util.stream.Collectors;
 public record MissingFigure(String field, List<Missing> fields, Stakes stakes) {
 
     /** What is the same of several parts that lack the same figure. @param list the list that the parts stand in */
-    private record Shared(
-            String list, String field, String meaning, String find, boolean asked, Set<String> rules) {}
+    private record Shared(String list, String field, String meaning, String find, boolean asked, Set<String> rules) {}
 
     /** What outcomes lack, what most hangs on first; of as much in the order of the sheet. */
     static List<MissingFigure> of(List<NotAssessed> notAssessed, Sheet sheet) {
@@ -64,13 +63,12 @@ public record MissingFigure(String field, List<Missing> fields, Stakes stakes) {
                     .getOrDefault(finding.key(), List.of())
                     .forEach(guess -> resting.get(guess).add(finding)));
         }
-        advice.held().forEach(held -> held.guesses().forEach(guess -> resting.get(guess).add(held)));
+        advice.held().forEach(held -> held.guesses()
+                .forEach(guess -> resting.get(guess).add(held)));
         return resting.entrySet().stream()
                 .filter(entry -> !entry.getValue().isEmpty())
                 .map(entry -> new MissingFigure(
-                        entry.getKey().path(),
-                        List.of(entry.getKey()),
-                        Stakes.of(entry.getValue().stream())))
+                        entry.getKey().path(), List.of(entry.getKey()), Stakes.of(entry.getValue().stream())))
                 .sorted(Comparator.comparing(MissingFigure::stakes, Stakes.MOST_FIRST))
                 .toList();
     }
@@ -96,8 +94,8 @@ public record MissingFigure(String field, List<Missing> fields, Stakes stakes) {
     private static Map<Missing, List<NotAssessed>> waiting(List<NotAssessed> notAssessed) {
         Map<Missing, List<NotAssessed>> waiting = new LinkedHashMap<>();
         notAssessed.forEach(outcome -> outcome.waitsFor()
-                .forEach(missing ->
-                        waiting.computeIfAbsent(missing, none -> new ArrayList<>()).add(outcome)));
+                .forEach(missing -> waiting.computeIfAbsent(missing, none -> new ArrayList<>())
+                        .add(outcome)));
         return waiting;
     }
 

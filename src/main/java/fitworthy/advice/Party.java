@@ -5,7 +5,9 @@ import java.util.regex.Pattern;
 /** Whom to ask for what a sheet lacks, by where it is found. */
 public enum Party {
     /** Who has the papers, and knows the route and what goes along. */
-    OWNER("the owner", "owner|customer|carries|handbook|papers|registration|service book|licence|route|log|load list|contents"),
+    OWNER(
+            "the owner",
+            "owner|customer|carries|handbook|papers|registration|service book|licence|route|log|load list|contents"),
     /** Who makes or sells the part. */
     MAKER("its maker or whoever sells it", "approval papers|makers?\\b|data sheet|supplier|dealer|builder"),
     ISSUER("whoever issues it", "issues"),
@@ -37,6 +39,8 @@ public enum Party {
         if (MAKER.found.matcher(first).find() && !first.contains("handbook")) {
             return MAKER;
         }
-        return OWNER.found.matcher(first).find() ? OWNER : ISSUER.found.matcher(first).find() ? ISSUER : WORKSHOP;
+        return OWNER.found.matcher(first).find()
+                ? OWNER
+                : ISSUER.found.matcher(first).find() ? ISSUER : WORKSHOP;
     }
 }

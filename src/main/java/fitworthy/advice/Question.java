@@ -20,7 +20,8 @@ public record Question(MissingFigure figure, State state, Stakes turns) {
         GUESSED
     }
 
-    static Question missing(MissingFigure figure) {
+    /** The question for what is missing. */
+    public static Question missing(MissingFigure figure) {
         return new Question(figure, figure.missing().asked() ? State.ASKED : State.MISSING, figure.stakes());
     }
 

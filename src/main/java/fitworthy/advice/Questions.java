@@ -41,9 +41,11 @@ public record Questions(List<Question> questions, List<MissingFigure> gaps) {
     }
 
     private static Comparator<Question> inOrderOf(Advice advice, List<Question> questions) {
-        Set<String> paths =
-                questions.stream().flatMap(question -> question.paths().stream()).collect(Collectors.toSet());
+        Set<String> paths = questions.stream()
+                .flatMap(question -> question.paths().stream())
+                .collect(Collectors.toSet());
         Map<String, Integer> order = FieldOrder.of(advice.sheet(), paths);
-        return Comparator.comparingInt(question -> order.getOrDefault(question.paths().get(0), Integer.MAX_VALUE));
+        return Comparator.comparingInt(
+                question -> order.getOrDefault(question.paths().get(0), Integer.MAX_VALUE));
     }
 }

@@ -49,8 +49,7 @@ final class Turning {
 
     private Stream<Outcome> turned(Sheet other) {
         runs++;
-        Map<Outcome.Key, Outcome> then =
-                byKey(Adviser.untold(engine, other, cases(), Budget.Bounds.USUAL));
+        Map<Outcome.Key, Outcome> then = byKey(Adviser.untold(engine, other, cases(), Budget.Bounds.USUAL));
         Set<Outcome.Key> keys = new LinkedHashSet<>(now.keySet());
         keys.addAll(then.keySet());
         return keys.stream()

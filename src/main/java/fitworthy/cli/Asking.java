@@ -10,6 +10,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.FieldAnswer;
 import fitworthy.source.Place;
+import fitworthy.source.Words;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -63,12 +64,13 @@ final class Asking {
     private Optional<Asked> next(Questions questions) {
         return questions.questions().stream()
                 .flatMap(question -> question.paths().stream().map(field -> new Asked(question, field)))
-                .filter(asked -> !passed.contains(asked.field()) && field(asked.field()).isPresent())
+                .filter(asked ->
+                        !passed.contains(asked.field()) && field(asked.field()).isPresent())
                 .findFirst();
     }
 
     private String typed(String field) throws IOException {
-        out.print(field + ", such as " + field(field).orElseThrow().example() + ": ");
+        out.print(Words.seen(field) + ", such as " + field(field).orElseThrow().example() + ": ");
         out.flush();
         String line = in.readLine();
         return line == null ? null : line.strip();

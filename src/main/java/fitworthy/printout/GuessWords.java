@@ -8,7 +8,6 @@ import fitworthy.advice.Outcome.Held;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What rests on guesses, in words. */

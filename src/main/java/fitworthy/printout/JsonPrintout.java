@@ -60,6 +60,7 @@ public final class JsonPrintout {
             List<WrittenFinding> findings,
             List<WrittenMet> met,
             List<WrittenHeld> inOrderIfGuessesHold,
+            @JsonUnwrapped QuestionsJson.Waiting waiting,
             List<WrittenNotAssessed> notAssessed,
             List<WrittenDoesNotApply> doesNotApply,
             List<WrittenWaiver> waivers) {
@@ -88,6 +89,7 @@ public final class JsonPrintout {
                             .toList(),
                     advice.met().stream().map(WrittenMet::of).toList(),
                     advice.held().stream().map(WrittenHeld::of).toList(),
+                    QuestionsJson.Waiting.of(arrangement),
                     advice.notAssessed().stream().map(WrittenNotAssessed::of).toList(),
                     advice.doesNotApply().stream().map(WrittenDoesNotApply::of).toList(),
                     advice.waivers().stream().map(WrittenWaiver::of).toList());

@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.advice.Arrangement;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Question;
@@ -37,10 +38,25 @@ public final class QuestionsJson {
     }
 
     private record Written(
-            String shape, String title, WrittenAnswers answered, List<WrittenQuestion> questions, List<Gap> gaps) {}
+            String shape,
+            String title,
+            WrittenAnswers answered,
+            List<WrittenQuestion> questions,
+            List<Gap> gapsOfTheBook) {}
+
+    /** What checks wait for: what somebody can bring, and what the rule book does not hold. */
+    record Waiting(List<WrittenQuestion> figuresToBring, List<Gap> gapsOfTheBook) {
+        static Waiting of(Arrangement arrangement) {
+            return new Waiting(
+                    arrangement.figuresToBring().stream()
+                            .map(figure -> WrittenQuestion.of(Question.missing(figure)))
+                            .toList(),
+                    arrangement.gapsOfTheBook().stream().map(Gap::of).toList());
+        }
+    }
 
     /** @param worst null where it turns nothing */
-    record WrittenQuestion(
+    private record WrittenQuestion(
             List<String> fields,
             String state,
             String meaning,
@@ -64,14 +80,14 @@ public final class QuestionsJson {
     }
 
     /** What the rule book does not hold. */
-    record Gap(String what, String meaning, BySeverity waiting, Set<String> rules) {
+    private record Gap(String what, String meaning, BySeverity waiting, Set<String> rules) {
         static Gap of(MissingFigure gap) {
             return new Gap(gap.field(), gap.missing().meaning(), BySeverity.of(gap.stakes()), gap.rules());
         }
     }
 
     /** How many checks of each severity. */
-    record BySeverity(long stop, long change, long confirm, long note) {
+    private record BySeverity(long stop, long change, long confirm, long note) {
         static BySeverity of(Stakes stakes) {
             return new BySeverity(
                     stakes.count(Severity.STOP),

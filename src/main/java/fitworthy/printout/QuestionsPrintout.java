@@ -48,13 +48,19 @@ public final class QuestionsPrintout {
         if (shown < all.size()) {
             page.wrapped(0, (all.size() - shown) + " more (--all lists them).");
         }
-        gaps(questions.gaps());
+        gaps(questions.gaps(), everything);
         page.flush();
     }
 
-    private void gaps(List<MissingFigure> gaps) {
-        if (!gaps.isEmpty()) {
-            page.wrapped(0, CheckTables.GAPS + ":");
+    private void gaps(List<MissingFigure> gaps, boolean everything) {
+        if (gaps.isEmpty()) {
+            return;
+        }
+        page.wrapped(
+                0,
+                CheckTables.GAPS + ": " + gaps.size() + (gaps.size() == 1 ? " value" : " values")
+                        + (everything ? ":" : " (--all lists them)."));
+        if (everything) {
             gaps.forEach(gap -> page.hanging("  - ", gap.missing().meaning() + "."));
         }
     }
@@ -75,7 +81,8 @@ public final class QuestionsPrintout {
         }
         page.wrapped(
                 INDENT,
-                "Find it: " + figure.missing().find() + ". Ask: " + question.ask().words() + ".");
+                "Find it: " + figure.missing().find() + ". Ask: "
+                        + question.ask().words() + ".");
         page.blank();
     }
 
@@ -125,14 +132,14 @@ public final class QuestionsPrintout {
                                 + ".");
         settled.found()
                 .checks()
-                .forEach(judged ->
-                        page.hanging("  " + judged.card().severity().value() + " ", named(judged)));
+                .forEach(judged -> page.hanging("  " + judged.card().severity().value() + " ", named(judged)));
         settled.cleared().checks().forEach(judged -> page.hanging("  no more: ", named(judged)));
         if (!settled.raised().isNothing()) {
             int raised = settled.raised().checks().size();
             page.wrapped(
                     0,
-                    raised + (raised == 1 ? " more check waits" : " more checks wait") + " for a figure or rests on a guess.");
+                    raised + (raised == 1 ? " more check waits" : " more checks wait")
+                            + " for a figure or rests on a guess.");
         }
         page.blank();
         page.flush();
@@ -164,7 +171,8 @@ public final class QuestionsPrintout {
 
     /** Prints that all were asked. @param passed how many were passed over */
     public void nothingMore(int passed) {
-        page.wrapped(0, passed == 0 ? "No question is left." : "No other question is left; " + passed + " passed over.");
+        page.wrapped(
+                0, passed == 0 ? "No question is left." : "No other question is left; " + passed + " passed over.");
         page.flush();
     }
 }

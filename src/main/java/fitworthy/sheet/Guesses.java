@@ -43,9 +43,10 @@ public final class Guesses {
 
     /** The sheet as if the guesses that match had been left out. */
     public static Sheet leftOut(Sheet sheet, Predicate<Missing> guesses) {
-        return changed(sheet, (value, at, field) -> !guesses.test(at)
-                ? value
-                : value instanceof Figure ? Figure.missing(at) : Choice.missing(at));
+        return changed(
+                sheet,
+                (value, at, field) ->
+                        !guesses.test(at) ? value : value instanceof Figure ? Figure.missing(at) : Choice.missing(at));
     }
 
     /**

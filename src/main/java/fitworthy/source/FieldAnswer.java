@@ -29,8 +29,8 @@ public record FieldAnswer(Place place, String field, String value) {
     public NodePath path(Node.Mapping tree, List<Fault> faults) {
         NodePath path = field.isEmpty() ? null : NodePath.find(field, tree);
         if (path == null) {
-            faults.add(
-                    new Fault(place, field, "no item of the list has this name" + Words.suggestion(field, near(tree)), EXAMPLE));
+            faults.add(new Fault(
+                    place, field, "no item of the list has this name" + Words.suggestion(field, near(tree)), EXAMPLE));
         }
         return path;
     }
@@ -83,6 +83,8 @@ public record FieldAnswer(Place place, String field, String value) {
         }
         Node item = path.in(own);
         return !(path.last() instanceof NodePath.Item)
-                || item != null && (item.name() == null || item.name().equals(path.in(tree).name()));
+                || item != null
+                        && (item.name() == null
+                                || item.name().equals(path.in(tree).name()));
     }
 }

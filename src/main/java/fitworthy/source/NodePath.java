@@ -76,9 +76,11 @@ public record NodePath(NodePath above, Step last) {
                     .mapToObj(position -> TOP.to(position).byNames(listing))
                     .toList();
             String name = beginning(rest, names);
-            return name == null
+            String first = name == null ? rest.split("\\.", 2)[0] : name;
+            int index = name == null && first.matches(POSITION) ? Integer.parseInt(first) - 1 : names.indexOf(first);
+            return index < 0 || index >= names.size()
                     ? null
-                    : find(behind(rest, name), listing.items().get(names.indexOf(name)), found.to(names.indexOf(name) + 1));
+                    : find(behind(rest, first), listing.items().get(index), found.to(index + 1));
         }
         Node.Mapping group = node instanceof Node.Mapping mapping ? mapping : new Node.Mapping(null, Map.of());
         String known = beginning(rest, group.entries().keySet());

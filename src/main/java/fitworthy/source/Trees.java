@@ -83,7 +83,8 @@ public final class Trees {
         if (one instanceof Node.Listing list && other instanceof Node.Listing with) {
             return list.items().size() == with.items().size()
                     && IntStream.range(0, list.items().size())
-                            .allMatch(i -> alike(list.items().get(i), with.items().get(i)));
+                            .allMatch(
+                                    i -> alike(list.items().get(i), with.items().get(i)));
         }
         return one instanceof Node.Scalar word && other instanceof Node.Scalar with
                 ? word.text().equals(with.text())

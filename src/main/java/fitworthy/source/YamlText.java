@@ -79,8 +79,8 @@ final class YamlText {
     }
 
     private String written(ScalarNode old) {
-        boolean wasQuoted = old.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
-                || old.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
+        boolean wasQuoted =
+                old.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED || old.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
         return wasQuoted ? quoted(value) : written();
     }
 
@@ -90,7 +90,10 @@ final class YamlText {
 
     private static String quoted(String word) {
         return '"'
-                + word.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t")
+                + word.replace("\\", "\\\\")
+                        .replace("\"", "\\\"")
+                        .replace("\n", "\\n")
+                        .replace("\t", "\\t")
                 + '"';
     }
 
@@ -130,7 +133,8 @@ final class YamlText {
         int last = end(group.getValue().get(group.getValue().size() - 1).getValueNode());
         String between = text.substring(last, close);
         boolean comma = between.replaceAll(COMMENT, "").contains(",");
-        boolean onLines = between.contains("\n") && first(group).getStartMark().getLine() > group.getStartMark().getLine();
+        boolean onLines = between.contains("\n")
+                && first(group).getStartMark().getLine() > group.getStartMark().getLine();
         if (onLines) {
             int end = lineEnd(last);
             return text.substring(0, last)
@@ -150,13 +154,13 @@ final class YamlText {
 
     /** The end of a line and as much room as stands before a field. */
     private String lineBreak(Node field) {
-        return (text.contains("\r\n") ? "\r\n" : "\n") + " ".repeat(field.getStartMark().getColumn());
+        return (text.contains("\r\n") ? "\r\n" : "\n")
+                + " ".repeat(field.getStartMark().getColumn());
     }
 
     /** Where the last letter of a value stands; a group without braces ends with the last of its own. */
     private int end(Node node) {
-        if (node instanceof CollectionNode<?> group
-                && group.getFlowStyle() != FlowStyle.FLOW) {
+        if (node instanceof CollectionNode<?> group && group.getFlowStyle() != FlowStyle.FLOW) {
             Object last = group.getValue().get(group.getValue().size() - 1);
             return end(last instanceof NodeTuple entry ? entry.getValueNode() : (Node) last);
         }

@@ -158,4 +158,16 @@ class MissingFigureTest {
                 List.of("practice value mass.light-most for mass.gvm-over"),
                 asked(open("mass.gvm-over", lacks("practice value mass.light-most"))));
     }
+
+    @Test
+    void whatMoreWaitsForComesFirstAndOfAsMuchTheOrderOfTheSheetDecides() {
+        assertEquals(
+                List.of(
+                        "vehicle.ratings.gvm for mass.axle-over mass.gvm-over",
+                        "vehicle.size.track for mass.gvm-over",
+                        "vehicle.mass.kerb for mass.axle-over"),
+                asked(
+                        open("mass.axle-over", lacks("vehicle.mass.kerb"), lacks("vehicle.ratings.gvm")),
+                        open("mass.gvm-over", lacks("vehicle.size.track"), lacks("vehicle.ratings.gvm"))));
+    }
 }
