@@ -12,41 +12,70 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /** The figures and answers of a sheet that somebody guessed. */
 public final class Guesses {
 
-    private final Predicate<Missing> left;
-    private final List<Missing> found = new ArrayList<>();
+    private final Predicate<Missing> meant;
+    private final UnaryOperator<Figure> figures;
+    private final UnaryOperator<Choice<?>> choices;
 
-    private Guesses(Predicate<Missing> left) {
-        this.left = left;
+    private Guesses(
+            Predicate<Missing> meant, UnaryOperator<Figure> figures, UnaryOperator<Choice<?>> choices) {
+        this.meant = meant;
+        this.figures = figures;
+        this.choices = choices;
     }
 
     /** The fields that hold a guess, in the order of the sheet's fields. */
     public static List<Missing> of(Sheet sheet) {
-        Guesses guesses = new Guesses(guess -> false);
-        guesses.value(sheet);
-        return guesses.found;
+        List<Missing> found = new ArrayList<>();
+        new Guesses(
+                        guess -> {
+                            found.add(guess);
+                            return false;
+                        },
+                        UnaryOperator.identity(),
+                        UnaryOperator.identity())
+                .value(sheet);
+        return found;
+    }
+
+    /** Those of them that are figures, which alone have a tolerance. */
+    public static List<Missing> figures(Sheet sheet) {
+        List<Missing> found = new ArrayList<>();
+        new Guesses(
+                        guess -> true,
+                        figure -> {
+                            found.add(figure.guess().orElseThrow());
+                            return figure;
+                        },
+                        UnaryOperator.identity())
+                .value(sheet);
+        return found;
     }
 
     /** The sheet as if the guesses that match had been left out. */
     public static Sheet leftOut(Sheet sheet, Predicate<Missing> guesses) {
-        return (Sheet) new Guesses(guesses).value(sheet);
+        return (Sheet) new Guesses(
+                        guesses,
+                        figure -> Figure.missing(figure.guess().orElseThrow()),
+                        choice -> Choice.missing(choice.missing()))
+                .value(sheet);
+    }
+
+    /** The sheet as if the figures that match were known to the last digit. */
+    public static Sheet settled(Sheet sheet, Predicate<Missing> guesses) {
+        return (Sheet) new Guesses(guesses, Figure::exact, UnaryOperator.identity()).value(sheet);
     }
 
     private Object value(Object value) {
         if (value instanceof Figure figure) {
-            return figure.guess()
-                    .filter(this::leaves)
-                    .<Object>map(Figure::missing)
-                    .orElse(figure);
+            return figure.guess().filter(meant).isPresent() ? figures.apply(figure) : figure;
         }
         if (value instanceof Choice<?> choice) {
-            return choice.guess()
-                    .filter(this::leaves)
-                    .<Object>map(Choice::missing)
-                    .orElse(choice);
+            return choice.guess().filter(meant).isPresent() ? choices.apply(choice) : choice;
         }
         if (value instanceof List<?> list) {
             return list.stream().map(this::value).toList();
@@ -57,11 +86,6 @@ public final class Guesses {
             return values;
         }
         return value instanceof Record group && !(value instanceof Money) ? group(group) : value;
-    }
-
-    private boolean leaves(Missing guess) {
-        found.add(guess);
-        return left.test(guess);
     }
 
     private Record group(Record group) {
