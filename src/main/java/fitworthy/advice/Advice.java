@@ -57,6 +57,11 @@ public record Advice(
         return Stream.of(findings, notAssessed, met, held, doesNotApply).flatMap(List::stream);
     }
 
+    /** The guesses on which an outcome rests; none where it rests on what is stated. */
+    public List<Missing> restsOn(Outcome outcome) {
+        return outcome instanceof Outcome.Held held ? held.guesses() : guesses.getOrDefault(outcome.key(), List.of());
+    }
+
     /** Whether a person has something to do: anything worse than a note, or a figure to bring. */
     public boolean asksForAction() {
         return !notAssessed.isEmpty()

@@ -25,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Holds a sheet against a book. Each load case has a session of its own, which holds the measures of that case, those
@@ -70,12 +71,28 @@ public final class Adviser {
 
     /** The same within other bounds. */
     public static Advice advise(RuleEngine engine, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
+        return advise(engine, sheet, cases, bounds, Guessing::told);
+    }
+
+    /** The same for one of many sheets: what rests on guesses is told apart, but not on which. */
+    public static Advice counted(RuleEngine engine, Sheet sheet) {
+        return advise(engine, sheet, Set.of(), Budget.Bounds.USUAL, Guessing::apart);
+    }
+
+    private static Advice advise(
+            RuleEngine engine,
+            Sheet sheet,
+            Set<String> cases,
+            Budget.Bounds bounds,
+            Function<Guessing, Advice> telling) {
         Advice advice = untold(engine, sheet, cases, bounds);
         List<Missing> guesses = Guesses.of(sheet);
         return guesses.isEmpty()
                 ? advice
-                : new Guessing(advice, guesses, left -> untold(engine, Guesses.leftOut(sheet, left), cases, bounds))
-                        .told();
+                : telling.apply(new Guessing(
+                        advice,
+                        guesses,
+                        left -> untold(engine, Guesses.leftOut(sheet, left), cases, bounds)));
     }
 
     /** The same as if every guess were stated: what rests on one is not told apart. */
@@ -84,7 +101,7 @@ public final class Adviser {
     }
 
     private Advice advise(Set<String> cases) {
-        Plan plan = new Plan(sheet, engine.book().tables(), assessor::practice);
+        Plan plan = new Plan(sheet, engine.book().tables(), assessor.recorded()::figure);
         List<Loading> loadings = Loading.all(plan).stream()
                 .filter(loading ->
                         cases.isEmpty() || cases.contains(loading.loadCase().name()))

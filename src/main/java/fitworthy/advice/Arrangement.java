@@ -35,6 +35,7 @@ public final class Arrangement {
 
     private final Advice advice;
     private final List<Group<Finding>> findings;
+    private final GuessShares shares;
 
     /**
      * What one check came to over the loadings.
@@ -134,6 +135,7 @@ public final class Arrangement {
     private Arrangement(Advice advice) {
         this.advice = advice;
         this.findings = groups(advice.findings().stream());
+        this.shares = GuessShares.in(advice);
     }
 
     /** Arranges all advice on a sheet. */
@@ -241,9 +243,14 @@ public final class Arrangement {
     /** The guesses on which a finding rests, in whatever loading; none where it rests on what is stated. */
     public List<Missing> guesses(Group<Finding> finding) {
         return finding.outcomes().stream()
-                .flatMap(outcome -> advice.guesses().getOrDefault(outcome.key(), List.of()).stream())
+                .flatMap(outcome -> advice.restsOn(outcome).stream())
                 .distinct()
                 .toList();
+    }
+
+    /** What guesses bring of the spread of what was compared. */
+    public GuessShares shares() {
+        return shares;
     }
 
     /** What was met by topic and rule: of each subject the loading that leaves least, and the least of them first. */

@@ -17,8 +17,6 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.engine.RuleEngine.Fired;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.plan.PracticeId;
-import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
 import fitworthy.rules.Facts;
@@ -41,6 +39,7 @@ final class Assessor {
     private final Budget.Bounds bounds;
     private final EffectiveRules inForce;
     private final FormerIds former;
+    private final RecordedPractice recorded;
 
     /**
      * What came of some rules.
@@ -68,6 +67,12 @@ final class Assessor {
         this.bounds = bounds;
         this.inForce = engine.book().inForce(sheet.region(), sheet.asOf());
         this.former = engine.book().formerIds();
+        this.recorded = new RecordedPractice(engine.book(), sheet);
+    }
+
+    /** The practice values that are recorded for the sheet. */
+    RecordedPractice recorded() {
+        return recorded;
     }
 
     /** What of the book is in force in the sheet's region on its day. */
@@ -211,7 +216,7 @@ final class Assessor {
         if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
             Set<Missing> missing = new LinkedHashSet<>();
             relevant.forEach(beside -> missing.addAll(beside.missing()));
-            rule.unrecorded().forEach(id -> missing.add(notRecorded(id)));
+            rule.unrecorded().forEach(id -> missing.add(recorded.lacking(id)));
             return new NotAssessed(judged, List.copyOf(missing));
         }
         Met met = new Met(judged, relevant, rule.values());
@@ -239,25 +244,5 @@ final class Assessor {
             relevant.addAll(same.isEmpty() ? all : same);
         }
         return Optional.of(relevant);
-    }
-
-    /** A practice value as a figure; missing where none is recorded or applies. */
-    Figure practice(PracticeId asked) {
-        return inForce.lookups().get(asked.id()) instanceof Practice.Lookup.Found found
-                ? Figure.of(found.practice().value(), 0)
-                : Figure.missing(notRecorded(asked.id()));
-    }
-
-    private Missing notRecorded(String id) {
-        return Missing.inBook(
-                "practice value " + id,
-                meaning(id) + ": the rule book has no value recorded for "
-                        + engine.book().regions().get(sheet.region()).name() + " on " + sheet.asOf());
-    }
-
-    private String meaning(String id) {
-        return engine.book().practice().containsKey(id)
-                ? engine.book().practice().get(id).meaning()
-                : "a practice value";
     }
 }

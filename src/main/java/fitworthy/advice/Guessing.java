@@ -11,8 +11,10 @@ import fitworthy.quantity.Missing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -26,7 +28,7 @@ final class Guessing {
     private final List<Missing> guesses;
     private final Function<Predicate<Missing>, Advice> without;
     private final Map<Outcome.Key, Outcome> sure;
-    private final Map<Missing, Map<Outcome.Key, Outcome>> withoutOne = new HashMap<>();
+    private final Map<Set<Missing>, Map<Outcome.Key, Outcome>> withoutSome = new HashMap<>();
 
     /** @param without what is advised with the guesses that match left out */
     Guessing(Advice advice, List<Missing> guesses, Function<Predicate<Missing>, Advice> without) {
@@ -36,15 +38,24 @@ final class Guessing {
         this.sure = byKey(without.apply(guess -> true));
     }
 
-    /** The advice with what rests on guesses told apart. */
+    /** The advice with what rests on guesses told apart, and on which. */
     Advice told() {
+        return apart(this::restsOn);
+    }
+
+    /** The same without saying on which, for which the sheet would be looked at many times. */
+    Advice apart() {
+        return apart(outcome -> List.of());
+    }
+
+    private Advice apart(Function<Outcome, List<Missing>> naming) {
         List<Met> met = new ArrayList<>();
         List<Held> held = new ArrayList<>();
         for (Met each : advice.met()) {
             if (isSure(each)) {
                 met.add(each);
             } else {
-                held.add(Held.of(each, restsOn(each)));
+                held.add(Held.of(each, naming.apply(each)));
             }
         }
         Map<Outcome.Key, Outcome> said = byKey(advice);
@@ -56,7 +67,7 @@ final class Guessing {
         Map<Outcome.Key, List<Missing>> found = new LinkedHashMap<>();
         for (Finding finding : advice.findings()) {
             if (!isSure(finding)) {
-                found.put(finding.key(), restsOn(finding));
+                found.put(finding.key(), naming.apply(finding));
             }
         }
         return new Advice(
@@ -100,22 +111,27 @@ final class Guessing {
                 measure.getLimitTolerance());
     }
 
-    /** The guesses that an outcome lacks without them; else those each of which changes it; all where only together. */
+    /**
+     * The guesses that an outcome lacks without any of them, and those each of which changes it; all of them where only
+     * together they do. The second are not looked for where the outcome stays like that with the first alone.
+     */
     private List<Missing> restsOn(Outcome outcome) {
-        if (sure.get(outcome.key()) instanceof NotAssessed open) {
-            List<Missing> named = among(open.missing());
-            if (!named.isEmpty()) {
-                return named;
-            }
+        List<Missing> lacking =
+                sure.get(outcome.key()) instanceof NotAssessed open ? among(open.missing()) : List.of();
+        Set<Missing> others = new LinkedHashSet<>(guesses);
+        lacking.forEach(others::remove);
+        if (!lacking.isEmpty() && isLike(outcome, without(others).get(outcome.key()))) {
+            return lacking;
         }
-        List<Missing> changing = guesses.stream()
-                .filter(guess -> !isLike(
-                        outcome,
-                        withoutOne
-                                .computeIfAbsent(guess, one -> byKey(without.apply(one::equals)))
-                                .get(outcome.key())))
+        others.removeIf(guess -> isLike(outcome, without(Set.of(guess)).get(outcome.key())));
+        List<Missing> named = guesses.stream()
+                .filter(guess -> others.contains(guess) || lacking.contains(guess))
                 .toList();
-        return changing.isEmpty() ? guesses : changing;
+        return named.isEmpty() ? guesses : named;
+    }
+
+    private Map<Outcome.Key, Outcome> without(Set<Missing> some) {
+        return withoutSome.computeIfAbsent(some, left -> byKey(left.isEmpty() ? advice : without.apply(left::contains)));
     }
 
     private List<Missing> among(List<Missing> missing) {

@@ -61,8 +61,8 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
         return Digests.of(book().hash(), book().house().content(), String.valueOf(region), String.valueOf(asOf));
     }
 
-    /** What the book has to say of the sheet of a tree. */
+    /** What the book has to say of the sheet of a tree, one of many. */
     public Advice advise(Node.Mapping root, List<Fault> faults) throws FaultsException {
-        return Adviser.advise(engine, read(root, faults).sheet());
+        return Adviser.counted(engine, read(root, faults).sheet());
     }
 }

@@ -1,7 +1,10 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
 import fitworthy.advice.Explanation;
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
@@ -27,9 +30,11 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Why a rule fired on a sheet, or why it did not, as plain text. */
 public final class ExplanationPrintout {
@@ -40,11 +45,13 @@ public final class ExplanationPrintout {
     private final Page page;
     private final Advice advice;
     private final FromShelf fromShelf;
+    private final Arrangement arrangement;
 
     private ExplanationPrintout(PrintWriter out, Advice advice, List<Taken> taken) {
         this.page = new Page(out);
         this.advice = advice;
         this.fromShelf = new FromShelf(taken);
+        this.arrangement = Arrangement.of(advice);
     }
 
     /** Explains one rule of the book on a sheet that takes nothing from a shelf. @param id its present id or a former one */
@@ -98,6 +105,10 @@ public final class ExplanationPrintout {
                                     + advice.sheet().asOf() + ".")
                             .orElse("The question does not arise on this sheet: nothing on it gives the measure "
                                     + card.judges() + "."));
+            advice.held().stream()
+                    .filter(held -> held.judged().id().equals(id))
+                    .findFirst()
+                    .ifPresent(this::guesses);
         }
         fromShelf.print(page);
         page.rule();
@@ -148,6 +159,7 @@ public final class ExplanationPrintout {
     private void explanation(String id, Explanation each) {
         String loading = key(each).isEmpty() ? "" : ", " + each.loadCase();
         page.wrapped(0, Words.shortened(each.judged().getSubject() + loading, 60) + ": " + outcome(id, each));
+        resting(id, each).ifPresent(this::guesses);
         Map<String, Object> bound = new LinkedHashMap<>();
         for (Explanation.Step step : each.steps()) {
             if (step.wanted().binding() != null && step.fact() != null) {
@@ -180,6 +192,22 @@ public final class ExplanationPrintout {
                             + (missing.isInBook() ? "" : ". Find it: " + missing.find()));
         }
         page.blank();
+    }
+
+    /** What came of the rule where that rests on guesses. */
+    private Optional<Assessed> resting(String id, Explanation each) {
+        return Stream.<List<? extends Assessed>>of(advice.findings(), advice.held())
+                .flatMap(List::stream)
+                .<Assessed>map(outcome -> outcome)
+                .filter(outcome -> outcome.judged().id().equals(id)
+                        && outcome.judged().subject().equals(each.judged().getSubject())
+                        && List.of("", each.loadCase()).contains(outcome.judged().loadCase())
+                        && !advice.restsOn(outcome).isEmpty())
+                .findFirst();
+    }
+
+    private void guesses(Assessed outcome) {
+        GuessWords.of(arrangement, outcome).forEach(line -> page.wrapped(4, line));
     }
 
     /** What the finding that another builds on says itself. */
@@ -225,8 +253,12 @@ public final class ExplanationPrintout {
     }
 
     private String outcome(String id, Explanation each) {
+        Optional<Assessed> resting = resting(id, each);
+        if (resting.isPresent() && resting.get() instanceof Held held) {
+            return held.arises() ? "it does not fire if the guesses hold" : "it does not apply if the guesses hold";
+        }
         if (each.holds()) {
-            return "it fires"
+            return (resting.isPresent() ? "it fires, on guesses" : "it fires")
                     + advice.findings().stream()
                             .filter(found -> is(found.judged(), id, each))
                             .flatMap(found -> found.waiver().stream())
@@ -251,10 +283,11 @@ public final class ExplanationPrintout {
     private static String fact(Object fact, String wanted) {
         if (fact instanceof Measure measure) {
             String limit = measure.hasLimit() && measure.isKnown()
-                    ? ", " + measure.kind().limitMeaning() + " " + Wording.quantity(measure.getLimit(), measure.kind())
+                    ? ", " + measure.kind().limitMeaning() + " "
+                            + measure.limitMark().before(Wording.quantity(measure.getLimit(), measure.kind()))
                     : "";
             return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
-                    + (measure.isKnown() ? Wording.value(measure) + limit : "not known");
+                    + (measure.isKnown() ? measure.mark().before(Wording.value(measure)) + limit : "not known");
         }
         if (fact instanceof Practice practice) {
             return practice.meaning() + " = " + Wording.marked(practice);

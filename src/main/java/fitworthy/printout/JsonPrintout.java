@@ -85,10 +85,12 @@ public final class JsonPrintout {
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)
                             .map(finding -> WrittenFinding.of(
-                                    finding, book.house(), advice.guesses().getOrDefault(finding.key(), List.of())))
+                                    finding, book.house(), JsonGuess.all(arrangement, finding)))
                             .toList(),
                     advice.met().stream().map(WrittenMet::of).toList(),
-                    advice.held().stream().map(WrittenHeld::of).toList(),
+                    advice.held().stream()
+                            .map(held -> WrittenHeld.of(held, JsonGuess.all(arrangement, held)))
+                            .toList(),
                     QuestionsJson.Waiting.of(arrangement),
                     advice.notAssessed().stream().map(WrittenNotAssessed::of).toList(),
                     advice.doesNotApply().stream().map(WrittenDoesNotApply::of).toList(),
@@ -191,13 +193,13 @@ public final class JsonPrintout {
             String remedy,
             String why,
             String ask,
-            List<String> guesses,
+            List<JsonGuess> guesses,
             List<Evidence> evidence,
             List<WrittenPractice> practice,
             String basis,
             List<String> sources) {
 
-        static WrittenFinding of(Finding finding, House house, List<Missing> guesses) {
+        static WrittenFinding of(Finding finding, House house, List<JsonGuess> guesses) {
             Judged judged = finding.judged();
             House.SetSeverity set = house.severities().get(judged.id());
             return new WrittenFinding(
@@ -209,7 +211,7 @@ public final class JsonPrintout {
                     Wording.remedy(finding),
                     Wording.fill(judged.card().why(), finding),
                     Wording.fill(judged.card().ask(), finding),
-                    guesses.stream().map(Missing::path).toList(),
+                    guesses,
                     finding.evidence().stream().map(Evidence::of).toList(),
                     finding.practice().stream().map(WrittenPractice::of).toList(),
                     word(judged.card().basis().value()),
@@ -240,13 +242,13 @@ public final class JsonPrintout {
     }
 
     /** @param arises whether there is anything to check; else there is not if the guesses hold */
-    private record WrittenHeld(@JsonUnwrapped Head head, String text, boolean arises, List<String> guesses) {
-        static WrittenHeld of(Held held) {
+    private record WrittenHeld(@JsonUnwrapped Head head, String text, boolean arises, List<JsonGuess> guesses) {
+        static WrittenHeld of(Held held, List<JsonGuess> guesses) {
             return new WrittenHeld(
                     Head.of(held),
                     GuessWords.words(held),
                     held.arises(),
-                    held.guesses().stream().map(Missing::path).toList());
+                    guesses);
         }
     }
 

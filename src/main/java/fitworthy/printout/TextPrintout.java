@@ -238,7 +238,7 @@ public final class TextPrintout {
             int checks = guess.stakes().checks().size();
             page.hanging(
                     "  - ",
-                    guess.field() + ": " + guess.missing().meaning() + ", for " + checks
+                    guess.field() + ": " + GuessWords.meaning(guess.missing()) + ", for " + checks
                             + (checks == 1 ? " check" : " checks") + ". Find it: "
                             + guess.missing().find() + ".");
         });

@@ -2,6 +2,7 @@ package fitworthy.proof;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
@@ -14,9 +15,11 @@ import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.Cases.Unassessed;
+import fitworthy.quantity.Missing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -37,7 +40,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         List<Expected> unmet = new ArrayList<>();
         for (Expected expected : text.text().expect()) {
             Optional<Finding> match = open.stream()
-                    .filter(finding -> differences(expected, finding).isEmpty())
+                    .filter(finding -> differences(expected, finding, advice).isEmpty())
                     .findFirst();
             match.ifPresentOrElse(open::remove, () -> unmet.add(expected));
         }
@@ -45,11 +48,11 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         for (Expected expected : unmet) {
             Optional<Finding> nearest = open.stream()
                     .filter(finding -> finding.judged().id().equals(expected.id()))
-                    .min((a, b) -> differences(expected, a).size()
-                            - differences(expected, b).size());
+                    .min((a, b) -> differences(expected, a, advice).size()
+                            - differences(expected, b, advice).size());
             nearest.ifPresent(open::remove);
             problems.add(
-                    nearest.map(finding -> expected.id() + ": " + String.join("; ", differences(expected, finding)))
+                    nearest.map(finding -> expected.id() + ": " + String.join("; ", differences(expected, finding, advice)))
                             .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
         }
         open.forEach(finding -> problems.add(finding.judged().id() + ": not expected, but found: " + shown(finding)));
@@ -65,6 +68,11 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         for (String id : text.text().met()) {
             if (advice.met().stream().noneMatch(met -> met.judged().id().equals(id))) {
                 problems.add(id + ": expected to be met, but " + instead(advice, id));
+            }
+        }
+        for (String id : text.text().held()) {
+            if (advice.held().stream().noneMatch(held -> held.judged().id().equals(id))) {
+                problems.add(id + ": expected to be in order only if guesses hold, but " + instead(advice, id));
             }
         }
         for (String id : text.text().doesNotApply()) {
@@ -86,7 +94,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     /** What is not found or met as surely as these rules are said to be. */
     private static void turned(List<String> ids, boolean unsure, Advice advice, List<String> problems) {
         for (String id : ids) {
-            List<Boolean> could = Stream.<List<? extends Assessed>>of(advice.findings(), advice.met())
+            List<Boolean> could = Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                     .flatMap(List::stream)
                     .filter(outcome -> outcome.judged().id().equals(id))
                     .flatMap(outcome -> outcome.comparison().stream())
@@ -102,7 +110,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     }
 
     /** Each part in which a finding is other than expected. */
-    private static List<String> differences(Expected expected, Finding finding) {
+    private static List<String> differences(Expected expected, Finding finding, Advice advice) {
         Judged judged = finding.judged();
         Optional<Comparison> compared = finding.comparison().map(raw -> Wording.asPrinted(judged, raw));
         MeasureKind kind = finding.comparison()
@@ -126,6 +134,13 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             differ("limit", expected.limit(), "none", differences);
             differ("margin", expected.margin(), "none", differences);
         }
+        if (!expected.guesses().isEmpty()) {
+            differ(
+                    "guesses",
+                    named(expected.guesses().stream()),
+                    guesses(advice, finding),
+                    differences);
+        }
         String remedy = Wording.remedy(finding);
         if (!remedy.contains(expected.remedy())) {
             differences.add("remedy expected to hold '" + expected.remedy() + "', got: " + remedy);
@@ -137,6 +152,16 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         if (!expected.isEmpty() && !expected.equals(got)) {
             differences.add(what + " expected " + expected + ", got " + got);
         }
+    }
+
+    /** The guesses on which an outcome rests, by their fields; none where it rests on what is stated. */
+    private static String guesses(Advice advice, Outcome outcome) {
+        List<Missing> guesses = advice.restsOn(outcome);
+        return guesses.isEmpty() ? "none" : named(guesses.stream().map(Missing::path));
+    }
+
+    private static String named(Stream<String> fields) {
+        return fields.distinct().sorted().collect(Collectors.joining(", "));
     }
 
     private static Optional<Retired> retired(Advice advice, String id) {
@@ -174,6 +199,11 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 .filter(outcome -> outcome.judged().id().equals(id))
                 .findFirst()
                 .map(met -> "it was met: " + shown(met.judged(), met.comparison()))
+                .or(() -> advice.held().stream()
+                        .filter(outcome -> outcome.judged().id().equals(id))
+                        .findFirst()
+                        .map(held -> (held.arises() ? "it was met" : "it does not apply") + " if the guesses hold of "
+                                + guesses(advice, held) + ": " + shown(held.judged(), held.comparison())))
                 .or(() -> advice.doesNotApply().stream()
                         .filter(outcome -> outcome.judged().id().equals(id))
                         .findFirst()

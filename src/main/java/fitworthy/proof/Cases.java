@@ -4,8 +4,10 @@ import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.HouseReader;
 import fitworthy.book.UsualFigures;
+import fitworthy.quantity.Missing;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
+import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -15,6 +17,7 @@ import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Trees;
+import fitworthy.source.Words;
 import fitworthy.usual.Filling;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,6 +58,8 @@ public final class Cases {
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
+            @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]")
+                    List<String> held,
             @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
             @Field(value = "ids that are checked no more on this day", example = "[mass.gvm-tight]")
                     List<String> retired,
@@ -68,6 +73,7 @@ public final class Cases {
         /** Whether it says what has to become of a rule. */
         public boolean names(String id) {
             return met.contains(id)
+                    || held.contains(id)
                     || doesNotApply.contains(id)
                     || retired.contains(id)
                     || unsure.contains(id)
@@ -85,7 +91,11 @@ public final class Cases {
             @Field(value = "the value as printed", example = "3001 kg") String value,
             @Field(value = "the limit as printed", example = "3000 kg") String limit,
             @Field(value = "the margin as printed, negative where passed", example = "-1 kg") String margin,
-            @Field(value = "words that the remedy holds as printed", example = "at least 1 kg off") String remedy) {}
+            @Field(value = "words that the remedy holds as printed", example = "at least 1 kg off") String remedy,
+            @Field(
+                            value = "the guesses that it rests on, each by its field; not looked at where left out",
+                            example = "[vehicle.ratings.gvm]")
+                    List<String> guesses) {}
 
     /** A check that must lack a figure. */
     public record Unassessed(
@@ -163,11 +173,28 @@ public final class Cases {
         }
         House house = house(mapping, text);
         try {
-            cases.add(new Case(
-                    topic, text, mapping.place(), changed, Filling.sheet(changed, book, new ArrayList<>()), house));
+            Sheet sheet = Filling.sheet(changed, book, new ArrayList<>());
+            guesses(text, mapping, sheet);
+            cases.add(new Case(topic, text, mapping.place(), changed, sheet, house));
         } catch (FaultsException e) {
             faults.addAll(e.faults());
         }
+    }
+
+    /** A fault for each guess that it names and its sheet does not have. */
+    private void guesses(Text text, Node.Mapping mapping, Sheet sheet) {
+        List<String> guessed =
+                Guesses.of(sheet).stream().map(Missing::path).toList();
+        text.expect().stream()
+                .flatMap(finding -> finding.guesses().stream())
+                .filter(field -> !guessed.contains(field))
+                .distinct()
+                .forEach(field -> faults.add(new Fault(
+                        mapping.place(),
+                        text.name(),
+                        "names a guess of '" + field + "', but its sheet guesses no such figure"
+                                + Words.suggestion(field, guessed),
+                        "a field of the case's sheet whose value is written with 'about' or 'usual'")));
     }
 
     private House house(Node.Mapping mapping, Text text) {

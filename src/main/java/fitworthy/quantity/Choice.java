@@ -36,6 +36,11 @@ public record Choice<E extends Enum<E>>(E value, Missing missing) {
         return known() ? Optional.ofNullable(missing) : Optional.empty();
     }
 
+    /** How what stands in the field was meant. */
+    public Mark mark() {
+        return guess().map(Missing::mark).orElse(Mark.STATED);
+    }
+
     /** Yes where any of them is, else the first by name that is not known, else no; nothing where there is none. */
     public static Optional<Choice<YesNo>> any(Stream<Choice<YesNo>> answers) {
         return answers.min(

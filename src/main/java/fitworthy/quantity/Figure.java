@@ -82,6 +82,11 @@ public final class Figure {
         return Optional.ofNullable(guessed);
     }
 
+    /** How what stands in the field was meant; what was worked out counts as stated. */
+    public Mark mark() {
+        return guessed == null ? Mark.STATED : guessed.mark();
+    }
+
     public boolean known() {
         return lack == Lack.NOTHING;
     }

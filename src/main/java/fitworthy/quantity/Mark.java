@@ -1,5 +1,6 @@
 package fitworthy.quantity;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,16 @@ public enum Mark {
     /** Whether a value so marked is no fact. */
     public boolean isGuess() {
         return this == ABOUT || this == USUAL;
+    }
+
+    /** The word that a sheet marks a value by. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** A value in words with the mark before it where it is a guess, as a sheet would write it. */
+    public String before(String value) {
+        return isGuess() ? word() + " " + value : value;
     }
 
     /** What a sheet writes of a value. @param text the value itself, without its mark; empty where it is asked for */

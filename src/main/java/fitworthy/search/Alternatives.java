@@ -79,7 +79,7 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
 
     private static Advice advice(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {
         try {
-            return Adviser.advise(
+            return Adviser.counted(
                     engine,
                     Change.sheet(choices, root, sheet, engine.book()));
         } catch (FaultsException e) {

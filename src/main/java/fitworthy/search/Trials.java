@@ -37,7 +37,7 @@ final class Trials {
         this.sheet = sheet;
         this.limit = limit;
         this.progress = progress;
-        this.advised = Adviser.advise(engine, sheet);
+        this.advised = Adviser.counted(engine, sheet);
         this.planned = RunSummary.of(advised);
     }
 
@@ -96,7 +96,7 @@ final class Trials {
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */
     Advice advise(List<Change> changes) throws FaultsException {
-        return Adviser.advise(
+        return Adviser.counted(
                 engine,
                 Change.sheet(changes, root, sheet, engine.book()));
     }

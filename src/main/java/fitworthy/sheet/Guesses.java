@@ -41,12 +41,31 @@ public final class Guesses {
         return found;
     }
 
+    /** Those of them that are figures, which alone have a tolerance. */
+    public static List<Missing> figures(Sheet sheet) {
+        List<Missing> found = new ArrayList<>();
+        changed(sheet, (value, at, field) -> {
+            if (value instanceof Figure) {
+                found.add(at);
+            }
+            return value;
+        });
+        return found;
+    }
+
     /** The sheet as if the guesses that match had been left out. */
     public static Sheet leftOut(Sheet sheet, Predicate<Missing> guesses) {
         return changed(
                 sheet,
                 (value, at, field) ->
                         !guesses.test(at) ? value : value instanceof Figure ? Figure.missing(at) : Choice.missing(at));
+    }
+
+    /** The sheet as if the figures that match were known to the last digit. */
+    public static Sheet settled(Sheet sheet, Predicate<Missing> guesses) {
+        return changed(
+                sheet,
+                (value, at, field) -> value instanceof Figure figure && guesses.test(at) ? figure.exact() : value);
     }
 
     /**

@@ -2,6 +2,7 @@ package fitworthy.figures.measure;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -23,10 +24,18 @@ public final class Measure {
     private final double value;
     private final double limitValue;
     private final String word;
+    private final Mark mark;
     private final List<Missing> missing;
     private final List<Working> workings;
 
-    private Measure(MeasureKind kind, String subject, Figure figure, Figure limit, String word, List<Missing> missing) {
+    private Measure(
+            MeasureKind kind,
+            String subject,
+            Figure figure,
+            Figure limit,
+            String word,
+            Mark mark,
+            List<Missing> missing) {
         this.kind = kind;
         this.subject = subject;
         this.loadCase = "";
@@ -35,6 +44,7 @@ public final class Measure {
         this.value = figure == null ? Double.NaN : Figure.rounded(figure.value());
         this.limitValue = limit == null ? Double.NaN : Figure.rounded(limit.value());
         this.word = word;
+        this.mark = mark;
         this.missing = missing;
         this.workings = List.of();
     }
@@ -48,6 +58,7 @@ public final class Measure {
         this.value = measure.value;
         this.limitValue = measure.limitValue;
         this.word = measure.word;
+        this.mark = measure.mark;
         this.missing = measure.missing;
         this.workings = workings;
     }
@@ -55,7 +66,7 @@ public final class Measure {
     /** A number. */
     public static Measure of(MeasureKind kind, String subject, Figure figure) {
         Figure number = number(kind, figure);
-        return new Measure(kind, subject, number, null, "", number.missing());
+        return new Measure(kind, subject, number, null, "", number.mark(), number.missing());
     }
 
     /** A number and the limit it must not pass. */
@@ -68,6 +79,7 @@ public final class Measure {
                 number,
                 most,
                 "",
+                number.mark(),
                 number.missingWith(most, number).missing());
     }
 
@@ -103,13 +115,14 @@ public final class Measure {
     /** An answer in a word. */
     public static Measure of(MeasureKind kind, String subject, Choice<?> choice) {
         return choice.known()
-                ? of(kind, subject, Words.hyphenated(choice.value().name()), List.of())
+                ? new Measure(
+                        kind, subject, null, null, Words.hyphenated(choice.value().name()), choice.mark(), List.of())
                 : of(kind, subject, "", List.of(choice.missing()));
     }
 
     /** An answer in a word of a table, or what is missing to look it up. */
     public static Measure of(MeasureKind kind, String subject, String word, List<Missing> missing) {
-        return new Measure(kind, subject, null, null, word, missing);
+        return new Measure(kind, subject, null, null, word, Mark.STATED, missing);
     }
 
     /**
@@ -126,7 +139,7 @@ public final class Measure {
             return this;
         }
         Figure none = figure == null ? null : Figure.missing(lacking);
-        return new Measure(new Measure(kind, subject, none, limit, "", lacking), loadCase, workings);
+        return new Measure(new Measure(kind, subject, none, limit, "", Mark.STATED, lacking), loadCase, workings);
     }
 
     /** The same measure, as it holds in a load case. */
@@ -181,6 +194,16 @@ public final class Measure {
     /** The answer in a word; empty for a number. */
     public String getWord() {
         return word;
+    }
+
+    /** How its number or word was meant, where it is just what the sheet gives; stated otherwise. Not for rules. */
+    public Mark mark() {
+        return mark;
+    }
+
+    /** How its own limit was meant; the same. Not for rules. */
+    public Mark limitMark() {
+        return limit == null ? Mark.STATED : limit.mark();
     }
 
     /** The number in the unit used inside; not a number where it is not known or is a word. */

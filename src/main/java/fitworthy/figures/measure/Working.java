@@ -51,7 +51,9 @@ public interface Working {
         public String shown() {
             return !figure.known()
                     ? "not known"
-                    : Double.isFinite(figure.value()) ? QuantityText.shown(figure.value(), unit) : "without bound";
+                    : Double.isFinite(figure.value())
+                            ? figure.mark().before(QuantityText.shown(figure.value(), unit))
+                            : "without bound";
         }
     }
 

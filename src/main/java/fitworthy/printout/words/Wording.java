@@ -122,6 +122,11 @@ public final class Wording {
         return printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);
     }
 
+    /** The tolerance of the margin; empty where the measure's usual digits show none. */
+    public static String spread(Judged judged, Comparison comparison) {
+        return eitherWay(comparison.tolerance(), judged.measure().kind()).strip();
+    }
+
     /** How much is left, or by how much the limit is passed. */
     public static String margin(Judged judged, Comparison comparison) {
         MeasureKind kind = kind(judged, comparison);
