@@ -47,6 +47,7 @@ public record View(RuleEngine engine, String region, String asOf) {
         if (tree != null) {
             tree = Filling.filled(tree, book());
             Waiving.check(tree, book(), faults);
+            tree = book().tables().shopWords().told(tree, faults);
         }
         return new Read(tree, SheetReader.sheet(tree, book().regions().keySet(), faults));
     }

@@ -17,7 +17,8 @@ final class FolderReview {
     private static final Set<String> OF_BOOK = Set.of("book.yaml", "sources.yaml", "plain-sheet.yaml");
     private static final Set<String> OF_TOPIC = Set.of("cards.yaml", "practice.yaml", "cases.yaml");
     private static final String TABLES = "tables";
-    private static final Set<String> OF_TABLES = Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv");
+    private static final Set<String> OF_TABLES = 
+            Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv", "synonyms.csv");
 
     private FolderReview() {}
 

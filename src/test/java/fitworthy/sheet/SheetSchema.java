@@ -128,7 +128,6 @@ final class SheetSchema {
                     into.set(
                             "type",
                             field.description().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
-                    into.putObject("not").set("enum", texts("ask", "unknown"));
                 }
             }
             case CHOICE -> choice(field, into);
