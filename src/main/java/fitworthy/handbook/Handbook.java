@@ -65,6 +65,7 @@ public final class Handbook {
             sections.add(new Section(topic, Words.capital(topic), blocks));
         }
         sections.add(new Section("practice", "Every practice value", handbook.everyValue()));
+        sections.add(new Section("words", "What parts are called", List.of(handbook.entries.shopWords())));
         sections.add(new Section(
                 "confirm", "What to go and confirm", new Unconfirmed(handbook.references, handbook.entries).blocks()));
         sections.add(
