@@ -73,6 +73,7 @@ public final class EditedBook {
                 old.usual(),
                 old.places(),
                 old.tables(),
+                old.usualPlaces(),
                 old.house());
     }
 

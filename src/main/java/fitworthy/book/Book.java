@@ -28,6 +28,7 @@ import java.util.TreeSet;
  * @param usual what fields of a sheet commonly hold
  * @param places where cards, practice values and sources stand, by id
  * @param tables published tables
+ * @param usualPlaces the places in words that a sheet may name
  * @param house what the house sets over it
  * @param values the practice values of each region by day
  */
@@ -42,6 +43,7 @@ public record Book(
         UsualFigures usual,
         Map<String, Located> places,
         Tables tables,
+        UsualPlaces usualPlaces,
         House house,
         PracticeValues values) {
 
@@ -56,6 +58,7 @@ public record Book(
             UsualFigures usual,
             Map<String, Located> places,
             Tables tables,
+            UsualPlaces usualPlaces,
             House house) {
         this(
                 cover,
@@ -68,6 +71,7 @@ public record Book(
                 usual,
                 places,
                 tables,
+                usualPlaces,
                 house,
                 new PracticeValues(regions, practice, house, rules, cards));
     }
@@ -140,7 +144,8 @@ public record Book(
         house.severities()
                 .forEach((id, set) ->
                         rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, usual, places, tables, house);
+        return new Book(
+                cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

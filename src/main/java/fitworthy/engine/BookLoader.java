@@ -11,8 +11,11 @@ import fitworthy.book.Source;
 import fitworthy.book.TableReader;
 import fitworthy.book.TitlePage;
 import fitworthy.book.Unread;
+import fitworthy.book.UsualChecks;
 import fitworthy.book.UsualFigure;
 import fitworthy.book.UsualFigures;
+import fitworthy.book.UsualPlace;
+import fitworthy.book.UsualPlaces;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
@@ -130,6 +133,7 @@ public final class BookLoader {
         }
         usual(parts);
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
+        UsualPlaces places = places(folder.resolve(UsualFigures.FOLDER).resolve("places.yaml"), parts);
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
                 faults.isEmpty() ? keptRules.join().filter(rules -> rules.key().equals(key)) : Optional.empty();
@@ -137,6 +141,7 @@ public final class BookLoader {
         String hash = files.hash();
         if (!faults.isEmpty() || !ShippedRules.passed(hash)) {
             new BookChecks(parts, faults).check();
+            new UsualChecks(parts, places.ways(), faults).check();
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -155,6 +160,7 @@ public final class BookLoader {
                 new UsualFigures(parts.usual()),
                 parts.places(),
                 tables,
+                places,
                 House.NONE);
         return new RuleEngine(book, sessions);
     }
@@ -226,6 +232,13 @@ public final class BookLoader {
     private void twice(String id, Place place, Located first) {
         faults.add(new Fault(
                 place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
+    }
+
+    /** The places in words; a book may do without. */
+    private UsualPlaces places(Path file, BookParts parts) {
+        return Files.exists(file)
+                ? UsualPlaces.of(files.sound(file, UsualPlace.class, parts.unread()), parts, faults)
+                : UsualPlaces.NONE;
     }
 
     private void topic(Path topic, BookParts parts, Map<String, String> texts) {

@@ -22,7 +22,7 @@ final class FolderReview {
     private static final Set<String> OF_TABLES = Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv");
 
     private static final Set<String> OF_USUAL = Stream.concat(
-                    UsualFigures.PAGES.stream(), Stream.of("cases.yaml"))
+                    UsualFigures.PAGES.stream(), Stream.of("places.yaml", "cases.yaml"))
             .collect(Collectors.toSet());
 
     private FolderReview() {}

@@ -86,6 +86,7 @@ class RuleEngineTest {
                         book.usual(),
                         book.places(),
                         book.tables(),
+                        book.usualPlaces(),
                         House.NONE),
                 RuleCompiler.load(compiled));
     }
