@@ -70,8 +70,10 @@ public final class EditedBook {
                 old.rules(),
                 practice,
                 old.sources(),
+                old.usual(),
                 old.places(),
                 old.tables(),
+                old.usualPlaces(),
                 old.house());
     }
 

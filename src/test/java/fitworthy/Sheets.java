@@ -1,12 +1,12 @@
 package fitworthy;
 
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
+import fitworthy.usual.Filling;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,6 +28,6 @@ public final class Sheets {
     }
 
     public static Sheet read(Node.Mapping tree) throws FaultsException {
-        return SheetReader.sheet(tree, Books.shipped().regions().keySet(), new ArrayList<>());
+        return Filling.sheet(tree, Books.shipped(), new ArrayList<>());
     }
 }

@@ -3,7 +3,6 @@ package fitworthy.advice;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.SheetReader;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -26,7 +25,7 @@ public record View(RuleEngine engine, String region, String asOf) {
         return engine.book();
     }
 
-    /** A sheet that has been read. @param tree the text it was read from */
+    /** A sheet that has been read. @param tree the text it was read from, as it was written */
     public record Read(Node.Mapping tree, Sheet sheet) {}
 
     /**
@@ -45,11 +44,10 @@ public record View(RuleEngine engine, String region, String asOf) {
             tree = tree.with("as-of", new Node.Scalar(Place.of("--as-of"), asOf, false));
         }
         if (tree != null) {
-            tree = Filling.filled(tree, book());
             Waiving.check(tree, book(), faults);
             tree = book().tables().shopWords().told(tree, faults);
         }
-        return new Read(tree, SheetReader.sheet(tree, book().regions().keySet(), faults));
+        return new Read(tree, Filling.sheet(tree, book(), faults));
     }
 
     /** What it is known again by: any other book, overlay, region or day has another key. */

@@ -25,8 +25,10 @@ import java.util.TreeSet;
  * @param rules its rules, by id
  * @param practice practice values by id
  * @param sources texts cited, by id
+ * @param usual what fields of a sheet commonly hold
  * @param places where cards, practice values and sources stand, by id
  * @param tables published tables
+ * @param usualPlaces the places in words that a sheet may name
  * @param house what the house sets over it
  * @param values the practice values of each region by day
  */
@@ -38,8 +40,10 @@ public record Book(
         Map<String, RuleText> rules,
         Map<String, DatedLimit> practice,
         Map<String, Source> sources,
+        UsualFigures usual,
         Map<String, Located> places,
         Tables tables,
+        UsualPlaces usualPlaces,
         House house,
         PracticeValues values) {
 
@@ -51,8 +55,10 @@ public record Book(
             Map<String, RuleText> rules,
             Map<String, DatedLimit> practice,
             Map<String, Source> sources,
+            UsualFigures usual,
             Map<String, Located> places,
             Tables tables,
+            UsualPlaces usualPlaces,
             House house) {
         this(
                 cover,
@@ -62,8 +68,10 @@ public record Book(
                 rules,
                 practice,
                 sources,
+                usual,
                 places,
                 tables,
+                usualPlaces,
                 house,
                 new PracticeValues(regions, practice, house, rules, cards));
     }
@@ -136,7 +144,8 @@ public record Book(
         house.severities()
                 .forEach((id, set) ->
                         rated.put(id, cards.get(id).with(set.set().severity().value())));
-        return new Book(cover, hash, regions, rated, rules, practice, sources, places, tables, house);
+        return new Book(
+                cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

@@ -29,11 +29,13 @@ public final class BookChecks {
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
     private final FormerIds former;
+    private final Grounds grounds;
 
     public BookChecks(BookParts parts, List<Fault> faults) {
         this.parts = parts;
         this.faults = faults;
         this.former = new FormerIds(parts.cards(), parts.practice());
+        this.grounds = new Grounds(parts);
     }
 
     public void check() {
@@ -200,15 +202,7 @@ public final class BookChecks {
         for (int i = 0; i < entry.values().size(); i++) {
             DatedLimit.Value value = entry.values().get(i);
             NodePath path = DatedLimit.path(i);
-            if (parts.lackRegion(value.region())) {
-                fault(
-                        id,
-                        "'" + value.region() + "' is not a region"
-                                + Words.suggestion(
-                                        value.region(), parts.regions().keySet()),
-                        String.join(", ", parts.regions().keySet()),
-                        path.to("region"));
-            }
+            grounds.region(value.region(), (field, problem, mend) -> fault(id, problem, mend, path.to(field)));
             if (!starts.add(value.region() + value.from())) {
                 fault(
                         id,
@@ -234,30 +228,7 @@ public final class BookChecks {
 
     /** @param path the way to what has the sources */
     private void sources(String id, Basis basis, List<String> cited, NodePath path) {
-        if (basis == Basis.HOUSE) {
-            fault(
-                    id,
-                    "rests on the word of a shop",
-                    "another basis; a shop sets its values in a file of its own",
-                    path.to("basis"));
-        }
-        if (cited.isEmpty() && (basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)) {
-            fault(
-                    id,
-                    "is called " + Words.hyphenated(basis.name()) + " but cites no source",
-                    "sources: [an id of sources.yaml], or another basis",
-                    path.to("basis"));
-        }
-        for (int i = 0; i < cited.size(); i++) {
-            if (parts.lackSource(cited.get(i))) {
-                fault(
-                        id,
-                        "cites '" + cited.get(i) + "', which sources.yaml does not list"
-                                + Words.suggestion(cited.get(i), parts.sources().keySet()),
-                        "an entry '" + cited.get(i) + ":' in sources.yaml",
-                        path.to("sources").to(i + 1));
-            }
-        }
+        grounds.sources(basis, cited, (field, problem, mend) -> fault(id, problem, mend, path.to(field)));
     }
 
     private void fault(String id, String problem, String mend) {

@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import fitworthy.rules.RuleText;
+import fitworthy.schema.Bound;
 import fitworthy.source.Located;
 import java.nio.file.Path;
 import java.util.Map;
@@ -13,6 +14,7 @@ public record BookParts(
         Map<String, RuleText> rules,
         Map<String, DatedLimit> practice,
         Map<String, Source> sources,
+        Map<String, Bound<UsualFigure>> usual,
         Map<String, Located> places,
         Unread unread) {
 

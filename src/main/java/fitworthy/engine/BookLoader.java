@@ -11,6 +11,11 @@ import fitworthy.book.Source;
 import fitworthy.book.TableReader;
 import fitworthy.book.TitlePage;
 import fitworthy.book.Unread;
+import fitworthy.book.UsualChecks;
+import fitworthy.book.UsualFigure;
+import fitworthy.book.UsualFigures;
+import fitworthy.book.UsualPlace;
+import fitworthy.book.UsualPlaces;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.RuleParser;
@@ -32,6 +37,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
@@ -40,6 +46,9 @@ import org.kie.api.runtime.KieSessionsPool;
 
 /** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
 public final class BookLoader {
+
+    /** Folders of a book that hold no rules. */
+    private static final Set<String> NO_TOPIC = Set.of("tables", UsualFigures.FOLDER);
 
     private final Path folder;
     private final CacheFolder cached;
@@ -115,13 +124,16 @@ public final class BookLoader {
                 new TreeMap<>(),
                 new TreeMap<>(),
                 new TreeMap<>(),
+                new TreeMap<>(),
                 unread);
         sources(parts);
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path topic : topics(folder, faults)) {
             topic(topic, parts, texts);
         }
+        usual(parts);
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
+        UsualPlaces places = places(folder.resolve(UsualFigures.FOLDER).resolve("places.yaml"), parts);
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
                 faults.isEmpty() ? keptRules.join().filter(rules -> rules.key().equals(key)) : Optional.empty();
@@ -129,6 +141,7 @@ public final class BookLoader {
         String hash = files.hash();
         if (!faults.isEmpty() || !ShippedRules.passed(hash)) {
             new BookChecks(parts, faults).check();
+            new UsualChecks(parts, places.ways(), faults).check();
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);
@@ -144,8 +157,10 @@ public final class BookLoader {
                 parts.rules(),
                 parts.practice(),
                 parts.sources(),
+                new UsualFigures(parts.usual()),
                 parts.places(),
                 tables,
+                places,
                 House.NONE);
         return new RuleEngine(book, sessions);
     }
@@ -182,7 +197,7 @@ public final class BookLoader {
     private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory)
-                    .filter(topic -> !topic.endsWith("tables"))
+                    .filter(topic -> !NO_TOPIC.contains(topic.getFileName().toString()))
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -198,6 +213,32 @@ public final class BookLoader {
             parts.sources().put(id, bound.record());
             parts.places().put(id, bound.places());
         });
+    }
+
+    private void usual(BookParts parts) {
+        for (String page : UsualFigures.PAGES) {
+            Path file = folder.resolve(UsualFigures.FOLDER).resolve(page);
+            if (Files.exists(file)) {
+                files.sound(file, UsualFigure.class, parts.unread()).forEach((id, bound) -> {
+                    Bound<UsualFigure> first = parts.usual().putIfAbsent(id, bound);
+                    if (first != null) {
+                        twice(id, bound.places().beginning(), first.places());
+                    }
+                });
+            }
+        }
+    }
+
+    private void twice(String id, Place place, Located first) {
+        faults.add(new Fault(
+                place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
+    }
+
+    /** The places in words; a book may do without. */
+    private UsualPlaces places(Path file, BookParts parts) {
+        return Files.exists(file)
+                ? UsualPlaces.of(files.sound(file, UsualPlace.class, parts.unread()), parts, faults)
+                : UsualPlaces.NONE;
     }
 
     private void topic(Path topic, BookParts parts, Map<String, String> texts) {
@@ -223,8 +264,7 @@ public final class BookLoader {
             }
             Located first = parts.places().put(id, bound.places());
             if (first != null) {
-                faults.add(new Fault(
-                        place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
+                twice(id, place, first);
             }
             into.put(id, bound.record());
         });

@@ -3,6 +3,7 @@ package fitworthy.proof;
 import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.HouseReader;
+import fitworthy.book.UsualFigures;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
 import fitworthy.sheet.Sheet;
@@ -19,6 +20,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The tests of a rule book that its maintainers write. A case is the plain sheet, changed: fields given in the topic's
@@ -110,7 +113,9 @@ public final class Cases {
         Node.Mapping plain = page(folder, folder.resolve("plain-sheet.yaml"), faults);
         List<Case> cases = new ArrayList<>();
         if (plain != null) {
-            for (String topic : book.topics()) {
+            Set<String> folders = new TreeSet<>(book.topics());
+            folders.add(UsualFigures.FOLDER);
+            for (String topic : folders) {
                 Path file = folder.resolve(topic).resolve("cases.yaml");
                 if (Files.exists(file)) {
                     cases.addAll(new Cases(book, plain, faults).topic(topic, page(folder, file, faults)));

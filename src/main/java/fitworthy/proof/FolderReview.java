@@ -1,6 +1,7 @@
 package fitworthy.proof;
 
 import fitworthy.book.Book;
+import fitworthy.book.UsualFigures;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What lies in a book's folder though nothing reads it: what its keeper wrote there is nobody's advice. */
@@ -20,6 +22,10 @@ final class FolderReview {
     private static final Set<String> OF_TABLES = 
             Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv", "synonyms.csv");
 
+    private static final Set<String> OF_USUAL = Stream.concat(
+                    UsualFigures.PAGES.stream(), Stream.of("places.yaml", "cases.yaml"))
+            .collect(Collectors.toSet());
+
     private FolderReview() {}
 
     /** Tells every file and folder that is not one of a book; hidden ones, which editors make, are let be. */
@@ -29,7 +35,9 @@ final class FolderReview {
             if (!Files.isDirectory(each)) {
                 tell(each, OF_BOOK.contains(name), OF_BOOK, faults);
             } else {
-                Set<String> read = name.equals(TABLES) ? OF_TABLES : OF_TOPIC;
+                Set<String> read = name.equals(TABLES)
+                        ? OF_TABLES
+                        : name.equals(UsualFigures.FOLDER) ? OF_USUAL : OF_TOPIC;
                 for (Path file : in(each)) {
                     String own = file.getFileName().toString();
                     tell(

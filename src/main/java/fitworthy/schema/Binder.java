@@ -1,6 +1,7 @@
 package fitworthy.schema;
 
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
@@ -139,10 +140,22 @@ public final class Binder {
                                 + field.description().value(),
                         Examples.of(field));
             }
-            return absent(field, group.place(), path);
+            return entry != null
+                            && entry.value() instanceof Node.Blank blank
+                            && !blank.needs().isEmpty()
+                            && field.content() == FieldSchema.Content.FIGURE
+                    ? waiting(blank)
+                    : absent(field, group.place(), path);
         }
         Object value = value(field, entry.value(), path);
         return field.optional() ? Optional.ofNullable(value) : value;
+    }
+
+    /** A figure that would be worked out of what is not given. */
+    private static Figure waiting(Node.Blank blank) {
+        return Figure.missing(blank.needs().stream()
+                .map(needed -> new Missing(needed.path(), needed.meaning(), needed.find()))
+                .toList());
     }
 
     private Object value(FieldSchema field, Node node, NodePath path) {

@@ -37,6 +37,6 @@ record BoundTree(Node root, String entry, List<Fault> faults) {
     }
 
     static boolean alreadyTold(Node node) {
-        return node instanceof Node.Blank blank && blank.faulted();
+        return node instanceof Node.Blank blank && blank.settled();
     }
 }

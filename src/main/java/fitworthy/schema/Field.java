@@ -36,6 +36,9 @@ public @interface Field {
     /** Fields of this group that decide nothing where it stands here, though they do where it stands elsewhere. */
     String[] idle() default {};
 
+    /** Whether this group, a place, may be told in words. */
+    boolean inWords() default false;
+
     /** A value as a sheet would write it; a figure's default is its dimension's example. */
     String example() default "";
 }

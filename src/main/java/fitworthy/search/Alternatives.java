@@ -81,7 +81,7 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
         try {
             return Adviser.advise(
                     engine,
-                    Change.sheet(choices, root, sheet, engine.book().regions().keySet()));
+                    Change.sheet(choices, root, sheet, engine.book()));
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

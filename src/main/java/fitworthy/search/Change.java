@@ -1,13 +1,16 @@
 package fitworthy.search;
 
+import fitworthy.book.Book;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
+import fitworthy.usual.Filling;
+import fitworthy.usual.PlacesInWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,16 +30,16 @@ public sealed interface Change {
      * The sheet with all of these changes.
      *
      * @param root the tree that {@code sheet} was read from
-     * @param regions the regions that the rule book has
+     * @param book what the sheet leaves to it is filled in anew
      * @throws FaultsException where they make no sheet
      */
-    static Sheet sheet(List<? extends Change> changes, Node.Mapping root, Sheet sheet, Set<String> regions)
+    static Sheet sheet(List<? extends Change> changes, Node.Mapping root, Sheet sheet, Book book)
             throws FaultsException {
         Node.Mapping changed = root;
         for (Change change : changes) {
             changed = change.applied(changed, sheet);
         }
-        return SheetReader.sheet(changed, regions, new ArrayList<>());
+        return Filling.sheet(changed, book, new ArrayList<>());
     }
 
     /**
@@ -117,13 +120,21 @@ public sealed interface Change {
      *
      * @param list fitments or cargo
      * @param name which
-     * @param from its planned place behind the front axle, m
+     * @param from its planned place behind the front axle, m; a guess stays one
      * @param metres how far further back; negative is forward
      */
-    record Move(String list, String name, double from, double metres) implements Change {
+    record Move(String list, String name, Figure from, double metres) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            return Trees.with(root, NodePath.of(list, name, "at", "x"), millimetres(from + metres));
+            NodePath at = NodePath.of(list, name, "at");
+            Node.Mapping apart = PlacesInWords.apart(root, at);
+            return Trees.with(apart, at.to("x"), place());
+        }
+
+        private String place() {
+            return (from.guess().isPresent() ? "about " : "")
+                    + millimetres(from.value() + metres)
+                    + (from.hasTolerance() ? " +/- " + millimetres(from.tolerance()) : "");
         }
 
         @Override

@@ -112,12 +112,12 @@ record Lever(String thing, int steps, DoubleFunction<Change> at, double kilogram
     }
 
     private static void moves(List<Lever> levers, String list, String name, Figure x, Figure mayMove) {
-        if (mayMove.known() && mayMove.value() > 0) {
+        if (x.known() && mayMove.known() && mayMove.value() > 0) {
             for (int way : new int[] {-1, 1}) {
                 levers.add(new Lever(
                         name,
                         steps(mayMove.value(), MOVE_STEP_M),
-                        strength -> new Change.Move(list, name, x.value(), way * strength * mayMove.value()),
+                        strength -> new Change.Move(list, name, x, way * strength * mayMove.value()),
                         0));
             }
         }

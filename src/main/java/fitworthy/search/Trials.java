@@ -98,7 +98,7 @@ final class Trials {
     Advice advise(List<Change> changes) throws FaultsException {
         return Adviser.advise(
                 engine,
-                Change.sheet(changes, root, sheet, engine.book().regions().keySet()));
+                Change.sheet(changes, root, sheet, engine.book()));
     }
 
     static List<Change> changes(List<Pull> pulls) {

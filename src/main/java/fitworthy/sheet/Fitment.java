@@ -22,7 +22,9 @@ public record Fitment(
                         find = "a scale, or the maker's data sheet",
                         example = "86 kg +/- 4 kg")
                 Figure mass,
-        @Field("where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on")
+        @Field(
+                        value = "where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on",
+                        inWords = true)
                 Optional<Point> at,
         @Field(value = "the part of the vehicle that it replaces", idle = "name") Optional<Removed> removes,
         @Field(
@@ -91,7 +93,8 @@ public record Fitment(
                     Figure mass,
             @Field(
                             value = "where it sat, as taped on the vehicle as it stands, before any longer wheelbase",
-                            needed = true)
+                            needed = true,
+                            inWords = true)
                     Point at) {}
 
     /** The kinds of part. */

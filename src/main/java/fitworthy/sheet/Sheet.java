@@ -46,6 +46,12 @@ public record Sheet(
                         find = "the workshop",
                         example = "50 mm")
                 Figure assumedPlace,
+        @Field(
+                        value =
+                                "whether what is left out is filled in with the rule book's usual figures, as guesses, as far"
+                                        + " as it has one; no where left out",
+                        find = "the workshop")
+                Choice<YesNo> assumeUsual,
         @Field(value = "the vehicle as its maker built it", needed = true) Vehicle vehicle,
         @Field("the parts that are planned") List<Fitment> fitments,
         @Field("work beside the fitting of the parts") List<Job> jobs,
@@ -78,6 +84,7 @@ public record Sheet(
                         asOf,
                         assumedTolerance,
                         assumedPlace,
+                        assumeUsual,
                         vehicle,
                         fitments.stream()
                                 .filter(fitment -> !gone.contains(fitment.name()))
@@ -163,7 +170,7 @@ public record Sheet(
                             find = "a scale",
                             example = "82 kg +/- 3 kg")
                     Figure mass,
-            @Field(value = "the place, seated", needed = true) Point at) {}
+            @Field(value = "the place, seated", needed = true, inWords = true) Point at) {}
 
     /** A piece of cargo. */
     public record Load(
@@ -176,7 +183,7 @@ public record Sheet(
                             find = "a scale",
                             example = "82 kg +/- 3 kg")
                     Figure mass,
-            @Field(value = "where it sits", needed = true) Point at,
+            @Field(value = "where it sits", needed = true, inWords = true) Point at,
             @Field(value = "the part that it stands in or on, and is left with", find = "the plan", example = "Canopy")
                     String in,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,

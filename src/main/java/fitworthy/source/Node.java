@@ -78,11 +78,31 @@ public sealed interface Node {
      *
      * @param faulted whether something stood here that a fault was already found with, so that nothing more is to be
      *     said
+     * @param needs what it would be worked out of, where that is not given; else nothing
      */
-    record Blank(Place place, boolean faulted) implements Node {
+    record Blank(Place place, boolean faulted, List<Needed> needs) implements Node {
+
+        public Blank(Place place, boolean faulted) {
+            this(place, faulted, List.of());
+        }
+
+        /** Whether nothing more is to be said of its being blank. */
+        public boolean settled() {
+            return faulted || !needs.isEmpty();
+        }
+
         @Override
         public String described() {
             return "left empty";
         }
     }
+
+    /**
+     * A field that another would be worked out of.
+     *
+     * @param path as a person would write it
+     * @param meaning what it is
+     * @param find where a person finds it
+     */
+    record Needed(String path, String meaning, String find) {}
 }

@@ -63,6 +63,11 @@ public record NodePath(NodePath above, Step last) {
         return new NodePath(this, new Item(position));
     }
 
+    /** This way, and from where it leads to on by another. */
+    public NodePath to(NodePath further) {
+        return further.isTop() ? this : new NodePath(to(further.above), further.last);
+    }
+
     public boolean isTop() {
         return above == null;
     }

@@ -13,9 +13,21 @@ public final class Filling {
 
     private Filling() {}
 
-    /** The tree of a sheet with all that it leaves to the book; what cannot be filled in stays as it is. */
-    public static Node.Mapping filled(Node.Mapping tree, Book book) {
-        return tree;
+    /**
+     * The tree of a sheet with all that it leaves to the book; what cannot be filled in stays as it is.
+     *
+     * @param faults gets what is wrong with it
+     */
+    public static Node.Mapping filled(Node.Mapping tree, Book book, List<Fault> faults) {
+        return PlacesInWords.filled(new UsualFilling(tree, book).tree(), book, faults);
+    }
+
+    /** A usual figure in use. @param index which of its values, counted from zero */
+    public record Use(String id, int index) {}
+
+    /** The usual figures of the book that stand in a sheet once it is filled in. */
+    public static List<Use> uses(Node.Mapping tree, Book book) {
+        return new UsualFilling(tree, book).uses();
     }
 
     /**
@@ -27,6 +39,6 @@ public final class Filling {
      */
     public static Sheet sheet(Node.Mapping tree, Book book, List<Fault> faults) throws FaultsException {
         return SheetReader.sheet(
-                tree == null ? null : filled(tree, book), book.regions().keySet(), faults);
+                tree == null ? null : filled(tree, book, faults), book.regions().keySet(), faults);
     }
 }

@@ -47,6 +47,7 @@ class CardWordsTest {
                         Map.of(),
                         Map.of(),
                         Map.of(),
+                        Map.of(),
                         new Unread()),
                 (id, problem, mend, path) -> told.add(id + " " + path + " " + problem));
         cards.forEach(words::check);

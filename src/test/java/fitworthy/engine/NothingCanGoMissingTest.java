@@ -54,6 +54,7 @@ class NothingCanGoMissingTest {
                                 without(book.rules(), rule),
                                 without(book.practice(), practice),
                                 without(book.sources(), source),
+                                Map.of(),
                                 places,
                                 new Unread()),
                         faults)

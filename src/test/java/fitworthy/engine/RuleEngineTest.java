@@ -83,8 +83,10 @@ class RuleEngineTest {
                         book.rules(),
                         book.practice(),
                         book.sources(),
+                        book.usual(),
                         book.places(),
                         book.tables(),
+                        book.usualPlaces(),
                         House.NONE),
                 RuleCompiler.load(compiled));
     }

@@ -3,13 +3,14 @@ package fitworthy.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
+import fitworthy.Books;
 import fitworthy.Sheets;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Changes made on the tree of a sheet, and their words. */
@@ -86,10 +87,10 @@ class ChangeTest {
 
     @Test
     void aMoveIsWrittenInMillimetresFromTheFrontAxle() throws FaultsException {
-        Change back = new Change.Move("cargo", "Luggage", 2.7, 0.1304);
+        Change back = new Change.Move("cargo", "Luggage", Figure.of(2.7), 0.1304);
         assertEquals("2830 mm", text(applied(back, "title: moved"), "cargo", "Luggage", "at", "x"));
         assertEquals("move 'Luggage' 130 mm back", back.words());
-        Change forward = new Change.Move("cargo", "Luggage", 2.7, -0.1306);
+        Change forward = new Change.Move("cargo", "Luggage", Figure.of(2.7), -0.1306);
         assertEquals("2569 mm", text(applied(forward, "title: moved"), "cargo", "Luggage", "at", "x"));
         assertEquals("move 'Luggage' 131 mm forward", forward.words());
     }
@@ -159,7 +160,7 @@ class ChangeTest {
                 List.of(new Change.LeaveBehind("Luggage"), new Change.FillTo("Main tank", 0.5, 40)),
                 tree,
                 sheet,
-                Set.of("au"));
+                Books.shipped());
         assertEquals(0, changed.cargo().size());
         assertEquals(0.5, changed.tanks().get(0).fill().value(), 1e-9);
         assertEquals(1, sheet.cargo().size(), "the sheet itself stays as it was");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.advice.Outcome.Key;
+import fitworthy.quantity.Figure;
 import fitworthy.search.Combinations.Combination;
 import java.util.HashMap;
 import java.util.List;
@@ -155,7 +156,7 @@ class CombinationsTest {
     /** How far something is moved or filled makes no other combination, what is chosen does. */
     @Test
     void thingsAreWhatIsChangedAndHow() {
-        Lever move = new Lever("Box", 10, strength -> new Change.Move("cargo", "Box", 2, strength), 0);
+        Lever move = new Lever("Box", 10, strength -> new Change.Move("cargo", "Box", Figure.of(2), strength), 0);
         Lever drop = new Lever("Box", 1, strength -> new Change.LeaveBehind("Box"), 20);
         Lever alloy = new Lever("Tray", 1, strength -> new Change.Choose("Tray", "alloy"), 0);
         Lever steel = new Lever("Tray", 1, strength -> new Change.Choose("Tray", "steel"), 0);

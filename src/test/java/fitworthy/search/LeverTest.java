@@ -7,6 +7,7 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -110,7 +111,7 @@ class LeverTest {
     void aPartIsMovedBothWays() throws FaultsException {
         List<Lever> crate = on("Crate", String.format(CRATE, ", keep: yes, may-move: 250 mm"));
         assertEquals(
-                List.of(new Change.Move("fitments", "Crate", 2, -0.25), new Change.Move("fitments", "Crate", 2, 0.25)),
+                List.of(new Change.Move("fitments", "Crate", Figure.of(2), -0.25), new Change.Move("fitments", "Crate", Figure.of(2), 0.25)),
                 crate.stream().map(lever -> lever.at().apply(1)).toList());
         assertEquals(List.of(25, 25), crate.stream().map(Lever::steps).toList());
         assertEquals(List.of(0.0, 0.0), crate.stream().map(Lever::kilograms).toList());
@@ -123,8 +124,8 @@ class LeverTest {
         assertEquals(
                 List.of(
                         new Change.LeaveBehind("Luggage"),
-                        new Change.Move("cargo", "Luggage", 2.7, -0.1),
-                        new Change.Move("cargo", "Luggage", 2.7, 0.1)),
+                        new Change.Move("cargo", "Luggage", Figure.of(2.7), -0.1),
+                        new Change.Move("cargo", "Luggage", Figure.of(2.7), 0.1)),
                 luggage.stream().map(lever -> lever.at().apply(1)).toList());
         assertEquals(60, luggage.get(0).kilograms(), 1e-9);
         assertEquals(1, luggage.get(0).steps());

@@ -1,0 +1,275 @@
+package fitworthy.usual;
+
+import fitworthy.book.Book;
+import fitworthy.book.UsualPlace;
+import fitworthy.book.UsualPlace.Spot;
+import fitworthy.book.UsualPlace.Start;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.GuessSpread;
+import fitworthy.quantity.Mark;
+import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.YesNo;
+import fitworthy.source.Fault;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.Trees;
+import fitworthy.source.Words;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Puts coordinates in place of words for a place: {@code at: in the tray}, {@code at: 120 mm behind the rear axle}, or
+ * such words under {@code where} beside coordinates that are given. What the book's table says of a word is a guess with
+ * a spread; what was measured from a point of the vehicle is as sure as a tape.
+ */
+public final class PlacesInWords {
+
+    private static final List<String> LISTS = List.of("fitments", "tanks", "occupants", "cargo");
+    private static final String AT = "at";
+    private static final String REMOVES = "removes";
+    private static final String WHERE = "where";
+    private static final String ROOF = "roof";
+    /** What is in these may say that it is carried on the roof. */
+    private static final List<String> ROOFED = List.of("fitments", "cargo");
+    private static final Pattern MEASURED =
+            Pattern.compile("(.{1,80}?)\\s+(behind|ahead of|in front of)\\s+(?:the\\s+)?(.{1,80})", Pattern.DOTALL);
+
+    private final Node.Mapping tree;
+    private final Book book;
+    private final List<Fault> faults;
+    /** Made on first use, since most sheets have no words in them. */
+    private Landmarks planned;
+
+    private Landmarks standing;
+
+    private PlacesInWords(Node.Mapping tree, Book book, List<Fault> faults) {
+        this.tree = tree;
+        this.book = book;
+        this.faults = faults;
+    }
+
+    /** The tree with coordinates in place of words. @param faults gets words that are no place */
+    static Node.Mapping filled(Node.Mapping tree, Book book, List<Fault> faults) {
+        PlacesInWords places = new PlacesInWords(tree, book, faults);
+        Node.Mapping filled = tree;
+        for (String list : LISTS) {
+            if (tree.get(list) instanceof Node.Listing items) {
+                filled = filled.with(list, places.items(items, list));
+            }
+        }
+        return filled;
+    }
+
+    /** The tree with words for a place, where any stand there, under their name, so that coordinates fit beside them. */
+    public static Node.Mapping apart(Node.Mapping tree, NodePath at) {
+        return at.in(tree) instanceof Node.Scalar words
+                ? Trees.with(tree, at, new Node.Mapping(words.place(), Map.of()).with(WHERE, words))
+                : tree;
+    }
+
+    /** The book's words that a tree uses. */
+    public static List<String> used(Node.Mapping tree, Book book) {
+        return LISTS.stream()
+                .flatMap(list -> tree.get(list) instanceof Node.Listing items ? items.items().stream() : Stream.empty())
+                .flatMap(item -> Stream.of(NodePath.of(AT), NodePath.of(REMOVES, AT))
+                        .flatMap(path -> words(path.in(item)).stream()))
+                .flatMap(words -> book.usualPlaces().known(Mark.read(words.text()).text()).stream())
+                .toList();
+    }
+
+    private static Optional<Node.Scalar> words(Node at) {
+        Node words = at instanceof Node.Mapping group ? group.get(WHERE) : at;
+        return words instanceof Node.Scalar scalar ? Optional.of(scalar) : Optional.empty();
+    }
+
+    private Node items(Node.Listing items, String list) {
+        List<Node> filled = new ArrayList<>();
+        for (Node item : items.items()) {
+            NodePath path = NodePath.of(list).to(filled.size() + 1);
+            filled.add(item instanceof Node.Mapping group ? item(group, path, ROOFED.contains(list)) : item);
+        }
+        return new Node.Listing(items.place(), filled);
+    }
+
+    /** @param roofed whether it may say that it is carried on the roof */
+    private Node.Mapping item(Node.Mapping item, NodePath path, boolean roofed) {
+        String in = item.get("in") instanceof Node.Scalar carrier ? carrier.text() : "";
+        Node.Mapping filled = words(item.get(AT))
+                .map(words -> roofed ? roof(item, words) : item)
+                .map(group -> group(group, path.to(AT), false, in))
+                .orElse(item);
+        return item.get(REMOVES) instanceof Node.Mapping gone
+                ? filled.with(REMOVES, group(gone, path.to(REMOVES).to(AT), true, ""))
+                : filled;
+    }
+
+    /** What is said to be on the roof is carried there, unless its sheet says otherwise. */
+    private Node.Mapping roof(Node.Mapping item, Node.Scalar words) {
+        return item.get(ROOF) == null
+                        && known(words).filter(place -> place.roof().is(YesNo.YES)).isPresent()
+                ? item.with(ROOF, new Node.Scalar(words.place(), "yes", false))
+                : item;
+    }
+
+    /** A group with coordinates in place of the words of its place; those that stand beside them are left. */
+    private Node.Mapping group(Node.Mapping group, NodePath path, boolean asItStands, String in) {
+        Node at = group.get(AT);
+        Optional<Node.Scalar> words = words(at);
+        if (words.isEmpty()) {
+            return group;
+        }
+        Map<String, Node.Entry> told = new LinkedHashMap<>();
+        coordinates(words.get(), path, asItStands, in)
+                .forEach((name, node) -> told.put(name, new Node.Entry(node.place(), node)));
+        Node.Mapping place = new Node.Mapping(at.place(), told);
+        return group.with(AT, at instanceof Node.Mapping beside ? Trees.merged(place, beside.without(WHERE)) : place);
+    }
+
+    private Map<String, Node> coordinates(Node.Scalar words, NodePath path, boolean asItStands, String in) {
+        Optional<UsualPlace> known = known(words);
+        Matcher measured = MEASURED.matcher(Mark.read(words.text()).text());
+        return known.isPresent()
+                ? usual(known.get(), words, path, asItStands, in)
+                : measured.matches()
+                        ? Map.of("x", measured(measured, words, path, landmarks(asItStands)))
+                        : refused(
+                                words,
+                                path,
+                                words.described() + " is no place in words"
+                                        + Words.suggestion(
+                                                words.text(), book.usualPlaces().ways()),
+                                "one of " + String.join(", ", book.usualPlaces().places().keySet())
+                                        + "; or one measured, such as 120 mm behind the rear axle; or {x: 2950 mm}");
+    }
+
+    private Map<String, Node> usual(
+            UsualPlace place, Node.Scalar words, NodePath path, boolean asItStands, String in) {
+        Optional<UsualPlace.Value> value = inForce(place);
+        if (value.isEmpty()) {
+            return refused(
+                    words,
+                    path,
+                    "the rule book says nowhere what " + words.described() + " is in this region on this day",
+                    "at: {x: 2950 mm}");
+        }
+        List<Spot> spots = Stream.concat(
+                        Stream.of(value.get().at()), value.get().otherwise().stream())
+                .toList();
+        Landmarks landmarks = landmarks(asItStands);
+        Map<String, Node> told = new LinkedHashMap<>();
+        List<Figure> along =
+                spots.stream().map(spot -> landmarks.along(spot, in)).toList();
+        told.put("x", written("usual ", along.stream().filter(Figure::known).findFirst().orElse(along.get(0)), words));
+        told.put("y", written("usual ", spots.get(0).y(), words));
+        spots.stream()
+                .flatMap(spot -> landmarks.up(spot, in).stream())
+                .findFirst()
+                .ifPresent(up -> told.put("z", written("usual ", up, words)));
+        return told;
+    }
+
+    /** What was measured from a point, along the vehicle. */
+    private Node measured(Matcher text, Node.Scalar words, NodePath path, Landmarks landmarks) {
+        Optional<Start> start = Stream.of(Start.values())
+                .filter(point -> point.isTaped() && spoken(point).equals(text.group(3).strip().toLowerCase(Locale.ROOT)))
+                .findFirst();
+        if (start.isEmpty()) {
+            return refused(
+                            words,
+                            path,
+                            "'" + Words.shortened(text.group(3), 60) + "' is nothing to measure a place from"
+                                    + Words.suggestion(text.group(3), taped()),
+                            "one of " + String.join(", ", taped()) + ", such as 120 mm behind the rear axle")
+                    .get("x");
+        }
+        try {
+            Figure off = QuantityText.parse(text.group(1), Dimension.LENGTH);
+            if (off.value() < 0) {
+                throw new QuantityText.Unreadable("'" + Words.shortened(text.group(1), 60) + "' is negative");
+            }
+            boolean guessed = Mark.read(words.text()).mark().isGuess();
+            Figure known = guessed ? GuessSpread.of(off, Dimension.LENGTH, true) : off;
+            Figure from = landmarks.point(start.get(), "");
+            Figure x = text.group(2).equals("behind") ? from.plus(known) : from.minus(known);
+            boolean sure = !guessed && from.guess().isEmpty();
+            return written(
+                    sure ? "" : "about ",
+                    off.hasTolerance() || x.tolerance() > 0 || !x.known() ? x : Figure.of(x.value()),
+                    words);
+        } catch (QuantityText.Unreadable e) {
+            return refused(words, path, e.getMessage(), "at: 120 mm behind the rear axle").get("x");
+        }
+    }
+
+    private static List<String> taped() {
+        return Stream.of(Start.values())
+                .filter(Start::isTaped)
+                .map(PlacesInWords::spoken)
+                .toList();
+    }
+
+    private static String spoken(Start start) {
+        return Words.hyphenated(start.name()).replace('-', ' ');
+    }
+
+    /** A coordinate as a sheet would write it; where it is not known, what is missing to work it out. */
+    private static Node written(String mark, Figure metres, Node.Scalar words) {
+        return metres.known()
+                ? new Node.Scalar(
+                        words.place(),
+                        mark + QuantityText.shown(metres.value(), "mm")
+                                + (metres.hasTolerance()
+                                        ? " +/- " + QuantityText.shown(metres.tolerance(), "mm")
+                                        : ""),
+                        false)
+                : new Node.Blank(
+                        words.place(),
+                        false,
+                        metres.missing().stream()
+                                .map(lacking -> new Node.Needed(lacking.path(), lacking.meaning(), lacking.find()))
+                                .toList());
+    }
+
+    private Map<String, Node> refused(Node.Scalar words, NodePath path, String problem, String mend) {
+        faults.add(new Fault(words.place(), path.toString(), problem, mend));
+        return Map.of("x", new Node.Blank(words.place(), true));
+    }
+
+    private Optional<UsualPlace> known(Node.Scalar words) {
+        return book.usualPlaces()
+                .known(Mark.read(words.text()).text())
+                .map(book.usualPlaces().places()::get);
+    }
+
+    /** What holds in the sheet's region on its day. */
+    private Optional<UsualPlace.Value> inForce(UsualPlace place) {
+        String region = tree.get("region") instanceof Node.Scalar scalar ? scalar.text() : "";
+        String day = tree.get("as-of") instanceof Node.Scalar scalar ? scalar.text() : "";
+        try {
+            return book.regions().containsKey(region)
+                    ? place.inForce(book.lineage(region), LocalDate.parse(day))
+                    : Optional.empty();
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Landmarks landmarks(boolean asItStands) {
+        if (asItStands) {
+            standing = standing == null ? Landmarks.standing(tree) : standing;
+            return standing;
+        }
+        planned = planned == null ? Landmarks.planned(tree) : planned;
+        return planned;
+    }
+}
