@@ -141,7 +141,13 @@ final class SheetSchema {
                 into.set("type", types(needed, "string"));
                 into.put("pattern", "^" + FieldSchema.MONEY + "$");
             }
-            case GROUP -> group(field, into, needed);
+            case GROUP -> {
+                if (field.description().inWords()) {
+                    place(field, into, needed);
+                } else {
+                    group(field, into, needed);
+                }
+            }
             case TEXTS -> {
                 into.set("type", types(needed, "array"));
                 into.putObject("items").set("type", texts("string", "number", "boolean"));
@@ -180,6 +186,27 @@ final class SheetSchema {
                 ChoiceWords.of(field.type()).forEach(word -> answers.add("about " + word));
                 answers.add("ask").add("unknown");
             }
+        }
+    }
+
+    /** A place as coordinates, as words, or as words with some coordinates beside them. */
+    private void place(FieldSchema field, ObjectNode into, boolean needed) {
+        ArrayNode ways = into.putArray("anyOf");
+        ObjectNode words = NODES.objectNode();
+        words.put("type", "string");
+        words.put("pattern", "\\S");
+        words.putArray("examples").add("in the tray").add("120 mm behind the rear axle");
+        ways.add(words);
+        group(field, ways.addObject(), needed);
+        ways.addObject().put("$ref", "#/$defs/place-in-words");
+        if (!definitions.has("place-in-words")) {
+            ObjectNode place = definitions.putObject("place-in-words");
+            place.put("description", "a place in words, with the coordinates that are known beside it");
+            fields(field.type().asSubclass(Record.class), place);
+            ((ObjectNode) place.get("properties")).set("where", words);
+            place.put("type", "object");
+            place.set("required", texts("where"));
+            place.put("additionalProperties", false);
         }
     }
 
