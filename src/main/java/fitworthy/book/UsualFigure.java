@@ -61,19 +61,6 @@ public record UsualFigure(
         public boolean none() {
             return value.equals("unknown");
         }
-
-        /** As the same page would hold a practice value, for whatever looks at days, grades and sources. */
-        public DatedLimit.Value dated() {
-            return new DatedLimit.Value(
-                    region,
-                    from,
-                    value + (per.isEmpty() ? "" : " per " + per),
-                    basis,
-                    sources,
-                    checked,
-                    review,
-                    when.isEmpty() ? note : ("Where " + when + ". " + note).strip());
-        }
     }
 
     /**

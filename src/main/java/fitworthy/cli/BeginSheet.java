@@ -11,6 +11,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
+import fitworthy.usual.Filling;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -36,7 +37,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         description = "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for each"
-                + " figure that is not known yet. Asks for one after the other where nothing is named.",
+                + " figure that is neither known nor usual. Asks for one after the other where nothing is named.",
         footer = {
             "",
             "Example:",
@@ -104,7 +105,7 @@ final class BeginSheet implements Callable<Integer> {
         SheetDraft.Whole whole = whole(words, engine.book());
         Names.refuse(faults);
         newFile(to);
-        write(SheetDraft.text(whole), engine);
+        write(SheetDraft.text(whole, tree -> Filling.filled(tree, engine.book(), new ArrayList<>())), engine);
         return ExitCodes.IN_ORDER;
     }
 

@@ -6,6 +6,9 @@ import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,12 +17,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * The text of a new build sheet: what was named, and {@code ask} for each figure that nobody has said yet, so that
- * nothing in it is made up.
+ * The text of a new build sheet: what was named, and {@code ask} for each figure that nobody has said yet and that the
+ * rule book knows nothing usual of, so that nothing in it is made up.
  */
 public final class SheetDraft {
 
@@ -27,7 +32,13 @@ public final class SheetDraft {
     /** What YAML or a sheet would take for something else than a name. */
     private static final Set<String> TAKEN = Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
 
+    private static final String MAIN_TANK = "Main tank";
+    private static final String PLACE_ASKED = ", at: {x: ask}";
+
     private final Whole whole;
+    /** Whether something stands in a field that was left out. */
+    private final Predicate<NodePath> usual;
+
     private final List<String> fitments = new ArrayList<>();
     private final List<String> tanks = new ArrayList<>();
     private final List<String> circuits = new ArrayList<>();
@@ -57,40 +68,48 @@ public final class SheetDraft {
             List<Wanted> parts,
             Optional<Towed> trailer) {}
 
-    private SheetDraft(Whole whole) {
+    private SheetDraft(Whole whole, Predicate<NodePath> usual) {
         this.whole = whole;
+        this.usual = usual;
     }
 
-    /** The text of a sheet, which a reader accepts. */
-    public static String text(Whole whole) {
-        return new SheetDraft(whole).text();
+    /**
+     * The text of a sheet, which a reader accepts.
+     *
+     * @param filled fills in what such a sheet leaves to the rule book
+     */
+    public static String text(Whole whole, UnaryOperator<Node.Mapping> filled) {
+        Node.Mapping left = NodeReader.read("", new SheetDraft(whole, path -> true).text(), new ArrayList<>());
+        Node.Mapping tree = filled.apply(left);
+        return new SheetDraft(whole, path -> path.in(tree) != null).text();
     }
 
     private String text() {
-        tanks.add(tank("Main tank", fuel(), "", "stock: yes"));
-        names.add("Main tank");
+        names.add(MAIN_TANK);
+        tanks.add("name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes");
         whole.parts().forEach(this::add);
         List<String> lines = new ArrayList<>(List.of(
-                "# Put a figure in place of each 'ask', or a guess such as 'about 26 kg'.",
+                "# Put a figure in place of each 'ask'. What is left out is taken as usual, and counts as a guess.",
                 "title: " + quoted(whole.vehicle()),
                 "region: " + whole.region() + "  # where it is registered: " + String.join(", ", whole.regions()),
                 "as-of: " + whole.day(),
+                "assume-usual: yes",
                 "vehicle:",
                 "  name: " + quoted(whole.vehicle()),
                 "  size: {wheelbase: ask}  # the handbook",
-                "  mass: {kerb: ask, front-axle: ask, rear-axle: ask, kerb-fuel: ask, kerb-driver: ask}"
-                        + "  # a weighbridge, an axle at a time",
-                "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}"
-                        + "  # the plate; the handbook",
+                "  # a weighbridge, an axle at a time; or the handbook",
+                "  mass: {kerb: ask, front-axle: usual, rear-axle: usual, kerb-fuel: usual, kerb-driver: usual}",
+                "  # the plate; the handbook for gcm, towing, ball and roof",
+                "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
                 "  engine: {fuel: " + fuel() + "}"));
-        list("fitments:  # mass: its maker or a scale; x: a tape, backwards from the front axle", fitments, lines);
+        list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
         list("circuits:", circuits, lines);
         list("tanks:", tanks, lines);
-        list("occupants:", people(), lines);
         list("cargo:", cargo, lines);
         whole.trailer().ifPresent(towed -> {
+            lines.add("# a weighbridge, a ball scale; its plate for rated");
             lines.add("trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass())
-                    + ", ball: ask, rated: ask}  # a weighbridge, a ball scale; its plate");
+                    + ", ball: ask, rated: ask}");
             lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");
         });
         lines.add("trip: {people: " + whole.people() + "}");
@@ -108,14 +127,6 @@ public final class SheetDraft {
         return Words.hyphenated(whole.fuel().name());
     }
 
-    private List<String> people() {
-        List<String> people = new ArrayList<>();
-        for (int i = 1; i <= whole.people(); i++) {
-            people.add("name: " + (i == 1 ? "Driver" : "Person " + i) + unknown(""));
-        }
-        return people;
-    }
-
     /** What a word stands for: its first part has its name, and what else it is belongs to that. */
     private void add(Wanted wanted) {
         List<Kind> kinds = wanted.meaning().kinds();
@@ -131,7 +142,8 @@ public final class SheetDraft {
             String belongs = first.isEmpty() ? "" : ", part: " + quoted(first);
             switch (thing) {
                 case CIRCUIT -> circuits.add("name: " + quoted(name) + belongs);
-                case CARGO -> cargo.add("name: " + quoted(name) + unknown(wanted.figure()));
+                case CARGO -> cargo.add("name: " + quoted(name)
+                        + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()));
                 case FUEL_TANK -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no"));
                 case WATER_TANK -> tanks.add(tank(name, "water", wanted.figure(), "stock: no"));
                 case FUEL_CAN -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no, portable: yes"));
@@ -143,16 +155,17 @@ public final class SheetDraft {
     /** Lists a part, at each end where its kind has to say at which. @return the name that it has */
     private String part(String name, Kind kind, String figure) {
         String word = Words.hyphenated(kind.name());
-        String needed = RecordSchema.of(kind.details()).fields().stream()
-                .filter(field -> field.description().needed() && field.content() == FieldSchema.Content.FIGURE)
-                .map(field -> ", " + field.name() + ": ask")
-                .collect(Collectors.joining());
         String first = "";
         for (String end : ends(name, kind)) {
             boolean told = end.isEmpty() || name.toLowerCase(Locale.ROOT).contains(end);
             String own = free(told ? name : name + " " + end);
+            NodePath path = NodePath.of("fitments").to(fitments.size() + 1);
+            String needed = RecordSchema.of(kind.details()).fields().stream()
+                    .filter(field -> field.description().needed() && field.content() == FieldSchema.Content.FIGURE)
+                    .map(field -> unless(path.to(field.name()), ", " + field.name() + ": ask"))
+                    .collect(Collectors.joining());
             fitments.add("name: " + quoted(own) + ", kind: " + word + (end.isEmpty() ? "" : ", end: " + end) + needed
-                    + unknown(figure));
+                    + unknown(path, figure));
             first = first.isEmpty() ? own : first;
         }
         return first;
@@ -172,14 +185,21 @@ public final class SheetDraft {
         return said.isEmpty() ? ends : said;
     }
 
-    private static String tank(String name, String liquid, String capacity, String more) {
-        return "name: " + quoted(name) + ", liquid: " + liquid + ", capacity: " + orAsk(capacity)
-                + ", fill: 100 %, at: {x: ask}, " + more;
+    private String tank(String name, String liquid, String capacity, String more) {
+        NodePath path = NodePath.of("tanks").to(tanks.size() + 1);
+        return "name: " + quoted(name) + ", liquid: " + liquid + ", capacity: " + orAsk(capacity) + ", " + more
+                + unless(path.to("fill"), ", fill: ask") + unless(path.to("at"), PLACE_ASKED);
     }
 
-    /** What has to be known of all that weighs something. */
-    private static String unknown(String mass) {
-        return ", mass: " + orAsk(mass) + ", at: {x: ask}";
+    /** What has to be known of all that weighs something, as far as nothing is usual of it. */
+    private String unknown(NodePath path, String mass) {
+        return (mass.isEmpty() ? unless(path.to("mass"), ", mass: ask") : ", mass: " + mass)
+                + unless(path.to("at"), PLACE_ASKED);
+    }
+
+    /** What is written where nothing is usual in a field. */
+    private String unless(NodePath field, String asked) {
+        return usual.test(field) ? "" : asked;
     }
 
     private static String orAsk(String figure) {

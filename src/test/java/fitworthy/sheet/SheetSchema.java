@@ -140,7 +140,13 @@ final class SheetSchema {
                 into.set("type", types(needed, "string"));
                 into.put("pattern", "^" + FieldSchema.MONEY + "$");
             }
-            case GROUP -> group(field, into, needed);
+            case GROUP -> {
+                if (field.description().inWords()) {
+                    place(field, into, needed);
+                } else {
+                    group(field, into, needed);
+                }
+            }
             case TEXTS -> {
                 into.set("type", types(needed, "array"));
                 into.putObject("items").set("type", texts("string", "number", "boolean"));
@@ -176,9 +182,32 @@ final class SheetSchema {
         if (!field.description().needed()) {
             answers.addNull();
             if (!field.tellsKind()) {
-                ChoiceWords.of(field.type()).forEach(word -> answers.add("about " + word));
-                answers.add("ask").add("unknown");
+                for (String mark : List.of("about ", "usual ")) {
+                    ChoiceWords.of(field.type()).forEach(word -> answers.add(mark + word));
+                }
+                answers.add("ask").add("unknown").add("usual");
             }
+        }
+    }
+
+    /** A place as coordinates, as words, or as words with some coordinates beside them. */
+    private void place(FieldSchema field, ObjectNode into, boolean needed) {
+        ArrayNode ways = into.putArray("anyOf");
+        ObjectNode words = NODES.objectNode();
+        words.put("type", "string");
+        words.put("pattern", "\\S");
+        words.putArray("examples").add("in the tray").add("120 mm behind the rear axle");
+        ways.add(words);
+        group(field, ways.addObject(), needed);
+        ways.addObject().put("$ref", "#/$defs/place-in-words");
+        if (!definitions.has("place-in-words")) {
+            ObjectNode place = definitions.putObject("place-in-words");
+            place.put("description", "a place in words, with the coordinates that are known beside it");
+            fields(field.type().asSubclass(Record.class), place);
+            ((ObjectNode) place.get("properties")).set("where", words);
+            place.put("type", "object");
+            place.set("required", texts("where"));
+            place.put("additionalProperties", false);
         }
     }
 
@@ -209,7 +238,7 @@ final class SheetSchema {
                     dimension == Dimension.COUNT
                             ? "a plain number"
                             : "a number and its unit, with a tolerance where known, such as '" + dimension.example()
-                                    + "'; a guess begins with 'about'");
+                                    + "'; a guess begins with 'about', one of the book's with 'usual'");
             figure.put("maxLength", QuantityText.LONGEST);
             figure.put("pattern", pattern(dimension, signed));
             if (dimension == Dimension.COUNT && !signed) {
@@ -227,7 +256,7 @@ final class SheetSchema {
         if (!tolerances.contains("%")) {
             tolerances.add("%");
         }
-        return "^(?:ask|unknown|(?:about" + QuantityText.SPACE + "+)?" + space + sign + QuantityText.NUMBER + space
+        return "^(?:ask|unknown|usual|(?:(?:about|usual)" + QuantityText.SPACE + "+)?" + space + sign + QuantityText.NUMBER + space
                 + unit + space + "(?:"
                 + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER
                 + space
