@@ -204,7 +204,8 @@ public final class Kills {
                 "tables/load-index.csv",
                 "tables/speed-symbol.csv",
                 "tables/cable.csv",
-                "tables/order.csv")) {
+                "tables/order.csv",
+                "tables/synonyms.csv")) {
             Files.copy(shipped.resolve(each), RULES.resolve(each));
         }
         for (Map.Entry<String, String> each :

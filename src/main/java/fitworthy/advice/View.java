@@ -52,6 +52,7 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
         }
         if (tree != null) {
             Waiving.check(tree, book(), faults);
+            tree = book().tables().shopWords().told(tree, faults);
         }
         return new Read(tree, Filling.sheet(tree, book(), faults));
     }

@@ -145,7 +145,7 @@ public record Book(
                 .forEach((id, set) ->
                         rated.put(id, cards.get(id).with(set.set().severity().value())));
         return new Book(
- cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
+                cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

@@ -57,7 +57,6 @@ public final class BookChecks {
                 .forEach(id -> fault(id, "no rule uses this practice value", "remove it, or use it in a rule"));
         new EndChecks(parts.cards(), parts.rules(), parts.practice(), this::fault).check();
         new FormerIdChecks(parts.cards(), parts.practice(), this::fault).check();
-        new UsualChecks(parts, faults).check();
     }
 
     private void regions() {

@@ -8,6 +8,7 @@ import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Job;
+import fitworthy.sheet.ShopWords;
 import fitworthy.source.CsvReader;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
@@ -62,7 +63,8 @@ public final class TableReader {
                 table(folder.resolve("load-index.csv"), text, TableReader::loadIndex, faults),
                 table(folder.resolve("speed-symbol.csv"), text, TableReader::speedSymbol, faults),
                 table(folder.resolve("cable.csv"), text, TableReader::cable, faults),
-                table(folder.resolve("order.csv"), text, TableReader::usualOrder, faults));
+                table(folder.resolve("order.csv"), text, TableReader::usualOrder, faults),
+                table(folder.resolve("synonyms.csv"), text, TableReader::shopWords, faults));
     }
 
     /** How a table is read. */
@@ -97,6 +99,11 @@ public final class TableReader {
     /** Kinds of work, each with those usually done before it; written downwards, so that it cannot hold a circle. */
     public static Map<String, Set<String>> usualOrder(String text, String file, List<Fault> faults) {
         return new TableReader(file, faults).usualOrder(text);
+    }
+
+    /** What a shop calls kinds of part and other things of a sheet; each word once, and none that is a kind's own. */
+    public static ShopWords shopWords(String text, String file, List<Fault> faults) {
+        return new TableReader(file, faults).shopWords(text);
     }
 
     private Map<Integer, Double> loadIndex(String text) {
@@ -233,7 +240,27 @@ public final class TableReader {
         return order;
     }
 
-    private void known(Bound<TableRow.Order> row, String field, String word, Collection<String> words) {
+    private ShopWords shopWords(String text) {
+        Map<String, ShopWords.Meaning> meanings = new TreeMap<>();
+        for (Bound<TableRow.Synonym> row : rows(TableRow.Synonym.class, text)) {
+            String word = row.record().word();
+            List<String> terms = List.of(row.record().is().split(" \\+ "));
+            int before = faults.size();
+            terms.forEach(term -> known(row, "is", term, ShopWords.terms()));
+            if (!ShopWords.isPlain(word)) {
+                tell(row, "word", "'" + word + "' is not in plain small words", "word: bull bar");
+            } else if (ShopWords.isKind(word)) {
+                tell(row, "word", "'" + word + "' is a kind of part by itself", "leave the row out");
+            }
+            if (faults.size() == before
+                    && meanings.put(ShopWords.plain(word), ShopWords.Meaning.of(terms)) != null) {
+                tell(row, "word", "a second row for '" + word + "'", "one row a word");
+            }
+        }
+        return new ShopWords(meanings);
+    }
+
+    private void known(Bound<?> row, String field, String word, Collection<String> words) {
         if (!words.contains(word)) {
             tell(
                     row,

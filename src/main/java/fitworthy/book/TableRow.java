@@ -50,4 +50,17 @@ public sealed interface TableRow {
             @Field(value = "where it was read; needed for published grades", example = "a maker's instructions")
                     String source)
             implements TableRow {}
+
+    /** What a word of the trade stands for on a sheet. */
+    record Synonym(
+            @Field(value = "what a shop or a customer calls it", needed = true, example = "bull bar") String word,
+            @Field(
+                            value = "the kind of part it is, or what else of a sheet; several with + between them",
+                            needed = true,
+                            example = "bar")
+                    String is,
+            @Field(value = "how good the evidence is", needed = true) Choice<Basis> basis,
+            @Field(value = "where it was read; needed for published grades", example = "a maker's catalogue")
+                    String source)
+            implements TableRow {}
 }

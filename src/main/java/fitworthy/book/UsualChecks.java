@@ -10,27 +10,29 @@ import fitworthy.schema.FieldSchema.Content;
 import fitworthy.source.Fault;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /** What must hold of the usual figures of a book. */
-final class UsualChecks {
+public final class UsualChecks {
 
-    private final BookParts parts;
+    private final Collection<String> places;
     private final UsualFigures figures;
     private final List<Fault> faults;
     private final Grounds grounds;
 
-    UsualChecks(BookParts parts, List<Fault> faults) {
-        this.parts = parts;
+    /** @param places every way to say a place in words */
+    public UsualChecks(BookParts parts, Collection<String> places, List<Fault> faults) {
+        this.places = places;
         this.figures = new UsualFigures(parts.usual());
         this.faults = faults;
         this.grounds = new Grounds(parts);
     }
 
-    void check() {
+    public void check() {
         figures.inOrder().forEach(this::entry);
     }
 
@@ -112,7 +114,7 @@ final class UsualChecks {
             switch (field.content()) {
                 case FIGURE -> figure(entry, field, value, path.to("value"));
                 case CHOICE -> word(entry, ChoiceWords.of(field.type()), written(field, value), path.to("value"));
-                default -> word(entry, UsualField.PLACES, value.value(), path.to("value"));
+                default -> word(entry, places, value.value(), path.to("value"));
             }
         }
         if (!value.per().isEmpty()) {
@@ -161,7 +163,7 @@ final class UsualChecks {
         }
     }
 
-    private void word(UsualFigures.Entry entry, List<String> words, String word, NodePath path) {
+    private void word(UsualFigures.Entry entry, Collection<String> words, String word, NodePath path) {
         if (!words.contains(word)) {
             fault(
                     entry,

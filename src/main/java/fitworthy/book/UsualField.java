@@ -48,26 +48,6 @@ public record UsualField(String thing, NodePath path) {
         Arrays.stream(Fitment.Kind.values()).forEach(kind -> KINDS.put(Words.hyphenated(kind.name()), kind));
     }
 
-    /** Places that a sheet may give in words. */
-    public static final List<String> PLACES = List.of(
-            "front bar",
-            "bull bar",
-            "under the bonnet",
-            "in the cab",
-            "front seats",
-            "rear seats",
-            "over the rear axle",
-            "ahead of the rear axle",
-            "behind the rear axle",
-            "in the tray",
-            "in the canopy",
-            "in the load area",
-            "on the roof",
-            "on the tow bar",
-            "at the rear bar",
-            "under the tray",
-            "between the axles");
-
     /** The field that an id names, of a thing that there is or not. */
     public static UsualField of(String id) {
         NodePath path = NodePath.TOP;
@@ -144,7 +124,7 @@ public record UsualField(String thing, NodePath path) {
 
     /** Whether it is a place, which is given in words. */
     static boolean isPlace(FieldSchema field) {
-        return field.name().equals("at") && field.type() == Point.class;
+        return field.type() == Point.class && field.description().inWords();
     }
 
     private List<Class<? extends Record>> types() {

@@ -36,7 +36,7 @@ public record UsualFigure(
                             example = "chemistry is lithium")
                     String when,
             @Field(
-                            value = "a figure with its tolerance, a word of the field's, a place in words, or 'none'",
+                            value = "a figure with its tolerance, a word of the field's or a place in words; 'unknown' where nothing is usual any more",
                             needed = true,
                             example = "60 kg +/- 20 kg")
                     String value,
@@ -59,20 +59,7 @@ public record UsualFigure(
 
         /** Whether nothing is usual from its day on. */
         public boolean none() {
-            return value.equals("none");
-        }
-
-        /** As the same page would hold a practice value, for whatever looks at days, grades and sources. */
-        public DatedLimit.Value dated() {
-            return new DatedLimit.Value(
-                    region,
-                    from,
-                    value + (per.isEmpty() ? "" : " per " + per),
-                    basis,
-                    sources,
-                    checked,
-                    review,
-                    when.isEmpty() ? note : ("Where " + when + ". " + note).strip());
+            return value.equals("unknown");
         }
     }
 

@@ -4,6 +4,7 @@ import fitworthy.book.UsualPlace.Spot;
 import fitworthy.quantity.Figure;
 import fitworthy.schema.Bound;
 import fitworthy.source.Fault;
+import fitworthy.source.Located;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -20,11 +21,13 @@ import java.util.regex.Pattern;
  * The places in words that a book knows.
  *
  * @param places by their words, in the order of the file
- * @param spoken by every way to say them
+ * @param spoken their words by every way to say them
+ * @param entries where they stand in the file, by their words
  */
-public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> spoken) {
+public record UsualPlaces(
+        Map<String, UsualPlace> places, Map<String, String> spoken, Map<String, Located> entries) {
 
-    public static final UsualPlaces NONE = new UsualPlaces(Map.of(), Map.of());
+    public static final UsualPlaces NONE = new UsualPlaces(Map.of(), Map.of(), Map.of());
 
     private static final Pattern WORDS = Pattern.compile("[a-z]+( [a-z]+){0,7}");
     private static final Pattern SPACES = Pattern.compile("\\s+");
@@ -39,10 +42,12 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
     public static UsualPlaces of(Map<String, Bound<UsualPlace>> page, BookParts parts, List<Fault> faults) {
         Map<String, UsualPlace> places = new LinkedHashMap<>();
         Map<String, String> spoken = new LinkedHashMap<>();
+        Map<String, Located> entries = new LinkedHashMap<>();
         page.forEach((words, bound) -> {
             Check check = new Check(words, bound, parts, faults);
             check.look();
             places.put(words, bound.record());
+            entries.put(words, bound.places());
             for (String way : check.ways()) {
                 String first = spoken.putIfAbsent(way, words);
                 if (first != null) {
@@ -50,7 +55,7 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
                 }
             }
         });
-        return new UsualPlaces(places, spoken);
+        return new UsualPlaces(places, spoken, entries);
     }
 
     /** The words under which the book knows a place that somebody names; nothing where it does not. */

@@ -136,7 +136,7 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
 
     private static Map<String, Map<String, String>> rows(Tables tables) {
         Map<String, Map<String, String>> rows = new TreeMap<>();
-        for (String name : List.of("load-index", "speed-symbol", "cable", "order")) {
+        for (String name : List.of("load-index", "speed-symbol", "cable", "order", "synonyms")) {
             rows.put(name, new TreeMap<>());
         }
         tables.loadIndexKg()
@@ -150,6 +150,8 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
                                 QuantityText.shown(current, "A"))));
         tables.usualOrder().forEach((job, earlier) -> rows.get("order")
                 .put(job + " after", String.join(", ", new TreeSet<>(earlier))));
+        tables.shopWords().meanings().forEach((word, meaning) -> rows.get("synonyms")
+                .put(word + " is", String.join(" + ", meaning.terms())));
         return rows;
     }
 

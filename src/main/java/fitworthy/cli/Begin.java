@@ -19,14 +19,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Begins a rule or a region of a rule book. */
+/** Begins a build sheet, or a rule or a region of a rule book. */
 @Command(
         name = "begin",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        synopsisSubcommandLabel = "rule|region",
-        subcommands = {Begin.Rule.class, Begin.Region.class},
-        description = "Adds the skeleton of a new rule or region to the rule book, so that the book still proves.")
+        synopsisSubcommandLabel = "sheet|rule|region",
+        subcommands = {BeginSheet.class, Begin.Rule.class, Begin.Region.class},
+        description = "Begins a build sheet; or adds the skeleton of a new rule or region to the rule book, so that the"
+                + " book still proves.")
 final class Begin implements Runnable {
 
     @Spec
@@ -34,7 +35,7 @@ final class Begin implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to begin: a rule or a region.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to begin: a sheet, a rule or a region.");
     }
 
     private abstract static class Beginning implements Callable<Integer> {

@@ -2,6 +2,7 @@ package fitworthy.cli;
 
 import fitworthy.book.FormerIds;
 import fitworthy.engine.RuleEngine;
+import fitworthy.proof.Cases;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Proof;
 import fitworthy.proof.ProofPrintout;
@@ -56,7 +57,7 @@ final class RunCases implements Callable<Integer> {
     @Override
     public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
-        known("--topic", topics, engine.book().topics());
+        known("--topic", topics, Cases.topics(engine.book()));
         FormerIds former = engine.book().formerIds();
         rules.stream().map(former::said).filter(said -> !said.isEmpty()).forEach(around.err()::println);
         rules = rules.stream().map(former::present).toList();

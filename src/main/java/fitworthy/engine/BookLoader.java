@@ -11,6 +11,7 @@ import fitworthy.book.Source;
 import fitworthy.book.TableReader;
 import fitworthy.book.TitlePage;
 import fitworthy.book.Unread;
+import fitworthy.book.UsualChecks;
 import fitworthy.book.UsualFigure;
 import fitworthy.book.UsualFigures;
 import fitworthy.book.UsualPlace;
@@ -132,7 +133,7 @@ public final class BookLoader {
         }
         usual(parts);
         Tables tables = TableReader.read(folder.resolve("tables"), files::textOf, faults);
-        UsualPlaces places = places(folder.resolve("usual").resolve("places.yaml"), parts);
+        UsualPlaces places = places(folder.resolve(UsualFigures.FOLDER).resolve("places.yaml"), parts);
         String key = RuleCache.key(texts);
         Optional<RuleCache.Loaded> loaded =
                 faults.isEmpty() ? keptRules.join().filter(rules -> rules.key().equals(key)) : Optional.empty();
@@ -140,6 +141,7 @@ public final class BookLoader {
         String hash = files.hash();
         if (!faults.isEmpty() || !ShippedRules.passed(hash)) {
             new BookChecks(parts, faults).check();
+            new UsualChecks(parts, places.ways(), faults).check();
         }
         if (!faults.isEmpty()) {
             throw new FaultsException(faults);

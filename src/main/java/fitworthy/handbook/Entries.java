@@ -10,7 +10,10 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
 import fitworthy.proof.References;
 import fitworthy.source.Words;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The rules, practice values and sources of a book as a handbook names them, each a link to where it stands. */
 final class Entries {
@@ -62,6 +65,21 @@ final class Entries {
                                 target("region-" + value.region()),
                                 false,
                                 sources(value.sources())))
+                        .toList());
+    }
+
+    /** The trade's words, by what they are on a sheet. */
+    Table shopWords() {
+        Map<String, List<String>> called = new TreeMap<>();
+        book.tables().shopWords().meanings().forEach((word, meaning) -> called.computeIfAbsent(
+                        String.join(" and ", meaning.terms()), none -> new ArrayList<>())
+                .add(word));
+        return new Table(
+                "The words of the trade, by the kind of part or what else they are on a sheet",
+                List.of(text("On a sheet", 25), text("Also called", 75)),
+                called.entrySet().stream()
+                        .map(entry -> new Row(
+                                List.of(entry.getKey(), String.join(", ", entry.getValue())), "", false, List.of()))
                         .toList());
     }
 

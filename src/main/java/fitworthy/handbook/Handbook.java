@@ -65,6 +65,13 @@ public final class Handbook {
             sections.add(new Section(topic, Words.capital(topic), blocks));
         }
         sections.add(new Section("practice", "Every practice value", handbook.everyValue()));
+        sections.add(new Section("words", "What parts are called", List.of(handbook.entries.shopWords())));
+        if (!book.usualPlaces().places().isEmpty()) {
+            sections.add(new Section("places", "Places in words", PlaceWords.blocks(book.usualPlaces())));
+        }
+        if (!book.usual().ids().isEmpty()) {
+            sections.add(new Section("usual", "What is usual", UsualChapter.blocks(book)));
+        }
         sections.add(new Section(
                 "confirm", "What to go and confirm", new Unconfirmed(handbook.references, handbook.entries).blocks()));
         sections.add(

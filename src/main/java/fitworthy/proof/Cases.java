@@ -112,6 +112,13 @@ public final class Cases {
         this.faults = faults;
     }
 
+    /** What there may be cases of: the topics of a book, and its usual figures. */
+    public static Set<String> topics(Book book) {
+        Set<String> topics = new TreeSet<>(book.topics());
+        topics.add(UsualFigures.FOLDER);
+        return topics;
+    }
+
     /**
      * Reads the cases of every topic.
      *
@@ -123,9 +130,7 @@ public final class Cases {
         Node.Mapping plain = page(folder, folder.resolve("plain-sheet.yaml"), faults);
         List<Case> cases = new ArrayList<>();
         if (plain != null) {
-            Set<String> folders = new TreeSet<>(book.topics());
-            folders.add(UsualFigures.FOLDER);
-            for (String topic : folders) {
+            for (String topic : topics(book)) {
                 Path file = folder.resolve(topic).resolve("cases.yaml");
                 if (Files.exists(file)) {
                     cases.addAll(new Cases(book, plain, faults).topic(topic, page(folder, file, faults)));

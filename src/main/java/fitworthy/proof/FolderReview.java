@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,12 +19,12 @@ final class FolderReview {
 
     private static final Set<String> OF_BOOK = Set.of("book.yaml", "sources.yaml", "plain-sheet.yaml");
     private static final Set<String> OF_TOPIC = Set.of("cards.yaml", "practice.yaml", "cases.yaml");
-    private static final String TABLES = "tables";
-    private static final Set<String> OF_TABLES = Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv");
-
-    private static final Set<String> OF_USUAL = Stream.concat(
-                    UsualFigures.PAGES.stream(), Stream.of("cases.yaml"))
-            .collect(Collectors.toSet());
+    /** What the folders hold that are no topic's. */
+    private static final Map<String, Set<String>> OTHERS = Map.of(
+            "tables", Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv", "synonyms.csv"),
+            UsualFigures.FOLDER,
+            Stream.concat(UsualFigures.PAGES.stream(), Stream.of("places.yaml", "cases.yaml"))
+                    .collect(Collectors.toSet()));
 
     private FolderReview() {}
 
@@ -34,9 +35,7 @@ final class FolderReview {
             if (!Files.isDirectory(each)) {
                 tell(each, OF_BOOK.contains(name), OF_BOOK, faults);
             } else {
-                Set<String> read = name.equals(TABLES)
-                        ? OF_TABLES
-                        : name.equals(UsualFigures.FOLDER) ? OF_USUAL : OF_TOPIC;
+                Set<String> read = OTHERS.getOrDefault(name, OF_TOPIC);
                 for (Path file : in(each)) {
                     String own = file.getFileName().toString();
                     tell(

@@ -58,6 +58,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
         FolderReview.look(folder, book, proof.faults);
         UsualReview.look(book, proof.trials, proof.faults);
         SourceReview.look(book, proof.reminders);
+        new PlaceReview(proof.trials, proof.faults).look(book);
         new Direction(book, proof.trials).look(proof.faults);
         proof.faults.sort(Fault.IN_READING_ORDER);
         proof.reminders.sort(Fault.IN_READING_ORDER);

@@ -52,7 +52,7 @@ final class ValueBinder {
             }
             Mark.Marked marked = Mark.read(scalar.text());
             if (marked.mark() == Mark.ASKED) {
-                return Figure.missing(asked(field, node, path));
+                return Figure.missing(asked(field, path));
             }
             boolean signed = field.description().signed();
             Figure figure =
@@ -78,7 +78,8 @@ final class ValueBinder {
         List<String> words = ChoiceWords.of(field.type());
         Mark.Marked marked = field.tellsKind() ? new Mark.Marked(Mark.STATED, word(node)) : Mark.read(word(node));
         if (marked.mark() == Mark.ASKED) {
-            return Choice.missing(asked(field, node, path));
+            needed(field, node, path, "is asked for, but no sheet can do without it");
+            return Choice.missing(asked(field, path));
         }
         String word = marked.text();
         if (field.type() == YesNo.class) {
@@ -104,9 +105,8 @@ final class ValueBinder {
         return choiceOf(constant).guessedFor(tree.missing(field, path).marked(marked.mark()));
     }
 
-    /** What is missing and was asked for; a fault where no sheet can do without it. */
-    private Missing asked(FieldSchema field, Node node, NodePath path) {
-        needed(field, node, path, "is asked for, but no sheet can do without it");
+    /** What is missing and was asked for. A figure that is needed may be: a sheet has to say that nobody knows it yet. */
+    private Missing asked(FieldSchema field, NodePath path) {
         return tree.missing(field, path).marked(Mark.ASKED);
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.Books;
 import fitworthy.MadeSheet;
+import fitworthy.SheetFields;
 import fitworthy.Sheets;
 import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
@@ -14,6 +15,7 @@ import fitworthy.advice.Outcome.Reason;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.Measure;
 import fitworthy.proof.Cases;
+import fitworthy.schema.FieldSchema;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -152,13 +154,21 @@ class LessInformationTest {
             return outcomes;
         }
 
-        /** The same without a field; nothing where the sheet is refused then. */
+        /** The same without a field, or with a figure asked that is needed; nothing where the sheet is refused then. */
         Optional<Map<Outcome.Key, Outcome>> without(NodePath field) {
             try {
-                return Optional.of(outcomesOf(Trees.without(tree, field)));
+                return Optional.of(outcomesOf(
+                        isNeededFigure(field) ? Trees.with(tree, field, "ask") : Trees.without(tree, field)));
             } catch (FaultsException e) {
                 return Optional.empty();
             }
+        }
+
+        private boolean isNeededFigure(NodePath path) {
+            FieldSchema field = SheetFields.all().get(SheetFields.of(tree, path));
+            return field != null
+                    && field.content() == FieldSchema.Content.FIGURE
+                    && field.description().needed();
         }
     }
 

@@ -32,6 +32,7 @@ public final class BookFuzz {
             "tables/speed-symbol.csv",
             "tables/cable.csv",
             "tables/order.csv",
+            "tables/synonyms.csv",
             "mass/mass.drl");
 
     private static Path rules;

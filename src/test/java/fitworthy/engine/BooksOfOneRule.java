@@ -23,7 +23,8 @@ public final class BooksOfOneRule {
                 "tables/load-index.csv",
                 "tables/speed-symbol.csv",
                 "tables/cable.csv",
-                "tables/order.csv")) {
+                "tables/order.csv",
+                "tables/synonyms.csv")) {
             Files.copy(Books.RULES.resolve(file), rules.resolve(file));
         }
         firstPart(rules, "mass/mass.drl", "\nrule ");

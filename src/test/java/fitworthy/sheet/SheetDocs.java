@@ -176,7 +176,7 @@ final class SheetDocs {
             case CHOICE -> quoted(ChoiceWords.of(field.type()));
             case DATE -> "year-month-day";
             case MONEY -> "amount and currency code";
-            case GROUP -> "group";
+            case GROUP -> field.description().inWords() ? "group, or a place in words" : "group";
             case TEXTS -> "list of names";
             case GROUPS -> "list of groups";
             case FIGURES -> "names, each with a " + dimension(field);

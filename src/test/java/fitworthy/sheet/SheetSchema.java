@@ -139,7 +139,6 @@ final class SheetSchema {
                     into.set(
                             "type",
                             field.description().in() == Dimension.COUNT ? texts("string", "number") : texts("string"));
-                    into.putObject("not").set("enum", texts("ask", "unknown"));
                 }
             }
             case CHOICE -> choice(field, into);
@@ -152,7 +151,13 @@ final class SheetSchema {
                 into.set("type", types(needed, "string"));
                 into.put("pattern", "^" + FieldSchema.MONEY + "$");
             }
-            case GROUP -> group(field, into, needed);
+            case GROUP -> {
+                if (field.description().inWords()) {
+                    place(field, into, needed);
+                } else {
+                    group(field, into, needed);
+                }
+            }
             case TEXTS -> {
                 into.set("type", types(needed, "array"));
                 into.putObject("items").set("type", texts("string", "number", "boolean"));
@@ -188,9 +193,32 @@ final class SheetSchema {
         if (!field.description().needed()) {
             answers.addNull();
             if (!field.tellsKind()) {
-                ChoiceWords.of(field.type()).forEach(word -> answers.add("about " + word));
-                answers.add("ask").add("unknown");
+                for (String mark : List.of("about ", "usual ")) {
+                    ChoiceWords.of(field.type()).forEach(word -> answers.add(mark + word));
+                }
+                answers.add("ask").add("unknown").add("usual");
             }
+        }
+    }
+
+    /** A place as coordinates, as words, or as words with some coordinates beside them. */
+    private void place(FieldSchema field, ObjectNode into, boolean needed) {
+        ArrayNode ways = into.putArray("anyOf");
+        ObjectNode words = NODES.objectNode();
+        words.put("type", "string");
+        words.put("pattern", "\\S");
+        words.putArray("examples").add("in the tray").add("120 mm behind the rear axle");
+        ways.add(words);
+        group(field, ways.addObject(), needed);
+        ways.addObject().put("$ref", "#/$defs/place-in-words");
+        if (!definitions.has("place-in-words")) {
+            ObjectNode place = definitions.putObject("place-in-words");
+            place.put("description", "a place in words, with the coordinates that are known beside it");
+            fields(field.type().asSubclass(Record.class), place);
+            ((ObjectNode) place.get("properties")).set("where", words);
+            place.put("type", "object");
+            place.set("required", texts("where"));
+            place.put("additionalProperties", false);
         }
     }
 
@@ -221,7 +249,7 @@ final class SheetSchema {
                     dimension == Dimension.COUNT
                             ? "a plain number"
                             : "a number and its unit, with a tolerance where known, such as '" + dimension.example()
-                                    + "'; a guess begins with 'about'");
+                                    + "'; a guess begins with 'about', one of the book's with 'usual'");
             figure.put("maxLength", QuantityText.LONGEST);
             figure.put("pattern", pattern(dimension, signed));
             if (dimension == Dimension.COUNT && !signed) {
@@ -235,7 +263,7 @@ final class SheetSchema {
         String space = QuantityText.SPACE + "*";
         String sign = signed ? "(?:\\+|" + QuantityText.MINUS + ")?" : "\\+?";
         String number = "(?:" + QuantityText.NUMBER + "|" + QuantityText.WITH_COMMA + ")";
-        return "^(?:ask|unknown|(?:about" + QuantityText.SPACE + "+)?" + space + sign + number + space
+        return "^(?:ask|unknown|usual|(?:(?:about|usual)" + QuantityText.SPACE + "+)?" + space + sign + number + space
                 + UnitWords.pattern(EnumSet.of(dimension)) + space + "(?:"
                 + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + number + space
                 + UnitWords.pattern(EnumSet.of(dimension, Dimension.SHARE)) + ")?" + space + ")$";

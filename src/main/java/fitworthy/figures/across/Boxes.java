@@ -42,15 +42,16 @@ public final class Boxes {
                 .toList();
     }
 
-    /** The foremost that a box may reach, in m. */
+    /** The foremost that a box may reach, in m: anywhere where its place is not known. */
     static double front(Space space) {
         Figure front = low(space, Point::x);
-        return front.value() - front.tolerance();
+        return front.known() ? front.value() - front.tolerance() : Double.NEGATIVE_INFINITY;
     }
 
     /** The rearmost that a box may reach, in m. */
     static double rear(Space space) {
-        return deepest(high(space, Point::x));
+        Figure rear = high(space, Point::x);
+        return rear.known() ? deepest(rear) : Double.POSITIVE_INFINITY;
     }
 
     private static double deepest(Figure depth) {

@@ -6,7 +6,6 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
-import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Weighed;
@@ -17,7 +16,9 @@ import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Sheet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -71,17 +72,22 @@ final class BodyWeightMeasures implements Topic {
                                 .filter(load -> load.in().isEmpty())
                                 .map(Sheet.Load::name))
                 .collect(Collectors.toSet());
-        List<String> left = loading.masses().stream()
+        Map<String, Choice<YesNo>> left = new LinkedHashMap<>();
+        loading.masses().stream()
                 .filter(mass ->
                         (mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT) && comeOff.contains(mass.name()))
-                .filter(mass -> mass.mass().value() > 0
-                        && mass.at().x().isAtLeast(body.front())
-                        && mass.at().x().isAtMost(end))
-                .map(PointMass::name)
-                .toList();
+                .filter(mass -> !mass.mass().isZero())
+                .forEach(mass -> left.put(mass.name(), isBetween(mass.at().x(), body.front(), end)));
+        left.values().removeIf(stays -> stays.is(YesNo.NO));
         if (left.isEmpty()) {
             measures.add(Measure.of(LEFT_ABOARD, canopy.name(), Choice.of(YesNo.NO)));
         }
-        left.forEach(name -> measures.add(Measure.of(LEFT_ABOARD, name, Choice.of(YesNo.YES))));
+        left.forEach((name, stays) -> measures.add(Measure.of(LEFT_ABOARD, name, stays)));
+    }
+
+    private static Choice<YesNo> isBetween(Figure x, Figure front, Figure end) {
+        return x.known()
+                ? Choice.yesNo(x.isAtLeast(front) && x.isAtMost(end))
+                : Choice.missing(x.missing().get(0));
     }
 }

@@ -155,7 +155,7 @@ public final class Masses {
     public static List<Fitment> unplaced(Plan plan) {
         return plan.sheet().fitments().stream()
                 .filter(part ->
-                        part.isDone() && part.at().isEmpty() && part.mass().value() > 0)
+                        part.isDone() && part.at().isEmpty() && !part.mass().isZero())
                 .toList();
     }
 

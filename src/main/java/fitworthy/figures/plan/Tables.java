@@ -2,25 +2,28 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.sheet.ShopWords;
 import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 
 /**
- * Published tables that the figures read.
+ * The tables of a rule book: those that the figures read, and the words of the trade.
  *
  * @param loadIndexKg load of one tyre in kg by load index
  * @param speedSymbolMetresPerSecond highest speed by speed symbol
  * @param cableAmperes what a copper cable carries for long in air of 30 degC, in A, by what its insulation is made for in
  *     degC and its section in m2
  * @param usualOrder kinds of part and job, each with the kinds that are usually done before it
+ * @param shopWords what a shop calls kinds of part, and what else of a sheet it is
  */
 public record Tables(
         Map<Integer, Double> loadIndexKg,
         Map<String, Double> speedSymbolMetresPerSecond,
         NavigableMap<Double, NavigableMap<Double, Double>> cableAmperes,
-        Map<String, Set<String>> usualOrder) {
+        Map<String, Set<String>> usualOrder,
+        ShopWords shopWords) {
 
     /** Stands in the order of work for the fitting of any part or tank. */
     public static final String ANY_PART = "any-part";

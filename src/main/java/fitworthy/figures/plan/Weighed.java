@@ -17,7 +17,9 @@ public final class Weighed {
 
     /** Whether the part has a mass, of a kilogram or more. */
     public static Choice<YesNo> alone(Fitment part) {
-        return Choice.yesNo(part.mass().isAtLeast(LEAST));
+        return part.mass().known()
+                ? Choice.yesNo(part.mass().isAtLeast(LEAST))
+                : Choice.missing(part.mass().missing().get(0));
     }
 
     /** Whether the shell of a tank has a mass. */
@@ -29,7 +31,7 @@ public final class Weighed {
 
     /** Whether a part that goes on where another came off has a mass, and that other as well. */
     public static Choice<YesNo> withReplaced(Fitment part) {
-        return part.mass().isBelow(LEAST) || part.removes().isPresent()
+        return !part.mass().isAtLeast(LEAST) || part.removes().isPresent()
                 ? alone(part)
                 : Choice.missing(new Missing(
                         "fitments." + part.name() + ".removes",

@@ -214,6 +214,9 @@ public final class SuspensionMeasures implements Topic {
     private static Figure sure(Figure load, Predicate<Figure> kept, Plan plan) {
         List<Fitment> unplaced = Masses.unplaced(plan);
         Figure most = unplaced.stream().map(Fitment::mass).reduce(load, Figure::plus);
+        if (!most.known()) {
+            return most;
+        }
         return kept.test(load) == kept.test(most)
                 ? load
                 : Figure.missing(unplaced.stream()

@@ -120,7 +120,7 @@ public final class WaterMeasures implements Topic {
                             days)
                     .worked(aboard));
             needed(loading, people, measures);
-            if (litres.value() > 0) {
+            if (!held.isEmpty() && !litres.isZero()) {
                 Figure largest = held.stream().reduce(Figure::most).orElseThrow();
                 measures.add(Measure.of(LARGEST, SUPPLY, largest.dividedBy(litres))
                         .worked("share = largest / water", in("largest", largest, "L"), water)

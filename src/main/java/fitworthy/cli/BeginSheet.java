@@ -1,0 +1,222 @@
+package fitworthy.cli;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.View;
+import fitworthy.book.Book;
+import fitworthy.engine.RuleEngine;
+import fitworthy.printout.BriefPrintout;
+import fitworthy.printout.FaultPrintout;
+import fitworthy.sheet.SheetDraft;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import fitworthy.usual.Filling;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Begins a build sheet. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
+        description = "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for each"
+                + " figure that is neither known nor usual. Asks for one after the other where nothing is named.",
+        footer = {
+            "",
+            "Example:",
+            "  fitworthy begin sheet --vehicle \"Tarrenby 3.0 wagon\" --fuel diesel \\",
+            "    --people 4 --part \"bull bar\" --part \"winch=26 kg\" \\",
+            "    --part \"long-range tank=140 L\" --trailer Camper --to wagon.yaml"
+        })
+final class BeginSheet implements Callable<Integer> {
+
+    private final CommandContext around;
+
+    @Mixin
+    private BookOptions book = new BookOptions();
+
+    @Option(names = "--vehicle", paramLabel = "NAME", description = "What to call the vehicle.")
+    private String vehicle;
+
+    @Option(names = "--fuel", paramLabel = "FUEL", description = "What it burns: diesel or petrol.")
+    private String fuel;
+
+    @Option(names = "--people", paramLabel = "N", description = "How many are aboard, the driver counted.")
+    private String people;
+
+    @Option(
+            names = "--part",
+            paramLabel = "PART[=FIGURE|KIND]",
+            description = "A part in your own words, with its mass, or what a tank holds, where that is known; or a"
+                    + " name and the kind of part it is. May be given several times.")
+    private List<String> parts = List.of();
+
+    @Option(
+            names = "--trailer",
+            paramLabel = "NAME[=MASS]",
+            description = "The trailer, where one is towed, with its loaded mass where that is known.")
+    private String trailer;
+
+    @Option(
+            names = "--region",
+            paramLabel = "REGION",
+            description = "Where the vehicle is registered; any where left out.")
+    private String region;
+
+    @Option(
+            names = "--to",
+            paramLabel = "FILE",
+            description = "The file to write, which must not be there yet. The sheet alone is printed where left out.")
+    private Path to;
+
+    /** Whether nothing more is typed in answer to a question. */
+    private boolean ended;
+
+    BeginSheet(CommandContext around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() throws FaultsException, NotWritten {
+        RuleEngine engine = book.engine(around);
+        List<Fault> faults = new ArrayList<>();
+        SheetWords words = new SheetWords(
+                engine.book().tables().shopWords(), engine.book().regions().keySet(), faults);
+        if (nothingNamed()) {
+            ask(words);
+        }
+        SheetDraft.Whole whole = whole(words, engine.book());
+        Names.refuse(faults);
+        newFile(to);
+        write(SheetDraft.text(whole, tree -> Filling.filled(tree, engine.book(), new ArrayList<>())), engine);
+        return ExitCodes.IN_ORDER;
+    }
+
+    private boolean nothingNamed() {
+        return vehicle == null && fuel == null && people == null && trailer == null && parts.isEmpty();
+    }
+
+    private SheetDraft.Whole whole(SheetWords words, Book of) {
+        return new SheetDraft.Whole(
+                words.vehicle(vehicle),
+                words.fuel(fuel),
+                words.people(people),
+                words.region(region),
+                List.copyOf(of.regions().keySet()),
+                LocalDate.now(),
+                parts.stream().map(words::part).filter(Objects::nonNull).toList(),
+                words.trailer(trailer));
+    }
+
+    private void newFile(Path file) throws FaultsException, NotWritten {
+        if (file != null && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new FaultsException(List.of(new Fault(
+                    Place.of("--to"), file.toString(), "is there already, and is not written over", "a new file")));
+        }
+        new Outputs(List.of(), List.of(book.folder(around))).take("--to", file);
+    }
+
+    /** Writes the sheet once it has been read as any other is. */
+    private void write(String text, RuleEngine engine) throws FaultsException, NotWritten {
+        List<Fault> faults = new ArrayList<>();
+        Advice advice = new View(engine, null, null)
+                .advise(NodeReader.read(to == null ? "sheet" : to.toString(), text, faults), faults);
+        if (to == null) {
+            around.out().print(text);
+            around.out().flush();
+            return;
+        }
+        OutputFile.write(to, text);
+        BriefPrintout.print(around.out(), advice);
+        around.out().println();
+        around.out().println("Written: " + to + ", " + text.lines().count() + " lines.");
+        around.out().println("Put in what you know in place of 'ask', first what is listed here, and run");
+        around.out().println("  fitworthy check " + to);
+        around.out().flush();
+    }
+
+    /** Asks for one thing after the other; the questions stand on the error stream, so that the sheet may be piped. */
+    private void ask(SheetWords words) throws FaultsException {
+        BufferedReader in = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
+        vehicle = answer(in, "The vehicle", words, words::vehicle);
+        fuel = answer(in, "Its fuel, diesel or petrol", words, words::fuel);
+        people = answer(in, "How many are aboard", words, words::people);
+        region = answer(in, "Where it is registered (" + String.join(", ", words.regions()) + ")", words, words::region);
+        trailer = answer(in, "The trailer, such as Camper=1400 kg; nothing where none", words, words::trailer);
+        parts = new ArrayList<>();
+        String part = part(in, words);
+        while (part != null && !part.isBlank()) {
+            parts.add(part);
+            part = part(in, words);
+        }
+        if (to == null) {
+            answer(in, "A new file to write; nothing to print it", words, typed -> fileFor(typed, words.faults()));
+        }
+    }
+
+    /** Takes the file that is typed, where one is and can be written. */
+    private Path fileFor(String typed, List<Fault> faults) {
+        try {
+            Path file = typed.isBlank() ? null : Path.of(typed.strip());
+            newFile(file);
+            to = file;
+        } catch (FaultsException e) {
+            faults.addAll(e.faults());
+        } catch (NotWritten | InvalidPathException e) {
+            faults.add(new Fault(Place.of("--to"), "", e.getMessage(), "a file that can be written"));
+        }
+        return to;
+    }
+
+    private String part(BufferedReader in, SheetWords words) {
+        return answer(
+                in,
+                "A part, such as bull bar or winch=26 kg; nothing when done",
+                words,
+                typed -> typed.isBlank() ? typed : words.part(typed));
+    }
+
+    /** What is typed, asked for until nothing is wrong with it; null where the input has ended. */
+    private String answer(BufferedReader in, String question, SheetWords words, Function<String, ?> understood) {
+        while (!ended) {
+            around.err().print(question + ": ");
+            around.err().flush();
+            String typed = line(in);
+            ended = typed == null;
+            if (!ended) {
+                understood.apply(typed);
+            }
+            if (words.faults().isEmpty()) {
+                return typed;
+            }
+            FaultPrintout.print(around.err(), words.faults());
+            words.faults().clear();
+        }
+        return null;
+    }
+
+    private static String line(BufferedReader in) {
+        try {
+            return in.readLine();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package fitworthy.cli;
+
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Mark;
+import fitworthy.quantity.QuantityText;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.Plausible;
+import fitworthy.sheet.SheetDraft.Towed;
+import fitworthy.sheet.SheetDraft.Wanted;
+import fitworthy.sheet.ShopWords;
+import fitworthy.sheet.ShopWords.Meaning;
+import fitworthy.sheet.Tank.Liquid;
+import fitworthy.source.Fault;
+import fitworthy.source.Place;
+import fitworthy.source.Words;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Understands what is typed of a new sheet, as an option or in answer to a question.
+ *
+ * @param words what the rule book knows the trade's words to mean
+ * @param regions those of the rule book
+ * @param faults gets what is wrong with what was typed
+ */
+record SheetWords(ShopWords words, Collection<String> regions, List<Fault> faults) {
+
+    /** What begins so after the equals sign is a figure, and anything else a kind. */
+    private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
+    /** What the engine may burn. */
+    private static final List<String> FUELS = List.of("diesel", "petrol");
+
+    /** @param typed null where nothing was */
+    String vehicle(String typed) {
+        return name("--vehicle", typed, "--vehicle \"Tarrenby 3.0 wagon\"");
+    }
+
+    /** The fuel; null where it is none. */
+    Liquid fuel(String typed) {
+        String fuel = typed == null ? "" : typed.strip();
+        if (!FUELS.contains(fuel)) {
+            tell(
+                    "--fuel",
+                    fuel.isEmpty() ? "is missing" : "'" + fuel + "' is none" + Words.suggestion(fuel, FUELS),
+                    "--fuel diesel, or petrol");
+            return null;
+        }
+        return Liquid.values()[ChoiceWords.of(Liquid.class).indexOf(fuel)];
+    }
+
+    /** How many are aboard; 0 where it is no number of people. */
+    int people(String typed) {
+        String people = typed == null ? "" : typed.strip();
+        boolean number = people.matches("[1-9][0-9]?") && Plausible.SEATS.canBe(Integer.parseInt(people));
+        if (!number) {
+            tell(
+                    "--people",
+                    people.isEmpty() ? "is missing" : "'" + people + "' is no number of people with a driver",
+                    "--people 2, the driver counted");
+        }
+        return number ? Integer.parseInt(people) : 0;
+    }
+
+    /** A region of the book; any where nothing was typed. */
+    String region(String typed) {
+        String region = typed == null || typed.isBlank() ? "any" : typed.strip();
+        faults.addAll(Names.faults(
+                "--region",
+                List.of(region),
+                regions,
+                "the rule book has no region",
+                "one of " + String.join(", ", regions)));
+        return region;
+    }
+
+    /** A trailer, with its mass where that was typed; nothing where none was. */
+    Optional<Towed> trailer(String typed) {
+        if (typed == null || typed.isBlank()) {
+            return Optional.empty();
+        }
+        String mass = after(typed);
+        String right = "--trailer \"Camper=1400 kg\"";
+        figure("--trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
+        return Optional.of(new Towed(name("--trailer", before(typed), right), mass));
+    }
+
+    /**
+     * A part or another thing by its name, or under a name of its own ({@code Nellie=canopy}), with its mass or what it
+     * holds where that was typed ({@code winch=26 kg}); null where it is not understood.
+     */
+    Wanted part(String typed) {
+        String right = "--part \"bull bar\", --part \"winch=26 kg\", or --part \"NAME=other\" for what no check knows";
+        String name = name("--part", before(typed), right);
+        String said = after(typed);
+        boolean figure = FIGURE.matcher(said).matches();
+        String word = said.isEmpty() || figure ? name : said;
+        Optional<Meaning> meaning = words.of(word);
+        if (meaning.isEmpty()) {
+            if (!name.isEmpty()) {
+                tell(
+                        "--part",
+                        "'" + Words.shortened(word, 60) + "' is no kind of part, and no word for one that the rule book knows"
+                                + Words.suggestion(word, words.all()),
+                        right);
+            }
+            return null;
+        }
+        boolean tank = meaning.get().isTank();
+        figure(
+                "--part",
+                figure ? said : "",
+                tank ? Dimension.VOLUME : Dimension.MASS,
+                tank ? Plausible.CAPACITY : Plausible.PART_MASS,
+                tank ? "--part \"" + name + "=140 L\"" : "--part \"" + name + "=26 kg\"");
+        return new Wanted(name, meaning.get(), figure ? said : "");
+    }
+
+    private static String before(String typed) {
+        return typed.contains("=") ? typed.substring(0, typed.indexOf('=')) : typed;
+    }
+
+    private static String after(String typed) {
+        return typed.contains("=") ? typed.substring(typed.indexOf('=') + 1).strip() : "";
+    }
+
+    private String name(String option, String typed, String right) {
+        String name = typed == null ? "" : typed.strip();
+        if (name.isEmpty()) {
+            tell(option, "is missing", right);
+        } else if (!name.equals(Words.seen(name))) {
+            tell(option, "holds a character that no person types", right);
+        }
+        return name;
+    }
+
+    /** Looks at a figure, where there is one. */
+    private void figure(String option, String typed, Dimension in, Plausible within, String right) {
+        if (typed.isEmpty()) {
+            return;
+        }
+        try {
+            if (!within.canBe(QuantityText.parse(Mark.read(typed).text(), in).value())) {
+                tell(option, "'" + Words.shortened(typed, 60) + "' is not between " + within.limits(), right);
+            }
+        } catch (QuantityText.Unreadable e) {
+            tell(option, e.getMessage(), right);
+        }
+    }
+
+    private void tell(String option, String problem, String right) {
+        faults.add(new Fault(Place.of(option), "", problem, right));
+    }
+}

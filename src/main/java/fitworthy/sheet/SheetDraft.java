@@ -1,0 +1,223 @@
+package fitworthy.sheet;
+
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.ShopWords.Meaning;
+import fitworthy.sheet.ShopWords.Thing;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Words;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * The text of a new build sheet: what was named, and {@code ask} for each figure that nobody has said yet and that the
+ * rule book knows nothing usual of, so that nothing in it is made up.
+ */
+public final class SheetDraft {
+
+    private static final Pattern BARE = Pattern.compile("\\p{L}[\\p{L}\\p{N}./]*([ -][\\p{L}\\p{N}./]+)*");
+    /** What YAML or a sheet would take for something else than a name. */
+    private static final Set<String> TAKEN = Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
+
+    private static final String MAIN_TANK = "Main tank";
+    private static final String PLACE_ASKED = ", at: {x: ask}";
+
+    private final Whole whole;
+    /** Whether something stands in a field that was left out. */
+    private final Predicate<NodePath> usual;
+
+    private final List<String> fitments = new ArrayList<>();
+    private final List<String> tanks = new ArrayList<>();
+    private final List<String> circuits = new ArrayList<>();
+    private final List<String> cargo = new ArrayList<>();
+    private final Set<String> names = new HashSet<>();
+
+    /** A part, or what else is planned. @param figure a mass, or what a tank holds; empty where it was not said */
+    public record Wanted(String name, Meaning meaning, String figure) {}
+
+    /** A trailer. @param mass empty where it was not said */
+    public record Towed(String name, String mass) {}
+
+    /**
+     * What the sheet is to hold.
+     *
+     * @param fuel what the engine burns, diesel or petrol
+     * @param people how many are aboard, the driver counted
+     * @param regions among which its region is to be chosen
+     */
+    public record Whole(
+            String vehicle,
+            Tank.Liquid fuel,
+            int people,
+            String region,
+            List<String> regions,
+            LocalDate day,
+            List<Wanted> parts,
+            Optional<Towed> trailer) {}
+
+    private SheetDraft(Whole whole, Predicate<NodePath> usual) {
+        this.whole = whole;
+        this.usual = usual;
+    }
+
+    /**
+     * The text of a sheet, which a reader accepts.
+     *
+     * @param filled fills in what such a sheet leaves to the rule book
+     */
+    public static String text(Whole whole, UnaryOperator<Node.Mapping> filled) {
+        Node.Mapping left = NodeReader.read("", new SheetDraft(whole, path -> true).text(), new ArrayList<>());
+        Node.Mapping tree = filled.apply(left);
+        return new SheetDraft(whole, path -> path.in(tree) != null).text();
+    }
+
+    private String text() {
+        names.add(MAIN_TANK);
+        tanks.add("name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes");
+        whole.parts().forEach(this::add);
+        List<String> lines = new ArrayList<>(List.of(
+                "# Put a figure in place of each 'ask'. What is left out is taken as usual, and counts as a guess.",
+                "title: " + quoted(whole.vehicle()),
+                "region: " + whole.region() + "  # where it is registered: " + String.join(", ", whole.regions()),
+                "as-of: " + whole.day(),
+                "assume-usual: yes",
+                "vehicle:",
+                "  name: " + quoted(whole.vehicle()),
+                "  size: {wheelbase: ask}  # the handbook",
+                "  # a weighbridge, an axle at a time; or the handbook",
+                "  mass: {kerb: ask, front-axle: usual, rear-axle: usual, kerb-fuel: usual, kerb-driver: usual}",
+                "  # the plate; the handbook for gcm, towing, ball and roof",
+                "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
+                "  engine: {fuel: " + fuel() + "}"));
+        list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
+        list("circuits:", circuits, lines);
+        list("tanks:", tanks, lines);
+        list("cargo:", cargo, lines);
+        whole.trailer().ifPresent(towed -> {
+            lines.add("# a weighbridge, a ball scale; its plate for rated");
+            lines.add("trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass())
+                    + ", ball: ask, rated: ask}");
+            lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");
+        });
+        lines.add("trip: {people: " + whole.people() + "}");
+        return String.join("\n", lines) + "\n";
+    }
+
+    private static void list(String heading, List<String> entries, List<String> lines) {
+        if (!entries.isEmpty()) {
+            lines.add(heading);
+            entries.forEach(entry -> lines.add("  - {" + entry + "}"));
+        }
+    }
+
+    private String fuel() {
+        return Words.hyphenated(whole.fuel().name());
+    }
+
+    /** What a word stands for: its first part has its name, and what else it is belongs to that. */
+    private void add(Wanted wanted) {
+        List<Kind> kinds = wanted.meaning().kinds();
+        String first = "";
+        for (Kind kind : kinds) {
+            String name = first.isEmpty()
+                    ? part(Words.capital(wanted.name()), kind, wanted.figure())
+                    : part(Words.capital(Words.hyphenated(kind.name()).replace('-', ' ')), kind, "");
+            first = first.isEmpty() ? name : first;
+        }
+        for (Thing thing : wanted.meaning().things()) {
+            String name = first.isEmpty() ? free(Words.capital(wanted.name())) : first;
+            String belongs = first.isEmpty() ? "" : ", part: " + quoted(first);
+            switch (thing) {
+                case CIRCUIT -> circuits.add("name: " + quoted(name) + belongs);
+                case CARGO -> cargo.add("name: " + quoted(name)
+                        + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()));
+                case FUEL_TANK -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no"));
+                case WATER_TANK -> tanks.add(tank(name, "water", wanted.figure(), "stock: no"));
+                case FUEL_CAN -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no, portable: yes"));
+                case WATER_CAN -> tanks.add(tank(name, "water", wanted.figure(), "stock: no, portable: yes"));
+            }
+        }
+    }
+
+    /** Lists a part, at each end where its kind has to say at which. @return the name that it has */
+    private String part(String name, Kind kind, String figure) {
+        String word = Words.hyphenated(kind.name());
+        String first = "";
+        for (String end : ends(name, kind)) {
+            boolean told = end.isEmpty() || name.toLowerCase(Locale.ROOT).contains(end);
+            String own = free(told ? name : name + " " + end);
+            NodePath path = NodePath.of("fitments").to(fitments.size() + 1);
+            String needed = RecordSchema.of(kind.details()).fields().stream()
+                    .filter(field -> field.description().needed() && field.content() == FieldSchema.Content.FIGURE)
+                    .map(field -> unless(path.to(field.name()), ", " + field.name() + ": ask"))
+                    .collect(Collectors.joining());
+            fitments.add("name: " + quoted(own) + ", kind: " + word + (end.isEmpty() ? "" : ", end: " + end) + needed
+                    + unknown(path, figure));
+            first = first.isEmpty() ? own : first;
+        }
+        return first;
+    }
+
+    /** The end that the name of a part says, else both; one without a name where the kind has none. */
+    private static List<String> ends(String name, Kind kind) {
+        boolean asked = RecordSchema.of(kind.details()).fields().stream()
+                .anyMatch(field -> field.description().needed() && field.type() == VehicleEnd.class);
+        if (!asked) {
+            return List.of("");
+        }
+        List<String> ends = ChoiceWords.of(VehicleEnd.class);
+        List<String> said = ends.stream()
+                .filter(end -> name.toLowerCase(Locale.ROOT).contains(end))
+                .toList();
+        return said.isEmpty() ? ends : said;
+    }
+
+    private String tank(String name, String liquid, String capacity, String more) {
+        NodePath path = NodePath.of("tanks").to(tanks.size() + 1);
+        return "name: " + quoted(name) + ", liquid: " + liquid + ", capacity: " + orAsk(capacity) + ", " + more
+                + unless(path.to("fill"), ", fill: ask") + unless(path.to("at"), PLACE_ASKED);
+    }
+
+    /** What has to be known of all that weighs something, as far as nothing is usual of it. */
+    private String unknown(NodePath path, String mass) {
+        return (mass.isEmpty() ? unless(path.to("mass"), ", mass: ask") : ", mass: " + mass)
+                + unless(path.to("at"), PLACE_ASKED);
+    }
+
+    /** What is written where nothing is usual in a field. */
+    private String unless(NodePath field, String asked) {
+        return usual.test(field) ? "" : asked;
+    }
+
+    private static String orAsk(String figure) {
+        return figure.isEmpty() ? "ask" : figure;
+    }
+
+    /** The name, with a number where another thing has it. */
+    private String free(String name) {
+        String free = name;
+        for (int i = 2; !names.add(free); i++) {
+            free = name + " " + i;
+        }
+        return free;
+    }
+
+    private static String quoted(String name) {
+        return BARE.matcher(name).matches() && !TAKEN.contains(name.toLowerCase(Locale.ROOT))
+                ? name
+                : '"' + name.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+}
