@@ -138,7 +138,8 @@ class FullDiskTest {
             Files.delete(disk.resolve("filler"));
             Files.delete(Path.of(target));
             Ran again = Ran.of(effect);
-            assertEquals(Ran.of("effect", sheets, "--with-region", "uk").out(), again.out());
+            assertEquals(Ran.of("effect", sheets, "--shelf", "scenarios/shelf", "--with-region", "uk")
+                    .out(), again.out());
             assertEquals(1, again.code(), again.err());
         } finally {
             new ProcessBuilder("umount", disk.toString()).start().waitFor();
