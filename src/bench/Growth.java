@@ -456,8 +456,7 @@ final class Growth {
         Set<String> found = new HashSet<>();
         int sheets = 0;
         for (String name : List.of("touring", "weekender", "overloaded")) {
-            agreed(forty, looksAt, scenario(name, book))
-                    .forEach(facts -> found.addAll(checked(facts)));
+            agreed(forty, looksAt, scenario(name, book)).forEach(facts -> found.addAll(checked(facts)));
             sheets++;
         }
         for (Cases.Case each : Cases.read(Path.of("rules"), book)) {

@@ -34,8 +34,7 @@ final class Runs {
         Path cache = Path.of("target", "rule-cache");
         RuleEngine engine = BookLoader.load(Path.of("rules"), cache, System.err::println);
         Node.Mapping touring = Shelves.beside()
-                .expanded(
-                        NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>()), new ArrayList<>());
+                .expanded(NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>()), new ArrayList<>());
         Node.Mapping large = Trees.merged(
                 NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>()),
                 NodeReader.read("large", large(), new ArrayList<>()));

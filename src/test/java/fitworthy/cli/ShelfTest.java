@@ -14,7 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Sheets that take from a shelf, by every command that reads sheets. */
 class ShelfTest {
 
-    private static final String BOX = "fitments:\n  - {name: Box, kind: other, mass: 40 kg, at: {x: 2600 mm, y: 0 mm, z: 900 mm}}\n";
+    private static final String BOX =
+            "fitments:\n  - {name: Box, kind: other, mass: 40 kg, at: {x: 2600 mm, y: 0 mm, z: 900 mm}}\n";
 
     @TempDir
     private Path folder;
@@ -27,8 +28,7 @@ class ShelfTest {
 
     private String sheet(String more) throws IOException {
         return Files.writeString(
-                        folder.resolve("sheet.yaml"),
-                        Files.readString(Books.RULES.resolve("plain-sheet.yaml")) + more)
+                        folder.resolve("sheet.yaml"), Files.readString(Books.RULES.resolve("plain-sheet.yaml")) + more)
                 .toString();
     }
 
@@ -44,12 +44,15 @@ class ShelfTest {
     void whatIsWrongWithAShelfIsTold() throws IOException {
         String shelf = shelf("shelf", BOX.replace("40 kg", "40"));
         Ran wrong = Ran.of("shelf", shelf);
-        wrong.refused(2, "The shelf cannot be used:\n" + shelf + "/parts.yaml:2:36: fitments.Box.mass: '40' has no unit");
+        wrong.refused(
+                2, "The shelf cannot be used:\n" + shelf + "/parts.yaml:2:36: fitments.Box.mass: '40' has no unit");
         assertTrue(wrong.err().contains("right: mass: 86 kg +/- 4 kg"), wrong.err());
         Ran.of("shelf", folder + "/none").refused(2, folder + "/none: there is no such folder");
         Ran.of("check", sheet(""), "--shelf", folder + "/none").refused(2, "there is no such folder");
         Ran.of("check", sheet("fitments: [Box]\n"))
-                .refused(2, "The sheet cannot be used:\n" + shelf + "/parts.yaml:2:36: fitments.1.mass: '40' has no unit");
+                .refused(
+                        2,
+                        "The sheet cannot be used:\n" + shelf + "/parts.yaml:2:36: fitments.1.mass: '40' has no unit");
     }
 
     @Test
@@ -90,8 +93,10 @@ class ShelfTest {
         shelf("shelf", BOX);
         Path lines = Files.writeString(
                 folder.resolve("sheets.ndjson"),
-                BatchTest.line(Files.readString(Books.RULES.resolve("plain-sheet.yaml")) + "fitments: [Box, Bax]\n") + "\n"
-                        + BatchTest.line(Files.readString(Books.RULES.resolve("plain-sheet.yaml")) + "fitments: [Box]\n"));
+                BatchTest.line(Files.readString(Books.RULES.resolve("plain-sheet.yaml")) + "fitments: [Box, Bax]\n")
+                        + "\n"
+                        + BatchTest.line(
+                                Files.readString(Books.RULES.resolve("plain-sheet.yaml")) + "fitments: [Box]\n"));
         Ran ran = Ran.of("batch", lines.toString());
         assertEquals(2, ran.code(), ran.out() + ran.err());
         assertTrue(ran.out().contains("'Bax' is not among the fitments of the shelf (did you mean 'Box'?)"), ran.out());

@@ -72,7 +72,8 @@ public final class SheetFuzz {
             String text = InputFile.text(data, Place.of("sheet"), faults);
             Node.Mapping root = NodeReader.read("sheet", text, faults);
             Advice advice = Adviser.advise(
-                    engine, new View(engine, null, null, SHELVES).read(root, faults).sheet());
+                    engine,
+                    new View(engine, null, null, SHELVES).read(root, faults).sheet());
             printed(advice);
             return true;
         } catch (FaultsException e) {

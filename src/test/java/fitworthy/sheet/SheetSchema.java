@@ -235,7 +235,9 @@ final class SheetSchema {
         group.putObject("then").put("$ref", "#/$defs/" + name);
         group.set("else", whole);
         ObjectNode over = definitions.putObject(name);
-        over.put("description", "one of the " + kind.onShelf() + " of the shelf; what stands beside from is so on this sheet");
+        over.put(
+                "description",
+                "one of the " + kind.onShelf() + " of the shelf; what stands beside from is so on this sheet");
         over.put("type", "object");
         ObjectNode properties = over.putObject("properties");
         properties.putObject("from").set("type", texts("string", "number"));

@@ -122,8 +122,9 @@ class ShelvesTest {
     @Test
     void whatWasTakenIsToldWithWhatTheSheetSays() throws IOException {
         shelf("parts.yaml", PARTS);
-        List<Taken> taken = Taken.in(expanded(
-                """
+        List<Taken> taken = Taken.in(
+                expanded(
+                        """
                 fitments:
                   - {name: Own part, kind: other, mass: 5 kg}
                   - {from: Front bar, name: Bar, at: {x: -800 mm}}
@@ -140,8 +141,8 @@ class ShelvesTest {
     @Test
     void aSheetThatTakesNothingNeverLooks() throws IOException {
         shelf("broken.yaml", "fitments: [");
-        Node.Mapping sheet = NodeReader.read(
-                folder.resolve("sheet.yaml").toString(), "fitments: [{name: Bar, kind: bar}]", faults);
+        Node.Mapping sheet =
+                NodeReader.read(folder.resolve("sheet.yaml").toString(), "fitments: [{name: Bar, kind: bar}]", faults);
         assertSame(sheet, Shelves.beside().expanded(sheet, faults));
         assertEquals(List.of(), told());
     }
@@ -203,7 +204,8 @@ class ShelvesTest {
         assertTrue(Shelves.beside().of("-").isNone());
         assertTrue(Shelves.NONE.of("scenarios/touring.yaml").isNone());
         assertEquals(
-                Path.of("scenarios/shelf"), Shelves.beside().of("scenarios/touring.yaml").folder());
+                Path.of("scenarios/shelf"),
+                Shelves.beside().of("scenarios/touring.yaml").folder());
         assertEquals(folder, Shelves.in(folder).of("scenarios/touring.yaml").folder());
     }
 
@@ -214,7 +216,8 @@ class ShelvesTest {
         int most = NodeReader.MOST_VALUES / 7;
         expanded("cargo: [" + IntStream.range(0, most).mapToObj(i -> "Box").collect(Collectors.joining(", ")) + "]");
         assertEquals(List.of(), told());
-        expanded("cargo: [" + IntStream.range(0, most + 1).mapToObj(i -> "Box").collect(Collectors.joining(", ")) + "]");
+        expanded(
+                "cargo: [" + IntStream.range(0, most + 1).mapToObj(i -> "Box").collect(Collectors.joining(", ")) + "]");
         assertEquals(
                 List.of("sheet.yaml:1 cargo." + (most + 1) + ": takes more than 50000 values from the shelf"), told());
     }
@@ -265,8 +268,7 @@ class ShelvesTest {
         for (int i = 0; i < 5; i++) {
             shelf(i + ".yaml", comment);
         }
-        assertEquals(
-                List.of("shelf:0 : the files of this shelf are larger than 4 MiB together"), wrong(shelf));
+        assertEquals(List.of("shelf:0 : the files of this shelf are larger than 4 MiB together"), wrong(shelf));
         faults.clear();
         for (int i = 0; i <= ShelfReader.MOST_FILES; i++) {
             shelf(i + ".yaml", "cargo: []\n");
@@ -286,8 +288,8 @@ class ShelvesTest {
     void whatLiesOnTheShelfIsKnownAgain() throws IOException {
         String before = ShelfReader.read(shelf("parts.yaml", PARTS)).content();
         assertEquals(before, ShelfReader.read(shelf("notes.txt", "")).content());
-        assertTrue(!before.equals(
-                ShelfReader.read(shelf("parts.yaml", PARTS.replace("58 kg", "61 kg"))).content()));
+        assertTrue(!before.equals(ShelfReader.read(shelf("parts.yaml", PARTS.replace("58 kg", "61 kg")))
+                .content()));
     }
 
     /** Everything on it is usable as it lies there, but for people, who sit where the shelf says. */
@@ -295,7 +297,8 @@ class ShelvesTest {
     void theShippedShelfIsInOrder() throws FaultsException {
         Shelf shelf = ShelfReader.readAndChecked(Path.of("scenarios/shelf"));
         assertEquals(List.of(), shelf.faults());
-        assertTrue(shelf.of(Kind.VEHICLES).size() >= 3 && shelf.of(Kind.TRAILERS).size() >= 3);
+        assertTrue(
+                shelf.of(Kind.VEHICLES).size() >= 3 && shelf.of(Kind.TRAILERS).size() >= 3);
         assertTrue(shelf.of(Kind.FITMENTS).size() >= 40);
         for (Kind kind : List.of(Kind.TRAILERS, Kind.FITMENTS, Kind.TANKS, Kind.CARGO)) {
             for (Node.Mapping thing : shelf.of(kind).values()) {
