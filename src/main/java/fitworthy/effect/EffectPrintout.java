@@ -67,7 +67,10 @@ public final class EffectPrintout {
                     house ? view.book().house().content() : null,
                     view.region(),
                     view.asOf(),
-                    view.shelves().named().map(shelf -> shelf.folder().toString()).orElse(null),
+                    view.shelves()
+                            .named()
+                            .map(shelf -> shelf.folder().toString())
+                            .orElse(null),
                     view.shelves().named().map(Shelf::content).orElse(null));
         }
 

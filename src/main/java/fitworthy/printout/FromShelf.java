@@ -35,8 +35,8 @@ final class FromShelf {
             String own = thing.own().isEmpty() ? "" : "; the sheet sets " + String.join(", ", thing.own());
             page.hanging(
                     "    ",
-                    thing.kind().inSheet() + " " + thing.name() + ": " + thing.place().file() + ":"
-                            + thing.place().line() + own);
+                    thing.kind().inSheet() + " " + thing.name() + ": "
+                            + thing.place().file() + ":" + thing.place().line() + own);
         }
         page.blank();
     }

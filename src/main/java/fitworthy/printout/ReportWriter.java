@@ -130,8 +130,7 @@ public final class ReportWriter {
         if (!HouseWords.house(advice).isEmpty()) {
             particulars.add(new Particular("House values", HouseWords.house(advice)));
         }
-        particulars.add(
-                new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()));
+        particulars.add(new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()));
         if (!imprint.shelf().isEmpty()) {
             particulars.add(new Particular("From the shelf", imprint.shelf()));
         }

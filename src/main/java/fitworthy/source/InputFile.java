@@ -92,7 +92,7 @@ public final class InputFile {
     private static boolean leadsOut(Path folder, Path page) {
         try {
             Path inside = folder.toRealPath();
-            return !page.getParent().toRealPath().startsWith(inside)
+            return !page.toAbsolutePath().getParent().toRealPath().startsWith(inside)
                     || !page.toRealPath().startsWith(inside);
         } catch (IOException e) {
             // Nothing stands at its end; the reader says so.

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import fitworthy.Sheets;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.engine.BooksOfOneRule;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;

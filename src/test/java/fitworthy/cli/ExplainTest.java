@@ -3,8 +3,8 @@ package fitworthy.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.Sheets;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.printout.ExplanationPrintout;
@@ -32,9 +32,7 @@ class ExplainTest {
     @Test
     void everyRuleFitsInEightyColumns() throws FaultsException {
         Sheet sheet = SheetReader.sheet(
-                Sheets.file(TOURING),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>());
+                Sheets.file(TOURING), Books.shipped().regions().keySet(), new ArrayList<>());
         Advice advice = Adviser.advise(Books.engine(), sheet);
         int worked = 0;
         for (String id : Books.shipped().cards().keySet()) {

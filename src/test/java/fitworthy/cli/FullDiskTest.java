@@ -133,12 +133,17 @@ class FullDiskTest {
                 assertEquals(List.of("filler", "printed"), names(disk));
             }
             String journal = disk.resolve("journal").toString();
-            String[] effect = {"effect", sheets, "--shelf", "scenarios/shelf", "--with-region", "uk", "--resume", journal};
+            String[] effect = {
+                "effect", sheets, "--shelf", "scenarios/shelf", "--with-region", "uk", "--resume", journal
+            };
             Ran.of(effect).refused(74, journal + ": No space left on device");
             Files.delete(disk.resolve("filler"));
             Files.delete(Path.of(target));
             Ran again = Ran.of(effect);
-            assertEquals(Ran.of("effect", sheets, "--with-region", "uk").out(), again.out());
+            assertEquals(
+                    Ran.of("effect", sheets, "--shelf", "scenarios/shelf", "--with-region", "uk")
+                            .out(),
+                    again.out());
             assertEquals(1, again.code(), again.err());
         } finally {
             new ProcessBuilder("umount", disk.toString()).start().waitFor();

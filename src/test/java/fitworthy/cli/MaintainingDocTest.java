@@ -221,7 +221,15 @@ class MaintainingDocTest {
                 .printed(0)
                 .says("The rule water.one-tank was retired on 2027-03-01, so it is not checked on 2027-03-01.");
         String rules = folder.resolve("next").toString();
-        Ran.of("check", touring(waiver("water.one-tank")), "--shelf", "scenarios/shelf", "--rules", rules, "--as-of", "2027-03-01")
+        Ran.of(
+                        "check",
+                        touring(waiver("water.one-tank")),
+                        "--shelf",
+                        "scenarios/shelf",
+                        "--rules",
+                        rules,
+                        "--as-of",
+                        "2027-03-01")
                 .says("the rule water.one-tank was retired on 2027-03-01; the waiver is not needed");
     }
 

@@ -3,8 +3,8 @@ package fitworthy.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.Sheets;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.book.Severity;

@@ -105,9 +105,7 @@ class WorkingTest {
 
     private static Sheet touring() throws FaultsException {
         return SheetReader.sheet(
-                Sheets.scenario("touring"),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>());
+                Sheets.scenario("touring"), Books.shipped().regions().keySet(), new ArrayList<>());
     }
 
     private static List<String> lines(Measure measure) {

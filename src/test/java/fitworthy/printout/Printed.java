@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
-import fitworthy.Sheets;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.document.HtmlLayout;
@@ -33,9 +33,7 @@ public record Printed(Advice advice, Report report) {
 
     public static Printed scenario(String name) throws FaultsException {
         return of(SheetReader.sheet(
-                Sheets.scenario(name),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>()));
+                Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()));
     }
 
     /** The plain sheet with some of its text replaced. */

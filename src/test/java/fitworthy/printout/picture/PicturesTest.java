@@ -51,9 +51,7 @@ class PicturesTest {
 
     private static Advice advised(String name) throws FaultsException {
         Sheet sheet = SheetReader.sheet(
-                Sheets.scenario(name),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>());
+                Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>());
         return Adviser.advise(Books.engine(), sheet);
     }
 
