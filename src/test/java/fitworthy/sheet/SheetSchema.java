@@ -123,6 +123,8 @@ final class SheetSchema {
                 into.set("type", types(needed, "string", "number", "boolean"));
                 if (needed) {
                     into.put("pattern", "\\S");
+                } else if (!field.description().printed()) {
+                    into.putObject("not").set("enum", texts("ask", "unknown"));
                 }
             }
             case FIGURE -> {
