@@ -151,7 +151,8 @@ public final class Binder {
             if (!names.contains(name)) {
                 String near = Words.nearest(name, names);
                 String suggested = Words.suggestions(name, names);
-                String known = suggested + kindsWith(schema, name) + elsewhere(name);
+                String kinds = kindsWith(schema, name);
+                String known = suggested + (kinds.isEmpty() ? elsewhere(name) : kinds);
                 if (near != null && mapping.get(near) == null && !(entry.value() instanceof Node.Scalar)) {
                     misspelt.putIfAbsent(path.to(name), near);
                 }

@@ -1,9 +1,11 @@
 package fitworthy.schema;
 
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Where in a page fields of a name stand, for whoever wrote one in another group. */
 final class FieldPlaces {
@@ -19,8 +21,8 @@ final class FieldPlaces {
 
     /**
      * The groups that have a field of this name, and the fields whose path has the same words in it, as
-     * {@code mass.kerb} has those of {@code kerb-mass}; in words that may follow "it stands". Fields that only kinds of
-     * part have are not among them.
+     * {@code mass.kerb} has those of {@code kerb-mass}; in words that may follow "it stands". Of parts the kinds are told that
+     * have it.
      */
     static List<String> of(Class<? extends Record> page, String name) {
         FieldPlaces places = new FieldPlaces(name);
@@ -30,7 +32,15 @@ final class FieldPlaces {
 
     /** @param group the name of the record's own field */
     private void look(Class<? extends Record> record, String path, String group) {
-        for (FieldSchema field : RecordSchema.of(record).fields()) {
+        RecordSchema schema = RecordSchema.of(record);
+        String kinds = schema.kinds()
+                .filter(kind -> RecordSchema.of(kind.details()).names().contains(wanted))
+                .map(kind -> Words.hyphenated(((Enum<?>) kind).name()))
+                .collect(Collectors.joining(" or "));
+        if (!kinds.isEmpty()) {
+            found.add("under " + path + " of kind " + kinds);
+        }
+        for (FieldSchema field : schema.fields()) {
             String inner = path.isEmpty() ? field.name() : path + "." + field.name();
             if (field.name().equals(wanted)) {
                 found.add(path.isEmpty() ? "at the top of the page" : "under " + path);
