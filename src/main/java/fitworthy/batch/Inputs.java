@@ -24,8 +24,6 @@ import java.util.stream.Stream;
  */
 public final class Inputs implements Iterator<Input>, Closeable {
 
-    private static final Path STANDARD_INPUT = Path.of("-");
-
     private final List<Path> files;
     private final Iterator<Path> left;
     private final InputStream standardInput;
@@ -51,7 +49,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
         for (Path each : given) {
             if (Files.isDirectory(each)) {
                 files.addAll(sheets(each, faults));
-            } else if (each.equals(STANDARD_INPUT) || InputFile.check(each, faults)) {
+            } else if (each.equals(InputFile.STANDARD_INPUT) || InputFile.check(each, faults)) {
                 files.add(each);
             }
         }
@@ -87,9 +85,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
 
     /** The files that are read; for the standard input the system's name of it, which may lead to one. */
     public List<Path> files() {
-        return files.stream()
-                .map(file -> file.equals(STANDARD_INPUT) ? Path.of("/dev/stdin") : file)
-                .toList();
+        return files.stream().map(InputFile::standing).toList();
     }
 
     /** How many sheets there are; unknown where a file holds many. */
@@ -119,7 +115,7 @@ public final class Inputs implements Iterator<Input>, Closeable {
         } else {
             open = file;
             lines = new LineReader(
-                    file.equals(STANDARD_INPUT) ? standardInput : InputFile.open(file), InputFile.LARGEST_BYTES + 1);
+                    file.equals(InputFile.STANDARD_INPUT) ? standardInput : InputFile.open(file), InputFile.LARGEST_BYTES + 1);
         }
     }
 

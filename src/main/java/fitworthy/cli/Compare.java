@@ -7,6 +7,7 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.printout.AlternativesPrintout;
 import fitworthy.printout.ComparedPlan;
 import fitworthy.search.Alternatives;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -14,6 +15,7 @@ import fitworthy.source.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -68,11 +70,21 @@ final class Compare implements Callable<Integer> {
             faults.add(new Fault(
                     Place.of("SHEET"),
                     "options",
-                    "the sheet leaves no choice open",
-                    "options: [{name: Tray, choices: [{name: alloy, parts: [Alloy tray]}, {name: none}]}]"));
+                    "the sheet leaves no choice open, so that there is nothing to compare",
+                    "add what is still open to the sheet, such as options: [{name: To choose, choices: [{name: with,"
+                            + " parts: [" + part(read.sheet()) + "]}, {name: without}]}]"));
+        } else {
+            faults.addAll(Names.faults(
+                    "--option",
+                    names,
+                    known,
+                    "the sheet has no option",
+                    "one of "
+                            + read.sheet().options().stream()
+                                    .map(option -> option.name() + " (" + choices(option) + ")")
+                                    .collect(Collectors.joining(", "))
+                            + "; all choices of it are compared"));
         }
-        faults.addAll(Names.faults(
-                "--option", names, known, "the sheet has no option", "one of " + String.join(", ", known)));
         Names.refuse(faults);
         Advice planned = Adviser.advise(engine, read.sheet());
         Alternatives<ComparedPlan> alternatives;
@@ -84,5 +96,18 @@ final class Compare implements Callable<Integer> {
         boolean oneInOrder =
                 alternatives.plans().stream().anyMatch(plan -> !plan.kept().asksForAction());
         return alternatives.complete() && oneInOrder ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
+    }
+
+    /** A part that could be left, as an example. */
+    private static String part(Sheet sheet) {
+        return sheet.fitments().stream()
+                .filter(fitment -> !fitment.isDone())
+                .map(Fitment::name)
+                .findFirst()
+                .orElse("Alloy tray");
+    }
+
+    private static String choices(Sheet.Option option) {
+        return option.choices().stream().map(Sheet.Alternative::name).collect(Collectors.joining(", "));
     }
 }

@@ -7,6 +7,7 @@ import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Names as typed, which have to be among those that there are. */
 final class Names {
@@ -43,8 +44,34 @@ final class Names {
                 List.of(present),
                 book.cards().keySet(),
                 "the rule book has no rule",
-                "an id as printed under a finding, such as mass.gvm-over");
+                rules(id, book));
         return present;
+    }
+
+    /** The rules of a topic, or those whose ids hold what was typed, or come near it after the topic. */
+    private static String rules(String typed, Book book) {
+        List<String> near = book.cards().keySet().stream()
+                .filter(rule -> rule.startsWith(typed + "."))
+                .toList();
+        if (near.isEmpty()) {
+            String part = Words.nearest(
+                    typed, book.cards().keySet().stream().map(Names::withoutTopic).toList());
+            near = book.cards().keySet().stream()
+                    .filter(rule -> rule.contains(typed) || withoutTopic(rule).equals(part))
+                    .toList();
+        }
+        return near.isEmpty()
+                ? "an id as printed under a finding, such as mass.gvm-over, or one of the topics "
+                        + book.cards().keySet().stream()
+                                .map(rule -> rule.substring(0, rule.indexOf('.')))
+                                .distinct()
+                                .collect(Collectors.joining(", "))
+                        + " for a list of its rules"
+                : "one of " + String.join(", ", near);
+    }
+
+    private static String withoutTopic(String rule) {
+        return rule.substring(rule.indexOf('.') + 1);
     }
 
     static void refuse(List<Fault> faults) throws FaultsException {

@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
 /** Which sheet, and how it is looked at. */
 final class SheetOptions {
 
-    @Parameters(index = "0", paramLabel = "SHEET", description = "The build sheet, YAML or JSON.")
+    @Parameters(index = "0", paramLabel = "SHEET", description = "The build sheet, YAML or JSON; - for the standard input.")
     private Path sheetFile;
 
     @Mixin
@@ -36,7 +36,7 @@ final class SheetOptions {
     /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
     RuleEngine engine(CommandContext around) throws FaultsException {
         // While another thread still fetches the rules.
-        bytes = InputFile.bytes(sheetFile, faults);
+        bytes = InputFile.bytes(sheetFile, around.in(), faults);
         Place place = Place.of(sheetFile.toString());
         tree = NodeReader.read(place, InputFile.text(bytes, place, faults), faults);
         return view.engine(around);
@@ -44,7 +44,7 @@ final class SheetOptions {
 
     /** Looks after the files to be written: none takes the place of what is read. */
     Outputs outputs(CommandContext around) {
-        return view.outputs(around, List.of(sheetFile), null);
+        return view.outputs(around, List.of(InputFile.standing(sheetFile)), null);
     }
 
     /**
@@ -63,7 +63,9 @@ final class SheetOptions {
 
     /** The name of the sheet's file. */
     String fileName() {
-        return sheetFile.getFileName().toString();
+        return sheetFile.equals(InputFile.STANDARD_INPUT)
+                ? "standard input"
+                : sheetFile.getFileName().toString();
     }
 
     /** SHA-256 of the sheet's file as it was read, in hexadecimal. To be called after {@link #read}. */

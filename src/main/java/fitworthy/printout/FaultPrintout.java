@@ -63,7 +63,8 @@ public final class FaultPrintout {
 
     /** None where the place is not in a file that can be read, such as the command line. */
     private static List<String> lines(String file) {
-        String text = InputFile.text(Path.of(file), new ArrayList<>());
+        Path path = Path.of(file);
+        String text = path.equals(InputFile.STANDARD_INPUT) ? null : InputFile.text(path, new ArrayList<>());
         return text == null ? List.of() : text.lines().toList();
     }
 }

@@ -37,9 +37,14 @@ public enum Mark {
     /** What a sheet writes of a value. @param text the value itself, without its mark; empty where it is asked for */
     public record Marked(Mark mark, String text) {}
 
+    /** Whether what is written asks for a value and gives none. */
+    public static boolean isAsked(String written) {
+        return OPEN.matcher(written).matches();
+    }
+
     /** Takes the mark off what a sheet writes. */
     public static Marked read(String written) {
-        if (OPEN.matcher(written).matches()) {
+        if (isAsked(written)) {
             return new Marked(ASKED, "");
         }
         Matcher guess = GUESS.matcher(written);

@@ -71,7 +71,7 @@ public final class QuantityText {
             return Figure.of(value * size);
         }
         double tolerance = number(text, matcher, 3);
-        boolean share = "%".equals(matcher.group(4)) && dimension != Dimension.SHARE;
+        boolean share = dimension != Dimension.SHARE && UnitWords.size(Dimension.SHARE, matcher.group(4)) != null;
         return Figure.of(
                 value * size,
                 share

@@ -1,12 +1,14 @@
 package fitworthy.schema;
 
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
+import fitworthy.source.Trees;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -16,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Turns located nodes into records by their {@link RecordSchema}, collecting every fault instead of stopping at the first. A
@@ -23,15 +26,24 @@ import java.util.Set;
  */
 public final class Binder {
 
-    private final BoundTree tree;
-    private final ValueBinder values;
-    private final boolean whole;
-    private final Set<String> groupsWithUnknownFields = new HashSet<>();
+    private static final int MOST_GROUPS = 3;
+    /** What follows a decimal comma that stands within braces. */
+    private static final Pattern CUT = Pattern.compile("[0-9].*");
 
-    private Binder(BoundTree tree, boolean whole) {
+    private final BoundTree tree;
+    private final Examples examples = new Examples();
+    private final ValueBinder values;
+    private final Class<? extends Record> page;
+    private final boolean whole;
+    private final Set<String> doubtful = new HashSet<>();
+    /** Groups and lists under a wrong name that is near a right one, each with that. */
+    private final Map<NodePath, String> misspelt = new LinkedHashMap<>();
+
+    private Binder(Class<? extends Record> page, BoundTree tree, boolean whole) {
+        this.page = page;
         this.tree = tree;
         this.whole = whole;
-        this.values = new ValueBinder(tree);
+        this.values = new ValueBinder(tree, examples);
     }
 
     /**
@@ -57,9 +69,29 @@ public final class Binder {
     /** @param whole whether a field that is needed has to be there */
     private static <R extends Record> Bound<R> bind(
             Class<R> type, Located places, String name, boolean whole, List<Fault> faults) {
-        Binder binder = new Binder(new BoundTree(places.node(), name, faults), whole);
+        List<Fault> found = new ArrayList<>();
+        Binder binder = new Binder(type, new BoundTree(places.node(), name, found), whole);
         R record = binder.record(type, places.node(), NodePath.TOP, true);
-        return new Bound<>(record, places, binder.groupsWithUnknownFields);
+        found.stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);
+        return binder.misspelt.isEmpty()
+                ? new Bound<>(record, places, binder.doubtful)
+                : bind(type, new Located(places.beginning(), binder.asMeant(places.node())), name, whole, faults);
+    }
+
+    /** The tree with the right names of what is misspelt, so that what stands below them is looked at as well. */
+    private Node asMeant(Node root) {
+        Node.Mapping meant = (Node.Mapping) root;
+        for (Map.Entry<NodePath, String> wrong : misspelt.entrySet()) {
+            NodePath path = wrong.getKey();
+            Node value = path.in(meant);
+            meant = Trees.without(meant, path);
+            NodePath group = path.above();
+            Node.Mapping in = (Node.Mapping) group.in(meant);
+            meant = group.isTop()
+                    ? in.with(wrong.getValue(), value)
+                    : Trees.with(meant, group, in.with(wrong.getValue(), value));
+        }
+        return meant;
     }
 
     /** @param asked whether a field that is needed and left out is a fault */
@@ -74,21 +106,32 @@ public final class Binder {
         }
         Node.Mapping mapping = group ? (Node.Mapping) node : new Node.Mapping(node.place(), Map.of());
         RecordSchema schema = RecordSchema.of(type);
-        RecordSchema ofKind = ofKind(schema, mapping);
+        Variant kind = kind(schema, mapping);
+        Object[] fields = kind == null
+                ? fields(schema, null, mapping, path, asked && group)
+                : examples.within(
+                        kind.examples(),
+                        () -> fields(schema, RecordSchema.of(kind.details()), mapping, path, asked && group));
+        return type.cast(schema.made(fields));
+    }
+
+    /** @param ofKind the fields that it has by its kind; null where it tells none */
+    private Object[] fields(
+            RecordSchema schema, RecordSchema ofKind, Node.Mapping mapping, NodePath path, boolean asked) {
         Object[] fields = new Object[schema.fields().size()];
         for (int i = 0; i < fields.length; i++) {
             FieldSchema field = schema.fields().get(i);
             if (field.content() != FieldSchema.Content.FIELDS_OF_KIND) {
-                fields[i] = field(field, mapping, path, asked && group);
+                fields[i] = field(field, mapping, path, asked);
             } else if (ofKind != null) {
-                fields[i] = fieldsOfKind(ofKind, mapping, path, asked && group);
+                fields[i] = fieldsOfKind(ofKind, mapping, path, asked);
             }
         }
         boolean kindUnknown = ofKind == null && schema.names().size() < fields.length;
         if (!kindUnknown) {
             unknownFields(schema, ofKind, mapping, path);
         }
-        return type.cast(schema.made(fields));
+        return fields;
     }
 
     /** The fields of a part's kind, which stand beside the common ones. */
@@ -98,14 +141,12 @@ public final class Binder {
                 .toArray());
     }
 
-    /** The fields that a group has by its kind; null where it tells none. */
-    private static RecordSchema ofKind(RecordSchema schema, Node.Mapping mapping) {
+    /** The kind of a group; null where it tells none. */
+    private static Variant kind(RecordSchema schema, Node.Mapping mapping) {
         for (FieldSchema field : schema.fields()) {
             if (field.tellsKind() && mapping.get(field.name()) instanceof Node.Scalar word) {
                 int index = ChoiceWords.of(field.type()).indexOf(word.text());
-                return index < 0
-                        ? null
-                        : RecordSchema.of(((Variant) field.type().getEnumConstants()[index]).details());
+                return index < 0 ? null : (Variant) field.type().getEnumConstants()[index];
             }
         }
         return null;
@@ -119,14 +160,37 @@ public final class Binder {
         }
         mapping.entries().forEach((name, entry) -> {
             if (!names.contains(name)) {
-                groupsWithUnknownFields.add(tree.inPage(path));
+                String near = Words.nearest(name, names);
+                String suggested = Words.suggestions(name, names);
+                String kinds = kindsWith(schema, name);
+                String known = suggested + (kinds.isEmpty() ? elsewhere(name) : kinds);
+                if (near != null && mapping.get(near) == null && !(entry.value() instanceof Node.Scalar)) {
+                    misspelt.putIfAbsent(path.to(name), near);
+                }
+                if (near != null || known.isEmpty()) {
+                    doubtful.add(tree.inPage(near == null ? path : path.to(near)));
+                }
+                boolean cut = CUT.matcher(name).matches() && entry.value() instanceof Node.Blank;
                 tree.tell(
                         entry.place(),
                         path.to(name),
-                        "no field has this name" + Words.suggestion(name, names) + kindsWith(schema, name),
-                        "one of " + String.join(", ", names));
+                        "no field has this name"
+                                + (cut
+                                        ? "; within braces a comma ends the value before it"
+                                        : known),
+                        cut
+                                ? "a decimal point, as in 3.5 m, or the value in quotes, as in '3,5 m'"
+                                : "one of " + String.join(", ", names));
             }
         });
+    }
+
+    /** The groups that do have a field of this name, where they are few. */
+    private String elsewhere(String name) {
+        List<String> groups = FieldPlaces.of(page, name);
+        return groups.isEmpty() || groups.size() > MOST_GROUPS
+                ? ""
+                : "; it stands " + String.join(" and ", groups);
     }
 
     /** The kinds of part that do have a field, where this kind does not. */
@@ -149,7 +213,7 @@ public final class Binder {
                         path,
                         (entry == null ? "is missing: " : "is left empty: ")
                                 + field.description().value(),
-                        Examples.of(field));
+                        examples.of(field));
             }
             return entry != null
                             && entry.value() instanceof Node.Blank blank
@@ -176,12 +240,25 @@ public final class Binder {
             case CHOICE -> values.choice(field, node, path);
             case DATE -> values.date(field, node, path);
             case MONEY -> values.money(field, node, path);
-            case GROUP -> record(field.type().asSubclass(Record.class), node, path, true);
+            case GROUP -> group(field, node, path);
             case TEXTS -> texts(field, node, path);
             case GROUPS -> groups(field, node, path);
             case FIGURES -> figures(field, node, path);
             case FIELDS_OF_KIND -> throw new IllegalStateException("they are bound with the fields beside them");
         };
+    }
+
+    private Record group(FieldSchema field, Node node, NodePath path) {
+        if (!(node instanceof Node.Mapping)) {
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + " where a group of fields belongs",
+                    examples.leftOut(field, node, examples.below(field)));
+        }
+        return examples.within(
+                examples.inside(field),
+                () -> record(field.type().asSubclass(Record.class), node, path, node instanceof Node.Mapping));
     }
 
     private Object absent(FieldSchema field, Place place, NodePath path) {
@@ -208,7 +285,7 @@ public final class Binder {
                         item,
                         path.to(texts.size()),
                         "is " + item.described() + " where words belong",
-                        Examples.of(field));
+                        examples.of(field));
             }
         }
         return texts;
@@ -217,7 +294,9 @@ public final class Binder {
     private List<Object> groups(FieldSchema field, Node node, NodePath path) {
         List<Object> groups = new ArrayList<>();
         for (Node item : items(field, node, path)) {
-            groups.add(record(field.type().asSubclass(Record.class), item, path.to(groups.size() + 1), true));
+            NodePath itemPath = path.to(groups.size() + 1);
+            groups.add(examples.within(
+                    Map.of(), () -> record(field.type().asSubclass(Record.class), item, itemPath, true)));
         }
         return groups;
     }
@@ -230,9 +309,11 @@ public final class Binder {
                 node,
                 path,
                 "is " + node.described() + " where a list belongs",
-                node instanceof Node.Scalar scalar && field.content() == FieldSchema.Content.TEXTS
+                node instanceof Node.Scalar scalar
+                                && field.content() == FieldSchema.Content.TEXTS
+                                && !Mark.isAsked(scalar.text())
                         ? field.name() + ": [" + Words.shortened(scalar.text(), 60) + "]"
-                        : Examples.of(field));
+                        : examples.of(field, node));
         return List.of();
     }
 
@@ -242,7 +323,7 @@ public final class Binder {
             mapping.entries()
                     .forEach((name, entry) -> figures.put(name, values.figure(field, entry.value(), path.to(name))));
         } else {
-            tree.tell(node, path, "is " + node.described() + " where names with figures belong", Examples.of(field));
+            tree.tell(node, path, "is " + node.described() + " where names with figures belong", examples.of(field, node));
         }
         return figures;
     }

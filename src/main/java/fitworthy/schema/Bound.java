@@ -6,7 +6,7 @@ import java.util.Set;
 /**
  * A record that was made of a text, and where its values stand there.
  *
- * @param groupsWithUnknownFields paths of the groups that hold a field of no known name: what they seem to lack may
- *     stand there misspelt
+ * @param doubtful paths of the fields that may stand there under a wrong name, and of the groups that hold a name with
+ *     which nobody can tell what was meant
  */
-public record Bound<R extends Record>(R record, Located places, Set<String> groupsWithUnknownFields) {}
+public record Bound<R extends Record>(R record, Located places, Set<String> doubtful) {}

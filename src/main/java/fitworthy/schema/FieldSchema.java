@@ -123,6 +123,11 @@ public record FieldSchema(
         return new Missing(path, description.value(), description.find());
     }
 
+    /** Whether its words are more than a name and what is printed, so that what nobody knows is left out. */
+    boolean decides() {
+        return !description.needed() && !description.printed();
+    }
+
     /** A value for this field as a sheet would write it. */
     public String example() {
         if (!description.example().isEmpty()) {

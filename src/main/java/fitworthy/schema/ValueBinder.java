@@ -25,23 +25,28 @@ final class ValueBinder {
     private static final Pattern PRICE = Pattern.compile(FieldSchema.MONEY);
 
     private final BoundTree tree;
+    private final Examples examples;
 
-    ValueBinder(BoundTree tree) {
+    ValueBinder(BoundTree tree, Examples examples) {
         this.tree = tree;
+        this.examples = examples;
     }
 
     String text(FieldSchema field, Node node, NodePath path) {
+        boolean blank =
+                node instanceof Node.Scalar scalar && scalar.text().isBlank();
         if (node instanceof Node.Scalar scalar
-                && !(field.description().needed() && scalar.text().isBlank())) {
+                && !(field.description().needed() && blank)
+                && !(field.decides() && Mark.isAsked(scalar.text()))) {
             return scalar.text();
         }
         tree.tell(
                 node,
                 path,
-                node instanceof Node.Scalar
+                blank
                         ? "is blank: " + field.description().value()
                         : "is " + node.described() + " where words belong",
-                Examples.of(field));
+                examples.of(field, node));
         return "";
     }
 
@@ -68,7 +73,7 @@ final class ValueBinder {
                     : GuessSpread.of(figure, field.description().in(), signed)
                             .guessedFor(tree.missing(field, path).marked(marked.mark()));
         } catch (QuantityText.Unreadable e) {
-            tree.tell(node, path, e.getMessage(), Examples.withUnits(field));
+            tree.tell(node, path, e.getMessage(), examples.withUnits(field));
             return Figure.missing(tree.missing(field, path));
         }
     }
@@ -78,7 +83,7 @@ final class ValueBinder {
         List<String> words = ChoiceWords.of(field.type());
         Mark.Marked marked = field.tellsKind() ? new Mark.Marked(Mark.STATED, word(node)) : Mark.read(word(node));
         if (marked.mark() == Mark.ASKED) {
-            needed(field, node, path, "is asked for, but no sheet can do without it");
+            needed(field, node, path, "is asked for, but no sheet can do without it", examples.of(field));
             return Choice.missing(asked(field, path));
         }
         String word = marked.text();
@@ -101,7 +106,7 @@ final class ValueBinder {
         if (!marked.mark().isGuess()) {
             return choiceOf(constant);
         }
-        needed(field, node, path, "is a guess, which does not do here");
+        needed(field, node, path, "is a guess, which does not do here", examples.of(field));
         return choiceOf(constant).guessedFor(tree.missing(field, path).marked(marked.mark()));
     }
 
@@ -111,9 +116,9 @@ final class ValueBinder {
     }
 
     /** Adds a fault where a sheet cannot do without the field. */
-    private void needed(FieldSchema field, Node node, NodePath path, String problem) {
+    private void needed(FieldSchema field, Node node, NodePath path, String problem, String right) {
         if (field.description().needed()) {
-            tree.tell(node, path, problem, Examples.of(field));
+            tree.tell(node, path, problem, right);
         }
     }
 
@@ -143,7 +148,7 @@ final class ValueBinder {
                     node,
                     path,
                     "is " + node.described() + ", which is not a date",
-                    Examples.of(field) + " (year-month-day)");
+                    examples.of(field, node) + " (year-month-day)");
             return null;
         }
     }
@@ -155,7 +160,7 @@ final class ValueBinder {
                     node,
                     path,
                     "is " + node.described() + ", which is not a price",
-                    Examples.of(field) + " (amount and currency code)");
+                    examples.of(field, node) + " (amount and currency code)");
             return null;
         }
         return new Money(new BigDecimal(text.substring(0, text.length() - 4)), text.substring(text.length() - 3));
@@ -169,7 +174,7 @@ final class ValueBinder {
                     path,
                     "is " + node.described() + ", which is not between "
                             + field.description().within().limits(),
-                    Examples.of(field));
+                    examples.of(field));
         }
         return canBe;
     }

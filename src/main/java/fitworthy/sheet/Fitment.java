@@ -8,12 +8,13 @@ import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import fitworthy.schema.Variant;
+import java.util.Map;
 import java.util.Optional;
 
 /** A planned part. Beside the fields here each kind has its own, see {@link Details}. */
 public record Fitment(
         @Field(value = "a name that the load cases use", needed = true, example = "Alloy tray") String name,
-        @Field(value = "what kind of part it is", needed = true) Kind kind,
+        @Field(value = "what kind of part it is", needed = true, example = "tray") Kind kind,
         @Field(
                         value = "its mass, everything bolted on included",
                         in = Dimension.MASS,
@@ -99,60 +100,67 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK,
-        LOCKER,
-        PRE_CLEANER,
-        PULLEY_BLOCK(RecoveryDetails.PulleyBlock.class),
-        OTHER,
-        BRAKE_CONTROLLER(TowingDetails.BrakeController.class),
-        TOW_BAR(TowingDetails.TowBar.class),
-        TRAY(BodyDetails.Body.class),
-        CANOPY(BodyDetails.Body.class),
-        CHASSIS_EXTENSION(MassDetails.ChassisExtension.class),
-        RATING_UPGRADE(MassDetails.RatingUpgrade.class),
-        TYRES(TyreDetails.Tyres.class),
-        WHEELS(TyreDetails.Wheels.class),
-        SNORKEL(IntakeDetails.Snorkel.class),
-        AIRBOX(IntakeDetails.Airbox.class),
-        BREATHER_KIT(IntakeDetails.BreatherKit.class),
-        FUEL_SEPARATOR(FuelDetails.FuelSeparator.class),
-        FUEL_FILTER(FuelDetails.FuelFilter.class),
-        CRANKCASE_SEPARATOR(IntakeDetails.CrankcaseSeparator.class),
-        MIRRORS(MirrorDetails.Mirrors.class),
-        BAR(FrontDetails.Bar.class),
-        WINCH(FrontDetails.Winch.class),
-        LAMPS(FrontDetails.Lamps.class),
-        SPRINGS(SuspensionDetails.Springs.class),
-        BODY_LIFT(SuspensionDetails.BodyLift.class),
-        RECOVERY_POINT(RecoveryDetails.RecoveryPoint.class),
-        KINETIC_STRAP(RecoveryDetails.KineticStrap.class),
-        SHACKLES(RecoveryDetails.Shackles.class),
-        RECOVERY_KIT(RecoveryDetails.RecoveryKit.class),
-        REAR_CAMERA(MirrorDetails.RearCamera.class),
-        GAS_BOTTLE(BodyDetails.GasBottle.class),
-        FIREARM_BOX(BodyDetails.FirearmBox.class),
-        SEAT_CHANGE(BodyDetails.SeatChange.class),
-        BATTERY(ElectricalDetails.Battery.class),
-        CHARGER(ElectricalDetails.Charger.class),
-        INVERTER(ElectricalDetails.Inverter.class),
-        SOLAR_PANEL(ElectricalDetails.SolarPanel.class),
-        SWITCH_PANEL(ElectricalDetails.SwitchPanel.class),
-        AERIAL(RadioDetails.Aerial.class),
-        RADIO(RadioDetails.Radio.class);
+        ROOF_RACK(Details.Plain.class, "28 kg", "x: 1700 mm, y: 0 mm, z: 1900 mm"),
+        LOCKER(Details.Plain.class, "10 kg", "x: 2850 mm, y: 0 mm, z: 380 mm"),
+        PRE_CLEANER(Details.Plain.class, "1 kg", "x: 300 mm, y: -800 mm, z: 1900 mm"),
+        PULLEY_BLOCK(RecoveryDetails.PulleyBlock.class, "2 kg", "x: 2900 mm, y: 0 mm, z: 800 mm"),
+        OTHER(Details.Plain.class, "12 kg", "x: 2950 mm, y: 0 mm, z: 900 mm"),
+        BRAKE_CONTROLLER(TowingDetails.BrakeController.class, "1 kg", "x: 900 mm, y: 0 mm, z: 900 mm"),
+        TOW_BAR(TowingDetails.TowBar.class, "32 kg", "x: 3900 mm, y: 0 mm, z: 450 mm"),
+        TRAY(BodyDetails.Body.class, "86 kg", "x: 2950 mm, y: 0 mm, z: 900 mm"),
+        CANOPY(BodyDetails.Body.class, "120 kg", "x: 2950 mm, y: 0 mm, z: 1300 mm"),
+        CHASSIS_EXTENSION(MassDetails.ChassisExtension.class, "40 kg", "x: 2500 mm, y: 0 mm, z: 600 mm"),
+        RATING_UPGRADE(MassDetails.RatingUpgrade.class, "6 kg", "x: 2850 mm, y: 0 mm, z: 500 mm"),
+        TYRES(TyreDetails.Tyres.class, "24 kg", "x: 1400 mm, y: 0 mm, z: 400 mm"),
+        WHEELS(TyreDetails.Wheels.class, "10 kg", "x: 1400 mm, y: 0 mm, z: 400 mm"),
+        SNORKEL(IntakeDetails.Snorkel.class, "4 kg", "x: 300 mm, y: -800 mm, z: 1400 mm"),
+        AIRBOX(IntakeDetails.Airbox.class, "5 kg", "x: -100 mm, y: 500 mm, z: 1000 mm"),
+        BREATHER_KIT(IntakeDetails.BreatherKit.class, "1 kg", "x: 300 mm, y: 0 mm, z: 1000 mm"),
+        FUEL_SEPARATOR(FuelDetails.FuelSeparator.class, "2 kg", "x: 200 mm, y: 500 mm, z: 900 mm"),
+        FUEL_FILTER(FuelDetails.FuelFilter.class, "2 kg", "x: 200 mm, y: 500 mm, z: 900 mm"),
+        CRANKCASE_SEPARATOR(IntakeDetails.CrankcaseSeparator.class, "2 kg", "x: 100 mm, y: 0 mm, z: 1000 mm"),
+        MIRRORS(MirrorDetails.Mirrors.class, "6 kg", "x: 700 mm, y: 0 mm, z: 1300 mm"),
+        BAR(FrontDetails.Bar.class, "60 kg", "x: -700 mm, y: 0 mm, z: 700 mm"),
+        WINCH(FrontDetails.Winch.class, "38 kg", "x: -800 mm, y: 0 mm, z: 650 mm"),
+        LAMPS(FrontDetails.Lamps.class, "4 kg", "x: -800 mm, y: 0 mm, z: 1000 mm"),
+        SPRINGS(SuspensionDetails.Springs.class, "12 kg", "x: 1400 mm, y: 0 mm, z: 500 mm"),
+        BODY_LIFT(SuspensionDetails.BodyLift.class, "8 kg", "x: 1400 mm, y: 0 mm, z: 700 mm"),
+        RECOVERY_POINT(RecoveryDetails.RecoveryPoint.class, "6 kg", "x: -850 mm, y: 0 mm, z: 550 mm"),
+        KINETIC_STRAP(RecoveryDetails.KineticStrap.class, "4 kg", "x: 2900 mm, y: 0 mm, z: 800 mm"),
+        SHACKLES(RecoveryDetails.Shackles.class, "2 kg", "x: 2900 mm, y: 0 mm, z: 800 mm"),
+        RECOVERY_KIT(RecoveryDetails.RecoveryKit.class, "12 kg", "x: 2900 mm, y: 0 mm, z: 800 mm"),
+        REAR_CAMERA(MirrorDetails.RearCamera.class, "1 kg", "x: 3800 mm, y: 0 mm, z: 1100 mm"),
+        GAS_BOTTLE(BodyDetails.GasBottle.class, "9 kg", "x: 3300 mm, y: 0 mm, z: 800 mm"),
+        FIREARM_BOX(BodyDetails.FirearmBox.class, "18 kg", "x: 2600 mm, y: 0 mm, z: 900 mm"),
+        SEAT_CHANGE(BodyDetails.SeatChange.class, "14 kg", "x: 2300 mm, y: 0 mm, z: 800 mm"),
+        BATTERY(ElectricalDetails.Battery.class, "26 kg", "x: 2300 mm, y: 0 mm, z: 700 mm"),
+        CHARGER(ElectricalDetails.Charger.class, "2 kg", "x: 2300 mm, y: 0 mm, z: 900 mm"),
+        INVERTER(ElectricalDetails.Inverter.class, "5 kg", "x: 2300 mm, y: 0 mm, z: 900 mm"),
+        SOLAR_PANEL(ElectricalDetails.SolarPanel.class, "11 kg", "x: 1700 mm, y: 0 mm, z: 1950 mm"),
+        SWITCH_PANEL(ElectricalDetails.SwitchPanel.class, "2 kg", "x: 800 mm, y: 0 mm, z: 1200 mm"),
+        AERIAL(RadioDetails.Aerial.class, "1 kg", "x: -700 mm, y: 0 mm, z: 1200 mm"),
+        RADIO(RadioDetails.Radio.class, "2 kg", "x: 800 mm, y: 0 mm, z: 1100 mm");
 
         private final Class<? extends Record> details;
+        private final Map<String, String> examples;
 
-        Kind() {
-            this(Details.Plain.class);
-        }
-
-        Kind(Class<? extends Record> details) {
+        /**
+         * @param mass what one may weigh, as an example
+         * @param place where one may sit on a wagon, as an example
+         */
+        Kind(Class<? extends Record> details, String mass, String place) {
             this.details = details;
+            this.examples = Map.of("mass", mass, "at", place);
         }
 
         @Override
         public Class<? extends Record> details() {
             return details;
+        }
+
+        @Override
+        public Map<String, String> examples() {
+            return examples;
         }
     }
 }

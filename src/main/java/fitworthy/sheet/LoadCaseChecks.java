@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
+import fitworthy.source.Words;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,8 @@ import java.util.stream.Collectors;
 
 /** What must hold of the ways of loading. */
 final class LoadCaseChecks {
+
+    private static final String PARTS = "fitments and tanks";
 
     /** A part or tank that may be left off. @param where its place in the sheet */
     private record Listed(boolean comesOff, NodePath where) {}
@@ -63,12 +66,8 @@ final class LoadCaseChecks {
         carrying(loadCase.carrying().orElse(List.of()), loadCase, path.to("carrying"));
         for (int i = 1; i <= loadCase.off().size(); i++) {
             String part = loadCase.off().get(i - 1);
-            if (partsSettled) {
-                faults.listed(
-                        part,
-                        "fitments and tanks",
-                        listed.keySet(),
-                        path.to("off").to(i));
+            if (partsSettled && !elsewhere(part, PARTS, path.to("off").to(i))) {
+                faults.listed(part, PARTS, listed.keySet(), path.to("off").to(i));
             }
             removable(part, path.to("off").to(i));
         }
@@ -86,8 +85,33 @@ final class LoadCaseChecks {
 
     private void names(List<String> used, String list, Set<String> known, NodePath path) {
         for (int i = 1; i <= used.size(); i++) {
-            faults.name(used.get(i - 1), list, known, path.to(i));
+            if (!elsewhere(used.get(i - 1), list, path.to(i))) {
+                faults.name(used.get(i - 1), list, known, path.to(i));
+            }
         }
+    }
+
+    /** Tells of a name that stands in another list than the field takes, which field takes it. */
+    private boolean elsewhere(String name, String list, NodePath path) {
+        boolean person = occupants.contains(name);
+        boolean load = cargo.contains(name);
+        boolean part = listed.containsKey(name);
+        if (person && list.equals("occupants")
+                || load && list.equals("cargo")
+                || part && list.equals(PARTS)
+                || !person && !load && !part) {
+            return false;
+        }
+        faults.tell(
+                "'" + Words.shortened(name, 60) + "' is not among the " + list + " but among the "
+                        + (person ? "occupants" : load ? "cargo" : PARTS),
+                person
+                        ? "leave it out here; aboard names the people who are aboard"
+                        : load
+                                ? "leave it out here; carrying names the cargo that is taken along"
+                                : "leave it out here; off names the parts and tanks that are off, and all others are on",
+                path);
+        return true;
     }
 
     /** What a load case takes along does not stand in or on what it leaves off. */
@@ -98,7 +122,8 @@ final class LoadCaseChecks {
                 faults.tell(
                         "'" + load.name() + "' is taken along, but '" + load.in()
                                 + "', which it stands in or on, is off",
-                        "leave it out here, or its 'in'",
+                        "leave it out here, since it is left with the part; a load that is moved elsewhere stands once more under"
+                                + " cargo, with another name and that place",
                         path.to(taken.indexOf(load.name()) + 1));
             }
         }

@@ -48,9 +48,10 @@ final class PartChecks {
     }
 
     private void fitment(Fitment fitment, NodePath path) {
+        Fitment.Kind kind = fitment.kind() == null ? Fitment.Kind.OTHER : fitment.kind();
         boolean staysOn = fitment.isDone() && !fitment.removable().is(YesNo.YES);
         if (fitment.mass().value() > 0 && fitment.at().isEmpty() && !staysOn && faults.complete("at", path)) {
-            faults.tell("has a mass but no place", "at: {x: 2950 mm, y: 0 mm, z: 900 mm}", path.to("at"));
+            faults.tell("has a mass but no place", "at: {" + kind.examples().get("at") + "}", path.to("at"));
         }
         carrier(fitment.name(), fitment.in(), path.to("in"));
         done(fitment.isDone(), fitment.certificate().known(), fitment.in(), path);

@@ -19,14 +19,14 @@ import java.util.Set;
 final class SheetFaults {
 
     private final Located places;
-    private final Set<String> groupsWithUnknownFields;
+    private final Set<String> doubtful;
     private final List<Fault> faults;
     private final Set<String> pathsWhenRead = new HashSet<>();
 
     /** @param faults what was found wrong so far; gets what is found here */
     SheetFaults(Bound<Sheet> read, List<Fault> faults) {
         this.places = read.places();
-        this.groupsWithUnknownFields = read.groupsWithUnknownFields();
+        this.doubtful = read.doubtful();
         this.faults = faults;
         faults.forEach(fault -> pathsWhenRead.add(fault.path()));
     }
@@ -81,7 +81,11 @@ final class SheetFaults {
      */
     boolean complete(String field, NodePath group) {
         boolean given = group.to(field).in(places.node()) != null;
-        return !foundWhenReading(group.to(field)) && (given || !groupsWithUnknownFields.contains(group.toString()));
+        return !foundWhenReading(group.to(field)) && (given || !isDoubtful(field, group));
+    }
+
+    private boolean isDoubtful(String field, NodePath group) {
+        return doubtful.contains(group.to(field).toString()) || doubtful.contains(group.toString());
     }
 
     /** A fault where a name is not among those that the entries of a list have, as far as these are settled. */

@@ -16,7 +16,15 @@ public final class InputFile {
 
     public static final int LARGEST_BYTES = 1 << 20;
 
+    /** As which the standard input is named, on the command line and in messages. */
+    public static final Path STANDARD_INPUT = Path.of("-");
+
     private InputFile() {}
+
+    /** Where a file stands; for the standard input the system's name of it, which may lead to one. */
+    public static Path standing(Path named) {
+        return named.equals(STANDARD_INPUT) ? Path.of("/dev/stdin") : named;
+    }
 
     /** Whether a file stands there; a fault where it does not. */
     public static boolean check(Path path, List<Fault> faults) {
@@ -62,6 +70,19 @@ public final class InputFile {
         }
         try (InputStream in = Files.newInputStream(path)) {
             return in.readNBytes(LARGEST_BYTES + 1);
+        } catch (IOException e) {
+            faults.add(unreadable(path, e));
+            return null;
+        }
+    }
+
+    /** The same, where the file may be the standard input. */
+    public static byte[] bytes(Path path, InputStream standardInput, List<Fault> faults) {
+        if (!path.equals(STANDARD_INPUT)) {
+            return bytes(path, faults);
+        }
+        try {
+            return standardInput.readNBytes(LARGEST_BYTES + 1);
         } catch (IOException e) {
             faults.add(unreadable(path, e));
             return null;

@@ -1,14 +1,20 @@
 package fitworthy.source;
 
 import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Small helpers for words in messages. */
 public final class Words {
 
     private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]+");
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
+
+    private static final int MOST_SUGGESTIONS = 3;
 
     private Words() {}
 
@@ -54,6 +60,27 @@ public final class Words {
     public static String suggestion(String word, Collection<String> candidates) {
         String near = nearest(word, candidates);
         return near == null ? "" : " (did you mean '" + near + "'?)";
+    }
+
+    /**
+     * The same with several candidates where the nearest is not very near: those too that share a word with it, as
+     * {@code front-pressure} does with {@code pressure}.
+     */
+    public static String suggestions(String word, Collection<String> candidates) {
+        String near = nearest(word, candidates);
+        if (near != null && distance(word.toLowerCase(Locale.ROOT), near.toLowerCase(Locale.ROOT)) <= 2) {
+            return suggestion(word, candidates);
+        }
+        Set<String> words = new HashSet<>(List.of(word.toLowerCase(Locale.ROOT).split("[-_ ]+")));
+        List<String> all = Stream.concat(
+                        candidates.stream().filter(candidate -> Stream.of(candidate.split("-"))
+                                .anyMatch(part -> part.length() > 2 && words.contains(part))),
+                        Stream.ofNullable(near))
+                .distinct()
+                .limit(MOST_SUGGESTIONS)
+                .map(candidate -> "'" + candidate + "'")
+                .toList();
+        return all.isEmpty() ? "" : " (did you mean " + String.join(" or ", all) + "?)";
     }
 
     private static int distance(String a, String b) {

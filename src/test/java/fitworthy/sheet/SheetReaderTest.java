@@ -36,7 +36,72 @@ class SheetReaderTest {
                     "gmv: 3100",
                     "15:5 vehicle.ratings.gmv: no field has this name (did you mean 'gvm'?)"
                             + " -> one of gvm, gcm, front-axle, ..."),
+            new Spoilt(
+                    "stability-control: yes",
+                    "stability-control: yes\n  gvm: 3100 kg",
+                    "7:3 vehicle.gvm: no field has this name; it stands under vehicle.ratings -> one of name, ..."),
+            new Spoilt(
+                    "stability-control: yes",
+                    "stability-control: yes\n  kerb-mass: 2340 kg",
+                    "7:3 vehicle.kerb-mass: no field has this name (did you mean 'mass'?); it stands as"
+                            + " vehicle.mass.kerb -> one of name, ..."),
+            new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100 kg\n    wheelbase: 2850 mm",
+                    "16:5 vehicle.ratings.wheelbase: no field has this name; it stands under vehicle.size -> one of gvm,"
+                            + " ..."),
+            new Spoilt(
+                    "mass: 1400 kg",
+                    "mass: 1400 kg, brake: override",
+                    "29:40 trailer.brake: no field has this name (did you mean 'brakes'?) -> one of name, ..."),
+            new Spoilt(
+                    "kind: bar",
+                    "kind: tyres, pressure: 35 psi",
+                    "22:30 fitments.2.pressure: no field has this name (did you mean 'reference-pressure' or"
+                            + " 'front-pressure' or 'rear-pressure'?) -> one of name, ..."),
             // marks
+            new Spoilt(
+                    "kind: bar",
+                    "kind: tyres, speed-symbol: unknown",
+                    "22:44 fitments.2.speed-symbol: is 'unknown' where words belong -> leave it out until it is known,"
+                            + " then speed-symbol: S"),
+            new Spoilt(
+                    "kind: bar",
+                    "kind: bar, price: ask",
+                    "22:35 fitments.2.price: is 'ask', which is not a price -> leave it out until it is known, then price:"
+                            + " 1450.00 AUD (amount and currency code)"),
+            new Spoilt(
+                    "2026-11-25",
+                    "unknown",
+                    "3:8 as-of: is 'unknown', which is not a date -> as-of: 2026-11-25 (year-month-day)"),
+            new Spoilt(
+                    "off: [Canopy]",
+                    "off: ask",
+                    "34:10 cases.1.off: is 'ask' where a list belongs -> leave it out until it is known, then off: with a"
+                            + " line '- name' for each"),
+            new Spoilt(
+                    "vehicle:\n",
+                    "ready-by: ask\nvehicle:\n",
+                    "4:11 ready-by: is 'ask', which is not a date -> leave it out until it is known, then ready-by:"
+                            + " 2027-02-26 (year-month-day)"),
+            // examples fit the kind and the place
+            new Spoilt(
+                    "mass: 60 kg,",
+                    "mass: heavy,",
+                    "22:34 fitments.2.mass: 'heavy' is not a quantity -> mass: 60 kg (units: kg, t, g, lb)"),
+            new Spoilt(
+                    "name: Bar, kind: bar, mass: 60 kg, at: {x: -700 mm}",
+                    "name: Bar, kind: bar, mass: 60 kg, at: {x: front}",
+                    "22:49 fitments.2.at.x: 'front' is not a quantity -> x: -700 mm (units: ..."),
+            new Spoilt(
+                    "name: Bar, kind: bar, mass: 60 kg, at: {x: -700 mm}",
+                    "name: Whip, kind: aerial, mass: 60, at: {x: -700 mm}",
+                    "22:38 fitments.2.mass: '60' has no unit -> mass: 1 kg (units: kg, t, g, lb)"),
+            new Spoilt(
+                    "at: {x: 1500 mm}",
+                    "at: unknown",
+                    "26:37 occupants.1.at: is 'unknown' where a group of fields belongs -> fields below it, such as"
+                            + " 'x: 1500 mm, y: -370 mm, z: 900 mm'"),
             new Spoilt(
                     "liquid: diesel",
                     "liquid: about diesel",
@@ -198,7 +263,7 @@ class SheetReaderTest {
                     "at: {x: 2950 mm, y: 0 mm, z: 1300 mm}",
                     "at: here",
                     "20:9 fitments.1.at: is 'here' where a group of"
-                            + " fields belongs -> fields below it, such as 'x: 2950 mm, y: -350 mm'"),
+                            + " fields belongs -> fields below it, such as 'x: 2950 mm, y: 0 mm, z: 1300 mm'"),
             new Spoilt(
                     "rear-axle: 1050 kg",
                     "rear-axle: 1000 L",
@@ -214,7 +279,7 @@ class SheetReaderTest {
             new Spoilt(
                     "    at: {x: 2950 mm, y: 0 mm, z: 1300 mm}\n",
                     "",
-                    "17:5 fitments.1.at: has a mass but no place -> at: {x: 2950 mm, y: 0 mm, z: 900 mm}"),
+                    "17:5 fitments.1.at: has a mass but no place -> at: {x: 2950 mm, y: 0 mm, z: 1300 mm}"),
             new Spoilt(
                     "region: au",
                     "region: nz",
@@ -398,10 +463,35 @@ class SheetReaderTest {
                 starts);
     }
 
-    private static final String TYRES = "  tyres: {%s}\n  mass:";
+    @Test
+    void commaWithinBracesIsToldWhereItCutsTheValue() throws FaultsException {
+        assertEquals(
+                List.of(
+                        "28:53 cargo.1.at.z: '1' has no unit -> z: 900 mm (units: m, mm, cm, km, um, micron, in, ft, mi)",
+                        "28:55 cargo.1.at.2 m: no field has this name; within braces a comma ends the value before it"
+                                + " -> a decimal point, as in 3.5 m, or the value in quotes, as in '3,5 m'"),
+                BadSheet.faults(BadSheet.with("{x: 2900 mm}", "{x: 2900 mm, z: 1,2 m}")));
+    }
+
+    @Test
+    void whatStandsBelowAMisspeltNameIsLookedAtToo() throws FaultsException {
+        assertEquals(
+                List.of(
+                        "25:1 ocupants: no field has this name (did you mean 'occupants'?)",
+                        "26:26 occupants.1.mass: '80' has no unit",
+                        "32:14 cases.1.aboard.1: 'Diver' is not among the occupants (did you mean 'Driver'?)"),
+                BadSheet.faults(BadSheet.with(
+                                "occupants:", "ocupants:", "mass: 80 kg, at: {x: 1500", "mass: 80, at: {x: 1500", "[Driver]",
+                                "[Diver]"))
+                        .stream()
+                        .map(fault -> fault.replaceFirst(" -> .*", ""))
+                        .toList());
+    }
+
+    private static final String TYRES = "  tyres: {%s}\n  mass:\n";
 
     private static TyreDetails.Tyres tyres(String fields) throws FaultsException {
-        return BadSheet.read(BadSheet.with("  mass:", TYRES.formatted(fields)))
+        return BadSheet.read(BadSheet.with("  mass:\n", TYRES.formatted(fields)))
                 .vehicle()
                 .tyres();
     }
@@ -420,16 +510,16 @@ class SheetReaderTest {
     @Test
     void sidewallThatContradictsItsFieldsIsRefused() throws FaultsException {
         assertEquals(
-                List.of("8:54 vehicle.tyres.speed-symbol: is 'T', but '116S' gives S -> one of the two, as the"
+                List.of("8:60 vehicle.tyres.speed-symbol: is 'T', but '116S' gives S -> one of the two, as the"
                         + " sidewall says"),
                 BadSheet.faults(BadSheet.with(
-                        "  mass:",
+                        "  mass:\n",
                         TYRES.formatted("size: 265/65R17, load-index: 116S, speed-symbol: T"))));
         assertEquals(
-                List.of("8:42 vehicle.tyres.load-index: is '110', but '265/65R17 112S' gives 112 -> one of the two,"
+                List.of("8:45 vehicle.tyres.load-index: is '110', but '265/65R17 112S' gives 112 -> one of the two,"
                         + " as the sidewall says"),
                 BadSheet.faults(BadSheet.with(
-                        "  mass:", TYRES.formatted("size: 265/65R17 112S, load-index: 110"))));
+                        "  mass:\n", TYRES.formatted("size: 265/65R17 112S, load-index: 110"))));
     }
 
     @Test

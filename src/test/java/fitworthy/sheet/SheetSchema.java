@@ -131,6 +131,8 @@ final class SheetSchema {
                 into.set("type", types(needed, "string", "number", "boolean"));
                 if (needed) {
                     into.put("pattern", "\\S");
+                } else if (!field.description().printed()) {
+                    into.putObject("not").set("enum", texts("ask", "unknown"));
                 }
             }
             case FIGURE -> {
@@ -187,6 +189,7 @@ final class SheetSchema {
         if (!field.example().isEmpty()
                 && field.content() != FieldSchema.Content.CHOICE
                 && field.content() != FieldSchema.Content.FIGURES
+                && field.content() != FieldSchema.Content.GROUP
                 && field.content() != FieldSchema.Content.TEXTS) {
             into.putArray("examples").add(field.example());
         }

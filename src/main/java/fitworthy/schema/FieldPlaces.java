@@ -1,0 +1,62 @@
+package fitworthy.schema;
+
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Where in a page fields of a name stand, for whoever wrote one in another group. */
+final class FieldPlaces {
+
+    private final String wanted;
+    private final Set<String> wantedWords;
+    private final List<String> found = new ArrayList<>();
+
+    private FieldPlaces(String wanted) {
+        this.wanted = wanted;
+        this.wantedWords = words(wanted);
+    }
+
+    /**
+     * The groups that have a field of this name, and the fields whose path has the same words in it, as
+     * {@code mass.kerb} has those of {@code kerb-mass}; in words that may follow "it stands". Of parts the kinds are told that
+     * have it.
+     */
+    static List<String> of(Class<? extends Record> page, String name) {
+        FieldPlaces places = new FieldPlaces(name);
+        places.look(page, "", "");
+        return places.found;
+    }
+
+    /** @param group the name of the record's own field */
+    private void look(Class<? extends Record> record, String path, String group) {
+        RecordSchema schema = RecordSchema.of(record);
+        String kinds = schema.kinds()
+                .filter(kind -> RecordSchema.of(kind.details()).names().contains(wanted))
+                .map(kind -> Words.hyphenated(((Enum<?>) kind).name()))
+                .collect(Collectors.joining(" or "));
+        if (!kinds.isEmpty()) {
+            found.add("under " + path + " of kind " + kinds);
+        }
+        for (FieldSchema field : schema.fields()) {
+            String inner = path.isEmpty() ? field.name() : path + "." + field.name();
+            if (field.name().equals(wanted)) {
+                found.add(path.isEmpty() ? "at the top of the page" : "under " + path);
+            } else if (words(group + "-" + field.name()).equals(wantedWords)) {
+                found.add("as " + inner);
+            }
+            if (field.content() == FieldSchema.Content.GROUP || field.content() == FieldSchema.Content.GROUPS) {
+                look(
+                        field.type().asSubclass(Record.class),
+                        field.content() == FieldSchema.Content.GROUPS ? inner + ".N" : inner,
+                        field.name());
+            }
+        }
+    }
+
+    private static Set<String> words(String name) {
+        return new TreeSet<>(List.of(name.split("[-_ ]+")));
+    }
+}
