@@ -12,41 +12,45 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /** The figures and answers of a sheet that somebody guessed. */
 public final class Guesses {
 
     private final Predicate<Missing> left;
+    private final UnaryOperator<Object> put;
     private final List<Missing> found = new ArrayList<>();
 
-    private Guesses(Predicate<Missing> left) {
+    /** @param put what stands in place of a guess that is left */
+    private Guesses(Predicate<Missing> left, UnaryOperator<Object> put) {
         this.left = left;
+        this.put = put;
     }
 
     /** The fields that hold a guess, in the order of the sheet's fields. */
     public static List<Missing> of(Sheet sheet) {
-        Guesses guesses = new Guesses(guess -> false);
+        Guesses guesses = new Guesses(guess -> false, UnaryOperator.identity());
         guesses.value(sheet);
         return guesses.found;
     }
 
     /** The sheet as if the guesses that match had been left out. */
     public static Sheet leftOut(Sheet sheet, Predicate<Missing> guesses) {
-        return (Sheet) new Guesses(guesses).value(sheet);
+        return (Sheet) new Guesses(guesses, Guesses::missing).value(sheet);
+    }
+
+    /** The sheet as if its guessed figures were known to the last digit; guessed words stay. */
+    public static Sheet exact(Sheet sheet) {
+        return (Sheet) new Guesses(guess -> true, guess -> guess instanceof Figure figure ? figure.exact() : guess)
+                .value(sheet);
     }
 
     private Object value(Object value) {
-        if (value instanceof Figure figure) {
-            return figure.guess()
+        if (value instanceof Figure || value instanceof Choice<?>) {
+            return guess(value)
                     .filter(this::leaves)
-                    .<Object>map(Figure::missing)
-                    .orElse(figure);
-        }
-        if (value instanceof Choice<?> choice) {
-            return choice.guess()
-                    .filter(this::leaves)
-                    .<Object>map(Choice::missing)
-                    .orElse(choice);
+                    .map(guess -> put.apply(value))
+                    .orElse(value);
         }
         if (value instanceof List<?> list) {
             return list.stream().map(this::value).toList();
@@ -57,6 +61,16 @@ public final class Guesses {
             return values;
         }
         return value instanceof Record group && !(value instanceof Money) ? group(group) : value;
+    }
+
+    private static Optional<Missing> guess(Object value) {
+        return value instanceof Figure figure ? figure.guess() : ((Choice<?>) value).guess();
+    }
+
+    private static Object missing(Object guess) {
+        return guess instanceof Figure figure
+                ? Figure.missing(figure.guess().orElseThrow())
+                : Choice.missing(guess(guess).orElseThrow());
     }
 
     private boolean leaves(Missing guess) {
