@@ -30,8 +30,9 @@ public final class LearnPrintout {
     /** Raised when a reader of the JSON would have to change. */
     static final String SHAPE = "fitworthy-learn/1";
 
-    private static final String CAUTION = "Advice, not certification: readings tell masses only as far as the sheets say"
-            + " what else was on the weighbridge.";
+    private static final String CAUTION =
+            "Advice, not certification: readings tell masses only as far as the sheets say"
+                    + " what else was on the weighbridge.";
 
     private record Written(
             String shape,
@@ -73,7 +74,9 @@ public final class LearnPrintout {
                     Words.hyphenated(part.verdict().name()),
                     part.off() == null ? null : tenth(part.off()),
                     part.within() == null ? null : tenth(part.within()),
-                    part.reason() == null ? null : Words.hyphenated(part.reason().name()),
+                    part.reason() == null
+                            ? null
+                            : Words.hyphenated(part.reason().name()),
                     part.with().isEmpty()
                             ? null
                             : part.with().stream().map(Part::name).toList());
@@ -166,9 +169,12 @@ public final class LearnPrintout {
                         rows)
                 .unlessEmpty());
         if (!blocks.isEmpty() && learnt.widened()) {
-            blocks.add(new Notice("The readings scatter more than their tolerances and those of what else is aboard can"
-                    + " explain (" + kilograms(learnt.scatter()) + " where " + learnt.free() + " is usual), so that all"
-                    + " intervals were widened. A load that is on no sheet, or a tolerance that is too narrow, does this."));
+            blocks.add(
+                    new Notice(
+                            "The readings scatter more than their tolerances and those of what else is aboard can"
+                                    + " explain (" + kilograms(learnt.scatter()) + " where " + learnt.free()
+                                    + " is usual), so that all"
+                                    + " intervals were widened. A load that is on no sheet, or a tolerance that is too narrow, does this."));
         }
         return blocks;
     }
@@ -218,14 +224,12 @@ public final class LearnPrintout {
     }
 
     private static String why(PartMass part) {
-        String with = part.with().stream()
-                .map(other -> "'" + other.name() + "'")
-                .collect(Collectors.joining(", "));
+        String with =
+                part.with().stream().map(other -> "'" + other.name() + "'").collect(Collectors.joining(", "));
         return switch (part.reason()) {
             case NO_READING -> "no reading hangs on it; it was off, or in the kerb mass already";
             case ONE_VEHICLE -> "weighed in one vehicle only";
-            case FEW ->
-                "only " + part.weighings() + " weighings tell of it, and " + Learning.FEWEST + " is the least";
+            case FEW -> "only " + part.weighings() + " weighings tell of it, and " + Learning.FEWEST + " is the least";
             case TOGETHER -> "never weighed apart from " + with;
             case WIDE ->
                 "known to +/- " + kilograms(part.within()) + " kg by the readings, and to +/- "

@@ -1,9 +1,9 @@
 package fitworthy.learn;
 
-import fitworthy.learn.LeastSquares.Rows;
 import fitworthy.learn.Learnt.PartMass;
 import fitworthy.learn.Learnt.Reason;
 import fitworthy.learn.Learnt.Verdict;
+import fitworthy.learn.LeastSquares.Rows;
 import fitworthy.learn.WeighedSheet.Axle;
 import fitworthy.learn.WeighedSheet.Effect;
 import java.util.ArrayList;
@@ -89,10 +89,9 @@ public final class Learning {
     void add(WeighedSheet sheet) {
         if (sheet.off().length > 0) {
             weighed.add(sheet);
-            sheet.parts()
-                    .forEach(effect -> parts.computeIfAbsent(effect.part(), part -> new Uses(new ArrayList<>()))
-                            .all()
-                            .add(effect));
+            sheet.parts().forEach(effect -> parts.computeIfAbsent(effect.part(), part -> new Uses(new ArrayList<>()))
+                    .all()
+                    .add(effect));
         }
     }
 
@@ -107,8 +106,9 @@ public final class Learning {
         Map<List<Object>, Integer> axles = new HashMap<>();
         List<Double> known = new ArrayList<>();
         unknowns.forEach((part, number) -> known.add(Double.POSITIVE_INFINITY));
-        List<Rows> rows =
-                weighed.stream().map(sheet -> rows(sheet, unknowns, axles, known)).toList();
+        List<Rows> rows = weighed.stream()
+                .map(sheet -> rows(sheet, unknowns, axles, known))
+                .toList();
         LeastSquares solution = LeastSquares.of(
                 rows, known.stream().mapToDouble(Double::doubleValue).toArray());
         List<Part> names = List.copyOf(unknowns.keySet());

@@ -21,8 +21,8 @@ import org.hipparchus.linear.RealVector;
  */
 final class LeastSquares {
 
-    /** How much of an even spread lies within an interval, and what makes it 95 %. */
-    static final double LEVEL = 0.95;
+    /** How often an interval holds what it is of. */
+    private static final double LEVEL = 0.95;
 
     /** Half an interval of 95 % in standard deviations, where these are known. */
     static final double NORMAL = new NormalDistribution().inverseCumulativeProbability(0.5 + LEVEL / 2);
@@ -33,6 +33,7 @@ final class LeastSquares {
     /** What is smaller, of matrices whose diagonal is one, is rounding. */
     private static final double ROUNDING = 1e-9;
 
+    /** The share of an unknown in what is not told that is more than rounding. */
     private static final double MIXED = 1e-6;
 
     /**
@@ -81,8 +82,8 @@ final class LeastSquares {
                 RealVector weighted = weight.operate(MatrixUtils.createRealVector(effect));
                 right[i] += weighted.dotProduct(observed);
                 rows.effects()
-                        .forEach((j, other) ->
-                                normal[i][j] += weighted.dotProduct(MatrixUtils.createRealVector(other)));
+                        .forEach(
+                                (j, other) -> normal[i][j] += weighted.dotProduct(MatrixUtils.createRealVector(other)));
             });
         }
         for (int i = 0; i < unknowns; i++) {
@@ -125,7 +126,9 @@ final class LeastSquares {
     }
 
     private static RealMatrix spanned(EigenDecompositionSymmetric eigen, double[] sizes) {
-        return eigen.getV().multiply(MatrixUtils.createRealDiagonalMatrix(sizes)).multiply(eigen.getVT());
+        return eigen.getV()
+                .multiply(MatrixUtils.createRealDiagonalMatrix(sizes))
+                .multiply(eigen.getVT());
     }
 
     /** Whether the observations tell an unknown. */

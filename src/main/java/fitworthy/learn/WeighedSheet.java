@@ -12,9 +12,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
-import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -83,8 +81,8 @@ record WeighedSheet(double[] off, double[][] covariance, List<Effect> parts, Lis
                 all.stream().filter(loading -> sum(loading).known()).toList();
         List<Unused> unused = all.stream()
                 .filter(loading -> !sum(loading).known())
-                .map(loading -> new Unused(
-                        loading.loadCase().name(), sum(loading).missing()))
+                .map(loading ->
+                        new Unused(loading.loadCase().name(), sum(loading).missing()))
                 .toList();
         double[] off = new double[2 * weighed.size()];
         double[] sums = sums(weighed);
@@ -167,7 +165,10 @@ record WeighedSheet(double[] off, double[][] covariance, List<Effect> parts, Lis
                         rows[2 * i + 1] = 1 - onFront(axle, plan);
                     }
                     return new Axle(
-                            List.of(axle.name(), plan.vehicle().name(), plan.vehicle().mass()),
+                            List.of(
+                                    axle.name(),
+                                    plan.vehicle().name(),
+                                    plan.vehicle().mass()),
                             axle.mass().tolerance(),
                             rows);
                 })
@@ -194,7 +195,7 @@ record WeighedSheet(double[] off, double[][] covariance, List<Effect> parts, Lis
                 double error = axles.contains(mass) ? 0 : mass.mass().tolerance();
                 add(sources, mass, 2 * i, error * front, error * (1 - front), rows);
                 double moved = mass.mass().value() * mass.at().x().tolerance() / wheelbase.value();
-                add(sources, place(mass.at()), 2 * i, -moved, moved, rows);
+                add(sources, AxleLoads.place(mass.at()), 2 * i, -moved, moved, rows);
                 double stretched = mass.sort() == Sort.VEHICLE
                         ? 0
                         : mass.mass().value() * (1 - front) / wheelbase.value() * wheelbase.tolerance();
@@ -213,10 +214,6 @@ record WeighedSheet(double[] off, double[][] covariance, List<Effect> parts, Lis
         double[] effect = sources.computeIfAbsent(source, key -> new double[rows]);
         effect[row] += front;
         effect[row + 1] += rear;
-    }
-
-    private static List<Double> place(Point at) {
-        return new ArrayList<>(List.of(at.x().value(), at.y().value(), at.z().value()));
     }
 
     /** @param sources what half the width of an interval of 95 % of each independent error does to the rows */

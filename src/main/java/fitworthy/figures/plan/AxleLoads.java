@@ -93,7 +93,7 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
     }
 
     /** What tells places apart, to the digits that figures are compared by: units must not matter. */
-    private static List<Double> place(Point at) {
+    public static List<Double> place(Point at) {
         return List.of(
                 Figure.rounded(at.x().value()),
                 Figure.rounded(at.y().value()),
