@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 /** An answer goes into the file that was named, whatever else its tree was put together from. */
 class FieldAnswerTest {
 
-    private static final String SHELF = """
+    private static final String SHELF =
+            """
             fitments:
               - {name: Front bar, kind: front-bar, mass: 60 kg}
               - {name: Winch, kind: winch}
