@@ -3,7 +3,6 @@ package fitworthy.cli;
 import fitworthy.printout.ShelfPrintout;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.ShelfReader;
-import fitworthy.shelf.Shelves;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -32,7 +31,7 @@ final class ShowShelf implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "FOLDER",
-            defaultValue = Shelves.FOLDER,
+            defaultValue = Shelf.FOLDER,
             description = "The shelf; by default the folder 'shelf' here.")
     private Path folder;
 

@@ -112,7 +112,7 @@ final class Expansion {
                 name.place(),
                 path,
                 "there is no shelf to take '" + Words.shortened(name.text(), 60) + "' from",
-                "a folder '" + Shelves.FOLDER + "' beside the sheet's file, or --shelf FOLDER; or its own fields here");
+                "a folder '" + Shelf.FOLDER + "' beside the sheet's file, or --shelf FOLDER; or its own fields here");
     }
 
     private Node notThere(Kind kind, Node.Scalar name, NodePath path) {

@@ -22,6 +22,9 @@ public record Shelf(
         String content,
         List<Fault> faults) {
 
+    /** The folder beside a sheet's file that is its shelf where no other is named. */
+    public static final String FOLDER = "shelf";
+
     /** That there is none. */
     public static final Shelf NONE = new Shelf(null, List.of(), Map.of(), "", List.of());
 

@@ -13,9 +13,6 @@ import java.util.concurrent.ConcurrentHashMap;
 /** Which shelf sheets take from. Each is read once, when the first sheet asks for it. */
 public final class Shelves {
 
-    /** The folder beside a sheet's file that is its shelf where no other is named. */
-    public static final String FOLDER = "shelf";
-
     /** No sheet takes anything from a shelf. */
     public static final Shelves NONE = new Shelves(null, false);
 
@@ -50,7 +47,7 @@ public final class Shelves {
         if (named != null) {
             return read(named);
         }
-        Path folder = beside && !file.equals(STANDARD_INPUT) ? Path.of(file).resolveSibling(FOLDER) : null;
+        Path folder = beside && !file.equals(STANDARD_INPUT) ? Path.of(file).resolveSibling(Shelf.FOLDER) : null;
         return folder != null && Files.isDirectory(folder) ? read(folder) : Shelf.NONE;
     }
 
