@@ -257,7 +257,8 @@ final class SheetSchema {
         if (!tolerances.contains("%")) {
             tolerances.add("%");
         }
-        return "^(?:ask|unknown|usual|(?:(?:about|usual)" + QuantityText.SPACE + "+)?" + space + sign + QuantityText.NUMBER + space
+        return "^(?:ask|unknown|usual|(?:(?:about|usual)" + QuantityText.SPACE + "+)?" + space + sign
+                + QuantityText.NUMBER + space
                 + unit + space + "(?:"
                 + QuantityText.TOLERANCE.replace("\\+/-", "\\+/" + QuantityText.MINUS) + space + QuantityText.NUMBER
                 + space
