@@ -164,10 +164,10 @@ class EveryFieldTest {
             ready-by: 2026-12-14
             """);
 
-    /** Sheets whose offers, or what these cost, turn with a field that says what may be changed. */
     /** Answered before a sheet is bound, by what stands in it then; UsualFillingTest looks at it. */
     private static final String FOR_THE_FILLING = "assume-usual";
 
+    /** Sheets whose offers, or what these cost, turn with a field that says what may be changed. */
     private static final Map<String, String> FOR_THE_SEARCH = Map.of(
             "fitments.N.keep",
             """
