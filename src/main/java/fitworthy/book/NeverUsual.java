@@ -76,7 +76,8 @@ public final class NeverUsual {
                         "made-for",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));
-        List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb").forEach(name -> NAMED.put(name, PAPERS));
+        List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb")
+                .forEach(name -> NAMED.put(name, PAPERS));
         List.of("done", "keep", "assume-usual", "restricted", "permanent", "take")
                 .forEach(name -> NAMED.put(name, PLAN));
     }

@@ -85,7 +85,8 @@ public final class UsualChecks {
         if (schema.isEmpty()) {
             fault(
                     entry,
-                    "no field is called so" + Words.suggestion(field.path().last().toString(), field.names()),
+                    "no field is called so"
+                            + Words.suggestion(field.path().last().toString(), field.names()),
                     "one of " + String.join(", ", field.names()),
                     NodePath.TOP);
             return null;
@@ -139,7 +140,8 @@ public final class UsualChecks {
 
     private void figure(UsualFigures.Entry entry, FieldSchema field, UsualFigure.Value value, NodePath path) {
         try {
-            Figure figure = QuantityText.parse(value.value(), field.description().in());
+            Figure figure =
+                    QuantityText.parse(value.value(), field.description().in());
             if (!figure.hasTolerance()) {
                 fault(entry, "has no tolerance", value.value() + " +/- and how far such things lie apart", path);
             }
@@ -188,12 +190,14 @@ public final class UsualChecks {
     private void term(UsualFigures.Entry entry, UsualTerm term, NodePath path) {
         Optional<FieldSchema> field = entry.field().to(term.path());
         boolean fits = field.filter(holder -> switch (term.relation()) {
-                    case IS -> holder.content() == Content.TEXT
-                            || holder.content() == Content.CHOICE
-                                    && ChoiceWords.of(holder.type()).contains(term.word());
+                    case IS ->
+                        holder.content() == Content.TEXT
+                                || holder.content() == Content.CHOICE
+                                        && ChoiceWords.of(holder.type()).contains(term.word());
                     case HAS -> holder.content() == Content.TEXT;
-                    case UNDER, PER -> holder.content() == Content.FIGURE
-                            && positive(term.word(), holder.description().in());
+                    case UNDER, PER ->
+                        holder.content() == Content.FIGURE
+                                && positive(term.word(), holder.description().in());
                     case MISSING -> true;
                 })
                 .isPresent();

@@ -41,6 +41,7 @@ public record UsualField(String thing, NodePath path) {
             "person", new Group("occupants", Sheet.Person.class),
             "cargo", new Group("cargo", Sheet.Load.class),
             "circuit", new Group("circuits", Circuit.class));
+
     private static final String PARTS = "fitments";
     private static final Map<String, Fitment.Kind> KINDS = new LinkedHashMap<>();
 
@@ -116,8 +117,9 @@ public record UsualField(String thing, NodePath path) {
             new UsualField(thing, path.above())
                     .schema()
                     .filter(field -> field.content() == FieldSchema.Content.GROUP)
-                    .ifPresent(field -> names.addAll(RecordSchema.of(field.type().asSubclass(Record.class))
-                            .names()));
+                    .ifPresent(
+                            field -> names.addAll(RecordSchema.of(field.type().asSubclass(Record.class))
+                                    .names()));
         }
         return names;
     }
@@ -127,7 +129,8 @@ public record UsualField(String thing, NodePath path) {
         return field.type() == Point.class && field.description().inWords();
     }
 
-    private List<Class<? extends Record>> types() {
+    /** The records that hold the fields of its thing. */
+    List<Class<? extends Record>> types() {
         if (KINDS.containsKey(thing)) {
             return List.of(Fitment.class, KINDS.get(thing).details());
         }

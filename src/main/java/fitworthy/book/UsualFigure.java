@@ -18,7 +18,10 @@ import java.util.stream.Collectors;
  * stands under: a word for the thing, such as a kind of part, and the way to the field.
  */
 public record UsualFigure(
-        @Field(value = "what is usual", needed = true, example = "A bull bar of steel with its brackets, without a winch")
+        @Field(
+                        value = "what is usual",
+                        needed = true,
+                        example = "A bull bar of steel with its brackets, without a winch")
                 String meaning,
         @Field(value = "its values", needed = true) List<Value> values) {
 
@@ -36,7 +39,8 @@ public record UsualFigure(
                             example = "chemistry is lithium")
                     String when,
             @Field(
-                            value = "a figure with its tolerance, a word of the field's or a place in words; 'unknown' where nothing is usual any more",
+                            value =
+                                    "a figure with its tolerance, a word of the field's or a place in words; 'unknown' where nothing is usual any more",
                             needed = true,
                             example = "60 kg +/- 20 kg")
                     String value,
@@ -54,12 +58,16 @@ public record UsualFigure(
                             example = "2027-11-25",
                             within = Plausible.DAY)
                     LocalDate review,
-            @Field(value = "what a reader should know of it", example = "Alloy ones weigh a third less.")
-                    String note) {
+            @Field(value = "what a reader should know of it", example = "Alloy ones weigh a third less.") String note) {
 
         /** Whether nothing is usual from its day on. */
         public boolean none() {
             return value.equals("unknown");
+        }
+
+        /** As the same page would hold a practice value, for whatever looks at days, grades and sources. */
+        public DatedLimit.Value dated() {
+            return new DatedLimit.Value(region, from, value, basis, sources, checked, review, note);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** The usual figures of a book, each after those of the same thing that it goes by. */
 public final class UsualFigures {
@@ -46,6 +47,18 @@ public final class UsualFigures {
     /** Where what a path leads to in a figure stands. */
     Place place(String id, NodePath path) {
         return figures.get(id).places().place(path);
+    }
+
+    /** Each value by its id, region, day and condition. */
+    public Map<String, UsualFigure.Value> values() {
+        Map<String, UsualFigure.Value> values = new TreeMap<>();
+        figures.forEach((id, bound) -> bound.record()
+                .values()
+                .forEach(value -> values.put(
+                        id + ", " + value.region() + " from " + value.from()
+                                + (value.when().isEmpty() ? "" : ", where " + value.when()),
+                        value)));
+        return values;
     }
 
     /** The figures by id. */
@@ -86,7 +99,8 @@ public final class UsualFigures {
         return figures.get(id).record().values().stream()
                 .flatMap(value -> UsualTerm.of(value).stream())
                 .filter(term -> term.relation() != UsualTerm.Relation.MISSING)
-                .map(term -> UsualField.fromTop(term.path()) ? term.path().toString() : field.thing() + "." + term.path())
+                .map(term ->
+                        UsualField.fromTop(term.path()) ? term.path().toString() : field.thing() + "." + term.path())
                 .filter(figures::containsKey)
                 .distinct()
                 .toList();

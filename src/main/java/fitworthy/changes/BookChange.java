@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * One thing of a book that is otherwise in another edition of it; null where something is not told of its kind.
  *
- * @param id of the value, rule, source or region; the name of a table; {@code book} for its cover
+ * @param id of the value, rule, source or region; the name of a table; of a usual figure with region and day; {@code book} for its cover
  * @param about what that is, in words
  * @param region of a value
  * @param from the first day of a value
@@ -41,6 +41,7 @@ public record BookChange(
         SOURCE("Sources"),
         REGION("Regions"),
         TABLE("Tables"),
+        USUAL("Usual figures"),
         COVER("The book itself");
 
         private final String heading;

@@ -3,6 +3,7 @@ package fitworthy.changes;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.FormerIds;
+import fitworthy.book.UsualFigures;
 import fitworthy.changes.BookChange.Field;
 import fitworthy.changes.BookChange.Kind;
 import fitworthy.changes.BookChange.What;
@@ -38,6 +39,12 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
         all.records(Kind.SOURCE, SOURCES, before.sources(), after.sources(), source -> source.title());
         all.records(Kind.REGION, BOOK, before.regions(), after.regions(), region -> region.name());
         all.tables();
+        all.records(
+                Kind.USUAL,
+                UsualFigures.FOLDER,
+                before.usual().values(),
+                after.usual().values(),
+                value -> value.value());
         all.records(
                 Kind.COVER, BOOK, Map.of("book", before.cover()), Map.of("book", after.cover()), cover -> cover.name());
         return all;

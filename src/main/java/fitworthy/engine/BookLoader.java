@@ -230,8 +230,8 @@ public final class BookLoader {
     }
 
     private void twice(String id, Place place, Located first) {
-        faults.add(new Fault(
-                place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
+        faults.add(
+                new Fault(place, id, "stands in the book twice; first at " + first.beginning(), "one id, one entry"));
     }
 
     /** The places in words; a book may do without. */

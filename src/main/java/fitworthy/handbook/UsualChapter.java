@@ -30,10 +30,11 @@ final class UsualChapter {
                 rows.add(row(book, entry, i));
             }
         }
-        List<Block> blocks = new ArrayList<>(List.of(new Paragraph("What a field commonly holds, for a sheet that leaves it"
-                + " to the book: by 'usual' in that field, or by 'assume-usual: yes' for all that it leaves out. Such a"
-                + " value counts as a guess, so that what it passes is in order if the guesses hold. Ratings, limits,"
-                + " approvals and what a maker states are never usual.")));
+        List<Block> blocks =
+                new ArrayList<>(List.of(new Paragraph("What a field commonly holds, for a sheet that leaves it"
+                        + " to the book: by 'usual' in that field, or by 'assume-usual: yes' for all that it leaves out. Such a"
+                        + " value counts as a guess, so that what it passes is in order if the guesses hold. Ratings, limits,"
+                        + " approvals and what a maker states are never usual.")));
         byThing.forEach((thing, rows) -> {
             blocks.add(new Subheading(3, Words.capital(thing.replace('-', ' ')), ""));
             blocks.add(new Table(

@@ -4,6 +4,8 @@ import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Source;
+import fitworthy.book.UsualFigure;
+import fitworthy.book.UsualFigures;
 import fitworthy.source.Place;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -66,6 +68,7 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
                 .filter(value ->
                         !value.superseded(day) && book.unused(value.id(), day).isEmpty())
                 .forEach(value -> due.add(due.value(value)));
+        book.usual().inOrder().forEach(due::usual);
         book.sources().forEach((id, source) -> due.add(due.source(id, source)));
         due.items.values().forEach(items -> items.sort(EARLIEST_FIRST));
         return due;
@@ -98,16 +101,33 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
                 : !review.isAfter(day) ? When.OVERDUE : !review.isAfter(until()) ? When.SOON : When.LATER;
     }
 
+    /** Those usual figures that say of a day; the many that are from memory without one are told by the handbook. */
+    private void usual(UsualFigures.Entry entry) {
+        for (int i = 0; i < entry.figure().values().size(); i++) {
+            UsualFigure.Value value = entry.figure().values().get(i);
+            boolean holds = entry.figure()
+                    .begun(value.region(), day, value.when())
+                    .filter(begun -> begun.from().isAfter(value.from()))
+                    .isEmpty();
+            if (holds && (value.checked() != null || value.review() != null)) {
+                add(value(entry.id(), value.dated(), book.usual().place(entry.id(), i)));
+            }
+        }
+    }
+
     private Item value(BookValue of) {
-        DatedLimit.Value value = of.value();
+        return value(of.id(), of.value(), of.place());
+    }
+
+    private Item value(String id, DatedLimit.Value value, Place place) {
         LocalDate checked = value.checked() == null ? oldest(value.sources()) : value.checked();
         Basis basis = value.basis().value();
         return new Item(
-                of.id(),
+                id,
                 value,
                 checked,
                 review(value.review(), checked, book.cover().review().days(basis)),
-                of.place());
+                place);
     }
 
     private Item source(String id, Source source) {

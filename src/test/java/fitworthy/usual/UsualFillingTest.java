@@ -1,17 +1,122 @@
 package fitworthy.usual;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.advice.Advice;
+import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.proof.Cases;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
+/** What a sheet leaves to the book, and what the book makes of it. */
 class UsualFillingTest {
+
+    private static final Path PLATES = Path.of("src/test/resources/usual/plate-wagon.yaml");
+    private static final String HEAD = "title: Wagon\nregion: au\nas-of: 2026-11-25\n";
+
+    private static Node.Mapping read(String text) {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping tree = NodeReader.read("sheet.yaml", text, faults);
+        assertEquals(List.of(), faults);
+        return tree;
+    }
+
+    private static Node.Mapping filled(Node.Mapping tree) throws FaultsException {
+        return new UsualFilling(tree, Books.shipped()).tree();
+    }
+
+    private static String at(Node.Mapping tree, String path) {
+        return NodePath.parse(path).in(tree) instanceof Node.Scalar scalar ? scalar.text() : "nothing";
+    }
+
+    @Test
+    void aSheetThatLeavesNothingToTheBookIsLetBe() throws FaultsException {
+        for (String scenario : List.of("touring", "overloaded", "weekender")) {
+            Node.Mapping tree = NodeReader.read(Path.of("scenarios", scenario + ".yaml"), new ArrayList<>());
+            assertSame(tree, filled(tree));
+        }
+    }
+
+    @Test
+    void aFieldIsFilledWithTheValueOfItsKindAndToldWhereThatStands() throws FaultsException {
+        Node.Mapping tree = filled(read(HEAD + "fitments:\n  - {name: Bar, kind: bar, mass: usual}\n"));
+        Node mass = NodePath.parse("fitments.1.mass").in(tree);
+        assertEquals("usual 50 kg +/- 20 kg", at(tree, "fitments.1.mass"));
+        assertTrue(
+                mass.place().file().endsWith("parts.yaml") && mass.place().line() > 1,
+                mass.place().toString());
+        assertEquals("nothing", at(tree, "fitments.1.grille-hidden"), "not asked for");
+    }
+
+    /** 12 kg +/- 3 kg for 100 Ah: for 120 Ah 14.4 kg +/- 3.6 kg. Lead weighs 30 kg +/- 5 kg for as much. */
+    @Test
+    void aFigureMayGoByAnotherAndByAWord() throws FaultsException {
+        Node.Mapping tree = filled(read(HEAD
+                + "fitments:\n"
+                + "  - {name: One, kind: battery, chemistry: lithium, capacity: 120 Ah, mass: usual}\n"
+                + "  - {name: Other, kind: battery, chemistry: agm, capacity: about 100 Ah +/- 10 Ah, mass: usual}\n"
+                + "  - {name: Third, kind: battery, chemistry: agm, mass: usual}\n"));
+        assertEquals("usual 14.4 kg +/- 3.6 kg", at(tree, "fitments.1.mass"));
+        // 30 kg, off by the root of 5 kg and of a tenth of 30 kg squared: 5.83095 kg.
+        assertEquals("usual 30 kg +/- 5.83095 kg", at(tree, "fitments.2.mass"));
+        assertEquals("usual", at(tree, "fitments.3.mass"), "a capacity that nobody gave gives no mass");
+    }
+
+    @Test
+    void whatSomebodyIsAskedForIsNotFilledIn() throws FaultsException {
+        Node.Mapping tree = filled(read(HEAD
+                + "assume-usual: yes\nfitments:\n"
+                + "  - {name: Bar, kind: bar, mass: ask, lowest: unknown, ahead: about 800 mm}\n"));
+        assertEquals("ask", at(tree, "fitments.1.mass"));
+        assertEquals("unknown", at(tree, "fitments.1.lowest"));
+        assertEquals("about 800 mm", at(tree, "fitments.1.ahead"));
+        assertEquals("usual 10 % +/- 5 %", at(tree, "fitments.1.grille-hidden"));
+    }
+
+    @Test
+    void whoTravelsAndTheMakersTankComeWithTheVehicle() throws FaultsException {
+        Node.Mapping tree = filled(read(HEAD
+                + "assume-usual: yes\nvehicle: {engine: {fuel: diesel}, mass: {kerb: 2000 kg +/- 0 kg}}\n"
+                + "trip: {people: 3}\n"));
+        assertEquals("Driver", at(tree, "occupants.1.name"));
+        assertEquals("front seats", at(tree, "occupants.2.at"));
+        assertEquals("rear seats", at(tree, "occupants.3.at"));
+        assertEquals("usual 80 kg +/- 20 kg", at(tree, "occupants.3.mass"));
+        assertEquals("nothing", at(tree, "occupants.4.name"));
+        // 33 L +/- 8 L for each 1000 kg.
+        assertEquals("usual 66 L +/- 16 L", at(tree, "tanks.1.capacity"));
+        assertEquals("usual 1090 kg +/- 70 kg", at(tree, "vehicle.mass.front-axle"));
+        assertEquals("usual 910 kg +/- 70 kg", at(tree, "vehicle.mass.rear-axle"));
+    }
+
+    @Test
+    void oneAxleThatWasWeighedLeavesTheOtherToBeGiven() throws FaultsException {
+        Node.Mapping tree =
+                filled(read(HEAD + "assume-usual: yes\nvehicle: {mass: {kerb: 2000 kg, rear-axle: 1000 kg}}\n"));
+        assertEquals("nothing", at(tree, "vehicle.mass.front-axle"));
+    }
+
+    @Test
+    void whatIsFilledInIsNotFilledInTwice() throws FaultsException {
+        Node.Mapping once = filled(NodeReader.read(PLATES, new ArrayList<>()));
+        assertEquals(once, filled(once));
+    }
 
     @Test
     void aCaseStandsOnEachUsualFigure() throws FaultsException {
@@ -27,5 +132,35 @@ class UsualFillingTest {
             }
         });
         assertEquals(Set.of(), unused);
+    }
+
+    /** At most 15 % of what applies is left open, and every topic that the plates tell of is answered on guesses. */
+    @Test
+    void platesAndAListOfKindsAreEnoughForMostChecks() throws FaultsException {
+        Advice advice = new View(Books.engine(), null, null)
+                .advise(NodeReader.read(PLATES, new ArrayList<>()), new ArrayList<>());
+        int open = advice.notAssessed().size();
+        int all = open
+                + advice.met().size()
+                + advice.held().size()
+                + advice.findings().size();
+        assertTrue(open * 100 <= all * 15, open + " of " + all);
+        Set<String> answered = Stream.concat(
+                        advice.held().stream().map(held -> held.judged().id()),
+                        advice.findings().stream()
+                                .map(finding -> finding.judged().id()))
+                .collect(Collectors.toSet());
+        assertEquals(
+                Set.of(),
+                Stream.of(
+                                "mass.gvm-over",
+                                "mass.axle-over",
+                                "towing.trailer-over",
+                                "mass.gcm-over",
+                                "tyres.load-over",
+                                "fuel.range-short",
+                                "electrical.charge-short")
+                        .filter(id -> !answered.contains(id))
+                        .collect(Collectors.toCollection(TreeSet::new)));
     }
 }
