@@ -29,7 +29,7 @@ public record UsualPlaces(
 
     public static final UsualPlaces NONE = new UsualPlaces(Map.of(), Map.of(), Map.of());
 
-    private static final Pattern WORDS = Pattern.compile("[a-z]+( [a-z]+){0,7}");
+    private static final Pattern WORDS = Pattern.compile("[a-z]+( [a-z]+){1,7}");
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /**
@@ -83,7 +83,7 @@ public record UsualPlaces(
                 if (!WORDS.matcher(way).matches()) {
                     fault(
                             "'" + Words.shortened(way, 40) + "' is no place in words",
-                            "up to eight words in small letters, such as 'on the roof'",
+                            "two to eight words in small letters, such as 'on the roof'",
                             NodePath.TOP);
                 }
             }
