@@ -32,7 +32,8 @@ public record UsualPlace(
                             within = Plausible.DAY)
                     LocalDate from,
             @Field(value = "the place", needed = true) Spot at,
-            @Field("the place on a vehicle whose sheet does not give what that is measured from") Optional<Spot> otherwise,
+            @Field("the place on a vehicle whose sheet does not give what that is measured from")
+                    Optional<Spot> otherwise,
             @Field(value = "how good the evidence is: common practice or memory", needed = true) Choice<Basis> basis,
             @Field(value = "what a reader should know of it", example = "Cabs of one row are shorter.") String note) {
 
@@ -136,8 +137,8 @@ public record UsualPlace(
     public Optional<Value> inForce(List<String> lineage, LocalDate day) {
         return lineage.stream()
                 .flatMap(region -> values.stream()
-                        .filter(value -> value.region().equals(region)
-                                && !value.from().isAfter(day))
+                        .filter(value ->
+                                value.region().equals(region) && !value.from().isAfter(day))
                         .max(Comparator.comparing(Value::from))
                         .stream())
                 .findFirst();

@@ -69,8 +69,9 @@ class UsualPlacesTest {
 
     @Test
     void theNearestRegionAndTheLatestDayCount() throws Exception {
-        Book book = loaded(ROOF
-                + """
+        Book book = loaded(
+                ROOF
+                        + """
                     - {region: au, from: 2010-01-01, basis: common-practice,
                        at: {start: front-axle, share: 60 % +/- 15 %, y: 0 mm +/- 300 mm}}
                     - {region: au, from: 2020-01-01, basis: common-practice,
@@ -81,8 +82,8 @@ class UsualPlacesTest {
         assertEquals(0.65, share(roof, book.lineage("au-sa"), "2009-12-31"), 1e-9);
         assertEquals(0.60, share(roof, book.lineage("au-sa"), "2019-12-31"), 1e-9);
         assertEquals(0.70, share(roof, book.lineage("au-sa"), "2020-01-01"), 1e-9);
-        assertTrue(roof.inForce(book.lineage("uk"), LocalDate.parse("1999-12-31"))
-                .isEmpty());
+        assertTrue(
+                roof.inForce(book.lineage("uk"), LocalDate.parse("1999-12-31")).isEmpty());
     }
 
     private static double share(UsualPlace place, List<String> lineage, String day) {
@@ -115,12 +116,16 @@ class UsualPlacesTest {
                 "values:          | worth:             | no field has this name",
             })
     void whatIsWrongWithThePageIsTold(String right, String wrong, String problem) {
-        FaultsException told = assertThrows(FaultsException.class, () -> loaded(ROOF.replaceFirst(right.replaceAll("([+\\[\\]])", "\\\\$1"), wrong)));
-        assertTrue(
-                told.faults().stream().anyMatch(fault -> fault.problem().startsWith(problem)),
-                () -> told.faults().toString());
+        FaultsException told = assertThrows(
+                FaultsException.class,
+                () -> loaded(ROOF.replaceFirst(right.replaceAll("([+\\[\\]])", "\\\\$1"), wrong)));
+        assertTrue(told.faults().stream().anyMatch(fault -> fault.problem().startsWith(problem)), () -> told.faults()
+                .toString());
         for (Fault fault : told.faults()) {
-            assertTrue(fault.place().file().endsWith("places.yaml") && fault.place().line() > 0, fault::toString);
+            assertTrue(
+                    fault.place().file().endsWith("places.yaml")
+                            && fault.place().line() > 0,
+                    fault::toString);
             assertTrue(!fault.mend().isBlank(), fault::toString);
         }
     }
