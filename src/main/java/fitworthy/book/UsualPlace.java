@@ -3,13 +3,17 @@ package fitworthy.book;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
+import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A place in words, as rules/usual/places.yaml holds it. The words are the key that it stands under. */
 public record UsualPlace(
@@ -28,9 +32,19 @@ public record UsualPlace(
                             within = Plausible.DAY)
                     LocalDate from,
             @Field(value = "the place", needed = true) Spot at,
-            @Field("the place on a vehicle whose sheet does not give what that is measured from") Optional<Spot> otherwise,
+            @Field("the place on a vehicle whose sheet does not give what that is measured from")
+                    Optional<Spot> otherwise,
             @Field(value = "how good the evidence is: common practice or memory", needed = true) Choice<Basis> basis,
-            @Field(value = "what a reader should know of it", example = "Cabs of one row are shorter.") String note) {}
+            @Field(value = "what a reader should know of it", example = "Cabs of one row are shorter.") String note) {
+
+        /** The place as a handbook tells it. */
+        public String words() {
+            return at.words()
+                    + otherwise
+                            .map(spot -> "; where the sheet does not give that: " + spot.words())
+                            .orElse("");
+        }
+    }
 
     /** A place by what it is measured from; each figure with its spread. */
     public record Spot(
@@ -69,7 +83,28 @@ public record UsualPlace(
                             signed = true,
                             within = Plausible.ALONG,
                             example = "300 mm +/- 200 mm")
-                    Figure aboveFloor) {}
+                    Figure aboveFloor) {
+
+        private String words() {
+            String point = Words.hyphenated(start.value().name()).replace('-', ' ');
+            String from = " behind the " + (start.value().isOfBody() ? "front of the " : "") + point;
+            return Stream.of(
+                            shown("", share, "%", from),
+                            shown("", back, "mm", share.known() ? " more" : from),
+                            shown("aside ", y, "mm", ""),
+                            shown("up ", z, "mm", ""),
+                            shown("above the floor ", aboveFloor, "mm", ""))
+                    .filter(figure -> !figure.isEmpty())
+                    .collect(Collectors.joining(", "));
+        }
+
+        private static String shown(String before, Figure figure, String unit, String after) {
+            return figure.known()
+                    ? before + QuantityText.shown(figure.value(), unit) + " +/- "
+                            + QuantityText.shown(figure.tolerance(), unit) + after
+                    : "";
+        }
+    }
 
     /** What a place is measured from. */
     public enum Start {
@@ -102,8 +137,8 @@ public record UsualPlace(
     public Optional<Value> inForce(List<String> lineage, LocalDate day) {
         return lineage.stream()
                 .flatMap(region -> values.stream()
-                        .filter(value -> value.region().equals(region)
-                                && !value.from().isAfter(day))
+                        .filter(value ->
+                                value.region().equals(region) && !value.from().isAfter(day))
                         .max(Comparator.comparing(Value::from))
                         .stream())
                 .findFirst();

@@ -24,12 +24,11 @@ import java.util.regex.Pattern;
  * @param spoken their words by every way to say them
  * @param entries where they stand in the file, by their words
  */
-public record UsualPlaces(
-        Map<String, UsualPlace> places, Map<String, String> spoken, Map<String, Located> entries) {
+public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> spoken, Map<String, Located> entries) {
 
     public static final UsualPlaces NONE = new UsualPlaces(Map.of(), Map.of(), Map.of());
 
-    private static final Pattern WORDS = Pattern.compile("[a-z]+( [a-z]+){0,7}");
+    private static final Pattern WORDS = Pattern.compile("[a-z]+( [a-z]+){1,7}");
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /**
@@ -51,7 +50,8 @@ public record UsualPlaces(
             for (String way : check.ways()) {
                 String first = spoken.putIfAbsent(way, words);
                 if (first != null) {
-                    check.fault("'" + way + "' is already said of '" + first + "'", "one place for a word", NodePath.TOP);
+                    check.fault(
+                            "'" + way + "' is already said of '" + first + "'", "one place for a word", NodePath.TOP);
                 }
             }
         });
@@ -60,8 +60,8 @@ public record UsualPlaces(
 
     /** The words under which the book knows a place that somebody names; nothing where it does not. */
     public Optional<String> known(String named) {
-        return Optional.ofNullable(
-                spoken.get(SPACES.matcher(named.strip().toLowerCase(Locale.ROOT)).replaceAll(" ")));
+        return Optional.ofNullable(spoken.get(
+                SPACES.matcher(named.strip().toLowerCase(Locale.ROOT)).replaceAll(" ")));
     }
 
     /** Every way to say one of them. */
@@ -83,7 +83,7 @@ public record UsualPlaces(
                 if (!WORDS.matcher(way).matches()) {
                     fault(
                             "'" + Words.shortened(way, 40) + "' is no place in words",
-                            "up to eight words in small letters, such as 'on the roof'",
+                            "two to eight words in small letters, such as 'on the roof'",
                             NodePath.TOP);
                 }
             }
@@ -113,14 +113,16 @@ public record UsualPlaces(
             }
             if (value.basis().value() != Basis.COMMON_PRACTICE && value.basis().value() != Basis.MEMORY) {
                 fault(
-                        "is called " + Words.hyphenated(value.basis().value().name()) + ", but no text gives such places",
+                        "is called " + Words.hyphenated(value.basis().value().name())
+                                + ", but no text gives such places",
                         "basis: common-practice or memory",
                         path.to("basis"));
             }
             spot(value.at(), path.to("at"));
             value.otherwise().ifPresent(spot -> spot(spot, path.to("otherwise")));
             if (value.otherwise().stream().anyMatch(spot -> spot.start().value().isOfBody())
-                    || value.at().start().value().isOfBody() && value.otherwise().isEmpty()) {
+                    || value.at().start().value().isOfBody()
+                            && value.otherwise().isEmpty()) {
                 fault(
                         "does not say where it is on a vehicle without tray or canopy",
                         "otherwise: {start: rear-axle, share: 5 % +/- 15 %, y: 0 mm +/- 300 mm}",

@@ -4,6 +4,7 @@ import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.FormerIds;
 import fitworthy.book.UsualFigures;
+import fitworthy.book.UsualPlaces;
 import fitworthy.changes.BookChange.Field;
 import fitworthy.changes.BookChange.Kind;
 import fitworthy.changes.BookChange.What;
@@ -39,6 +40,7 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
         all.records(Kind.SOURCE, SOURCES, before.sources(), after.sources(), source -> source.title());
         all.records(Kind.REGION, BOOK, before.regions(), after.regions(), region -> region.name());
         all.tables();
+        all.places();
         all.records(
                 Kind.USUAL,
                 UsualFigures.FOLDER,
@@ -139,6 +141,23 @@ public record BookChanges(Book before, Book after, List<BookChange> changes) {
         rows(after.tables())
                 .forEach((name, rows) ->
                         changed(Kind.TABLE, name, "Table " + name, was.get(name), rows, "tables/" + name + ".csv"));
+    }
+
+    private void places() {
+        changed(
+                Kind.TABLE,
+                "places",
+                "Places in words",
+                said(before.usualPlaces()),
+                said(after.usualPlaces()),
+                "usual/places.yaml");
+    }
+
+    private static Map<String, String> said(UsualPlaces usual) {
+        Map<String, String> said = new TreeMap<>();
+        usual.places().forEach((words, place) -> place.values()
+                .forEach(value -> said.put(words + ", " + value.region() + " from " + value.from(), value.words())));
+        return said;
     }
 
     private static Map<String, Map<String, String>> rows(Tables tables) {

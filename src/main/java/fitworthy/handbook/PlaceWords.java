@@ -3,16 +3,12 @@ package fitworthy.handbook;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.book.UsualPlace;
-import fitworthy.book.UsualPlace.Spot;
 import fitworthy.book.UsualPlaces;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
-import fitworthy.quantity.Figure;
-import fitworthy.quantity.QuantityText;
-import fitworthy.source.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,30 +42,7 @@ final class PlaceWords {
                         + place.meaning(),
                 value.region(),
                 value.from().toString(),
-                words(value.at())
-                        + value.otherwise()
-                                .map(other -> "; where the sheet does not give that: " + words(other))
-                                .orElse(""),
+                value.words(),
                 value.basis().value().words() + (value.note().isEmpty() ? "" : ". " + value.note()));
-    }
-
-    private static String words(Spot spot) {
-        String start = Words.hyphenated(spot.start().value().name()).replace('-', ' ');
-        String from = spot.start().value().isOfBody() ? "the front of the " + start : "the " + start;
-        return Stream.of(
-                        shown("", spot.share(), "%", " behind " + from),
-                        shown("", spot.back(), "mm", spot.share().known() ? " more" : " behind " + from),
-                        shown("aside ", spot.y(), "mm", ""),
-                        shown("up ", spot.z(), "mm", ""),
-                        shown("above the floor ", spot.aboveFloor(), "mm", ""))
-                .filter(figure -> !figure.isEmpty())
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String shown(String before, Figure figure, String unit, String after) {
-        return figure.known()
-                ? before + QuantityText.shown(figure.value(), unit) + " +/- "
-                        + QuantityText.shown(figure.tolerance(), unit) + after
-                : "";
     }
 }

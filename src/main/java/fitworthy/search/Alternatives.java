@@ -79,9 +79,7 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
 
     private static Advice advice(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {
         try {
-            return Adviser.counted(
-                    engine,
-                    Change.sheet(choices, root, sheet, engine.book()));
+            return Adviser.counted(engine, Change.sheet(choices, root, sheet, engine.book()));
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

@@ -96,9 +96,7 @@ final class Trials {
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */
     Advice advise(List<Change> changes) throws FaultsException {
-        return Adviser.counted(
-                engine,
-                Change.sheet(changes, root, sheet, engine.book()));
+        return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book()));
     }
 
     static List<Change> changes(List<Pull> pulls) {

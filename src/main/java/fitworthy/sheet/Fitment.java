@@ -24,7 +24,8 @@ public record Fitment(
                         example = "86 kg +/- 4 kg")
                 Figure mass,
         @Field(
-                        value = "where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on",
+                        value =
+                                "where its centre of mass sits; needed unless its mass is 0 kg, or it is done and stays on",
                         inWords = true)
                 Optional<Point> at,
         @Field(value = "the part of the vehicle that it replaces", idle = "name") Optional<Removed> removes,

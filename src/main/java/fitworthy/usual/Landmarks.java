@@ -32,8 +32,7 @@ import java.util.stream.Stream;
 final class Landmarks {
 
     private static final Figure NOTHING = Figure.of(0, 0);
-    private static final Figure NO_BODY =
-            Figure.missing(new Missing("fitments", "the tray or canopy", "the plan"));
+    private static final Figure NO_BODY = Figure.missing(new Missing("fitments", "the tray or canopy", "the plan"));
     private static final Set<String> MOVING = Set.of("tray", "canopy", "chassis-extension", "tow-bar");
 
     /** The part of a sheet that places are measured on, read without regard to what is wrong with the rest. */
@@ -44,8 +43,7 @@ final class Landmarks {
 
     /** Of the vehicle. */
     public record Frame(
-            @Field("its dimensions") Vehicle.Size size,
-            @Field("the tow bar it has") TowingDetails.TowBar towBar) {}
+            @Field("its dimensions") Vehicle.Size size, @Field("the tow bar it has") TowingDetails.TowBar towBar) {}
 
     private final Ground ground;
     private final List<Fitment> parts;
@@ -58,9 +56,8 @@ final class Landmarks {
         this.parts = ground.fitments().stream().filter(taken).toList();
         this.extensions = details(ChassisExtension.class).toList();
         this.made = asFarAsKnown(ground.vehicle().size().wheelbase());
-        this.wheelbase = extensions.stream()
-                .map(ChassisExtension::wheelbaseAdded)
-                .reduce(made, Landmarks::sum);
+        this.wheelbase =
+                extensions.stream().map(ChassisExtension::wheelbaseAdded).reduce(made, Landmarks::sum);
     }
 
     /** Of the vehicle as it will be. */
@@ -90,7 +87,8 @@ final class Landmarks {
                 tree.get(list) instanceof Node.Listing listing
                         ? listing.items().stream()
                                 .filter(item -> item instanceof Node.Mapping group && which.test(group))
-                                .map(item -> (Node) ((Node.Mapping) item).without("at").without("removes"))
+                                .map(item -> (Node)
+                                        ((Node.Mapping) item).without("at").without("removes"))
                                 .toList()
                         : List.of());
     }
@@ -119,9 +117,7 @@ final class Landmarks {
 
     /** How far above the ground a spot is, with its spread; nothing where the book does not say. */
     Optional<Figure> up(Spot spot, String in) {
-        Figure up = spot.aboveFloor().known()
-                ? floor(spot.start().value(), in).plus(spot.aboveFloor())
-                : spot.z();
+        Figure up = spot.aboveFloor().known() ? floor(spot.start().value(), in).plus(spot.aboveFloor()) : spot.z();
         return Optional.of(up).filter(Figure::known);
     }
 

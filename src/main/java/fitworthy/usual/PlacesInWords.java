@@ -41,6 +41,7 @@ public final class PlacesInWords {
     private static final String ROOF = "roof";
     /** What is in these may say that it is carried on the roof. */
     private static final List<String> ROOFED = List.of("fitments", "cargo");
+
     private static final Pattern MEASURED =
             Pattern.compile("(.{1,80}?)\\s+(behind|ahead of|in front of)\\s+(?:the\\s+)?(.{1,80})", Pattern.DOTALL);
 
@@ -83,7 +84,8 @@ public final class PlacesInWords {
                 .flatMap(list -> tree.get(list) instanceof Node.Listing items ? items.items().stream() : Stream.empty())
                 .flatMap(item -> Stream.of(NodePath.of(AT), NodePath.of(REMOVES, AT))
                         .flatMap(path -> words(path.in(item)).stream()))
-                .flatMap(words -> book.usualPlaces().known(Mark.read(words.text()).text()).stream())
+                .flatMap(words ->
+                        book.usualPlaces().known(Mark.read(words.text()).text()).stream())
                 .toList();
     }
 
@@ -116,7 +118,9 @@ public final class PlacesInWords {
     /** What is said to be on the roof is carried there, unless its sheet says otherwise. */
     private Node.Mapping roof(Node.Mapping item, Node.Scalar words) {
         return item.get(ROOF) == null
-                        && known(words).filter(place -> place.roof().is(YesNo.YES)).isPresent()
+                        && known(words)
+                                .filter(place -> place.roof().is(YesNo.YES))
+                                .isPresent()
                 ? item.with(ROOF, new Node.Scalar(words.place(), "yes", false))
                 : item;
     }
@@ -148,12 +152,14 @@ public final class PlacesInWords {
                                 words.described() + " is no place in words"
                                         + Words.suggestion(
                                                 words.text(), book.usualPlaces().ways()),
-                                "one of " + String.join(", ", book.usualPlaces().places().keySet())
+                                "one of "
+                                        + String.join(
+                                                ", ",
+                                                book.usualPlaces().places().keySet())
                                         + "; or one measured, such as 120 mm behind the rear axle; or {x: 2950 mm}");
     }
 
-    private Map<String, Node> usual(
-            UsualPlace place, Node.Scalar words, NodePath path, boolean asItStands, String in) {
+    private Map<String, Node> usual(UsualPlace place, Node.Scalar words, NodePath path, boolean asItStands, String in) {
         Optional<UsualPlace.Value> value = inForce(place);
         if (value.isEmpty()) {
             return refused(
@@ -162,14 +168,18 @@ public final class PlacesInWords {
                     "the rule book says nowhere what " + words.described() + " is in this region on this day",
                     "at: {x: 2950 mm}");
         }
-        List<Spot> spots = Stream.concat(
-                        Stream.of(value.get().at()), value.get().otherwise().stream())
+        List<Spot> spots = Stream.concat(Stream.of(value.get().at()), value.get().otherwise().stream())
                 .toList();
         Landmarks landmarks = landmarks(asItStands);
         Map<String, Node> told = new LinkedHashMap<>();
         List<Figure> along =
                 spots.stream().map(spot -> landmarks.along(spot, in)).toList();
-        told.put("x", written("usual ", along.stream().filter(Figure::known).findFirst().orElse(along.get(0)), words));
+        told.put(
+                "x",
+                written(
+                        "usual ",
+                        along.stream().filter(Figure::known).findFirst().orElse(along.get(0)),
+                        words));
         told.put("y", written("usual ", spots.get(0).y(), words));
         spots.stream()
                 .flatMap(spot -> landmarks.up(spot, in).stream())
@@ -181,7 +191,8 @@ public final class PlacesInWords {
     /** What was measured from a point, along the vehicle. */
     private Node measured(Matcher text, Node.Scalar words, NodePath path, Landmarks landmarks) {
         Optional<Start> start = Stream.of(Start.values())
-                .filter(point -> point.isTaped() && spoken(point).equals(text.group(3).strip().toLowerCase(Locale.ROOT)))
+                .filter(point -> point.isTaped()
+                        && spoken(point).equals(text.group(3).strip().toLowerCase(Locale.ROOT)))
                 .findFirst();
         if (start.isEmpty()) {
             return refused(
@@ -207,7 +218,8 @@ public final class PlacesInWords {
                     off.hasTolerance() || x.tolerance() > 0 || !x.known() ? x : Figure.of(x.value()),
                     words);
         } catch (QuantityText.Unreadable e) {
-            return refused(words, path, e.getMessage(), "at: 120 mm behind the rear axle").get("x");
+            return refused(words, path, e.getMessage(), "at: 120 mm behind the rear axle")
+                    .get("x");
         }
     }
 
@@ -227,10 +239,9 @@ public final class PlacesInWords {
         return metres.known()
                 ? new Node.Scalar(
                         words.place(),
-                        mark + QuantityText.shown(metres.value(), "mm")
-                                + (metres.hasTolerance()
-                                        ? " +/- " + QuantityText.shown(metres.tolerance(), "mm")
-                                        : ""),
+                        mark
+                                + QuantityText.shown(metres.value(), "mm")
+                                + (metres.hasTolerance() ? " +/- " + QuantityText.shown(metres.tolerance(), "mm") : ""),
                         false)
                 : new Node.Blank(
                         words.place(),

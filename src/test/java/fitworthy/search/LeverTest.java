@@ -111,7 +111,9 @@ class LeverTest {
     void aPartIsMovedBothWays() throws FaultsException {
         List<Lever> crate = on("Crate", String.format(CRATE, ", keep: yes, may-move: 250 mm"));
         assertEquals(
-                List.of(new Change.Move("fitments", "Crate", Figure.of(2), -0.25), new Change.Move("fitments", "Crate", Figure.of(2), 0.25)),
+                List.of(
+                        new Change.Move("fitments", "Crate", Figure.of(2), -0.25),
+                        new Change.Move("fitments", "Crate", Figure.of(2), 0.25)),
                 crate.stream().map(lever -> lever.at().apply(1)).toList());
         assertEquals(List.of(25, 25), crate.stream().map(Lever::steps).toList());
         assertEquals(List.of(0.0, 0.0), crate.stream().map(Lever::kilograms).toList());

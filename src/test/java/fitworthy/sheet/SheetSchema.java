@@ -217,7 +217,7 @@ final class SheetSchema {
         ArrayNode ways = into.putArray("anyOf");
         ObjectNode words = NODES.objectNode();
         words.put("type", "string");
-        words.put("pattern", "\\S");
+        words.put("pattern", "\\S\\s+\\S");
         words.putArray("examples").add("in the tray").add("120 mm behind the rear axle");
         ways.add(words);
         group(field, ways.addObject(), needed);

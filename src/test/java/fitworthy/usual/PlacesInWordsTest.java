@@ -85,7 +85,11 @@ class PlacesInWordsTest {
         is(1.3, 0.2, placed(TRAY + box("in the tray")).z());
         is(0.7, 0.15, placed(TRAY + box("under the tray")).z());
         is(1.2, 0.2, placed(box("in the tray")).z());
-        is(1.2, 0.2, placed(TRAY.replace(", floor: 1000 mm", "") + box("in the tray")).z());
+        is(
+                1.2,
+                0.2,
+                placed(TRAY.replace(", floor: 1000 mm", "") + box("in the tray"))
+                        .z());
         is(0, 0.4, placed(box("in the tray")).y());
     }
 
@@ -136,8 +140,18 @@ class PlacesInWordsTest {
     @Test
     void whatIsTakenOffSatOnTheVehicleAsItStands() throws FaultsException {
         String tub = STRETCH.replace(
-                "}]", "}, {name: Crate, kind: other, mass: 0 kg, removes: {name: Tub, mass: 90 kg, at: over the rear axle}}]");
-        is(2.85, 0.15, Sheets.plainWith(tub).fitments().get(1).removes().orElseThrow().at().x());
+                "}]",
+                "}, {name: Crate, kind: other, mass: 0 kg, removes: {name: Tub, mass: 90 kg, at: over the rear axle}}]");
+        is(
+                2.85,
+                0.15,
+                Sheets.plainWith(tub)
+                        .fitments()
+                        .get(1)
+                        .removes()
+                        .orElseThrow()
+                        .at()
+                        .x());
     }
 
     @Test
@@ -179,10 +193,13 @@ class PlacesInWordsTest {
 
     @Test
     void aSheetWithoutAWheelbaseIsRefusedForThatAlone() {
-        Node.Mapping tree = Trees.without(
-                Sheets.treeWith(box("over the rear axle")), NodePath.of("vehicle", "size", "wheelbase"));
-        List<Fault> faults = assertThrows(FaultsException.class, () -> Sheets.read(tree)).faults();
-        assertEquals(List.of("vehicle.size.wheelbase"), faults.stream().map(Fault::path).toList());
+        Node.Mapping tree =
+                Trees.without(Sheets.treeWith(box("over the rear axle")), NodePath.of("vehicle", "size", "wheelbase"));
+        List<Fault> faults =
+                assertThrows(FaultsException.class, () -> Sheets.read(tree)).faults();
+        assertEquals(
+                List.of("vehicle.size.wheelbase"),
+                faults.stream().map(Fault::path).toList());
     }
 
     @ParameterizedTest
@@ -197,7 +214,8 @@ class PlacesInWordsTest {
                 "{where: on the moon, y: 0 mm} | 'on the moon' is no place in words",
             })
     void whatIsNoPlaceIsAFaultOnce(String at, String problem) {
-        List<Fault> faults = assertThrows(FaultsException.class, () -> placed(box(at))).faults();
+        List<Fault> faults =
+                assertThrows(FaultsException.class, () -> placed(box(at))).faults();
         assertEquals(1, faults.size(), () -> faults.toString());
         assertEquals("cargo.2.at", faults.get(0).path());
         assertTrue(faults.get(0).problem().startsWith(problem), faults.get(0).problem());
@@ -218,8 +236,8 @@ class PlacesInWordsTest {
         assertTrue(word.findings().stream()
                 .filter(finding -> finding.judged().id().equals("mass.axle-over"))
                 .allMatch(finding -> word.guesses().containsKey(finding.key())));
-        assertTrue(taped.findings().stream()
-                .noneMatch(finding -> taped.guesses().containsKey(finding.key())));
+        assertTrue(
+                taped.findings().stream().noneMatch(finding -> taped.guesses().containsKey(finding.key())));
         assertEquals(List.of(), Guesses.of(Sheets.plainWith(exact + "0 mm behind the rear axle}]")));
     }
 
