@@ -89,10 +89,9 @@ public final class Adviser {
         List<Missing> guesses = Guesses.of(sheet);
         return guesses.isEmpty()
                 ? advice
-                : telling.apply(new Guessing(
-                        advice,
-                        guesses,
-                        left -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds).advise(cases)));
+                : telling.apply(
+                        new Guessing(advice, guesses, left -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds)
+                                .advise(cases)));
     }
 
     private Advice advise(Set<String> cases) {

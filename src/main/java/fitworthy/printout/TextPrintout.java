@@ -237,8 +237,8 @@ public final class TextPrintout {
         GuessWords.byGuess(arrangement)
                 .forEach((guess, checks) -> page.hanging(
                         "  - ",
-                        guess.path() + ": " + GuessWords.meaning(guess) + ", for " + checks + (checks == 1 ? " check" : " checks")
-                                + ". Find it: " + guess.find() + "."));
+                        guess.path() + ": " + GuessWords.meaning(guess) + ", for " + checks
+                                + (checks == 1 ? " check" : " checks") + ". Find it: " + guess.find() + "."));
         if (everything) {
             arrangement.held().forEach(this::held);
         }

@@ -21,8 +21,7 @@ public final class Guesses {
     private final UnaryOperator<Figure> figures;
     private final UnaryOperator<Choice<?>> choices;
 
-    private Guesses(
-            Predicate<Missing> meant, UnaryOperator<Figure> figures, UnaryOperator<Choice<?>> choices) {
+    private Guesses(Predicate<Missing> meant, UnaryOperator<Figure> figures, UnaryOperator<Choice<?>> choices) {
         this.meant = meant;
         this.figures = figures;
         this.choices = choices;

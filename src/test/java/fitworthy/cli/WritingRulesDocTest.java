@@ -79,6 +79,7 @@ class WritingRulesDocTest {
         Path rules = Books.copyOf("water", folder.resolve("rules"));
         append(rules.resolve("sources.yaml"), example("sources.yaml", 1));
         append(rules.resolve("water/cases.yaml"), example("cases.yaml", 1).indent(2));
+        append(rules.resolve("water/cases.yaml"), example("cases.yaml", 2).indent(2));
         Ran ran = Ran.of("prove", "--rules", rules.toString());
         assertEquals(1, ran.code(), ran.out() + ran.err());
         ran.says("0 faults, 1 reminders");
