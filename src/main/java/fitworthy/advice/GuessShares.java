@@ -72,10 +72,7 @@ public final class GuessShares {
                 .sorted(Map.Entry.<Missing, Double>comparingByValue(Comparator.reverseOrder())
                         .thenComparing(part -> part.getKey().path()))
                 .collect(Collectors.toMap(
-                        Map.Entry::getKey,
-                        part -> part.getValue() * scale,
-                        (one, other) -> one,
-                        LinkedHashMap::new));
+                        Map.Entry::getKey, part -> part.getValue() * scale, (one, other) -> one, LinkedHashMap::new));
     }
 
     private static double variance(Comparison comparison) {
@@ -107,8 +104,7 @@ public final class GuessShares {
                 .filter(loading -> looked.contains(loading.loadCase().name()))
                 .toList();
         return Stream.concat(
-                        Measures.of(plan).stream(),
-                        loadings.stream().flatMap(loading -> Measures.of(loading).stream()))
+                        Measures.of(plan).stream(), loadings.stream().flatMap(loading -> Measures.of(loading).stream()))
                 .collect(Collectors.toMap(Key::of, measure -> measure, (one, other) -> one));
     }
 }

@@ -11,10 +11,8 @@ import fitworthy.quantity.Missing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -28,7 +26,7 @@ final class Guessing {
     private final List<Missing> guesses;
     private final Function<Predicate<Missing>, Advice> without;
     private final Map<Outcome.Key, Outcome> sure;
-    private final Map<Set<Missing>, Map<Outcome.Key, Outcome>> withoutSome = new HashMap<>();
+    private final Map<Missing, Map<Outcome.Key, Outcome>> withoutOne = new HashMap<>();
 
     /** @param without what is advised with the guesses that match left out */
     Guessing(Advice advice, List<Missing> guesses, Function<Predicate<Missing>, Advice> without) {
@@ -111,27 +109,18 @@ final class Guessing {
                 measure.getLimitTolerance());
     }
 
-    /**
-     * The guesses that an outcome lacks without any of them, and those each of which changes it; all of them where only
-     * together they do. The second are not looked for where the outcome stays like that with the first alone.
-     */
+    /** The guesses that an outcome lacks without any of them, and those each of which changes it; else all together. */
     private List<Missing> restsOn(Outcome outcome) {
-        List<Missing> lacking =
-                sure.get(outcome.key()) instanceof NotAssessed open ? among(open.missing()) : List.of();
-        Set<Missing> others = new LinkedHashSet<>(guesses);
-        lacking.forEach(others::remove);
-        if (!lacking.isEmpty() && isLike(outcome, without(others).get(outcome.key()))) {
-            return lacking;
-        }
-        others.removeIf(guess -> isLike(outcome, without(Set.of(guess)).get(outcome.key())));
+        List<Missing> lacking = sure.get(outcome.key()) instanceof NotAssessed open ? among(open.missing()) : List.of();
         List<Missing> named = guesses.stream()
-                .filter(guess -> others.contains(guess) || lacking.contains(guess))
+                .filter(guess -> lacking.contains(guess)
+                        || !isLike(
+                                outcome,
+                                withoutOne
+                                        .computeIfAbsent(guess, one -> byKey(without.apply(one::equals)))
+                                        .get(outcome.key())))
                 .toList();
         return named.isEmpty() ? guesses : named;
-    }
-
-    private Map<Outcome.Key, Outcome> without(Set<Missing> some) {
-        return withoutSome.computeIfAbsent(some, left -> byKey(left.isEmpty() ? advice : without.apply(left::contains)));
     }
 
     private List<Missing> among(List<Missing> missing) {

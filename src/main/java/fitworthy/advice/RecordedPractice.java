@@ -12,7 +12,8 @@ record RecordedPractice(Book book, Sheet sheet) {
 
     /** A practice value as a figure; missing where none is recorded or applies. */
     Figure figure(PracticeId asked) {
-        return book.inForce(sheet.region(), sheet.asOf()).lookups().get(asked.id()) instanceof Practice.Lookup.Found found
+        return book.inForce(sheet.region(), sheet.asOf()).lookups().get(asked.id())
+                        instanceof Practice.Lookup.Found found
                 ? Figure.of(found.practice().value(), 0)
                 : Figure.missing(lacking(asked.id()));
     }

@@ -201,7 +201,8 @@ public final class ExplanationPrintout {
                 .<Assessed>map(outcome -> outcome)
                 .filter(outcome -> outcome.judged().id().equals(id)
                         && outcome.judged().subject().equals(each.judged().getSubject())
-                        && List.of("", each.loadCase()).contains(outcome.judged().loadCase())
+                        && List.of("", each.loadCase())
+                                .contains(outcome.judged().loadCase())
                         && !advice.restsOn(outcome).isEmpty())
                 .findFirst();
     }

@@ -47,7 +47,8 @@ final class GuessWords {
         String spread = outcome.comparison()
                 .map(comparison -> Wording.spread(outcome.judged(), comparison))
                 .orElse("");
-        Map<Missing, Double> shares = spread.isEmpty() ? Map.of() : arrangement.shares().of(outcome);
+        Map<Missing, Double> shares =
+                spread.isEmpty() ? Map.of() : arrangement.shares().of(outcome);
         String found = "Guessed, so find out first: " + names(guesses) + ".";
         return shares.isEmpty() ? List.of(found) : List.of(found, "Of the " + spread + ", " + parts(shares) + ".");
     }
@@ -64,7 +65,10 @@ final class GuessWords {
             }
         }
         if (Math.round(others * 100) > 0) {
-            parts.add(parts.isEmpty() ? "all guesses together bring " + percent(others) : "other guesses " + percent(others));
+            parts.add(
+                    parts.isEmpty()
+                            ? "all guesses together bring " + percent(others)
+                            : "other guesses " + percent(others));
         }
         return parts.isEmpty() ? "guesses bring less than 1 %" : String.join(", ", parts);
     }

@@ -84,8 +84,8 @@ public final class JsonPrintout {
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)
-                            .map(finding -> WrittenFinding.of(
-                                    finding, book.house(), JsonGuess.all(arrangement, finding)))
+                            .map(finding ->
+                                    WrittenFinding.of(finding, book.house(), JsonGuess.all(arrangement, finding)))
                             .toList(),
                     advice.met().stream().map(WrittenMet::of).toList(),
                     advice.held().stream()
@@ -244,11 +244,7 @@ public final class JsonPrintout {
     /** @param arises whether there is anything to check; else there is not if the guesses hold */
     private record WrittenHeld(@JsonUnwrapped Head head, String text, boolean arises, List<JsonGuess> guesses) {
         static WrittenHeld of(Held held, List<JsonGuess> guesses) {
-            return new WrittenHeld(
-                    Head.of(held),
-                    GuessWords.words(held),
-                    held.arises(),
-                    guesses);
+            return new WrittenHeld(Head.of(held), GuessWords.words(held), held.arises(), guesses);
         }
     }
 

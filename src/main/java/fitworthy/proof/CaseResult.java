@@ -51,9 +51,9 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                     .min((a, b) -> differences(expected, a, advice).size()
                             - differences(expected, b, advice).size());
             nearest.ifPresent(open::remove);
-            problems.add(
-                    nearest.map(finding -> expected.id() + ": " + String.join("; ", differences(expected, finding, advice)))
-                            .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
+            problems.add(nearest.map(
+                            finding -> expected.id() + ": " + String.join("; ", differences(expected, finding, advice)))
+                    .orElseGet(() -> expected.id() + ": expected, but " + instead(advice, expected.id())));
         }
         open.forEach(finding -> problems.add(finding.judged().id() + ": not expected, but found: " + shown(finding)));
         for (Unassessed wanted : text.text().notAssessed()) {
@@ -135,11 +135,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             differ("margin", expected.margin(), "none", differences);
         }
         if (!expected.guesses().isEmpty()) {
-            differ(
-                    "guesses",
-                    named(expected.guesses().stream()),
-                    guesses(advice, finding),
-                    differences);
+            differ("guesses", named(expected.guesses().stream()), guesses(advice, finding), differences);
         }
         String remedy = Wording.remedy(finding);
         if (!remedy.contains(expected.remedy())) {

@@ -58,8 +58,7 @@ public final class Cases {
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
-            @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]")
-                    List<String> held,
+            @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]") List<String> held,
             @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
             @Field(value = "ids that are checked no more on this day", example = "[mass.gvm-tight]")
                     List<String> retired,
@@ -188,8 +187,7 @@ public final class Cases {
 
     /** A fault for each guess that it names and its sheet does not have. */
     private void guesses(Text text, Node.Mapping mapping, Sheet sheet) {
-        List<String> guessed =
-                Guesses.of(sheet).stream().map(Missing::path).toList();
+        List<String> guessed = Guesses.of(sheet).stream().map(Missing::path).toList();
         text.expect().stream()
                 .flatMap(finding -> finding.guesses().stream())
                 .filter(field -> !guessed.contains(field))

@@ -54,7 +54,7 @@ class WritingRulesDocTest {
     }
 
     private static String example(String begin, int which) throws IOException {
-        return chapter(begin).split("\n\n(?= {4}\\S)")[which].split("\n\n")[0].stripIndent() + "\n";
+        return chapter(begin).split("\n\n(?= {4}\\S)")[which].split("\n\n")[0].stripTrailing().stripIndent() + "\n";
     }
 
     private static void append(Path file, String text) throws IOException {
@@ -79,6 +79,7 @@ class WritingRulesDocTest {
         Path rules = Books.copyOf("water", folder.resolve("rules"));
         append(rules.resolve("sources.yaml"), example("sources.yaml", 1));
         append(rules.resolve("water/cases.yaml"), example("cases.yaml", 1).indent(2));
+        append(rules.resolve("water/cases.yaml"), example("cases.yaml", 2).indent(2));
         Ran ran = Ran.of("prove", "--rules", rules.toString());
         assertEquals(1, ran.code(), ran.out() + ran.err());
         ran.says("0 faults, 1 reminders");

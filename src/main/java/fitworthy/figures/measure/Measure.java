@@ -116,7 +116,13 @@ public final class Measure {
     public static Measure of(MeasureKind kind, String subject, Choice<?> choice) {
         return choice.known()
                 ? new Measure(
-                        kind, subject, null, null, Words.hyphenated(choice.value().name()), choice.mark(), List.of())
+                        kind,
+                        subject,
+                        null,
+                        null,
+                        Words.hyphenated(choice.value().name()),
+                        choice.mark(),
+                        List.of())
                 : of(kind, subject, "", List.of(choice.missing()));
     }
 

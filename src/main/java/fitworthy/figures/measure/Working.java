@@ -5,10 +5,14 @@ import fitworthy.quantity.QuantityText;
 import fitworthy.source.Words;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** How a figure was worked out. No text is made before it is asked for, since most measures are never explained. */
 @FunctionalInterface
 public interface Working {
+
+    /** Columns of the name of a row. */
+    int NAME = 30;
 
     /** What a person needs to do the sum again. */
     List<String> lines();
@@ -64,11 +68,21 @@ public interface Working {
 
     /** A line of a table: a name in 30 columns and what is told of it in 8 each, shortened and set to the right. */
     static String row(String name, String... columns) {
-        StringBuilder row = new StringBuilder(String.format("%-30s", Words.shortened(name, 30)));
+        StringBuilder row = new StringBuilder(Words.shortened(name, NAME));
+        row.append(" ".repeat(NAME - row.length()));
         for (String column : columns) {
             row.append(" ".repeat(Math.max(1, 8 - column.length()))).append(column);
         }
         return row.toString();
+    }
+
+    /** What a row of a table is called, with what of its figures is a guess: 'Canopy (about)', 'Canopy (at usual)'. */
+    static String marked(String name, Input... figures) {
+        String marks = Stream.of(figures)
+                .filter(input -> input.figure().mark().isGuess())
+                .map(input -> (input.name() + " " + input.figure().mark().word()).strip())
+                .collect(Collectors.joining(", "));
+        return marks.isEmpty() ? name : Words.shortened(name, NAME - marks.length() - 3) + " (" + marks + ")";
     }
 
     /** A figure put into a formula. */

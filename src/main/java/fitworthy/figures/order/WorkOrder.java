@@ -2,6 +2,7 @@ package fitworthy.figures.order;
 
 import static fitworthy.figures.measure.Working.row;
 
+import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Dimension;
@@ -121,7 +122,8 @@ public final class WorkOrder {
         turn.stream()
                 .map(Turn::task)
                 .forEach(task -> lines.add(row(
-                        task.name(),
+                        Working.marked(
+                                task.name(), Working.in("takes", task.work().days(), "days")),
                         tenths(arrival(task)),
                         tenths(start.apply(task)),
                         tenths(task.work().days()),

@@ -42,7 +42,8 @@ public final class MassWorkings {
             for (PointMass part : masses) {
                 AxleLoads own = AxleLoads.of(List.of(part), wheelbase);
                 lines.add(row(
-                        part.name(),
+                        Working.marked(
+                                part.name(), of(part.mass()), at(part.at().x())),
                         tenths(part.mass()),
                         tolerance(part.mass()),
                         millimetres(part.at().x()),
@@ -66,7 +67,12 @@ public final class MassWorkings {
                 Figure own = part.mass().times(coordinate.apply(part.at()));
                 mass = mass.plus(part.mass());
                 moment = moment.plus(own);
-                rows.add(row(part.name(), tenths(part.mass()), millimetres(coordinate.apply(part.at())), tenths(own)));
+                Figure at = coordinate.apply(part.at());
+                rows.add(row(
+                        Working.marked(part.name(), of(part.mass()), at(at)),
+                        tenths(part.mass()),
+                        millimetres(at),
+                        tenths(own)));
             }
             List<String> lines = new ArrayList<>();
             lines.add(result + " = 1000 x moment / mass, of the sums of moment = mass x at / 1000");
@@ -76,6 +82,14 @@ public final class MassWorkings {
             lines.add(row("sum", tenths(mass), "", tenths(moment)));
             return lines;
         });
+    }
+
+    private static Working.Input of(Figure mass) {
+        return Working.in("", mass, "kg");
+    }
+
+    private static Working.Input at(Figure place) {
+        return Working.in("at", place, "mm");
     }
 
     private static String tenths(Figure figure) {
