@@ -13,6 +13,7 @@ import fitworthy.proof.Cases;
 import fitworthy.rules.Advised;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
@@ -71,8 +72,7 @@ final class Growth {
         RuleEngine engine = BookLoader.load(Path.of("rules"), home.resolve("cache"), System.err::println);
         Book book = engine.book();
         Node.Mapping plain = NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>());
-        Sheet touring = SheetReader.read(
-                Path.of("scenarios/touring.yaml"), book.regions().keySet());
+        Sheet touring = scenario("touring", book);
 
         Map<String, Work> threads = new LinkedHashMap<>();
         threads.put("touring, 1 thread", () -> Adviser.advise(engine, touring));
@@ -437,6 +437,16 @@ final class Growth {
         }
     }
 
+    private static Sheet scenario(String name, Book book) throws Exception {
+        return SheetReader.sheet(
+                Shelves.beside()
+                        .expanded(
+                                NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
+                                new ArrayList<>()),
+                book.regions().keySet(),
+                new ArrayList<>());
+    }
+
     private static void byHand(Book book, RuleEngine forty, Sheet touring) throws Exception {
         Set<String> looksAt = new HashSet<>();
         forty.book().rules().values().forEach(rule -> {
@@ -446,9 +456,7 @@ final class Growth {
         Set<String> found = new HashSet<>();
         int sheets = 0;
         for (String name : List.of("touring", "weekender", "overloaded")) {
-            Path file = Path.of("scenarios", name + ".yaml");
-            agreed(forty, looksAt, SheetReader.read(file, book.regions().keySet()))
-                    .forEach(facts -> found.addAll(checked(facts)));
+            agreed(forty, looksAt, scenario(name, book)).forEach(facts -> found.addAll(checked(facts)));
             sheets++;
         }
         for (Cases.Case each : Cases.read(Path.of("rules"), book)) {

@@ -15,6 +15,8 @@ import fitworthy.printout.Imprint;
 import fitworthy.printout.ReportWriter;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.SheetReader;
+import fitworthy.shelf.Shelves;
+import fitworthy.source.NodeReader;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -40,16 +42,20 @@ final class Printouts {
         RuleEngine engine = BookLoader.load(Path.of("rules"), Path.of("target", "rule-cache"), System.err::println);
         Advice advice = Adviser.advise(
                 engine,
-                SheetReader.read(
-                        Path.of("scenarios/overloaded.yaml"),
-                        engine.book().regions().keySet()));
+                SheetReader.sheet(
+                        Shelves.beside()
+                                .expanded(
+                                        NodeReader.read(Path.of("scenarios/overloaded.yaml"), new ArrayList<>()),
+                                        new ArrayList<>()),
+                        engine.book().regions().keySet(),
+                        new ArrayList<>()));
         Instant time = Instant.parse("2026-11-25T10:00:00Z");
         Report report = many(
                 ReportWriter.report(
                         advice,
                         new Mending(List.of(), List.of(), 0, true),
                         Optional.empty(),
-                        new Imprint("sheet.yaml", "", "bench", time)),
+                        new Imprint("sheet.yaml", "", "", "bench", time)),
                 Integer.parseInt(args[0]));
         double before = processorSeconds();
         byte[] bytes = PdfLayout.of(report, Paper.A4, "bench", time).bytes();

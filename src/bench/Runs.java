@@ -6,6 +6,7 @@ import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
@@ -32,7 +33,8 @@ final class Runs {
     public static void main(String[] args) throws Exception {
         Path cache = Path.of("target", "rule-cache");
         RuleEngine engine = BookLoader.load(Path.of("rules"), cache, System.err::println);
-        Node.Mapping touring = NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>());
+        Node.Mapping touring = Shelves.beside()
+                .expanded(NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>()), new ArrayList<>());
         Node.Mapping large = Trees.merged(
                 NodeReader.read(Path.of("rules/plain-sheet.yaml"), new ArrayList<>()),
                 NodeReader.read("large", large(), new ArrayList<>()));

@@ -1,8 +1,14 @@
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import fitworthy.shelf.Shelves;
+import fitworthy.source.Fault;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +27,6 @@ public final class Make {
         try (var old = Files.list(folder)) {
             old.forEach(each -> each.toFile().delete());
         }
-        ObjectMapper yaml = new ObjectMapper(new YAMLFactory());
         ObjectMapper json = new ObjectMapper();
         List<JsonNode> sheets = new ArrayList<>();
         for (String each : List.of(
@@ -29,7 +34,8 @@ public final class Make {
                 "scenarios/weekender.yaml",
                 "scenarios/touring.yaml",
                 "scenarios/overloaded.yaml")) {
-            sheets.add(yaml.readTree(Path.of(each).toFile()));
+            List<Fault> faults = new ArrayList<>();
+            sheets.add(json(Shelves.beside().expanded(NodeReader.read(Path.of(each), faults), faults)));
         }
         for (int from = 0; from < count; from += 10_000) {
             Path file = folder.resolve("sheets-%06d.ndjson".formatted(from));
@@ -43,5 +49,22 @@ public final class Make {
                 }
             }
         }
+    }
+
+    private static JsonNode json(Node node) {
+        JsonNodeFactory made = JsonNodeFactory.instance;
+        if (node instanceof Node.Mapping group) {
+            ObjectNode fields = made.objectNode();
+            group.entries().forEach((name, entry) -> fields.set(name, json(entry.value())));
+            return fields;
+        }
+        if (node instanceof Node.Listing list) {
+            ArrayNode items = made.arrayNode();
+            list.items().forEach(item -> items.add(json(item)));
+            return items;
+        }
+        return !(node instanceof Node.Scalar value)
+                ? made.nullNode()
+                : value.number() ? made.numberNode(new BigDecimal(value.text())) : made.textNode(value.text());
     }
 }

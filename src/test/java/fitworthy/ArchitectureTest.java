@@ -42,6 +42,7 @@ class ArchitectureTest {
             "quantity",
             "schema",
             "sheet",
+            "shelf",
             "figures.measure",
             "figures.plan",
             "figures.(topic)",

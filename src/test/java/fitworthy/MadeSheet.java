@@ -7,12 +7,10 @@ import fitworthy.search.Change;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Trees;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +62,7 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
                     "scenarios/touring.yaml",
                     "scenarios/weekender.yaml",
                     "scenarios/overloaded.yaml")) {
-                SHIPPED.add(new Base(each, NodeReader.read(Path.of(each), new ArrayList<>())));
+                SHIPPED.add(new Base(each, Sheets.file(each)));
             }
             try {
                 REGIONS = List.copyOf(Books.shipped().regions().keySet());

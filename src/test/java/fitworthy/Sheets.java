@@ -1,12 +1,14 @@
 package fitworthy;
 
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
 import fitworthy.usual.Filling;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,6 +27,21 @@ public final class Sheets {
         return Trees.merged(
                 NodeReader.read(Books.RULES.resolve("plain-sheet.yaml"), faults),
                 NodeReader.read("changes", changes, faults));
+    }
+
+    /** The tree of a shipped sheet, with what it takes from its shelf written out. @param name like {@code touring} */
+    public static Node.Mapping scenario(String name) {
+        return file("scenarios/" + name + ".yaml");
+    }
+
+    /** The same of any file. */
+    public static Node.Mapping file(String file) {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping tree = Shelves.beside().expanded(NodeReader.read(Path.of(file), faults), faults);
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException(faults.toString());
+        }
+        return tree;
     }
 
     public static Sheet read(Node.Mapping tree) throws FaultsException {

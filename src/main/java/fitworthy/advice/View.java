@@ -3,6 +3,7 @@ package fitworthy.advice;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -17,15 +18,21 @@ import java.util.List;
  * @param engine the book with its rules, and with what a house sets over it
  * @param region null for the sheet's own
  * @param asOf null for the sheet's own
+ * @param shelves what sheets may take from
  */
-public record View(RuleEngine engine, String region, String asOf) {
+public record View(RuleEngine engine, String region, String asOf, Shelves shelves) {
+
+    /** A view of sheets that take nothing from a shelf. */
+    public View(RuleEngine engine, String region, String asOf) {
+        this(engine, region, asOf, Shelves.NONE);
+    }
 
     /** The book, with what a house sets over it. */
     public Book book() {
         return engine.book();
     }
 
-    /** A sheet that has been read. @param tree the text it was read from, as it was written */
+    /** A sheet that has been read. @param tree what it was read from, with what it takes from its shelf written out */
     public record Read(Node.Mapping tree, Sheet sheet) {}
 
     /**
@@ -36,7 +43,7 @@ public record View(RuleEngine engine, String region, String asOf) {
      * @throws FaultsException with everything that is wrong with it
      */
     public Read read(Node.Mapping root, List<Fault> faults) throws FaultsException {
-        Node.Mapping tree = root;
+        Node.Mapping tree = shelves.expanded(root, faults);
         if (tree != null && region != null) {
             tree = tree.with("region", new Node.Scalar(Place.of("--region"), region, false));
         }
@@ -50,7 +57,7 @@ public record View(RuleEngine engine, String region, String asOf) {
         return new Read(tree, Filling.sheet(tree, book(), faults));
     }
 
-    /** What it is known again by: any other book, overlay, region or day has another key. */
+    /** What it is known again by: any other book, overlay, region or day has another key. The shelf goes with a sheet. */
     public String key() {
         return Digests.of(book().hash(), book().house().content(), String.valueOf(region), String.valueOf(asOf));
     }

@@ -2,9 +2,11 @@ package fitworthy.cli;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Taken;
 import fitworthy.source.FaultsException;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -43,10 +45,11 @@ final class Explain implements Callable<Integer> {
     @Override
     public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
-        Sheet sheet = options.read(engine).sheet();
+        View.Read read = options.read(engine);
+        Sheet sheet = read.sheet();
         Names.rule(id, engine.book());
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
-        ExplanationPrintout.print(around.out(), advice, id);
+        ExplanationPrintout.print(around.out(), advice, Taken.in(read.tree()), id);
         return ExitCodes.IN_ORDER;
     }
 }

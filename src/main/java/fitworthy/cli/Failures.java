@@ -27,6 +27,9 @@ final class Failures implements IExecutionExceptionHandler {
             return told(
                     err, "The house file cannot be used, so no advice is given:", house.faults(), ExitCodes.BAD_INPUT);
         }
+        if (exception instanceof BadShelf shelf) {
+            return told(err, "The shelf cannot be used:", shelf.faults(), ExitCodes.BAD_INPUT);
+        }
         if (exception instanceof FaultsException input) {
             return told(
                     err,

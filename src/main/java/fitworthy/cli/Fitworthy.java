@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             Compare.class,
             Print.class,
             Batch.class,
+            ShowShelf.class,
             ShowEffect.class,
             ShowChanges.class,
             ShowDue.class,

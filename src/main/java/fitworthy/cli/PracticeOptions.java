@@ -3,6 +3,8 @@ package fitworthy.cli;
 import fitworthy.advice.View;
 import fitworthy.book.HouseReader;
 import fitworthy.engine.RuleEngine;
+import fitworthy.shelf.Shelf;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -13,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,6 +41,14 @@ final class PracticeOptions {
             description = "Values and severities that your shop sets over the rule book.")
     private Path house;
 
+    @Option(
+            names = "--shelf",
+            paramLabel = "FOLDER",
+            description = "The shelf that sheets take from; by default the folder 'shelf' beside each sheet.")
+    private Path shelf;
+
+    private Shelves shelves;
+
     /** The rule book alone, once it is loaded. */
     private RuleEngine plain;
 
@@ -56,12 +67,35 @@ final class PracticeOptions {
     Outputs outputs(CommandContext around, Collection<Path> read, Path otherRules) {
         List<Path> files = new ArrayList<>(read);
         files.add(house);
+        files.addAll(shelves().files(read.stream().filter(Objects::nonNull).toList()));
         return new Outputs(files, Arrays.asList(book.folder(around), otherRules));
     }
 
-    /** The view of a book in the region and on the day asked for. */
-    View of(RuleEngine looked) {
-        return new View(looked, region, asOf);
+    /** The view of a book in the region and on the day asked for. @throws FaultsException where the shelf is faulty */
+    View of(RuleEngine looked) throws FaultsException {
+        return new View(looked, region, asOf, sound(shelves()));
+    }
+
+    /** The shelf of the sheets in a file. */
+    Shelf shelf(Path sheets) {
+        return shelves().of(sheets.toString());
+    }
+
+    /** The shelf named, else that of each sheet. */
+    private Shelves shelves() {
+        if (shelves == null) {
+            shelves = shelf == null ? Shelves.beside() : Shelves.in(shelf);
+        }
+        return shelves;
+    }
+
+    /** A shelf that was named is refused at once, where every sheet would be. */
+    private static Shelves sound(Shelves shelves) throws FaultsException {
+        List<Fault> faults = shelves.named().map(Shelf::faults).orElse(List.of());
+        if (!faults.isEmpty()) {
+            throw new BadShelf(faults);
+        }
+        return shelves;
     }
 
     /** The view asked for, when it is for many sheets. @throws FaultsException where it has no such region or day */
@@ -73,14 +107,21 @@ final class PracticeOptions {
      * The view asked for with some things put in place of others; null for each in which it stays. To be called after
      * it.
      */
-    View changed(CommandContext around, Path otherRules, Path otherHouse, String otherRegion, String otherDay)
+    View changed(
+            CommandContext around,
+            Path otherRules,
+            Path otherHouse,
+            String otherRegion,
+            String otherDay,
+            Path otherShelf)
             throws FaultsException {
         RuleEngine other = otherRules == null ? plain : BookOptions.engine(otherRules, around);
         return checked(
                 new View(
                         with(otherHouse == null ? house : otherHouse, other),
                         otherRegion == null ? region : otherRegion,
-                        otherDay == null ? asOf : otherDay),
+                        otherDay == null ? asOf : otherDay,
+                        otherShelf == null ? shelves() : sound(Shelves.in(otherShelf))),
                 "with-");
     }
 

@@ -104,7 +104,7 @@ final class Print implements Callable<Integer> {
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Advice advice = Adviser.advise(engine, read.sheet());
-        Imprint imprint = new Imprint(options.fileName(), options.hash(), software, time);
+        Imprint imprint = new Imprint(options.fileName(), options.hash(), options.shelf(read), software, time);
         Report report = report(engine, read, advice, imprint);
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();

@@ -3,6 +3,7 @@ package fitworthy.cli;
 import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Taken;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -63,6 +64,15 @@ final class SheetOptions {
     /** SHA-256 of the sheet's file as it was read, in hexadecimal. To be called after {@link #read}. */
     String hash() {
         return HexFormat.of().formatHex(Digests.sha256().digest(bytes));
+    }
+
+    /** What a sheet takes from its shelf, and how that is known again; empty where it takes nothing. */
+    String shelf(View.Read read) {
+        int taken = Taken.in(read.tree()).size();
+        return taken == 0
+                ? ""
+                : taken + (taken == 1 ? " thing" : " things") + ", content "
+                        + view.shelf(sheetFile).content();
     }
 
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */

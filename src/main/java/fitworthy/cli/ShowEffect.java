@@ -5,6 +5,7 @@ import fitworthy.batch.Inputs;
 import fitworthy.effect.EffectPrintout;
 import fitworthy.effect.Effects;
 import fitworthy.effect.JournalNotWritten;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -23,14 +24,16 @@ import picocli.CommandLine.Parameters;
         name = "effect",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Shows what a change of the rule book, of what a shop sets over it, or of the day does to sheets,"
-                + " before anyone's quote changes. Each '--with' option says what is different after the change.",
+        description =
+                "Shows what a change of the rule book, of what a shop sets over it, of the day or of a shelf does to"
+                        + " sheets, before anyone's quote changes. Each '--with' option says what is different after the change.",
         footer = {
             "",
             "Examples:",
             "  fitworthy effect quotes --with-rules edited/rules",
             "  fitworthy effect quotes --with-house house.yaml",
             "  fitworthy effect quotes --as-of 2026-12-31 --with-as-of 2027-01-01",
+            "  fitworthy effect quotes --with-shelf edited/shelf",
             "",
             "Exit code 0 where every sheet stays as it is, 1 where one comes out otherwise,",
             "2 where one cannot be used."
@@ -62,6 +65,12 @@ final class ShowEffect implements Callable<Integer> {
     private String asOf;
 
     @Option(
+            names = "--with-shelf",
+            paramLabel = "FOLDER",
+            description = "The shelf that all sheets take from after the change.")
+    private Path shelf;
+
+    @Option(
             names = "--resume",
             paramLabel = "FILE",
             description = "Keep a journal of finished sheets here, and go on where"
@@ -81,19 +90,22 @@ final class ShowEffect implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, IOException, NotWritten {
-        if (rules == null && house == null && region == null && asOf == null) {
+        if (rules == null && house == null && region == null && asOf == null && shelf == null) {
             throw new FaultsException(List.of(new Fault(
                     Place.of("--with"),
                     "",
                     "nothing is different after the change",
-                    "one or more of --with-rules, --with-house, --with-region and --with-as-of")));
+                    "one or more of --with-rules, --with-house, --with-region, --with-as-of and --with-shelf")));
         }
         try (Inputs inputs = Inputs.of(given, around.in())) {
             List<Path> read = new ArrayList<>(inputs.files());
             read.add(house);
+            if (shelf != null) {
+                read.addAll(Shelves.in(shelf).files(inputs.files()));
+            }
             options.outputs(around, read, rules).take("--resume", journal);
             View before = options.view(around);
-            View after = options.changed(around, rules, house, region, asOf);
+            View after = options.changed(around, rules, house, region, asOf, shelf);
             try (StatusLine line = StatusLine.of(around.err());
                     Effects effects = Effects.of(
                             before, after, inputs, journal, jobs.jobs(), done -> line.show(done, inputs.count()))) {

@@ -12,6 +12,7 @@ import fitworthy.effect.Difference.What;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
+import fitworthy.shelf.Shelf;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -46,7 +47,15 @@ public final class EffectPrintout {
 
     /** One view, as it is written. */
     private record Side(
-            String book, String edition, String content, String shop, String shopContent, String region, String asOf) {
+            String book,
+            String edition,
+            String content,
+            String shop,
+            String shopContent,
+            String region,
+            String asOf,
+            String shelf,
+            String shelfContent) {
 
         static Side of(View view) {
             boolean house = !view.book().house().isNone();
@@ -57,13 +66,19 @@ public final class EffectPrintout {
                     house ? view.book().house().page().shop() : null,
                     house ? view.book().house().content() : null,
                     view.region(),
-                    view.asOf());
+                    view.asOf(),
+                    view.shelves()
+                            .named()
+                            .map(shelf -> shelf.folder().toString())
+                            .orElse(null),
+                    view.shelves().named().map(Shelf::content).orElse(null));
         }
 
         String words() {
             return book + ", edition " + edition + ", content " + content
                     + (shop == null ? "" : "; with what " + shop + " sets over it, content " + shopContent)
-                    + (region == null ? "" : "; region " + region) + (asOf == null ? "" : "; practice as of " + asOf);
+                    + (region == null ? "" : "; region " + region) + (asOf == null ? "" : "; practice as of " + asOf)
+                    + (shelf == null ? "" : "; shelf " + shelf + ", content " + shelfContent);
         }
     }
 

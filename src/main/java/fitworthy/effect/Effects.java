@@ -98,7 +98,7 @@ public final class Effects implements Closeable {
     private Looked look(Input input) {
         List<Fault> faults = new ArrayList<>();
         String text = input.text(faults);
-        String content = text == null ? "" : Digests.of(text);
+        String content = text == null ? "" : Digests.of(text, shelf(before, input), shelf(after, input));
         Optional<Journal.Span> earlier = journal.find(content);
         if (earlier.isPresent()) {
             return new Looked(journal.read(earlier.get()).named(input.place().toString()), earlier, null, false);
@@ -112,6 +112,11 @@ public final class Effects implements Closeable {
             ours = !(e instanceof BudgetExceeded);
         }
         return new Looked(effect, Optional.empty(), journal.line(content, effect), ours);
+    }
+
+    /** What else a sheet says: its shelf may have changed where it has not. */
+    private static String shelf(View view, Input input) {
+        return view.shelves().of(input.place().file()).content();
     }
 
     private void count(Looked looked) {

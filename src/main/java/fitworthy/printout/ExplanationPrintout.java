@@ -19,6 +19,7 @@ import fitworthy.rules.Comparison.Named;
 import fitworthy.rules.Property;
 import fitworthy.rules.Property.Kind;
 import fitworthy.rules.RuleText;
+import fitworthy.shelf.Taken;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.Comparator;
@@ -38,15 +39,22 @@ public final class ExplanationPrintout {
     private final Set<List<String>> told = new HashSet<>();
     private final Page page;
     private final Advice advice;
+    private final FromShelf fromShelf;
 
-    private ExplanationPrintout(PrintWriter out, Advice advice) {
+    private ExplanationPrintout(PrintWriter out, Advice advice, List<Taken> taken) {
         this.page = new Page(out);
         this.advice = advice;
+        this.fromShelf = new FromShelf(taken);
     }
 
-    /** Explains one rule of the book. @param id its present id or a former one */
+    /** Explains one rule of the book on a sheet that takes nothing from a shelf. @param id its present id or a former one */
     public static void print(PrintWriter out, Advice advice, String id) {
-        ExplanationPrintout printout = new ExplanationPrintout(out, advice);
+        print(out, advice, List.of(), id);
+    }
+
+    /** Explains one rule of the book. @param taken what the sheet has from its shelf @param id as above */
+    public static void print(PrintWriter out, Advice advice, List<Taken> taken, String id) {
+        ExplanationPrintout printout = new ExplanationPrintout(out, advice, taken);
         FormerIds former = advice.book().formerIds();
         if (!former.said(id).isEmpty()) {
             printout.page.wrapped(0, former.said(id) + ".");
@@ -91,6 +99,7 @@ public final class ExplanationPrintout {
                             .orElse("The question does not arise on this sheet: nothing on it gives the measure "
                                     + card.judges() + "."));
         }
+        fromShelf.print(page);
         page.rule();
         page.wrapped(0, book.cover().caution());
         page.flush();
@@ -152,6 +161,7 @@ public final class ExplanationPrintout {
                                     step.wanted().fact().word() + " "
                                             + step.wanted().key()));
             if (step.fact() instanceof Measure measure) {
+                fromShelf.told(measure.getSubject());
                 workings(measure);
             }
             if (step.fact() instanceof Advised advised) {
@@ -191,6 +201,7 @@ public final class ExplanationPrintout {
         String label = "      worked out: ";
         for (Working working : measure.workings()) {
             List<String> lines = working.lines();
+            lines.forEach(fromShelf::told);
             // The masses of one loading stand behind several figures.
             boolean again = lines.size() > MANY && !told.add(lines);
             for (String line : again ? List.of("as above: " + lines.get(0)) : lines) {

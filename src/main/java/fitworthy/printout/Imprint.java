@@ -7,7 +7,8 @@ import java.time.Instant;
  *
  * @param sheetFile name of the sheet's file
  * @param sheetHash SHA-256 of its bytes, in hexadecimal
+ * @param shelf what it takes from a shelf, and how that is known again; empty where nothing
  * @param software name and version of the program
  * @param printedAt when it was printed
  */
-public record Imprint(String sheetFile, String sheetHash, String software, Instant printedAt) {}
+public record Imprint(String sheetFile, String sheetHash, String shelf, String software, Instant printedAt) {}

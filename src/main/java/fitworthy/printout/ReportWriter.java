@@ -130,14 +130,16 @@ public final class ReportWriter {
         if (!HouseWords.house(advice).isEmpty()) {
             particulars.add(new Particular("House values", HouseWords.house(advice)));
         }
-        particulars.addAll(List.of(
-                new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()),
-                new Particular(
-                        "Made by",
-                        imprint.software() + ", "
-                                + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'", Locale.ROOT)
-                                        .withZone(ZoneOffset.UTC)
-                                        .format(imprint.printedAt()))));
+        particulars.add(new Particular("Build sheet", imprint.sheetFile() + ", SHA-256 " + imprint.sheetHash()));
+        if (!imprint.shelf().isEmpty()) {
+            particulars.add(new Particular("From the shelf", imprint.shelf()));
+        }
+        particulars.add(new Particular(
+                "Made by",
+                imprint.software() + ", "
+                        + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'", Locale.ROOT)
+                                .withZone(ZoneOffset.UTC)
+                                .format(imprint.printedAt())));
         return particulars;
     }
 

@@ -25,10 +25,12 @@ public final class Binder {
 
     private final BoundTree tree;
     private final ValueBinder values;
+    private final boolean whole;
     private final Set<String> groupsWithUnknownFields = new HashSet<>();
 
-    private Binder(BoundTree tree) {
+    private Binder(BoundTree tree, boolean whole) {
         this.tree = tree;
+        this.whole = whole;
         this.values = new ValueBinder(tree);
     }
 
@@ -38,16 +40,24 @@ public final class Binder {
      * @return the record; where faults were added its figures may be missing, and it must not be used
      */
     public static <R extends Record> Bound<R> bind(Class<R> type, Node.Mapping mapping, List<Fault> faults) {
-        return bind(type, Located.of(mapping), "", faults);
+        return bind(type, Located.of(mapping), "", true, faults);
     }
 
     /** The same for what stands under a name of its page. */
     public static <R extends Record> Bound<R> bind(Class<R> type, String name, Node.Entry entry, List<Fault> faults) {
-        return bind(type, new Located(entry.place(), entry.value()), name, faults);
+        return bind(type, new Located(entry.place(), entry.value()), name, true, faults);
     }
 
-    private static <R extends Record> Bound<R> bind(Class<R> type, Located places, String name, List<Fault> faults) {
-        Binder binder = new Binder(new BoundTree(places.node(), name, faults));
+    /** The same where what is needed may stand elsewhere, all but the kind by which the other fields are known. */
+    public static <R extends Record> Bound<R> bindPartly(
+            Class<R> type, String name, Node.Entry entry, List<Fault> faults) {
+        return bind(type, new Located(entry.place(), entry.value()), name, false, faults);
+    }
+
+    /** @param whole whether a field that is needed has to be there */
+    private static <R extends Record> Bound<R> bind(
+            Class<R> type, Located places, String name, boolean whole, List<Fault> faults) {
+        Binder binder = new Binder(new BoundTree(places.node(), name, faults), whole);
         R record = binder.record(type, places.node(), NodePath.TOP, true);
         return new Bound<>(record, places, binder.groupsWithUnknownFields);
     }
@@ -132,7 +142,8 @@ public final class Binder {
         Node.Entry entry = group.entries().get(field.name());
         NodePath path = above.to(field.name());
         if (entry == null || entry.value() instanceof Node.Blank) {
-            if (field.description().needed() && asked && !(entry != null && BoundTree.alreadyTold(entry.value()))) {
+            boolean needed = field.description().needed() && (whole || field.tellsKind());
+            if (needed && asked && !(entry != null && BoundTree.alreadyTold(entry.value()))) {
                 tree.tell(
                         entry == null ? group.place() : entry.place(),
                         path,

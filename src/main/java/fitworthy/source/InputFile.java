@@ -74,16 +74,16 @@ public final class InputFile {
     }
 
     /**
-     * The same for a page of a rule book. One behind a link that leads out of the book's folder is refused unread, so
-     * that nothing of what it leads to can stand in a message.
+     * The same for a page of a rule book or a file of a shelf. One behind a link that leads out of its folder is refused
+     * unread, so that nothing of what it leads to can stand in a message.
      */
     public static String page(Path folder, Path page, List<Fault> faults) {
         if (leadsOut(folder, page)) {
             faults.add(new Fault(
                     Place.of(page.toString()),
                     "",
-                    "a link leads from here out of the rule book's folder",
-                    "put the page itself there"));
+                    "a link leads from here out of its folder",
+                    "put the file itself there"));
             return null;
         }
         return text(page, faults);

@@ -27,7 +27,7 @@ public final class NodeReader {
     static final int LONGEST_NAME = 200;
     static final int LONGEST_TEXT = 10_000;
     /** Some ten times the longest file shipped; the rest of what is read grows with their number. */
-    static final int MOST_VALUES = 50_000;
+    public static final int MOST_VALUES = 50_000;
 
     static final int MOST_FAULTS = 100;
 

@@ -12,10 +12,7 @@ import fitworthy.sheet.Guesses;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,7 +28,7 @@ class GuessingTest {
     private static final String WEEKENDER = "scenarios/weekender.yaml";
 
     private static Node.Mapping tree(String file) throws FaultsException {
-        return NodeReader.read(Path.of(file), new ArrayList<>());
+        return Sheets.file(file);
     }
 
     private static Advice advise(Node.Mapping tree) throws FaultsException {

@@ -21,7 +21,6 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -222,7 +221,7 @@ class LessInformationTest {
                 "scenarios/weekender.yaml",
                 "scenarios/overloaded.yaml",
                 "rules/plain-sheet.yaml")) {
-            wholes.add(new Whole(file, NodeReader.read(Path.of(file), new ArrayList<>()), Books.engine()));
+            wholes.add(new Whole(file, Sheets.file(file), Books.engine()));
         }
         for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
             wholes.add(new Whole(each.toString(), each.tree(), Books.engine().with(each.house())));

@@ -13,8 +13,6 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -56,7 +54,7 @@ class MissingFigureTest {
     /** In every region, whatever topic: nobody is sent to find what the rule book does not record. */
     @Test
     void aGapOfTheBookIsNoFigureToBring() throws Exception {
-        Node.Mapping touring = tree(Files.readString(Path.of("scenarios/touring.yaml")));
+        Node.Mapping touring = Sheets.scenario("touring");
         int gaps = 0;
         for (String region : Books.engine().book().regions().keySet()) {
             Arrangement found = Arrangement.of(Adviser.advise(

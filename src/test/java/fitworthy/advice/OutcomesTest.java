@@ -15,10 +15,7 @@ import fitworthy.rules.Facts;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -122,7 +119,7 @@ class OutcomesTest {
     /** The book says of the United Kingdom that it sets no number of driving lamps. */
     @Test
     void aRegionWithoutALimitLeavesItsRuleAside() throws FaultsException {
-        Node.Mapping touring = NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>());
+        Node.Mapping touring = Sheets.scenario("touring");
         Advice abroad = Adviser.advise(Books.engine(), Sheets.read(Trees.with(touring, NodePath.of("region"), "uk")));
         assertEquals(List.of(Reason.NO_SUCH_LIMIT), reasons(abroad, "front.lamps-many"));
     }

@@ -17,8 +17,6 @@ import fitworthy.proof.Cases;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -89,7 +87,7 @@ class RemedyDoneTest {
             }
         }
         for (String each : List.of("touring", "overloaded", "weekender")) {
-            Node.Mapping tree = NodeReader.read(Path.of("scenarios", each + ".yaml"), new ArrayList<>());
+            Node.Mapping tree = Sheets.scenario(each);
             judge(new Told(each, tree, Sheets.read(tree), House.NONE), Set.of(), done, problems);
         }
         for (MadeSheet each : made()) {

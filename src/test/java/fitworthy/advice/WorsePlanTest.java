@@ -12,11 +12,9 @@ import fitworthy.proof.Cases;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -202,8 +200,7 @@ class WorsePlanTest {
     void whatMakesAPlanWorseTakesNoFindingAway() throws FaultsException {
         Set<String> faults = new TreeSet<>();
         for (String file : List.of("plain-sheet", "touring", "weekender", "overloaded")) {
-            Path path = Path.of(file.equals("plain-sheet") ? "rules" : "scenarios", file + ".yaml");
-            tell(NodeReader.read(path, new ArrayList<>()), file, faults);
+            tell(Sheets.file((file.equals("plain-sheet") ? "rules/" : "scenarios/") + file + ".yaml"), file, faults);
         }
         List<Cases.Case> cases = Cases.read(Books.RULES, Books.shipped());
         for (int i = 0; i < cases.size(); i += EVERY) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.engine.BooksOfOneRule;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
@@ -111,7 +112,7 @@ class BatchTest {
                         + "    Measure(name == \"order.slack\", known)\n".repeat(5),
                 "mass.loaded, order.slack");
         Ran ran = piped(
-                line(Files.readString(Path.of("scenarios/touring.yaml"))),
+                JSON.writeValueAsString(plain(Sheets.scenario("touring"))),
                 "batch",
                 "-",
                 "--rules",

@@ -4,16 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,9 +32,7 @@ class ExplainTest {
     @Test
     void everyRuleFitsInEightyColumns() throws FaultsException {
         Sheet sheet = SheetReader.sheet(
-                NodeReader.read(Path.of(TOURING), new ArrayList<>()),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>());
+                Sheets.file(TOURING), Books.shipped().regions().keySet(), new ArrayList<>());
         Advice advice = Adviser.advise(Books.engine(), sheet);
         int worked = 0;
         for (String id : Books.shipped().cards().keySet()) {

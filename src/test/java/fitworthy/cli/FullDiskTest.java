@@ -125,7 +125,7 @@ class FullDiskTest {
             String target = disk.resolve("printed").toString();
             String sheets = folder("scenarios/touring.yaml", "scenarios/overloaded.yaml");
             for (String[] each : new String[][] {
-                {"batch", sheets, "--out", target},
+                {"batch", sheets, "--shelf", "scenarios/shelf", "--out", target},
                 {"print", PLAIN, "--html", target, "--as-printed-at", "2026-11-25T10:00Z"}
             }) {
                 Ran.of(each).refused(74, target + ": No space left on device");
@@ -133,12 +133,17 @@ class FullDiskTest {
                 assertEquals(List.of("filler", "printed"), names(disk));
             }
             String journal = disk.resolve("journal").toString();
-            String[] effect = {"effect", sheets, "--with-region", "uk", "--resume", journal};
+            String[] effect = {
+                "effect", sheets, "--shelf", "scenarios/shelf", "--with-region", "uk", "--resume", journal
+            };
             Ran.of(effect).refused(74, journal + ": No space left on device");
             Files.delete(disk.resolve("filler"));
             Files.delete(Path.of(target));
             Ran again = Ran.of(effect);
-            assertEquals(Ran.of("effect", sheets, "--with-region", "uk").out(), again.out());
+            assertEquals(
+                    Ran.of("effect", sheets, "--shelf", "scenarios/shelf", "--with-region", "uk")
+                            .out(),
+                    again.out());
             assertEquals(1, again.code(), again.err());
         } finally {
             new ProcessBuilder("umount", disk.toString()).start().waitFor();

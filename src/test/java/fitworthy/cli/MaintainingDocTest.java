@@ -221,7 +221,15 @@ class MaintainingDocTest {
                 .printed(0)
                 .says("The rule water.one-tank was retired on 2027-03-01, so it is not checked on 2027-03-01.");
         String rules = folder.resolve("next").toString();
-        Ran.of("check", touring(waiver("water.one-tank")), "--rules", rules, "--as-of", "2027-03-01")
+        Ran.of(
+                        "check",
+                        touring(waiver("water.one-tank")),
+                        "--shelf",
+                        "scenarios/shelf",
+                        "--rules",
+                        rules,
+                        "--as-of",
+                        "2027-03-01")
                 .says("the rule water.one-tank was retired on 2027-03-01; the waiver is not needed");
     }
 
@@ -236,7 +244,7 @@ class MaintainingDocTest {
         run(RENAME, "effect").printed(0).says("Renamed water.too-near is now water.near-heat");
         run(RENAME, "explain").printed(0).says("water.too-near is now water.near-heat. water.near-heat: ");
         String rules = folder.resolve("next").toString();
-        Ran.of("check", touring(waiver("water.too-near")), "--rules", rules)
+        Ran.of("check", touring(waiver("water.too-near")), "--shelf", "scenarios/shelf", "--rules", rules)
                 .says("water.near-heat, waived by foreman until 2027-12-31: Seen "
                         + "(water.too-near is now water.near-heat) - there is no such finding");
     }

@@ -177,7 +177,7 @@ class ReadAndWrittenTest {
         Files.delete(file);
         Files.createSymbolicLink(file, by);
         Ran ran = Ran.of(args);
-        ran.refused(3, file + ": a link leads from here out of the rule book's folder");
+        ran.refused(3, file + ": a link leads from here out of its folder");
         assertFalse(ran.err().contains("hunter2"), ran.err());
         Files.delete(file);
         Files.writeString(file, text);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.book.Severity;
@@ -14,8 +15,6 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class ScenariosTest {
 
     private static Node.Mapping tree(String name) {
-        return NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>());
+        return Sheets.scenario(name);
     }
 
     private static Sheet sheet(Node.Mapping tree) throws FaultsException {

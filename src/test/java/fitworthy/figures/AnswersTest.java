@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.MeasureKind.Answer;
@@ -12,7 +13,6 @@ import fitworthy.proof.Cases;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +37,7 @@ class AnswersTest {
             for (Path scenario :
                     scenarios.filter(file -> file.toString().endsWith(".yaml")).toList()) {
                 sheets.add(SheetReader.sheet(
-                        NodeReader.read(scenario, new ArrayList<>()),
+                        Sheets.file(scenario.toString()),
                         Books.shipped().regions().keySet(),
                         new ArrayList<>()));
             }

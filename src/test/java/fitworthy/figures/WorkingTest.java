@@ -19,9 +19,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
 import java.lang.reflect.RecordComponent;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -107,9 +105,7 @@ class WorkingTest {
 
     private static Sheet touring() throws FaultsException {
         return SheetReader.sheet(
-                NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>()),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>());
+                Sheets.scenario("touring"), Books.shipped().regions().keySet(), new ArrayList<>());
     }
 
     private static List<String> lines(Measure measure) {

@@ -11,6 +11,7 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.printout.JsonPrintout;
 import fitworthy.printout.TextPrintout;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.InputFile;
@@ -22,6 +23,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,6 +33,8 @@ import java.util.stream.Stream;
  * fuzzer calls this by the name that it asks for; see src/bench/fuzz.sh.
  */
 public final class SheetFuzz {
+
+    private static final Shelves SHELVES = Shelves.in(Path.of("scenarios/shelf"));
 
     private static final long MOST_NANOS = 2_000_000_000L;
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -68,7 +72,8 @@ public final class SheetFuzz {
             String text = InputFile.text(data, Place.of("sheet"), faults);
             Node.Mapping root = NodeReader.read("sheet", text, faults);
             Advice advice = Adviser.advise(
-                    engine, new View(engine, null, null).read(root, faults).sheet());
+                    engine,
+                    new View(engine, null, null, SHELVES).read(root, faults).sheet());
             printed(advice);
             return true;
         } catch (FaultsException e) {

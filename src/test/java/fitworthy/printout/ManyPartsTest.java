@@ -62,7 +62,7 @@ class ManyPartsTest {
                 advice,
                 Mender.mend(Books.engine(), tree, advice.sheet(), () -> true, tried -> {}),
                 Optional.empty(),
-                new Imprint("sheet.yaml", "", "test", Instant.EPOCH)));
+                new Imprint("sheet.yaml", "", "", "test", Instant.EPOCH)));
         assertTrue(page.contains("Part " + (count - 1)));
         return THREADS.getCurrentThreadAllocatedBytes() - before;
     }

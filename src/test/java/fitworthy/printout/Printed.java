@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.document.HtmlLayout;
@@ -11,7 +12,6 @@ import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
 import java.io.StringReader;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,13 +29,11 @@ public record Printed(Advice advice, Report report) {
 
     public static final List<String> SCENARIOS = List.of("touring", "overloaded", "weekender");
     public static final Imprint IMPRINT = new Imprint(
-            "sheet.yaml", "0123456789abcdef".repeat(4), "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
+            "sheet.yaml", "0123456789abcdef".repeat(4), "", "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
 
     public static Printed scenario(String name) throws FaultsException {
         return of(SheetReader.sheet(
-                NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>()));
+                Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()));
     }
 
     /** The plain sheet with some of its text replaced. */

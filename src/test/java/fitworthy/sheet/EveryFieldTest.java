@@ -16,10 +16,8 @@ import fitworthy.search.Change;
 import fitworthy.search.Mender;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -341,7 +339,7 @@ class EveryFieldTest {
         Set<String> seen = new HashSet<>();
         List<Node.Mapping> sheets = new ArrayList<>();
         for (String each : List.of("touring", "weekender", "overloaded")) {
-            sheets.add(NodeReader.read(Path.of("scenarios", each + ".yaml"), new ArrayList<>()));
+            sheets.add(Sheets.scenario(each));
         }
         for (String changes : BY_HAND) {
             Sheets.plainWith(changes);

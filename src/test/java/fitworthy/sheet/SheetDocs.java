@@ -143,6 +143,7 @@ final class SheetDocs {
                     .append(idle(field))
                     .append(" | ")
                     .append(writtenAs(field))
+                    .append(type == Sheet.class && SheetSchema.ofShelf(field).isPresent() ? ", or from the shelf" : "")
                     .append(plausible(field))
                     .append(" | ")
                     .append(field.description().needed() ? "yes" : "")

@@ -11,12 +11,17 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
+import fitworthy.shelf.Kind;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The JSON Schema (draft 2020-12) of a build sheet, made of the records that the reader binds. A field left empty
@@ -85,6 +90,9 @@ final class SheetSchema {
             ObjectNode property = properties.putObject(field.name());
             property.put("description", field.description().value() + plausible(field));
             value(field, property);
+            if (type == Sheet.class) {
+                ofShelf(field).ifPresent(kind -> orFromShelf(kind, field, property));
+            }
             if (field.content() == FieldSchema.Content.FIGURE
                     && field.description().in() == Dimension.COUNT
                     && field.description().within().isLimited()) {
@@ -224,6 +232,59 @@ final class SheetSchema {
         if (needed) {
             into.put("type", "object");
         }
+    }
+
+    /** The kind of thing that a field of the sheet may take from a shelf. */
+    static Optional<Kind> ofShelf(FieldSchema field) {
+        return Stream.of(Kind.values())
+                .filter(kind -> kind.inSheet().equals(field.name()))
+                .findFirst();
+    }
+
+    /**
+     * In place of a group there may be the name of a thing on the shelf, or that name under {@code from} and fields that
+     * stand over those of the shelf. What is in these is checked by the program alone, once both are put together.
+     */
+    private void orFromShelf(Kind kind, FieldSchema field, ObjectNode property) {
+        ObjectNode into = field.content() == FieldSchema.Content.GROUPS ? (ObjectNode) property.get("items") : property;
+        ObjectNode whole = NODES.objectNode();
+        for (String key : List.of("$ref", "type")) {
+            if (into.has(key)) {
+                whole.set(key, into.remove(key));
+            }
+        }
+        into.putObject("if").put("type", "string");
+        into.putObject("then").put("pattern", "\\S");
+        ObjectNode group = into.putObject("else");
+        ObjectNode taken = group.putObject("if");
+        taken.put("type", "object");
+        taken.set("required", texts("from"));
+        String name = Words.hyphenated(kind.record().getSimpleName()) + "-of-shelf";
+        group.putObject("then").put("$ref", "#/$defs/" + name);
+        group.set("else", whole);
+        ObjectNode over = definitions.putObject(name);
+        over.put(
+                "description",
+                "one of the " + kind.onShelf() + " of the shelf; what stands beside from is so on this sheet");
+        over.put("type", "object");
+        ObjectNode properties = over.putObject("properties");
+        properties.putObject("from").set("type", texts("string", "number"));
+        names(kind.record()).forEach(properties::putObject);
+        over.set("required", texts("from"));
+        over.put("additionalProperties", false);
+    }
+
+    /** The fields of a record and of all its kinds. */
+    private static Set<String> names(Class<? extends Record> type) {
+        Set<String> names = new TreeSet<>(RecordSchema.of(type).names());
+        for (FieldSchema field : RecordSchema.of(type).fields()) {
+            if (field.tellsKind()) {
+                for (Object kind : field.type().getEnumConstants()) {
+                    names.addAll(RecordSchema.of(((Variant) kind).details()).names());
+                }
+            }
+        }
+        return names;
     }
 
     /** The definition of a figure of a dimension, made on first use. */

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class InputFileTest {
 
     private static final String NO_FILE = "this is a pipe, a device or a socket, not a file";
-    private static final String LEADS_OUT = "a link leads from here out of the rule book's folder";
+    private static final String LEADS_OUT = "a link leads from here out of its folder";
 
     @TempDir
     private Path home;

@@ -15,8 +15,6 @@ import fitworthy.printout.picture.LabelPlaces.Box;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
-import fitworthy.source.NodeReader;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -53,9 +51,7 @@ class PicturesTest {
 
     private static Advice advised(String name) throws FaultsException {
         Sheet sheet = SheetReader.sheet(
-                NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>());
+                Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>());
         return Adviser.advise(Books.engine(), sheet);
     }
 

@@ -1,0 +1,48 @@
+package fitworthy.printout;
+
+import fitworthy.document.Page;
+import fitworthy.shelf.Kind;
+import fitworthy.shelf.Taken;
+import fitworthy.source.Words;
+import java.util.List;
+import java.util.Set;
+
+/** Where the figures behind an explanation come from, for those of what a sheet takes from its shelf. */
+final class FromShelf {
+
+    /** Their figures stand behind many measures that do not name them. */
+    private static final Set<Kind> UNNAMED = Set.of(Kind.VEHICLES, Kind.TRAILERS);
+
+    private final List<Taken> taken;
+    private final StringBuilder told = new StringBuilder();
+
+    FromShelf(List<Taken> taken) {
+        this.taken = taken;
+    }
+
+    /** Notes a line that is told, which may name something of the shelf. */
+    void told(String line) {
+        told.append(line).append('\n');
+    }
+
+    void print(Page page) {
+        List<Taken> named = taken.stream().filter(this::isNamed).toList();
+        if (named.isEmpty()) {
+            return;
+        }
+        page.wrapped(0, "From the shelf:");
+        for (Taken thing : named) {
+            String own = thing.own().isEmpty() ? "" : "; the sheet sets " + String.join(", ", thing.own());
+            page.hanging(
+                    "    ",
+                    thing.kind().inSheet() + " " + thing.name() + ": "
+                            + thing.place().file() + ":" + thing.place().line() + own);
+        }
+        page.blank();
+    }
+
+    /** A table shortens a long name. */
+    private boolean isNamed(Taken thing) {
+        return UNNAMED.contains(thing.kind()) || told.indexOf(Words.shortened(thing.name(), 30)) >= 0;
+    }
+}
