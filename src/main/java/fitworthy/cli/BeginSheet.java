@@ -1,11 +1,13 @@
 package fitworthy.cli;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.BriefPrintout;
 import fitworthy.printout.FaultPrintout;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.Shelves;
@@ -167,12 +169,13 @@ final class BeginSheet implements Callable<Integer> {
     /** Writes the sheet once it has been read as any other is. */
     private void write(String text, View view) throws FaultsException, NotWritten {
         List<Fault> faults = new ArrayList<>();
-        Advice advice = view.advise(tree(text, faults), faults);
+        Sheet sheet = view.read(tree(text, faults), faults).sheet();
         if (to == null) {
             around.out().print(text);
             around.out().flush();
             return;
         }
+        Advice advice = Adviser.advise(view.engine(), sheet);
         OutputFile.write(to, text);
         BriefPrintout.print(around.out(), advice);
         around.out().println();
