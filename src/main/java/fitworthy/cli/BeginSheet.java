@@ -1,14 +1,19 @@
 package fitworthy.cli;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.BriefPrintout;
 import fitworthy.printout.FaultPrintout;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
+import fitworthy.shelf.Shelf;
+import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.usual.Filling;
@@ -89,6 +94,12 @@ final class BeginSheet implements Callable<Integer> {
     /** Whether nothing more is typed in answer to a question. */
     private boolean ended;
 
+    @Option(
+            names = "--shelf",
+            paramLabel = "FOLDER",
+            description = "The shelf to take things from by name; by default the folder 'shelf' beside the file.")
+    private Path shelfFolder;
+
     BeginSheet(CommandContext around) {
         this.around = around;
     }
@@ -97,16 +108,37 @@ final class BeginSheet implements Callable<Integer> {
     public Integer call() throws FaultsException, NotWritten {
         RuleEngine engine = book.engine(around);
         List<Fault> faults = new ArrayList<>();
+        boolean asking = nothingNamed();
+        BufferedReader in = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
+        if (asking && to == null) {
+            answer(in, "A new file to write; nothing to print it", faults, typed -> fileFor(typed, faults));
+        }
+        Shelves shelves = shelfFolder == null ? Shelves.beside() : Shelves.in(shelfFolder);
+        Shelf shelf = shelves.of(name());
+        if (!shelf.faults().isEmpty()) {
+            throw new BadShelf(shelf.faults());
+        }
         SheetWords words = new SheetWords(
-                engine.book().tables().shopWords(), engine.book().regions().keySet(), faults);
-        if (nothingNamed()) {
-            ask(words);
+                engine.book().tables().shopWords(), shelf, engine.book().regions().keySet(), faults);
+        if (asking) {
+            ask(in, words);
         }
         SheetDraft.Whole whole = whole(words, engine.book());
         Names.refuse(faults);
         newFile(to);
-        write(SheetDraft.text(whole, tree -> Filling.filled(tree, engine.book(), new ArrayList<>())), engine);
+        String text = SheetDraft.text(
+                whole, left -> Filling.filled(shelves.expanded(tree(left, faults), faults), engine.book(), faults));
+        write(text, new View(engine, null, null, shelves));
         return ExitCodes.IN_ORDER;
+    }
+
+    /** What the sheet is called where no file is named. */
+    private String name() {
+        return to == null ? "sheet" : to.toString();
+    }
+
+    private Node.Mapping tree(String text, List<Fault> faults) {
+        return NodeReader.read(name(), text, faults);
     }
 
     private boolean nothingNamed() {
@@ -116,6 +148,7 @@ final class BeginSheet implements Callable<Integer> {
     private SheetDraft.Whole whole(SheetWords words, Book of) {
         return new SheetDraft.Whole(
                 words.vehicle(vehicle),
+                words.isOnShelf(vehicle),
                 words.fuel(fuel),
                 words.people(people),
                 words.region(region),
@@ -134,15 +167,15 @@ final class BeginSheet implements Callable<Integer> {
     }
 
     /** Writes the sheet once it has been read as any other is. */
-    private void write(String text, RuleEngine engine) throws FaultsException, NotWritten {
+    private void write(String text, View view) throws FaultsException, NotWritten {
         List<Fault> faults = new ArrayList<>();
-        Advice advice = new View(engine, null, null)
-                .advise(NodeReader.read(to == null ? "sheet" : to.toString(), text, faults), faults);
+        Sheet sheet = view.read(tree(text, faults), faults).sheet();
         if (to == null) {
             around.out().print(text);
             around.out().flush();
             return;
         }
+        Advice advice = Adviser.advise(view.engine(), sheet);
         OutputFile.write(to, text);
         BriefPrintout.print(around.out(), advice);
         around.out().println();
@@ -153,21 +186,17 @@ final class BeginSheet implements Callable<Integer> {
     }
 
     /** Asks for one thing after the other; the questions stand on the error stream, so that the sheet may be piped. */
-    private void ask(SheetWords words) throws FaultsException {
-        BufferedReader in = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
-        vehicle = answer(in, "The vehicle", words, words::vehicle);
-        fuel = answer(in, "Its fuel, diesel or petrol", words, words::fuel);
-        people = answer(in, "How many are aboard", words, words::people);
-        region = answer(in, "Where it is registered (" + String.join(", ", words.regions()) + ")", words, words::region);
-        trailer = answer(in, "The trailer, such as Camper=1400 kg; nothing where none", words, words::trailer);
+    private void ask(BufferedReader in, SheetWords words) {
+        vehicle = answer(in, "The vehicle", words.faults(), words::vehicle);
+        fuel = answer(in, "Its fuel, diesel or petrol", words.faults(), words::fuel);
+        people = answer(in, "How many are aboard", words.faults(), words::people);
+        region = answer(in, "Where it is registered (" + String.join(", ", words.regions()) + ")", words.faults(), words::region);
+        trailer = answer(in, "The trailer, such as Camper=1400 kg; nothing where none", words.faults(), words::trailer);
         parts = new ArrayList<>();
         String part = part(in, words);
         while (part != null && !part.isBlank()) {
             parts.add(part);
             part = part(in, words);
-        }
-        if (to == null) {
-            answer(in, "A new file to write; nothing to print it", words, typed -> fileFor(typed, words.faults()));
         }
     }
 
@@ -189,12 +218,12 @@ final class BeginSheet implements Callable<Integer> {
         return answer(
                 in,
                 "A part, such as bull bar or winch=26 kg; nothing when done",
-                words,
+                words.faults(),
                 typed -> typed.isBlank() ? typed : words.part(typed));
     }
 
     /** What is typed, asked for until nothing is wrong with it; null where the input has ended. */
-    private String answer(BufferedReader in, String question, SheetWords words, Function<String, ?> understood) {
+    private String answer(BufferedReader in, String question, List<Fault> faults, Function<String, ?> understood) {
         while (!ended) {
             around.err().print(question + ": ");
             around.err().flush();
@@ -203,11 +232,11 @@ final class BeginSheet implements Callable<Integer> {
             if (!ended) {
                 understood.apply(typed);
             }
-            if (words.faults().isEmpty()) {
+            if (faults.isEmpty()) {
                 return typed;
             }
-            FaultPrintout.print(around.err(), words.faults());
-            words.faults().clear();
+            FaultPrintout.print(around.err(), faults);
+            faults.clear();
         }
         return null;
     }

@@ -9,7 +9,10 @@ import fitworthy.sheet.SheetDraft.Towed;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.ShopWords;
 import fitworthy.sheet.ShopWords.Meaning;
+import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
+import fitworthy.shelf.Kind;
+import fitworthy.shelf.Shelf;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -22,15 +25,23 @@ import java.util.regex.Pattern;
  * Understands what is typed of a new sheet, as an option or in answer to a question.
  *
  * @param words what the rule book knows the trade's words to mean
+ * @param shelf what may be taken from it by name
  * @param regions those of the rule book
  * @param faults gets what is wrong with what was typed
  */
-record SheetWords(ShopWords words, Collection<String> regions, List<Fault> faults) {
+record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List<Fault> faults) {
 
     /** What begins so after the equals sign is a figure, and anything else a kind. */
     private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
+    /** What of a shelf is a part of a plan. */
+    private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
     /** What the engine may burn. */
     private static final List<String> FUELS = List.of("diesel", "petrol");
+
+    /** Whether a vehicle of this name lies on the shelf. */
+    boolean isOnShelf(String vehicle) {
+        return vehicle != null && shelf.of(Kind.VEHICLES).containsKey(vehicle.strip());
+    }
 
     /** @param typed null where nothing was */
     String vehicle(String typed) {
@@ -83,7 +94,8 @@ record SheetWords(ShopWords words, Collection<String> regions, List<Fault> fault
         String mass = after(typed);
         String right = "--trailer \"Camper=1400 kg\"";
         figure("--trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
-        return Optional.of(new Towed(name("--trailer", before(typed), right), mass));
+        String name = name("--trailer", before(typed), right);
+        return Optional.of(new Towed(name, mass, shelf.of(Kind.TRAILERS).containsKey(name)));
     }
 
     /**
@@ -96,7 +108,10 @@ record SheetWords(ShopWords words, Collection<String> regions, List<Fault> fault
         String said = after(typed);
         boolean figure = FIGURE.matcher(said).matches();
         String word = said.isEmpty() || figure ? name : said;
-        Optional<Meaning> meaning = words.of(word);
+        Optional<Kind> kept = KEPT.stream()
+                .filter(kind -> word.equals(name) && shelf.of(kind).containsKey(name))
+                .findFirst();
+        Optional<Meaning> meaning = kept.map(SheetWords::meaning).or(() -> words.of(word));
         if (meaning.isEmpty()) {
             if (!name.isEmpty()) {
                 tell(
@@ -114,7 +129,13 @@ record SheetWords(ShopWords words, Collection<String> regions, List<Fault> fault
                 tank ? Dimension.VOLUME : Dimension.MASS,
                 tank ? Plausible.CAPACITY : Plausible.PART_MASS,
                 tank ? "--part \"" + name + "=140 L\"" : "--part \"" + name + "=26 kg\"");
-        return new Wanted(name, meaning.get(), figure ? said : "");
+        return new Wanted(
+                name, meaning.get(), figure ? said : "", kept.map(Kind::inSheet).orElse(""));
+    }
+
+    /** What the name of something on the shelf stands for, as far as it says what a figure of it is. */
+    private static Meaning meaning(Kind kept) {
+        return new Meaning(List.of(), kept == Kind.TANKS ? List.of(Thing.FUEL_TANK) : List.of(Thing.CARGO));
     }
 
     private static String before(String typed) {

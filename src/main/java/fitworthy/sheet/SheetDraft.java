@@ -8,7 +8,6 @@ import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
-import fitworthy.source.NodeReader;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,8 +16,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -45,21 +44,28 @@ public final class SheetDraft {
     private final List<String> cargo = new ArrayList<>();
     private final Set<String> names = new HashSet<>();
 
-    /** A part, or what else is planned. @param figure a mass, or what a tank holds; empty where it was not said */
-    public record Wanted(String name, Meaning meaning, String figure) {}
+    /**
+     * A part, or what else is planned.
+     *
+     * @param figure a mass, or what a tank holds; empty where it was not said
+     * @param shelf the list of a sheet that takes it from the shelf; empty where it does not lie there
+     */
+    public record Wanted(String name, Meaning meaning, String figure, String shelf) {}
 
     /** A trailer. @param mass empty where it was not said */
-    public record Towed(String name, String mass) {}
+    public record Towed(String name, String mass, boolean shelf) {}
 
     /**
      * What the sheet is to hold.
      *
      * @param fuel what the engine burns, diesel or petrol
      * @param people how many are aboard, the driver counted
+     * @param shelf whether the vehicle lies on the shelf
      * @param regions among which its region is to be chosen
      */
     public record Whole(
             String vehicle,
+            boolean shelf,
             Tank.Liquid fuel,
             int people,
             String region,
@@ -76,24 +82,41 @@ public final class SheetDraft {
     /**
      * The text of a sheet, which a reader accepts.
      *
-     * @param filled fills in what such a sheet leaves to the rule book
+     * @param filled reads a sheet, with what it takes from the shelf and what it leaves to the rule book filled in
      */
-    public static String text(Whole whole, UnaryOperator<Node.Mapping> filled) {
-        Node.Mapping left = NodeReader.read("", new SheetDraft(whole, path -> true).text(), new ArrayList<>());
-        Node.Mapping tree = filled.apply(left);
+    public static String text(Whole whole, Function<String, Node.Mapping> filled) {
+        Node.Mapping tree = filled.apply(new SheetDraft(whole, path -> true).text());
         return new SheetDraft(whole, path -> path.in(tree) != null).text();
     }
 
     private String text() {
         names.add(MAIN_TANK);
-        tanks.add("name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes");
+        tanks.add("{name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes}");
         whole.parts().forEach(this::add);
         List<String> lines = new ArrayList<>(List.of(
                 "# Put a figure in place of each 'ask'. What is left out is taken as usual, and counts as a guess.",
                 "title: " + quoted(whole.vehicle()),
                 "region: " + whole.region() + "  # where it is registered: " + String.join(", ", whole.regions()),
                 "as-of: " + whole.day(),
-                "assume-usual: yes",
+                "assume-usual: yes"));
+        lines.addAll(vehicle());
+        list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
+        list("circuits:", circuits, lines);
+        list("tanks:", tanks, lines);
+        list("cargo:", cargo, lines);
+        whole.trailer().ifPresent(towed -> {
+            lines.addAll(trailer(towed));
+            lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");
+        });
+        lines.add("trip: {people: " + whole.people() + "}");
+        return String.join("\n", lines) + "\n";
+    }
+
+    private List<String> vehicle() {
+        if (whole.shelf()) {
+            return List.of("vehicle: " + quoted(whole.vehicle()));
+        }
+        return List.of(
                 "vehicle:",
                 "  name: " + quoted(whole.vehicle()),
                 "  size: {wheelbase: ask}  # the handbook",
@@ -101,25 +124,29 @@ public final class SheetDraft {
                 "  mass: {kerb: ask, front-axle: usual, rear-axle: usual, kerb-fuel: usual, kerb-driver: usual}",
                 "  # the plate; the handbook for gcm, towing, ball and roof",
                 "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
-                "  engine: {fuel: " + fuel() + "}"));
-        list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
-        list("circuits:", circuits, lines);
-        list("tanks:", tanks, lines);
-        list("cargo:", cargo, lines);
-        whole.trailer().ifPresent(towed -> {
-            lines.add("# a weighbridge, a ball scale; its plate for rated");
-            lines.add("trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass())
-                    + ", ball: ask, rated: ask}");
-            lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");
-        });
-        lines.add("trip: {people: " + whole.people() + "}");
-        return String.join("\n", lines) + "\n";
+                "  engine: {fuel: " + fuel() + "}");
+    }
+
+    private static List<String> trailer(Towed towed) {
+        if (towed.shelf()) {
+            return List.of("trailer: " + taken(towed.name(), towed.name(), "mass", towed.mass()));
+        }
+        return List.of(
+                "# a weighbridge, a ball scale; its plate for rated",
+                "trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass()) + ", ball: ask, rated: ask}");
+    }
+
+    /** What is taken from the shelf: by its name alone, or with what is otherwise on this sheet. */
+    private static String taken(String name, String own, String field, String figure) {
+        String more = (own.equals(name) ? "" : ", name: " + quoted(own))
+                + (figure.isEmpty() ? "" : ", " + field + ": " + figure);
+        return more.isEmpty() ? quoted(name) : "{from: " + quoted(name) + more + "}";
     }
 
     private static void list(String heading, List<String> entries, List<String> lines) {
         if (!entries.isEmpty()) {
             lines.add(heading);
-            entries.forEach(entry -> lines.add("  - {" + entry + "}"));
+            entries.forEach(entry -> lines.add("  - " + entry));
         }
     }
 
@@ -129,6 +156,12 @@ public final class SheetDraft {
 
     /** What a word stands for: its first part has its name, and what else it is belongs to that. */
     private void add(Wanted wanted) {
+        if (!wanted.shelf().isEmpty()) {
+            boolean tank = wanted.shelf().equals("tanks");
+            (tank ? tanks : wanted.shelf().equals("cargo") ? cargo : fitments)
+                    .add(taken(wanted.name(), free(wanted.name()), tank ? "capacity" : "mass", wanted.figure()));
+            return;
+        }
         List<Kind> kinds = wanted.meaning().kinds();
         String first = "";
         for (Kind kind : kinds) {
@@ -141,9 +174,9 @@ public final class SheetDraft {
             String name = first.isEmpty() ? free(Words.capital(wanted.name())) : first;
             String belongs = first.isEmpty() ? "" : ", part: " + quoted(first);
             switch (thing) {
-                case CIRCUIT -> circuits.add("name: " + quoted(name) + belongs);
-                case CARGO -> cargo.add("name: " + quoted(name)
-                        + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()));
+                case CIRCUIT -> circuits.add("{name: " + quoted(name) + belongs + "}");
+                case CARGO -> cargo.add("{name: " + quoted(name)
+                        + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()) + "}");
                 case FUEL_TANK -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no"));
                 case WATER_TANK -> tanks.add(tank(name, "water", wanted.figure(), "stock: no"));
                 case FUEL_CAN -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no, portable: yes"));
@@ -164,8 +197,8 @@ public final class SheetDraft {
                     .filter(field -> field.description().needed() && field.content() == FieldSchema.Content.FIGURE)
                     .map(field -> unless(path.to(field.name()), ", " + field.name() + ": ask"))
                     .collect(Collectors.joining());
-            fitments.add("name: " + quoted(own) + ", kind: " + word + (end.isEmpty() ? "" : ", end: " + end) + needed
-                    + unknown(path, figure));
+            fitments.add("{name: " + quoted(own) + ", kind: " + word + (end.isEmpty() ? "" : ", end: " + end) + needed
+                    + unknown(path, figure) + "}");
             first = first.isEmpty() ? own : first;
         }
         return first;
@@ -187,8 +220,8 @@ public final class SheetDraft {
 
     private String tank(String name, String liquid, String capacity, String more) {
         NodePath path = NodePath.of("tanks").to(tanks.size() + 1);
-        return "name: " + quoted(name) + ", liquid: " + liquid + ", capacity: " + orAsk(capacity) + ", " + more
-                + unless(path.to("fill"), ", fill: ask") + unless(path.to("at"), PLACE_ASKED);
+        return "{name: " + quoted(name) + ", liquid: " + liquid + ", capacity: " + orAsk(capacity) + ", " + more
+                + unless(path.to("fill"), ", fill: ask") + unless(path.to("at"), PLACE_ASKED) + "}";
     }
 
     /** What has to be known of all that weighs something, as far as nothing is usual of it. */

@@ -139,6 +139,28 @@ class BeginSheetTest {
     }
 
     @Test
+    void whatLiesOnTheShelfIsTakenByName() throws IOException {
+        Path sheet = folder.resolve("taken.yaml");
+        begin(
+                        List.of("Alloy tray", "Winch=30 kg", "Alloy tray", "awning"),
+                        "--shelf",
+                        "scenarios/shelf",
+                        "--to",
+                        sheet.toString())
+                .printed(0);
+        List<String> lines = Files.readAllLines(sheet);
+        for (String line : List.of(
+                "vehicle: Tarrenby 3.0 wagon",
+                "  - Alloy tray",
+                "  - {from: Winch, mass: 30 kg}",
+                "  - {from: Alloy tray, name: Alloy tray 2}",
+                "  - {name: Awning, kind: other}")) {
+            assertTrue(lines.contains(line), line + " is not in " + lines);
+        }
+        Ran.of("check", sheet.toString(), "--shelf", "scenarios/shelf").printed(1);
+    }
+
+    @Test
     void twoOfANameAreToldApartAndAnEndThatIsSaidIsTaken() {
         String sheet =
                 begin(List.of("lamps", "lamps", "rear springs", "Nellie=canopy", "Box: \"two\"=other")).out();
@@ -202,6 +224,8 @@ class BeginSheetTest {
         Path sheet = folder.resolve("asked.yaml");
         Path taken = Files.writeString(folder.resolve("taken.yaml"), "mine");
         Ran ran = asked(
+                taken.toString(),
+                sheet.toString(),
                 "Old wagon",
                 "deisel",
                 "diesel",
@@ -211,11 +235,9 @@ class BeginSheetTest {
                 "flux thing",
                 "bull bar",
                 "water tank=60 L",
-                "",
-                taken.toString(),
-                sheet.toString());
+                "");
         assertEquals(0, ran.code(), ran.err());
-        assertTrue(ran.err().contains("The vehicle: Its fuel, diesel or petrol: --fuel: 'deisel' is none"), ran.err());
+        assertTrue(ran.err().contains("Its fuel, diesel or petrol: --fuel: 'deisel' is none"), ran.err());
         assertTrue(ran.err().contains("--part: 'flux thing' is no kind of part"), ran.err());
         assertTrue(ran.err().contains("taken.yaml: is there already"), ran.err());
         ran.says("Written: " + sheet);
@@ -228,7 +250,7 @@ class BeginSheetTest {
     @Test
     void whoStopsAnsweringGetsNoSheetForWantOfWhatItNeeds() {
         asked().refused(2, "--vehicle: is missing");
-        asked("Old wagon", "diesel").refused(2, "--people: is missing");
-        assertTrue(asked("Old wagon", "diesel", "2").out().contains("title: Old wagon"));
+        asked("", "Old wagon", "diesel").refused(2, "--people: is missing");
+        assertTrue(asked("", "Old wagon", "diesel", "2").out().contains("title: Old wagon"));
     }
 }
