@@ -177,8 +177,7 @@ public record Sheet(
                             find = "a scale",
                             example = "82 kg +/- 3 kg")
                     Figure mass,
-            @Field(value = "where it sits", needed = true, example = "x: 2700 mm, y: 0 mm, z: 900 mm")
-                    Point at,
+            @Field(value = "where it sits", needed = true, example = "x: 2700 mm, y: 0 mm, z: 900 mm") Point at,
             @Field(value = "the part that it stands in or on, and is left with", find = "the plan", example = "Canopy")
                     String in,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,

@@ -13,12 +13,9 @@ import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.source.Words;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.EnumSet;
-import java.util.stream.Collectors;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * The JSON Schema (draft 2020-12) of a build sheet, made of the records that the reader binds. A field left empty
