@@ -115,7 +115,8 @@ public final class Inputs implements Iterator<Input>, Closeable {
         } else {
             open = file;
             lines = new LineReader(
-                    file.equals(InputFile.STANDARD_INPUT) ? standardInput : InputFile.open(file), InputFile.LARGEST_BYTES + 1);
+                    file.equals(InputFile.STANDARD_INPUT) ? standardInput : InputFile.open(file),
+                    InputFile.LARGEST_BYTES + 1);
         }
     }
 

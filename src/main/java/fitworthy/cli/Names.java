@@ -39,12 +39,7 @@ final class Names {
     /** The present id of a rule, by that or a former one; refuses one that the book does not have. */
     static String rule(String id, Book book) throws FaultsException {
         String present = book.formerIds().present(id);
-        check(
-                "RULE",
-                List.of(present),
-                book.cards().keySet(),
-                "the rule book has no rule",
-                rules(id, book));
+        check("RULE", List.of(present), book.cards().keySet(), "the rule book has no rule", rules(id, book));
         return present;
     }
 
@@ -55,7 +50,8 @@ final class Names {
                 .toList();
         if (near.isEmpty()) {
             String part = Words.nearest(
-                    typed, book.cards().keySet().stream().map(Names::withoutTopic).toList());
+                    typed,
+                    book.cards().keySet().stream().map(Names::withoutTopic).toList());
             near = book.cards().keySet().stream()
                     .filter(rule -> rule.contains(typed) || withoutTopic(rule).equals(part))
                     .toList();

@@ -23,7 +23,10 @@ import picocli.CommandLine.Parameters;
 /** Which sheet, and how it is looked at. */
 final class SheetOptions {
 
-    @Parameters(index = "0", paramLabel = "SHEET", description = "The build sheet, YAML or JSON; - for the standard input.")
+    @Parameters(
+            index = "0",
+            paramLabel = "SHEET",
+            description = "The build sheet, YAML or JSON; - for the standard input.")
     private Path sheetFile;
 
     @Mixin

@@ -22,8 +22,7 @@ public final class QuantityText {
     public static final int LONGEST = 100;
     public static final String NUMBER = "[0-9]{1,12}(?:\\.[0-9]{1,12})?";
     /** With a comma for the decimal point where it cannot stand between thousands. */
-    public static final String WITH_COMMA =
-            "(?:[0-9]{1,12},(?:[0-9]{1,2}|[0-9]{4,12})|0,[0-9]{3})";
+    public static final String WITH_COMMA = "(?:[0-9]{1,12},(?:[0-9]{1,2}|[0-9]{4,12})|0,[0-9]{3})";
     /** Spaces and a minus sign that look like the plain ones, as they come with copied text. */
     public static final String SPACE = "[\\s\\u00A0\\u2007\\u2009\\u202F]";
 
@@ -115,8 +114,7 @@ public final class QuantityText {
             throw new Unreadable(shown + " has no unit");
         }
         if (UnitWords.doubtful(given) != null) {
-            throw new Unreadable(
-                    shown + " has a unit that could be either of two: write " + UnitWords.doubtful(given));
+            throw new Unreadable(shown + " has a unit that could be either of two: write " + UnitWords.doubtful(given));
         }
         Dimension other = UnitWords.dimension(given);
         throw new Unreadable(

@@ -174,10 +174,7 @@ public final class Binder {
                 tree.tell(
                         entry.place(),
                         path.to(name),
-                        "no field has this name"
-                                + (cut
-                                        ? "; within braces a comma ends the value before it"
-                                        : known),
+                        "no field has this name" + (cut ? "; within braces a comma ends the value before it" : known),
                         cut
                                 ? "a decimal point, as in 3.5 m, or the value in quotes, as in '3,5 m'"
                                 : "one of " + String.join(", ", names));
@@ -188,9 +185,7 @@ public final class Binder {
     /** The groups that do have a field of this name, where they are few. */
     private String elsewhere(String name) {
         List<String> groups = FieldPlaces.of(page, name);
-        return groups.isEmpty() || groups.size() > MOST_GROUPS
-                ? ""
-                : "; it stands " + String.join(" and ", groups);
+        return groups.isEmpty() || groups.size() > MOST_GROUPS ? "" : "; it stands " + String.join(" and ", groups);
     }
 
     /** The kinds of part that do have a field, where this kind does not. */
@@ -323,7 +318,11 @@ public final class Binder {
             mapping.entries()
                     .forEach((name, entry) -> figures.put(name, values.figure(field, entry.value(), path.to(name))));
         } else {
-            tree.tell(node, path, "is " + node.described() + " where names with figures belong", examples.of(field, node));
+            tree.tell(
+                    node,
+                    path,
+                    "is " + node.described() + " where names with figures belong",
+                    examples.of(field, node));
         }
         return figures;
     }

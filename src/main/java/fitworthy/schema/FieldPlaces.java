@@ -13,6 +13,7 @@ final class FieldPlaces {
     private final String wanted;
     private final Set<String> wantedWords;
     private final List<String> found = new ArrayList<>();
+    private final List<String> ofKinds = new ArrayList<>();
 
     private FieldPlaces(String wanted) {
         this.wanted = wanted;
@@ -21,13 +22,13 @@ final class FieldPlaces {
 
     /**
      * The groups that have a field of this name, and the fields whose path has the same words in it, as
-     * {@code mass.kerb} has those of {@code kerb-mass}; in words that may follow "it stands". Of parts the kinds are told that
-     * have it.
+     * {@code mass.kerb} has those of {@code kerb-mass}; in words that may follow "it stands". Where there is none,
+     * the kinds of part that have it.
      */
     static List<String> of(Class<? extends Record> page, String name) {
         FieldPlaces places = new FieldPlaces(name);
         places.look(page, "", "");
-        return places.found;
+        return places.found.isEmpty() ? places.ofKinds : places.found;
     }
 
     /** @param group the name of the record's own field */
@@ -38,7 +39,7 @@ final class FieldPlaces {
                 .map(kind -> Words.hyphenated(((Enum<?>) kind).name()))
                 .collect(Collectors.joining(" or "));
         if (!kinds.isEmpty()) {
-            found.add("under " + path + " of kind " + kinds);
+            ofKinds.add("under " + path + " of kind " + kinds);
         }
         for (FieldSchema field : schema.fields()) {
             String inner = path.isEmpty() ? field.name() : path + "." + field.name();

@@ -33,8 +33,7 @@ final class ValueBinder {
     }
 
     String text(FieldSchema field, Node node, NodePath path) {
-        boolean blank =
-                node instanceof Node.Scalar scalar && scalar.text().isBlank();
+        boolean blank = node instanceof Node.Scalar scalar && scalar.text().isBlank();
         if (node instanceof Node.Scalar scalar
                 && !(field.description().needed() && blank)
                 && !(field.decides() && Mark.isAsked(scalar.text()))) {
@@ -43,9 +42,7 @@ final class ValueBinder {
         tree.tell(
                 node,
                 path,
-                blank
-                        ? "is blank: " + field.description().value()
-                        : "is " + node.described() + " where words belong",
+                blank ? "is blank: " + field.description().value() : "is " + node.described() + " where words belong",
                 examples.of(field, node));
         return "";
     }

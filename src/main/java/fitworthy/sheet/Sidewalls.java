@@ -18,8 +18,7 @@ import java.util.regex.Pattern;
 final class Sidewalls {
 
     /** A load index with what may stand after it: the one for dual fitting, the speed symbol or both. */
-    static final String INDEX_AND_SYMBOL =
-            "([0-9]{2,3})(?:/([0-9]{2,3}) ?([A-Za-z])?| ?([A-Za-z]))";
+    static final String INDEX_AND_SYMBOL = "([0-9]{2,3})(?:/([0-9]{2,3}) ?([A-Za-z])?| ?([A-Za-z]))";
 
     private static final Pattern WRITTEN = Pattern.compile(INDEX_AND_SYMBOL);
     private static final Pattern AFTER_SIZE = Pattern.compile("(.*\\S)\\s+(\\S+)");
@@ -42,7 +41,8 @@ final class Sidewalls {
         if (sheet.get("fitments") instanceof Node.Listing fitments) {
             for (int i = 1; i <= fitments.items().size(); i++) {
                 NodePath part = NodePath.of("fitments").to(i);
-                if (part.to("kind").in(sheet) instanceof Node.Scalar kind && kind.text().equals("tyres")) {
+                if (part.to("kind").in(sheet) instanceof Node.Scalar kind
+                        && kind.text().equals("tyres")) {
                     sidewalls.tyres(part, TyreDetails.Tyres.class);
                 }
             }
@@ -62,7 +62,9 @@ final class Sidewalls {
         if (fields.contains("size") && path.to("size").in(sheet) instanceof Node.Scalar size) {
             Matcher after = AFTER_SIZE.matcher(size.text().strip());
             Matcher written = after.matches() ? WRITTEN.matcher(after.group(2)) : null;
-            if (written != null && written.matches() && TyreSize.read(after.group(1)).isPresent()) {
+            if (written != null
+                    && written.matches()
+                    && TyreSize.read(after.group(1)).isPresent()) {
                 put(path.to("size"), after.group(1), size);
                 given(path.to("load-index"), written.group(1), size);
                 further(path, fields, written, size);

@@ -58,7 +58,7 @@ class BatchTest {
         return JSON.writeValueAsString(plain(NodeReader.read("f", yaml, new ArrayList<>())));
     }
 
-    private static Ran piped(String in, String... args) {
+    static Ran piped(String in, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int code = Fitworthy.run(

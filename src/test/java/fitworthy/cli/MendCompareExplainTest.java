@@ -136,7 +136,24 @@ class MendCompareExplainTest {
                                 PLAIN,
                                 "--as-of",
                                 "today"),
-                        new Refused(2, "the sheet leaves no choice open", "compare", PLAIN),
+                        new Refused(
+                                2,
+                                "SHEET: options: the sheet leaves no choice open, so that there is nothing to compare\n"
+                                        + "    right: add what is still open to the sheet, such as options: [{name: To"
+                                        + " choose, choices: [{name: with, parts: [Alloy tray]}, {name: without}]}]",
+                                "compare",
+                                PLAIN),
+                        new Refused(
+                                2,
+                                "--option: the sheet has no option 'alloy'\n    right: one of Box (steel, alloy, none),",
+                                "compare",
+                                boxes("choice"),
+                                "--option",
+                                "alloy"),
+                        new Refused(2, "right: one of water.", "explain", PLAIN, "water"),
+                        new Refused(2, "right: one of mass.gvm-over\n", "explain", PLAIN, "gvm-ovr"),
+                        new Refused(2, "right: one of mass.gvm-over, mass.gvm-tight,", "explain", PLAIN, "gvm"),
+                        new Refused(2, "or one of the topics ", "explain", PLAIN, "xxxxxxxxxxxxxxxxxxxxx"),
                         new Refused(
                                 2,
                                 "--option: the sheet has no option 'Rak' (did you mean 'Rack'?)",

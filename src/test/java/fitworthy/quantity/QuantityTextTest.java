@@ -156,12 +156,10 @@ class QuantityTextTest {
     @Test
     void smallAndLargeLettersOfADimensionMeanOneUnit() {
         for (Dimension dimension : Dimension.values()) {
-            dimension
-                    .units()
-                    .forEach((unit, size) -> {
-                        assertEquals(size, UnitWords.size(dimension, unit.toLowerCase(Locale.ROOT)), unit);
-                        assertEquals(size, UnitWords.size(dimension, unit.toUpperCase(Locale.ROOT)), unit);
-                    });
+            dimension.units().forEach((unit, size) -> {
+                assertEquals(size, UnitWords.size(dimension, unit.toLowerCase(Locale.ROOT)), unit);
+                assertEquals(size, UnitWords.size(dimension, unit.toUpperCase(Locale.ROOT)), unit);
+            });
         }
     }
 

@@ -258,9 +258,7 @@ class EveryFieldTest {
         Set<String> looked = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
             String name = field.getKey();
-            if (SheetFields.decidesNothing(name)
-                    || FOR_THE_SEARCH.containsKey(name)
-                    || name.equals(FOR_THE_FILLING)) {
+            if (SheetFields.decidesNothing(name) || FOR_THE_SEARCH.containsKey(name) || name.equals(FOR_THE_FILLING)) {
                 List<Found> found = places.getOrDefault(name, List.of());
                 for (Found each : found.subList(0, Math.min(3, found.size()))) {
                     if (turns(each, field.getValue())) {

@@ -15,8 +15,9 @@ import org.junit.jupiter.api.Test;
 /** A sheet with two things wrong is told both at once, so that nobody mends one and is then refused for the other. */
 class PairsOfFaultsTest {
 
-    private static final List<Spoilt> ALL =
-            Stream.concat(SheetReaderTest.SHAPE.stream(), SheetReaderTest.BEYOND_SHAPE.stream()).toList();
+    private static final List<Spoilt> ALL = Stream.concat(
+                    SheetReaderTest.SHAPE.stream(), SheetReaderTest.BEYOND_SHAPE.stream())
+            .toList();
 
     /** What cannot be told beside another fault, and why. */
     private static final List<Hidden> HIDDEN = List.of(
@@ -78,8 +79,9 @@ class PairsOfFaultsTest {
     /** Path and problem of each, without the place, which the other moves. */
     private static Set<String> problems(List<String> faults) {
         Set<String> problems = new TreeSet<>();
-        faults.forEach(fault -> problems.add(
-                fault.replaceFirst(" -> .*", "").replaceFirst("^[0-9:]+ ", "").replaceFirst("first on line [0-9]+", "")));
+        faults.forEach(fault -> problems.add(fault.replaceFirst(" -> .*", "")
+                .replaceFirst("^[0-9:]+ ", "")
+                .replaceFirst("first on line [0-9]+", "")));
         return problems;
     }
 }

@@ -481,7 +481,11 @@ class SheetReaderTest {
                         "26:26 occupants.1.mass: '80' has no unit",
                         "32:14 cases.1.aboard.1: 'Diver' is not among the occupants (did you mean 'Driver'?)"),
                 BadSheet.faults(BadSheet.with(
-                                "occupants:", "ocupants:", "mass: 80 kg, at: {x: 1500", "mass: 80, at: {x: 1500", "[Driver]",
+                                "occupants:",
+                                "ocupants:",
+                                "mass: 80 kg, at: {x: 1500",
+                                "mass: 80, at: {x: 1500",
+                                "[Driver]",
                                 "[Diver]"))
                         .stream()
                         .map(fault -> fault.replaceFirst(" -> .*", ""))
@@ -513,13 +517,11 @@ class SheetReaderTest {
                 List.of("8:60 vehicle.tyres.speed-symbol: is 'T', but '116S' gives S -> one of the two, as the"
                         + " sidewall says"),
                 BadSheet.faults(BadSheet.with(
-                        "  mass:\n",
-                        TYRES.formatted("size: 265/65R17, load-index: 116S, speed-symbol: T"))));
+                        "  mass:\n", TYRES.formatted("size: 265/65R17, load-index: 116S, speed-symbol: T"))));
         assertEquals(
                 List.of("8:45 vehicle.tyres.load-index: is '110', but '265/65R17 112S' gives 112 -> one of the two,"
                         + " as the sidewall says"),
-                BadSheet.faults(BadSheet.with(
-                        "  mass:\n", TYRES.formatted("size: 265/65R17 112S, load-index: 110"))));
+                BadSheet.faults(BadSheet.with("  mass:\n", TYRES.formatted("size: 265/65R17 112S, load-index: 110"))));
     }
 
     @Test
