@@ -90,9 +90,7 @@ public final class Adviser {
         return guesses.isEmpty()
                 ? advice
                 : telling.apply(new Guessing(
-                        advice,
-                        guesses,
-                        left -> untold(engine, Guesses.leftOut(sheet, left), cases, bounds)));
+                        advice, guesses, left -> untold(engine, Guesses.leftOut(sheet, left), cases, bounds)));
     }
 
     /** The same as if every guess were stated: what rests on one is not told apart. */

@@ -252,8 +252,7 @@ public final class TableReader {
             } else if (ShopWords.isKind(word)) {
                 tell(row, "word", "'" + word + "' is a kind of part by itself", "leave the row out");
             }
-            if (faults.size() == before
-                    && meanings.put(ShopWords.plain(word), ShopWords.Meaning.of(terms)) != null) {
+            if (faults.size() == before && meanings.put(ShopWords.plain(word), ShopWords.Meaning.of(terms)) != null) {
                 tell(row, "word", "a second row for '" + word + "'", "one row a word");
             }
         }

@@ -41,8 +41,9 @@ import picocli.CommandLine.Option;
         name = "sheet",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for each"
-                + " figure that is neither known nor usual. Asks for one after the other where nothing is named.",
+        description =
+                "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for each"
+                        + " figure that is neither known nor usual. Asks for one after the other where nothing is named.",
         footer = {
             "",
             "Example:",
@@ -119,7 +120,10 @@ final class BeginSheet implements Callable<Integer> {
             throw new BadShelf(shelf.faults());
         }
         SheetWords words = new SheetWords(
-                engine.book().tables().shopWords(), shelf, engine.book().regions().keySet(), faults);
+                engine.book().tables().shopWords(),
+                shelf,
+                engine.book().regions().keySet(),
+                faults);
         if (asking) {
             ask(in, words);
         }
@@ -190,7 +194,11 @@ final class BeginSheet implements Callable<Integer> {
         vehicle = answer(in, "The vehicle", words.faults(), words::vehicle);
         fuel = answer(in, "Its fuel, diesel or petrol", words.faults(), words::fuel);
         people = answer(in, "How many are aboard", words.faults(), words::people);
-        region = answer(in, "Where it is registered (" + String.join(", ", words.regions()) + ")", words.faults(), words::region);
+        region = answer(
+                in,
+                "Where it is registered (" + String.join(", ", words.regions()) + ")",
+                words.faults(),
+                words::region);
         trailer = answer(in, "The trailer, such as Camper=1400 kg; nothing where none", words.faults(), words::trailer);
         parts = new ArrayList<>();
         String part = part(in, words);

@@ -116,7 +116,8 @@ record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List
             if (!name.isEmpty()) {
                 tell(
                         "--part",
-                        "'" + Words.shortened(word, 60) + "' is no kind of part, and no word for one that the rule book knows"
+                        "'" + Words.shortened(word, 60)
+                                + "' is no kind of part, and no word for one that the rule book knows"
                                 + Words.suggestion(word, words.all()),
                         right);
             }

@@ -27,9 +27,12 @@ public final class BriefPrintout {
         Arrangement arrangement = Arrangement.of(advice);
         page.wrapped(0, Verdict.of(arrangement));
         List<Told> found = arrangement.told(Severity.CONFIRM);
-        found.stream().limit(MOST).forEach(told -> page.hanging(
-                String.format(Locale.ROOT, "%-9s", told.head().severity().name()),
-                Wording.fill(told.head().card().title(), told.head().worst())));
+        found.stream()
+                .limit(MOST)
+                .forEach(told -> page.hanging(
+                        String.format(
+                                Locale.ROOT, "%-9s", told.head().severity().name()),
+                        Wording.fill(told.head().card().title(), told.head().worst())));
         if (found.size() > MOST) {
             page.wrapped(9, "and " + (found.size() - MOST) + " more");
         }

@@ -10,8 +10,6 @@ import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;

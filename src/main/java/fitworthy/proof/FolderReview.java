@@ -21,7 +21,8 @@ final class FolderReview {
     private static final Set<String> OF_TOPIC = Set.of("cards.yaml", "practice.yaml", "cases.yaml");
     /** What the folders hold that are no topic's. */
     private static final Map<String, Set<String>> OTHERS = Map.of(
-            "tables", Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv", "synonyms.csv"),
+            "tables",
+            Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv", "synonyms.csv"),
             UsualFigures.FOLDER,
             Stream.concat(UsualFigures.PAGES.stream(), Stream.of("places.yaml", "cases.yaml"))
                     .collect(Collectors.toSet()));

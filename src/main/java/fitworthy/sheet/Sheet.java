@@ -170,7 +170,12 @@ public record Sheet(
                             find = "a scale",
                             example = "82 kg +/- 3 kg")
                     Figure mass,
-            @Field(value = "the place, seated", needed = true, inWords = true, example = "x: 1500 mm, y: -370 mm, z: 900 mm") Point at) {}
+            @Field(
+                            value = "the place, seated",
+                            needed = true,
+                            inWords = true,
+                            example = "x: 1500 mm, y: -370 mm, z: 900 mm")
+                    Point at) {}
 
     /** A piece of cargo. */
     public record Load(
@@ -183,7 +188,8 @@ public record Sheet(
                             find = "a scale",
                             example = "82 kg +/- 3 kg")
                     Figure mass,
-            @Field(value = "where it sits", needed = true, inWords = true, example = "x: 2700 mm, y: 0 mm, z: 900 mm") Point at,
+            @Field(value = "where it sits", needed = true, inWords = true, example = "x: 2700 mm, y: 0 mm, z: 900 mm")
+                    Point at,
             @Field(value = "the part that it stands in or on, and is left with", find = "the plan", example = "Canopy")
                     String in,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,

@@ -133,7 +133,8 @@ public final class SheetDraft {
         }
         return List.of(
                 "# a weighbridge, a ball scale; its plate for rated",
-                "trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass()) + ", ball: ask, rated: ask}");
+                "trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass())
+                        + ", ball: ask, rated: ask}");
     }
 
     /** What is taken from the shelf: by its name alone, or with what is otherwise on this sheet. */
@@ -175,8 +176,9 @@ public final class SheetDraft {
             String belongs = first.isEmpty() ? "" : ", part: " + quoted(first);
             switch (thing) {
                 case CIRCUIT -> circuits.add("{name: " + quoted(name) + belongs + "}");
-                case CARGO -> cargo.add("{name: " + quoted(name)
-                        + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()) + "}");
+                case CARGO ->
+                    cargo.add("{name: " + quoted(name)
+                            + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()) + "}");
                 case FUEL_TANK -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no"));
                 case WATER_TANK -> tanks.add(tank(name, "water", wanted.figure(), "stock: no"));
                 case FUEL_CAN -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no, portable: yes"));

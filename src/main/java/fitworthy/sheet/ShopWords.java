@@ -72,7 +72,8 @@ public record ShopWords(Map<String, Meaning> meanings) {
 
         /** Whether it is a tank and no part. */
         public boolean isTank() {
-            return kinds.isEmpty() && things.stream().noneMatch(thing -> thing == Thing.CIRCUIT || thing == Thing.CARGO);
+            return kinds.isEmpty()
+                    && things.stream().noneMatch(thing -> thing == Thing.CIRCUIT || thing == Thing.CARGO);
         }
 
         private String onSheet() {

@@ -29,7 +29,12 @@ public record Tank(
                         find = "the plan",
                         example = "100 %")
                 Figure fill,
-        @Field(value = "where its middle sits", needed = true, inWords = true, example = "x: 2400 mm, y: 0 mm, z: 600 mm") Point at,
+        @Field(
+                        value = "where its middle sits",
+                        needed = true,
+                        inWords = true,
+                        example = "x: 2400 mm, y: 0 mm, z: 600 mm")
+                Point at,
         @Field(
                         value = "whether the vehicle came with it, so that its shell is in the kerb mass",
                         needed = true,

@@ -90,11 +90,15 @@ final class UsualFilling {
         NodePath holder = NodePath.of(entry.field().holder());
         Node node = holder.in(tree);
         if (!entry.field().listed()) {
-            if (node instanceof Node.Mapping || all && node == null && !entry.field().thing().equals("trailer")) {
+            if (node instanceof Node.Mapping
+                    || all && node == null && !entry.field().thing().equals("trailer")) {
                 thing(entry, holder);
             }
         } else if (node instanceof Node.Listing listing) {
-            String kind = entry.field().kind().map(part -> Words.hyphenated(part.name())).orElse("");
+            String kind = entry.field()
+                    .kind()
+                    .map(part -> Words.hyphenated(part.name()))
+                    .orElse("");
             IntStream.rangeClosed(1, listing.items().size())
                     .filter(i -> listing.items().get(i - 1) instanceof Node.Mapping item
                             && (kind.isEmpty() || text(item.get("kind")).equals(kind)))
@@ -136,7 +140,10 @@ final class UsualFilling {
         return switch (term.relation()) {
             case IS -> held.equals(term.word());
             case HAS -> (" " + held.toLowerCase(Locale.ROOT)).contains(" " + term.word());
-            default -> figure(held, entry, term).filter(figure -> figure.isBelow(amount(entry, term))).isPresent();
+            default ->
+                figure(held, entry, term)
+                        .filter(figure -> figure.isBelow(amount(entry, term)))
+                        .isPresent();
         };
     }
 
@@ -177,7 +184,11 @@ final class UsualFilling {
                 .map(amount -> held.mark().isGuess()
                         ? GuessSpread.of(
                                 amount,
-                                entry.field().to(per.path()).orElseThrow().description().in(),
+                                entry.field()
+                                        .to(per.path())
+                                        .orElseThrow()
+                                        .description()
+                                        .in(),
                                 false)
                         : amount)
                 .map(amount -> amount.dividedBy(amount(entry, per)).times(read(field, value.value())))
@@ -208,15 +219,15 @@ final class UsualFilling {
             return group.with(name, value);
         }
         if (held instanceof Node.Listing) {
-            return Trees.with(group, path(steps.subList(0, 2)),
+            return Trees.with(
+                    group,
+                    path(steps.subList(0, 2)),
                     with((Node.Mapping) path(steps.subList(0, 2)).in(group), rest.subList(1, rest.size()), value));
         }
         return group.with(
                 name,
                 with(
-                        held instanceof Node.Mapping mapping
-                                ? mapping
-                                : new Node.Mapping(value.place(), Map.of()),
+                        held instanceof Node.Mapping mapping ? mapping : new Node.Mapping(value.place(), Map.of()),
                         rest,
                         value));
     }

@@ -1,7 +1,7 @@
 package fitworthy.usual;
 
-import fitworthy.quantity.Figure;
 import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Node;
@@ -28,7 +28,8 @@ final class WholeItems {
         }
         String fuel = text(NodePath.parse("vehicle.engine.fuel").in(tree));
         if (tree.get("tanks") == null && fuel.matches("diesel|petrol")) {
-            tree = tree.with("tanks", list(tree.place(), List.of(Map.of("name", "Main tank", "liquid", fuel, "stock", "yes"))));
+            tree = tree.with(
+                    "tanks", list(tree.place(), List.of(Map.of("name", "Main tank", "liquid", fuel, "stock", "yes"))));
         }
         return tree;
     }
@@ -58,8 +59,9 @@ final class WholeItems {
                 items.stream()
                         .<Node>map(item -> {
                             Map<String, Node.Entry> fields = new LinkedHashMap<>();
-                            new TreeMap<>(item).forEach((name, text) ->
-                                    fields.put(name, new Node.Entry(place, new Node.Scalar(place, text, false))));
+                            new TreeMap<>(item)
+                                    .forEach((name, text) -> fields.put(
+                                            name, new Node.Entry(place, new Node.Scalar(place, text, false))));
                             return new Node.Mapping(place, fields);
                         })
                         .toList());

@@ -117,7 +117,8 @@ class ShopWordsTest {
         assertEquals(
                 "a tank, listed under tanks with liquid: water",
                 told("water tank").get(0).mend());
-        assertEquals("kind: battery, and kind: charger", told("dual battery").get(1).mend());
+        assertEquals(
+                "kind: battery, and kind: charger", told("dual battery").get(1).mend());
     }
 
     @Test

@@ -30,8 +30,8 @@ class BeginSheetTest {
     private Path folder;
 
     private static Ran begin(List<String> parts, String... more) {
-        List<String> line = new ArrayList<>(List.of(
-                "begin", "sheet", "--vehicle", "Tarrenby 3.0 wagon", "--fuel", "diesel", "--people", "4"));
+        List<String> line = new ArrayList<>(
+                List.of("begin", "sheet", "--vehicle", "Tarrenby 3.0 wagon", "--fuel", "diesel", "--people", "4"));
         parts.forEach(part -> line.addAll(List.of("--part", part)));
         line.addAll(List.of(more));
         return Ran.of(line.toArray(String[]::new));
@@ -118,7 +118,8 @@ class BeginSheetTest {
         List<String> words = List.copyOf(Books.shipped().tables().shopWords().all());
         Ran ran = begin(words);
         assertEquals(0, ran.code(), ran.err());
-        long asked = ran.out().lines().filter(line -> line.startsWith("  - {name: ")).count();
+        long asked =
+                ran.out().lines().filter(line -> line.startsWith("  - {name: ")).count();
         assertTrue(asked >= words.size(), asked + " of " + words.size());
     }
 
@@ -162,8 +163,8 @@ class BeginSheetTest {
 
     @Test
     void twoOfANameAreToldApartAndAnEndThatIsSaidIsTaken() {
-        String sheet =
-                begin(List.of("lamps", "lamps", "rear springs", "Nellie=canopy", "Box: \"two\"=other")).out();
+        String sheet = begin(List.of("lamps", "lamps", "rear springs", "Nellie=canopy", "Box: \"two\"=other"))
+                .out();
         for (String line : List.of(
                 "name: Lamps, kind: lamps",
                 "name: Lamps 2, kind: lamps",
@@ -216,7 +217,8 @@ class BeginSheetTest {
         Path sheet = Files.writeString(folder.resolve("mine.yaml"), "mine");
         begin(List.of("winch"), "--to", sheet.toString()).refused(2, "is there already, and is not written over");
         assertEquals("mine", Files.readString(sheet));
-        begin(List.of("winch"), "--to", folder.resolve("none/x.yaml").toString()).refused(74, "there is no such folder");
+        begin(List.of("winch"), "--to", folder.resolve("none/x.yaml").toString())
+                .refused(74, "there is no such folder");
     }
 
     @Test

@@ -54,7 +54,11 @@ class WritingRulesDocTest {
     }
 
     private static String example(String begin, int which) throws IOException {
-        return chapter(begin).split("\n\n(?= {4}\\S)")[which].split("\n\n")[0].stripTrailing().stripIndent() + "\n";
+        return chapter(begin)
+                        .split("\n\n(?= {4}\\S)")[which]
+                        .split("\n\n")[0]
+                        .stripTrailing()
+                        .stripIndent() + "\n";
     }
 
     private static void append(Path file, String text) throws IOException {

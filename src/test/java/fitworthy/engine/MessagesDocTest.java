@@ -34,8 +34,8 @@ class MessagesDocTest {
 
     private static String sources() throws IOException {
         List<Path> files = new ArrayList<>();
-        for (String room :
-                List.of("source", "schema", "quantity", "sheet", "shelf", "rules", "book", "engine", "usual", "proof")) {
+        for (String room : List.of(
+                "source", "schema", "quantity", "sheet", "shelf", "rules", "book", "engine", "usual", "proof")) {
             try (Stream<Path> all = Files.list(MAIN.resolve(room))) {
                 all.forEach(files::add);
             }
