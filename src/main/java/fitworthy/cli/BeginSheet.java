@@ -31,7 +31,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -227,18 +227,22 @@ final class BeginSheet implements Callable<Integer> {
                 in,
                 "A part, such as bull bar or winch=26 kg; nothing when done",
                 words.faults(),
-                typed -> typed.isBlank() ? typed : words.part(typed));
+                typed -> {
+                    if (!typed.isBlank()) {
+                        words.part(typed);
+                    }
+                });
     }
 
     /** What is typed, asked for until nothing is wrong with it; null where the input has ended. */
-    private String answer(BufferedReader in, String question, List<Fault> faults, Function<String, ?> understood) {
+    private String answer(BufferedReader in, String question, List<Fault> faults, Consumer<String> understood) {
         while (!ended) {
             around.err().print(question + ": ");
             around.err().flush();
             String typed = line(in);
             ended = typed == null;
             if (!ended) {
-                understood.apply(typed);
+                understood.accept(typed);
             }
             if (faults.isEmpty()) {
                 return typed;
