@@ -2,10 +2,8 @@ package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
-import fitworthy.figures.Measures;
+import fitworthy.advice.Refigured.Key;
 import fitworthy.figures.measure.Measure;
-import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
 import java.util.Comparator;
@@ -13,10 +11,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * How much of the spread of what was compared each guess of the sheet brings: by how much its variance falls once that
@@ -28,13 +24,6 @@ public final class GuessShares {
     private final Advice advice;
     private final Map<Missing, Map<Key, Measure>> withoutOne = new LinkedHashMap<>();
     private Map<Key, Measure> withoutAny;
-
-    /** What a measure is known by. */
-    private record Key(String name, String subject, String loadCase) {
-        static Key of(Measure measure) {
-            return new Key(measure.getName(), measure.getSubject(), measure.getLoadCase());
-        }
-    }
 
     private GuessShares(Advice advice) {
         this.advice = advice;
@@ -95,16 +84,6 @@ public final class GuessShares {
     }
 
     private Map<Key, Measure> figures(Predicate<Missing> settled) {
-        Plan plan = new Plan(
-                Guesses.settled(advice.sheet(), settled),
-                advice.book().tables(),
-                new RecordedPractice(advice.book(), advice.sheet())::figure);
-        Set<String> looked = advice.facts().keySet();
-        List<Loading> loadings = Loading.all(plan).stream()
-                .filter(loading -> looked.contains(loading.loadCase().name()))
-                .toList();
-        return Stream.concat(
-                        Measures.of(plan).stream(), loadings.stream().flatMap(loading -> Measures.of(loading).stream()))
-                .collect(Collectors.toMap(Key::of, measure -> measure, (one, other) -> one));
+        return Refigured.of(advice, Guesses.settled(advice.sheet(), settled));
     }
 }

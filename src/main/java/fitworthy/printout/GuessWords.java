@@ -13,12 +13,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What rests on guesses, in words. */
 final class GuessWords {
 
     /** The share of a spread from which on a guess is named by itself. */
     private static final double WORTH_NAMING = 0.1;
+
+    /** How many guesses are named of what rests on many. */
+    private static final int NAMED = 4;
 
     private static final String USUAL = "the book's usual figure";
 
@@ -47,28 +51,28 @@ final class GuessWords {
                 .orElse("");
         Map<Missing, Double> shares =
                 spread.isEmpty() ? Map.of() : arrangement.shares().of(outcome);
-        String found = "Guessed, so find out first: " + names(guesses) + ".";
-        return shares.isEmpty() ? List.of(found) : List.of(found, "Of the " + spread + ", " + parts(shares) + ".");
+        return List.of("Guessed, so find out first: " + first(guesses, shares, spread) + ".");
     }
 
-    /** What the guesses bring of a spread: the greatest each by itself, all others together. The rest is stated. */
-    private static String parts(Map<Missing, Double> shares) {
-        List<String> parts = new ArrayList<>();
-        double others = 0;
-        for (Map.Entry<Missing, Double> share : shares.entrySet()) {
-            if (share.getValue() >= WORTH_NAMING) {
-                parts.add(share.getKey().path() + (parts.isEmpty() ? " brings " : " ") + percent(share.getValue()));
-            } else {
-                others += share.getValue();
+    /** The few guesses that bring most of a spread, or stand first on the sheet, and how many others there are. */
+    private static String first(List<Missing> guesses, Map<Missing, Double> shares, String spread) {
+        List<Missing> sorted = Stream.concat(
+                        shares.keySet().stream().filter(guesses::contains),
+                        guesses.stream().filter(guess -> !shares.containsKey(guess)))
+                .toList();
+        List<String> named = new ArrayList<>();
+        for (Missing guess : sorted.subList(0, Math.min(NAMED, sorted.size()))) {
+            List<String> beside = new ArrayList<>();
+            if (guess.mark() == Mark.USUAL) {
+                beside.add(USUAL);
             }
+            if (shares.getOrDefault(guess, 0.0) >= WORTH_NAMING) {
+                beside.add(percent(shares.get(guess)) + (named.isEmpty() ? " of the " + spread : ""));
+            }
+            named.add(guess.path() + (beside.isEmpty() ? "" : " (" + String.join(", ", beside) + ")"));
         }
-        if (Math.round(others * 100) > 0) {
-            parts.add(
-                    parts.isEmpty()
-                            ? "all guesses together bring " + percent(others)
-                            : "other guesses " + percent(others));
-        }
-        return parts.isEmpty() ? "guesses bring less than 1 %" : String.join(", ", parts);
+        int others = sorted.size() - named.size();
+        return String.join(", ", named) + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "");
     }
 
     private static String percent(double share) {

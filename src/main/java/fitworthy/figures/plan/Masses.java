@@ -196,21 +196,39 @@ public final class Masses {
     /** The axles of the vehicle as made, where each acts as planned, with the fuel and driver of the kerb mass in them. */
     public static List<PointMass> axles(Plan plan) {
         Vehicle.Masses mass = plan.vehicle().mass();
-        Figure zero = Figure.of(0, 0);
         double kerbShare = mass.kerb().tolerance() / Math.sqrt(2);
+        Figure rear = plan.stretch().rearAxleMass(plan.vehicle());
+        return mass.frontAxle().guess().isPresent()
+                        && mass.rearAxle().guess().isPresent()
+                        && mass.kerb().guess().isEmpty()
+                ? guessedAxles(plan, rear)
+                : List.of(
+                        axle("vehicle, front axle", bare(mass.frontAxle(), kerbShare), Figure.of(0, 0), plan),
+                        axle("vehicle, rear axle", bare(mass.rearAxle(), kerbShare), rear, plan));
+    }
+
+    /**
+     * The axles where the kerb mass is stated and how it stands on them is guessed: what one may carry more the other
+     * carries less, as if the front's place were off by so much. The sum is as sure as the kerb mass.
+     */
+    private static List<PointMass> guessedAxles(Plan plan, Figure rear) {
+        Vehicle.Masses mass = plan.vehicle().mass();
+        Figure front = mass.frontAxle();
+        double share = mass.kerb().orTolerance(BARE_VEHICLE_TOLERANCE).tolerance() / Math.sqrt(2);
+        double split = Math.sqrt(Math.max(0, front.tolerance() * front.tolerance() - share * share));
+        Figure off = Figure.of(0, split * plan.wheelbase().value() / front.value());
         return List.of(
-                new PointMass(
-                        "vehicle, front axle",
-                        Sort.VEHICLE,
-                        bare(mass.frontAxle(), kerbShare),
-                        new Point(zero, zero, mass.cogHeight()),
-                        false),
-                new PointMass(
-                        "vehicle, rear axle",
-                        Sort.VEHICLE,
-                        bare(mass.rearAxle(), kerbShare),
-                        new Point(plan.stretch().rearAxleMass(plan.vehicle()), zero, mass.cogHeight()),
-                        false));
+                axle("vehicle, front axle", Figure.of(front.value(), share), off, plan),
+                axle("vehicle, rear axle", Figure.of(mass.rearAxle().value(), share), rear, plan));
+    }
+
+    private static PointMass axle(String name, Figure mass, Figure x, Plan plan) {
+        return new PointMass(
+                name,
+                Sort.VEHICLE,
+                mass,
+                new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()),
+                false);
     }
 
     /** The vehicle at its axles, less the fuel and the driver counted in its kerb mass. */

@@ -1,0 +1,37 @@
+package fitworthy.advice;
+
+import fitworthy.figures.Measures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.sheet.Sheet;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The figures of an advice as they would be on another sheet. No rule is run for them. */
+final class Refigured {
+
+    private Refigured() {}
+
+    /** What a measure is known by. */
+    record Key(String name, String subject, String loadCase) {
+        static Key of(Measure measure) {
+            return new Key(measure.getName(), measure.getSubject(), measure.getLoadCase());
+        }
+    }
+
+    /** Every measure of a sheet, in the region, on the day and in the load cases of an advice. */
+    static Map<Key, Measure> of(Advice advice, Sheet sheet) {
+        Plan plan = new Plan(
+                sheet, advice.book().tables(), new RecordedPractice(advice.book(), advice.sheet())::figure);
+        Set<String> looked = advice.facts().keySet();
+        return Stream.concat(
+                        Measures.of(plan).stream(),
+                        Loading.all(plan).stream()
+                                .filter(loading -> looked.contains(loading.loadCase().name()))
+                                .flatMap(loading -> Measures.of(loading).stream()))
+                .collect(Collectors.toMap(Key::of, measure -> measure, (one, other) -> one));
+    }
+}
