@@ -132,8 +132,7 @@ final class Guessing {
     private boolean changesFigures(Missing guess, Outcome outcome) {
         Measure measure = outcome.judged().measure();
         Measure other = figuresWithoutOne
-                .computeIfAbsent(
-                        guess, one -> Refigured.of(advice, Guesses.leftOut(advice.sheet(), one::equals)))
+                .computeIfAbsent(guess, one -> Refigured.of(advice, Guesses.leftOut(advice.sheet(), one::equals)))
                 .get(Refigured.Key.of(measure));
         // That things share a place, and so its error, is no reason to ask for its height.
         return other == null

@@ -24,13 +24,14 @@ final class Refigured {
 
     /** Every measure of a sheet, in the region, on the day and in the load cases of an advice. */
     static Map<Key, Measure> of(Advice advice, Sheet sheet) {
-        Plan plan = new Plan(
-                sheet, advice.book().tables(), new RecordedPractice(advice.book(), advice.sheet())::figure);
+        Plan plan =
+                new Plan(sheet, advice.book().tables(), new RecordedPractice(advice.book(), advice.sheet())::figure);
         Set<String> looked = advice.facts().keySet();
         return Stream.concat(
                         Measures.of(plan).stream(),
                         Loading.all(plan).stream()
-                                .filter(loading -> looked.contains(loading.loadCase().name()))
+                                .filter(loading ->
+                                        looked.contains(loading.loadCase().name()))
                                 .flatMap(loading -> Measures.of(loading).stream()))
                 .collect(Collectors.toMap(Key::of, measure -> measure, (one, other) -> one));
     }

@@ -223,15 +223,11 @@ final class BeginSheet implements Callable<Integer> {
     }
 
     private String part(BufferedReader in, SheetWords words) {
-        return answer(
-                in,
-                "A part, such as bull bar or winch=26 kg; nothing when done",
-                words.faults(),
-                typed -> {
-                    if (!typed.isBlank()) {
-                        words.part(typed);
-                    }
-                });
+        return answer(in, "A part, such as bull bar or winch=26 kg; nothing when done", words.faults(), typed -> {
+            if (!typed.isBlank()) {
+                words.part(typed);
+            }
+        });
     }
 
     /** What is typed, asked for until nothing is wrong with it; null where the input has ended. */

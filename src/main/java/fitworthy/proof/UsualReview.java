@@ -5,6 +5,7 @@ import fitworthy.book.UsualFigure;
 import fitworthy.book.UsualFigures;
 import fitworthy.source.Fault;
 import fitworthy.usual.Filling;
+import fitworthy.usual.Use;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,12 +16,12 @@ final class UsualReview {
     private UsualReview() {}
 
     static void look(Book book, List<CaseResult> trials, List<Fault> faults) {
-        Set<Filling.Use> used = new HashSet<>();
+        Set<Use> used = new HashSet<>();
         trials.forEach(trial -> used.addAll(Filling.uses(trial.text().tree(), book)));
         for (UsualFigures.Entry entry : book.usual().inOrder()) {
             for (int i = 0; i < entry.figure().values().size(); i++) {
                 UsualFigure.Value value = entry.figure().values().get(i);
-                if (!value.none() && !used.contains(new Filling.Use(entry.id(), i))) {
+                if (!value.none() && !used.contains(new Use(entry.id(), i))) {
                     faults.add(new Fault(
                             book.usual().place(entry.id(), i),
                             entry.id(),

@@ -22,9 +22,6 @@ public final class Filling {
         return PlacesInWords.filled(new UsualFilling(tree, book).tree(), book, faults);
     }
 
-    /** A usual figure in use. @param index which of its values, counted from zero */
-    public record Use(String id, int index) {}
-
     /** The usual figures of the book that stand in a sheet once it is filled in. */
     public static List<Use> uses(Node.Mapping tree, Book book) {
         return new UsualFilling(tree, book).uses();

@@ -33,7 +33,7 @@ final class UsualFilling {
     private final Node.Mapping written;
     private final Book book;
     private final boolean all;
-    private final List<Filling.Use> uses = new ArrayList<>();
+    private final List<Use> uses = new ArrayList<>();
     private Node.Mapping tree;
     private List<String> lineage;
     private LocalDate day;
@@ -53,7 +53,7 @@ final class UsualFilling {
     }
 
     /** The values of the book that stand in it. */
-    List<Filling.Use> uses() {
+    List<Use> uses() {
         return uses;
     }
 
@@ -171,7 +171,7 @@ final class UsualFilling {
                         .map(per -> scaled(entry, field, value, per, thing))
                         .orElse(Optional.of(value.value()))
                         .map(usual -> USUAL + " " + usual);
-        text.ifPresent(filled -> uses.add(new Filling.Use(entry.id(), index)));
+        text.ifPresent(filled -> uses.add(new Use(entry.id(), index)));
         return text.map(filled -> new Node.Scalar(place, filled, false));
     }
 

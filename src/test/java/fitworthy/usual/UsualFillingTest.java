@@ -121,12 +121,12 @@ class UsualFillingTest {
     @Test
     void aCaseStandsOnEachUsualFigure() throws FaultsException {
         Book book = Books.shipped();
-        Set<Filling.Use> used = new HashSet<>();
+        Set<Use> used = new HashSet<>();
         Cases.read(Books.RULES, book).forEach(text -> used.addAll(Filling.uses(text.tree(), book)));
         Set<String> unused = new TreeSet<>();
         book.usual().inOrder().forEach(entry -> {
             for (int i = 0; i < entry.figure().values().size(); i++) {
-                if (!used.contains(new Filling.Use(entry.id(), i))) {
+                if (!used.contains(new Use(entry.id(), i))) {
                     unused.add(entry.id() + " " + entry.figure().values().get(i).value());
                 }
             }
