@@ -124,6 +124,7 @@ public final class SheetDraft {
                 "  mass: {kerb: ask, front-axle: usual, rear-axle: usual, kerb-fuel: usual, kerb-driver: usual}",
                 "  # the plate; the handbook for gcm, towing, ball and roof",
                 "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
+                "  tyres: {size: , load-index: ask, speed-symbol: }  # the sidewall, such as 265/65R17 112S",
                 "  engine: {fuel: " + fuel() + "}");
     }
 

@@ -86,7 +86,7 @@ class QuestionsTest {
 
     @Test
     void aGuessedAnswerTurnsWhatAnotherOneDoes() throws FaultsException {
-        Node.Mapping weekender = NodeReader.read(Path.of("scenarios/weekender.yaml"), new ArrayList<>());
+        Node.Mapping weekender = Sheets.scenario("weekender");
         NodePath earth = NodePath.find("circuits.Fridge.earth", weekender);
         Question question =
                 only(of(Trees.with(weekender, earth, "about " + ((Node.Scalar) earth.in(weekender)).text())));
@@ -119,7 +119,7 @@ class QuestionsTest {
 
     @Test
     void whatTheBookLacksIsAskedOfNobody() throws FaultsException {
-        Node.Mapping touring = NodeReader.read(Path.of("scenarios/touring.yaml"), new ArrayList<>());
+        Node.Mapping touring = Sheets.scenario("touring");
         Questions questions = of(Trees.with(touring, NodePath.of("region"), "uk"));
         assertFalse(questions.gaps().isEmpty());
         assertFalse(questions.questions().isEmpty());

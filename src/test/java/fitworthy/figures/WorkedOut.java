@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
 final class WorkedOut {
 
     private static final Pattern INPUT =
-            Pattern.compile(", ([A-Za-z ]+) = (-?[0-9.]+|not known|without bound)(?: " + "([^\\s,]+))?");
-    private static final Pattern PART = Pattern.compile("(?:= |\\) \\+ )(-?[0-9.]+|not known)(?: (\\S+))? \\(");
+            Pattern.compile(", ([A-Za-z ]+) = (?:about |usual )?(-?[0-9.]+|not known|without bound)(?: " + "([^\\s,]+))?");
+    private static final Pattern PART = Pattern.compile("(?:= |\\) \\+ )(?:about |usual )?(-?[0-9.]+|not known)(?: (\\S+))? \\(");
 
     /**
      * A result with the name it has in the line, in the unit of the figures it is put into; no number where one is not
@@ -60,7 +60,7 @@ final class WorkedOut {
 
     private Result result(String line) {
         String name = line.substring(0, line.indexOf(" = "));
-        if (line.matches("[A-Za-z ]+ = (-?[0-9.]+|not known)( \\S+)? \\(.*\\)")) {
+        if (line.matches("[A-Za-z ]+ = (about |usual )?(-?[0-9.]+|not known)( \\S+)? \\(.*\\)")) {
             double sum = PART.matcher(line)
                     .results()
                     .mapToDouble(part -> number(part.group(1), part.group(2)))

@@ -2,6 +2,7 @@ package fitworthy.advice.remedy;
 
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -31,7 +32,7 @@ final class Fields {
 
     static Figure parsed(String text, String unit) {
         try {
-            return QuantityText.parse(text, unit.isEmpty() ? Dimension.COUNT : Dimension.ofUnit(unit));
+            return QuantityText.parse(Mark.read(text).text(), unit.isEmpty() ? Dimension.COUNT : Dimension.ofUnit(unit));
         } catch (QuantityText.Unreadable e) {
             throw new AssertionError(e);
         }

@@ -106,7 +106,8 @@ final class MassRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
-                        + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.found-takes-payload");
+                        + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
+                        + " mass.weighbridge-on-guesses mass.found-takes-payload");
     }
 
     /** A thing aboard moved along or across by as much as brings so much from one side to the other. */
