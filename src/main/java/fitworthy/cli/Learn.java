@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         description = "Tells from the weighbridge readings of many sheets how far the masses written for parts are off,"
-                + " with an interval of 95 %, or why the readings cannot tell. A part is the same in two sheets where"
+                + " with an interval of 95 %%, or why the readings cannot tell. A part is the same in two sheets where"
                 + " its name and kind are.",
         footer = {
             "",
