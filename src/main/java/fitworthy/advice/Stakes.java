@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /**
  * What hangs on an answer: checks, each once over the loadings.
  *
- * @param checks the worst first, those of one severity in the order given
+ * @param checks the worst first, those of one severity by rule and subject, so that the order of the sheet does not matter
  */
 public record Stakes(List<Judged> checks) {
 
@@ -33,7 +33,9 @@ public record Stakes(List<Judged> checks) {
         Map<Outcome.Check, Judged> checks = new LinkedHashMap<>();
         outcomes.forEach(outcome -> checks.putIfAbsent(outcome.check(), outcome.judged()));
         return new Stakes(checks.values().stream()
-                .sorted(Comparator.comparing(Stakes::severity))
+                .sorted(Comparator.comparing(Stakes::severity)
+                        .thenComparing(Judged::id)
+                        .thenComparing(Judged::subject))
                 .toList());
     }
 
