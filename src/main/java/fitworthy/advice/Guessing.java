@@ -14,8 +14,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Tells what of an advice rests on guesses: what does not come out just so once these are left out. What a figure left
@@ -28,7 +30,7 @@ final class Guessing {
     private final Function<Predicate<Missing>, Advice> without;
     private final Map<Outcome.Key, Outcome> sure;
     private final Map<Missing, Map<Refigured.Key, Measure>> figuresWithoutOne = new HashMap<>();
-    private final Map<Missing, Map<Outcome.Key, Outcome>> withoutOne = new HashMap<>();
+    private final Map<Set<Missing>, Map<Outcome.Key, Outcome>> withoutSome = new HashMap<>();
 
     /** @param without what is advised with the guesses that match left out */
     Guessing(Advice advice, List<Missing> guesses, Function<Predicate<Missing>, Advice> without) {
@@ -113,8 +115,8 @@ final class Guessing {
 
     /**
      * The guesses that an outcome lacks without any of them, and those each of which changes its figures; where there is
-     * none of either those each of which changes what becomes of it; else all together. The figures are asked first: a
-     * sheet of {@code n} guesses takes as many runs without rules, a tenth of what runs with them take.
+     * none of either, a few that change together what becomes of it. The figures are asked first, since no rule is run for
+     * them.
      */
     private List<Missing> restsOn(Outcome outcome) {
         List<Missing> lacking = sure.get(outcome.key()) instanceof NotAssessed open ? among(open.missing()) : List.of();
@@ -124,9 +126,7 @@ final class Guessing {
         if (!named.isEmpty()) {
             return named;
         }
-        List<Missing> changing =
-                guesses.stream().filter(guess -> changes(guess, outcome)).toList();
-        return changing.isEmpty() ? guesses : changing;
+        return least(guesses, some -> changes(some, outcome));
     }
 
     private boolean changesFigures(Missing guess, Outcome outcome) {
@@ -137,15 +137,40 @@ final class Guessing {
         // That things share a place, and so its error, is no reason to ask for its height.
         return other == null
                 || !measure.getWord().equals(other.getWord())
-                || measure.getValue() != other.getValue()
-                || measure.getLimit() != other.getLimit();
+                || Double.compare(measure.getValue(), other.getValue()) != 0
+                || Double.compare(measure.getLimit(), other.getLimit()) != 0;
     }
 
-    private boolean changes(Missing guess, Outcome outcome) {
+    /**
+     * Few of some guesses that change an outcome together, as all of them do: halves are tried first, then what of
+     * either half is needed beside the other.
+     */
+    private static List<Missing> least(List<Missing> some, Predicate<List<Missing>> changes) {
+        if (some.size() < 2) {
+            return some;
+        }
+        List<Missing> first = some.subList(0, some.size() / 2);
+        List<Missing> second = some.subList(some.size() / 2, some.size());
+        if (changes.test(first)) {
+            return least(first, changes);
+        }
+        if (changes.test(second)) {
+            return least(second, changes);
+        }
+        List<Missing> of = least(first, part -> changes.test(both(part, second)));
+        return both(of, least(second, part -> changes.test(both(of, part))));
+    }
+
+    private static List<Missing> both(List<Missing> some, List<Missing> others) {
+        return Stream.concat(some.stream(), others.stream()).toList();
+    }
+
+    private boolean changes(List<Missing> some, Outcome outcome) {
+        Set<Missing> left = Set.copyOf(some);
         return !isLike(
                 outcome,
-                withoutOne
-                        .computeIfAbsent(guess, one -> byKey(without.apply(one::equals)))
+                withoutSome
+                        .computeIfAbsent(left, these -> byKey(without.apply(these::contains)))
                         .get(outcome.key()));
     }
 

@@ -1,5 +1,6 @@
 package fitworthy.advice;
 
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.engine.Budget;
@@ -12,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -26,6 +28,7 @@ final class Turning {
     private final RuleEngine engine;
     private final Advice advice;
     private final Map<Outcome.Key, Outcome> now;
+    private final GuessShares shares;
     private int runs;
 
     /** @param engine what the advice was given by */
@@ -33,18 +36,34 @@ final class Turning {
         this.engine = engine;
         this.advice = advice;
         this.now = byKey(advice);
+        this.shares = GuessShares.in(advice);
     }
 
     /**
      * What the spread of a guess can turn.
      *
-     * @param rests what rests on it, all of which is taken to turn once too many guesses were tried
+     * @param rests what rests on it: once too many guesses were tried, what of it may turn by the guess's share of the
+     *     spread, and what is told in a word
      */
     Stakes by(Missing guess, Stakes rests) {
         if (runs >= MOST_RUNS) {
-            return rests;
+            Set<Outcome.Check> resting =
+                    rests.checks().stream()
+                            .map(judged -> new Outcome.Check(judged.id(), judged.subject()))
+                            .collect(Collectors.toSet());
+            return Stakes.of(now.values().stream()
+                    .filter(outcome -> resting.contains(outcome.check()) && mayTurn(outcome, guess)));
         }
         return Stakes.of(Guesses.otherwise(advice.sheet(), guess).stream().flatMap(this::turned));
+    }
+
+    private boolean mayTurn(Outcome outcome, Missing guess) {
+        return !(outcome instanceof Assessed assessed)
+                || assessed.comparison()
+                        .map(comparison -> Math.sqrt(shares.of(assessed).getOrDefault(guess, 0.0))
+                                        * comparison.tolerance()
+                                >= Math.abs(comparison.margin()))
+                        .orElse(true);
     }
 
     private Stream<Outcome> turned(Sheet other) {

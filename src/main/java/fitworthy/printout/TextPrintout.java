@@ -27,6 +27,8 @@ import java.util.stream.Collectors;
 public final class TextPrintout {
 
     private static final int INDENT = 9;
+    /** How many guesses are listed of those on which something is in order. */
+    private static final int GUESSES = 5;
 
     private final Page page;
     private final Painter painter;
@@ -234,7 +236,9 @@ public final class TextPrintout {
             return;
         }
         page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + "; find out:");
-        arrangement.guessesToReplace().forEach(guess -> {
+        List<MissingFigure> guesses = arrangement.guessesToReplace();
+        int told = everything ? guesses.size() : Math.min(GUESSES, guesses.size());
+        guesses.subList(0, told).forEach(guess -> {
             int checks = guess.stakes().checks().size();
             page.hanging(
                     "  - ",
@@ -242,6 +246,9 @@ public final class TextPrintout {
                             + (checks == 1 ? " check" : " checks") + ". Find it: "
                             + guess.missing().find() + ".");
         });
+        if (told < guesses.size()) {
+            page.hanging("  - ", "and " + (guesses.size() - told) + " others; see 'questions' or '--all'.");
+        }
         if (everything) {
             arrangement.held().forEach(this::held);
         }

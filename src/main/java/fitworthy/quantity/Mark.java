@@ -34,8 +34,18 @@ public enum Mark {
         return isGuess() ? word() + " " + value : value;
     }
 
-    /** What a sheet writes of a value. @param text the value itself, without its mark; empty where it is asked for */
-    public record Marked(Mark mark, String text) {}
+    /**
+     * What a sheet writes of a value.
+     *
+     * @param text the value itself, without its mark; empty where it is asked for, or left to a book that has none
+     */
+    public record Marked(Mark mark, String text) {
+
+        /** Whether no value stands there. */
+        public boolean isOpen() {
+            return text.isEmpty() && mark != STATED;
+        }
+    }
 
     /** Whether what is written asks for a value and gives none. */
     public static boolean isAsked(String written) {
@@ -45,7 +55,7 @@ public enum Mark {
     /** Takes the mark off what a sheet writes. */
     public static Marked read(String written) {
         if (isAsked(written)) {
-            return new Marked(ASKED, "");
+            return new Marked(written.equals(USUAL.word()) ? USUAL : ASKED, "");
         }
         Matcher guess = GUESS.matcher(written);
         if (!guess.matches()) {

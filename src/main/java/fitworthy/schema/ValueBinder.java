@@ -53,8 +53,8 @@ final class ValueBinder {
                 throw new QuantityText.Unreadable("is " + node.described() + " where a figure belongs");
             }
             Mark.Marked marked = Mark.read(scalar.text());
-            if (marked.mark() == Mark.ASKED) {
-                return Figure.missing(asked(field, path));
+            if (marked.isOpen()) {
+                return Figure.missing(open(field, path, marked));
             }
             boolean signed = field.description().signed();
             Figure figure =
@@ -79,9 +79,9 @@ final class ValueBinder {
     Object choice(FieldSchema field, Node node, NodePath path) {
         List<String> words = ChoiceWords.of(field.type());
         Mark.Marked marked = field.tellsKind() ? new Mark.Marked(Mark.STATED, word(node)) : Mark.read(word(node));
-        if (marked.mark() == Mark.ASKED) {
+        if (marked.isOpen()) {
             needed(field, node, path, "is asked for, but no sheet can do without it", examples.of(field));
-            return Choice.missing(asked(field, path));
+            return Choice.missing(open(field, path, marked));
         }
         String word = marked.text();
         if (field.type() == YesNo.class) {
@@ -107,9 +107,12 @@ final class ValueBinder {
         return choiceOf(constant).guessedFor(tree.missing(field, path).marked(marked.mark()));
     }
 
-    /** What is missing and was asked for. A figure that is needed may be: a sheet has to say that nobody knows it yet. */
-    private Missing asked(FieldSchema field, NodePath path) {
-        return tree.missing(field, path).marked(Mark.ASKED);
+    /**
+     * What is missing and was asked for, or left to a book that has nothing usual of it. A figure that is needed may be:
+     * a sheet has to say that nobody knows it yet.
+     */
+    private Missing open(FieldSchema field, NodePath path, Mark.Marked marked) {
+        return tree.missing(field, path).marked(marked.mark() == Mark.ASKED ? Mark.ASKED : Mark.STATED);
     }
 
     /** Adds a fault where a sheet cannot do without the field. */

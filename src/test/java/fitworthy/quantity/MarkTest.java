@@ -20,7 +20,7 @@ class MarkTest {
         "about  no, ABOUT, no",
         "usual 95 kg, USUAL, 95 kg",
         "usual yes, USUAL, yes",
-        "usual, ASKED, ''",
+        "usual, USUAL, ''",
         "unusual 95 kg, STATED, unusual 95 kg",
         "ask, ASKED, ''",
         "unknown, ASKED, ''",
