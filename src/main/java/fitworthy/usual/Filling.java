@@ -22,6 +22,11 @@ public final class Filling {
         return PlacesInWords.filled(new UsualFilling(tree, book).tree(), book, faults);
     }
 
+    /** A sheet with the people and the tank that it leaves to the book, their figures left out. */
+    public static Node.Mapping withItems(Node.Mapping tree) {
+        return UsualFilling.isLeft(tree) ? WholeItems.added(tree) : tree;
+    }
+
     /** A usual figure in use. @param index which of its values, counted from zero */
     public record Use(String id, int index) {}
 
