@@ -13,6 +13,7 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
+import fitworthy.usual.Filling;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ final class AnsweredSheet {
 
     /** The way to a field by its path with names; null where there is none. */
     NodePath path(String field) {
-        return NodePath.find(field, read.tree());
+        return NodePath.find(field, Filling.withItems(read.tree()));
     }
 
     /**
@@ -66,24 +67,10 @@ final class AnsweredSheet {
         byte[] bytes = InputFile.bytes(file, faults);
         Place place = Place.of(file.toString());
         String text = InputFile.text(bytes, place, faults);
-        Node.Mapping tree = NodeReader.read(place, text, faults);
-        Names.refuse(faults);
-        List<NodePath> paths = new ArrayList<>();
-        Node.Mapping answered = tree;
-        for (FieldAnswer answer : answers) {
-            NodePath path = answer.path(tree, faults);
-            Names.refuse(faults);
-            paths.add(path);
-            answered = answer.in(answered, path);
-        }
-        view.read(answered, faults);
-        for (int i = 0; i < paths.size(); i++) {
-            text = answers.get(i).in(text, tree, paths.get(i), faults);
-            Names.refuse(faults);
-        }
+        String answered = new AnsweredText(view, place, text).with(answers, faults);
         Advice before = advice;
-        View.Read written = view.read(NodeReader.read(place, text, faults), faults);
-        OutputFile.write(file, (isMarked(bytes) ? MARK_OF_UTF_8 : "") + text);
+        View.Read written = view.read(NodeReader.read(place, answered, faults), faults);
+        OutputFile.write(file, (isMarked(bytes) ? MARK_OF_UTF_8 : "") + answered);
         now(written);
         return Settled.of(before, advice);
     }

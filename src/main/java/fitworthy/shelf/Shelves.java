@@ -2,6 +2,7 @@ package fitworthy.shelf;
 
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /** Which shelf sheets take from. Each is read once, when the first sheet asks for it. */
 public final class Shelves {
@@ -78,5 +80,18 @@ public final class Shelves {
         Shelf shelf = of(sheet.place().file());
         faults.addAll(shelf.faults());
         return shelf.faults().isEmpty() ? new Expansion(shelf, faults).of(sheet) : null;
+    }
+
+    /** The field that the name of a thing from the shelf stands under once others stand beside it. */
+    public static Optional<String> wordField(NodePath path) {
+        List<NodePath.Step> steps = path.steps();
+        boolean isItem = steps.size() == 2 && steps.get(1) instanceof NodePath.Item;
+        return !steps.isEmpty()
+                        && (isItem || steps.size() == 1)
+                        && Stream.of(Kind.values())
+                                .anyMatch(kind ->
+                                        kind.inSheet().equals(steps.get(0).toString()))
+                ? Optional.of(Expansion.FROM)
+                : Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package fitworthy.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -47,9 +48,22 @@ public record FieldAnswer(Place place, String field, String value) {
         return fields;
     }
 
-    /** A tree with it. @param path where its field stands */
-    public Node.Mapping in(Node.Mapping tree, NodePath path) {
-        return Trees.making(tree, path, new Node.Scalar(place, value, false));
+    /** A tree with it. @param path where its field stands @param words where a word makes room for it */
+    public Node.Mapping in(Node.Mapping tree, NodePath path, WordField words) {
+        Node.Mapping made = tree;
+        NodePath above = NodePath.TOP;
+        for (NodePath.Step step : path.above().steps()) {
+            above = new NodePath(above, step);
+            Optional<String> field = words.at(above);
+            if (field.isPresent() && above.in(made) instanceof Node.Scalar word) {
+                made = Trees.with(made, above, new Node.Mapping(word.place(), Map.of()).with(field.get(), word));
+            }
+        }
+        return Trees.making(made, path, scalar());
+    }
+
+    private Node.Scalar scalar() {
+        return new Node.Scalar(place, value, false);
     }
 
     /**
@@ -58,33 +72,26 @@ public record FieldAnswer(Place place, String field, String value) {
      * @param text the file, of which the tree may have more than stands in it itself
      * @param tree what was read
      * @param path where its field stands in the tree
+     * @param words where a word makes room for it
      */
-    public String in(String text, Node.Mapping tree, NodePath path, List<Fault> faults) {
+    public String in(String text, Node.Mapping tree, NodePath path, WordField words, List<Fault> faults) {
         Node.Mapping own = NodeReader.read(place, text, faults);
-        Optional<String> edited =
-                own != null && hasItems(own, tree, path) ? TextEdit.with(text, path, value) : Optional.empty();
+        Optional<String> edited = own == null
+                ? Optional.empty()
+                : Insertion.of(own, tree, path, scalar(), words)
+                        .flatMap(insertion -> TextEdit.with(text, insertion.path(), insertion.value()));
         if (edited.isEmpty()) {
-            faults.add(new Fault(
-                    place,
-                    field,
-                    "this cannot be written into the file as it is laid out",
-                    "write '" + path.last() + ": " + Words.shortened(value, 60) + "' there by hand"));
+            faults.add(byHand(path));
         }
         return edited.orElse(null);
     }
 
-    /** Whether each item of a list on the way is in the file itself, and is the one that is meant. */
-    private static boolean hasItems(Node.Mapping own, Node.Mapping tree, NodePath path) {
-        if (path.isTop()) {
-            return true;
-        }
-        if (!hasItems(own, tree, path.above())) {
-            return false;
-        }
-        Node item = path.in(own);
-        return !(path.last() instanceof NodePath.Item)
-                || item != null
-                        && (item.name() == null
-                                || item.name().equals(path.in(tree).name()));
+    /** That somebody has to write it. @param path where its field stands */
+    public Fault byHand(NodePath path) {
+        return new Fault(
+                place,
+                field,
+                "this cannot be written into the file as it is laid out",
+                "write '" + path.last() + ": " + Words.shortened(value, 60) + "' there by hand");
     }
 }

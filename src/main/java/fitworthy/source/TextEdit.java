@@ -22,11 +22,16 @@ public final class TextEdit {
      * @return empty where that cannot be written, as where a list stands at the path
      */
     public static Optional<String> with(String text, NodePath path, String value) {
+        return with(text, path, new Node.Scalar(Place.of(""), value, false));
+    }
+
+    /** The same for a value that may be a group or a list of others, which then stands on one line. */
+    public static Optional<String> with(String text, NodePath path, Node value) {
         Node.Mapping before = read(text);
         if (before == null || path.isTop()) {
             return Optional.empty();
         }
-        Node wanted = Trees.making(before, path, new Node.Scalar(before.place(), value, false));
+        Node wanted = Trees.making(before, path, value);
         return Stream.of(false, true)
                 .flatMap(quoted -> YamlText.with(text, path, value, quoted).stream())
                 .filter(edited -> Trees.alike(wanted, read(edited)))

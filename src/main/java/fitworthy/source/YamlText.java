@@ -3,6 +3,7 @@ package fitworthy.source;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -28,9 +29,9 @@ final class YamlText {
     private final String text;
     private final boolean json;
     private final boolean quoted;
-    private final String value;
+    private final fitworthy.source.Node value;
 
-    private YamlText(String text, String value, boolean quoted) {
+    private YamlText(String text, fitworthy.source.Node value, boolean quoted) {
         this.text = text;
         this.value = value;
         this.json = text.stripLeading().startsWith("{");
@@ -42,7 +43,7 @@ final class YamlText {
      *
      * @param quoted whether the value is to be in quotes; where it takes the place of one in quotes it always is
      */
-    static Optional<String> with(String text, NodePath path, String value, boolean quoted) {
+    static Optional<String> with(String text, NodePath path, fitworthy.source.Node value, boolean quoted) {
         try {
             Node root = new Yaml(new LoaderOptions()).compose(new StringReader(text));
             return Optional.ofNullable(new YamlText(text, value, quoted).put(root, path.steps()));
@@ -81,11 +82,26 @@ final class YamlText {
     private String written(ScalarNode old) {
         boolean wasQuoted =
                 old.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED || old.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
-        return wasQuoted ? quoted(value) : written();
+        return wasQuoted && value instanceof fitworthy.source.Node.Scalar word ? quoted(word.text()) : written(value);
     }
 
-    private String written() {
-        return quoted ? quoted(value) : value;
+    /** A value on one line. */
+    private String written(fitworthy.source.Node node) {
+        if (node instanceof fitworthy.source.Node.Mapping group) {
+            return group.entries().entrySet().stream()
+                    .map(field ->
+                            named(field.getKey(), written(field.getValue().value())))
+                    .collect(Collectors.joining(", ", "{", "}"));
+        }
+        if (node instanceof fitworthy.source.Node.Listing list) {
+            return list.items().stream().map(this::written).collect(Collectors.joining(", ", "[", "]"));
+        }
+        String word = node instanceof fitworthy.source.Node.Scalar scalar ? scalar.text() : "";
+        return quoted ? quoted(word) : word;
+    }
+
+    private String named(String name, String written) {
+        return (json ? quoted(name) : name) + ": " + written;
     }
 
     private static String quoted(String word) {
@@ -99,12 +115,11 @@ final class YamlText {
 
     /** A field with its value, or with the group that holds it, on one line. */
     private String entry(List<NodePath.Step> steps) {
-        String name = steps.get(0).toString();
-        return (json ? quoted(name) : name) + ": " + inGroups(steps.subList(1, steps.size()));
+        return named(steps.get(0).toString(), inGroups(steps.subList(1, steps.size())));
     }
 
     private String inGroups(List<NodePath.Step> steps) {
-        return steps.isEmpty() ? written() : "{" + entry(steps) + "}";
+        return steps.isEmpty() ? written(value) : "{" + entry(steps) + "}";
     }
 
     private String inPlaceOfNothing(ScalarNode scalar, List<NodePath.Step> steps) {

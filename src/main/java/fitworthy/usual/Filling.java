@@ -22,6 +22,11 @@ public final class Filling {
         return PlacesInWords.filled(new UsualFilling(tree, book).tree(), book, faults);
     }
 
+    /** A sheet with the people and the tank that it leaves to the book, their figures left out. */
+    public static Node.Mapping withItems(Node.Mapping tree) {
+        return UsualFilling.isLeft(tree) ? WholeItems.added(tree) : tree;
+    }
+
     /** The usual figures of the book that stand in a sheet once it is filled in. */
     public static List<Use> uses(Node.Mapping tree, Book book) {
         return new UsualFilling(tree, book).uses();

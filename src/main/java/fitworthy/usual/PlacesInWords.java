@@ -37,7 +37,7 @@ public final class PlacesInWords {
     private static final List<String> LISTS = List.of("fitments", "tanks", "occupants", "cargo");
     private static final String AT = "at";
     private static final String REMOVES = "removes";
-    private static final String WHERE = "where";
+    static final String WHERE = "where";
     private static final String ROOF = "roof";
     /** What is in these may say that it is carried on the roof. */
     private static final List<String> ROOFED = List.of("fitments", "cargo");
@@ -76,6 +76,11 @@ public final class PlacesInWords {
         return at.in(tree) instanceof Node.Scalar words
                 ? Trees.with(tree, at, new Node.Mapping(words.place(), Map.of()).with(WHERE, words))
                 : tree;
+    }
+
+    /** The field that words for a place stand under once coordinates stand beside them. */
+    public static Optional<String> wordField(NodePath path) {
+        return NodePath.of(AT).last().equals(path.last()) ? Optional.of(WHERE) : Optional.empty();
     }
 
     /** The book's words that a tree uses. */

@@ -29,6 +29,7 @@ final class UsualFilling {
 
     private static final String USUAL = "usual";
     private static final String ALL = "assume-usual";
+    private static final List<String> COORDINATES = List.of("x", "y", "z");
 
     private final Node.Mapping written;
     private final Book book;
@@ -42,9 +43,14 @@ final class UsualFilling {
     UsualFilling(Node.Mapping written, Book book) {
         this.written = written;
         this.book = book;
-        this.all = text(written.get(ALL)).matches("yes|true");
+        this.all = isLeft(written);
         this.tree = written;
         fill();
+    }
+
+    /** Whether a sheet leaves to the book whatever it does not say. */
+    static boolean isLeft(Node.Mapping sheet) {
+        return text(sheet.get(ALL)).matches("yes|true");
     }
 
     /** The sheet with the usual figures in it. */
@@ -107,7 +113,7 @@ final class UsualFilling {
     }
 
     private void thing(UsualFigures.Entry entry, NodePath thing) {
-        NodePath path = thing.to(entry.field().path());
+        NodePath path = place(entry, thing.to(entry.field().path()));
         if (isUsual(path.in(tree)) || all && canBeMade(path)) {
             entry.figure()
                     .inForce(lineage, day, when -> UsualTerm.when(when).orElseThrow().stream()
@@ -115,6 +121,19 @@ final class UsualFilling {
                     .flatMap(value -> value(entry, value, thing))
                     .ifPresent(value -> tree = with(tree, path.steps(), value));
         }
+    }
+
+    /** Where words for a place go: beside coordinates that leave one out, under their own name. */
+    private NodePath place(UsualFigures.Entry entry, NodePath path) {
+        return isGroup(entry)
+                        && path.in(tree) instanceof Node.Mapping group
+                        && COORDINATES.stream().anyMatch(name -> isAbsent(group.get(name)))
+                ? path.to(PlacesInWords.WHERE)
+                : path;
+    }
+
+    private static boolean isGroup(UsualFigures.Entry entry) {
+        return entry.field().schema().orElseThrow().content() == FieldSchema.Content.GROUP;
     }
 
     /** Whether nothing stands there, and nothing stands in the way of the groups that lead to it. */
@@ -165,7 +184,7 @@ final class UsualFilling {
         int index = entry.figure().values().indexOf(value);
         Place place = book.usual().place(entry.id(), index);
         FieldSchema field = entry.field().schema().orElseThrow();
-        Optional<String> text = field.content() == FieldSchema.Content.GROUP
+        Optional<String> text = isGroup(entry)
                 ? Optional.of(value.value())
                 : UsualTerm.per(value.per())
                         .map(per -> scaled(entry, field, value, per, thing))

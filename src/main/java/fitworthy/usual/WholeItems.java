@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What every vehicle on a trip has aboard and a sheet may leave out whole: who sits in it, and the tank it came with. */
 final class WholeItems {
@@ -59,9 +59,11 @@ final class WholeItems {
                 items.stream()
                         .<Node>map(item -> {
                             Map<String, Node.Entry> fields = new LinkedHashMap<>();
-                            new TreeMap<>(item)
-                                    .forEach((name, text) -> fields.put(
-                                            name, new Node.Entry(place, new Node.Scalar(place, text, false))));
+                            Stream.of("name", "liquid", "stock")
+                                    .filter(item::containsKey)
+                                    .forEach(name -> fields.put(
+                                            name,
+                                            new Node.Entry(place, new Node.Scalar(place, item.get(name), false))));
                             return new Node.Mapping(place, fields);
                         })
                         .toList());

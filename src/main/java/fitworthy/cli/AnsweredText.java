@@ -1,0 +1,79 @@
+package fitworthy.cli;
+
+import fitworthy.advice.View;
+import fitworthy.shelf.Shelves;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.FieldAnswer;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import fitworthy.source.Trees;
+import fitworthy.source.WordField;
+import fitworthy.usual.Filling;
+import fitworthy.usual.PlacesInWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The text of a sheet that gets answers. What the sheet takes from its shelf or leaves to the book is answered in the
+ * sheet itself, beside the words that it says it in.
+ */
+record AnsweredText(View view, Place place, String text) {
+
+    /** What a sheet says in a word: what it takes from a shelf, and places. */
+    private static final WordField WORDS = ((WordField) Shelves::wordField).or(PlacesInWords::wordField);
+
+    /** An answer. @param whole the sheet that it is for @param path where its field stands there */
+    private record Placed(FieldAnswer answer, Node.Mapping whole, NodePath path) {
+
+        /** @param tree the sheet with what it takes from its shelf; null with a fault where it has no such item */
+        static Placed of(FieldAnswer answer, Node.Mapping tree, List<Fault> faults) {
+            Node.Mapping whole = Filling.withItems(tree);
+            NodePath path = answer.path(whole, faults);
+            if (path == null) {
+                return null;
+            }
+            String top = path.steps().get(0).toString();
+            return new Placed(answer, whole.get(top) == null ? tree : tree.with(top, whole.get(top)), path);
+        }
+
+        Node.Mapping answered() {
+            return answer.in(whole, path, WORDS);
+        }
+    }
+
+    /**
+     * The text with answers, all else as it was.
+     *
+     * @throws FaultsException where one of them is not what its field takes or can only be written by hand
+     */
+    String with(List<FieldAnswer> answers, List<Fault> faults) throws FaultsException {
+        Node.Mapping whole = tree(text, faults);
+        Names.refuse(faults);
+        List<Placed> placed = new ArrayList<>();
+        for (FieldAnswer answer : answers) {
+            Placed at = Placed.of(answer, whole, faults);
+            Names.refuse(faults);
+            placed.add(at);
+            whole = at.answered();
+        }
+        view.read(whole, faults);
+        String answered = text;
+        for (Placed at : placed) {
+            answered = at.answer().in(answered, at.whole(), at.path(), WORDS, faults);
+            Names.refuse(faults);
+        }
+        if (!Trees.alike(view.shelves().expanded(whole, faults), tree(answered, faults))) {
+            placed.forEach(at -> faults.add(at.answer().byHand(at.path())));
+        }
+        Names.refuse(faults);
+        return answered;
+    }
+
+    /** What a text says, with what it takes from its shelf. */
+    private Node.Mapping tree(String read, List<Fault> faults) {
+        return view.shelves().expanded(NodeReader.read(place, read, faults), faults);
+    }
+}

@@ -1,0 +1,190 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Questions;
+import fitworthy.advice.View;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelves;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.FieldAnswer;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import fitworthy.source.Trees;
+import fitworthy.usual.Filling;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** An answer to what a sheet takes from its shelf or leaves to the book is written in the sheet, and changes nothing else. */
+class AnsweredTextTest {
+
+    private static final String TOURING = "scenarios/touring.yaml";
+    private static final String PLATE = "src/test/resources/usual/plate-wagon.yaml";
+
+    private final List<Fault> faults = new ArrayList<>();
+
+    private String answered(String file, String text, String... typed) throws FaultsException {
+        List<FieldAnswer> answers = Stream.of(typed)
+                .map(answer -> FieldAnswer.parse(Place.of("--answer"), answer, faults))
+                .toList();
+        return new AnsweredText(view(), Place.of(file), text).with(answers, faults);
+    }
+
+    private static View view() throws FaultsException {
+        return new View(Books.engine(), null, null, Shelves.beside());
+    }
+
+    private Node.Mapping tree(String file, String text) throws FaultsException {
+        return view().shelves().expanded(NodeReader.read(Place.of(file), text, faults), faults);
+    }
+
+    /** The lines that an answer took out and put in. */
+    private String changed(String file, String... typed) throws Exception {
+        String before = Files.readString(Path.of(file));
+        return difference(before, answered(file, before, typed));
+    }
+
+    private static String difference(String before, String after) {
+        List<String> gone = new ArrayList<>(before.lines().toList());
+        List<String> come = new ArrayList<>(after.lines().toList());
+        while (!gone.isEmpty() && !come.isEmpty() && gone.get(0).equals(come.get(0))) {
+            gone.remove(0);
+            come.remove(0);
+        }
+        while (!gone.isEmpty() && !come.isEmpty() && gone.get(gone.size() - 1).equals(come.get(come.size() - 1))) {
+            gone.remove(gone.size() - 1);
+            come.remove(come.size() - 1);
+        }
+        return gone.stream().map(line -> "-" + line.strip() + "\n").reduce("", String::concat)
+                + come.stream().map(line -> "+" + line.strip() + "\n").reduce("", String::concat);
+    }
+
+    @Test
+    void whatIsTakenByNameAloneGetsItsFieldBesideTheName() throws Exception {
+        assertEquals(
+                "-- Front bar\n+- {from: Front bar, mass: 61 kg}\n", changed(TOURING, "fitments.Front bar.mass=61 kg"));
+        assertEquals(
+                "-trailer: Off-road camper\n+trailer: {from: Off-road camper, ball: 150 kg}\n",
+                changed(TOURING, "trailer.ball=150 kg"));
+        assertEquals(
+                "-- Front bar\n+- {from: Front bar, mass: 61 kg, at: {z: 700 mm}}\n",
+                changed(TOURING, "fitments.Front bar.mass=61 kg", "fitments.Front bar.at.z=700 mm"));
+    }
+
+    @Test
+    void whatIsTakenWithOthersBesideItGetsOneMore() throws Exception {
+        assertEquals(
+                "+ratings: {gvm: 3200 kg}\n", changed(TOURING, "vehicle.ratings.gvm=3200 kg"), "in lines");
+        assertEquals(
+                "-- {from: Fridge 60 L, name: Fridge}\n+- {from: Fridge 60 L, name: Fridge, mass: 31 kg}\n",
+                changed(TOURING, "fitments.Fridge.mass=31 kg"),
+                "within braces, by the name that it has on the sheet");
+        assertEquals(
+                "-- {from: Canopy, hold-down: {loaded: 440 kg}}\n+- {from: Canopy, hold-down: {loaded: 450 kg}}\n",
+                changed(TOURING, "fitments.Canopy.hold-down.loaded=450 kg"));
+    }
+
+    @Test
+    void coordinatesStandBesideWordsForAPlace() throws Exception {
+        String sheet = Files.readString(Path.of(PLATE))
+                .replace("kind: roof-rack}", "kind: roof-rack, at: on the roof} # as it was");
+        assertEquals(
+                "-- {name: Roof rack, kind: roof-rack, at: on the roof} # as it was\n"
+                        + "+- {name: Roof rack, kind: roof-rack, at: {where: on the roof, x: 1700 mm}} # as it was\n",
+                difference(sheet, answered(PLATE, sheet, "fitments.Roof rack.at.x=1700 mm")));
+        assertEquals(
+                "-- {name: Drawers, kind: other}\n+- {name: Drawers, kind: other, at: {x: 2700 mm}}\n",
+                changed(PLATE, "fitments.Drawers.at.x=2700 mm"));
+    }
+
+    @Test
+    void whoeverTheBookSeatsIsWrittenDown() throws Exception {
+        assertEquals(
+                "+occupants: [{name: Driver, mass: 82 kg}, {name: Front passenger}]\n",
+                changed(PLATE, "occupants.Driver.mass=82 kg"));
+        assertEquals(
+                "+occupants: [{name: Driver, at: {x: 1400 mm}}, {name: Front passenger, mass: 60 kg}]\n"
+                        + "+tanks: [{name: Main tank, liquid: diesel, stock: yes, capacity: 80 L}]\n",
+                changed(
+                        PLATE,
+                        "occupants.Driver.at.x=1400 mm",
+                        "tanks.Main tank.capacity=80 L",
+                        "occupants.Front passenger.mass=60 kg"));
+    }
+
+    /** The fields that hold a single value, of what is filled in and of what is asked. */
+    private Set<String> fields(Node.Mapping tree) throws FaultsException {
+        Set<String> fields = new LinkedHashSet<>();
+        Questions.of(Books.engine(), Adviser.advise(Books.engine(), Filling.sheet(tree, Books.shipped(), faults)))
+                .questions()
+                .forEach(question -> fields.addAll(question.paths()));
+        leaves(Filling.filled(tree, Books.shipped(), faults), NodePath.TOP, fields);
+        return fields;
+    }
+
+    private static void leaves(Node node, NodePath path, Set<String> found) {
+        if (node instanceof Node.Mapping group) {
+            group.entries().forEach((name, entry) -> leaves(entry.value(), path.to(name), found));
+        } else if (node instanceof Node.Listing list) {
+            for (int i = 1; i <= list.items().size(); i++) {
+                leaves(list.items().get(i - 1), path.to(i), found);
+            }
+        } else {
+            found.add(path.toString());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {TOURING, "scenarios/overloaded.yaml", "scenarios/weekender.yaml", PLATE})
+    void everyAnswerChangesItsFieldAlone(String file) throws Exception {
+        String text = Files.readString(Path.of(file));
+        Node.Mapping tree = tree(file, text);
+        Node.Mapping filled = Filling.filled(tree, Books.shipped(), faults);
+        int tried = 0;
+        for (String field : fields(tree)) {
+            NodePath path = NodePath.find(field, filled);
+            Node held = path.in(filled);
+            String value = held instanceof Node.Scalar word
+                    ? word.text().replaceFirst("^(usual|about) ", "")
+                    : RecordSchema.at(Sheet.class, path).stream()
+                            .map(FieldSchema::example)
+                            .findFirst()
+                            .orElse("");
+            if (value.isEmpty() || field.matches(".*\\.(name|from)|assume-usual")) {
+                continue;
+            }
+            tried++;
+            String after;
+            try {
+                after = answered(file, text, path.byNames(filled) + "=" + value);
+            } catch (FaultsException e) {
+                System.out.println("REFUSED " + file + " " + path.byNames(filled) + "=" + value + " " + e.faults().get(0).problem());
+                faults.clear();
+                continue;
+            }
+            Node.Mapping wanted = Trees.making(filled, path, new Node.Scalar(Place.of(""), value, false));
+            if (!Trees.alike(wanted, Filling.filled(tree(file, after), Books.shipped(), faults)))
+                System.out.println("DIFFERS " + path.byNames(filled) + "=" + value + "\n" + difference(text, after));
+            if (difference(text, after).lines().count() > 2) System.out.println("LINES " + difference(text, after));
+        }
+        assertTrue(tried > 60, tried + " in " + file);
+        System.out.println(file + " tried " + tried);
+    }
+}
