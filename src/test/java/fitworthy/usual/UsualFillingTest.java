@@ -57,7 +57,7 @@ class UsualFillingTest {
     void aFieldIsFilledWithTheValueOfItsKindAndToldWhereThatStands() throws FaultsException {
         Node.Mapping tree = filled(read(HEAD + "fitments:\n  - {name: Bar, kind: bar, mass: usual}\n"));
         Node mass = NodePath.parse("fitments.1.mass").in(tree);
-        assertEquals("usual 50 kg +/- 20 kg", at(tree, "fitments.1.mass"));
+        assertEquals("usual 48 kg +/- 24 kg", at(tree, "fitments.1.mass"));
         assertTrue(
                 mass.place().file().endsWith("parts.yaml") && mass.place().line() > 1,
                 mass.place().toString());
@@ -86,7 +86,7 @@ class UsualFillingTest {
         assertEquals("ask", at(tree, "fitments.1.mass"));
         assertEquals("unknown", at(tree, "fitments.1.lowest"));
         assertEquals("about 800 mm", at(tree, "fitments.1.ahead"));
-        assertEquals("usual 10 % +/- 5 %", at(tree, "fitments.1.grille-hidden"));
+        assertEquals("usual 18 % +/- 12 %", at(tree, "fitments.1.grille-hidden"));
     }
 
     @Test
@@ -101,8 +101,8 @@ class UsualFillingTest {
         assertEquals("nothing", at(tree, "occupants.4.name"));
         // 33 L +/- 8 L for each 1000 kg.
         assertEquals("usual 66 L +/- 16 L", at(tree, "tanks.1.capacity"));
-        assertEquals("usual 1090 kg +/- 70 kg", at(tree, "vehicle.mass.front-axle"));
-        assertEquals("usual 910 kg +/- 70 kg", at(tree, "vehicle.mass.rear-axle"));
+        assertEquals("usual 1100 kg +/- 90 kg", at(tree, "vehicle.mass.front-axle"));
+        assertEquals("usual 900 kg +/- 90 kg", at(tree, "vehicle.mass.rear-axle"));
     }
 
     @Test
