@@ -165,7 +165,7 @@ class NeverUsualTest {
         assertTrue(faults("bar.mass", "value: 60 kg").contains("has no tolerance"), "a tolerance");
         assertTrue(faults("bar.mass", "value: 60 mm +/- 2 mm").contains("unit of length"), "a unit");
         assertTrue(faults("bar.mass", "value: 6000 kg +/- 20 kg").contains("which is not between"), "a size");
-        assertTrue(faults("bar.sensors", "value: shifted").contains("is not one of the answers"), "a word");
+        assertTrue(faults("aerial.place", "value: shifted").contains("is not one of the answers"), "a word");
         assertTrue(faults("bar.at", "value: on the moon").contains("is not one of the answers"), "a place");
         assertTrue(
                 faults("bar.mass", "value: 60 kg +/- 20 kg, per: much of lowest")
