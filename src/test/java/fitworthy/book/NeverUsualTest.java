@@ -154,7 +154,8 @@ class NeverUsualTest {
         }
         assertTrue(faults("trailer.chains", "value: 2 +/- 0").contains("is never usual"), "chains");
         assertTrue(
-                faults("vehicle.tyres.reference-pressure", "value: 250 kPa +/- 0 kPa").contains("is never usual"),
+                faults("vehicle.tyres.reference-pressure", "value: 250 kPa +/- 0 kPa")
+                        .contains("is never usual"),
                 "what an index holds at");
         assertTrue(faults("circuit.cable.section", "value: 4 mm2 +/- 0 mm2").contains("is never usual"), "a section");
         assertTrue(faults("bar.name", "value: Bar").contains("never usual"), "a name");

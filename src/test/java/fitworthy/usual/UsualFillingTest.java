@@ -160,9 +160,7 @@ class UsualFillingTest {
     @CsvSource({"plate-wagon, 31", "plate-utility, 33", "plate-britain, 22"})
     void platesAndAListOfKindsAreEnoughForMostChecks(String plates, int percent) throws FaultsException {
         Advice advice = new View(Books.engine(), null, null)
-                .advise(
-                        NodeReader.read(PLATES.resolveSibling(plates + ".yaml"), new ArrayList<>()),
-                        new ArrayList<>());
+                .advise(NodeReader.read(PLATES.resolveSibling(plates + ".yaml"), new ArrayList<>()), new ArrayList<>());
         int open = advice.notAssessed().size();
         int all = open
                 + advice.met().size()
