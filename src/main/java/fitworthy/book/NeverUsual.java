@@ -20,6 +20,7 @@ public final class NeverUsual {
     private static final String STATEMENT = "only its maker or an authority can state that";
     private static final String PAPERS = "it is told by the papers of this vehicle";
     private static final String PLAN = "it is for whoever plans it to say";
+    private static final String LIFE = "life or fire hangs on it, and only a look at this very thing tells it";
 
     /** Figures that are ratings by what they are, wherever they stand. */
     private static final Set<Plausible> RATED = EnumSet.of(
@@ -59,7 +60,8 @@ public final class NeverUsual {
                         "most-pressure",
                         "wading",
                         "load-least",
-                        "load-most")
+                        "load-most",
+                        "reference-pressure")
                 .forEach(name -> NAMED.put(name, RATING));
         List.of(
                         "suits",
@@ -78,11 +80,64 @@ public final class NeverUsual {
                 .forEach(name -> NAMED.put(name, STATEMENT));
         List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb")
                 .forEach(name -> NAMED.put(name, PAPERS));
+        List.of(
+                        "every-wheel-braked",
+                        "chains",
+                        "fixed",
+                        "cut-off",
+                        "chemistry",
+                        "section",
+                        "earth",
+                        "earthed",
+                        "feed",
+                        "baffled",
+                        "clearance",
+                        "breather",
+                        "filler",
+                        "exhaust-gap",
+                        "shielded",
+                        "lid-sealed",
+                        "known-dust-leak",
+                        "sensors",
+                        "plate-visible",
+                        "lamps-visible",
+                        "dazzles-driver",
+                        "with-main-beam",
+                        "lines-reach",
+                        "alignment",
+                        "lamp-aim",
+                        "tree-strap",
+                        "line-damper",
+                        "lamps",
+                        "plate",
+                        "high-stop-lamp",
+                        "cameras",
+                        "blind-spot-lamps")
+                .forEach(name -> NAMED.put(name, LIFE));
         List.of("done", "keep", "assume-usual", "restricted", "permanent", "take")
                 .forEach(name -> NAMED.put(name, PLAN));
     }
 
+    /** Answers that have a check made or asked, of fields whose other answers would let it pass; by the way to the field. */
+    private static final Map<String, String> CAREFUL = Map.of(
+            "airbags", "yes",
+            "stability-control", "yes",
+            "brake-controller", "no",
+            "brakes", "none",
+            "vented-outside", "no",
+            "seen-over", "no",
+            "view.mirrors.indicators", "yes",
+            "indicators", "no",
+            "speedometer-set", "no");
+
     private NeverUsual() {}
+
+    /** Why an answer is never usual; nothing where it may be. @param path the way to the field that holds it */
+    public static Optional<String> because(NodePath path, String answer) {
+        return Optional.ofNullable(CAREFUL.get(path.toString()))
+                .filter(careful -> !careful.equals(answer))
+                .map(careful -> "only '" + careful + "' errs on the careful side");
+    }
 
     /** Why a field's value is never usual; nothing where it may be. @param path the way to it */
     public static Optional<String> because(NodePath path, FieldSchema field) {

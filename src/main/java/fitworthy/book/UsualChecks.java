@@ -114,7 +114,7 @@ public final class UsualChecks {
         if (!value.none()) {
             switch (field.content()) {
                 case FIGURE -> figure(entry, field, value, path.to("value"));
-                case CHOICE -> word(entry, ChoiceWords.of(field.type()), written(field, value), path.to("value"));
+                case CHOICE -> answer(entry, field, written(field, value), path.to("value"));
                 default -> word(entry, places, value.value(), path.to("value"));
             }
         }
@@ -130,6 +130,12 @@ public final class UsualChecks {
                     path.to("when"));
         }
         terms.orElse(List.of()).forEach(term -> term(entry, term, path.to("when")));
+    }
+
+    private void answer(UsualFigures.Entry entry, FieldSchema field, String answer, NodePath path) {
+        word(entry, ChoiceWords.of(field.type()), answer, path);
+        NeverUsual.because(entry.field().path(), answer)
+                .ifPresent(why -> fault(entry, "'" + answer + "' is never usual: " + why, "take it out", path));
     }
 
     private static String written(FieldSchema field, UsualFigure.Value value) {

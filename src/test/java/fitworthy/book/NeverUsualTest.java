@@ -95,6 +95,18 @@ class NeverUsualTest {
         }
     }
 
+    @Test
+    void anAnswerThatLetsACheckPassIsRefusedAndTheCarefulOneIsNot() {
+        assertEquals("[]", faults("vehicle.airbags", "value: yes"));
+        assertTrue(faults("vehicle.airbags", "value: no").contains("only 'yes' errs on the careful side"), "airbags");
+        assertEquals("[]", faults("trailer.brakes", "value: none"));
+        assertTrue(faults("trailer.brakes", "value: electric").contains("'electric' is never usual"), "brakes");
+        assertEquals("[]", faults("battery.vented-outside", "value: no"));
+        assertTrue(faults("battery.vented-outside", "value: yes").contains("never usual"), "a vent");
+        assertEquals("[]", faults("vehicle.view.mirrors.indicators", "value: yes"));
+        assertTrue(faults("mirrors.indicators", "value: yes").contains("never usual"), "what new mirrors have");
+    }
+
     /** What is told of a page with these lines. */
     private static String faults(String id, String value) {
         List<Fault> faults = new ArrayList<>();
@@ -125,6 +137,27 @@ class NeverUsualTest {
         assertEquals("[]", faults("bar.at", "value: on the roof"));
         assertTrue(faults("winch.pull", "value: 4000 kg +/- 500 kg").contains("never usual"), "a pull");
         assertTrue(faults("bar.airbag-statement", "value: yes").contains("never usual"), "a statement");
+        for (String id : List.of(
+                "trailer.every-wheel-braked",
+                "trailer.breakaway",
+                "battery.fixed",
+                "battery.cut-off",
+                "circuit.earth",
+                "lamps.with-main-beam",
+                "bar.lamps-visible",
+                "springs.lines-reach",
+                "recovery-kit.line-damper",
+                "fuel-separator.shielded",
+                "tank.built-in.earthed",
+                "vehicle.intake.airbox.lid-sealed")) {
+            assertTrue(faults(id, "value: yes").contains("is never usual"), id);
+        }
+        assertTrue(faults("trailer.chains", "value: 2 +/- 0").contains("is never usual"), "chains");
+        assertTrue(
+                faults("vehicle.tyres.reference-pressure", "value: 250 kPa +/- 0 kPa")
+                        .contains("is never usual"),
+                "what an index holds at");
+        assertTrue(faults("circuit.cable.section", "value: 4 mm2 +/- 0 mm2").contains("is never usual"), "a section");
         assertTrue(faults("bar.name", "value: Bar").contains("never usual"), "a name");
         assertTrue(faults("tank.stock", "value: yes").contains("never usual"), "what no sheet can do without");
         assertTrue(faults("baar.mass", "value: 60 kg +/- 20 kg").contains("did you mean 'bar'"), "a kind");
@@ -133,7 +166,7 @@ class NeverUsualTest {
         assertTrue(faults("bar.mass", "value: 60 kg").contains("has no tolerance"), "a tolerance");
         assertTrue(faults("bar.mass", "value: 60 mm +/- 2 mm").contains("unit of length"), "a unit");
         assertTrue(faults("bar.mass", "value: 6000 kg +/- 20 kg").contains("which is not between"), "a size");
-        assertTrue(faults("bar.sensors", "value: shifted").contains("is not one of the answers"), "a word");
+        assertTrue(faults("aerial.place", "value: shifted").contains("is not one of the answers"), "a word");
         assertTrue(faults("bar.at", "value: on the moon").contains("is not one of the answers"), "a place");
         assertTrue(
                 faults("bar.mass", "value: 60 kg +/- 20 kg, per: much of lowest")

@@ -23,6 +23,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a sheet leaves to the book, and what the book makes of it. */
 class UsualFillingTest {
@@ -57,7 +59,7 @@ class UsualFillingTest {
     void aFieldIsFilledWithTheValueOfItsKindAndToldWhereThatStands() throws FaultsException {
         Node.Mapping tree = filled(read(HEAD + "fitments:\n  - {name: Bar, kind: bar, mass: usual}\n"));
         Node mass = NodePath.parse("fitments.1.mass").in(tree);
-        assertEquals("usual 50 kg +/- 20 kg", at(tree, "fitments.1.mass"));
+        assertEquals("usual 48 kg +/- 24 kg", at(tree, "fitments.1.mass"));
         assertTrue(
                 mass.place().file().endsWith("parts.yaml") && mass.place().line() > 1,
                 mass.place().toString());
@@ -86,7 +88,26 @@ class UsualFillingTest {
         assertEquals("ask", at(tree, "fitments.1.mass"));
         assertEquals("unknown", at(tree, "fitments.1.lowest"));
         assertEquals("about 800 mm", at(tree, "fitments.1.ahead"));
-        assertEquals("usual 10 % +/- 5 %", at(tree, "fitments.1.grille-hidden"));
+        assertEquals("usual 18 % +/- 12 %", at(tree, "fitments.1.grille-hidden"));
+    }
+
+    /** 78 kg +/- 38 kg for each metre: for 2 m 156 kg +/- 76 kg. Without a length, whatever a tray may weigh. */
+    @Test
+    void aTrayGoesByItsLengthWhereItHasOneAndTakesOffTheTub() throws FaultsException {
+        Node.Mapping tree = filled(read(HEAD
+                + "assume-usual: yes\nfitments:\n"
+                + "  - {name: One, kind: tray, length: 2000 mm +/- 0 mm, removes: {name: steel tub}}\n"
+                + "  - {name: Other, kind: tray}\n"
+                + "  - {name: Bar, kind: bar, removes: {name: the bumper}}\n"
+                + "  - {name: Third, kind: tray, removes: {name: something else}}\n"));
+        assertEquals("usual 156 kg +/- 76 kg", at(tree, "fitments.1.mass"));
+        assertEquals("usual 135 kg +/- 40 kg", at(tree, "fitments.1.removes.mass"));
+        assertEquals("over the rear axle", at(tree, "fitments.1.removes.at"));
+        assertEquals("usual 140 kg +/- 70 kg", at(tree, "fitments.2.mass"));
+        assertEquals("nothing", at(tree, "fitments.2.removes.mass"), "a utility that comes without a tub");
+        assertEquals("usual 62 kg +/- 25 kg", at(tree, "fitments.3.mass"), "the whole bar, its bumper taken off");
+        assertEquals("usual 14 kg +/- 8 kg", at(tree, "fitments.3.removes.mass"));
+        assertEquals("nothing", at(tree, "fitments.4.removes.mass"), "what nobody knows");
     }
 
     @Test
@@ -101,8 +122,8 @@ class UsualFillingTest {
         assertEquals("nothing", at(tree, "occupants.4.name"));
         // 33 L +/- 8 L for each 1000 kg.
         assertEquals("usual 66 L +/- 16 L", at(tree, "tanks.1.capacity"));
-        assertEquals("usual 1090 kg +/- 70 kg", at(tree, "vehicle.mass.front-axle"));
-        assertEquals("usual 910 kg +/- 70 kg", at(tree, "vehicle.mass.rear-axle"));
+        assertEquals("usual 1100 kg +/- 90 kg", at(tree, "vehicle.mass.front-axle"));
+        assertEquals("usual 900 kg +/- 90 kg", at(tree, "vehicle.mass.rear-axle"));
     }
 
     @Test
@@ -134,21 +155,24 @@ class UsualFillingTest {
         assertEquals(Set.of(), unused);
     }
 
-    /** At most 15 % of what applies is left open, and every topic that the plates tell of is answered on guesses. */
-    @Test
-    void platesAndAListOfKindsAreEnoughForMostChecks() throws FaultsException {
+    /** What is not looked at stays open, at most so much; every topic that the plates tell of is answered. */
+    @ParameterizedTest
+    @CsvSource({"plate-wagon, 31", "plate-utility, 33", "plate-britain, 22"})
+    void platesAndAListOfKindsAreEnoughForMostChecks(String plates, int percent) throws FaultsException {
         Advice advice = new View(Books.engine(), null, null)
-                .advise(NodeReader.read(PLATES, new ArrayList<>()), new ArrayList<>());
+                .advise(NodeReader.read(PLATES.resolveSibling(plates + ".yaml"), new ArrayList<>()), new ArrayList<>());
         int open = advice.notAssessed().size();
         int all = open
                 + advice.met().size()
                 + advice.held().size()
                 + advice.findings().size();
-        assertTrue(open * 100 <= all * 15, open + " of " + all);
+        assertTrue(open * 100 <= all * percent, open + " of " + all);
         Set<String> answered = Stream.concat(
                         advice.held().stream().map(held -> held.judged().id()),
-                        advice.findings().stream()
-                                .map(finding -> finding.judged().id()))
+                        Stream.concat(
+                                advice.met().stream().map(met -> met.judged().id()),
+                                advice.findings().stream()
+                                        .map(finding -> finding.judged().id())))
                 .collect(Collectors.toSet());
         assertEquals(
                 Set.of(),
