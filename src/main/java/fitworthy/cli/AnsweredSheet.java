@@ -9,7 +9,6 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.FieldAnswer;
 import fitworthy.source.InputFile;
-import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;

@@ -94,7 +94,7 @@ final class AskQuestions implements Callable<Integer> {
         Place answer = Place.of("--answer");
         List<FieldAnswer> answers = new ArrayList<>();
         typed.forEach(text -> answers.add(FieldAnswer.parse(answer, text, faults)));
-        if (options.fileName().equals("-") && (ask || !typed.isEmpty())) {
+        if (options.isStandardInput() && (ask || !typed.isEmpty())) {
             faults.add(new Fault(
                     ask ? Place.of("--ask") : answer,
                     "",

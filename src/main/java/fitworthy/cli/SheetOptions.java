@@ -64,11 +64,14 @@ final class SheetOptions {
         return new AnsweredSheet(sheetFile, view.of(engine), read(engine));
     }
 
+    /** Whether the sheet has no file. */
+    boolean isStandardInput() {
+        return sheetFile.equals(InputFile.STANDARD_INPUT);
+    }
+
     /** The name of the sheet's file. */
     String fileName() {
-        return sheetFile.equals(InputFile.STANDARD_INPUT)
-                ? "standard input"
-                : sheetFile.getFileName().toString();
+        return isStandardInput() ? "standard input" : sheetFile.getFileName().toString();
     }
 
     /** SHA-256 of the sheet's file as it was read, in hexadecimal. To be called after {@link #read}. */

@@ -88,9 +88,8 @@ public final class Shelves {
         boolean isItem = steps.size() == 2 && steps.get(1) instanceof NodePath.Item;
         return !steps.isEmpty()
                         && (isItem || steps.size() == 1)
-                        && Stream.of(Kind.values())
-                                .anyMatch(kind ->
-                                        kind.inSheet().equals(steps.get(0).toString()))
+                        && Stream.of(Kind.values()).anyMatch(kind -> kind.inSheet()
+                                .equals(steps.get(0).toString()))
                 ? Optional.of(Expansion.FROM)
                 : Optional.empty();
     }

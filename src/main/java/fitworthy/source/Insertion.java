@@ -90,8 +90,7 @@ record Insertion(NodePath path, Node value) {
             }
             Node.Mapping named = new Node.Mapping(value.place(), Map.of()).with("name", item.get("name"));
             return further(list, here, steps)
-                    .map(held -> new Node.Listing(
-                            value.place(), List.of(Trees.merged(named, (Node.Mapping) held))));
+                    .map(held -> new Node.Listing(value.place(), List.of(Trees.merged(named, (Node.Mapping) held))));
         }
     }
 

@@ -89,8 +89,7 @@ final class YamlText {
     private String written(fitworthy.source.Node node) {
         if (node instanceof fitworthy.source.Node.Mapping group) {
             return group.entries().entrySet().stream()
-                    .map(field ->
-                            named(field.getKey(), written(field.getValue().value())))
+                    .map(field -> named(field.getKey(), written(field.getValue().value())))
                     .collect(Collectors.joining(", ", "{", "}"));
         }
         if (node instanceof fitworthy.source.Node.Listing list) {

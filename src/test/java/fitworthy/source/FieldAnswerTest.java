@@ -47,13 +47,32 @@ class FieldAnswerTest {
     void anItemOfAnotherFileIsLeftToItsAuthor() {
         String own = "fitments:\n  - name: Snorkel\n";
         Node.Mapping tree = Trees.merged(tree("shelf.yaml", SHELF), tree("sheet.yaml", own));
-        for (String part : List.of("Front bar", "Winch", "Snorkel")) {
+        for (String part : List.of("Front bar", "Winch")) {
             faults.clear();
             assertNull(answered(own, tree, "fitments." + part + ".mass=58 kg"));
             assertEquals(
                     List.of("this cannot be written into the file as it is laid out"),
                     faults.stream().map(Fault::problem).toList());
         }
+    }
+
+    @Test
+    void anItemIsFoundByItsNameWhereTheFileHasItElsewhere() {
+        String own = "fitments:\n  - name: Snorkel\n";
+        Node.Mapping tree = Trees.merged(tree("shelf.yaml", SHELF), tree("sheet.yaml", own));
+        assertEquals(own + "    mass: 4 kg\n", answered(own, tree, "fitments.Snorkel.mass=4 kg"));
+    }
+
+    @Test
+    void anItemOfAListWithinAGroupIsNamed() {
+        String own = "fitments:\n  - name: Snorkel\n";
+        Node.Mapping tree = tree(
+                "both",
+                "fitments:\n  - {name: Snorkel, joints: [{name: head, z: 2 m}, {name: sill, z: 1 m}, {z: 3 m}]}\n");
+        assertEquals(
+                own + "    joints: [{name: sill, z: 900 mm}]\n",
+                answered(own, tree, "fitments.Snorkel.joints.sill.z=900 mm"));
+        assertNull(answered(own, tree, "fitments.Snorkel.joints.3.z=900 mm"), "without a name");
     }
 
     @Test
