@@ -4,6 +4,7 @@ import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.quantity.Missing;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -56,7 +57,16 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left, S
         return List.copyOf(margins.values());
     }
 
-    private static boolean isOfMass(Assessed outcome) {
+    /** What is missing to know what is left of the mass limits, in the order of the rules. */
+    public static List<Missing> waitsFor(Advice advice) {
+        return advice.notAssessed().stream()
+                .filter(Margin::isOfMass)
+                .flatMap(outcome -> outcome.missing().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static boolean isOfMass(Outcome outcome) {
         return outcome.judged().card().againstLimit()
                 && LIMITED.contains(outcome.judged().measure().kind());
     }

@@ -153,6 +153,14 @@ public record Book(
         return PracticeValues.lineage(regions, region);
     }
 
+    /**
+     * The same for what a sheet writes as its region. Where the book does not know it, what holds anywhere is to be
+     * filled in all the same: that the region is wrong is one fault, and nothing else is missing for it.
+     */
+    public List<String> lineageWritten(String region) {
+        return regions.containsKey(region) ? lineage(region) : List.of("any");
+    }
+
     /** A practice value in a region on a day: the house's where it sets one, else what the book records. */
     public Practice.Lookup lookup(String id, String region, LocalDate day) {
         return inForce(region, day).lookups().get(id);

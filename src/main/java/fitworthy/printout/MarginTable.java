@@ -5,9 +5,11 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
 import fitworthy.document.Page;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is left of each limit of the vehicle, a load case a column. */
@@ -15,6 +17,8 @@ final class MarginTable {
 
     private static final String HEADING = "LEFT OF EACH LIMIT";
     private static final int GAP = 2;
+    /** How many of the fields that are missing are named. */
+    private static final int FIELDS = 5;
     /** The least room that a loading's name is given before it is broken into lines. */
     private static final int NAME = 14;
 
@@ -40,6 +44,18 @@ final class MarginTable {
     /** What is left of a limit in the loading that leaves least. */
     static String least(Margin margin) {
         return Wording.margin(margin.least(), margin.kind());
+    }
+
+    /** What has to be known before all of the limits are in the table; empty where they are. */
+    static String waiting(Advice advice) {
+        List<String> fields =
+                Margin.waitsFor(advice).stream().map(Missing::path).distinct().toList();
+        int others = fields.size() - FIELDS;
+        return fields.isEmpty()
+                ? ""
+                : "Not all of what is left is known, for want of: "
+                        + fields.stream().limit(FIELDS).collect(Collectors.joining(", "))
+                        + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "") + ".";
     }
 
     /** The table as lines, each heading first; blocks below each other where the loadings need more than {@code width}. */

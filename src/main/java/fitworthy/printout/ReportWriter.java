@@ -156,6 +156,10 @@ public final class ReportWriter {
                 blocks);
         blocks.add(CheckTables.counts(arrangement));
         blocks.addAll(margins());
+        String waiting = MarginTable.waiting(advice);
+        if (!waiting.isEmpty()) {
+            blocks.add(new Paragraph(waiting));
+        }
         blocks.addAll(findings.glance().unlessEmpty());
         points("Waivers that do not count", HouseWords.idle(advice), blocks);
         if (!advice.book().house().isNone()) {

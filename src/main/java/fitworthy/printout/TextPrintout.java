@@ -114,7 +114,9 @@ public final class TextPrintout {
         page.blank();
         List<String> margins = MarginTable.lines(arrangement, Page.COLUMNS);
         margins.forEach(page::line);
-        if (!margins.isEmpty()) {
+        String waiting = MarginTable.waiting(arrangement.advice());
+        page.wrapped(0, waiting);
+        if (!margins.isEmpty() || !waiting.isEmpty()) {
             page.blank();
         }
     }

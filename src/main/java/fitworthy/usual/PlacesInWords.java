@@ -272,9 +272,7 @@ public final class PlacesInWords {
         String region = tree.get("region") instanceof Node.Scalar scalar ? scalar.text() : "";
         String day = tree.get("as-of") instanceof Node.Scalar scalar ? scalar.text() : "";
         try {
-            return book.regions().containsKey(region)
-                    ? place.inForce(book.lineage(region), LocalDate.parse(day))
-                    : Optional.empty();
+            return place.inForce(book.lineageWritten(region), LocalDate.parse(day));
         } catch (DateTimeException e) {
             return Optional.empty();
         }

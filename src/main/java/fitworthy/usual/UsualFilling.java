@@ -64,10 +64,10 @@ final class UsualFilling {
     }
 
     private void fill() {
-        if (!(all || holdsUsual(written)) || !book.regions().containsKey(text(written.get("region")))) {
+        if (!(all || holdsUsual(written))) {
             return;
         }
-        lineage = book.lineage(text(written.get("region")));
+        lineage = book.lineageWritten(text(written.get("region")));
         try {
             day = LocalDate.parse(text(written.get("as-of")));
         } catch (DateTimeException e) {
