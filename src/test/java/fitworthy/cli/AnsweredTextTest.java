@@ -195,7 +195,7 @@ class AnsweredTextTest {
     void aSheetInJsonStaysOne() throws Exception {
         String sheet =
                 "{\"fitments\": [\"Front bar\"], \"region\": \"au-sa\", \"as-of\": \"2026-11-25\", \"title\": \"Bar\","
-                        + " \"vehicle\": \"Tarrenby 3.0 wagon\", \"cases\": [{\"name\": \"on\"}]}";
+                        + " \"vehicle\": \"Tarrenby 3.0 wagon\", \"cases\": [{\"name\": \"on\"}], \"tanks\": [\"Tarrenby tank\"]}";
         assertEquals(
                 sheet.replace("[\"Front bar\"]", "[{\"from\": \"Front bar\", \"mass\": \"61 kg\"}]"),
                 answered("scenarios/made.json", sheet, "fitments.Front bar.mass=61 kg"));
