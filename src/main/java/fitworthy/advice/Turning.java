@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 final class Turning {
 
     /** So that a sheet of guesses alone is still answered within seconds; one run is a whole look at the sheet. */
-    private static final int MOST_RUNS = 600;
+    private static final int MOST_RUNS = 150;
 
     private final RuleEngine engine;
     private final Advice advice;
