@@ -47,10 +47,9 @@ final class Turning {
      */
     Stakes by(Missing guess, Stakes rests) {
         if (runs >= MOST_RUNS) {
-            Set<Outcome.Check> resting =
-                    rests.checks().stream()
-                            .map(judged -> new Outcome.Check(judged.id(), judged.subject()))
-                            .collect(Collectors.toSet());
+            Set<Outcome.Check> resting = rests.checks().stream()
+                    .map(judged -> new Outcome.Check(judged.id(), judged.subject()))
+                    .collect(Collectors.toSet());
             return Stakes.of(now.values().stream()
                     .filter(outcome -> resting.contains(outcome.check()) && mayTurn(outcome, guess)));
         }
@@ -60,9 +59,9 @@ final class Turning {
     private boolean mayTurn(Outcome outcome, Missing guess) {
         return !(outcome instanceof Assessed assessed)
                 || assessed.comparison()
-                        .map(comparison -> Math.sqrt(shares.of(assessed).getOrDefault(guess, 0.0))
-                                        * comparison.tolerance()
-                                >= Math.abs(comparison.margin()))
+                        .map(comparison ->
+                                Math.sqrt(shares.of(assessed).getOrDefault(guess, 0.0)) * comparison.tolerance()
+                                        >= Math.abs(comparison.margin()))
                         .orElse(true);
     }
 

@@ -115,7 +115,9 @@ public final class TextPrintout {
         List<String> margins = MarginTable.lines(arrangement, Page.COLUMNS);
         margins.forEach(page::line);
         String waiting = MarginTable.waiting(arrangement.advice());
-        page.wrapped(0, waiting);
+        if (!waiting.isEmpty()) {
+            page.wrapped(0, waiting);
+        }
         if (!margins.isEmpty() || !waiting.isEmpty()) {
             page.blank();
         }

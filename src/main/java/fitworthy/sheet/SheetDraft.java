@@ -103,9 +103,11 @@ public final class SheetDraft {
         list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
         list("circuits:", circuits, lines);
         list("tanks:", tanks, lines);
-        cargo.add("{name: Luggage}");
-        cargo.add("{name: Food}");
-        list("cargo:  # what else comes along: tools, a dog, water cans ...", cargo, lines);
+        if (cargo.isEmpty()) {
+            lines.add(
+                    "cargo: [{name: Luggage}, {name: Food}]  # and what else comes along: tools, a dog, water cans ...");
+        }
+        list("cargo:  # and luggage, food, tools ...", cargo, lines);
         whole.trailer().ifPresent(towed -> {
             lines.addAll(trailer(towed));
             lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");

@@ -126,10 +126,10 @@ class BeginSheetTest {
     /** Only of what the book knows nothing usual of is a figure asked on the sheet. */
     @Test
     void whatIsUsualIsLeftToTheBookAndAllElseIsAsked() {
-        String sheet = begin(List.of("bash plates", "awning", "chassis stretch", "luggage", "jerry can"))
+        String sheet = begin(List.of("spare parts box=other", "awning", "chassis stretch", "luggage", "jerry can"))
                 .out();
         for (String line : List.of(
-                "{name: Bash plates, kind: other, mass: ask, at: {x: ask}}",
+                "{name: Spare parts box, kind: other, mass: ask, at: {x: ask}}",
                 "{name: Awning, kind: other}",
                 "{name: Chassis stretch, kind: chassis-extension, wheelbase-added: ask}",
                 "{name: Luggage}",

@@ -26,7 +26,8 @@ class HelpTest {
                                 Stream.of(command.usageMessage().description()),
                                 Stream.of(command.usageMessage().footer()),
                                 command.options().stream().flatMap(option -> Stream.of(option.description())),
-                                command.positionalParameters().stream().flatMap(given -> Stream.of(given.description())))
+                                command.positionalParameters().stream()
+                                        .flatMap(given -> Stream.of(given.description())))
                         .flatMap(some -> some))
                 .collect(Collectors.toList());
         assertTrue(texts.size() > 60, texts.size() + " texts");

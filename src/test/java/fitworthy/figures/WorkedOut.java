@@ -13,9 +13,10 @@ import java.util.regex.Pattern;
 /** Does the sums of a working again from nothing but its printed lines, as a reader with a calculator would. */
 final class WorkedOut {
 
-    private static final Pattern INPUT =
-            Pattern.compile(", ([A-Za-z ]+) = (?:about |usual )?(-?[0-9.]+|not known|without bound)(?: " + "([^\\s,]+))?");
-    private static final Pattern PART = Pattern.compile("(?:= |\\) \\+ )(?:about |usual )?(-?[0-9.]+|not known)(?: (\\S+))? \\(");
+    private static final Pattern INPUT = Pattern.compile(
+            ", ([A-Za-z ]+) = (?:about |usual )?(-?[0-9.]+|not known|without bound)(?: " + "([^\\s,]+))?");
+    private static final Pattern PART =
+            Pattern.compile("(?:= |\\) \\+ )(?:about |usual )?(-?[0-9.]+|not known)(?: (\\S+))? \\(");
 
     /**
      * A result with the name it has in the line, in the unit of the figures it is put into; no number where one is not

@@ -60,8 +60,8 @@ class GuessesPrintedTest {
         assertSays(
                 printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE)),
                 "On guesses: Loaded mass is above the GVM",
-                "Guessed, so find out first: vehicle.ratings.gvm, cargo.Luggage.mass; the book's usual figures: cargo.Tent.mass.",
-                "Of the +/- 65 kg, vehicle.ratings.gvm brings 85 %, other guesses 5 %.");
+                "Guessed, so find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the book's usual"
+                        + " figure), cargo.Luggage.mass.");
     }
 
     @Test
@@ -88,7 +88,7 @@ class GuessesPrintedTest {
         assertSays(
                 explained(OVER, "mass.gvm-over"),
                 "vehicle, everything aboard: it fires, on guesses",
-                "Of the +/- 65 kg, vehicle.ratings.gvm brings 85 %",
+                "Guessed, so find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the",
                 "GVM about 2550 kg",
                 "Luggage (about, at usual) 40.0 9.0",
                 "Tent (usual) 60.0 12.0",
@@ -96,7 +96,7 @@ class GuessesPrintedTest {
         assertSays(
                 explained("vehicle: {ratings: {gvm: usual 2900 kg}}", "mass.gvm-over"),
                 "it does not fire if the guesses hold",
-                "Guessed, so find out first: the book's usual figures: vehicle.ratings.gvm.",
+                "Guessed, so find out first: vehicle.ratings.gvm (the book's usual figure, 100 % of the",
                 "GVM usual 2900 kg");
         assertSays(
                 explained("vehicle: {stability-control: about no, ratings: {gvm: 2900 kg}}", "mass.gvm-over"),

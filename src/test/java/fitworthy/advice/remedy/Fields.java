@@ -32,7 +32,8 @@ final class Fields {
 
     static Figure parsed(String text, String unit) {
         try {
-            return QuantityText.parse(Mark.read(text).text(), unit.isEmpty() ? Dimension.COUNT : Dimension.ofUnit(unit));
+            return QuantityText.parse(
+                    Mark.read(text).text(), unit.isEmpty() ? Dimension.COUNT : Dimension.ofUnit(unit));
         } catch (QuantityText.Unreadable e) {
             throw new AssertionError(e);
         }
