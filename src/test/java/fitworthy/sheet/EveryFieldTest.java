@@ -10,6 +10,7 @@ import fitworthy.Twigs;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.proof.Cases;
+import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
 import fitworthy.search.Change;
@@ -323,9 +324,13 @@ class EveryFieldTest {
                         .filter(each -> !each.equals(text))
                         .toList();
             case FIGURE, FIGURES -> {
-                int unit = text.indexOf(' ');
-                String number = unit < 0 ? text : text.substring(0, unit);
-                String rest = unit < 0 ? "" : text.substring(unit);
+                String plain = Mark.read(text).text();
+                int unit = plain.indexOf(' ');
+                String number = unit < 0 ? plain : plain.substring(0, unit);
+                String rest = unit < 0 ? "" : plain.substring(unit);
+                if (number.isEmpty()) {
+                    yield List.of();
+                }
                 BigDecimal value = new BigDecimal(number);
                 yield List.of(
                         value.multiply(new BigDecimal("0.4")).toPlainString() + rest,
