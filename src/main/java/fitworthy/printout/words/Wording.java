@@ -51,7 +51,7 @@ public final class Wording {
     /** A number in the measure's unit with two digits more than people are shown, for programs. */
     public static double exact(double value, MeasureKind kind) {
         double scale = Math.pow(10, kind.decimals() + 2);
-        return Math.round(value / Dimension.size(kind.unit()) * scale) / scale;
+        return Math.round(Figure.rounded(value / Dimension.size(kind.unit()) * scale)) / scale;
     }
 
     /** A number with its unit. */
