@@ -23,12 +23,23 @@ final class FieldPlaces {
     /**
      * The groups that have a field of this name, and the fields whose path has the same words in it, as
      * {@code mass.kerb} has those of {@code kerb-mass}; in words that may follow "it stands". Where there is none,
-     * the kinds of part that have it.
+     * the kinds of part that have it, and of {@code water-alarm} those that have an {@code alarm}.
      */
     static List<String> of(Class<? extends Record> page, String name) {
+        FieldPlaces places = looked(page, name);
+        String last = name.substring(name.lastIndexOf('-') + 1);
+        if (!places.found.isEmpty() || !places.ofKinds.isEmpty() || last.equals(name)) {
+            return places.found.isEmpty() ? places.ofKinds : places.found;
+        }
+        return looked(page, last).ofKinds.stream()
+                .map(where -> "as " + last + " " + where)
+                .toList();
+    }
+
+    private static FieldPlaces looked(Class<? extends Record> page, String name) {
         FieldPlaces places = new FieldPlaces(name);
         places.look(page, "", "");
-        return places.found.isEmpty() ? places.ofKinds : places.found;
+        return places;
     }
 
     /** @param group the name of the record's own field */

@@ -51,6 +51,11 @@ class SheetReaderTest {
                     "16:5 vehicle.ratings.wheelbase: no field has this name; it stands under vehicle.size -> one of gvm,"
                             + " ..."),
             new Spoilt(
+                    "gvm: 3100 kg",
+                    "gvm: 3100 kg\n    water-alarm: yes",
+                    "16:5 vehicle.ratings.water-alarm: no field has this name; it stands as alarm under fitments.N of kind"
+                            + " fuel-separator -> one of gvm, ..."),
+            new Spoilt(
                     "mass: 1400 kg",
                     "mass: 1400 kg, brake: override",
                     "29:40 trailer.brake: no field has this name (did you mean 'brakes'?) -> one of name, ..."),
