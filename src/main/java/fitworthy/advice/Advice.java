@@ -6,6 +6,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Words;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,6 +56,13 @@ public record Advice(
     /** Everything that is said, the findings first. */
     public Stream<Outcome> outcomes() {
         return Stream.of(findings, notAssessed, met, held, doesNotApply).flatMap(List::stream);
+    }
+
+    /** What became of each check, by its key and in that order. */
+    Map<Outcome.Key, Outcome> byKey() {
+        Map<Outcome.Key, Outcome> byKey = new LinkedHashMap<>();
+        outcomes().forEach(outcome -> byKey.put(outcome.key(), outcome));
+        return byKey;
     }
 
     /** The guesses on which an outcome rests; none where it rests on what is stated. */

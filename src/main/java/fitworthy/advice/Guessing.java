@@ -37,7 +37,7 @@ final class Guessing {
         this.advice = advice;
         this.guesses = guesses;
         this.without = without;
-        this.sure = byKey(without.apply(guess -> true));
+        this.sure = without.apply(guess -> true).byKey();
     }
 
     /** The advice with what rests on guesses told apart, and on which. */
@@ -60,7 +60,7 @@ final class Guessing {
                 held.add(Held.of(each, naming.apply(each)));
             }
         }
-        Map<Outcome.Key, Outcome> said = byKey(advice);
+        Map<Outcome.Key, Outcome> said = advice.byKey();
         sure.values().forEach(outcome -> {
             if (outcome instanceof NotAssessed open && isPutAway(said.get(outcome.key()))) {
                 held.add(Held.of(open, among(open.missing())));
@@ -170,7 +170,8 @@ final class Guessing {
         return !isLike(
                 outcome,
                 withoutSome
-                        .computeIfAbsent(left, these -> byKey(without.apply(these::contains)))
+                        .computeIfAbsent(
+                                left, these -> without.apply(these::contains).byKey())
                         .get(outcome.key()));
     }
 
@@ -178,11 +179,5 @@ final class Guessing {
         return guesses.stream()
                 .filter(guess -> missing.stream().anyMatch(one -> one.path().equals(guess.path())))
                 .toList();
-    }
-
-    private static Map<Outcome.Key, Outcome> byKey(Advice advice) {
-        Map<Outcome.Key, Outcome> byKey = new LinkedHashMap<>();
-        advice.outcomes().forEach(outcome -> byKey.put(outcome.key(), outcome));
-        return byKey;
     }
 }

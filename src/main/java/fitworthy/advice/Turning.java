@@ -8,7 +8,6 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Sheet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
@@ -35,7 +34,7 @@ final class Turning {
     Turning(RuleEngine engine, Advice advice) {
         this.engine = engine;
         this.advice = advice;
-        this.now = byKey(advice);
+        this.now = advice.byKey();
         this.shares = GuessShares.in(advice);
     }
 
@@ -67,7 +66,8 @@ final class Turning {
 
     private Stream<Outcome> turned(Sheet other) {
         runs++;
-        Map<Outcome.Key, Outcome> then = byKey(Adviser.untold(engine, other, cases(), Budget.Bounds.USUAL));
+        Map<Outcome.Key, Outcome> then =
+                Adviser.untold(engine, other, cases(), Budget.Bounds.USUAL).byKey();
         Set<Outcome.Key> keys = new LinkedHashSet<>(now.keySet());
         keys.addAll(then.keySet());
         return keys.stream()
@@ -84,11 +84,5 @@ final class Turning {
     /** What a reader would call another answer: found, open, or nothing in the way. @param outcome null for none */
     private static String verdict(Outcome outcome) {
         return outcome instanceof Finding ? "found" : outcome instanceof NotAssessed ? "open" : "";
-    }
-
-    private static Map<Outcome.Key, Outcome> byKey(Advice advice) {
-        Map<Outcome.Key, Outcome> byKey = new LinkedHashMap<>();
-        advice.outcomes().forEach(outcome -> byKey.put(outcome.key(), outcome));
-        return byKey;
     }
 }

@@ -86,7 +86,7 @@ public record UsualPlace(
                     Figure aboveFloor) {
 
         private String words() {
-            String point = Words.hyphenated(start.value().name()).replace('-', ' ');
+            String point = start.value().words();
             String from = " behind the " + (start.value().isOfBody() ? "front of the " : "") + point;
             return Stream.of(
                             shown("", share, "%", from),
@@ -121,6 +121,11 @@ public record UsualPlace(
         CANOPY,
         /** The front of the tray, or of the canopy where there is none. */
         LOAD_AREA;
+
+        /** What it is called, as in "behind the rear axle". */
+        public String words() {
+            return Words.hyphenated(name()).replace('-', ' ');
+        }
 
         /** Whether anybody can measure from it with a tape. */
         public boolean isTaped() {

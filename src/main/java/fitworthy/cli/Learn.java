@@ -11,12 +11,10 @@ import fitworthy.learn.SheetReadings;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Learns the masses of parts from weighed vehicles. */
 @Command(
@@ -38,12 +36,8 @@ final class Learn implements Callable<Integer> {
 
     private final CommandContext around;
 
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "SHEETS",
-            description = "Sheets, folders of sheets, or files with a sheet in JSON"
-                    + " on each line; - for the standard input.")
-    private List<Path> given;
+    @Mixin
+    private SheetsOption sheets = new SheetsOption();
 
     @Mixin
     private PracticeOptions options = new PracticeOptions();
@@ -85,7 +79,7 @@ final class Learn implements Callable<Integer> {
     }
 
     private Learnt learnt() throws FaultsException, IOException, NotWritten {
-        try (Inputs inputs = Inputs.of(given, around.in())) {
+        try (Inputs inputs = Inputs.of(sheets.given(), around.in())) {
             options.outputs(around, inputs.files(), null).takeNew("--proposal", proposal);
             View view = options.view(around);
             Learning learning = new Learning();

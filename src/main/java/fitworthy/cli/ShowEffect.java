@@ -17,7 +17,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Shows what a change of practice does to many sheets. */
 @Command(
@@ -42,12 +41,8 @@ final class ShowEffect implements Callable<Integer> {
 
     private final CommandContext around;
 
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "SHEETS",
-            description = "Sheets, folders of sheets, or files with a sheet in JSON"
-                    + " on each line; - for the standard input.")
-    private List<Path> given;
+    @Mixin
+    private SheetsOption sheets = new SheetsOption();
 
     @Mixin
     private PracticeOptions options = new PracticeOptions();
@@ -97,7 +92,7 @@ final class ShowEffect implements Callable<Integer> {
                     "nothing is different after the change",
                     "one or more of --with-rules, --with-house, --with-region, --with-as-of and --with-shelf")));
         }
-        try (Inputs inputs = Inputs.of(given, around.in())) {
+        try (Inputs inputs = Inputs.of(sheets.given(), around.in())) {
             List<Path> read = new ArrayList<>(inputs.files());
             read.add(house);
             if (shelf != null) {

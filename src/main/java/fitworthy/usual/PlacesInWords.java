@@ -197,7 +197,7 @@ public final class PlacesInWords {
     private Node measured(Matcher text, Node.Scalar words, NodePath path, Landmarks landmarks) {
         Optional<Start> start = Stream.of(Start.values())
                 .filter(point -> point.isTaped()
-                        && spoken(point).equals(text.group(3).strip().toLowerCase(Locale.ROOT)))
+                        && point.words().equals(text.group(3).strip().toLowerCase(Locale.ROOT)))
                 .findFirst();
         if (start.isEmpty()) {
             return refused(
@@ -231,12 +231,8 @@ public final class PlacesInWords {
     private static List<String> taped() {
         return Stream.of(Start.values())
                 .filter(Start::isTaped)
-                .map(PlacesInWords::spoken)
+                .map(Start::words)
                 .toList();
-    }
-
-    private static String spoken(Start start) {
-        return Words.hyphenated(start.name()).replace('-', ' ');
     }
 
     /** A coordinate as a sheet would write it; where it is not known, what is missing to work it out. */

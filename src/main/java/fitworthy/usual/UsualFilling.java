@@ -20,7 +20,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -119,7 +118,7 @@ final class UsualFilling {
                     .inForce(lineage, day, when -> UsualTerm.when(when).orElseThrow().stream()
                             .allMatch(term -> holds(term, entry, thing)))
                     .flatMap(value -> value(entry, value, thing))
-                    .ifPresent(value -> tree = with(tree, path.steps(), value));
+                    .ifPresent(value -> tree = Trees.making(tree, path, value));
         }
     }
 
@@ -227,36 +226,6 @@ final class UsualFilling {
     /** The unit that a quantity is written in. */
     private static String unit(String quantity) {
         return quantity.replaceFirst("^[-+]?[0-9.]+\\s*", "").replaceFirst("\\s*(\\+/-|\u00B1).*", "");
-    }
-
-    /** A copy in which the steps lead to this value; groups on the way that are not there are made. */
-    private static Node.Mapping with(Node.Mapping group, List<NodePath.Step> steps, Node value) {
-        String name = steps.get(0).toString();
-        List<NodePath.Step> rest = steps.subList(1, steps.size());
-        Node held = group.get(name);
-        if (rest.isEmpty()) {
-            return group.with(name, value);
-        }
-        if (held instanceof Node.Listing) {
-            return Trees.with(
-                    group,
-                    path(steps.subList(0, 2)),
-                    with((Node.Mapping) path(steps.subList(0, 2)).in(group), rest.subList(1, rest.size()), value));
-        }
-        return group.with(
-                name,
-                with(
-                        held instanceof Node.Mapping mapping ? mapping : new Node.Mapping(value.place(), Map.of()),
-                        rest,
-                        value));
-    }
-
-    private static NodePath path(List<NodePath.Step> steps) {
-        NodePath path = NodePath.TOP;
-        for (NodePath.Step step : steps) {
-            path = new NodePath(path, step);
-        }
-        return path;
     }
 
     private static String text(Node node) {
