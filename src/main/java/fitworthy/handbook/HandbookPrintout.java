@@ -2,6 +2,7 @@ package fitworthy.handbook;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
@@ -158,7 +159,7 @@ public final class HandbookPrintout {
                 card.why(),
                 card.met(),
                 card.remedy(),
-                card.ask(),
+                Ask.words(card.ask()),
                 references.values(Set.of(id)).stream()
                         .flatMap(practice -> book.practice().get(practice).values().stream()
                                 .map(value -> new OfPractice(practice, dated(practice, value))))

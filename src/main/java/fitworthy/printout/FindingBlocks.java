@@ -3,6 +3,7 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
+import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
@@ -161,7 +162,7 @@ final class FindingBlocks {
         details.addAll(List.of(
                 Detail.of("Do", Wording.remedy(worst)),
                 Detail.of("Why", Wording.fill(judged.card().why(), worst)),
-                Detail.of("Ask", Wording.fill(judged.card().ask(), worst))));
+                Detail.of("Ask", Wording.fill(Ask.words(judged.card().ask()), worst))));
         details.add(new Detail(
                 "Rests on",
                 Stream.concat(

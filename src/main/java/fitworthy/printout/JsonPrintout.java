@@ -2,6 +2,7 @@ package fitworthy.printout;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.HouseUse;
@@ -210,7 +211,7 @@ public final class JsonPrintout {
                     Wording.fill(judged.card().title(), finding),
                     Wording.remedy(finding),
                     Wording.fill(judged.card().why(), finding),
-                    Wording.fill(judged.card().ask(), finding),
+                    Wording.fill(Ask.words(judged.card().ask()), finding),
                     guesses,
                     finding.evidence().stream().map(Evidence::of).toList(),
                     finding.practice().stream().map(WrittenPractice::of).toList(),

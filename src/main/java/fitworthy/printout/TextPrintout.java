@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
@@ -148,7 +149,7 @@ public final class TextPrintout {
                 .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
-        page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
+        page.wrapped(INDENT, "Ask: " + filled.apply(Ask.words(judged.card().ask())));
         evidence(judged, worst.practice());
         Set<String> said = new HashSet<>(Set.of(Wording.remedy(worst)));
         told.parts().forEach(part -> part(arrangement, part, said));

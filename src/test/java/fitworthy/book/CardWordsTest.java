@@ -13,6 +13,9 @@ import org.junit.jupiter.api.Test;
 /** Three cards of which the first two may be told under another one. */
 class CardWordsTest {
 
+    private static final List<Ask> OFFICE = List.of(new Ask(Choice.of(Party.AUTHORITY), "", "", ""));
+
+
     private static Card card(String remedy, List<String> with, Card.Regional... own) {
         return new Card(
                 "Too heavy",
@@ -26,7 +29,7 @@ class CardWordsTest {
                 "Light enough",
                 "It breaks.",
                 remedy,
-                "The maker.",
+                List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")),
                 List.of(own),
                 List.of(),
                 Choice.of(Basis.CALCULATION),
@@ -76,12 +79,12 @@ class CardWordsTest {
     void theWordsOfARegionAreThoseOfARegionThatThereIs() {
         assertEquals(
                 List.of(),
-                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("au-sa", "", "Take {margin}.", "")))));
+                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("au-sa", "", "Take {margin}.", List.of())))));
         assertEquals(
                 List.of(
                         "a.one in-region.1.region 'sa' is not a region",
                         "a.one in-region.1.remedy the placeholder {margn} stands for nothing"),
-                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("sa", "", "Take {margn}.", "")))));
+                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("sa", "", "Take {margn}.", List.of())))));
     }
 
     @Test
@@ -97,12 +100,12 @@ class CardWordsTest {
         Card card = card(
                 "Do.",
                 List.of(),
-                new Card.Regional("au", "", "Do as in Australia.", ""),
-                new Card.Regional("au-sa", "", "", "The office."));
+                new Card.Regional("au", "", "Do as in Australia.", List.of()),
+                new Card.Regional("au-sa", "", "", OFFICE));
         assertEquals("Do.", card.in(List.of("uk", "any")).remedy());
         assertEquals(
                 "Do as in Australia.", card.in(List.of("au-nsw", "au", "any")).remedy());
         assertEquals("Do.", card.in(List.of("au-sa", "au", "any")).remedy());
-        assertEquals("The office.", card.in(List.of("au-sa", "au", "any")).ask());
+        assertEquals(OFFICE, card.in(List.of("au-sa", "au", "any")).ask());
     }
 }

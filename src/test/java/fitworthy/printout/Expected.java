@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Comparison;
@@ -118,7 +119,7 @@ final class Expected {
                 .orElseThrow();
         Judged judged = worst.judged();
         for (String each : List.of(
-                judged.card().title(), judged.card().why(), judged.card().ask())) {
+                judged.card().title(), judged.card().why(), Ask.words(judged.card().ask()))) {
             texts.add(Wording.fill(each, worst));
         }
         texts.add(Wording.remedy(worst));
