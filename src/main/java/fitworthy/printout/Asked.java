@@ -79,7 +79,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         Addressees addressees = new Addressees(
                 advice.sheet().planned(), advice.book().tables().shopWords());
         Map<Addressee, Asked> all = new LinkedHashMap<>();
-        arrangement.standing().forEach(finding -> finding.card().ask().forEach(ask -> of(
+        arrangement.standing().forEach(finding -> finding.card().ask().stream().distinct().forEach(ask -> of(
                         addressees.asked(ask, finding.worst()), all)
                 .points
                 .add(new Point(finding, ask))));
