@@ -53,9 +53,9 @@ public final class Letters {
             Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
 
     /** What is to be sent and stands in the letter itself. */
-    private static final Pattern MASS = Pattern.compile("(?:the|its) (?:vehicle's )?loaded mass");
+    private static final Pattern MASS = Pattern.compile("the (?:vehicle's )?loaded mass(?:es of vehicle and trailer)?");
 
-    private static final Pattern AXLES = Pattern.compile("(?:the|its) axle loads?(?: .*)?");
+    private static final Pattern AXLES = Pattern.compile("the axle (?:loads?|limits?)(?: [^,]*)?");
 
     private static final String GREETING = "Good day. ";
     /** How the sheet speaks of a maker, who is asked here. */
@@ -166,10 +166,8 @@ public final class Letters {
             case BUILDER -> "A list for our own house, not to be sent.";
             case CUSTOMER -> GREETING + "Before the work begins we need your answers.";
             case PART_MAKER ->
-                GREETING + "We plan changes to this vehicle. "
-                        + (whom.of().isEmpty()
-                                ? "They concern your part."
-                                : "They concern " + whom.of() + ", which you make or sell.");
+                GREETING + "We plan changes to this vehicle. One of the parts is yours"
+                        + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".";
             case TRAILER_MAKER ->
                 GREETING + "We plan changes to the vehicle that tows your trailer"
                         + sheet.trailer()
@@ -260,7 +258,8 @@ public final class Letters {
         Party party = one.whom().party();
         Map<List<String>, List<Point>> alike = new LinkedHashMap<>();
         one.points().forEach(point -> alike.computeIfAbsent(
-                        List.of(point.finding().id(), point.what(), point.remedy()), none -> new ArrayList<>())
+                        List.of(point.finding().id(), point.what(), tellsRemedy(party, point) ? point.remedy() : ""),
+                        none -> new ArrayList<>())
                 .add(point));
         return Stream.of(
                         alike.values().stream().map(points -> item(party, points)),
@@ -279,6 +278,10 @@ public final class Letters {
         return option.name() + ": which of these you choose: "
                 + option.choices().stream().map(Sheet.Alternative::name).collect(Collectors.joining(", "))
                 + ". The plan has " + option.taken().name() + ".";
+    }
+
+    private static boolean tellsRemedy(Party party, Point point) {
+        return party == Party.BUILDER || point.what().isEmpty();
     }
 
     private static String item(Party party, List<Point> points) {
