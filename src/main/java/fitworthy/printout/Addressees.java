@@ -67,8 +67,8 @@ final class Addressees {
         String thing = said.substring(THE.length());
         List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
         List<String> meant = fitments.stream()
-                .filter(fitment -> kinds.equals(List.of(fitment.kind()))
-                        || fitment.name().equalsIgnoreCase(thing))
+                .filter(fitment ->
+                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing))
                 .map(Fitment::name)
                 .toList();
         return meant.contains(subject) ? subject : meant.size() == 1 ? meant.get(0) : said;

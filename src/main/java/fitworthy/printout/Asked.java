@@ -79,13 +79,13 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     /** All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order, makers of parts in that of the sheet. */
     static List<Asked> of(Advice advice) {
         Arrangement arrangement = Arrangement.of(advice);
-        Addressees addressees = new Addressees(
-                advice.sheet().planned(), advice.book().tables().shopWords());
+        Addressees addressees =
+                new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
         Map<Addressee, Asked> all = new LinkedHashMap<>();
-        arrangement.standing().forEach(finding -> finding.card().ask().stream().distinct().forEach(ask -> of(
-                        addressees.asked(ask, finding.worst()), all)
-                .points
-                .add(new Point(finding, ask))));
+        arrangement.standing().forEach(finding -> finding.card().ask().stream()
+                .distinct()
+                .forEach(ask ->
+                        of(addressees.asked(ask, finding.worst()), all).points.add(new Point(finding, ask))));
         for (MissingFigure figure : arrangement.figuresToBring()) {
             Party finder = Question.missing(figure).ask();
             figure.fields().forEach(missing -> {
@@ -133,8 +133,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         Map<String, String> things = new LinkedHashMap<>();
         points.stream()
                 .flatMap(Point::bring)
-                .forEach(thing ->
-                        things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
+                .forEach(thing -> things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
         return List.copyOf(things.values());
     }
 }

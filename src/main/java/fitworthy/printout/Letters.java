@@ -43,6 +43,7 @@ public final class Letters {
     /** Whom the loads of the axles concern beside the whole mass. */
     private static final Set<Party> NEED_AXLES =
             Set.of(Party.ENGINEER, Party.AUTHORITY, Party.TYRE_FITTER, Party.WEIGHBRIDGE);
+
     private static final Set<Party> NEED_PLAN =
             Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.AUTHORITY, Party.INSURER);
     /** Who has to know whose vehicle it is. */
@@ -96,10 +97,18 @@ public final class Letters {
     public Report report(String to) {
         List<Section> letters = new ArrayList<>();
         asked.stream()
-                .filter(one -> to.isEmpty() || to.equals(word(one.whom().party())) || to.equals(one.whom().of()))
+                .filter(one -> to.isEmpty()
+                        || to.equals(word(one.whom().party()))
+                        || to.equals(one.whom().of()))
                 .forEach(one -> letters.add(new Section("letter-" + (letters.size() + 1), heading(one), blocks(one))));
         return new Report(
-                "Letters", sheet.title(), subject(Party.CUSTOMER), advice.book().cover().caution(), "", List.of(), letters);
+                "Letters",
+                sheet.title(),
+                subject(Party.CUSTOMER),
+                advice.book().cover().caution(),
+                "",
+                List.of(),
+                letters);
     }
 
     private static String word(Party party) {
@@ -170,9 +179,7 @@ public final class Letters {
                         + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".";
             case TRAILER_MAKER ->
                 GREETING + "We plan changes to the vehicle that tows your trailer"
-                        + sheet.trailer()
-                                .map(trailer -> ", " + trailer.name())
-                                .orElse("") + ".";
+                        + sheet.trailer().map(trailer -> ", " + trailer.name()).orElse("") + ".";
             case WEIGHBRIDGE -> GREETING + "We plan changes to this vehicle and want to know what it weighs.";
             default -> GREETING + "We plan changes to this vehicle and ask you before they are made.";
         };
@@ -199,9 +206,7 @@ public final class Letters {
     /** What is planned and not done, by its names. */
     private String plan() {
         return Stream.concat(
-                        sheet.fitments().stream()
-                                .filter(part -> !part.isDone())
-                                .map(Fitment::name),
+                        sheet.fitments().stream().filter(part -> !part.isDone()).map(Fitment::name),
                         sheet.tanks().stream()
                                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
                                 .map(Tank::name))
@@ -307,7 +312,8 @@ public final class Letters {
         return point.finding()
                 .worst()
                 .comparison()
-                .map(compared -> " (" + Wording.comparison(point.finding().worst().judged(), compared) + ")")
+                .map(compared ->
+                        " (" + Wording.comparison(point.finding().worst().judged(), compared) + ")")
                 .orElse("");
     }
 }

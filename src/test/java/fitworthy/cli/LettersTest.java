@@ -140,7 +140,8 @@ class LettersTest {
         Ran ran = Ran.of("letters", TOURING, "--pdf", pdf.toString(), "--paper", "letter");
         assertEquals(1, ran.code(), ran.err());
         List<String> headings = headings(Ran.of("letters", TOURING).out());
-        assertEquals(headings.size() + " letters printed to " + pdf + ".", ran.out().strip());
+        assertEquals(
+                headings.size() + " letters printed to " + pdf + ".", ran.out().strip());
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             int found = 0;
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
