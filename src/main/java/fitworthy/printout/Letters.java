@@ -18,6 +18,7 @@ import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Papers;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -104,7 +105,7 @@ public final class Letters {
         return new Report(
                 "Letters",
                 sheet.title(),
-                subject(Party.CUSTOMER),
+                subject(Party.PART_MAKER),
                 advice.book().cover().caution(),
                 "",
                 List.of(),
@@ -136,7 +137,7 @@ public final class Letters {
         blocks.add(new Subheading(3, "Subject: planned changes to " + subject(party), ""));
         blocks.add(new Paragraph(opening(one.whom())));
         if (NEED_PLAN.contains(party)) {
-            blocks.add(new Paragraph("The plan: " + plan() + "."));
+            blocks.add(new Paragraph(plan()));
         }
         if (party == Party.ENGINEER || party == Party.AUTHORITY) {
             certificates(party).ifPresent(text -> blocks.add(new Paragraph(text)));
@@ -150,6 +151,7 @@ public final class Letters {
         }
         if (party != Party.BUILDER) {
             blocks.add(new Paragraph("Our figures are worked out from a build sheet, on the practice of " + sheet.asOf()
+                    + (Guesses.of(sheet).isEmpty() ? "" : ", and in part from guesses")
                     + ". They are advice, not certification."));
         }
         blocks.add(new Signatures(List.of(party == Party.BUILDER ? "Done by" : "The workshop")));
@@ -158,16 +160,18 @@ public final class Letters {
 
     /** @param enclosed what is to be sent; loses what is told here */
     private List<Block> masses(Party party, List<String> enclosed) {
-        boolean axles = enclosed.removeIf(thing -> AXLES.matcher(thing).matches()) || NEED_AXLES.contains(party);
-        boolean mass = enclosed.removeIf(thing -> MASS.matcher(thing).matches()) || party == Party.INSURER;
-        if (party == Party.BUILDER || party == Party.CUSTOMER || !axles && !mass) {
+        if (party == Party.BUILDER || party == Party.CUSTOMER) {
             return List.of();
         }
-        return List.of(
-                new Paragraph("What it will weigh:"),
-                new Points(advice.loadings().stream()
-                        .map(loading -> masses(loading, axles))
-                        .toList()));
+        boolean axles = enclosed.removeIf(thing -> AXLES.matcher(thing).matches()) || NEED_AXLES.contains(party);
+        boolean mass = enclosed.removeIf(thing -> MASS.matcher(thing).matches()) || party == Party.INSURER;
+        return axles || mass
+                ? List.of(
+                        new Paragraph("What it will weigh:"),
+                        new Points(advice.loadings().stream()
+                                .map(loading -> masses(loading, axles))
+                                .toList()))
+                : List.of();
     }
 
     private String opening(Addressee whom) {
@@ -203,14 +207,16 @@ public final class Letters {
         };
     }
 
-    /** What is planned and not done, by its names. */
+    /** What is planned and not done, by its names, and where the vehicle belongs. */
     private String plan() {
-        return Stream.concat(
+        String parts = Stream.concat(
                         sheet.fitments().stream().filter(part -> !part.isDone()).map(Fitment::name),
                         sheet.tanks().stream()
                                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
                                 .map(Tank::name))
                 .collect(Collectors.joining(", "));
+        return (parts.isEmpty() ? "" : "The plan: " + parts + ". ") + "Where it is registered, or will be: "
+                + advice.book().regions().get(sheet.region()).name() + ".";
     }
 
     private Optional<String> certificates(Party party) {
@@ -246,16 +252,14 @@ public final class Letters {
     }
 
     private static String load(String what, Figure load, String name, Figure limit) {
-        return what + " " + kilograms(load) + (load.known() && load.tolerance() > 0 ? " +/- " + tolerance(load) : "")
-                + " (" + name + " " + kilograms(limit) + ")";
+        String tolerance = Wording.number(load.tolerance(), "kg", 0);
+        return what + " " + kilograms(load)
+                + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
+                + kilograms(limit) + ")";
     }
 
     private static String kilograms(Figure mass) {
         return mass.known() ? Wording.number(mass.value(), "kg", 0) + " kg" : "not known";
-    }
-
-    private static String tolerance(Figure mass) {
-        return Wording.number(mass.tolerance(), "kg", 0) + " kg";
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */

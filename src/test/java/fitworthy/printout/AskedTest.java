@@ -240,6 +240,26 @@ class AskedTest {
         });
     }
 
+    @Test
+    void aGuessIsCalledOne() throws FaultsException {
+        String over =
+                "vehicle: {ratings: {gvm: 2500 kg}}\ncargo: [{name: Box, mass: %s 20 kg, at: {x: 2700 mm, y: 0 mm,"
+                        + " z: 900 mm}}]\n";
+        String guessed = text(Letters.of(advice(over.formatted("about")))
+                .report("engineer")
+                .sections()
+                .get(0)
+                .blocks());
+        assertTrue(guessed.contains(", and in part from guesses."), guessed);
+        assertTrue(guessed.contains("Where it is registered, or will be: Australia."), guessed);
+        assertFalse(text(Letters.of(advice(over.formatted("")))
+                        .report("engineer")
+                        .sections()
+                        .get(0)
+                        .blocks())
+                .contains("guesses"));
+    }
+
     private static String text(List<Block> blocks) {
         StringBuilder text = new StringBuilder();
         blocks.forEach(block -> text.append(block instanceof Paragraph paragraph ? paragraph.text() : block.toString())
