@@ -59,7 +59,7 @@ final class Addressees {
                 .orElse("");
     }
 
-    /** The part that words such as "the winch" stand for where the sheet has one of the kind, or the finding says which. */
+    /** The part that words such as "the winch" mean, where the sheet has one of the kind or the finding says which. */
     private String only(String said, String subject) {
         if (!said.startsWith(THE)) {
             return said;

@@ -76,7 +76,10 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         }
     }
 
-    /** All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order, makers of parts in that of the sheet. */
+    /**
+     * All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order,
+     * makers of parts in that of the sheet.
+     */
     static List<Asked> of(Advice advice) {
         Arrangement arrangement = Arrangement.of(advice);
         Addressees addressees =

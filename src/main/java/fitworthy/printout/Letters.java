@@ -78,7 +78,7 @@ public final class Letters {
         return new Letters(advice);
     }
 
-    /** Whom a letter may be asked for to: every party, by its word, and the makers of parts that are asked, by the part. */
+    /** Whom a letter may be asked for to: every party, by its word, and the makers that are asked, by the part. */
     public Set<String> known() {
         Set<String> known = new LinkedHashSet<>(ChoiceWords.of(Party.class));
         asked.stream().map(one -> one.whom().of()).filter(of -> !of.isEmpty()).forEach(known::add);
