@@ -43,11 +43,8 @@ public record Card(
                         needed = true,
                         example = "Leave out at least {margin}.")
                 String remedy,
-        @Field(
-                        value = "whom to ask and what to bring",
-                        needed = true,
-                        example = "The maker, with the weighbridge ticket.")
-                String ask,
+        @Field(value = "whom to ask, what, and what to bring; who comes first is asked first", needed = true)
+                List<Ask> ask,
         @Field("what is said otherwise in a region and those below it; the nearest region counts")
                 List<Regional> inRegion,
         @Field("what would put it right where another answer on the sheet says that it was done; the first whose "
@@ -90,14 +87,14 @@ public record Card(
             @Field(value = "the region", needed = true, example = "au-nsw") String region,
             @Field("why it matters there") String why,
             @Field("what to do there") String remedy,
-            @Field("whom to ask there") String ask) {}
+            @Field("whom to ask there, in place of all others") List<Ask> ask) {}
 
     /** In the path of a field the name of what a finding is about. */
     static final String SUBJECT = "{subject}";
 
     /** The same card with another severity. */
     Card with(Severity other) {
-        return with(Choice.of(other), new Regional("", "", "", ""));
+        return with(Choice.of(other), new Regional("", "", "", List.of()));
     }
 
     /** The same card with the words of the nearest of these regions that has its own. */

@@ -46,7 +46,11 @@ final class CardWords {
         placeholders(id, card, NodePath.of("met"), card.met());
         placeholders(id, card, NodePath.of("why"), card.why());
         placeholders(id, card, NodePath.of("remedy"), card.remedy());
-        placeholders(id, card, NodePath.of("ask"), card.ask());
+        if (card.ask().isEmpty()) {
+            faults.tell(
+                    id, "asks nobody", "ask: [{party: builder}], or whoever else decides or acts", NodePath.of("ask"));
+        }
+        asked(id, card, NodePath.of("ask"), card.ask());
         for (int i = 0; i < card.inRegion().size(); i++) {
             Card.Regional own = card.inRegion().get(i);
             NodePath path = NodePath.of("in-region").to(i + 1);
@@ -60,7 +64,16 @@ final class CardWords {
             }
             placeholders(id, card, path.to("why"), own.why());
             placeholders(id, card, path.to("remedy"), own.remedy());
-            placeholders(id, card, path.to("ask"), own.ask());
+            asked(id, card, path.to("ask"), own.ask());
+        }
+    }
+
+    private void asked(String id, Card card, NodePath path, List<Ask> asks) {
+        for (int i = 0; i < asks.size(); i++) {
+            Ask ask = asks.get(i);
+            placeholders(id, card, path.to(i + 1).to("of"), ask.of());
+            placeholders(id, card, path.to(i + 1).to("what"), ask.what());
+            placeholders(id, card, path.to(i + 1).to("bring"), ask.bring());
         }
     }
 

@@ -1,5 +1,6 @@
 package fitworthy.handbook;
 
+import fitworthy.book.Ask;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
@@ -178,12 +179,12 @@ public final class Handbook {
         blocks.add(new Points(ConditionWords.lines(book.condition(id))));
         blocks.add(new Paragraph("Why: " + card.why()));
         blocks.add(new Paragraph("Do: " + card.remedy()));
-        blocks.add(new Paragraph("Ask: " + card.ask()));
+        blocks.add(new Paragraph("Ask: " + Ask.words(card.ask())));
         card.inRegion().forEach(own -> {
             String where = " in " + book.regions().get(own.region()).name() + ": ";
             words("Why" + where, own.why(), blocks);
             words("Do" + where, own.remedy(), blocks);
-            words("Ask" + where, own.ask(), blocks);
+            words("Ask" + where, Ask.words(own.ask()), blocks);
         });
         Set<String> practice = references.values(Set.of(id));
         if (!practice.isEmpty()) {

@@ -2,12 +2,14 @@ package fitworthy.handbook;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.book.Source;
 import fitworthy.document.Json;
+import fitworthy.printout.JsonAsk;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.References;
 import fitworthy.source.FaultsException;
@@ -55,6 +57,7 @@ public final class HandbookPrintout {
             String met,
             String remedy,
             String ask,
+            List<JsonAsk> asks,
             List<OfPractice> practice,
             List<WrittenCase> fires,
             List<WrittenCase> metIn,
@@ -158,7 +161,8 @@ public final class HandbookPrintout {
                 card.why(),
                 card.met(),
                 card.remedy(),
-                card.ask(),
+                Ask.words(card.ask()),
+                JsonAsk.all(card.ask(), text -> text),
                 references.values(Set.of(id)).stream()
                         .flatMap(practice -> book.practice().get(practice).values().stream()
                                 .map(value -> new OfPractice(practice, dated(practice, value))))

@@ -11,6 +11,7 @@ import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.book.Ask;
 import fitworthy.book.Basis;
 import fitworthy.book.Consequence;
 import fitworthy.book.DatedLimit;
@@ -161,7 +162,7 @@ final class FindingBlocks {
         details.addAll(List.of(
                 Detail.of("Do", Wording.remedy(worst)),
                 Detail.of("Why", Wording.fill(judged.card().why(), worst)),
-                Detail.of("Ask", Wording.fill(judged.card().ask(), worst))));
+                Detail.of("Ask", Wording.fill(Ask.words(judged.card().ask()), worst))));
         details.add(new Detail(
                 "Rests on",
                 Stream.concat(

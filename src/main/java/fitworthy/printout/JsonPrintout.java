@@ -15,6 +15,7 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Waiving;
+import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
@@ -193,6 +194,7 @@ public final class JsonPrintout {
             String remedy,
             String why,
             String ask,
+            List<JsonAsk> asks,
             List<JsonGuess> guesses,
             List<Evidence> evidence,
             List<WrittenPractice> practice,
@@ -210,7 +212,8 @@ public final class JsonPrintout {
                     Wording.fill(judged.card().title(), finding),
                     Wording.remedy(finding),
                     Wording.fill(judged.card().why(), finding),
-                    Wording.fill(judged.card().ask(), finding),
+                    Wording.fill(Ask.words(judged.card().ask()), finding),
+                    JsonAsk.all(judged.card().ask(), text -> Wording.part(text, finding)),
                     guesses,
                     finding.evidence().stream().map(Evidence::of).toList(),
                     finding.practice().stream().map(WrittenPractice::of).toList(),

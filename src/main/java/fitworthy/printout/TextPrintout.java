@@ -9,6 +9,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
+import fitworthy.book.Ask;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;
@@ -148,7 +149,7 @@ public final class TextPrintout {
                 .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         page.wrapped(INDENT, "Do: " + Wording.remedy(worst));
         page.wrapped(INDENT, "Why: " + filled.apply(judged.card().why()));
-        page.wrapped(INDENT, "Ask: " + filled.apply(judged.card().ask()));
+        page.wrapped(INDENT, "Ask: " + filled.apply(Ask.words(judged.card().ask())));
         evidence(judged, worst.practice());
         Set<String> said = new HashSet<>(Set.of(Wording.remedy(worst)));
         told.parts().forEach(part -> part(arrangement, part, said));

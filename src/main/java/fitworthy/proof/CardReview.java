@@ -1,5 +1,6 @@
 package fitworthy.proof;
 
+import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
@@ -111,15 +112,21 @@ final class CardReview {
         words.put(NodePath.of("met"), card.met());
         words.put(NodePath.of("why"), card.why());
         words.put(NodePath.of("remedy"), card.remedy());
-        words.put(NodePath.of("ask"), card.ask());
+        asked(NodePath.of("ask"), card.ask(), words);
         for (int i = 0; i < card.inRegion().size(); i++) {
             Card.Regional own = card.inRegion().get(i);
             NodePath path = NodePath.of("in-region").to(i + 1);
             words.put(path.to("why"), own.why());
             words.put(path.to("remedy"), own.remedy());
-            words.put(path.to("ask"), own.ask());
+            asked(path.to("ask"), own.ask(), words);
         }
         return words;
+    }
+
+    private static void asked(NodePath path, List<Ask> asks, Map<NodePath, String> words) {
+        for (int i = 0; i < asks.size(); i++) {
+            words.put(path.to(i + 1), asks.get(i).words());
+        }
     }
 
     private void tell(List<Fault> list, String id, NodePath field, String problem, String mend) {

@@ -94,7 +94,9 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
                   met: %s
                   why: To be written.
                   remedy: %s
-                  ask: To be written.
+                  ask:
+                    - party: builder
+                      what: To be written
                   basis: memory
                   since: %s
                 """

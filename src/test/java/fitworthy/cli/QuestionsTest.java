@@ -67,9 +67,9 @@ class QuestionsTest {
         String text = answered().printed(1).out();
         assertTrue(text.indexOf("1. fitments.Rating kit.approval") < text.indexOf("2. fitments: suits of"), text);
         answered()
-                .says("Decides 1 change: whether \"Rating kit has no approval")
+                .says("Decides 1 change: whether \"Rating kit is not approved")
                 .says("Decides 4 to confirm; first whether")
-                .says("Find it: the kit's approval papers. Ask: its maker or whoever sells it.")
+                .says("Find it: the kit's approval papers. Ask: the maker or supplier of the part.")
                 .says("nobody has to bring them: 3 values (--all lists them).");
     }
 
@@ -115,7 +115,7 @@ class QuestionsTest {
         answered("fitments.Rating kit.approval=none")
                 .printed(1)
                 .says("It settles 1 check: 1 found: 1 change.")
-                .says("CHANGE Rating kit has no approval for the time at which it is fitted");
+                .says("CHANGE Rating kit is not approved for the time it is fitted");
     }
 
     @Test
@@ -152,7 +152,7 @@ class QuestionsTest {
         assertEquals(4, first.get("fields").size());
         assertEquals(4, first.at("/turns/confirm").asInt());
         assertEquals("missing", first.get("state").asText());
-        assertEquals("maker", first.get("ask").asText());
+        assertEquals("part-maker", first.get("ask").asText());
         assertEquals("paperwork.statement-missing", first.at("/worst/id").asText());
         assertEquals(3, json.get("gaps-of-the-book").size());
     }

@@ -1,0 +1,41 @@
+package fitworthy.book;
+
+/** Who may be asked. A closed list, so that all that one of them is asked can be put together. */
+public enum Party {
+    CUSTOMER("the customer"),
+    BUILDER("the builder"),
+    /** Who makes or sells a part. */
+    PART_MAKER("the maker or supplier of the part"),
+    VEHICLE_MAKER("the maker of the vehicle"),
+    TRAILER_MAKER("the maker of the trailer"),
+    /** Who sells the vehicle. */
+    DEALER("the dealer"),
+    ENGINEER("the certifying engineer"),
+    AUTHORITY("the registering authority"),
+    INSURER("the insurer"),
+    AUTO_ELECTRICIAN("the auto electrician"),
+    TYRE_FITTER("the tyre fitter"),
+    GASFITTER("the licensed gasfitter"),
+    WEIGHBRIDGE("the weighbridge"),
+    /** Who licenses firearms. */
+    POLICE("the police who license firearms"),
+    RADIO_AUTHORITY("the authority that licenses radios"),
+    /** Who keeps a road, a park, a ferry or a car park. */
+    ROUTE("whoever keeps the road, park, ferry or car park");
+
+    private final String words;
+
+    Party(String words) {
+        this.words = words;
+    }
+
+    /** As a sentence names it. */
+    public String words() {
+        return words;
+    }
+
+    /** The same of one thing, such as the maker of a bar. @param of words for the thing; empty for the usual words */
+    public String words(String of) {
+        return of.isEmpty() ? words : this == PART_MAKER ? "the maker of " + of : words + " (" + of + ")";
+    }
+}
