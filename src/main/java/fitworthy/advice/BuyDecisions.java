@@ -129,7 +129,9 @@ final class BuyDecisions {
     private void lacks(Outcome outcome, List<Missing> missing) {
         List<Missing> figures =
                 missing.stream().filter(figure -> !figure.isInBook()).toList();
-        if (!figures.isEmpty() && BuyList.counts(outcome.judged())) {
+        if (!figures.isEmpty()
+                && BuyList.counts(outcome.judged())
+                && outcome.judged().card().settledBy() != Settled.CORRECTION) {
             Set<String> parts = concerned.parts(outcome.judged());
             parts.stream()
                     .filter(planned::containsKey)

@@ -78,7 +78,7 @@ public final class BuyWords {
         Buying buying = found.finding().card().buying();
         return switch (found.finding().card().settledBy()) {
             case ANOTHER_CHOICE -> filled(buying.instead(), worst, firstSentence(Wording.remedy(worst)));
-            case ANSWER -> filled(buying.waitFor(), worst, title(found.finding()));
+            case ANSWER, CORRECTION -> filled(buying.waitFor(), worst, title(found.finding()));
             case LESS_LOAD, WORK -> title(found.finding());
         };
     }
