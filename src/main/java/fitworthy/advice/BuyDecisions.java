@@ -137,7 +137,9 @@ final class BuyDecisions {
                     .filter(planned::containsKey)
                     .forEach(name -> lacking.computeIfAbsent(name, none -> new LinkedHashSet<>())
                             .addAll(figures));
-            if (parts.isEmpty() && concerned.comesFirst(outcome.judged())) {
+            if (parts.isEmpty()
+                    && outcome.judged().card().buying().of().isEmpty()
+                    && concerned.comesFirst(outcome.judged())) {
                 unknown.addAll(figures);
             }
         }
