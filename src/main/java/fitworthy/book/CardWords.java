@@ -93,8 +93,7 @@ final class CardWords {
             faults.tell(
                     id,
                     "'" + field + "' is never said, as " + settles + " settles it",
-                    "settled-by: "
-                            + Words.hyphenated(settled.iterator().next().name()),
+                    "settled-by: " + Words.hyphenated(settled.iterator().next().name()),
                     NodePath.of("buying").to(field));
         }
     }

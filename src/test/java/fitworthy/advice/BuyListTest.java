@@ -282,9 +282,7 @@ class BuyListTest {
     }
 
     private static LocalDate lastDay(String lead, String wanted) throws FaultsException {
-        return part(
-                        list(DRAWERS.formatted(", lead-time: " + lead + ", work: {days: 2}") + wanted + "\n"),
-                        "Drawers")
+        return part(list(DRAWERS.formatted(", lead-time: " + lead + ", work: {days: 2}") + wanted + "\n"), "Drawers")
                 .lastDay()
                 .orElseThrow();
     }
@@ -298,10 +296,7 @@ class BuyListTest {
             hold(scenario, Adviser.advise(Books.engine(), sheet), wrong);
         }
         for (Cases.Case text : Cases.read(Books.RULES, Books.shipped())) {
-            hold(
-                    text.toString(),
-                    Adviser.counted(Books.engine().with(text.house()), text.sheet()),
-                    wrong);
+            hold(text.toString(), Adviser.counted(Books.engine().with(text.house()), text.sheet()), wrong);
         }
         assertEquals(List.of(), wrong);
     }
@@ -325,9 +320,8 @@ class BuyListTest {
         if (!listed.equals(planned.stream().sorted().toList())) {
             wrong.add(name + " lists " + listed);
         }
-        TreeSet<String> circuits = sheet.circuits().stream()
-                .map(circuit -> circuit.name())
-                .collect(Collectors.toCollection(TreeSet::new));
+        TreeSet<String> circuits =
+                sheet.circuits().stream().map(circuit -> circuit.name()).collect(Collectors.toCollection(TreeSet::new));
         for (Finding finding : advice.findings()) {
             String subject = finding.judged().subject();
             boolean ofTheCable = finding.judged().id().startsWith("electrical.") && circuits.contains(subject);
@@ -342,16 +336,16 @@ class BuyListTest {
         for (Group<Finding> finding : Arrangement.of(advice).standing()) {
             if (!planned.isEmpty() && finding.card().settledBy() != Settled.WORK) {
                 boolean said = list.first().contains(finding)
-                        || list.parts().stream()
-                                .anyMatch(part -> found(part).contains(finding.id()));
+                        || list.parts().stream().anyMatch(part -> found(part).contains(finding.id()));
                 boolean aboutNothingToBuy = !finding.card().buying().of().isEmpty()
                         || sheet.fitments().stream()
                                 .filter(Fitment::isDone)
-                                .flatMap(part -> Stream.of(part.name(), Words.hyphenated(part.kind().name())))
+                                .flatMap(part -> Stream.of(
+                                        part.name(),
+                                        Words.hyphenated(part.kind().name())))
                                 .anyMatch(finding.worst().judged().subject()::equals)
-                        || sheet.tanks().stream()
-                                .anyMatch(tank -> tank.name()
-                                        .equals(finding.worst().judged().subject()));
+                        || sheet.tanks().stream().anyMatch(tank -> tank.name()
+                                .equals(finding.worst().judged().subject()));
                 if (!said && !aboutNothingToBuy) {
                     wrong.add(name + " is silent of " + finding.id());
                 }

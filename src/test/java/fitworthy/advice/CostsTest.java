@@ -48,8 +48,8 @@ class CostsTest {
 
     @Test
     void currenciesAreNotAdded() throws FaultsException {
-        Costs costs = costs(parts(
-                "name: Box, kind: locker, price: 100.00 AUD", "name: Rack, kind: locker, price: 40.00 NZD"));
+        Costs costs = costs(
+                parts("name: Box, kind: locker, price: 100.00 AUD", "name: Rack, kind: locker, price: 40.00 NZD"));
         assertEquals(
                 Map.of("AUD", new BigDecimal("100.00"), "NZD", new BigDecimal("40.00")),
                 costs.total().sums());
@@ -57,17 +57,20 @@ class CostsTest {
 
     @Test
     void whatIsDoneIsPaidFor() throws FaultsException {
-        assertTrue(costs(parts("name: Box, kind: locker, price: 100.00 AUD, done: yes")).isEmpty());
+        assertTrue(costs(parts("name: Box, kind: locker, price: 100.00 AUD, done: yes"))
+                .isEmpty());
         assertTrue(costs(parts("name: Box, kind: locker, done: yes")).isEmpty());
     }
 
     @Test
     void aCertificateThatIsNeededAndNotInThePriceIsNamed() throws FaultsException {
-        String kit = "region: au-sa\nfitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3200 kg, price: 90.00 AUD}]\n";
+        String kit =
+                "region: au-sa\nfitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3200 kg, price: 90.00 AUD}]\n";
         assertEquals(List.of("Certificate for ratings"), costs(kit).total().unpriced());
         String paid = kit + "papers: {certificates: [{name: Plate, covers: ratings, price: 10.00 AUD}]}\n";
         assertEquals(List.of(), costs(paid).total().unpriced());
-        assertEquals(Map.of("AUD", new BigDecimal("100.00")), costs(paid).total().sums());
+        assertEquals(
+                Map.of("AUD", new BigDecimal("100.00")), costs(paid).total().sums());
         String unpriced = kit + "papers: {certificates: [{name: Plate, covers: ratings}]}\n";
         assertEquals(List.of("Plate"), costs(unpriced).total().unpriced());
     }

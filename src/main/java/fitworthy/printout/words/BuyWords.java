@@ -120,9 +120,8 @@ public final class BuyWords {
 
     /** What figures are, without what is said there of who is asked for them. */
     private static String meanings(List<Missing> figures) {
-        return figures(figures.stream()
-                .map(figure -> figure.meaning().split(";")[0])
-                .toList());
+        return figures(
+                figures.stream().map(figure -> figure.meaning().split(";")[0]).toList());
     }
 
     /** The first few names, and how many others there are. */
