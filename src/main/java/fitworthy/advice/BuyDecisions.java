@@ -21,6 +21,7 @@ import fitworthy.sheet.Tank;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -45,6 +46,9 @@ final class BuyDecisions {
     /** By name, in the order of the sheet. */
     private final Map<String, Planned> planned = new LinkedHashMap<>();
 
+    /** Which of them it is, from 0. */
+    private final Map<String, Integer> turns = new HashMap<>();
+
     private final Map<String, List<Reason>> reasons = new HashMap<>();
     private final Map<String, Set<Missing>> lacking = new HashMap<>();
     private final List<Group<Finding>> first = new ArrayList<>();
@@ -66,7 +70,10 @@ final class BuyDecisions {
                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
                 .forEach((Tank tank) ->
                         planned.put(tank.name(), new Planned(tank.name(), tank.in(), tank.price(), tank.leadTime())));
-        planned.keySet().forEach(name -> reasons.put(name, new ArrayList<>()));
+        planned.keySet().forEach(name -> {
+            turns.put(name, turns.size());
+            reasons.put(name, new ArrayList<>());
+        });
     }
 
     BuyList list() {
@@ -161,9 +168,9 @@ final class BuyDecisions {
         while (!next.isEmpty()) {
             before(next.poll()).filter(seen::add).forEach(next::add);
         }
-        return planned.keySet().stream()
-                .filter(name -> !name.equals(part) && seen.contains(name))
-                .filter(name -> !reasons.get(name).isEmpty())
+        return seen.stream()
+                .filter(name -> !name.equals(part) && !reasons.get(name).isEmpty())
+                .sorted(Comparator.comparing(turns::get))
                 .toList();
     }
 
