@@ -114,9 +114,10 @@ final class Concerned {
     }
 
     private static boolean isNamed(String name, String subject) {
-        return subject.contains(name) && Pattern.compile("(^|" + BETWEEN + ")" + Pattern.quote(name) + "($|" + BETWEEN + ")")
-                .matcher(subject)
-                .find();
+        return subject.contains(name)
+                && Pattern.compile("(^|" + BETWEEN + ")" + Pattern.quote(name) + "($|" + BETWEEN + ")")
+                        .matcher(subject)
+                        .find();
     }
 
     private static String word(Enum<?> constant) {

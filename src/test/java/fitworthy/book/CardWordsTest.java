@@ -100,7 +100,8 @@ class CardWordsTest {
     /** The card is a stop, which another choice settles where it does not say otherwise. */
     @Test
     void wordsForBuyingAreOfKindsOfPartsAndAreSaid() {
-        assertEquals(List.of(), bought(new Buying(Choice.missing(null), List.of("springs", "tank"), "", "softer ones")));
+        assertEquals(
+                List.of(), bought(new Buying(Choice.missing(null), List.of("springs", "tank"), "", "softer ones")));
         assertEquals(
                 List.of(),
                 bought(new Buying(Choice.of(Buying.Settled.ANSWER), List.of(), "a letter from the maker", "")));

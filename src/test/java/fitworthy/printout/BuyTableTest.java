@@ -60,9 +60,7 @@ class BuyTableTest {
     void everyPartStandsOnceInTheTablesAndNoLineIsWide() throws FaultsException {
         for (String name : List.of("touring", "weekender", "overloaded")) {
             Arrangement arrangement = scenario(name);
-            printed(arrangement)
-                    .lines()
-                    .forEach(line -> assertTrue(line.length() <= Page.COLUMNS, line));
+            printed(arrangement).lines().forEach(line -> assertTrue(line.length() <= Page.COLUMNS, line));
             BuyList list = BuyList.of(arrangement);
             TreeSet<String> told = new TreeSet<>();
             BuyTable.blocks(arrangement).stream()
