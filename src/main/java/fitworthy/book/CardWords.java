@@ -1,11 +1,15 @@
 package fitworthy.book;
 
+import fitworthy.book.Buying.Settled;
+import fitworthy.figures.plan.Tables;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -51,6 +55,7 @@ final class CardWords {
                     id, "asks nobody", "ask: [{party: builder}], or whoever else decides or acts", NodePath.of("ask"));
         }
         asked(id, card, NodePath.of("ask"), card.ask());
+        buying(id, card);
         for (int i = 0; i < card.inRegion().size(); i++) {
             Card.Regional own = card.inRegion().get(i);
             NodePath path = NodePath.of("in-region").to(i + 1);
@@ -74,6 +79,35 @@ final class CardWords {
             placeholders(id, card, path.to(i + 1).to("of"), ask.of());
             placeholders(id, card, path.to(i + 1).to("what"), ask.what());
             placeholders(id, card, path.to(i + 1).to("bring"), ask.bring());
+        }
+    }
+
+    private void buying(String id, Card card) {
+        NodePath path = NodePath.of("buying");
+        placeholders(id, card, path.to("wait-for"), card.buying().waitFor());
+        placeholders(id, card, path.to("instead"), card.buying().instead());
+        idle(id, card, "wait-for", card.buying().waitFor(), EnumSet.of(Settled.ANSWER, Settled.CORRECTION));
+        idle(id, card, "instead", card.buying().instead(), EnumSet.of(Settled.ANOTHER_CHOICE));
+        Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
+        kinds.add(Tables.TANK);
+        card.buying().of().stream()
+                .filter(kind -> !kinds.contains(kind))
+                .forEach(kind -> faults.tell(
+                        id,
+                        "'" + kind + "' is no kind of part" + Words.suggestion(kind, kinds),
+                        "of: [springs]",
+                        path.to("of")));
+    }
+
+    /** Words that nobody would ever read. */
+    private void idle(String id, Card card, String field, String words, Set<Settled> settled) {
+        if (!words.isEmpty() && !settled.contains(card.settledBy())) {
+            String settles = Words.hyphenated(card.settledBy().name());
+            faults.tell(
+                    id,
+                    "'" + field + "' is never said, as " + settles + " settles it",
+                    "settled-by: " + Words.hyphenated(settled.iterator().next().name()),
+                    NodePath.of("buying").to(field));
         }
     }
 

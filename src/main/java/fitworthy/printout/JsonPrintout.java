@@ -58,6 +58,8 @@ public final class JsonPrintout {
             String worst,
             JsonCounts.Checks counts,
             JsonCounts.Headings headings,
+            BuyJson.Buy buy,
+            BuyJson.Cost cost,
             List<WrittenFinding> findings,
             List<WrittenMet> met,
             List<WrittenHeld> inOrderIfGuessesHold,
@@ -82,6 +84,8 @@ public final class JsonPrintout {
                     advice.worstWord(),
                     JsonCounts.Checks.of(arrangement.counts()),
                     JsonCounts.Headings.of(arrangement.headings()),
+                    BuyJson.Buy.of(arrangement),
+                    BuyJson.Cost.of(advice),
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)

@@ -15,15 +15,18 @@ class CardWordsTest {
 
     private static final List<Ask> OFFICE = List.of(new Ask(Choice.of(Party.AUTHORITY), "", "", ""));
 
+    private static final Buying NOT_BOUGHT = new Buying(Choice.missing(null), List.of(), "", "");
+
     private static Card card(String remedy, List<String> with, Card.Regional... own) {
-        return card(remedy, List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), with, own);
+        return card(remedy, List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), with, NOT_BOUGHT, own);
     }
 
     private static Card asking(Ask... asks) {
-        return card("Do.", List.of(asks), List.of());
+        return card("Do.", List.of(asks), List.of(), NOT_BOUGHT);
     }
 
-    private static Card card(String remedy, List<Ask> asks, List<String> with, Card.Regional... own) {
+    private static Card card(
+            String remedy, List<Ask> asks, List<String> with, Buying buying, Card.Regional... own) {
         return new Card(
                 "Too heavy",
                 Choice.of(Severity.STOP),
@@ -39,6 +42,7 @@ class CardWordsTest {
                 asks,
                 List.of(own),
                 List.of(),
+                buying,
                 Choice.of(Basis.CALCULATION),
                 List.of(),
                 LocalDate.of(2026, 11, 27),
@@ -132,6 +136,32 @@ class CardWordsTest {
         assertEquals(
                 List.of("a.one remedy the placeholder {mass.loaded of limit} stands for nothing"),
                 faults(Map.of("a.one", card("Keep {mass.loaded of limit}.", List.of()))));
+    }
+
+    /** The card is a stop, which another choice settles where it does not say otherwise. */
+    @Test
+    void wordsForBuyingAreOfKindsOfPartsAndAreSaid() {
+        assertEquals(
+                List.of(), bought(new Buying(Choice.missing(null), List.of("springs", "tank"), "", "softer ones")));
+        assertEquals(
+                List.of(),
+                bought(new Buying(Choice.of(Buying.Settled.ANSWER), List.of(), "a letter from the maker", "")));
+        assertEquals(
+                List.of("a.one buying.of 'spring' is no kind of part (did you mean 'springs'?)"),
+                bought(new Buying(Choice.missing(null), List.of("spring"), "", "")));
+        assertEquals(
+                List.of("a.one buying.wait-for 'wait-for' is never said, as another-choice settles it"),
+                bought(new Buying(Choice.missing(null), List.of(), "a letter", "")));
+        assertEquals(
+                List.of("a.one buying.instead 'instead' is never said, as work settles it"),
+                bought(new Buying(Choice.of(Buying.Settled.WORK), List.of(), "", "softer ones")));
+        assertEquals(
+                List.of("a.one buying.instead the placeholder {margn} stands for nothing"),
+                bought(new Buying(Choice.missing(null), List.of(), "", "one {margn} lighter")));
+    }
+
+    private static List<String> bought(Buying buying) {
+        return faults(Map.of("a.one", card("Do.", List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), List.of(), buying)));
     }
 
     @Test
