@@ -34,8 +34,18 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
                 loading.trailer());
     }
 
-    /** How a limit counts what is on the axles. */
-    private record Counted(Limit limit, Figure most, double front, double rear, List<Working> workings) {}
+    /** How a limit counts what is on the axles. @param name what a formula calls it */
+    private record Counted(
+            Limit limit, String name, Figure most, double front, double rear, List<Working> workings) {
+
+        static Counted whole(Limit limit, Figure most) {
+            return new Counted(limit, limit.words(), most, 1, 1, List.of());
+        }
+
+        static Counted axle(Limit limit, String name, Figure most, boolean rear, Working... workings) {
+            return new Counted(limit, name, most, rear ? 0 : 1, rear ? 1 : 0, List.of(workings));
+        }
+    }
 
     /** What GVM, axles, tyres and wheels leave for something, and the GCM where a trailer is on. */
     List<Step> steps(Taken taken) {
@@ -50,9 +60,9 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
     private List<Counted> limits() {
         Vehicle.Ratings ratings = plan.ratings();
         List<Counted> limits = new ArrayList<>(List.of(
-                new Counted(Limit.GVM, ratings.gvm(), 1, 1, List.of()),
-                new Counted(Limit.FRONT_AXLE, ratings.frontAxle(), 1, 0, List.of()),
-                new Counted(Limit.REAR_AXLE, ratings.rearAxle(), 0, 1, List.of()),
+                Counted.whole(Limit.GVM, ratings.gvm()),
+                Counted.axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false),
+                Counted.axle(Limit.REAR_AXLE, "limit", ratings.rearAxle(), true),
                 tyres(Limit.FRONT_TYRES, false),
                 tyres(Limit.REAR_TYRES, true)));
         if (RunningGear.wheelsInQuestion(plan)) {
@@ -68,7 +78,12 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
         Figure counted = surely(tyres, carried);
         List<Working> workings = new ArrayList<>(List.of(tyres.working(carried, counted)));
         workings.addAll(List.of(RunningGear.tyresCarried(plan, rear)));
-        return new Counted(limit, counted, rear ? 0 : 1, rear ? 1 : 0, workings);
+        return Counted.axle(
+                limit,
+                counted.equals(carried) ? "carried" : "counted",
+                counted,
+                rear,
+                workings.toArray(Working[]::new));
     }
 
     /** What tyres count for in any case: less where it is not known whether they count in full. */
@@ -77,12 +92,12 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
     }
 
     private Counted wheels(Limit limit, boolean rear) {
-        return new Counted(
+        return Counted.axle(
                 limit,
+                "carried",
                 RunningGear.wheelsCarry(plan, rear),
-                rear ? 0 : 1,
-                rear ? 1 : 0,
-                List.of(RunningGear.wheelsCarried(plan, rear)));
+                rear,
+                RunningGear.wheelsCarried(plan, rear));
     }
 
     private Figure load(Counted counted) {
@@ -96,7 +111,7 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
     }
 
     private Step gcm(Taken taken, Trailer trailer) {
-        Counted counted = new Counted(Limit.GCM, plan.ratings().gcm(), 1, 1, List.of());
+        Counted counted = Counted.whole(Limit.GCM, plan.ratings().gcm());
         Figure combined = withoutBall().load(counted).plus(trailer.mass());
         return withoutBall().step(counted, taken, combined, trailer.mass().tolerance());
     }
@@ -113,7 +128,7 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
 
     /** What the GCM leaves for a trailer, of which the whole mass counts. */
     Step gcmForTrailer() {
-        Counted counted = new Counted(Limit.GCM, plan.ratings().gcm(), 1, 1, List.of());
+        Counted counted = Counted.whole(Limit.GCM, plan.ratings().gcm());
         Figure load = load(counted);
         double tolerance = AxleLoads.tolerance(masses, plan.wheelbase(), 1, 1);
         return new Step(
@@ -150,10 +165,10 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
     private Working working(Counted counted, Taken taken, Figure load, Figure left) {
         return () -> {
             List<Working.Input> inputs =
-                    new ArrayList<>(List.of(in("limit", counted.most, "kg"), in("load", load, "kg")));
-            String formula = "left = limit - load";
+                    new ArrayList<>(List.of(in(counted.name, counted.most, "kg"), in("load", load, "kg")));
+            String formula = "left = " + counted.name + " - load";
             if (!(left.value() < 0)) {
-                formula = taken.result() + " = (limit - load)" + lever(counted) + taken.toUnits();
+                formula = taken.result() + " = (" + counted.name + " - load)" + lever(counted) + taken.toUnits();
                 inputs.addAll(taken.inputs());
                 if (!lever(counted).isEmpty()) {
                     inputs.add(in("at", taken.at().x(), "mm"));

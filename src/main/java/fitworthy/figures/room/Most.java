@@ -17,7 +17,7 @@ public record Most(List<Step> steps, List<Step> over, List<Step> unknown) {
     /** Of all limits that more of it may meet. */
     static Most of(List<Step> limits) {
         List<Step> steps = limits.stream()
-                .filter(limit -> limit.known() && limit.bounds())
+                .filter(limit -> limit.known() && limit.bounds() && Double.isFinite(limit.left().value()))
                 .sorted(Comparator.comparingDouble(limit -> limit.left().value()
                         / limit.takes().value()))
                 .toList();

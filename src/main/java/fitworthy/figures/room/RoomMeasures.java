@@ -19,6 +19,9 @@ import java.util.stream.Collectors;
 /** What each loading leaves for a heavier trailer, for people and cargo, and in the tanks, with the limit that governs. */
 public final class RoomMeasures implements Topic {
 
+    /** What these measures begin with. No rule judges them. */
+    public static final String TOPIC = "room";
+
     public static final MeasureKind TRAILER = number(
                     "room.trailer",
                     "kg",
@@ -100,10 +103,11 @@ public final class RoomMeasures implements Topic {
         String name = tank.tank().name();
         Figure capacity = tank.tank().capacity();
         Figure litres = tank.litres();
-        measures.add(Measure.most(FILL, name, litres).worked(workings(tank.most())));
+        Working worked = tank.most().isOver() || !litres.known() ? governs(tank.most()) : workings(tank.most());
+        measures.add(Measure.most(FILL, name, litres).worked(worked));
         measures.add(Measure.most(FILL_SHARE, name, litres.dividedBy(capacity))
                 .worked("share = most / capacity", in("most", litres, "L"), in("capacity", capacity, "L"))
-                .worked(workings(tank.most())));
+                .worked(worked));
         measures.add(governing(FILL_LIMIT, name, tank.most()));
         if (tank.feeds()) {
             Figure consumption = FuelRange.consumption(loading);
@@ -115,7 +119,7 @@ public final class RoomMeasures implements Topic {
                             in("planned", FuelRange.aboard(loading), "L"),
                             in("own", tank.planned(), "L"),
                             in("most", litres, "L"))
-                    .worked(workings(tank.most())));
+                    .worked(worked));
         }
     }
 
@@ -129,12 +133,16 @@ public final class RoomMeasures implements Topic {
     private static Working workings(Most most) {
         return () -> {
             List<String> lines = new ArrayList<>();
-            most.governs().ifPresent(step -> {
-                lines.addAll(step.working().lines());
-                lines.add("governed by " + step.limit().words() + next(most));
-            });
+            most.governs().ifPresent(step -> lines.addAll(step.working().lines()));
+            lines.addAll(governs(most).lines());
             return lines;
         };
+    }
+
+    private static Working governs(Most most) {
+        return () -> most.governs().stream()
+                .map(step -> "governed by " + step.limit().words() + next(most))
+                .toList();
     }
 
     private static String next(Most most) {

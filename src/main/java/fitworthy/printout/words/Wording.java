@@ -123,6 +123,11 @@ public final class Wording {
                 + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
     }
 
+    /** The tolerance of a measure's value in its usual digits. */
+    public static String tolerance(Measure measure) {
+        return quantity(measure.getValueTolerance(), measure.kind());
+    }
+
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */
     private static String eitherWay(double tolerance, MeasureKind kind) {
         return printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);

@@ -1,4 +1,4 @@
-package fitworthy.figures.towing;
+package fitworthy.figures.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
