@@ -200,7 +200,7 @@ final class RoomTable {
                 ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by
                 : "not known"
                         + (most.steps().isEmpty() ? "" : ", at most " + atMost(answer) + by)
-                        + ", without " + fields(most.figure().missing());
+                        + ", without " + fields(most.missing());
     }
 
     private static String atMost(Answer answer) {

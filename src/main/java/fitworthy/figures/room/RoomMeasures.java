@@ -96,7 +96,7 @@ public final class RoomMeasures implements Topic {
         Optional<Limit> limit = most.governs().map(Step::limit);
         return limit.isPresent() && most.unknown().isEmpty()
                 ? Measure.of(kind, subject, Choice.of(limit.get()))
-                : Measure.of(kind, subject, "", most.figure().missing());
+                : Measure.of(kind, subject, "", most.missing());
     }
 
     private static void tank(Loading loading, TankRoom tank, List<Measure> measures) {

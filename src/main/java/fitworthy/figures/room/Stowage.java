@@ -43,7 +43,7 @@ final class Stowage {
     static Map<String, Most> of(Loading loading) {
         Stowage stowage = new Stowage(loading);
         Map<String, Most> rooms = new LinkedHashMap<>();
-        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), Most.of(stowage.limits(spot))));
+        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), Most.added(stowage.limits(spot))));
         return rooms;
     }
 
