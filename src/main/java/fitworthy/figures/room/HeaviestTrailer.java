@@ -35,7 +35,7 @@ final class HeaviestTrailer {
     private HeaviestTrailer(Loading loading, Trailer trailer) {
         this.plan = loading.plan();
         this.trailer = trailer;
-        this.carrier = Carrier.of(loading, mass -> mass.sort() == Sort.BALL);
+        this.carrier = Carrier.withoutTrailer(loading);
         // With the tolerance that a load on the ball which is given none is taken to have.
         this.ball = loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.BALL)
@@ -54,7 +54,7 @@ final class HeaviestTrailer {
         rating();
         plates();
         ballRatings();
-        steps.addAll(new Carrier(plan, carrier.masses(), Optional.empty()).steps(onTheBall()));
+        steps.addAll(carrier.steps(onTheBall()));
         steps.add(carrier.gcmForTrailer());
         return Most.of(steps);
     }

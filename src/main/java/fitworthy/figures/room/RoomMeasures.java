@@ -106,8 +106,7 @@ public final class RoomMeasures implements Topic {
         Working worked = tank.most().isOver() || !litres.known() ? governs(tank.most()) : workings(tank.most());
         measures.add(Measure.most(FILL, name, litres).worked(worked));
         measures.add(Measure.most(FILL_SHARE, name, litres.dividedBy(capacity))
-                .worked("share = most / capacity", in("most", litres, "L"), in("capacity", capacity, "L"))
-                .worked(worked));
+                .worked("share = most / capacity", in("most", litres, "L"), in("capacity", capacity, "L")));
         measures.add(governing(FILL_LIMIT, name, tank.most()));
         if (tank.feeds()) {
             Figure consumption = FuelRange.consumption(loading);
@@ -118,8 +117,7 @@ public final class RoomMeasures implements Topic {
                             "fuel = planned - own + most",
                             in("planned", FuelRange.aboard(loading), "L"),
                             in("own", tank.planned(), "L"),
-                            in("most", litres, "L"))
-                    .worked(worked));
+                            in("most", litres, "L")));
         }
     }
 
@@ -133,10 +131,22 @@ public final class RoomMeasures implements Topic {
     private static Working workings(Most most) {
         return () -> {
             List<String> lines = new ArrayList<>();
-            most.governs().ifPresent(step -> lines.addAll(step.working().lines()));
+            most.governs().ifPresent(step -> lines.addAll(working(most, step).lines()));
             lines.addAll(governs(most).lines());
             return lines;
         };
+    }
+
+    /** A limit that is passed with something taken was left more or less of before. */
+    private static Working working(Most most, Step step) {
+        return !most.isOver() || most.taken() == 0
+                ? step.working()
+                : new Working.Formula(
+                        "left = before - each x taken",
+                        List.of(
+                                in("before", step.left(), "kg"),
+                                in("each", step.takes(), ""),
+                                in("taken", Figure.of(most.taken()), "")));
     }
 
     private static Working governs(Most most) {
