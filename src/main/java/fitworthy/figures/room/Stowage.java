@@ -111,7 +111,7 @@ final class Stowage {
                 .add(person));
         rows.values()
                 .forEach(row -> spots.add(new Spot(
-                        "seats of "
+                        "in the seats of "
                                 + String.join(
                                         " and ", row.stream().map(Sheet.Person::name).toList()),
                         plan.places().of(row.get(0)),
@@ -127,7 +127,7 @@ final class Stowage {
                 .forEach(part -> {
                     BodyDetails.Body body = (BodyDetails.Body) part.details();
                     spots.add(new Spot(
-                            "middle of " + part.name(),
+                            "in the middle of " + part.name(),
                             new Point(
                                     body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
                             Choice.of(YesNo.NO),
