@@ -62,9 +62,7 @@ final class RoomTable {
     void print(Page page) {
         page.wrapped(0, HEADING);
         for (Line line : lines) {
-            page.hanging(
-                    String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question),
-                    where(line) + line.answer);
+            page.hanging(String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question), where(line) + line.answer);
         }
         page.blank();
     }
@@ -74,7 +72,8 @@ final class RoomTable {
     }
 
     private String loadings(Line line) {
-        return line.loadings.size() > 1 && line.loadings.size() == room.loadings().size()
+        return line.loadings.size() > 1
+                        && line.loadings.size() == room.loadings().size()
                 ? "every loading"
                 : String.join(", ", line.loadings);
     }
@@ -92,14 +91,11 @@ final class RoomTable {
     /** A question; a loading that has no answer is left out. */
     private void add(String question, Function<InLoading, String> answer) {
         Map<String, List<String>> loadings = new LinkedHashMap<>();
-        room.loadings().forEach(loading -> loadings.computeIfAbsent(
-                        answer.apply(loading), none -> new ArrayList<>())
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(answer.apply(loading), none -> new ArrayList<>())
                 .add(loading.loading()));
         loadings.remove("");
-        loadings.forEach((text, names) -> lines.add(new Line(lines.stream()
-                        .anyMatch(line -> line.question.equals(question))
-                ? ""
-                : question, names, text)));
+        loadings.forEach((text, names) -> lines.add(new Line(
+                lines.stream().anyMatch(line -> line.question.equals(question)) ? "" : question, names, text)));
     }
 
     private String heaviest(Answer answer) {
@@ -108,7 +104,9 @@ final class RoomTable {
         Optional<Step> vehicle = most.steps().stream()
                 .filter(step -> step.limit().of() == Limit.Of.VEHICLE)
                 .findFirst();
-        boolean others = !most.isOver() && most.unknown().isEmpty() && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
+        boolean others = !most.isOver()
+                && most.unknown().isEmpty()
+                && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
         if (others && vehicle.isPresent()) {
             by += "; the vehicle alone allows " + step(vehicle.get());
         }
@@ -224,10 +222,7 @@ final class RoomTable {
 
     private static String atMost(Answer answer) {
         return Wording.quantity(
-                answer.figured()
-                        .measure()
-                        .kind()
-                        .printed(answer.most().atMost().value(), -1),
+                answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
                 answer.figured().measure().kind());
     }
 

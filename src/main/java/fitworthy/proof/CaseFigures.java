@@ -46,8 +46,7 @@ final class CaseFigures {
 
     private static Optional<Measure> measure(Advice advice, ExpectedFigure expected, String more) {
         return advice.facts().entrySet().stream()
-                .filter(facts ->
-                        expected.in().isEmpty() || facts.getKey().equals(expected.in()))
+                .filter(facts -> expected.in().isEmpty() || facts.getKey().equals(expected.in()))
                 .flatMap(facts -> facts.getValue().stream())
                 .filter(Measure.class::isInstance)
                 .map(Measure.class::cast)

@@ -2,8 +2,8 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TowingDetails;
+import fitworthy.sheet.Trailer;
 
 /**
  * The forces by which UN R55 judges a coupling. The regulation itself was not read: each formula says where it was

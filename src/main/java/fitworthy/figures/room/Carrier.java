@@ -127,12 +127,7 @@ final class Carrier {
     }
 
     private Counted wheels(Limit limit, boolean rear) {
-        return axle(
-                limit,
-                "carried",
-                RunningGear.wheelsCarry(plan, rear),
-                rear,
-                RunningGear.wheelsCarried(plan, rear));
+        return axle(limit, "carried", RunningGear.wheelsCarry(plan, rear), rear, RunningGear.wheelsCarried(plan, rear));
     }
 
     /** The trailer's whole mass counts, which holds the load on the ball. */
@@ -203,8 +198,6 @@ final class Carrier {
 
     /** What of a mass is on one axle, turned round. */
     private static String lever(Counted counted) {
-        return counted.front == counted.rear
-                ? ""
-                : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
+        return counted.front == counted.rear ? "" : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
     }
 }

@@ -108,7 +108,8 @@ final class HeaviestTrailer {
                                     in("tyres", tyres.count(), ""),
                                     in("load of one", plan.tables().tyreLoad(tyres.loadIndex()), "kg")))));
         });
-        new PlateLimits(plan, trailer, ball, share).add(PlateLimits.TOW_BAR, plan.towBar().plate(), steps);
+        new PlateLimits(plan, trailer, ball, share)
+                .add(PlateLimits.TOW_BAR, plan.towBar().plate(), steps);
         new PlateLimits(plan, trailer, ball, share).add(PlateLimits.TRAILER, trailer.coupling(), steps);
     }
 

@@ -25,8 +25,7 @@ record PlateLimits(Plan plan, Trailer trailer, Figure ball, Figure share) {
     /** The limits of one plate. */
     record Names(Limit mass, Limit d, Limit dc, Limit v) {}
 
-    static final Names TOW_BAR =
-            new Names(Limit.TOW_BAR_PLATE, Limit.TOW_BAR_D, Limit.TOW_BAR_DC, Limit.TOW_BAR_V);
+    static final Names TOW_BAR = new Names(Limit.TOW_BAR_PLATE, Limit.TOW_BAR_D, Limit.TOW_BAR_DC, Limit.TOW_BAR_V);
     static final Names TRAILER = new Names(
             Limit.TRAILER_COUPLING, Limit.TRAILER_COUPLING_D, Limit.TRAILER_COUPLING_DC, Limit.TRAILER_COUPLING_V);
 
@@ -63,8 +62,7 @@ record PlateLimits(Plan plan, Trailer trailer, Figure ball, Figure share) {
         return Step.plain(
                 limit,
                 Coupling.heaviestOnFifthWheel(vehicle, share, force),
-                new Working.Formula(
-                        "heaviest = 1000 x D x T / (0.6 x 9.81 x T - D x (1 - ball / trailer))", inputs));
+                new Working.Formula("heaviest = 1000 x D x T / (0.6 x 9.81 x T - D x (1 - ball / trailer))", inputs));
     }
 
     private Step v(Limit limit, Figure force) {

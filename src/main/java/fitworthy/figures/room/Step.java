@@ -26,9 +26,7 @@ public record Step(Limit limit, Figure left, Figure takes, DoubleUnaryOperator s
     /** The same where the sheet gives the heaviest trailer. */
     static Step stated(Limit limit, Figure heaviest) {
         return plain(
-                limit,
-                heaviest,
-                new Working.Formula("heaviest = limit", List.of(Working.in("limit", heaviest, "kg"))));
+                limit, heaviest, new Working.Formula("heaviest = limit", List.of(Working.in("limit", heaviest, "kg"))));
     }
 
     /** A limit of what is on the trailer's axles: its mass without the load on the ball. */

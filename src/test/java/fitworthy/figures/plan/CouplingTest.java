@@ -138,8 +138,7 @@ class CouplingTest {
                 1e-6);
         assertEquals(
                 3_000,
-                Coupling.heaviestOnAxles(
-                                Coupling.v(exact(3_000), exact(6), exact(5), false), exact(6), exact(5), false)
+                Coupling.heaviestOnAxles(Coupling.v(exact(3_000), exact(6), exact(5), false), exact(6), exact(5), false)
                         .value(),
                 1e-6);
     }

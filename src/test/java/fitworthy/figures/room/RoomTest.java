@@ -7,7 +7,6 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.book.Practice;
 import fitworthy.figures.Measures;
-import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -258,12 +257,7 @@ class RoomTest {
     private static Sheet adding(Sheet sheet, LoadCase loading, Spot spot, double mass) {
         List<Sheet.Load> cargo = new ArrayList<>(sheet.cargo());
         cargo.add(new Sheet.Load(
-                "more",
-                Figure.of(mass, 0),
-                spot.at(),
-                "",
-                spot.roof(),
-                Figure.missing(new Missing("", "", "a tape"))));
+                "more", Figure.of(mass, 0), spot.at(), "", spot.roof(), Figure.missing(new Missing("", "", "a tape"))));
         LoadCase other = loading.carrying()
                 .map(names -> with(
                         loading,
@@ -290,7 +284,8 @@ class RoomTest {
                     Limit limit = tank.most().governs().orElseThrow().limit();
                     Sheet planned = loading.plan().sheet();
                     LoadCase in = loading.loadCase();
-                    String about = planned.title() + ", " + in.name() + ", " + tank.tank().name();
+                    String about = planned.title() + ", " + in.name() + ", "
+                            + tank.tank().name();
                     double litres = limit == Limit.FULL
                             ? tank.litres().value()
                             : Math.floor(tank.litres().value() + 1e-6);
@@ -311,16 +306,15 @@ class RoomTest {
 
     private static Sheet filled(Sheet sheet, LoadCase loading, TankRoom tank, double litres) {
         Map<String, Figure> filled = new HashMap<>(loading.filled());
-        filled.put(
-                tank.tank().name(),
-                Figure.of(litres / tank.tank().capacity().value(), 0));
+        filled.put(tank.tank().name(), Figure.of(litres / tank.tank().capacity().value(), 0));
         return inCase(sheet, loading, with(loading, "filled", filled));
     }
 
     /** What is not known of a limit is no leave, but what the others allow is told. */
     @Test
     void aLimitThatIsNotKnownLeavesAtMostWhatTheOthersAllow() throws FaultsException {
-        Sheet sheet = Sheets.plainWith("""
+        Sheet sheet = Sheets.plainWith(
+                """
                 trailer: {name: Van, mass: 2000 kg, ball: 200 kg +/- 0 kg, rated: 3500 kg, gtm: 3100 kg, brakes: electric,
                   coupling: {trailer: 3500 kg, ball: 350 kg}}
                 vehicle: {ratings: {rear-axle: 1500 kg}}
@@ -337,7 +331,8 @@ class RoomTest {
     /** The limits that come next are kept, in their order; sums by hand in rules/room/cases.yaml. */
     @Test
     void theStepsStandInTheOrderInWhichTheyGovern() throws FaultsException {
-        Sheet sheet = Sheets.plainWith("""
+        Sheet sheet = Sheets.plainWith(
+                """
                 trailer: {name: Van, mass: 2000 kg, ball: 200 kg +/- 0 kg, rated: 3600 kg, gtm: 3150 kg, brakes: electric,
                   coupling: {trailer: 3700 kg, ball: 380 kg}}
                 vehicle:
@@ -365,8 +360,10 @@ class RoomTest {
     /** Worked by hand from the sheets and the shelf, not by the program: kg, mm and L. */
     @Test
     void theShippedSheetsLeaveWhatTheyDoByHand() throws FaultsException {
-        // Touring, wheelbase 3260, towing: vehicle 3589.4 without the ball, rear axle 1910.7, front axle 1678.6. Ball 215 of 2350,
-        // 1240 behind the axle: each kg of trailer puts 0.091489 on the ball and 0.091489 x 4500 / 3260 = 0.126290 on the axle.
+        // Touring, wheelbase 3260, towing: vehicle 3589.4 without the ball, rear axle 1910.7, front axle 1678.6. Ball
+        // 215 of 2350,
+        // 1240 behind the axle: each kg of trailer puts 0.091489 on the ball and 0.091489 x 4500 / 3260 = 0.126290 on
+        // the axle.
         Room towing = room("touring", "towing");
         Most trailer = towing.trailer().orElseThrow();
         assertEquals(2600, trailer.figure().value()); // the plate
@@ -387,7 +384,8 @@ class RoomTest {
         assertEquals(127.75 / (1 - 1450.0 / 2790), aboard(weekend, "in the seats of Odile and Friend"), 0.1); // 266.0
         assertEquals(2850 - 2479.24, aboard(weekend, "beside Bags and tent"), 0.1); // 370.8
 
-        // Overloaded, wheelbase 3080: 2904.8 of 3050 without the van, rear axle 870 + 1993783.5 / 3080 = 1517.3 of 1850. The ball takes a
+        // Overloaded, wheelbase 3080: 2904.8 of 3050 without the van, rear axle 870 + 1993783.5 / 3080 = 1517.3 of
+        // 1850. The ball takes a
         // tenth of the van, 1290 behind the axle.
         Most van = room("overloaded", "towing the van").trailer().orElseThrow();
         assertEquals((3050 - 2904.815) / 0.1, van.figure().value(), 0.1); // 1451.9
@@ -395,7 +393,13 @@ class RoomTest {
         assertEquals(5950 - 2904.815, most(van, Limit.GCM), 0.1); // 3045.2
         assertEquals(
                 -(2904.815 + 3350 - 5950),
-                room("overloaded", "towing the van").aboard().values().iterator().next().figure().value(),
+                room("overloaded", "towing the van")
+                        .aboard()
+                        .values()
+                        .iterator()
+                        .next()
+                        .figure()
+                        .value(),
                 0.1); // -304.8, of the GCM
     }
 
