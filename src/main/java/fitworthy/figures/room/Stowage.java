@@ -104,9 +104,10 @@ final class Stowage {
     /** A row of seats for those who sit as far back. */
     private void seats(List<Spot> spots) {
         Map<Double, List<Sheet.Person>> rows = new LinkedHashMap<>();
-        plan.sheet().occupants().forEach(person -> rows.computeIfAbsent(
-                        Figure.rounded(person.at().x().value()), row -> new ArrayList<>())
-                .add(person));
+        for (Sheet.Person person : plan.sheet().occupants()) {
+            double row = Figure.rounded(plan.places().of(person).x().value());
+            rows.computeIfAbsent(row, none -> new ArrayList<>()).add(person);
+        }
         rows.values()
                 .forEach(row -> spots.add(new Spot(
                         "in the seats of "
