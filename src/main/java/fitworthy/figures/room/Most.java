@@ -33,7 +33,7 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
                 limits.stream()
                         .filter(limit -> limit.known() && limit.isPassedAt(taken))
                         .sorted(Comparator.comparingDouble(
-                                limit -> limit.leftAt(taken).value()))
+                                limit -> Figure.rounded(limit.leftAt(taken).value())))
                         .toList(),
                 taken,
                 limits.stream().filter(limit -> !limit.known()).toList());
@@ -44,7 +44,8 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
                 .filter(limit -> limit.known()
                         && limit.bounds()
                         && Double.isFinite(limit.left().value()))
-                .sorted(Comparator.comparingDouble(Most::units))
+                // In ten digits, as figures are compared: of two alike the order must not hang on units.
+                .sorted(Comparator.comparingDouble(limit -> Figure.rounded(units(limit))))
                 .toList();
     }
 
