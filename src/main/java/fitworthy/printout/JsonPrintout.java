@@ -58,6 +58,7 @@ public final class JsonPrintout {
             String worst,
             JsonCounts.Checks counts,
             JsonCounts.Headings headings,
+            List<JsonRoom> room,
             BuyJson.Buy buy,
             BuyJson.Cost cost,
             List<WrittenFinding> findings,
@@ -84,6 +85,7 @@ public final class JsonPrintout {
                     advice.worstWord(),
                     JsonCounts.Checks.of(arrangement.counts()),
                     JsonCounts.Headings.of(arrangement.headings()),
+                    JsonRoom.all(advice),
                     BuyJson.Buy.of(arrangement),
                     BuyJson.Cost.of(advice),
                     advice.findings().stream()

@@ -124,6 +124,7 @@ public final class TextPrintout {
         if (!margins.isEmpty() || !waiting.isEmpty()) {
             page.blank();
         }
+        RoomTable.of(advice).print(page);
     }
 
     private void field(String name, String value) {
