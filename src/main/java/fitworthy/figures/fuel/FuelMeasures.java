@@ -141,33 +141,50 @@ public final class FuelMeasures implements Topic {
         if (!loading.setsOut()) {
             return;
         }
-        Engine engine = loading.plan().vehicle().engine();
-        Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
-        List<Tank> tanks = loading.plan().sheet().tanks().stream()
-                .filter(tank -> feeds(tank, engine))
-                .toList();
-        Figure litres = !engine.fuel().known()
-                ? Figure.missing(engine.fuel().missing())
-                : tanks.stream()
-                        .map(tank -> Liquids.litres(tank, loading.fill(tank)))
-                        .reduce(Figure::plus)
-                        .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
+        Figure consumption = consumption(loading);
         measures.add(Measure.of(
                         LEG,
                         "fuel aboard",
                         loading.plan().sheet().trip().longestLeg(),
-                        FuelRange.metres(litres, consumption))
+                        range(loading))
                 .worked(
                         "range = 100 x fuel / consumption",
-                        in("fuel", litres, "L"),
+                        in("fuel", litres(loading), "L"),
                         in("consumption", consumption, "L/100km"))
-                .worked(loading.aboard("fuel", tanks)));
+                .worked(loading.aboard("fuel", tanks(loading))));
         Figure leg = loading.plan().sheet().trip().longestLeg();
         measures.add(Measure.enough(NEEDED, "fuel aboard", FuelRange.litres(leg, consumption))
                 .worked(
                         "needed = way x consumption / 100",
                         in("way", leg, "km"),
                         in("consumption", consumption, "L/100km")));
+    }
+
+    /** How far the vehicle gets on the fuel aboard, m; missing where fuel or consumption is. */
+    public static Figure range(Loading loading) {
+        return FuelRange.metres(litres(loading), consumption(loading));
+    }
+
+    private static Figure consumption(Loading loading) {
+        Engine engine = loading.plan().vehicle().engine();
+        return loading.towing() ? engine.consumptionTowing() : engine.consumption();
+    }
+
+    private static Figure litres(Loading loading) {
+        Engine engine = loading.plan().vehicle().engine();
+        return !engine.fuel().known()
+                ? Figure.missing(engine.fuel().missing())
+                : tanks(loading).stream()
+                        .map(tank -> Liquids.litres(tank, loading.fill(tank)))
+                        .reduce(Figure::plus)
+                        .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
+    }
+
+    private static List<Tank> tanks(Loading loading) {
+        Engine engine = loading.plan().vehicle().engine();
+        return loading.plan().sheet().tanks().stream()
+                .filter(tank -> feeds(tank, engine))
+                .toList();
     }
 
     /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
