@@ -45,10 +45,20 @@ final class TermsWords {
         TermsWords terms = new TermsWords(before, after);
         terms.masses();
         terms.travel(true);
+        terms.words.add("price " + terms.sums()
+                + terms.money().map(added -> " (" + added + ")").orElse(""));
         terms.words.add(
-                "price " + price(after) + terms.money().map(added -> " (" + added + ")").orElse(""));
-        terms.words.add(terms.leadTime());
+                before.leadTime() == 0 && after.leadTime() == 0 ? "lead time " + NOT_KNOWN : terms.leadTime());
         return terms.words;
+    }
+
+    private String sums() {
+        if (after.price().isEmpty()) {
+            return before.price().isEmpty()
+                    ? NOT_KNOWN
+                    : "0 " + before.price().keySet().iterator().next();
+        }
+        return price(after);
     }
 
     private String leadTime() {

@@ -178,11 +178,15 @@ class MendCompareExplainTest {
     }
 
     @Test
-    void mendSaysWhatToChangeAndWhatItGivesUp() throws IOException {
+    void mendSaysWhatToChangeAndWhatItSavesAndLoses() throws IOException {
         Ran.of("mend", heavy())
                 .printed(0)
-                .says("OFFER 1 fill 'Main tank' to 70 %, 24 L less Gives up 20 kg.")
-                .says("OFFER 2 leave 'Luggage' behind Gives up 60 kg.")
+                .says("WHAT HELPS MOST, one change at a time, the best first: 1 fill 'Main tank' to 70 %, 24 L less"
+                        + " Clears 1 stop (Loaded mass is above the GVM). No stop remains. Vehicle -20 kg; range 667 -> 467"
+                        + " km.")
+                .says("OFFER 1 fill 'Main tank' to 70 %, 24 L less Vehicle -20 kg; range 667 -> 467 km; water not known;"
+                        + " price not known; lead time not known.")
+                .says("OFFER 2 leave 'Luggage' behind Vehicle -60 kg; range 667 km;")
                 .says("WHAT WOULD JUST PASS");
     }
 
@@ -197,14 +201,16 @@ class MendCompareExplainTest {
     void mendShowsPriceAndLeadTime() throws IOException {
         Ran.of("mend", boxes("priced"))
                 .printed(0)
-                .says("OFFER 1 take 'none' for 'Box' Gives up nothing, saves 400.00 AUD.")
-                .says("OFFER 2 take 'alloy' for 'Box' Gives up nothing, costs 500.00 AUD more.");
+                .says("OFFER 1 take 'none' for 'Box' Vehicle -120 kg; range 667 km; water not known; price 0 AUD"
+                        + " (-400.00 AUD); lead time not known; without 'Steel box'.")
+                .says("OFFER 2 take 'alloy' for 'Box' Vehicle -50 kg; range 667 km; water not known; price 900 AUD"
+                        + " (+500.00 AUD); lead time not known; without 'Steel box'; with 'Alloy box'.");
         String late = Files.writeString(
                         folder.resolve("late.yaml"),
                         Files.readString(Path.of(boxes("priced")))
                                 .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}"))
                 .toString();
-        Ran.of("mend", late).printed(0).says("costs 500.00 AUD more, longest lead time 21 days (+21).");
+        Ran.of("mend", late).printed(0).says("price 900 AUD (+500.00 AUD); lead time 0 -> 21 days;");
     }
 
     @Test
