@@ -112,8 +112,9 @@ final class Compare implements Callable<Integer> {
                 Place.of("SHEET"),
                 "options",
                 "'" + part + "' could be left open, since the shelf has '" + String.join("', '", others) + "' too",
-                "add - " + other + " to fitments, and options: [{name: " + part + ", choices: [{name: as planned, parts: ["
-                        + part + "]}, {name: from the shelf, parts: [" + other + "]}]}]");
+                "add - " + other + " to fitments, and options: [{name: " + part
+                        + ", choices: [{name: as planned, parts: [" + part + "]}, {name: from the shelf, parts: ["
+                        + other + "]}]}]");
     }
 
     /** A part that could be left, as an example. */

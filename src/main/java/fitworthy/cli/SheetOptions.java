@@ -88,10 +88,7 @@ final class SheetOptions {
     /** What a sheet takes from its shelf, and how that is known again; empty where it takes nothing. */
     String shelf(View.Read read) {
         int taken = Taken.in(read.tree()).size();
-        return taken == 0
-                ? ""
-                : taken + (taken == 1 ? " thing" : " things") + ", content "
-                        + shelf().content();
+        return taken == 0 ? "" : taken + (taken == 1 ? " thing" : " things") + ", content " + shelf().content();
     }
 
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */

@@ -143,7 +143,8 @@ public final class AlternativesPrintout {
             return;
         }
         page.wrapped(0, "STOPS THAT REMAIN");
-        words.forEach((stop, title) -> page.hanging("  - ", ChangeWords.plansWith(stop, plans) + ": " + title + " (" + stop + ")"));
+        words.forEach((stop, title) ->
+                page.hanging("  - ", ChangeWords.plansWith(stop, plans) + ": " + title + " (" + stop + ")"));
     }
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {

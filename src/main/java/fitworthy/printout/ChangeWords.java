@@ -106,10 +106,11 @@ final class ChangeWords {
     /** What to do, without the names of all that goes with a part where these are many. */
     static String brief(Offer offer) {
         return offer.changes().stream()
-                .map(change -> change instanceof Change.Drop drop && drop.contents().size() > MOST_NAMED
-                        ? "do without '" + drop.fitment() + "' and "
-                                + drop.contents().size() + " things that go with it"
-                        : change.words())
+                .map(change ->
+                        change instanceof Change.Drop drop && drop.contents().size() > MOST_NAMED
+                                ? "do without '" + drop.fitment() + "' and "
+                                        + drop.contents().size() + " things that go with it"
+                                : change.words())
                 .collect(Collectors.joining("; "));
     }
 
@@ -150,9 +151,7 @@ final class ChangeWords {
         if (!stops.isEmpty()) {
             parts.add(stops.size() + " " + SeverityWords.behind(stops.size(), Severity.STOP)
                     + (named
-                            ? " ("
-                                    + stops.stream().map(ChangeWords::title).collect(Collectors.joining("; "))
-                                    + ")"
+                            ? " (" + stops.stream().map(ChangeWords::title).collect(Collectors.joining("; ")) + ")"
                             : ""));
         }
         if (changes > 0) {
@@ -186,8 +185,7 @@ final class ChangeWords {
                 .limit(all ? Long.MAX_VALUE : 1)
                 .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
                         + Wording.number(-margin.least(), "kg", 0) + " -> "
-                        + Wording.number(
-                                Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
+                        + Wording.number(Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
                         + " kg")
                 .collect(Collectors.joining(", "));
     }
@@ -207,7 +205,8 @@ final class ChangeWords {
         if (!worse.isEmpty()) {
             effects.add("further over: " + String.join(", ", worse));
         }
-        if (offer.changes().stream().anyMatch(change -> change instanceof Change.PutRight || change instanceof Change.Rate)) {
+        if (offer.changes().stream()
+                .anyMatch(change -> change instanceof Change.PutRight || change instanceof Change.Rate)) {
             effects.add("what is put right has no price on the sheet");
         }
         return effects;

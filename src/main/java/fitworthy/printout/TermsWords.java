@@ -47,8 +47,7 @@ final class TermsWords {
         terms.travel(true);
         terms.words.add("price " + terms.sums()
                 + terms.money().map(added -> " (" + added + ")").orElse(""));
-        terms.words.add(
-                before.leadTime() == 0 && after.leadTime() == 0 ? "lead time " + NOT_KNOWN : terms.leadTime());
+        terms.words.add(before.leadTime() == 0 && after.leadTime() == 0 ? "lead time " + NOT_KNOWN : terms.leadTime());
         return terms.words;
     }
 
@@ -72,8 +71,7 @@ final class TermsWords {
     private void masses() {
         before.vehicle().keySet().stream()
                 .filter(after.vehicle()::containsKey)
-                .map(loading ->
-                        after.vehicle().get(loading) - before.vehicle().get(loading))
+                .map(loading -> after.vehicle().get(loading) - before.vehicle().get(loading))
                 .reduce((one, other) -> Math.abs(other) > Math.abs(one) ? other : one)
                 .ifPresent(difference -> mass("vehicle", difference));
         if (before.trailer().isPresent() && after.trailer().isPresent()) {
@@ -94,11 +92,18 @@ final class TermsWords {
 
     /** The loading that loses most of it; where none loses any, the one that wins most, else the one that has least. */
     private void row(
-            String what, String unit, int decimals, Map<String, Double> before, Map<String, Double> after, boolean all) {
-        Optional<String> told = before.keySet().stream().filter(after::containsKey).min((one, other) -> {
-            int share = Double.compare(share(one, before, after), share(other, before, after));
-            return share != 0 ? share : Double.compare(before.get(one), before.get(other));
-        });
+            String what,
+            String unit,
+            int decimals,
+            Map<String, Double> before,
+            Map<String, Double> after,
+            boolean all) {
+        Optional<String> told = before.keySet().stream()
+                .filter(after::containsKey)
+                .min((one, other) -> {
+                    int share = Double.compare(share(one, before, after), share(other, before, after));
+                    return share != 0 ? share : Double.compare(before.get(one), before.get(other));
+                });
         if (told.isEmpty()) {
             if (all || !before.isEmpty()) {
                 words.add(what + " " + NOT_KNOWN);

@@ -92,9 +92,7 @@ public sealed interface Change {
         @Override
         public String words() {
             return "do without '" + fitment + "'"
-                    + (contents.isEmpty()
-                            ? ""
-                            : " and what goes with it: '" + String.join("', '", contents) + "'");
+                    + (contents.isEmpty() ? "" : " and what goes with it: '" + String.join("', '", contents) + "'");
         }
     }
 

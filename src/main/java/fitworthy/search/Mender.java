@@ -72,12 +72,7 @@ public final class Mender {
      * @param complete whether everything up to the size of the offers was tried
      */
     public record Mending(
-            List<Offer> best,
-            List<Offer> offers,
-            List<Offer> lighter,
-            List<Way> ways,
-            int tried,
-            boolean complete) {
+            List<Offer> best, List<Offer> offers, List<Offer> lighter, List<Way> ways, int tried, boolean complete) {
 
         /** A search for what clears every stop alone. */
         public Mending(List<Offer> offers, List<Way> ways, int tried, boolean complete) {
@@ -156,11 +151,10 @@ public final class Mender {
         Set<Key> cleared = ranking.cleared(full);
         return pull.isWhole() || cleared.isEmpty()
                 ? List.of(pull)
-                : combinations(List.of(pull), cleared, alone)
-                        .weakened(List.of(pull), pulls -> trials.run(pulls)
-                                .filter(mild -> trials.breaksNothing(mild)
-                                        && ranking.cleared(mild).containsAll(cleared))
-                                .isPresent());
+                : combinations(List.of(pull), cleared, alone).weakened(List.of(pull), pulls -> trials.run(pulls)
+                        .filter(mild -> trials.breaksNothing(mild)
+                                && ranking.cleared(mild).containsAll(cleared))
+                        .isPresent());
     }
 
     /** What clears the stops of mass where nothing clears all stops; else the one plan that comes nearest. */
@@ -169,9 +163,10 @@ public final class Mender {
         if (ofMass.isEmpty()) {
             return List.of();
         }
-        List<Offer> clearing =
-                ofMass.equals(trials.planned().stops()) ? List.<Offer>of() : offers(alone, ofMass);
-        return clearing.isEmpty() ? Nearest.of(trials, alone, ofMass).map(this::offer).stream().toList() : clearing;
+        List<Offer> clearing = ofMass.equals(trials.planned().stops()) ? List.<Offer>of() : offers(alone, ofMass);
+        return clearing.isEmpty()
+                ? Nearest.of(trials, alone, ofMass).map(this::offer).stream().toList()
+                : clearing;
     }
 
     /**
@@ -208,10 +203,9 @@ public final class Mender {
     private List<Offer> offers(Map<Pull, RunSummary> alone, Set<Key> stops) {
         Predicate<List<Pull>> clears = pulls -> trials.clears(pulls, stops);
         Set<Key> watched = new LinkedHashSet<>(stops);
-        helpful(alone, watched)
-                .forEach(pull -> alone.get(pull).stops().stream()
-                        .filter(stop -> !trials.planned().stops().contains(stop))
-                        .forEach(watched::add));
+        helpful(alone, watched).forEach(pull -> alone.get(pull).stops().stream()
+                .filter(stop -> !trials.planned().stops().contains(stop))
+                .forEach(watched::add));
         List<Pull> helpful = helpful(alone, watched);
         Combinations combinations = combinations(helpful, watched, alone);
         List<Offer> offers = new ArrayList<>();

@@ -104,8 +104,8 @@ final class Ranking {
     private int changes(Pull pull, RunSummary summary) {
         Set<Check> cleared = summary.cleared(planned.changes());
         if (pull.change() instanceof Change.Drop drop) {
-            cleared.removeIf(
-                    check -> check.subject().equals(drop.fitment()) || drop.contents().contains(check.subject()));
+            cleared.removeIf(check ->
+                    check.subject().equals(drop.fitment()) || drop.contents().contains(check.subject()));
         }
         return cleared.size();
     }

@@ -29,8 +29,7 @@ final class RatingLevers {
         this.root = root;
         this.planned = planned;
         this.named = findings.stream()
-                .filter(finding ->
-                        finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0)
+                .filter(finding -> finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0)
                 .flatMap(finding -> finding.evidence().stream())
                 .filter(Measure::isKnown)
                 .toList();
@@ -89,9 +88,8 @@ final class RatingLevers {
                 .filter(part -> part.kind() == kind)
                 .map(Fitment::name)
                 .toList();
-        NodePath path = parts.size() == 1
-                ? NodePath.of("fitments", parts.get(0), field)
-                : NodePath.of("vehicle", own, field);
+        NodePath path =
+                parts.size() == 1 ? NodePath.of("fitments", parts.get(0), field) : NodePath.of("vehicle", own, field);
         if (parts.size() <= 1 && path.in(root) != null) {
             levers.add(Lever.whole(own, new Change.Rate(path, rating, words)));
         }

@@ -74,8 +74,7 @@ final class ShelfLevers {
     /** At most twelve: for each part the lightest two. */
     static List<Lever> of(Node.Mapping root, Sheet sheet, Collection<Finding> findings, Shelf shelf) {
         Set<String> faulty = findings.stream()
-                .filter(finding ->
-                        finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0)
+                .filter(finding -> finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0)
                 .map(finding -> finding.judged().subject())
                 .collect(Collectors.toCollection(HashSet::new));
         ShelfLevers levers = new ShelfLevers(root, sheet, shelf);

@@ -43,7 +43,10 @@ public record Terms(
         List<Loading> onTrip = loadings.stream().filter(Loading::setsOut).toList();
         return new Terms(
                 known(loadings, loading -> loading.axles().total()),
-                planned.trailer().map(towed -> towed.mass()).filter(Figure::known).map(Figure::value),
+                planned.trailer()
+                        .map(towed -> towed.mass())
+                        .filter(Figure::known)
+                        .map(Figure::value),
                 known(onTrip, FuelMeasures::range),
                 known(onTrip, WaterMeasures::lasting),
                 Prices.of(planned),

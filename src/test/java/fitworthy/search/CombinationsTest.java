@@ -20,8 +20,7 @@ class CombinationsTest {
 
     private static final Key FIRST = new Key("mass.gvm-over", "car", "");
     private static final Key SECOND = new Key("mass.rear-over", "car", "");
-    private static final Terms NOTHING =
-            new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
+    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
     private static final RunSummary PLANNED = summary(-100, 0);
 
     private final Map<Pull, RunSummary> alone = new HashMap<>();

@@ -196,10 +196,7 @@ class LeverTest {
         assertEquals(1, once.get(0).steps());
         assertEquals(0, once.get(0).kilograms());
         List<Lever> twice = Levers.of(
-                tree,
-                sheet,
-                Stream.concat(findings.stream(), findings.stream()).toList(),
-                Shelf.NONE);
+                tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList(), Shelf.NONE);
         assertEquals(once.size(), twice.size());
     }
 }

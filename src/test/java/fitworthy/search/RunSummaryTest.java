@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 class RunSummaryTest {
 
     private static final Key A = new Key("a", "car", "");
-    private static final Terms NOTHING =
-            new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
+    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
     private static final Gap OPEN = new Gap("a", "");
 
     private static RunSummary summary(Map<Key, Double> margins, Set<Key> stops, Map<Gap, Long> open) {

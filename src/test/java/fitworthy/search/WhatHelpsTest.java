@@ -70,11 +70,12 @@ class WhatHelpsTest {
         Set<Check> met = planned.met().stream().map(Outcome::check).collect(Collectors.toCollection(HashSet::new));
         met.removeAll(planned.findings().stream().map(Outcome::check).toList());
         Mending mending = mend(tree, SHELF);
-        assertTrue(mending.best().size() > 4 && mending.best().size() <= 8, "best " + mending.best().size());
+        assertTrue(
+                mending.best().size() > 4 && mending.best().size() <= 8,
+                "best " + mending.best().size());
         for (Offer offer : mending.best()) {
             String what = words(List.of(offer)).toString();
-            Advice again =
-                    Adviser.advise(Books.engine(), Change.sheet(offer.changes(), tree, sheet, Books.shipped()));
+            Advice again = Adviser.advise(Books.engine(), Change.sheet(offer.changes(), tree, sheet, Books.shipped()));
             Set<Check> broken = found(again, Severity.CHANGE);
             broken.retainAll(met);
             assertEquals(Set.of(), broken, what);
@@ -91,13 +92,13 @@ class WhatHelpsTest {
                         .filter(fact -> fact instanceof Measure measure
                                 && measure.getName().equals("fuel.leg"))
                         .map(fact -> Map.entry(loading.getKey(), ((Measure) fact).getLimit())))
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey, range -> advice.loadings().stream()
-                                .filter(loading -> loading.loadCase().name().equals(range.getKey()))
-                                .map(loading -> fitworthy.figures.fuel.FuelMeasures.range(loading).value())
-                                .peek(metres -> assertEquals(range.getValue(), metres, 1e-3))
-                                .findFirst()
-                                .orElseThrow()));
+                .collect(Collectors.toMap(Map.Entry::getKey, range -> advice.loadings().stream()
+                        .filter(loading -> loading.loadCase().name().equals(range.getKey()))
+                        .map(loading -> fitworthy.figures.fuel.FuelMeasures.range(loading)
+                                .value())
+                        .peek(metres -> assertEquals(range.getValue(), metres, 1e-3))
+                        .findFirst()
+                        .orElseThrow()));
     }
 
     /** 20 kg over: leaving 60 kg of luggage clears as much as 24 L of diesel, but gives something up. */
@@ -145,8 +146,8 @@ class WhatHelpsTest {
         List<String> open = words(mend("vehicle: {ratings: {gvm: 2700 kg}}\nfitments:\n" + TRAY + CANOPY + option)
                 .best());
         assertFalse(open.contains("take 'none' for 'Tray'"), open.toString());
-        List<String> alone = words(
-                mend("vehicle: {ratings: {gvm: 2580 kg}}\nfitments:\n" + TRAY + option).best());
+        List<String> alone = words(mend("vehicle: {ratings: {gvm: 2580 kg}}\nfitments:\n" + TRAY + option)
+                .best());
         assertTrue(alone.contains("take 'none' for 'Tray'"), alone.toString());
     }
 
@@ -157,8 +158,7 @@ class WhatHelpsTest {
         assertTrue(gone.containsAll(Set.of("Canopy", "Fridge", "Second battery", "Rear camera")), gone.toString());
         assertFalse(gone.contains("Alloy tray"), gone.toString());
         assertEquals(
-                Set.of("Front bar", "Winch", "Driving lamps"),
-                new Resting(sheet.planned()).with(List.of("Front bar")));
+                Set.of("Front bar", "Winch", "Driving lamps"), new Resting(sheet.planned()).with(List.of("Front bar")));
     }
 
     /**
@@ -168,7 +168,8 @@ class WhatHelpsTest {
     @Test
     void tyresAndWheelsOfTheRatingThatIsNamedAreOffered() throws FaultsException {
         Mending tyres = mend("vehicle: {tyres: {load-index: 80}}");
-        assertEquals("choose tyres of load index 103 or higher", words(tyres.best()).get(0));
+        assertEquals(
+                "choose tyres of load index 103 or higher", words(tyres.best()).get(0));
         assertEquals(Set.of(), found(tyres.best().get(0).advice(), Severity.STOP));
         Mending wheels = mend("vehicle: {wheels: {rating: 500 kg}}");
         assertEquals(

@@ -142,16 +142,13 @@ public final class FuelMeasures implements Topic {
             return;
         }
         Figure consumption = consumption(loading);
-        measures.add(Measure.of(
-                        LEG,
-                        "fuel aboard",
-                        loading.plan().sheet().trip().longestLeg(),
-                        range(loading))
-                .worked(
-                        "range = 100 x fuel / consumption",
-                        in("fuel", litres(loading), "L"),
-                        in("consumption", consumption, "L/100km"))
-                .worked(loading.aboard("fuel", tanks(loading))));
+        measures.add(
+                Measure.of(LEG, "fuel aboard", loading.plan().sheet().trip().longestLeg(), range(loading))
+                        .worked(
+                                "range = 100 x fuel / consumption",
+                                in("fuel", litres(loading), "L"),
+                                in("consumption", consumption, "L/100km"))
+                        .worked(loading.aboard("fuel", tanks(loading))));
         Figure leg = loading.plan().sheet().trip().longestLeg();
         measures.add(Measure.enough(NEEDED, "fuel aboard", FuelRange.litres(leg, consumption))
                 .worked(
