@@ -203,7 +203,7 @@ final class ChangeWords {
         }
         List<String> worse = worse(planned, offer);
         if (!worse.isEmpty()) {
-            effects.add("further over: " + String.join(", ", worse));
+            effects.add("worse: " + String.join(", ", worse));
         }
         if (offer.changes().stream()
                 .anyMatch(change -> change instanceof Change.PutRight || change instanceof Change.Rate)) {
@@ -228,7 +228,7 @@ final class ChangeWords {
         return margins(offer.advice()).entrySet().stream()
                 .filter(entry -> before.containsKey(entry.getKey())
                         && entry.getValue() < before.get(entry.getKey()) * (1 + LEAST_WORSE))
-                .map(entry -> entry.getKey().subject() + " (" + entry.getKey().rule() + ")")
+                .map(entry -> entry.getKey().subject())
                 .distinct()
                 .toList();
     }
