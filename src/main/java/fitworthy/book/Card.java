@@ -48,7 +48,7 @@ public record Card(
         @Field("what is said otherwise in a region and those below it; the nearest region counts")
                 List<Regional> inRegion,
         @Field("what would put it right where another answer on the sheet says that it was done; the first whose "
-                        + "field the sheet gives is tried")
+                        + "field the sheet gives is tried, else the first whose field it could give")
                 List<Mended> mendedBy,
         @Field("what it means for the buying of the parts that it is about; a note means nothing for it") Buying buying,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,

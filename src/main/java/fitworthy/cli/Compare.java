@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
-                + " limit, and price.",
+                + " limit, range, water, price, lead time, and the stops that remain.",
         footer = {
             "",
             "Example:",
@@ -36,6 +36,9 @@ import picocli.CommandLine.Option;
             "to act on, else 1."
         })
 final class Compare implements Callable<Integer> {
+
+    /** Parts that are named with what the shelf has in their place. */
+    private static final int MOST_OPENED = 5;
 
     private final CommandContext around;
 
@@ -73,6 +76,10 @@ final class Compare implements Callable<Integer> {
                     "the sheet leaves no choice open, so that there is nothing to compare",
                     "add what is still open to the sheet, such as options: [{name: To choose, choices: [{name: with,"
                             + " parts: [" + part(read.sheet()) + "]}, {name: without}]}]"));
+            Alternatives.openable(read.tree(), read.sheet(), options.shelf()).entrySet().stream()
+                    .limit(MOST_OPENED)
+                    .map(entry -> couldBe(entry.getKey(), entry.getValue()))
+                    .forEach(faults::add);
         } else {
             faults.addAll(Names.faults(
                     "--option",
@@ -96,6 +103,18 @@ final class Compare implements Callable<Integer> {
         boolean oneInOrder =
                 alternatives.plans().stream().anyMatch(plan -> !plan.kept().asksForAction());
         return alternatives.complete() && oneInOrder ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
+    }
+
+    /** That something on the shelf could be fitted in place of a part, and how that is written. */
+    private static Fault couldBe(String part, List<String> others) {
+        String other = others.get(0);
+        return new Fault(
+                Place.of("SHEET"),
+                "options",
+                "'" + part + "' could be left open, since the shelf has '" + String.join("', '", others) + "' too",
+                "add - " + other + " to fitments, and options: [{name: " + part
+                        + ", choices: [{name: as planned, parts: [" + part + "]}, {name: from the shelf, parts: ["
+                        + other + "]}]}]");
     }
 
     /** A part that could be left, as an example. */

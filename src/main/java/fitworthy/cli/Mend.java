@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
         name = "mend",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Looks for the smallest changes to a plan that clear its stops, and for what would just pass.",
+        description = "Says which single changes to a plan help most, which clear its stops, and what would just pass.",
         footer = {
             "",
             "Example:",
@@ -51,7 +51,7 @@ final class Mend implements Callable<Integer> {
         Advice planned = Adviser.advise(engine, read.sheet());
         Mender.Mending mending;
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
-            mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
+            mending = Mender.mend(engine, read.tree(), read.sheet(), options.shelf(), limit, limit);
         }
         MendingPrintout.print(around.out(), planned, mending);
         boolean stuck = planned.worst().filter(Severity.STOP::equals).isPresent()

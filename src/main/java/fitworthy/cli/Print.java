@@ -155,7 +155,7 @@ final class Print implements Callable<Integer> {
     private Report report(RuleEngine engine, View.Read read, Advice advice, Imprint imprint) {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
             Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
-            Mending mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
+            Mending mending = Mender.mend(engine, read.tree(), read.sheet(), options.shelf(), limit, limit);
             return ReportWriter.report(advice, mending, alternatives, imprint);
         }
     }

@@ -3,6 +3,7 @@ package fitworthy.cli;
 import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelf;
 import fitworthy.shelf.Taken;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
@@ -79,13 +80,15 @@ final class SheetOptions {
         return HexFormat.of().formatHex(Digests.sha256().digest(bytes));
     }
 
+    /** The shelf that the sheet takes from; none for a sheet on the standard input where none is named. */
+    Shelf shelf() {
+        return view.shelf(sheetFile);
+    }
+
     /** What a sheet takes from its shelf, and how that is known again; empty where it takes nothing. */
     String shelf(View.Read read) {
         int taken = Taken.in(read.tree()).size();
-        return taken == 0
-                ? ""
-                : taken + (taken == 1 ? " thing" : " things") + ", content "
-                        + view.shelf(sheetFile).content();
+        return taken == 0 ? "" : taken + (taken == 1 ? " thing" : " things") + ", content " + shelf().content();
     }
 
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */

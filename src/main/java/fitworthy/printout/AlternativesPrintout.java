@@ -68,6 +68,7 @@ public final class AlternativesPrintout {
         for (int from = 0; from < plans.size(); from += PLANS_A_BLOCK) {
             block(plans.subList(from, Math.min(plans.size(), from + PLANS_A_BLOCK)), from, deciding, limits);
         }
+        stops(plans);
         page.rule();
         page.wrapped(0, planned.book().cover().caution());
         page.flush();
@@ -127,8 +128,23 @@ public final class AlternativesPrintout {
         for (String limit : limits) {
             row("left, " + limit, plans.stream(), plan -> plan.left(limit));
         }
-        row("price", plans.stream(), ComparedPlan::price);
+        row("range, the least", plans.stream(), plan -> TermsWords.range(plan.terms()));
+        row("water lasts, the least", plans.stream(), plan -> TermsWords.water(plan.terms()));
+        row("price", plans.stream(), plan -> TermsWords.price(plan.terms()));
+        row("lead time, the longest", plans.stream(), plan -> TermsWords.leadTime(plan.terms()));
         page.blank();
+    }
+
+    /** Every stop of the plans that were looked at, with those that have it. */
+    private void stops(List<ComparedPlan> plans) {
+        Map<String, String> words = new TreeMap<>();
+        plans.forEach(plan -> words.putAll(plan.stops()));
+        if (words.isEmpty()) {
+            return;
+        }
+        page.wrapped(0, "STOPS THAT REMAIN");
+        words.forEach((stop, title) ->
+                page.hanging("  - ", ChangeWords.plansWith(stop, plans) + ": " + title + " (" + stop + ")"));
     }
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {

@@ -2,25 +2,47 @@ package fitworthy.printout;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Margin;
+import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Key;
+import fitworthy.book.Severity;
+import fitworthy.document.Page;
+import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
-import fitworthy.search.Mender;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
-import fitworthy.sheet.Prices;
+import fitworthy.search.Terms;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What is said of changed plans, on a screen and on paper. */
 final class ChangeWords {
+
+    /** Things that go with a part, of which each is named where a plan is told in few lines. */
+    private static final int MOST_NAMED = 2;
+
+    /** The share by which something has to be passed further before that is told. */
+    private static final double LEAST_WORSE = 0.01;
+
+    /** Plans that are numbered one by one; of more the number tells enough. */
+    private static final int MOST_PLANS = 8;
 
     private ChangeWords() {}
 
@@ -42,57 +64,196 @@ final class ChangeWords {
                         + " combinations were looked at. What is said of the best holds among these alone.");
     }
 
-    /** That no change helps, as far as the search went. */
+    /** That no change helps, as far as the search went, and what is shown in place of one. */
     static String noOffer(Mending mending) {
         return (mending.complete()
                         ? "No change of up to four clears every stop."
                         : "None of the changes that were tried clears every stop.")
-                + " Do what each finding says";
+                + (mending.lighter().isEmpty()
+                        ? ""
+                        : " The plans below are lighter, but leave the stops that are named with them.");
     }
 
-    /** What an offer costs, and what the book says of the plan then. */
+    /** What an offer saves and loses, what the book says of the plan then, and what each stop needs that remains. */
     static List<String> terms(Advice planned, Offer offer) {
         List<String> terms = new ArrayList<>();
-        terms.add(String.format(
-                Locale.ROOT,
-                "Gives up %s%s%s. Then: %s",
-                offer.kilograms() < 0.5 ? "nothing" : String.format(Locale.ROOT, "%.0f kg", offer.kilograms()),
-                money(planned, offer),
-                days(planned, offer),
-                Verdict.of(Arrangement.of(offer.advice()))));
-        if (offer.changes().stream().anyMatch(Change.PutRight.class::isInstance)) {
-            terms.add("What is put right may cost mass, money and time that the sheet does not say.");
-        }
-        Set<String> more = ids(offer.advice());
-        more.removeAll(ids(planned));
-        if (!more.isEmpty()) {
-            terms.add("New with it: " + String.join(", ", more));
-        }
+        terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
+        terms.add("Then: " + Verdict.of(Arrangement.of(offer.advice())));
+        stops(offer.advice()).forEach(stop -> terms.add("Stop that remains: " + need(stop)));
         return terms;
     }
 
-    private static String money(Advice planned, Offer offer) {
-        return Prices.added(planned.sheet(), offer.advice().sheet()).entrySet().stream()
-                .filter(entry -> entry.getValue().signum() != 0)
-                .map(entry -> (entry.getValue().signum() > 0 ? ", costs " : ", saves ")
-                        + entry.getValue().abs().toPlainString()
-                        + " "
-                        + entry.getKey()
-                        + (entry.getValue().signum() > 0 ? " more" : ""))
-                .collect(Collectors.joining());
+    /** A stop and what it needs. */
+    static String need(Group<Finding> stop) {
+        return title(stop) + ". " + Wording.remedy(stop.worst());
     }
 
-    private static String days(Advice planned, Offer offer) {
-        double change = offer.days() - Mender.days(planned.sheet());
-        return change == 0
-                ? ""
-                : String.format(Locale.ROOT, ", longest lead time %.0f days (%+.0f)", offer.days(), change);
+    /** The stops of a plan, waived or not: no change is offered for a waiver. */
+    static List<Group<Finding>> stops(Advice advice) {
+        return of(Severity.STOP, advice);
     }
 
-    private static Set<String> ids(Advice advice) {
-        return advice.findings().stream()
-                .map(finding -> finding.judged().id())
-                .collect(Collectors.toCollection(TreeSet::new));
+    private static List<Group<Finding>> of(Severity severity, Advice advice) {
+        return Arrangement.of(advice).findings().stream()
+                .filter(group -> group.severity() == severity)
+                .toList();
+    }
+
+    private static String title(Group<Finding> finding) {
+        return Wording.fill(finding.card().title(), finding.worst());
+    }
+
+    /** What to do, without the names of all that goes with a part where these are many. */
+    static String brief(Offer offer) {
+        return offer.changes().stream()
+                .map(change ->
+                        change instanceof Change.Drop drop && drop.contents().size() > MOST_NAMED
+                                ? "do without '" + drop.fitment() + "' and "
+                                        + drop.contents().size() + " things that go with it"
+                                : change.words())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** What a single change clears, and what it saves and loses, in so many lines. */
+    static List<String> help(Advice planned, Offer offer, int lines, int width) {
+        String effects = effects(planned, offer);
+        List<List<String>> ways = Stream.of(true, false)
+                .map(named -> cleared(planned, offer, named))
+                .flatMap(cleared -> Stream.of(
+                        Stream.of(cleared, effects)
+                                .filter(part -> !part.isEmpty())
+                                .flatMap(part -> Page.lines(part, width).stream())
+                                .toList(),
+                        Page.lines(cleared + " " + effects, width)))
+                .toList();
+        return ways.stream().filter(told -> told.size() <= lines).findFirst().orElse(ways.get(ways.size() - 1));
+    }
+
+    /** What a single change saves and loses. */
+    static String effects(Advice planned, Offer offer) {
+        return sentence(effects(planned, offer, TermsWords.changed(Terms.of(planned), offer.terms())));
+    }
+
+    private static List<String> lines(String cleared, String effects, int width) {
+        List<String> lines = new ArrayList<>(Page.lines(cleared, width));
+        if (!effects.isEmpty()) {
+            lines.addAll(Page.lines(effects, width));
+        }
+        return lines;
+    }
+
+    /** What a single change clears. @param named whether the stops are named */
+    static String cleared(Advice planned, Offer offer, boolean named) {
+        List<Group<Finding>> before = of(Severity.STOP, planned);
+        List<Group<Finding>> stops = gone(before, offer);
+        int changes = gone(of(Severity.CHANGE, planned), offer).size();
+        List<String> parts = new ArrayList<>();
+        if (!stops.isEmpty()) {
+            parts.add(stops.size() + " " + SeverityWords.behind(stops.size(), Severity.STOP)
+                    + (named
+                            ? " (" + stops.stream().map(ChangeWords::title).collect(Collectors.joining("; ")) + ")"
+                            : ""));
+        }
+        if (changes > 0) {
+            parts.add(changes + " " + SeverityWords.behind(changes, Severity.CHANGE));
+        }
+        int left = stops(offer.advice()).size();
+        String remain = left == 0
+                ? before.isEmpty() ? "" : " No stop remains."
+                : " " + left + (left == 1 ? " stop remains." : " stops remain.");
+        return parts.isEmpty()
+                ? "Clears no stop. Over by: " + nearer(planned, offer, named) + "."
+                : "Clears " + String.join(" and ", parts) + "." + remain;
+    }
+
+    private static List<Group<Finding>> gone(List<Group<Finding>> before, Offer offer) {
+        Set<Check> found =
+                offer.advice().findings().stream().map(Outcome::check).collect(Collectors.toSet());
+        return before.stream()
+                .filter(group -> !found.contains(group.worst().check()))
+                .toList();
+    }
+
+    /** By how much limits are passed, before and after. @param all or the one alone that is passed furthest */
+    private static String nearer(Advice planned, Offer offer, boolean all) {
+        Map<String, Margin> after = Arrangement.of(offer.advice()).margins().stream()
+                .collect(Collectors.toMap(Margin::limit, margin -> margin));
+        return Arrangement.of(planned).margins().stream()
+                .filter(margin -> margin.least() < 0 && after.containsKey(margin.limit()))
+                .filter(margin -> after.get(margin.limit()).least() > margin.least())
+                .sorted(Comparator.comparingDouble(Margin::least))
+                .limit(all ? Long.MAX_VALUE : 1)
+                .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
+                        + Wording.number(-margin.least(), "kg", 0) + " -> "
+                        + Wording.number(Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
+                        + " kg")
+                .collect(Collectors.joining(", "));
+    }
+
+    private static List<String> effects(Advice planned, Offer offer, List<String> terms) {
+        List<String> effects = new ArrayList<>(terms);
+        String words = offer.changes().stream().map(Change::words).collect(Collectors.joining());
+        Set<String> before = aboard(planned.sheet());
+        Set<String> after = aboard(offer.advice().sheet());
+        TermsWords.without("without", before, after, words).ifPresent(effects::add);
+        TermsWords.without("with", after, before, words).ifPresent(effects::add);
+        List<String> fresh = fresh(planned, offer);
+        if (!fresh.isEmpty()) {
+            effects.add(String.join(", ", fresh));
+        }
+        List<String> worse = worse(planned, offer);
+        if (!worse.isEmpty()) {
+            effects.add("worse: " + String.join(", ", worse));
+        }
+        if (offer.changes().stream()
+                .anyMatch(change -> change instanceof Change.PutRight || change instanceof Change.Rate)) {
+            effects.add("what is put right has no price on the sheet");
+        }
+        return effects;
+    }
+
+    /** Stops, changes and what is to be confirmed that the plan did not have. */
+    private static List<String> fresh(Advice planned, Offer offer) {
+        Set<Check> before = planned.findings().stream().map(Outcome::check).collect(Collectors.toSet());
+        return Arrangement.of(offer.advice()).findings().stream()
+                .filter(group -> group.severity().compareTo(Severity.CONFIRM) <= 0
+                        && !before.contains(group.worst().check()))
+                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + group.id())
+                .toList();
+    }
+
+    /** What was passed and is passed further. */
+    private static List<String> worse(Advice planned, Offer offer) {
+        Map<Key, Double> before = margins(planned);
+        return margins(offer.advice()).entrySet().stream()
+                .filter(entry -> before.containsKey(entry.getKey())
+                        && entry.getValue() < before.get(entry.getKey()) * (1 + LEAST_WORSE))
+                .map(entry -> entry.getKey().subject())
+                .distinct()
+                .toList();
+    }
+
+    private static Map<Key, Double> margins(Advice advice) {
+        Map<Key, Double> margins = new LinkedHashMap<>();
+        advice.findings().stream()
+                .filter(finding -> finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0
+                        && finding.comparison().isPresent())
+                .forEach(finding -> margins.put(
+                        finding.key(), finding.comparison().orElseThrow().margin()));
+        return margins;
+    }
+
+    private static Set<String> aboard(Sheet sheet) {
+        Sheet planned = sheet.planned();
+        Set<String> aboard = new TreeSet<>();
+        planned.fitments().forEach(part -> aboard.add(part.name()));
+        planned.tanks().forEach(tank -> aboard.add(tank.name()));
+        planned.cargo().forEach(load -> aboard.add(load.name()));
+        return aboard;
+    }
+
+    private static String sentence(List<String> parts) {
+        return parts.isEmpty() ? "" : Words.capital(String.join("; ", parts)) + ".";
     }
 
     /** A finding in one line. */
@@ -106,18 +267,35 @@ final class ChangeWords {
                         .orElse("");
     }
 
+    /** The stops that no single change clears, each once over the loadings. */
+    static List<Group<Finding>> withoutWay(Advice planned, Mending mending) {
+        Set<Check> cleared = Stream.concat(
+                        mending.ways().stream().map(way -> way.finding().check()),
+                        mending.best().stream().flatMap(offer -> gone(stops(planned), offer).stream()
+                                .map(group -> group.worst().check())))
+                .collect(Collectors.toSet());
+        return stops(planned).stream()
+                .filter(group -> !cleared.contains(group.worst().check()))
+                .toList();
+    }
+
+    /** Which plans have a stop. */
+    static String plansWith(String stop, List<ComparedPlan> plans) {
+        List<String> having = IntStream.range(0, plans.size())
+                .filter(i -> plans.get(i).stops().containsKey(stop))
+                .mapToObj(i -> String.valueOf(i + 1))
+                .toList();
+        return having.size() == plans.size()
+                ? "every plan"
+                : "plan " + String.join(", ", having.subList(0, Math.min(having.size(), MOST_PLANS)))
+                        + (having.size() > MOST_PLANS ? " and " + (having.size() - MOST_PLANS) + " more" : "");
+    }
+
     /** The choices of a combination. @param number from 0; the first is the plan as written */
     static String choices(Alternative<?> alternative, int number) {
         return alternative.choices().stream()
                         .map(choice -> choice.option() + ": " + choice.choice())
                         .collect(Collectors.joining("; "))
                 + (number == 0 ? " (as written)" : "");
-    }
-
-    /** What everything planned costs, whole units of each currency. */
-    static String price(Advice advice) {
-        List<String> sums = new ArrayList<>();
-        Prices.of(advice.sheet()).forEach((currency, sum) -> sums.add(sum.toBigInteger() + " " + currency));
-        return sums.isEmpty() ? "-" : String.join("+", sums);
     }
 }

@@ -3,6 +3,7 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
+import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
@@ -24,6 +25,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Changes that would clear the stops, and open choices side by side. */
@@ -33,27 +35,53 @@ final class Changes {
 
     static List<Block> offered(Arrangement planned, Mending mending) {
         List<Block> blocks = new ArrayList<>();
+        Advice advice = planned.advice();
         boolean stops = planned.finds(Severity.STOP);
-        if (!stops && mending.ways().isEmpty()) {
+        if (!stops && mending.ways().isEmpty() && mending.best().isEmpty()) {
             return blocks;
         }
         if (!mending.complete()) {
             blocks.add(new Paragraph(ChangeWords.effort(mending)));
         }
+        best(advice, mending).unlessEmpty().forEach(blocks::add);
         if (stops && mending.offers().isEmpty()) {
-            blocks.add(new Paragraph(ChangeWords.noOffer(mending) + "."));
+            blocks.add(new Paragraph(ChangeWords.noOffer(mending)));
         }
-        for (int i = 0; i < mending.offers().size(); i++) {
-            Offer offer = mending.offers().get(i);
-            blocks.add(new Subheading(3, "Offer " + (i + 1), ""));
-            blocks.add(new Points(offer.changes().stream().map(Change::words).toList()));
-            ChangeWords.terms(planned.advice(), offer).forEach(term -> blocks.add(new Paragraph(term)));
+        plans("Offer", advice, mending.offers(), blocks);
+        plans("Lighter plan", advice, mending.lighter(), blocks);
+        List<String> others = ChangeWords.withoutWay(advice, mending).stream()
+                .map(ChangeWords::need)
+                .toList();
+        if (!others.isEmpty()) {
+            blocks.add(new Paragraph("Stops that no single change clears, and what each needs:"));
+            blocks.add(new Points(others));
         }
         ways(mending).unlessEmpty().forEach(blocks::add);
         if (mending.complete()) {
             blocks.add(new Paragraph(ChangeWords.effort(mending)));
         }
         return blocks;
+    }
+
+    private static void plans(String name, Advice planned, List<Offer> offers, List<Block> blocks) {
+        for (int i = 0; i < offers.size(); i++) {
+            Offer offer = offers.get(i);
+            blocks.add(new Subheading(3, name + " " + (i + 1), ""));
+            blocks.add(new Points(offer.changes().stream().map(Change::words).toList()));
+            ChangeWords.terms(planned, offer).forEach(term -> blocks.add(new Paragraph(term)));
+        }
+    }
+
+    private static Table best(Advice planned, Mending mending) {
+        return new Table(
+                "What helps most, one change at a time",
+                List.of(text("Change", 40), text("What it clears", 30), text("What it saves and loses", 30)),
+                mending.best().stream()
+                        .map(offer -> Row.of(
+                                ChangeWords.brief(offer),
+                                ChangeWords.cleared(planned, offer, true),
+                                ChangeWords.effects(planned, offer)))
+                        .toList());
     }
 
     private static Table ways(Mending mending) {
@@ -87,7 +115,10 @@ final class Changes {
             cells.add(String.valueOf(plan.headings().under()));
             cells.add(String.valueOf(plan.counts().notAssessed()));
             cells.add(String.valueOf(plan.counts().figuresMissing()));
-            cells.add(plan.price());
+            cells.add(TermsWords.range(plan.terms()));
+            cells.add(TermsWords.water(plan.terms()));
+            cells.add(TermsWords.price(plan.terms()));
+            cells.add(TermsWords.leadTime(plan.terms()));
             counts.add(Row.of(cells.toArray(String[]::new)));
             left.add(Row.of(Stream.concat(Stream.of(number), limits.stream().map(plan::left))
                     .toArray(String[]::new)));
@@ -100,17 +131,30 @@ final class Changes {
                 (alternatives.complete() ? "Every combination" : "The combinations that were looked at")
                         + ", each run through the whole rule book",
                 List.of(
-                        text("Plan", 7),
-                        text("Choices", 24),
+                        text("Plan", 6),
+                        text("Choices", 16),
                         figure("Stop", 6),
                         figure("Change", 8),
-                        figure("Confirm", 9),
+                        figure("Confirm", 8),
                         figure("Note", 6),
-                        figure("Told under them", 8),
-                        figure("Checks not made", 9),
-                        figure("Figures missing", 9),
-                        figure("Price", 14)),
+                        figure("Told under them", 7),
+                        figure("Checks not made", 8),
+                        figure("Figures missing", 8),
+                        figure("Range", 7),
+                        figure("Water lasts", 7),
+                        figure("Price", 7),
+                        figure("Lead time", 6)),
                 counts));
+        Map<String, String> stops = new TreeMap<>();
+        plans.forEach(plan -> stops.putAll(plan.stops()));
+        if (!stops.isEmpty()) {
+            blocks.add(new Table(
+                    "Stops that remain",
+                    List.of(text("Stop", 75), text("In", 25)),
+                    stops.entrySet().stream()
+                            .map(stop -> Row.of(stop.getValue(), ChangeWords.plansWith(stop.getKey(), plans)))
+                            .toList()));
+        }
         if (!limits.isEmpty()) {
             blocks.add(new Table("Left of each limit in the loading that leaves least", leftColumns, left));
         }

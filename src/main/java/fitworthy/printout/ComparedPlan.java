@@ -6,6 +6,8 @@ import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Arrangement.Headings;
 import fitworthy.advice.Margin;
 import fitworthy.book.Severity;
+import fitworthy.printout.words.Wording;
+import fitworthy.search.Terms;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,7 +18,8 @@ import java.util.TreeMap;
  *
  * @param faults its stops and changes that are not waived, by rule
  * @param left what is left of each limit in the loading that leaves least, as it is printed
- * @param price what everything planned costs, as it is printed
+ * @param stops by rule and subject, the words of every stop that is not waived
+ * @param terms its range, water, price and lead time
  * @param asksForAction whether anything but a note was found, or a figure is missing
  */
 public record ComparedPlan(
@@ -24,7 +27,8 @@ public record ComparedPlan(
         Headings headings,
         Map<String, Severity> faults,
         Map<String, String> left,
-        String price,
+        Map<String, String> stops,
+        Terms terms,
         boolean asksForAction) {
 
     /** What is kept of the advice on a combination. */
@@ -34,6 +38,12 @@ public record ComparedPlan(
         arrangement.standing().stream()
                 .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
                 .forEach(group -> faults.put(group.outcomes().get(0).judged().id(), group.severity()));
+        Map<String, String> stops = new TreeMap<>();
+        arrangement.standing().stream()
+                .filter(group -> group.severity() == Severity.STOP)
+                .forEach(group -> stops.put(
+                        group.id() + " [" + group.worst().judged().subject() + "]",
+                        Wording.fill(group.card().title(), group.worst())));
         Map<String, String> left = new LinkedHashMap<>();
         for (Margin margin : arrangement.margins()) {
             left.put(margin.limit(), MarginTable.least(margin));
@@ -43,7 +53,8 @@ public record ComparedPlan(
                 arrangement.headings(),
                 faults,
                 left,
-                ChangeWords.price(advice),
+                stops,
+                Terms.of(advice),
                 advice.asksForAction());
     }
 

@@ -2,6 +2,8 @@ package fitworthy.printout;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.search.Change;
@@ -17,6 +19,8 @@ import java.util.stream.Collectors;
 
 /** Changes that would clear a plan's stops, as plain text. */
 public final class MendingPrintout {
+
+    private static final int MOST_LINES = 3;
 
     private final Page page;
     private final Advice planned;
@@ -34,7 +38,7 @@ public final class MendingPrintout {
     }
 
     private void print(Mending mending) {
-        page.wrapped(0, "Fitworthy: changes that clear the stops; advice, not certification");
+        page.wrapped(0, "Fitworthy: what helps most, and changes that clear the stops; advice, not certification");
         page.rule();
         page.wrapped(0, planned.sheet().title());
         page.wrapped(0, Verdict.of(arrangement));
@@ -44,6 +48,7 @@ public final class MendingPrintout {
             page.wrapped(0, ChangeWords.effort(mending));
             page.blank();
         }
+        best(mending);
         offers(mending);
         ways(mending);
         if (mending.complete()) {
@@ -59,22 +64,51 @@ public final class MendingPrintout {
         if (!arrangement.finds(Severity.STOP)) {
             page.wrapped(0, "The plan has no stop to clear.");
         } else if (mending.offers().isEmpty()) {
-            page.wrapped(0, ChangeWords.noOffer(mending) + "; see 'check'.");
-        }
-        for (int i = 0; i < mending.offers().size(); i++) {
-            Offer offer = mending.offers().get(i);
-            page.hanging(
-                    String.format(Locale.ROOT, "OFFER %d  ", i + 1),
-                    offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")));
-            ChangeWords.terms(planned, offer).forEach(term -> page.wrapped(9, term));
+            page.wrapped(0, ChangeWords.noOffer(mending));
             page.blank();
         }
+        plans("OFFER", mending.offers());
+        plans("LIGHTER", mending.lighter());
+    }
+
+    private void plans(String name, List<Offer> offers) {
+        for (int i = 0; i < offers.size(); i++) {
+            Offer offer = offers.get(i);
+            String label = String.format(Locale.ROOT, "%s %d  ", name, i + 1);
+            page.hanging(label, offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")));
+            ChangeWords.terms(planned, offer).forEach(term -> page.wrapped(label.length(), term));
+            page.blank();
+        }
+    }
+
+    /** Each in at most three lines. */
+    private void best(Mending mending) {
+        if (mending.best().isEmpty()) {
+            return;
+        }
+        page.wrapped(0, "WHAT HELPS MOST, one change at a time, the best first:");
+        for (int i = 0; i < mending.best().size(); i++) {
+            Offer offer = mending.best().get(i);
+            String label = String.format(Locale.ROOT, "%2d  ", i + 1);
+            int width = Page.COLUMNS - label.length();
+            String words = ChangeWords.brief(offer);
+            page.hanging(label, words);
+            int left = MOST_LINES - Page.lines(words, width).size();
+            ChangeWords.help(planned, offer, left, width).forEach(line -> page.wrapped(label.length(), line));
+        }
+        page.blank();
     }
 
     private void ways(Mending mending) {
         Map<String, List<Way>> byFinding = mending.ways().stream()
                 .collect(Collectors.groupingBy(
                         way -> ChangeWords.heading(way.finding()), LinkedHashMap::new, Collectors.toList()));
+        List<Group<Finding>> others = ChangeWords.withoutWay(planned, mending);
+        if (!others.isEmpty()) {
+            page.wrapped(0, "STOPS THAT NO SINGLE CHANGE CLEARS, and what each needs:");
+            others.forEach(stop -> page.hanging("  - ", ChangeWords.need(stop)));
+            page.blank();
+        }
         if (byFinding.isEmpty()) {
             return;
         }

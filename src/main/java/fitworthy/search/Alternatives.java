@@ -4,10 +4,12 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelf;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -75,6 +77,15 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
             progress.accept(plans.size());
         }
         return new Alternatives<>(plans, all);
+    }
+
+    /**
+     * What a sheet could leave open: by planned part, what lies on the shelf that could be fitted in its place.
+     *
+     * @param root the tree of the sheet
+     */
+    public static Map<String, List<String>> openable(Node.Mapping root, Sheet sheet, Shelf shelf) {
+        return ShelfLevers.names(root, sheet, shelf);
     }
 
     private static Advice advice(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {

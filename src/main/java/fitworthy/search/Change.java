@@ -43,9 +43,9 @@ public sealed interface Change {
     }
 
     /**
-     * A planned part is not fitted, nor what stands in or on it, nor the circuits of all these.
+     * A planned part is not fitted, nor what goes with it (see {@link Resting}), nor the circuits of all these.
      *
-     * @param contents parts, tanks and cargo that stand in or on it
+     * @param contents parts, tanks and cargo that go with it
      */
     record Drop(String fitment, List<String> contents) implements Change {
 
@@ -57,7 +57,7 @@ public sealed interface Change {
 
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Set<String> gone = sheet.withContents(List.of(fitment));
+            Set<String> gone = sheet.withContents(new Resting(sheet.planned()).with(List.of(fitment)));
             Node.Mapping changed = root;
             for (String part : gone) {
                 changed = without(part, changed, sheet);
@@ -92,9 +92,7 @@ public sealed interface Change {
         @Override
         public String words() {
             return "do without '" + fitment + "'"
-                    + (contents.isEmpty()
-                            ? ""
-                            : " and what stands in or on it: '" + String.join("', '", contents) + "'");
+                    + (contents.isEmpty() ? "" : " and what goes with it: '" + String.join("', '", contents) + "'");
         }
     }
 
@@ -222,6 +220,55 @@ public sealed interface Change {
         @Override
         public String words() {
             return by + " (" + subject + ")";
+        }
+    }
+
+    /**
+     * A part that lies on the shelf is fitted in place of another. It keeps the name, so that whatever names the part
+     * still does, and sits where that sat.
+     *
+     * @param part the part on the sheet
+     * @param other what the shelf calls the one in its place
+     * @param fields the fields of that one
+     * @param made whether such a part is made for one vehicle, so that it has to be asked whether it fits
+     */
+    record Swap(String part, String other, Node.Mapping fields, boolean made) implements Change {
+
+        /** What the sheet says of the place and the fitting of a part rather than of the part. */
+        private static final List<String> OF_THE_PLACE =
+                List.of("name", "at", "in", "removable", "roof", "keep", "may-move", "removes", "work");
+
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            NodePath path = NodePath.of("fitments", part);
+            Node.Mapping old = (Node.Mapping) path.in(root);
+            Node.Mapping fitted = fields;
+            for (String field : OF_THE_PLACE) {
+                if (old.get(field) != null) {
+                    fitted = fitted.with(field, old.get(field));
+                }
+            }
+            return Trees.with(root, path, fitted);
+        }
+
+        @Override
+        public String words() {
+            return "fit '" + other + "' from the shelf in place of '" + part + "'"
+                    + (made ? ", if its maker says that it fits" : "");
+        }
+    }
+
+    /**
+     * Tyres or wheels of a higher rating are chosen.
+     *
+     * @param path the way to the rating on the sheet
+     * @param rating what it has to be at least
+     * @param words what to choose
+     */
+    record Rate(NodePath path, String rating, String words) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            return Trees.with(root, path, rating);
         }
     }
 

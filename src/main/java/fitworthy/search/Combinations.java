@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -107,6 +108,33 @@ final class Combinations {
             }
         }
         return (int) Math.ceil(Math.min(share, 1) * full.get(lever).step());
+    }
+
+    /**
+     * Each lever with steps set back as far as the test still passes. Sums guess where that is, which in most cases
+     * spares a search; the test decides.
+     */
+    List<Pull> weakened(List<Pull> pulls, Predicate<List<Pull>> passes) {
+        List<Pull> mild = new ArrayList<>(pulls);
+        for (int i = 0; i < mild.size(); i++) {
+            int low = 0;
+            int high = mild.get(i).step();
+            int next = needed(pulls, mild, i);
+            for (boolean first = true; high - low > 1; first = false) {
+                int step = Math.min(Math.max(next, low + 1), high - 1);
+                List<Pull> trial = new ArrayList<>(mild);
+                trial.set(i, mild.get(i).at(step));
+                boolean enough = passes.test(trial);
+                if (enough) {
+                    high = step;
+                } else {
+                    low = step;
+                }
+                next = !first ? (low + high) / 2 : enough ? step - 1 : step + 1;
+            }
+            mild.set(i, mild.get(i).at(high));
+        }
+        return mild;
     }
 
     private void add(

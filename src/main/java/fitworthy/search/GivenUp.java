@@ -2,7 +2,6 @@ package fitworthy.search;
 
 import fitworthy.figures.plan.Liquids;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Contents;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
@@ -15,8 +14,9 @@ import java.util.Set;
 /** What the customer does without where a part is left out: the part, and what stands in or on it. */
 final class GivenUp {
 
-    private final Contents contents;
+    private final Resting resting;
     private final Set<String> kept = new HashSet<>();
+    private final Set<String> bodies = new HashSet<>();
     private final Set<String> chosen = new HashSet<>();
     /** In kg, by the name of a part or tank: what it weighs, with what it is filled with and the cargo in it. */
     private final Map<String, Double> kilograms = new HashMap<>();
@@ -25,10 +25,13 @@ final class GivenUp {
 
     /** @param planned the sheet with only the chosen parts in it */
     GivenUp(Sheet planned) {
-        contents = new Contents(planned.fitments(), planned.tanks());
+        resting = new Resting(planned);
         planned.options().forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
         for (Fitment part : planned.fitments()) {
             add(part.name(), part.mass().value());
+            if (part.kind() == Fitment.Kind.TRAY || part.kind() == Fitment.Kind.CANOPY) {
+                bodies.add(part.name());
+            }
             if (part.keep().is(YesNo.YES)) {
                 kept.add(part.name());
             }
@@ -46,11 +49,16 @@ final class GivenUp {
         kilograms.merge(name, mass, Double::sum);
     }
 
-    /** Whether a part may be left out: nobody has to choose about it, and it takes nothing away that is to be kept. */
+    /**
+     * Whether a part may be left out: nobody has to choose about it, it takes nothing away that is to be kept, and no tray
+     * or canopy, since that would be to do without the build.
+     */
     boolean mayGo(Fitment part) {
+        Set<String> gone = with(part);
         return !part.isDone()
                 && !chosen.contains(part.name())
-                && with(part).stream().noneMatch(kept::contains);
+                && gone.stream().noneMatch(kept::contains)
+                && gone.stream().noneMatch(name -> bodies.contains(name) && !name.equals(part.name()));
     }
 
     /** The change that leaves it out. */
@@ -70,6 +78,6 @@ final class GivenUp {
     }
 
     private Set<String> with(Fitment part) {
-        return contents.with(List.of(part.name()));
+        return resting.with(List.of(part.name()));
     }
 }

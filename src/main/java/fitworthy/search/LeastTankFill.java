@@ -25,7 +25,10 @@ final class LeastTankFill {
         this.sheet = sheet;
     }
 
-    /** The least fill of a tank, 0 to 1, with the others filled as planned; 0 where the sheet does not say what is needed. */
+    /**
+     * The least fill of a tank, 0 to 1, with the others filled as planned: 1 where the sheet does not say what the trip
+     * needs, so that nobody is sent off with a half tank on a way that nobody knows; 0 where the trip needs none of it.
+     */
     double of(Tank tank) {
         boolean water = tank.liquid().is(Tank.Liquid.WATER);
         if (!water && !burnt(tank)) {
@@ -40,12 +43,14 @@ final class LeastTankFill {
                         .filter(loadCase -> !loadCase.trip().is(YesNo.NO)
                                 && loadCase.weighed().isEmpty())
                         .map(Optional::of);
-        double least = cases.map(loadCase -> (water ? water() : fuel(loadCase)).value() - held(others, loadCase))
-                        .filter(litres -> litres > 0)
-                        .reduce(Math::max)
-                        .orElse(0.0)
-                / tank.capacity().value();
-        return Math.min(1, least);
+        double litres = cases.map(loadCase -> {
+                    Figure needed = water ? water() : fuel(loadCase);
+                    return needed.known()
+                            ? Math.max(0, needed.value() - held(others, loadCase))
+                            : Double.POSITIVE_INFINITY;
+                })
+                .reduce(0.0, Math::max);
+        return Math.min(1, litres / tank.capacity().value());
     }
 
     private boolean burnt(Tank tank) {

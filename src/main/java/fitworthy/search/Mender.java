@@ -5,16 +5,13 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
-import fitworthy.quantity.Figure;
 import fitworthy.search.Combinations.Combination;
-import fitworthy.sheet.Fitment;
-import fitworthy.sheet.Prices;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelf;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,6 +32,7 @@ import java.util.stream.Stream;
 public final class Mender {
 
     private static final int MOST_OFFERS = 3;
+    private static final int MOST_BEST = 8;
     private static final int MOST_CHANGES = 4;
     private static final double HOURS_A_DAY = 24;
     /** Combinations looked at together, so that every processor has some. */
@@ -47,15 +45,18 @@ public final class Mender {
             .thenComparingDouble(Offer::days);
 
     /**
-     * Changes that clear every stop.
+     * Changes, and the plan that they make.
      *
      * @param changes what to do
-     * @param kilograms what the customer gives up
+     * @param kilograms what the customer gives up, by which offers are sorted; never printed, since a can of water is no
+     *     part of a trailer's load
      * @param added what is paid more; 0 where prices are in several currencies, since then no sum says which is less
-     * @param days the longest lead time given of the parts still planned
-     * @param advice what the book says of the changed plan
+     * @param days the longest lead time given of what is still planned
+     * @param terms what the changed plan comes to
+     * @param advice what the book says of it
      */
-    public record Offer(List<Change> changes, double kilograms, BigDecimal added, double days, Advice advice) {}
+    public record Offer(
+            List<Change> changes, double kilograms, BigDecimal added, double days, Terms terms, Advice advice) {}
 
     /** The mildest setting of one lever that alone clears a finding. */
     public record Way(Finding finding, Change change) {}
@@ -63,45 +64,109 @@ public final class Mender {
     /**
      * The result of a search.
      *
-     * @param offers at most three, the smallest first
+     * @param best the single changes that help most, at most eight, the best first
+     * @param offers at most three that clear every stop, the smallest first
+     * @param lighter where there are none, at most three that clear the stops of mass, or the one that comes nearest
      * @param ways for each stop or change that a figure decides, what would just pass
      * @param tried how many changed plans were run through the book
      * @param complete whether everything up to the size of the offers was tried
      */
-    public record Mending(List<Offer> offers, List<Way> ways, int tried, boolean complete) {}
+    public record Mending(
+            List<Offer> best, List<Offer> offers, List<Offer> lighter, List<Way> ways, int tried, boolean complete) {
+
+        /** A search for what clears every stop alone. */
+        public Mending(List<Offer> offers, List<Way> ways, int tried, boolean complete) {
+            this(List.of(), offers, List.of(), ways, tried, complete);
+        }
+    }
 
     private final Node.Mapping root;
     private final Sheet sheet;
+    private final Shelf shelf;
     private final SearchLimit limit;
     private final Trials trials;
 
-    private Mender(RuleEngine engine, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
+    private Mender(
+            RuleEngine engine,
+            Node.Mapping root,
+            Sheet sheet,
+            Shelf shelf,
+            BooleanSupplier stop,
+            IntConsumer progress) {
         this.root = root;
         this.sheet = sheet;
+        this.shelf = shelf;
         this.limit = new SearchLimit(stop);
         this.trials = new Trials(engine, root, sheet, limit, progress);
+    }
+
+    /** Searches for changes where there is no shelf. */
+    public static Mending mend(
+            RuleEngine engine, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
+        return mend(engine, root, sheet, Shelf.NONE, stop, progress);
     }
 
     /**
      * Searches for changes.
      *
      * @param root the tree of the sheet
+     * @param shelf what may be fitted in place of a part
      * @param stop asked before each run whether to give up; from several threads
      * @param progress told how many plans were tried so far; from several threads
      */
     public static Mending mend(
-            RuleEngine engine, Node.Mapping root, Sheet sheet, BooleanSupplier stop, IntConsumer progress) {
-        return new Mender(engine, root, sheet, stop, progress).search();
+            RuleEngine engine,
+            Node.Mapping root,
+            Sheet sheet,
+            Shelf shelf,
+            BooleanSupplier stop,
+            IntConsumer progress) {
+        return new Mender(engine, root, sheet, shelf, stop, progress).search();
     }
 
     private Mending search() {
         Map<Pull, RunSummary> alone =
-                alone(Lever.of(root, sheet, trials.advised().findings()).stream()
+                alone(Levers.of(root, sheet, trials.advised().findings(), shelf).stream()
                         .map(Pull::full)
                         .toList());
+        List<Offer> best = best(alone);
         List<Way> ways = ways(alone);
-        List<Offer> offers = trials.planned().stops().isEmpty() ? List.of() : offers(alone);
-        return new Mending(offers, ways, trials.count(), limit.complete());
+        Set<Key> stops = trials.planned().stops();
+        List<Offer> offers = stops.isEmpty() ? List.of() : offers(alone, stops);
+        List<Offer> lighter = stops.isEmpty() || !offers.isEmpty() ? List.of() : lighter(alone);
+        return new Mending(best, offers, lighter, ways, trials.count(), limit.complete());
+    }
+
+    /** The single changes that help most, each no further than it takes to clear what it clears. */
+    private List<Offer> best(Map<Pull, RunSummary> alone) {
+        Ranking ranking = new Ranking(trials);
+        return ranking.best(alone, MOST_BEST).parallelStream()
+                .map(pull -> milder(pull, ranking, alone))
+                .map(this::offer)
+                .toList();
+    }
+
+    private List<Pull> milder(Pull pull, Ranking ranking, Map<Pull, RunSummary> alone) {
+        RunSummary full = alone.get(pull);
+        Set<Key> cleared = ranking.cleared(full);
+        return pull.isWhole() || cleared.isEmpty()
+                ? List.of(pull)
+                : combinations(List.of(pull), cleared, alone).weakened(List.of(pull), pulls -> trials.run(pulls)
+                        .filter(mild -> trials.breaksNothing(mild)
+                                && ranking.cleared(mild).containsAll(cleared))
+                        .isPresent());
+    }
+
+    /** What clears the stops of mass where nothing clears all stops; else the one plan that comes nearest. */
+    private List<Offer> lighter(Map<Pull, RunSummary> alone) {
+        Set<Key> ofMass = Ranking.stopsOfMass(trials.advised());
+        if (ofMass.isEmpty()) {
+            return List.of();
+        }
+        List<Offer> clearing = ofMass.equals(trials.planned().stops()) ? List.<Offer>of() : offers(alone, ofMass);
+        return clearing.isEmpty()
+                ? Nearest.of(trials, alone, ofMass).map(this::offer).stream().toList()
+                : clearing;
     }
 
     /**
@@ -134,11 +199,15 @@ public final class Mender {
         }
     }
 
-    private List<Offer> offers(Map<Pull, RunSummary> alone) {
-        Set<Key> watched = new LinkedHashSet<>(trials.planned().stops());
-        helpful(alone, watched).forEach(pull -> watched.addAll(alone.get(pull).stops()));
+    /** What clears some stops, and makes none. */
+    private List<Offer> offers(Map<Pull, RunSummary> alone, Set<Key> stops) {
+        Predicate<List<Pull>> clears = pulls -> trials.clears(pulls, stops);
+        Set<Key> watched = new LinkedHashSet<>(stops);
+        helpful(alone, watched).forEach(pull -> alone.get(pull).stops().stream()
+                .filter(stop -> !trials.planned().stops().contains(stop))
+                .forEach(watched::add));
         List<Pull> helpful = helpful(alone, watched);
-        Combinations combinations = new Combinations(helpful, List.copyOf(watched), alone, trials.planned(), limit);
+        Combinations combinations = combinations(helpful, watched, alone);
         List<Offer> offers = new ArrayList<>();
         List<Set<String>> enough = new ArrayList<>();
         for (int size = 1; size <= MOST_CHANGES && offers.size() < MOST_OFFERS; size++) {
@@ -154,8 +223,8 @@ public final class Mender {
                         .filter(candidate -> candidate.least() <= most)
                         .map(Combination::pulls)
                         .filter(pulls -> !covered(pulls, enough))
-                        .filter(trials::clears)
-                        .map(pulls -> weakened(pulls, combinations, trials::clears))
+                        .filter(clears)
+                        .map(pulls -> combinations.weakened(pulls, clears))
                         .toList();
                 for (List<Pull> pulls : mild) {
                     if (!covered(pulls, enough)) {
@@ -169,6 +238,10 @@ public final class Mender {
         return offers.size() > MOST_OFFERS ? List.copyOf(offers.subList(0, MOST_OFFERS)) : offers;
     }
 
+    private Combinations combinations(List<Pull> pulls, Set<Key> watched, Map<Pull, RunSummary> alone) {
+        return new Combinations(pulls, List.copyOf(watched), alone, trials.planned(), limit);
+    }
+
     private static boolean covered(List<Pull> pulls, List<Set<String>> enough) {
         Set<String> things = Combination.things(pulls);
         return enough.stream().anyMatch(things::containsAll);
@@ -178,25 +251,17 @@ public final class Mender {
         List<Change> changes = Trials.changes(pulls);
         try {
             Advice advice = trials.advise(changes);
-            Collection<BigDecimal> sums = Prices.added(sheet, advice.sheet()).values();
-            BigDecimal added = sums.size() == 1 ? sums.iterator().next() : BigDecimal.ZERO;
+            Terms terms = Terms.of(advice);
             return new Offer(
-                    changes, pulls.stream().mapToDouble(Pull::kilograms).sum(), added, days(advice.sheet()), advice);
+                    changes,
+                    pulls.stream().mapToDouble(Pull::kilograms).sum(),
+                    terms.added(trials.planned().terms()),
+                    terms.leadTime() / HOURS_A_DAY,
+                    terms,
+                    advice);
         } catch (FaultsException e) {
             throw new IllegalStateException("a change that made a sheet before makes none now", e);
         }
-    }
-
-    /** The longest lead time given of the parts that are planned. */
-    public static double days(Sheet sheet) {
-        return sheet.planned().fitments().stream()
-                        .filter(part -> !part.isDone())
-                        .map(Fitment::leadTime)
-                        .filter(Figure::known)
-                        .mapToDouble(Figure::value)
-                        .max()
-                        .orElse(0)
-                / HOURS_A_DAY;
     }
 
     /** The levers that alone leave more of a watched limit and open no question. */
@@ -205,33 +270,6 @@ public final class Mender {
                 .filter(pull -> alone.get(pull).opensNothing(trials.planned())
                         && watched.stream().anyMatch(key -> alone.get(pull).gain(trials.planned(), key) > 0))
                 .toList();
-    }
-
-    /**
-     * Each lever with steps set back as far as the test still passes. Sums guess where that is, which in most cases
-     * spares a search; the test decides.
-     */
-    private List<Pull> weakened(List<Pull> pulls, Combinations combinations, Predicate<List<Pull>> passes) {
-        List<Pull> mild = new ArrayList<>(pulls);
-        for (int i = 0; i < mild.size(); i++) {
-            int low = 0;
-            int high = mild.get(i).step();
-            int next = combinations.needed(pulls, mild, i);
-            for (boolean first = true; high - low > 1; first = false) {
-                int step = Math.min(Math.max(next, low + 1), high - 1);
-                List<Pull> trial = new ArrayList<>(mild);
-                trial.set(i, mild.get(i).at(step));
-                boolean enough = passes.test(trial);
-                if (enough) {
-                    high = step;
-                } else {
-                    low = step;
-                }
-                next = !first ? (low + high) / 2 : enough ? step - 1 : step + 1;
-            }
-            mild.set(i, mild.get(i).at(high));
-        }
-        return mild;
     }
 
     /**
@@ -251,9 +289,9 @@ public final class Mender {
                             && pull.step() == pull.lever().steps()
                             && trials.settles(alone.get(pull), key))
                     .toList();
-            Combinations combinations = new Combinations(enough, List.of(key), alone, trials.planned(), limit);
+            Combinations combinations = combinations(enough, Set.of(key), alone);
             ways.addAll(enough.parallelStream()
-                    .map(pull -> weakened(List.of(pull), combinations, pulls -> trials.settles(pulls, key)))
+                    .map(pull -> combinations.weakened(List.of(pull), pulls -> trials.settles(pulls, key)))
                     .map(pulls -> new Way(finding, pulls.get(0).change()))
                     .toList());
         }

@@ -1,9 +1,11 @@
 package fitworthy.search;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.Reason;
@@ -22,8 +24,15 @@ import java.util.stream.Collectors;
  *     a word decides
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
+ * @param terms what the plan comes to besides
  */
-record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, Set<Key> changes, Map<Gap, Long> open) {
+record RunSummary(
+        Map<Key, Double> margins,
+        Set<Key> findings,
+        Set<Key> stops,
+        Set<Key> changes,
+        Map<Gap, Long> open,
+        Terms terms) {
 
     /** A rule that lacks figures in a load case. */
     record Gap(String rule, String loadCase) {}
@@ -40,6 +49,9 @@ record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, S
             if (off.reason() == Reason.GUARD) {
                 margins.put(off.key(), off.comparison().map(Comparison::margin).orElse(0.0));
             }
+        }
+        for (Held held : advice.held()) {
+            margins.put(held.key(), held.comparison().map(Comparison::margin).orElse(0.0));
         }
         for (Finding finding : advice.findings()) {
             margins.put(
@@ -58,7 +70,8 @@ record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, S
                 changes,
                 advice.notAssessed().stream()
                         .map(open -> new Gap(open.key().rule(), open.key().loadCase()))
-                        .collect(Collectors.groupingBy(gap -> gap, Collectors.counting())));
+                        .collect(Collectors.groupingBy(gap -> gap, Collectors.counting())),
+                Terms.of(advice));
     }
 
     /** Whether no rule lacks a figure on more subjects than before. */
@@ -75,6 +88,19 @@ record RunSummary(Map<Key, Double> margins, Set<Key> findings, Set<Key> stops, S
     /** Whether nothing has to be changed that was in order before. */
     boolean spoilsNothing(RunSummary before) {
         return stopsNothingNew(before) && before.changes.containsAll(changes);
+    }
+
+    /** Which of some findings are no more, in any loading. */
+    Set<Check> cleared(Set<Key> before) {
+        Set<Check> cleared = checks(before);
+        cleared.removeAll(checks(findings));
+        return cleared;
+    }
+
+    static Set<Check> checks(Set<Key> keys) {
+        return keys.stream()
+                .map(key -> new Check(key.rule(), key.subject()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** What is left of a limit; without end where the question no longer arises. */

@@ -7,9 +7,12 @@ import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
 
@@ -22,8 +25,10 @@ final class Trials {
     private final SearchLimit limit;
     private final IntConsumer progress;
     private final Map<List<Change>, Optional<RunSummary>> runs = new ConcurrentHashMap<>();
+    private final Resting resting;
     private final Advice advised;
     private final RunSummary planned;
+    private final Set<Key> inOrder = new HashSet<>();
 
     /**
      * Runs the plan without changes.
@@ -37,8 +42,11 @@ final class Trials {
         this.sheet = sheet;
         this.limit = limit;
         this.progress = progress;
+        this.resting = new Resting(sheet.planned());
         this.advised = Adviser.counted(engine, sheet);
         this.planned = RunSummary.of(advised);
+        advised.met().forEach(met -> inOrder.add(met.key()));
+        advised.held().forEach(held -> inOrder.add(held.key()));
     }
 
     /** The plan without changes. */
@@ -56,7 +64,7 @@ final class Trials {
         return runs.size();
     }
 
-    /** The plan so changed; nothing where that makes no sheet, or time is up. */
+    /** The plan so changed; nothing where that makes no sheet, leaves a part hanging in the air, or time is up. */
     Optional<RunSummary> run(List<Pull> pulls) {
         List<Change> changes = changes(pulls);
         Optional<RunSummary> known = runs.get(changes);
@@ -68,7 +76,10 @@ final class Trials {
         }
         Optional<RunSummary> summary = Optional.empty();
         try {
-            summary = Optional.of(RunSummary.of(advise(changes)));
+            Sheet changed = Change.sheet(changes, root, sheet, engine.book());
+            if (!resting.leavesHanging(changed.planned())) {
+                summary = Optional.of(RunSummary.of(Adviser.counted(engine, changed)));
+            }
         } catch (FaultsException e) {
             // The change leaves something that needs the part; it is no change to offer.
         }
@@ -77,12 +88,16 @@ final class Trials {
         return summary;
     }
 
-    /** Whether the pulls leave no stop at all, spoil nothing that was in order, and open no question. */
-    boolean clears(List<Pull> pulls) {
+    /** Whether the pulls leave none of these stops, spoil nothing that was in order, and open no question. */
+    boolean clears(List<Pull> pulls, Set<Key> stops) {
         return run(pulls)
-                .filter(summary ->
-                        summary.stops().isEmpty() && summary.opensNothing(planned) && summary.spoilsNothing(planned))
+                .filter(summary -> Collections.disjoint(summary.stops(), stops) && harmless(summary))
                 .isPresent();
+    }
+
+    /** Whether nothing that was in order has to be changed now, and no more figures are missing. */
+    boolean harmless(RunSummary summary) {
+        return summary.opensNothing(planned) && summary.spoilsNothing(planned);
     }
 
     /** Whether the pulls settle one finding, spoil nothing that was in order, and open no question. */
@@ -91,7 +106,17 @@ final class Trials {
     }
 
     boolean settles(RunSummary summary, Key finding) {
-        return !summary.findings().contains(finding) && summary.opensNothing(planned) && summary.spoilsNothing(planned);
+        return !summary.findings().contains(finding) && harmless(summary);
+    }
+
+    /**
+     * Whether nothing that was met has to be changed now, no stop is new, and no more figures are missing. A change may
+     * come up that did not arise before, such as what a stop says already.
+     */
+    boolean breaksNothing(RunSummary summary) {
+        return summary.opensNothing(planned)
+                && summary.stopsNothingNew(planned)
+                && Collections.disjoint(summary.changes(), inOrder);
     }
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */

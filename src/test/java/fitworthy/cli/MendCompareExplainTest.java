@@ -178,11 +178,16 @@ class MendCompareExplainTest {
     }
 
     @Test
-    void mendSaysWhatToChangeAndWhatItGivesUp() throws IOException {
+    void mendSaysWhatToChangeAndWhatItSavesAndLoses() throws IOException {
         Ran.of("mend", heavy())
                 .printed(0)
-                .says("OFFER 1 fill 'Main tank' to 70 %, 24 L less Gives up 20 kg.")
-                .says("OFFER 2 leave 'Luggage' behind Gives up 60 kg.")
+                .says("WHAT HELPS MOST, one change at a time, the best first: 1 fill 'Main tank' to 70 %, 24 L less"
+                        + " Clears 1 stop (Loaded mass is above the GVM). No stop remains. Vehicle -20 kg; range 667 -> 467"
+                        + " km.")
+                .says(
+                        "OFFER 1 fill 'Main tank' to 70 %, 24 L less Vehicle -20 kg; range 667 -> 467 km; water not known;"
+                                + " price not known; lead time not known.")
+                .says("OFFER 2 leave 'Luggage' behind Vehicle -60 kg; range 667 km;")
                 .says("WHAT WOULD JUST PASS");
     }
 
@@ -197,14 +202,16 @@ class MendCompareExplainTest {
     void mendShowsPriceAndLeadTime() throws IOException {
         Ran.of("mend", boxes("priced"))
                 .printed(0)
-                .says("OFFER 1 take 'none' for 'Box' Gives up nothing, saves 400.00 AUD.")
-                .says("OFFER 2 take 'alloy' for 'Box' Gives up nothing, costs 500.00 AUD more.");
+                .says("OFFER 1 take 'none' for 'Box' Vehicle -120 kg; range 667 km; water not known; price 0 AUD"
+                        + " (-400.00 AUD); lead time not known; without 'Steel box'.")
+                .says("OFFER 2 take 'alloy' for 'Box' Vehicle -50 kg; range 667 km; water not known; price 900 AUD"
+                        + " (+500.00 AUD); lead time not known; without 'Steel box'; with 'Alloy box'.");
         String late = Files.writeString(
                         folder.resolve("late.yaml"),
                         Files.readString(Path.of(boxes("priced")))
                                 .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}"))
                 .toString();
-        Ran.of("mend", late).printed(0).says("costs 500.00 AUD more, longest lead time 21 days (+21).");
+        Ran.of("mend", late).printed(0).says("price 900 AUD (+500.00 AUD); lead time 0 -> 21 days;");
     }
 
     @Test
@@ -270,6 +277,53 @@ class MendCompareExplainTest {
         Ran.of("explain", TOURING, "mass.axle-over").printed(0).says("mass.axle-over");
     }
 
+    /** What helps most is read at a glance: each in at most three lines, the first begins with its number. */
+    @Test
+    void eachSingleChangeIsToldInAtMostThreeLines() {
+        for (String scenario : List.of(TOURING, "scenarios/overloaded.yaml")) {
+            List<String> lines = Ran.of("mend", scenario)
+                    .printed(0)
+                    .out()
+                    .lines()
+                    .dropWhile(line -> !line.startsWith("WHAT HELPS MOST"))
+                    .skip(1)
+                    .takeWhile(line -> !line.isEmpty())
+                    .toList();
+            int told = 0;
+            for (String line : lines) {
+                told = line.matches(" *[0-9]+  .*") ? 1 : told + 1;
+                assertTrue(told <= 3, () -> scenario + ": " + line);
+            }
+            assertTrue(lines.size() > 8, lines.toString());
+        }
+    }
+
+    /** The stop of the fuse stays whatever is left at home: the lighter plan is shown, with what that stop needs. */
+    @Test
+    void mendShowsTheLighterPlanWithTheStopsThatRemain() throws IOException {
+        String fuse = Files.readString(Path.of(heavy()))
+                + "fitments: [{name: Fridge box, kind: other, keep: yes, mass: 30 kg, at: {x: 2900 mm, y: 0 mm, z: 1 m}}]\n"
+                + "circuits: [{name: Fridge, part: Fridge box, fuse: {rating: 0 A}}]\n";
+        String sheet = Files.writeString(folder.resolve("fuse.yaml"), fuse).toString();
+        Ran.of("mend", sheet)
+                .printed(1)
+                .says("No change of up to four clears every stop. The plans below are lighter, but leave the stops")
+                .says("LIGHTER 1 ")
+                .says("Stop that remains: ")
+                .says("STOPS THAT NO SINGLE CHANGE CLEARS, and what each needs: ");
+    }
+
+    @Test
+    void compareSaysWhatTheShelfHasInPlaceOfAPart() {
+        Ran.of("compare", "scenarios/overloaded.yaml")
+                .refused(
+                        2,
+                        "'Roof rack with tent' could be left open, since the shelf has 'Flat roof rack' too\n    right: add -"
+                                + " Flat roof rack to fitments, and options: [{name: Roof rack with tent, choices: [{name:"
+                                + " as planned, parts: [Roof rack with tent]}, {name: from the shelf, parts: [Flat roof"
+                                + " rack]}]}]");
+    }
+
     /** The figures of each column are those that a run of check on the sheet with that choice prints. */
     @Test
     void compareSaysWhatSeparateChecksSay() throws IOException {
@@ -280,7 +334,11 @@ class MendCompareExplainTest {
         List<String> stops = row(compared, "stops");
         List<String> prices = row(compared, "price");
         List<String> over = row(compared, "mass.gvm-over");
-        compared.says("Fewest stops, and of those the fewest changes: plan 3, 4, 5, 6.");
+        compared.says("Fewest stops, and of those the fewest changes: plan 3, 4, 5, 6.")
+                .says("STOPS THAT REMAIN - plan 1, 2: Loaded mass is above the GVM (mass.gvm-over [vehicle])");
+        assertEquals(
+                List.of("667 km"),
+                row(compared, "range, the least").stream().distinct().toList());
         for (int plan = 0; plan < 6; plan++) {
             String box = boxes.get(plan / 2);
             String rack = racks.get(plan % 2);

@@ -10,6 +10,7 @@ import fitworthy.search.Combinations.Combination;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -19,13 +20,14 @@ class CombinationsTest {
 
     private static final Key FIRST = new Key("mass.gvm-over", "car", "");
     private static final Key SECOND = new Key("mass.rear-over", "car", "");
+    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
     private static final RunSummary PLANNED = summary(-100, 0);
 
     private final Map<Pull, RunSummary> alone = new HashMap<>();
     private final SearchLimit limit = new SearchLimit(() -> false);
 
     private static RunSummary summary(double first, double second) {
-        return new RunSummary(Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of());
+        return new RunSummary(Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of(), NOTHING);
     }
 
     private Pull pull(String thing, int steps, double kilograms, double first, double second) {

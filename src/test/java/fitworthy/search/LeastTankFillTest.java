@@ -102,6 +102,6 @@ class LeastTankFillTest {
                 least("Water", trip + WATER.formatted("Can", "20 %") + "cases: [{name: out, filled: {Can: 30 %}}]"),
                 1e-9);
         assertEquals(
-                0, least("Water", "trip: {people: 2, days: }\ntanks:\n" + WATER.formatted("Water", "100 %")), 1e-9);
+                1, least("Water", "trip: {people: 2, days: }\ntanks:\n" + WATER.formatted("Water", "100 %")), 1e-9);
     }
 }

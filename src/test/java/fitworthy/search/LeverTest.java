@@ -9,6 +9,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Shelf;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.List;
@@ -23,7 +24,7 @@ class LeverTest {
 
     private static List<Lever> levers(String changes) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith(changes);
-        return Lever.of(tree, Sheets.read(tree), List.of());
+        return Levers.of(tree, Sheets.read(tree), List.of(), Shelf.NONE);
     }
 
     private static List<Lever> on(String thing, String changes) throws FaultsException {
@@ -70,7 +71,7 @@ class LeverTest {
                 CRATE.formatted("")
                         + "\ncargo: [{name: Stove, in: Crate, mass: 5 kg, at: {x: 0 mm, y: 0 mm, z: 0 mm}}]");
         assertEquals(
-                "do without 'Crate' and what stands in or on it: 'Stove'",
+                "do without 'Crate' and what goes with it: 'Stove'",
                 crate.at().apply(1).words());
         assertEquals(45, crate.kilograms(), 1e-9);
     }
@@ -189,13 +190,13 @@ class LeverTest {
                 """);
         Sheet sheet = Sheets.read(tree);
         List<Finding> findings = Adviser.advise(Books.engine(), sheet).findings();
-        List<Lever> once = Lever.of(tree, sheet, findings);
+        List<Lever> once = Levers.of(tree, sheet, findings, Shelf.NONE);
         assertEquals("fitments.Bar.airbag-statement", once.get(0).thing());
         assertEquals("Bar", once.get(1).thing());
         assertEquals(1, once.get(0).steps());
         assertEquals(0, once.get(0).kilograms());
-        List<Lever> twice = Lever.of(
-                tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList());
+        List<Lever> twice = Levers.of(
+                tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList(), Shelf.NONE);
         assertEquals(once.size(), twice.size());
     }
 }

@@ -42,9 +42,9 @@ class TrialsTest {
     void aStopIsClearedOrNot() throws FaultsException {
         Trials trials = trials();
         Key gvm = trials.planned().stops().iterator().next();
-        assertTrue(trials.clears(List.of(LEAVE)));
+        assertTrue(trials.clears(List.of(LEAVE), trials.planned().stops()));
         assertTrue(trials.settles(List.of(LEAVE), gvm));
-        assertFalse(trials.clears(List.of(NOTHING)));
+        assertFalse(trials.clears(List.of(NOTHING), trials.planned().stops()));
         assertFalse(trials.settles(List.of(NOTHING), gvm));
     }
 
@@ -62,7 +62,7 @@ class TrialsTest {
     void whatMakesNoSheetIsNoWayOut() throws FaultsException {
         Trials trials = trials();
         assertEquals(Optional.empty(), trials.run(List.of(NO_SHEET)));
-        assertFalse(trials.clears(List.of(NO_SHEET)));
+        assertFalse(trials.clears(List.of(NO_SHEET), trials.planned().stops()));
         assertEquals(1, trials.count());
         assertTrue(limit.complete());
     }
@@ -74,7 +74,7 @@ class TrialsTest {
         trials.run(List.of(LEAVE));
         over = true;
         assertEquals(Optional.empty(), trials.run(List.of(NOTHING)));
-        assertTrue(trials.clears(List.of(LEAVE)));
+        assertTrue(trials.clears(List.of(LEAVE), trials.planned().stops()));
         assertEquals(1, trials.count());
         assertFalse(limit.complete());
     }

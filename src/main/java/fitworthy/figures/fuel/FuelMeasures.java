@@ -147,7 +147,7 @@ public final class FuelMeasures implements Topic {
                         LEG,
                         "fuel aboard",
                         loading.plan().sheet().trip().longestLeg(),
-                        FuelRange.metres(litres, consumption))
+                        FuelRange.of(loading))
                 .worked(
                         "range = 100 x fuel / consumption",
                         in("fuel", litres, "L"),

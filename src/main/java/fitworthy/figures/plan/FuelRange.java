@@ -43,6 +43,11 @@ public final class FuelRange {
                         .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
     }
 
+    /** How far a vehicle gets on the fuel aboard, m; missing where fuel or consumption is. */
+    public static Figure of(Loading loading) {
+        return metres(aboard(loading), consumption(loading));
+    }
+
     /** How much the engine burns in a loading, L/100km. */
     public static Figure consumption(Loading loading) {
         Engine engine = loading.plan().vehicle().engine();

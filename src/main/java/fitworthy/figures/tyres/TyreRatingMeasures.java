@@ -34,25 +34,25 @@ public final class TyreRatingMeasures implements Topic {
             .byLoading();
     private static final MeasureKind AXLE_LIMIT =
             rated("tyres.axle-limit", "kg", 0, "axle limit", "what its tyres carry");
-    private static final MeasureKind INDEX_NEEDED =
+    public static final MeasureKind INDEX_NEEDED =
             number("tyres.index-needed", "", 0, "load index for this load").byLoading();
-    private static final MeasureKind AXLE_INDEX_NEEDED =
+    public static final MeasureKind AXLE_INDEX_NEEDED =
             number("tyres.axle-index-needed", "", 0, "load index for the axle limit");
     public static final MeasureKind WHEEL_LOAD = rated(
                     "tyres.wheel-load", "kg", 0, "load on the axle", "what its wheels carry")
             .byLoading();
     private static final MeasureKind WHEEL_AXLE_LIMIT =
             rated("tyres.wheel-axle-limit", "kg", 0, "axle limit", "what its wheels carry");
-    private static final MeasureKind WHEEL_NEEDED = number(
+    public static final MeasureKind WHEEL_NEEDED = number(
                     "tyres.wheel-needed", "kg", 0, "rating of a wheel for this load")
             .byLoading();
-    private static final MeasureKind AXLE_WHEEL_NEEDED =
+    public static final MeasureKind AXLE_WHEEL_NEEDED =
             number("tyres.axle-wheel-needed", "kg", 0, "rating of a wheel for the axle limit");
     private static final MeasureKind WHEEL_BELOW_TYRE =
             rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre", "rating of one wheel");
     private static final MeasureKind SPEED =
             rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
-    private static final MeasureKind SYMBOL_NEEDED =
+    public static final MeasureKind SYMBOL_NEEDED =
             lookedUp("tyres.symbol-needed", "slowest speed symbol for this speed");
     private static final MeasureKind PRESSURE = rated(
                     "tyres.pressure", "kPa", 0, "planned pressure", "pressure for the load")

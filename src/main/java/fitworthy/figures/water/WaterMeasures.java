@@ -94,10 +94,8 @@ public final class WaterMeasures implements Topic {
         List<Tank> tanks = tanks(loading.plan());
         tanks.forEach(tank -> measures.add(surge(loading, tank)));
         Sheet.Trip trip = loading.plan().sheet().trip();
-        List<Figure> held = tanks.stream()
-                .map(tank -> Liquids.litres(tank, loading.fill(tank)))
-                .toList();
-        Figure litres = held.stream().reduce(Figure::plus).orElse(Figure.missing(NOT_LISTED));
+        List<Figure> held = held(loading);
+        Figure litres = litres(held);
         if (asked(trip, tanks) && loading.setsOut() && !isEmptied(loading.loadCase(), tanks, litres)) {
             Figure people = people(loading);
             Working.Input water = in("water", litres, "L");
@@ -127,6 +125,24 @@ public final class WaterMeasures implements Topic {
                         .worked(aboard));
             }
         }
+    }
+
+    /** How long the drinking water aboard lasts the people of the trip, h; missing where one of these is. */
+    public static Figure lasting(Loading loading) {
+        return WaterSupply.lasting(
+                litres(held(loading)),
+                people(loading),
+                loading.plan().sheet().trip().waterUse());
+    }
+
+    private static List<Figure> held(Loading loading) {
+        return tanks(loading.plan()).stream()
+                .map(tank -> Liquids.litres(tank, loading.fill(tank)))
+                .toList();
+    }
+
+    private static Figure litres(List<Figure> held) {
+        return held.stream().reduce(Figure::plus).orElse(Figure.missing(NOT_LISTED));
     }
 
     /** On a trip a tank is used up, and passes the fill that is worst; elsewhere it stays as it is. */

@@ -19,6 +19,11 @@ public final class WaterSupply {
         return litres.dividedBy(people).dividedBy(hours).times(HOURS_A_DAY);
     }
 
+    /** Time for which water lasts, in h. @param use what one person uses a day, L */
+    public static Figure lasting(Figure litres, Figure people, Figure use) {
+        return litres.dividedBy(people).dividedBy(use).times(HOURS_A_DAY);
+    }
+
     /**
      * Time for which water is left at the end of the way, in h; negative where it runs out before. A South Australian
      * government leaflet asks for water at 6 L a person and day for the way and three to four days more.
@@ -27,7 +32,7 @@ public final class WaterSupply {
      * @param hours length of the way, h
      */
     public static Figure reserve(Figure litres, Figure people, Figure use, Figure hours) {
-        return litres.dividedBy(people).dividedBy(use).times(HOURS_A_DAY).minus(hours);
+        return lasting(litres, people, use).minus(hours);
     }
 
     /** Water in L for people who each use so much a day, over a time in h. */

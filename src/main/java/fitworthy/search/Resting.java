@@ -1,0 +1,120 @@
+package fitworthy.search;
+
+import fitworthy.sheet.Contents;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.FrontDetails.LampPlace;
+import fitworthy.sheet.FrontDetails.Lamps;
+import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Sheet;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What goes with a part that is left out: what stands in or on it as the sheet says, what by its kind needs it, such as a
+ * canopy its tray, and what comes off with a canopy in every loading without it. Own rules of thumb: no change is offered
+ * that leaves a part hanging in the air.
+ */
+final class Resting {
+
+    private final Contents contents;
+    /** By the kind that they need, the parts that need it. */
+    private final Map<Kind, Set<String>> needing = new EnumMap<>(Kind.class);
+    /** By kind, the parts that others may need. */
+    private final Map<Kind, Set<String>> needed = new EnumMap<>(Kind.class);
+    /** By canopy, what is off wherever it is. */
+    private final Map<String, Set<String>> offWith = new HashMap<>();
+
+    /** @param planned the sheet with only the chosen parts in it */
+    Resting(Sheet planned) {
+        contents = new Contents(planned.fitments(), planned.tanks());
+        Set<String> mayGo = new LinkedHashSet<>();
+        for (Fitment part : planned.fitments()) {
+            Kind kind = part.kind();
+            needs(part).ifPresent(under -> needing.computeIfAbsent(under, none -> new LinkedHashSet<>())
+                    .add(part.name()));
+            needed.computeIfAbsent(kind, none -> new LinkedHashSet<>()).add(part.name());
+            if (kind != Kind.TRAY) {
+                mayGo.add(part.name());
+            }
+        }
+        planned.tanks().forEach(tank -> mayGo.add(tank.name()));
+        needed.getOrDefault(Kind.CANOPY, Set.of()).forEach(canopy -> {
+            Set<String> with = offWith(canopy, planned.cases());
+            with.retainAll(mayGo);
+            offWith.put(canopy, with);
+        });
+    }
+
+    /** The kind that a part needs under or before it where the plan has one. */
+    private static Optional<Kind> needs(Fitment part) {
+        return Optional.ofNullable(
+                switch (part.kind()) {
+                    case CANOPY -> Kind.TRAY;
+                    case TRAY -> Kind.CHASSIS_EXTENSION;
+                    case WINCH -> Kind.BAR;
+                    case LAMPS -> isOnBar((Lamps) part.details()) ? Kind.BAR : null;
+                    default -> null;
+                });
+    }
+
+    private static boolean isOnBar(Lamps lamps) {
+        return lamps.place().is(LampPlace.BEHIND_BAR)
+                || lamps.place().is(LampPlace.AHEAD_OF_BAR)
+                || lamps.place().is(LampPlace.ON_TOP_OF_BAR);
+    }
+
+    private static Set<String> offWith(String canopy, List<LoadCase> cases) {
+        Set<String> with = new LinkedHashSet<>();
+        boolean first = true;
+        for (LoadCase loadCase : cases) {
+            if (loadCase.off().contains(canopy)) {
+                if (first) {
+                    with.addAll(loadCase.off());
+                } else {
+                    with.retainAll(loadCase.off());
+                }
+                first = false;
+            }
+        }
+        return with;
+    }
+
+    /** These parts with all that goes with them. */
+    Set<String> with(Collection<String> parts) {
+        Set<String> gone = contents.with(parts);
+        int before;
+        do {
+            before = gone.size();
+            offWith.forEach((canopy, others) -> {
+                if (gone.contains(canopy)) {
+                    gone.addAll(others);
+                }
+            });
+            needing.forEach((kind, others) -> {
+                if (isGone(kind, gone)) {
+                    gone.addAll(others);
+                }
+            });
+            gone.addAll(contents.with(gone));
+        } while (gone.size() > before);
+        return gone;
+    }
+
+    private boolean isGone(Kind kind, Set<String> gone) {
+        return needed.containsKey(kind) && gone.containsAll(needed.get(kind));
+    }
+
+    /** Whether a changed plan has a part that stood on another kind of part, and none of that kind any more. */
+    boolean leavesHanging(Sheet changed) {
+        Resting left = new Resting(changed);
+        return needed.keySet().stream()
+                .anyMatch(kind -> !left.needed.containsKey(kind) && left.needing.containsKey(kind));
+    }
+}
