@@ -10,6 +10,7 @@ import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.Readers;
 import fitworthy.printout.ReportWriter;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
@@ -57,6 +58,20 @@ final class Print implements Callable<Integer> {
         letter
     }
 
+    /** Those for whom it is printed, as typed. */
+    enum For {
+        anybody(Readers.ANYBODY),
+        customer(Readers.CUSTOMER),
+        workshop(Readers.WORKSHOP),
+        engineer(Readers.ENGINEER);
+
+        private final Readers readers;
+
+        For(Readers readers) {
+            this.readers = readers;
+        }
+    }
+
     private final CommandContext around;
 
     @Mixin
@@ -74,6 +89,15 @@ final class Print implements Callable<Integer> {
             defaultValue = "a4",
             description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
     private Size paper;
+
+    @Option(
+            names = "--for",
+            paramLabel = "WHOM",
+            defaultValue = "anybody",
+            description = "For whom: customer (two pages and the pictures), workshop (adds order of work, workings and"
+                    + " everything in order), engineer (leads with mass sheet, certificates and workings); anybody by"
+                    + " default: two pages and an annex.")
+    private For readers;
 
     @Option(
             names = "--as-printed-at",
@@ -134,10 +158,14 @@ final class Print implements Callable<Integer> {
 
     private PdfLayout made(Report report, String software, Instant time) throws NotWritten {
         try {
-            return PdfLayout.of(report, Paper.valueOf(paper.name().toUpperCase(Locale.ROOT)), software, time);
+            return PdfLayout.of(report, paper(), software, time);
         } catch (PdfLayout.TooLarge e) {
             throw new NotWritten(pdf, new IOException(e.getMessage(), e));
         }
+    }
+
+    private Paper paper() {
+        return Paper.valueOf(paper.name().toUpperCase(Locale.ROOT));
     }
 
     private Instant time() throws FaultsException {
@@ -162,7 +190,8 @@ final class Print implements Callable<Integer> {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
             Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
             Mending mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
-            return ReportWriter.report(advice, mending, alternatives, imprint);
+            return ReportWriter.report(
+                    advice, mending, alternatives, imprint, readers.readers, paper());
         }
     }
 

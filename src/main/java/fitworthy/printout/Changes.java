@@ -23,11 +23,16 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Changes that would clear the stops, and open choices side by side. */
 final class Changes {
+
+    /** Combinations that the first pages show. */
+    private static final int MOST_CHOICES = 4;
 
     private Changes() {}
 
@@ -54,6 +59,39 @@ final class Changes {
             blocks.add(new Paragraph(ChangeWords.effort(mending)));
         }
         return blocks;
+    }
+
+    /** The first of the offers, and the open choices, in a few lines. */
+    static List<Block> inShort(
+            Arrangement planned, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {
+        List<Block> blocks = new ArrayList<>();
+        mending.offers().stream()
+                .findFirst()
+                .ifPresent(offer -> blocks.add(new Paragraph("One way to clear the stops: "
+                        + offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")) + "."
+                        + (mending.offers().size() > 1
+                                ? " The annex has " + (mending.offers().size() - 1) + " more."
+                                : ""))));
+        alternatives.ifPresent(plans -> blocks.add(choices(plans)));
+        return blocks;
+    }
+
+    /** What each combination of the open choices comes to, the first few of them. */
+    private static Table choices(Alternatives<ComparedPlan> alternatives) {
+        List<Row> rows = new ArrayList<>();
+        int all = alternatives.plans().size();
+        for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {
+            ComparedPlan plan = alternatives.plans().get(i).kept();
+            rows.add(Row.of(
+                    ChangeWords.choices(alternatives.plans().get(i), i),
+                    String.valueOf(plan.found(Severity.STOP)),
+                    String.valueOf(plan.found(Severity.CHANGE)),
+                    plan.price()));
+        }
+        return new Table(
+                all > MOST_CHOICES ? "Open choices, " + MOST_CHOICES + " of " + all + " combinations" : "Open choices",
+                List.of(text("Choice", 58), figure("Stops", 10), figure("Changes", 12), figure("Price", 20)),
+                rows);
     }
 
     private static Table ways(Mending mending) {

@@ -5,6 +5,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.document.HtmlLayout;
+import fitworthy.document.Paper;
 import fitworthy.document.Report;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
@@ -31,9 +32,17 @@ public record Printed(Advice advice, Report report) {
     public static final Imprint IMPRINT = new Imprint(
             "sheet.yaml", "0123456789abcdef".repeat(4), "", "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
 
+    /** A scenario with everything that can be printed of it. */
     public static Printed scenario(String name) throws FaultsException {
-        return of(SheetReader.sheet(
-                Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()));
+        return scenario(name, Readers.WORKSHOP, Paper.A4);
+    }
+
+    public static Printed scenario(String name, Readers readers, Paper paper) throws FaultsException {
+        return of(
+                SheetReader.sheet(
+                        Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()),
+                readers,
+                paper);
     }
 
     /** The plain sheet with some of its text replaced. */
@@ -41,14 +50,14 @@ public record Printed(Advice advice, Report report) {
         return of(SheetReader.sheet(
                 NodeReader.read("plain.yaml", text, new ArrayList<>()),
                 Books.shipped().regions().keySet(),
-                new ArrayList<>()));
+                new ArrayList<>()), Readers.WORKSHOP, Paper.A4);
     }
 
-    private static Printed of(Sheet sheet) throws FaultsException {
+    static Printed of(Sheet sheet, Readers readers, Paper paper) throws FaultsException {
         Advice advice = Adviser.advise(Books.engine(), sheet);
         return new Printed(
                 advice,
-                ReportWriter.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT));
+                ReportWriter.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT, readers, paper));
     }
 
     /** A page read as XML, which it has to be for the PDF. */

@@ -3,11 +3,17 @@ package fitworthy.printout.picture;
 import fitworthy.advice.Advice;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The pictures that an advice gives cause for. They draw the figures of the advice and compute none of their own. */
 public final class Pictures {
 
     private Pictures() {}
+
+    /** The margin to each mass limit; absent where nothing of it is known. */
+    public static Optional<Picture> margins(Advice advice) {
+        return MarginBars.of(advice);
+    }
 
     public static List<Picture> of(Advice advice) {
         List<PictureFacts> cases = PictureFacts.of(advice);

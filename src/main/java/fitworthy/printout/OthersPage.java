@@ -1,0 +1,131 @@
+package fitworthy.printout;
+
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Ranked;
+import fitworthy.book.Party;
+import fitworthy.book.Severity;
+import fitworthy.document.Depth;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.printout.words.SeverityWords;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Mender.Mending;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** The second page: every other finding in a line, by who acts, then what to buy, the choices, and room to sign. */
+final class OthersPage {
+
+    static final String HEADING = "What else, and who acts";
+
+    private final Arrangement arrangement;
+    private final FindingBlocks findings;
+    private final Mending mending;
+    private final Optional<Alternatives<ComparedPlan>> alternatives;
+
+    OthersPage(
+            Arrangement arrangement,
+            FindingBlocks findings,
+            Mending mending,
+            Optional<Alternatives<ComparedPlan>> alternatives) {
+        this.arrangement = arrangement;
+        this.findings = findings;
+        this.mending = mending;
+        this.alternatives = alternatives;
+    }
+
+    /**
+     * @param others the findings that the first page does not tell, worst first
+     * @param room how deep all of it may be
+     */
+    List<Block> blocks(List<Ranked> others, double room) {
+        List<Block> after = new ArrayList<>();
+        after.add(new Paragraph(open()));
+        after.addAll(Changes.inShort(arrangement, mending, alternatives));
+        after.addAll(FrontPages.signatures());
+        double left = room - after.stream().mapToDouble(Depth::of).sum();
+        List<Block> blocks = new ArrayList<>(found(others, left));
+        blocks.addAll(after);
+        return blocks;
+    }
+
+    /** As many of them as fit, and how many more there are. */
+    private List<Block> found(List<Ranked> others, double room) {
+        if (others.isEmpty()) {
+            return List.of(new Paragraph("Nothing else was found."));
+        }
+        for (int told = others.size(); told > 0; told--) {
+            List<Block> blocks = new ArrayList<>();
+            blocks.add(table(others.subList(0, told)));
+            if (told < others.size()) {
+                blocks.add(new Paragraph(more(others.subList(told, others.size()))));
+            }
+            if (told == 1 || blocks.stream().mapToDouble(Depth::of).sum() <= room) {
+                return blocks;
+            }
+        }
+        throw new IllegalStateException("one always fits");
+    }
+
+    private static String more(List<Ranked> more) {
+        Map<Severity, Long> counts = more.stream()
+                .collect(Collectors.groupingBy(one -> one.group().severity(), TreeMap::new, Collectors.counting()));
+        return "And " + more.size() + " more in the annex: "
+                + SeverityWords.list(severity -> counts.getOrDefault(severity, 0L)) + ".";
+    }
+
+    private Table table(List<Ranked> others) {
+        Map<Party, List<Ranked>> parties = others.stream()
+                .collect(Collectors.groupingBy(Ranked::party, TreeMap::new, Collectors.toList()));
+        List<Row> rows = new ArrayList<>();
+        parties.forEach((party, its) -> {
+            rows.add(Row.named(Words.capital(party.words())));
+            its.forEach(one -> rows.add(row(one)));
+        });
+        return new Table(
+                "Every other finding, by who acts on it",
+                List.of(text("No.", 5), text("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
+                rows);
+    }
+
+    private Row row(Ranked one) {
+        return new Row(
+                List.of(
+                        String.valueOf(one.number()),
+                        FindingBlocks.word(one.group().severity()),
+                        findings.title(one.group()) + under(one),
+                        FindingBlocks.margin(one)),
+                FindingBlocks.link(one),
+                false);
+    }
+
+    /** How many findings are told under one, in brackets. */
+    static String under(Ranked one) {
+        return one.under() == 0 ? "" : " (and " + one.under() + " more)";
+    }
+
+    /** What could not be checked, and what holds if guesses do. */
+    private String open() {
+        List<String> parts = new ArrayList<>();
+        if (arrangement.counts().notAssessed() > 0) {
+            parts.add(Words.capital(Verdict.open(arrangement.counts()))
+                    + ". That is no pass; the annex says what to bring.");
+        }
+        if (arrangement.counts().held() > 0) {
+            parts.add(Words.capital(GuessWords.count(arrangement.counts())) + ".");
+        }
+        parts.add(arrangement.counts().met()
+                + (arrangement.counts().met() == 1 ? " check is in order." : " checks are in order."));
+        return String.join(" ", parts);
+    }
+}
