@@ -122,6 +122,7 @@ public final class TextPrintout {
         if (!margins.isEmpty() || !waiting.isEmpty()) {
             page.blank();
         }
+        RoomTable.of(advice).print(page);
     }
 
     private void field(String name, String value) {

@@ -117,6 +117,12 @@ public final class Wording {
                 && !judged.card().atLeast();
     }
 
+    /** A measure's value with its tolerance, or that it is not known. */
+    public static String within(Measure measure) {
+        return value(measure)
+                + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
+    }
+
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */
     private static String eitherWay(double tolerance, MeasureKind kind) {
         return printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);
