@@ -23,10 +23,12 @@ final class AnswerPage {
 
     private final Arrangement arrangement;
     private final FindingBlocks findings;
+    private final RoomTable room;
 
     AnswerPage(Arrangement arrangement, FindingBlocks findings) {
         this.arrangement = arrangement;
         this.findings = findings;
+        this.room = RoomTable.of(arrangement.advice());
     }
 
     /**
@@ -38,6 +40,7 @@ final class AnswerPage {
         blocks.add(new Facts(answers(worst)));
         blocks.addAll(worst(worst, brief).unlessEmpty());
         Pictures.margins(arrangement.advice()).map(AnnexPages::drawing).ifPresent(blocks::add);
+        blocks.addAll(room.blocks());
         String waiting = MarginTable.waiting(arrangement.advice());
         if (!waiting.isEmpty()) {
             blocks.add(new Paragraph(waiting));
@@ -56,6 +59,10 @@ final class AnswerPage {
         List<Particular> answers = new ArrayList<>();
         answers.add(new Particular("Legal when loaded?", LoadedWords.legal(arrangement)));
         answers.add(new Particular("Over by how much?", LoadedWords.over(arrangement)));
+        String trailer = room.heaviestTrailer();
+        if (!trailer.isEmpty()) {
+            answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
+        }
         answers.add(new Particular("What first?", first(worst)));
         return answers;
     }

@@ -3,7 +3,6 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
-import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
@@ -12,6 +11,7 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Ranked;
+import fitworthy.book.Ask;
 import fitworthy.book.Basis;
 import fitworthy.book.Consequence;
 import fitworthy.book.DatedLimit;
@@ -28,13 +28,18 @@ import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Findings as blocks of a report. */
 final class FindingBlocks {
+
+    /** The loading of what does not depend on it. */
+    private static final String ANY = "any";
 
     private final Advice advice;
     private final Arrangement arrangement;
@@ -72,6 +77,7 @@ final class FindingBlocks {
         }
         String heading = "";
         Consequence under = null;
+        Map<Group<Finding>, Ranked> heads = heads();
         for (Ranked one : ranked) {
             Severity severity = one.group().severity();
             if (!word(severity).equals(heading)) {
@@ -83,7 +89,7 @@ final class FindingBlocks {
                 under = one.follows();
                 blocks.add(new Subheading(4, meaning(under), ""));
             }
-            blocks.add(finding(one.number(), one.group()));
+            blocks.add(finding(one, heads));
         }
         return blocks;
     }
@@ -147,7 +153,42 @@ final class FindingBlocks {
                 + Wording.fill(worst.judged().card().title(), worst);
     }
 
-    private FindingBlock finding(int number, Group<Finding> group) {
+    /** What each finding that is told under another is told under. */
+    private Map<Group<Finding>, Ranked> heads() {
+        Map<Group<Finding>, Ranked> heads = new HashMap<>();
+        ranked.forEach(head -> head.told().forEach(group -> heads.put(group, head)));
+        return heads;
+    }
+
+    private FindingBlock finding(Ranked one, Map<Group<Finding>, Ranked> heads) {
+        Group<Finding> group = one.group();
+        Judged judged = group.worst().judged();
+        List<Detail> details = details(group);
+        Ranked head = heads.get(group);
+        if (head != one && details.removeAll(details(head.group()))) {
+            details.add(Detail.of("Else", "As told of finding " + head.number() + "."));
+        }
+        Table figures = figures(group);
+        boolean plain = figures.rows().size() == 1 && figures.columns().size() == 2;
+        if (plain) {
+            List<String> cells = figures.rows().get(0).cells();
+            details.add(0, Detail.of(
+                    "Found",
+                    figures.columns().get(1).heading() + ": " + cells.get(1)
+                            + (cells.get(0).equals(ANY) ? "" : " (" + cells.get(0) + ")")));
+        }
+        return new FindingBlock(
+                one.number(),
+                mark(group.severity()),
+                judged.id(),
+                judged.rule().place().inBook(),
+                title(group),
+                plain ? new Table(figures.caption(), figures.columns(), List.of()) : figures,
+                details);
+    }
+
+    /** What is said of a finding, its figures aside. */
+    private List<Detail> details(Group<Finding> group) {
         Finding worst = group.worst();
         Judged judged = worst.judged();
         List<Detail> details = new ArrayList<>();
@@ -176,14 +217,7 @@ final class FindingBlocks {
             details.add(Detail.of(
                     "Caution", "The tolerance of the figures is larger than the margin and could turn this."));
         }
-        return new FindingBlock(
-                number,
-                mark(group.severity()),
-                judged.id(),
-                judged.rule().place().inBook(),
-                title(group),
-                figures(group),
-                details);
+        return details;
     }
 
     private static String cited(List<String> sources) {
@@ -205,7 +239,7 @@ final class FindingBlocks {
         List<Row> rows = new ArrayList<>();
         group.loadings(FindingBlocks::figures)
                 .forEach((figures, loadings) -> rows.add(Row.of(Stream.concat(
-                                Stream.of(loadings.get(0).isEmpty() ? "any" : String.join(", ", loadings)),
+                                Stream.of(loadings.get(0).isEmpty() ? ANY : String.join(", ", loadings)),
                                 figures.stream())
                         .toArray(String[]::new))));
         String meaning = Words.capital(first.judged().measure().kind().meaning());

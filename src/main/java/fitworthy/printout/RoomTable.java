@@ -33,6 +33,7 @@ import java.util.stream.Collectors;
 final class RoomTable {
 
     private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
+    private static final String TRAILER = "Heaviest trailer";
     /** Columns of the question in the terminal. */
     private static final int QUESTION = 18;
 
@@ -46,7 +47,7 @@ final class RoomTable {
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
         this.trailer = advice.sheet().trailer();
-        add("Heaviest trailer", loading -> loading.trailer().map(this::heaviest).orElse(""));
+        add(TRAILER, loading -> loading.trailer().map(this::heaviest).orElse(""));
         add("People and cargo", RoomTable::aboard);
         add("Tanks", RoomTable::tanks);
         add("Range", RoomTable::range);
@@ -66,6 +67,14 @@ final class RoomTable {
                     where(line) + line.answer);
         }
         page.blank();
+    }
+
+    /** What the heaviest trailer is, loading by loading; empty where the sheet has none. */
+    String heaviestTrailer() {
+        return lines.stream()
+                .takeWhile(line -> line.question.equals(TRAILER) || line.question.isEmpty())
+                .map(line -> where(line) + line.answer)
+                .collect(Collectors.joining(". "));
     }
 
     private String where(Line line) {
