@@ -31,17 +31,17 @@ public final class Depth {
     private static final double CELL = 7.9;
     private static final double CELL_LINE = CELL * 1.22;
     /** Padding above and below a cell, and its rule. */
-    private static final double CELL_AROUND = 2.1;
+    private static final double CELL_AROUND = 1.9;
     /** Padding beside a cell. */
     private static final double CELL_BESIDE = CELL * 0.6;
 
-    private static final double HEADING = 28;
+    private static final double HEADING = 27;
     private static final double SUBHEADING = 20;
     private static final double CAPTION_AROUND = TEXT + 1;
     private static final double AROUND_PARAGRAPH = TEXT * 0.6;
     private static final double NAMES = 0.19;
     private static final double SIGNATURES = 88;
-    private static final double NOTICE_AROUND = 34;
+    private static final double NOTICE_AROUND = 24;
 
     private static final Pattern VIEW = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
 
@@ -55,7 +55,7 @@ public final class Depth {
 
     /** Of what stands above the first section. */
     public static double ofHead(Report report) {
-        return 40
+        return 34
                 + 18 * Letters.bold().lines(report.title(), 15, WIDTH)
                 + TEXT_LINE * Letters.regular().lines(report.caution(), TEXT, WIDTH)
                 + TEXT_LINE * Letters.bold().lines(report.verdict(), TEXT, WIDTH - 20)
@@ -82,7 +82,7 @@ public final class Depth {
             return SUBHEADING * Letters.bold().lines(heading.text(), 9.2, WIDTH);
         }
         if (block instanceof Facts facts) {
-            return TEXT * 1.2 + facts(facts.facts());
+            return TEXT * 0.8 + facts(facts.facts());
         }
         if (block instanceof Table table) {
             return table(table) + table.rows().stream().mapToDouble(row -> of(table, row)).sum();
@@ -147,6 +147,6 @@ public final class Depth {
         if (!view.find()) {
             throw new IllegalArgumentException("a picture without its size");
         }
-        return 30 + WIDTH * Double.parseDouble(view.group(2)) / Double.parseDouble(view.group(1));
+        return 25 + WIDTH * Double.parseDouble(view.group(2)) / Double.parseDouble(view.group(1));
     }
 }

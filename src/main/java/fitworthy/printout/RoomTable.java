@@ -74,7 +74,7 @@ final class RoomTable {
         return lines.stream()
                 .takeWhile(line -> line.question.equals(TRAILER) || line.question.isEmpty())
                 .map(line -> where(line) + line.answer)
-                .collect(Collectors.joining(". "));
+                .collect(Collectors.joining("; "));
     }
 
     private String where(Line line) {
@@ -143,7 +143,7 @@ final class RoomTable {
             elsewhere |= rest;
             String where = rest
                     ? alike.size() == 1 ? "anywhere" : "elsewhere"
-                    : answers.stream().map(Answer::subject).collect(Collectors.joining(", "));
+                    : answers.stream().map(Answer::subject).collect(Collectors.joining("; "));
             texts.add(where + " " + amount(answers.get(0), "already"));
         }
         return String.join("; ", texts);
@@ -222,7 +222,7 @@ final class RoomTable {
     }
 
     private static String fields(List<Missing> missing) {
-        return missing.stream().map(Missing::path).distinct().collect(Collectors.joining(", "));
+        return missing.stream().map(Missing::path).distinct().collect(Collectors.joining("; "));
     }
 
     private static String about(Figured figured) {
