@@ -3,9 +3,7 @@ package fitworthy.advice;
 import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.book.Ask;
 import fitworthy.book.Consequence;
-import fitworthy.book.Party;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -51,15 +49,5 @@ public record Ranked(int number, Group<Finding> group, List<Group<Finding>> told
     /** How many are told under it. */
     public int under() {
         return Math.max(0, told.size() - 1);
-    }
-
-    /** Who acts on it: whom its card asks first. */
-    public Ask acts() {
-        return group.card().ask().get(0);
-    }
-
-    /** The party of these. */
-    public Party party() {
-        return acts().party().value();
     }
 }

@@ -5,6 +5,7 @@ import fitworthy.document.Report.Column;
 import fitworthy.document.Report.Drawing;
 import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Notice;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Particular;
@@ -16,6 +17,7 @@ import fitworthy.document.Report.Table;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * How deep the blocks of the first pages stand on paper, in points, so that what belongs on them can be chosen before
@@ -39,8 +41,8 @@ public final class Depth {
     private static final double SUBHEADING = 20;
     private static final double CAPTION_AROUND = TEXT + 1;
     private static final double AROUND_PARAGRAPH = TEXT * 0.6;
-    private static final double NAMES = 0.19;
-    private static final double SIGNATURES = 88;
+    private static final double NAMES = 0.205;
+    private static final double SIGNATURES = 66;
     private static final double NOTICE_AROUND = 24;
 
     private static final Pattern VIEW = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
@@ -89,6 +91,12 @@ public final class Depth {
         }
         if (block instanceof Drawing drawing) {
             return drawing(drawing);
+        }
+        if (block instanceof Links links) {
+            return of(new Paragraph(links.before() + " "
+                    + links.links().stream()
+                            .map(link -> link.plain() + links.mark(link))
+                            .collect(Collectors.joining())));
         }
         if (block instanceof Signatures) {
             return SIGNATURES;

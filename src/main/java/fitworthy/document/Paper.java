@@ -6,7 +6,7 @@ public enum Paper {
     LETTER("8.5in 11in", 279.4);
 
     /** Margins above and below the text, in millimetres; pdf.css has them too. */
-    private static final double MARGINS = 32;
+    private static final double MARGINS = 29;
 
     private final String size;
     private final double height;

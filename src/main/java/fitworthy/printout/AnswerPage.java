@@ -23,11 +23,15 @@ final class AnswerPage {
 
     private final Arrangement arrangement;
     private final FindingBlocks findings;
+    private final Addressees addressees;
     private final RoomTable room;
 
     AnswerPage(Arrangement arrangement, FindingBlocks findings) {
         this.arrangement = arrangement;
         this.findings = findings;
+        this.addressees = new Addressees(
+                arrangement.advice().sheet().planned(),
+                arrangement.advice().book().tables().shopWords());
         this.room = RoomTable.of(arrangement.advice());
     }
 
@@ -51,7 +55,8 @@ final class AnswerPage {
                     + HouseWords.looser(arrangement.advice()).size()
                     + " limits or severities are looser than the book's. The annex lists them."));
         }
-        blocks.add(new Paragraph(price()));
+        blocks.add(new Paragraph(
+                (CostTable.inShort(arrangement.advice()) + " " + GuessWords.restsOn(arrangement)).strip()));
         return blocks;
     }
 
@@ -64,10 +69,11 @@ final class AnswerPage {
             answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
         }
         answers.add(new Particular("What first?", first(worst)));
+        BuyTable.now(arrangement).ifPresent(now -> answers.add(new Particular("Order today?", now)));
         return answers;
     }
 
-    private static String first(List<Ranked> worst) {
+    private String first(List<Ranked> worst) {
         return worst.isEmpty()
                 ? "Nothing was found that has to be done."
                 : firstSentence(Wording.remedy(worst.get(0).group().worst())) + " " + acts(worst.get(0)) + ".";
@@ -104,21 +110,14 @@ final class AnswerPage {
         return margin.equals("-") ? "" : ": " + margin;
     }
 
-    /** Who acts on a finding. */
-    static String acts(Ranked one) {
-        return Words.capital(
-                Wording.fill(one.party().words(one.acts().of()), one.group().worst()));
+    private String acts(Ranked one) {
+        return Words.capital(addressees
+                .asked(one.group().card().ask().get(0), one.group().worst())
+                .words());
     }
 
     static String firstSentence(String text) {
         int end = text.indexOf(". ");
         return end < 0 ? text : text.substring(0, end + 1);
-    }
-
-    /** What is planned costs, and which guesses the advice rests on. */
-    private String price() {
-        String price = ChangeWords.price(arrangement.advice());
-        return "Price of what is planned: " + (price.equals("-") ? "not on the sheet" : price) + ". "
-                + GuessWords.restsOn(arrangement);
     }
 }

@@ -34,6 +34,15 @@ final class CostTable {
         page.blank();
     }
 
+    /** The sum and what it does not hold, in sentences. */
+    static String inShort(Advice advice) {
+        Costs costs = Costs.of(advice);
+        return costs.isEmpty()
+                ? "Nothing is to be paid for."
+                : "Price: " + sums(costs.total()) + " for parts and certificates. "
+                        + String.join(" ", notCounted(costs));
+    }
+
     /** The sums by group, then each certificate, then all of it. */
     static List<Block> blocks(Advice advice) {
         Costs costs = Costs.of(advice);

@@ -9,6 +9,8 @@ import fitworthy.book.Party;
 import fitworthy.book.Severity;
 import fitworthy.document.Depth;
 import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Link;
+import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
@@ -51,30 +53,56 @@ final class OthersPage {
     List<Block> blocks(List<Ranked> others, double room) {
         List<Block> after = new ArrayList<>();
         after.add(new Paragraph(open()));
+        after.addAll(BuyTable.inShort(arrangement));
         after.addAll(Changes.inShort(arrangement, mending, alternatives));
-        after.addAll(FrontPages.signatures());
-        double left = room - after.stream().mapToDouble(Depth::of).sum();
+        double left = room
+                - FrontPages.signatures().stream().mapToDouble(Depth::of).sum()
+                - after.stream().mapToDouble(Depth::of).sum();
         List<Block> blocks = new ArrayList<>(found(others, left));
         blocks.addAll(after);
         return blocks;
     }
 
-    /** As many of them as fit, and how many more there are. */
+    /** As many of them as fit, notes in less room where not all do, and how many more there are. */
     private List<Block> found(List<Ranked> others, double room) {
         if (others.isEmpty()) {
             return List.of(new Paragraph("Nothing else was found."));
         }
-        for (int told = others.size(); told > 0; told--) {
-            List<Block> blocks = new ArrayList<>();
-            blocks.add(table(others.subList(0, told)));
-            if (told < others.size()) {
-                blocks.add(new Paragraph(more(others.subList(told, others.size()))));
-            }
-            if (told == 1 || blocks.stream().mapToDouble(Depth::of).sum() <= room) {
-                return blocks;
-            }
+        List<Ranked> asking = others.stream()
+                .filter(one -> one.group().severity() != Severity.NOTE)
+                .toList();
+        List<Ranked> notes = others.subList(asking.size(), others.size());
+        List<Block> blocks = told(others, List.of(), List.of());
+        for (int told = notes.size(); !fits(blocks, room) && told >= 0; told--) {
+            blocks = told(asking, notes.subList(0, told), notes.subList(told, notes.size()));
         }
-        throw new IllegalStateException("one always fits");
+        for (int told = asking.size(); !fits(blocks, room) && told > 0; told--) {
+            blocks = told(asking.subList(0, told), List.of(), others.subList(told, others.size()));
+        }
+        return blocks;
+    }
+
+    private static boolean fits(List<Block> blocks, double room) {
+        return blocks.stream().mapToDouble(Depth::of).sum() <= room;
+    }
+
+    private List<Block> told(List<Ranked> listed, List<Ranked> notes, List<Ranked> others) {
+        List<Block> blocks = new ArrayList<>(table(listed).unlessEmpty());
+        if (!notes.isEmpty()) {
+            blocks.add(new Links(
+                    "Worth knowing:",
+                    notes.stream()
+                            .map(one -> new Link(
+                                    one.number() + " " + findings.title(one.group()) + under(one),
+                                    FindingBlocks.link(one),
+                                    ""))
+                            .toList(),
+                    false));
+        }
+        if (!others.isEmpty()) {
+            blocks.add(new Paragraph(more(others)));
+        }
+        return blocks;
     }
 
     private static String more(List<Ranked> more) {
@@ -86,7 +114,7 @@ final class OthersPage {
 
     private Table table(List<Ranked> others) {
         Map<Party, List<Ranked>> parties = others.stream()
-                .collect(Collectors.groupingBy(Ranked::party, TreeMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(one -> Asked.actor(one.group()), TreeMap::new, Collectors.toList()));
         List<Row> rows = new ArrayList<>();
         parties.forEach((party, its) -> {
             rows.add(Row.named(Words.capital(party.words())));

@@ -62,13 +62,18 @@ public final class ReportWriter {
         if (readers == Readers.ENGINEER) {
             forEngineers();
         } else {
-            FrontPages front =
-                    new FrontPages(arrangement, ranked, findings, mending, alternatives, paper, Depth.ofHead(head()));
+            FrontPages front = new FrontPages(
+                    ranked,
+                    new AnswerPage(arrangement, findings),
+                    new OthersPage(arrangement, findings, mending, alternatives),
+                    AnnexPages.pictures(advice),
+                    paper,
+                    Depth.ofHead(head()));
             sections.addAll(front.sections());
             if (readers == Readers.CUSTOMER) {
-                add("pictures", "Pictures", AnnexPages.pictures(advice), true);
+                add("pictures", "Pictures", front.otherPictures(), front.isFull());
             } else {
-                annex();
+                annex(front);
             }
             if (readers == Readers.WORKSHOP) {
                 workshop();
@@ -85,11 +90,13 @@ public final class ReportWriter {
                 sections);
     }
 
-    private void annex() {
-        add("findings", "Annex: the findings in full", AnnexPages.findings(advice, findings), true);
+    private void annex(FrontPages front) {
+        add("findings", "Annex: the findings in full", AnnexPages.findings(advice, findings), front.isFull());
         add("open", "Not checked", CheckTables.notAssessed(arrangement));
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
-        add("pictures", "Pictures", AnnexPages.pictures(advice));
+        add("pictures", "Pictures", front.otherPictures());
+        add("buy", "What to buy", BuyTable.blocks(arrangement));
+        add("cost", "What it costs", CostTable.blocks(advice));
         add("changes", "Changes that would clear the stops", Changes.offered(arrangement, mending));
         alternatives.ifPresent(plans -> add("choices", "Open choices side by side", Changes.compared(plans)));
         add("masses", "Mass sheet", MassTable.blocks(advice.loadings()));

@@ -72,23 +72,30 @@ final class RoomTable {
     /** What the heaviest trailer is, loading by loading; empty where the sheet has none. */
     String heaviestTrailer() {
         return lines.stream()
-                .takeWhile(line -> line.question.equals(TRAILER) || line.question.isEmpty())
+                .takeWhile(RoomTable::isOfTrailer)
                 .map(line -> where(line) + line.answer)
                 .collect(Collectors.joining("; "));
+    }
+
+    /** Whether a line is one of the first, which are of the trailer where the sheet has one. */
+    private static boolean isOfTrailer(Line line) {
+        return line.question.equals(TRAILER) || line.question.isEmpty();
     }
 
     private String where(Line line) {
         return room.loadings().size() == 1 ? "" : String.join(", ", line.loadings) + ": ";
     }
 
-    /** The same as a table. */
+    /** The same as a table, without the heaviest trailer. */
     List<Block> blocks() {
-        return List.of(new Table(
+        return new Table(
                 "Room left: each answer by itself, with all else as planned",
                 List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
-                lines.stream()
-                        .map(line -> Row.of(line.question, String.join(", ", line.loadings), line.answer))
-                        .toList()));
+                        lines.stream()
+                                .dropWhile(RoomTable::isOfTrailer)
+                                .map(line -> Row.of(line.question, String.join(", ", line.loadings), line.answer))
+                                .toList())
+                .unlessEmpty();
     }
 
     /** A question; a loading that has no answer is left out. */
