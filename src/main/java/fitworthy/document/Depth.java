@@ -41,6 +41,7 @@ public final class Depth {
     private static final double SUBHEADING = 20;
     private static final double CAPTION_AROUND = TEXT + 1;
     private static final double AROUND_PARAGRAPH = TEXT * 0.6;
+    private static final double BEHIND_TABLE = 3;
     private static final double NAMES = 0.205;
     private static final double SIGNATURES = 66;
     private static final double NOTICE_AROUND = 24;
@@ -68,7 +69,7 @@ public final class Depth {
     /** Of a block. */
     public static double of(Block block) {
         if (block instanceof Paragraph paragraph) {
-            return AROUND_PARAGRAPH + TEXT_LINE * Letters.regular().lines(paragraph.text(), TEXT, WIDTH);
+            return BEHIND_TABLE + AROUND_PARAGRAPH + TEXT_LINE * Letters.regular().lines(paragraph.text(), TEXT, WIDTH);
         }
         if (block instanceof Notice notice) {
             return NOTICE_AROUND + TEXT_LINE * Letters.bold().lines(notice.text(), TEXT, WIDTH - 20);

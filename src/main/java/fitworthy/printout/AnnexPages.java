@@ -3,6 +3,8 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.book.Basis;
 import fitworthy.book.Source;
+import fitworthy.document.Depth;
+import fitworthy.document.Paper;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
 import fitworthy.document.Report.Drawing;
@@ -26,6 +28,11 @@ import java.util.stream.Collectors;
 /** What stands behind the first pages: what they rest on, and what was made from what. */
 final class AnnexPages {
 
+    /** Pages of pictures for a customer, so that there are five in all. */
+    private static final int FEW_PAGES = 3;
+    /** What is said of the paper itself, in points. */
+    private static final double ABOUT = 250;
+
     private AnnexPages() {}
 
     static Drawing drawing(Picture picture) {
@@ -34,6 +41,26 @@ final class AnnexPages {
 
     static List<Drawing> pictures(Advice advice) {
         return Pictures.of(advice).stream().map(AnnexPages::drawing).toList();
+    }
+
+    /**
+     * Those that a customer gets: without the limits, which the first page has, and no more than {@link #FEW_PAGES} hold
+     * with what is said of the paper itself.
+     */
+    static List<Drawing> fewPictures(Advice advice, Paper paper) {
+        List<Drawing> few = new ArrayList<>();
+        double page = paper.textHeight();
+        double used = 0;
+        for (Picture picture : Pictures.ofPlan(advice)) {
+            Drawing drawing = drawing(picture);
+            double depth = Depth.of(drawing);
+            double from = used % page + depth > page ? Math.ceil(used / page) * page : used;
+            if (from + depth < FEW_PAGES * page - ABOUT) {
+                few.add(drawing);
+                used = from + depth;
+            }
+        }
+        return few;
     }
 
     /** The findings in full, behind what a house or a person answers for. */

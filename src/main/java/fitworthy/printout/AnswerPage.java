@@ -36,15 +36,19 @@ final class AnswerPage {
     }
 
     /**
-     * @param worst the findings that are told with what to do
+     * @param heads the findings, worst first
+     * @param told how many of them are told with what to do
      * @param brief whether to tell the first sentence of that alone
+     * @param withRoom whether the table of the room left stands here
      */
-    List<Block> blocks(List<Ranked> worst, boolean brief) {
+    List<Block> blocks(List<Ranked> heads, int told, boolean brief, boolean withRoom) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Facts(answers(worst)));
-        blocks.addAll(worst(worst, brief).unlessEmpty());
+        blocks.add(new Facts(answers(heads)));
+        blocks.addAll(worst(heads.subList(0, told), brief).unlessEmpty());
         Pictures.margins(arrangement.advice()).map(AnnexPages::drawing).ifPresent(blocks::add);
-        blocks.addAll(room.blocks());
+        if (withRoom) {
+            blocks.addAll(room.blocks());
+        }
         String waiting = MarginTable.waiting(arrangement.advice());
         if (!waiting.isEmpty()) {
             blocks.add(new Paragraph(waiting));
@@ -60,7 +64,12 @@ final class AnswerPage {
         return blocks;
     }
 
-    private List<Particular> answers(List<Ranked> worst) {
+    /** The table of the room left. */
+    List<Block> room() {
+        return room.blocks();
+    }
+
+    private List<Particular> answers(List<Ranked> heads) {
         List<Particular> answers = new ArrayList<>();
         answers.add(new Particular("Legal when loaded?", LoadedWords.legal(arrangement)));
         answers.add(new Particular("Over by how much?", LoadedWords.over(arrangement)));
@@ -68,15 +77,15 @@ final class AnswerPage {
         if (!trailer.isEmpty()) {
             answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
         }
-        answers.add(new Particular("What first?", first(worst)));
+        answers.add(new Particular("What first?", first(heads)));
         BuyTable.now(arrangement).ifPresent(now -> answers.add(new Particular("Order today?", now)));
         return answers;
     }
 
-    private String first(List<Ranked> worst) {
-        return worst.isEmpty()
+    private String first(List<Ranked> heads) {
+        return heads.isEmpty()
                 ? "Nothing was found that has to be done."
-                : firstSentence(Wording.remedy(worst.get(0).group().worst())) + " " + acts(worst.get(0)) + ".";
+                : firstSentence(Wording.remedy(heads.get(0).group().worst())) + " " + acts(heads.get(0)) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {

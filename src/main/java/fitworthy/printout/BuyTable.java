@@ -37,6 +37,12 @@ final class BuyTable {
     private static final String NOTHING = "nothing";
     private static final String INDENT = "  ";
 
+    /** What is named in short. */
+    private static final int MOST_PARTS = 9;
+
+    private static final int MOST_REASONS = 12;
+    private static final int MOST_FIRST = 3;
+
     private BuyTable() {}
 
     /** Names alone, those that wait for the same told together; nothing where no part is to be bought. */
@@ -68,6 +74,10 @@ final class BuyTable {
                     .collect(Collectors.groupingBy(BuyWords::brief, LinkedHashMap::new, Collectors.toList()));
             byReason.forEach((reason, some) -> page.hanging(INDENT + "  - ", names(some) + ": " + reason));
         }
+    }
+
+    private static String few(List<Part> parts) {
+        return Words.few(parts.stream().map(Part::name).toList(), MOST_PARTS);
     }
 
     private static String names(List<Part> parts) {
@@ -102,7 +112,7 @@ final class BuyTable {
         if (list.parts().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(now.isEmpty() ? "Nothing yet: page 2 says what each part waits for." : names(now) + ".");
+        return Optional.of(now.isEmpty() ? "Nothing yet: page 2 says what each part waits for." : few(now) + ".");
     }
 
     /** The parts under each decision, those with the same first reason together; nothing where none is to be bought. */
@@ -114,7 +124,7 @@ final class BuyTable {
         List<Particular> facts = new ArrayList<>();
         List<String> first = first(list);
         if (!first.isEmpty()) {
-            facts.add(new Particular("Settle first", String.join("; ", first) + "."));
+            facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
         }
         for (Decision decision : Decision.values()) {
             Map<String, List<Part>> byReason = list.parts(decision).stream()
@@ -126,14 +136,16 @@ final class BuyTable {
                 facts.add(new Particular(
                         BuyWords.heading(decision),
                         byReason.entrySet().stream()
-                                        .map(reason -> names(reason.getValue())
+                                        .limit(MOST_REASONS)
+                                        .map(reason -> few(reason.getValue())
                                                 + (reason.getKey().isEmpty()
                                                         ? ""
                                                         : ": "
                                                                 + reason.getKey().substring(0, 1).toLowerCase(Locale.ROOT)
                                                                 + reason.getKey().substring(1)))
                                         .collect(Collectors.joining(". "))
-                                + "."));
+                                + "."
+                                + (byReason.size() > MOST_REASONS ? " The annex names the others." : "")));
             }
         }
         earliest(list).ifPresent(line -> facts.add(new Particular("Soonest", line)));

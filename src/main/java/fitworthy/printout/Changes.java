@@ -32,7 +32,7 @@ import java.util.stream.Stream;
 final class Changes {
 
     /** Combinations that the first pages show. */
-    private static final int MOST_CHOICES = 4;
+    private static final int MOST_CHOICES = 3;
 
     private Changes() {}
 

@@ -93,7 +93,7 @@ final class GuessWords {
     }
 
     /** What a figure is and of what, without the name of its field. */
-    private static String plain(Missing guess) {
+    static String plain(Missing guess) {
         String path = guess.path();
         int from = path.indexOf('.');
         int to = path.lastIndexOf('.');

@@ -30,6 +30,9 @@ final class OthersPage {
 
     static final String HEADING = "What else, and who acts";
 
+    /** How many of the figures to bring are named. */
+    private static final int MOST_FIGURES = 3;
+
     private final Arrangement arrangement;
     private final FindingBlocks findings;
     private final Mending mending;
@@ -142,15 +145,17 @@ final class OthersPage {
         return one.under() == 0 ? "" : " (and " + one.under() + " more)";
     }
 
-    /** What could not be checked, and what holds if guesses do. */
+    /** What to bring before the rest can be checked, and how much is in order. */
     private String open() {
         List<String> parts = new ArrayList<>();
-        if (arrangement.counts().notAssessed() > 0) {
-            parts.add(Words.capital(Verdict.open(arrangement.counts()))
-                    + ". That is no pass; the annex says what to bring.");
-        }
-        if (arrangement.counts().held() > 0) {
-            parts.add(Words.capital(GuessWords.count(arrangement.counts())) + ".");
+        List<String> figures = arrangement.figuresToBring().stream()
+                .map(figure -> GuessWords.plain(figure.missing()))
+                .toList();
+        if (!figures.isEmpty()) {
+            int others = figures.size() - MOST_FIGURES;
+            parts.add("To be brought before everything can be checked: "
+                    + figures.stream().limit(MOST_FIGURES).collect(Collectors.joining("; "))
+                    + (others > 0 ? "; and " + others + " more" : "") + ".");
         }
         parts.add(arrangement.counts().met()
                 + (arrangement.counts().met() == 1 ? " check is in order." : " checks are in order."));

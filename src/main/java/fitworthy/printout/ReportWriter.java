@@ -24,6 +24,8 @@ public final class ReportWriter {
     /** What fits on one line above every page. */
     private static final int LONGEST_REFERENCE = 60;
 
+    private static final String ABOUT = "What this paper is, and is not";
+
     private final Advice advice;
     private final Mending mending;
     private final Optional<Alternatives<ComparedPlan>> alternatives;
@@ -66,11 +68,12 @@ public final class ReportWriter {
                     ranked,
                     new AnswerPage(arrangement, findings),
                     new OthersPage(arrangement, findings, mending, alternatives),
-                    AnnexPages.pictures(advice),
+                    readers == Readers.CUSTOMER ? AnnexPages.fewPictures(advice, paper) : AnnexPages.pictures(advice),
                     paper,
                     Depth.ofHead(head()));
             sections.addAll(front.sections());
             if (readers == Readers.CUSTOMER) {
+                add("room", "Room left", front.room());
                 add("pictures", "Pictures", front.otherPictures(), front.isFull());
             } else {
                 annex(front);
@@ -78,8 +81,11 @@ public final class ReportWriter {
             if (readers == Readers.WORKSHOP) {
                 workshop();
             }
+            add("about", ABOUT, AnnexPages.about(advice, imprint));
+            if (readers != Readers.CUSTOMER && !front.isFull()) {
+                add("pictures", "Pictures", front.otherPictures());
+            }
         }
-        add("about", "What this paper is, and is not", AnnexPages.about(advice, imprint));
         return new Report(
                 head().kind(),
                 head().title(),
@@ -90,11 +96,15 @@ public final class ReportWriter {
                 sections);
     }
 
+    /** The pictures stand first where they begin a page anyway, else last, so that no page is left half empty for one. */
     private void annex(FrontPages front) {
-        add("findings", "Annex: the findings in full", AnnexPages.findings(advice, findings), front.isFull());
+        if (front.isFull()) {
+            add("pictures", "Annex: pictures", front.otherPictures(), true);
+        }
+        add("findings", "Annex: the findings in full", AnnexPages.findings(advice, findings));
         add("open", "Not checked", CheckTables.notAssessed(arrangement));
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
-        add("pictures", "Pictures", front.otherPictures());
+        add("room", "Room left", front.room());
         add("buy", "What to buy", BuyTable.blocks(arrangement));
         add("cost", "What it costs", CostTable.blocks(advice));
         add("changes", "Changes that would clear the stops", Changes.offered(arrangement, mending));
@@ -120,6 +130,7 @@ public final class ReportWriter {
         add("pictures", "Pictures", AnnexPages.pictures(advice));
         add("sources", "Sources", AnnexPages.sources(advice));
         add("signatures", "Signatures", FrontPages.signatures());
+        add("about", ABOUT, AnnexPages.about(advice, imprint));
     }
 
     private void add(String id, String heading, List<? extends Block> blocks) {

@@ -70,7 +70,10 @@ public record Printed(Advice advice, Report report) {
         return dense(xml(html).getElementsByTagName("body").item(0).getTextContent());
     }
 
-    /** The words that a page and a PDF both show: neither contents nor running line, nor letters in pictures. */
+    /**
+     * The words that a page and a PDF both show: neither contents nor running line, nor what is for telephones, nor
+     * letters in pictures.
+     */
     public static String shownWords(String html) throws Exception {
         Document page = xml(html);
         for (String name : List.of("nav", "svg")) {
@@ -78,6 +81,13 @@ public record Printed(Advice advice, Report report) {
                     each != null;
                     each = page.getElementsByTagName(name).item(0)) {
                 each.getParentNode().removeChild(each);
+            }
+        }
+        NodeList paragraphs = page.getElementsByTagName("p");
+        for (int i = paragraphs.getLength() - 1; i >= 0; i--) {
+            Element paragraph = (Element) paragraphs.item(i);
+            if (paragraph.getAttribute("class").equals("goes-on")) {
+                paragraph.getParentNode().removeChild(paragraph);
             }
         }
         NodeList spans = page.getElementsByTagName("span");

@@ -16,10 +16,21 @@ public final class Pictures {
     }
 
     public static List<Picture> of(Advice advice) {
+        return of(advice, true);
+    }
+
+    /** The same without how much is used of each limit. */
+    public static List<Picture> ofPlan(Advice advice) {
+        return of(advice, false);
+    }
+
+    private static List<Picture> of(Advice advice, boolean limits) {
         List<PictureFacts> cases = PictureFacts.of(advice);
         List<Picture> pictures = new ArrayList<>();
         SideView.of(cases).ifPresent(pictures::add);
-        Headroom.of(cases).ifPresent(pictures::add);
+        if (limits) {
+            Headroom.of(cases).ifPresent(pictures::add);
+        }
         MirrorView.of(cases).ifPresent(pictures::add);
         pictures.addAll(AirPath.of(cases));
         Energy.of(cases).ifPresent(pictures::add);
