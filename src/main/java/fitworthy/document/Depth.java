@@ -5,7 +5,6 @@ import fitworthy.document.Report.Column;
 import fitworthy.document.Report.Drawing;
 import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Link;
-import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Notice;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Particular;
@@ -17,7 +16,6 @@ import fitworthy.document.Report.Table;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * How deep the blocks of the first pages stand on paper, in points, so that what belongs on them can be chosen before
@@ -92,12 +90,6 @@ public final class Depth {
         }
         if (block instanceof Drawing drawing) {
             return drawing(drawing);
-        }
-        if (block instanceof Links links) {
-            return of(new Paragraph(links.before() + " "
-                    + links.links().stream()
-                            .map(link -> link.plain() + links.mark(link))
-                            .collect(Collectors.joining())));
         }
         if (block instanceof Signatures) {
             return SIGNATURES;

@@ -12,6 +12,7 @@ import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.SeverityWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
@@ -32,7 +33,7 @@ import java.util.stream.Stream;
 final class Changes {
 
     /** Combinations that the first pages show. */
-    private static final int MOST_CHOICES = 3;
+    private static final int MOST_CHOICES = 4;
 
     private Changes() {}
 
@@ -76,22 +77,20 @@ final class Changes {
         return blocks;
     }
 
-    /** What each combination of the open choices comes to, the first few of them. */
-    private static Table choices(Alternatives<ComparedPlan> alternatives) {
-        List<Row> rows = new ArrayList<>();
+    /** What each combination of the open choices comes to, the first few of them, in a sentence. */
+    private static Paragraph choices(Alternatives<ComparedPlan> alternatives) {
+        List<String> told = new ArrayList<>();
         int all = alternatives.plans().size();
         for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {
             ComparedPlan plan = alternatives.plans().get(i).kept();
-            rows.add(Row.of(
-                    ChangeWords.choices(alternatives.plans().get(i), i),
-                    String.valueOf(plan.found(Severity.STOP)),
-                    String.valueOf(plan.found(Severity.CHANGE)),
-                    plan.price()));
+            long stops = plan.found(Severity.STOP);
+            long changes = plan.found(Severity.CHANGE);
+            told.add(ChangeWords.choices(alternatives.plans().get(i), i).replace("; ", ", ") + " (" + stops + " "
+                    + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
+                    + SeverityWords.behind(changes, Severity.CHANGE) + ", " + plan.price() + ")");
         }
-        return new Table(
-                all > MOST_CHOICES ? "Open choices, " + MOST_CHOICES + " of " + all + " combinations" : "Open choices",
-                List.of(text("Choice", 58), figure("Stops", 10), figure("Changes", 12), figure("Price", 20)),
-                rows);
+        return new Paragraph("Open choices: " + String.join("; ", told)
+                + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + ".");
     }
 
     private static Table ways(Mending mending) {

@@ -19,7 +19,7 @@ final class FrontPages {
     /** How many it tells at least beside the room left. */
     private static final int LEAST = 4;
     /** What is lost of a page where a row or a block goes over to the next, in points. */
-    private static final double LOST = 20;
+    private static final double LOST = 8;
     /** How much of a page is filled where nothing more is begun on it. */
     private static final double FULL = 2 / 3.0;
 

@@ -9,8 +9,6 @@ import fitworthy.book.Party;
 import fitworthy.book.Severity;
 import fitworthy.document.Depth;
 import fitworthy.document.Report.Block;
-import fitworthy.document.Report.Link;
-import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
@@ -92,15 +90,11 @@ final class OthersPage {
     private List<Block> told(List<Ranked> listed, List<Ranked> notes, List<Ranked> others) {
         List<Block> blocks = new ArrayList<>(table(listed).unlessEmpty());
         if (!notes.isEmpty()) {
-            blocks.add(new Links(
-                    "Worth knowing:",
-                    notes.stream()
-                            .map(one -> new Link(
-                                    one.number() + " " + findings.title(one.group()) + under(one),
-                                    FindingBlocks.link(one),
-                                    ""))
-                            .toList(),
-                    false));
+            blocks.add(new Paragraph("Worth knowing: "
+                    + notes.stream()
+                            .map(one -> one.number() + " " + findings.title(one.group()) + under(one))
+                            .collect(Collectors.joining("; "))
+                    + "."));
         }
         if (!others.isEmpty()) {
             blocks.add(new Paragraph(more(others)));

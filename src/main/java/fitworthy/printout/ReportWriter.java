@@ -127,10 +127,10 @@ public final class ReportWriter {
         add("findings", "The findings in full", AnnexPages.findings(advice, findings));
         add("open", "Not checked", CheckTables.notAssessed(arrangement));
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
-        add("pictures", "Pictures", AnnexPages.pictures(advice));
         add("sources", "Sources", AnnexPages.sources(advice));
         add("signatures", "Signatures", FrontPages.signatures());
         add("about", ABOUT, AnnexPages.about(advice, imprint));
+        add("pictures", "Pictures", AnnexPages.pictures(advice));
     }
 
     private void add(String id, String heading, List<? extends Block> blocks) {

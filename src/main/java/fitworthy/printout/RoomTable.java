@@ -77,6 +77,15 @@ final class RoomTable {
                 .collect(Collectors.joining("; "));
     }
 
+    /** The question of a line, which the first line of several has. */
+    private String named(Line line) {
+        return lines.subList(0, lines.indexOf(line) + 1).stream()
+                .map(Line::question)
+                .filter(question -> !question.isEmpty())
+                .reduce((one, later) -> later)
+                .orElse("");
+    }
+
     /** Whether a line is one of the first, which are of the trailer where the sheet has one. */
     private static boolean isOfTrailer(Line line) {
         return line.question.equals(TRAILER) || line.question.isEmpty();
@@ -93,7 +102,7 @@ final class RoomTable {
                 List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
                         lines.stream()
                                 .dropWhile(RoomTable::isOfTrailer)
-                                .map(line -> Row.of(line.question, String.join(", ", line.loadings), line.answer))
+                                .map(line -> Row.of(named(line), String.join(", ", line.loadings), line.answer))
                                 .toList())
                 .unlessEmpty();
     }

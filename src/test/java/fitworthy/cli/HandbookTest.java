@@ -11,6 +11,7 @@ import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
 import fitworthy.printout.NuChecker;
+import fitworthy.document.Signs;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -70,7 +71,7 @@ class HandbookTest {
         book.practice().forEach((id, entry) -> {
             String values = between(text, "\n### " + id + ": " + entry.meaning(), "\n### ");
             for (DatedLimit.Value value : entry.values()) {
-                String cells = " | " + value.from() + " | " + value.value() + " | ";
+                String cells = " | " + value.from() + " | " + Signs.in(value.value()) + " | ";
                 String row = "| [" + value.region() + "](#region-" + value.region() + ")" + cells
                         + value.basis().value().words() + "; " + id.substring(0, id.indexOf('.')) + "/practice.yaml:";
                 String unconfirmed = "| [" + id + "](#" + id + ")" + cells + entry.meaning() + "; "

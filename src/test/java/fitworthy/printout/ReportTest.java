@@ -7,6 +7,7 @@ import fitworthy.Books;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Column;
 import fitworthy.document.Report.FindingBlock;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
@@ -187,6 +188,9 @@ public class ReportTest {
         Report report = Printed.scenario("overloaded").report();
         List<FindingBlock> some = blocks(report, "findings", FindingBlock.class);
         Table glance = blocks(report, "answer", Table.class).get(0);
+        List<Column> columns = new ArrayList<>(glance.columns());
+        // Numbers of four and five digits stand in one line.
+        columns.set(0, Column.text("No.", 8));
         List<Row> lines = new ArrayList<>();
         List<Block> many = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -206,7 +210,7 @@ public class ReportTest {
                 report.verdict(),
                 report.particulars(),
                 List.of(
-                        new Section("answer", "In short", List.of(new Table(glance.caption(), glance.columns(), lines))),
+                        new Section("answer", "In short", List.of(new Table(glance.caption(), columns, lines))),
                         new Section("findings", "Findings", many)));
     }
 
