@@ -190,8 +190,7 @@ final class Print implements Callable<Integer> {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
             Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
             Mending mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
-            return ReportWriter.report(
-                    advice, mending, alternatives, imprint, readers.readers, paper());
+            return ReportWriter.report(advice, mending, alternatives, imprint, readers.readers, paper());
         }
     }
 

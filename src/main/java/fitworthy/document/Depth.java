@@ -67,7 +67,9 @@ public final class Depth {
     /** Of a block. */
     public static double of(Block block) {
         if (block instanceof Paragraph paragraph) {
-            return BEHIND_TABLE + AROUND_PARAGRAPH + TEXT_LINE * Letters.regular().lines(paragraph.text(), TEXT, WIDTH);
+            return BEHIND_TABLE
+                    + AROUND_PARAGRAPH
+                    + TEXT_LINE * Letters.regular().lines(paragraph.text(), TEXT, WIDTH);
         }
         if (block instanceof Notice notice) {
             return NOTICE_AROUND + TEXT_LINE * Letters.bold().lines(notice.text(), TEXT, WIDTH - 20);
@@ -86,7 +88,8 @@ public final class Depth {
             return TEXT * 0.8 + facts(facts.facts());
         }
         if (block instanceof Table table) {
-            return table(table) + table.rows().stream().mapToDouble(row -> of(table, row)).sum();
+            return table(table)
+                    + table.rows().stream().mapToDouble(row -> of(table, row)).sum();
         }
         if (block instanceof Drawing drawing) {
             return drawing(drawing);
@@ -94,7 +97,8 @@ public final class Depth {
         if (block instanceof Signatures) {
             return SIGNATURES;
         }
-        throw new IllegalArgumentException("not on the first pages: " + block.getClass().getSimpleName());
+        throw new IllegalArgumentException(
+                "not on the first pages: " + block.getClass().getSimpleName());
     }
 
     private static double facts(List<Particular> facts) {
@@ -116,7 +120,8 @@ public final class Depth {
         return CAPTION_AROUND
                 + TEXT_LINE * Letters.bold().lines(table.caption(), TEXT, WIDTH)
                 + CELL_LINE * head
-                + CELL_AROUND + 2;
+                + CELL_AROUND
+                + 2;
     }
 
     /** A row of a table. */
@@ -132,7 +137,10 @@ public final class Depth {
                 lines = Math.max(
                         lines,
                         (row.sum() ? Letters.bold() : Letters.regular())
-                                .lines(row.cells().get(i) + more, CELL, room(table, table.columns().get(i))));
+                                .lines(
+                                        row.cells().get(i) + more,
+                                        CELL,
+                                        room(table, table.columns().get(i))));
             }
         }
         return CELL_LINE * lines + CELL_AROUND;

@@ -58,12 +58,11 @@ public final class MarkdownLayout {
         } else if (block instanceof Notice notice) {
             paragraph("**" + escaped(notice.text()) + "**");
         } else if (block instanceof Facts facts) {
-            facts.facts()
-                    .forEach(fact -> out.append("- ")
-                            .append(escaped(fact.name()))
-                            .append(": ")
-                            .append(escaped(fact.value()))
-                            .append('\n'));
+            facts.facts().forEach(fact -> out.append("- ")
+                    .append(escaped(fact.name()))
+                    .append(": ")
+                    .append(escaped(fact.value()))
+                    .append('\n'));
             out.append('\n');
         } else if (block instanceof Points points) {
             points.texts()
@@ -103,7 +102,11 @@ public final class MarkdownLayout {
     /** @param columns how many cells a row has, unless it names those after it */
     private void row(Row row, int columns) {
         if (row.isName() && columns > 1) {
-            out.append("| **").append(escaped(row.cells().get(0))).append("** ").append("| ".repeat(columns)).append("\n");
+            out.append("| **")
+                    .append(escaped(row.cells().get(0)))
+                    .append("** ")
+                    .append("| ".repeat(columns))
+                    .append("\n");
             return;
         }
         List<String> cells = new ArrayList<>(

@@ -65,8 +65,8 @@ final class Addressees {
             return said;
         }
         List<String> meant = words.of(said.substring(THE.length())).stream()
-                .flatMap(meaning -> fitments.stream()
-                        .filter(fitment -> meaning.kinds().equals(List.of(fitment.kind()))))
+                .flatMap(meaning ->
+                        fitments.stream().filter(fitment -> meaning.kinds().equals(List.of(fitment.kind()))))
                 .map(Fitment::name)
                 .toList();
         return meant.contains(subject) ? subject : meant.size() == 1 ? meant.get(0) : said;

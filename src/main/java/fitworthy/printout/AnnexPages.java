@@ -112,9 +112,7 @@ final class AnnexPages {
         points.add("How good the evidence is stands with every finding in full, from best to weakest: "
                 + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(
-                new Points(points),
-                new Notice(advice.book().cover().caution()),
-                new Facts(madeFrom(advice, imprint)));
+                new Points(points), new Notice(advice.book().cover().caution()), new Facts(madeFrom(advice, imprint)));
     }
 
     private static List<Particular> madeFrom(Advice advice, Imprint imprint) {

@@ -65,17 +65,18 @@ record Asked(Addressee whom, List<Point> points, List<Missing> missing) {
     /** All that advice asks, by whom: the parties in their order, makers of parts in that of the sheet. */
     static List<Asked> of(Advice advice) {
         Arrangement arrangement = Arrangement.of(advice);
-        Addressees addressees = new Addressees(
-                advice.sheet().planned(), advice.book().tables().shopWords());
+        Addressees addressees =
+                new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
         Map<Addressee, Asked> all = new LinkedHashMap<>();
-        arrangement.standing().forEach(finding -> finding.card().ask().forEach(ask -> of(
-                        addressees.asked(ask, finding.worst()), all)
-                .points
-                .add(new Point(finding, ask))));
+        arrangement.standing().forEach(finding -> finding.card()
+                .ask()
+                .forEach(ask ->
+                        of(addressees.asked(ask, finding.worst()), all).points.add(new Point(finding, ask))));
         for (MissingFigure figure : arrangement.figuresToBring()) {
             Party finder = Question.missing(figure).ask();
             figure.fields()
-                    .forEach(missing -> of(addressees.finder(finder, missing), all).missing.add(missing));
+                    .forEach(missing ->
+                            of(addressees.finder(finder, missing), all).missing.add(missing));
         }
         List<String> parts =
                 advice.sheet().fitments().stream().map(Fitment::name).toList();
@@ -112,8 +113,7 @@ record Asked(Addressee whom, List<Point> points, List<Missing> missing) {
         Map<String, String> things = new LinkedHashMap<>();
         points.stream()
                 .flatMap(Point::bring)
-                .forEach(thing ->
-                        things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
+                .forEach(thing -> things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
         return List.copyOf(things.values());
     }
 }

@@ -51,10 +51,16 @@ final class CertificateTables {
                 .unlessEmpty());
         blocks.addAll(new Table(
                         "Asked of engineer and authority",
-                        List.of(text("No.", 6), text("Finding", 34), text("Whom", 16), text("What", 24), text("Bring", 20)),
+                        List.of(
+                                text("No.", 6),
+                                text("Finding", 34),
+                                text("Whom", 16),
+                                text("What", 24),
+                                text("Bring", 20)),
                         ranked.stream()
                                 .flatMap(one -> one.group().card().ask().stream()
-                                        .filter(ask -> CERTIFYING.contains(ask.party().value()))
+                                        .filter(ask ->
+                                                CERTIFYING.contains(ask.party().value()))
                                         .map(ask -> asked(one, ask)))
                                 .toList())
                 .unlessEmpty());
@@ -75,9 +81,7 @@ final class CertificateTables {
         return Row.of(
                 certificate.name(),
                 certificate.covers().known() ? words(certificate.covers().value()) : "not known",
-                certificate.price() == null
-                        ? "not known"
-                        : certificate.price().toString());
+                certificate.price() == null ? "not known" : certificate.price().toString());
     }
 
     private static Row asked(Ranked one, Ask ask) {

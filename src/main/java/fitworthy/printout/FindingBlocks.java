@@ -111,8 +111,8 @@ final class FindingBlocks {
                         case HOUSE -> "the shop set this value for itself";
                         case MEMORY -> "look it up before you rely on it";
                         case COMMON_PRACTICE -> "it is no rule of law or of a maker: ask before you rely on it";
-                        case PUBLISHED_SECONDHAND -> "the published text itself was not read: look it up before you rely"
-                                + " on it";
+                        case PUBLISHED_SECONDHAND ->
+                            "the published text itself was not read: look it up before you rely" + " on it";
                         default -> "";
                     };
             if (!caution.isEmpty()) {
@@ -172,10 +172,12 @@ final class FindingBlocks {
         boolean plain = figures.rows().size() == 1 && figures.columns().size() == 2;
         if (plain) {
             List<String> cells = figures.rows().get(0).cells();
-            details.add(0, Detail.of(
-                    "Found",
-                    figures.columns().get(1).heading() + ": " + cells.get(1)
-                            + (cells.get(0).equals(ANY) ? "" : " (" + cells.get(0) + ")")));
+            details.add(
+                    0,
+                    Detail.of(
+                            "Found",
+                            figures.columns().get(1).heading() + ": " + cells.get(1)
+                                    + (cells.get(0).equals(ANY) ? "" : " (" + cells.get(0) + ")")));
         }
         return new FindingBlock(
                 one.number(),

@@ -23,7 +23,6 @@ final class FrontPages {
     /** How much of a page is filled where nothing more is begun on it. */
     private static final double FULL = 2 / 3.0;
 
-
     private final List<Section> sections;
     private final List<Drawing> pictures;
     private final List<Block> room;
@@ -48,9 +47,8 @@ final class FrontPages {
         List<Block> first = chosen.blocks;
         int told = chosen.told;
         double used = head + Depth.of(AnswerPage.HEADING, first);
-        List<Block> second =
-                new ArrayList<>(others.blocks(heads.subList(told, heads.size()), 2 * page - LOST - used
-                        - Depth.of(OthersPage.HEADING, List.of())));
+        List<Block> second = new ArrayList<>(others.blocks(
+                heads.subList(told, heads.size()), 2 * page - LOST - used - Depth.of(OthersPage.HEADING, List.of())));
         used += Depth.of(OthersPage.HEADING, second)
                 + signatures().stream().mapToDouble(Depth::of).sum();
         List<Drawing> left = new ArrayList<>();
@@ -113,7 +111,8 @@ final class FrontPages {
     /** Room to sign. */
     static List<Block> signatures() {
         return List.of(
-                new Paragraph("Read and talked through by those who sign. A signature does not turn advice into a certificate."),
+                new Paragraph(
+                        "Read and talked through by those who sign. A signature does not turn advice into a certificate."),
                 new Signatures(List.of("Builder", "Customer", "Engineer")));
     }
 }

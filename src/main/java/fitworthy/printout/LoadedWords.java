@@ -30,8 +30,8 @@ final class LoadedWords {
         if (arrangement.margins().isEmpty()) {
             return "Not checked: information missing.";
         }
-        boolean guessed =
-                arrangement.margins().stream().anyMatch(margin -> !margin.guessed().isEmpty());
+        boolean guessed = arrangement.margins().stream()
+                .anyMatch(margin -> !margin.guessed().isEmpty());
         boolean open = !Margin.waitsFor(arrangement.advice()).isEmpty();
         return (guessed ? "If the guesses hold, within" : "Within") + " every mass rating"
                 + (open ? " that could be checked; others lack information." : " checked, in every loading.");

@@ -62,9 +62,7 @@ final class RoomTable {
     void print(Page page) {
         page.wrapped(0, HEADING);
         for (Line line : lines) {
-            page.hanging(
-                    String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question),
-                    where(line) + line.answer);
+            page.hanging(String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question), where(line) + line.answer);
         }
         page.blank();
     }
@@ -98,8 +96,8 @@ final class RoomTable {
     /** The same as a table, without the heaviest trailer. */
     List<Block> blocks() {
         return new Table(
-                "Room left: each answer by itself, with all else as planned",
-                List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
+                        "Room left: each answer by itself, with all else as planned",
+                        List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
                         lines.stream()
                                 .dropWhile(RoomTable::isOfTrailer)
                                 .map(line -> Row.of(named(line), String.join(", ", line.loadings), line.answer))
@@ -110,14 +108,11 @@ final class RoomTable {
     /** A question; a loading that has no answer is left out. */
     private void add(String question, Function<InLoading, String> answer) {
         Map<String, List<String>> loadings = new LinkedHashMap<>();
-        room.loadings().forEach(loading -> loadings.computeIfAbsent(
-                        answer.apply(loading), none -> new ArrayList<>())
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(answer.apply(loading), none -> new ArrayList<>())
                 .add(loading.loading()));
         loadings.remove("");
-        loadings.forEach((text, names) -> lines.add(new Line(lines.stream()
-                        .anyMatch(line -> line.question.equals(question))
-                ? ""
-                : question, names, text)));
+        loadings.forEach((text, names) -> lines.add(new Line(
+                lines.stream().anyMatch(line -> line.question.equals(question)) ? "" : question, names, text)));
     }
 
     private String heaviest(Answer answer) {
@@ -138,7 +133,8 @@ final class RoomTable {
     }
 
     private static String step(Step step) {
-        return kilograms(Math.floor(step.most().value() + 1e-6)) + " (" + step.limit().words() + ")";
+        return kilograms(Math.floor(step.most().value() + 1e-6)) + " ("
+                + step.limit().words() + ")";
     }
 
     /** Place by place, the least first; places that come to the same together. */
@@ -174,9 +170,8 @@ final class RoomTable {
         if (loading.tanks().isEmpty()) {
             return "";
         }
-        List<Tank> bounded = loading.tanks().stream()
-                .filter(tank -> !isFull(tank))
-                .toList();
+        List<Tank> bounded =
+                loading.tanks().stream().filter(tank -> !isFull(tank)).toList();
         return bounded.isEmpty()
                 ? "each may be full"
                 : bounded.stream().map(RoomTable::tank).collect(Collectors.joining("; "))
@@ -218,9 +213,8 @@ final class RoomTable {
                             .collect(Collectors.joining(", "))
                     + " over " + over;
         }
-        String by = most.governs()
-                .map(step -> " (" + step.limit().words() + ")")
-                .orElse("");
+        String by =
+                most.governs().map(step -> " (" + step.limit().words() + ")").orElse("");
         return most.unknown().isEmpty()
                 ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by
                 : "not known"
@@ -230,10 +224,7 @@ final class RoomTable {
 
     private static String atMost(Answer answer) {
         return Wording.quantity(
-                answer.figured()
-                        .measure()
-                        .kind()
-                        .printed(answer.most().atMost().value(), -1),
+                answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
                 answer.figured().measure().kind());
     }
 

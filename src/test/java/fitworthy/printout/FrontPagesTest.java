@@ -78,15 +78,17 @@ class FrontPagesTest {
         String loadings = IntStream.range(0, 9)
                 .mapToObj(i -> "  - {name: Loading " + i + " of a long journey}\n")
                 .collect(Collectors.joining());
-        return Printed.of(
-                Sheets.read(Sheets.treeWith("fitments:\n" + parts + "cases:\n" + loadings)), readers, paper);
+        return Printed.of(Sheets.read(Sheets.treeWith("fitments:\n" + parts + "cases:\n" + loadings)), readers, paper);
     }
 
     @Test
     void twoPagesAreTwo() throws Exception {
         for (Paper paper : Paper.values()) {
             for (String name : Printed.SCENARIOS) {
-                twoPages(name + " on " + paper, Printed.scenario(name, Readers.CUSTOMER, paper).report(), paper);
+                twoPages(
+                        name + " on " + paper,
+                        Printed.scenario(name, Readers.CUSTOMER, paper).report(),
+                        paper);
             }
             twoPages("many on " + paper, many(Readers.CUSTOMER, paper).report(), paper);
         }
@@ -101,7 +103,12 @@ class FrontPagesTest {
     @Test
     void eachReaderGetsWhatIsAskedForAndNoMore() throws Exception {
         Map<String, List<Integer>> most = Map.of(
-                "touring", List.of(5, 25, 40, 32), "overloaded", List.of(5, 12, 20, 16), "weekender", List.of(4, 4, 8, 8));
+                "touring",
+                List.of(5, 25, 40, 32),
+                "overloaded",
+                List.of(5, 12, 20, 16),
+                "weekender",
+                List.of(4, 4, 8, 8));
         for (String name : Printed.SCENARIOS) {
             List<Integer> counts = new ArrayList<>();
             for (Readers readers : List.of(Readers.CUSTOMER, Readers.ANYBODY, Readers.WORKSHOP, Readers.ENGINEER)) {
@@ -169,9 +176,18 @@ class FrontPagesTest {
 
     @Test
     void secondPageTellsWhoActsWhatToBuyAndWhereToSign() throws Exception {
-        String page = pages(Printed.scenario("touring", Readers.CUSTOMER, Paper.A4).report(), Paper.A4)
+        String page = pages(
+                        Printed.scenario("touring", Readers.CUSTOMER, Paper.A4).report(), Paper.A4)
                 .get(1);
-        says(page, "by who acts", "The builder", "The insurer", "Worth knowing:", "Do not buy as planned", SIGN, "Signature");
+        says(
+                page,
+                "by who acts",
+                "The builder",
+                "The insurer",
+                "Worth knowing:",
+                "Do not buy as planned",
+                SIGN,
+                "Signature");
     }
 
     /** Ids, places in files and digests are for those who look a thing up, and stand in the annex. */
@@ -213,7 +229,8 @@ class FrontPagesTest {
                                 .filter(link -> !link.isEmpty())
                                 .forEach(told::add);
                     } else if (block instanceof Paragraph paragraph) {
-                        Matcher counted = Pattern.compile("And ([0-9]+) more in the annex").matcher(paragraph.text());
+                        Matcher counted = Pattern.compile("And ([0-9]+) more in the annex")
+                                .matcher(paragraph.text());
                         Matcher notes = Pattern.compile("[:;] ([0-9]+) ").matcher(paragraph.text());
                         while (paragraph.text().startsWith("Worth knowing") && notes.find()) {
                             told.add("finding-" + notes.group(1));
@@ -243,10 +260,11 @@ class FrontPagesTest {
                                 .bytes())) {
                     int last = document.getNumberOfPages() - 1;
                     if (ids(report).indexOf("pictures") == report.sections().size() - 1) {
-                        last = pages(report, Paper.A4).indexOf(pages(report, Paper.A4).stream()
-                                        .filter(text -> text.contains(" Pictures "))
-                                        .findFirst()
-                                        .orElseThrow())
+                        last = pages(report, Paper.A4)
+                                        .indexOf(pages(report, Paper.A4).stream()
+                                                .filter(text -> text.contains(" Pictures "))
+                                                .findFirst()
+                                                .orElseThrow())
                                 - 1;
                     }
                     List<String> empty = new ArrayList<>();

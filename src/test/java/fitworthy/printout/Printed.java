@@ -47,17 +47,21 @@ public record Printed(Advice advice, Report report) {
 
     /** The plain sheet with some of its text replaced. */
     public static Printed plain(String text) throws FaultsException {
-        return of(SheetReader.sheet(
-                NodeReader.read("plain.yaml", text, new ArrayList<>()),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>()), Readers.WORKSHOP, Paper.A4);
+        return of(
+                SheetReader.sheet(
+                        NodeReader.read("plain.yaml", text, new ArrayList<>()),
+                        Books.shipped().regions().keySet(),
+                        new ArrayList<>()),
+                Readers.WORKSHOP,
+                Paper.A4);
     }
 
     static Printed of(Sheet sheet, Readers readers, Paper paper) throws FaultsException {
         Advice advice = Adviser.advise(Books.engine(), sheet);
         return new Printed(
                 advice,
-                ReportWriter.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT, readers, paper));
+                ReportWriter.report(
+                        advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT, readers, paper));
     }
 
     /** A page read as XML, which it has to be for the PDF. */

@@ -168,8 +168,6 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
 
     /** What of a mass is on one axle, turned round. */
     private static String lever(Counted counted) {
-        return counted.front == counted.rear
-                ? ""
-                : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
+        return counted.front == counted.rear ? "" : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
     }
 }

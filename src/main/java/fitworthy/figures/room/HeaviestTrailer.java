@@ -95,8 +95,14 @@ final class HeaviestTrailer {
             Figure carried = plan.tables().tyreLoad(tyres.loadIndex()).times(tyres.count());
             onItsAxles(Limit.TRAILER_TYRES, Carrier.surely(passenger, carried));
         });
-        coupling(Limit.TOW_BAR_PLATE, plan.towBar().plate().trailer(), plan.towBar().plate().d());
-        coupling(Limit.TRAILER_COUPLING, trailer.coupling().trailer(), trailer.coupling().d());
+        coupling(
+                Limit.TOW_BAR_PLATE,
+                plan.towBar().plate().trailer(),
+                plan.towBar().plate().d());
+        coupling(
+                Limit.TRAILER_COUPLING,
+                trailer.coupling().trailer(),
+                trailer.coupling().d());
     }
 
     /** A plate states a mass or a D value, which goes by the greatest masses and not by the day's. */
@@ -113,8 +119,7 @@ final class HeaviestTrailer {
     }
 
     private void plain(Limit limit, Figure most) {
-        steps.add(Step.plain(
-                limit, most, new Working.Formula("heaviest = limit", List.of(in("limit", most, "kg")))));
+        steps.add(Step.plain(limit, most, new Working.Formula("heaviest = limit", List.of(in("limit", most, "kg")))));
     }
 
     private void onItsAxles(Limit limit, Figure most) {

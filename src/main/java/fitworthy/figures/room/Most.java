@@ -18,8 +18,8 @@ public record Most(List<Step> steps, List<Step> over, List<Step> unknown) {
     static Most of(List<Step> limits) {
         List<Step> steps = limits.stream()
                 .filter(limit -> limit.known() && limit.bounds())
-                .sorted(Comparator.comparingDouble(limit -> limit.left().value()
-                        / limit.takes().value()))
+                .sorted(Comparator.comparingDouble(
+                        limit -> limit.left().value() / limit.takes().value()))
                 .toList();
         double units = units(steps);
         return new Most(
@@ -36,9 +36,7 @@ public record Most(List<Step> steps, List<Step> over, List<Step> unknown) {
     private static double units(List<Step> steps) {
         return steps.isEmpty()
                 ? 0
-                : Math.max(
-                        0,
-                        steps.get(0).left().value() / steps.get(0).takes().value());
+                : Math.max(0, steps.get(0).left().value() / steps.get(0).takes().value());
     }
 
     /** The limit that governs; none where none bounds it. */

@@ -40,18 +40,21 @@ public final class RoomMeasures implements Topic {
     public static final MeasureKind ABOARD_LIMIT = MeasureKind.word(
                     "room.aboard-limit", "which limit governs what may be added there", Limit.class)
             .byLoading();
-    public static final MeasureKind FILL =
-            number("room.fill", "L", 0, "what may be in the tank with all else as planned").byLoading();
+    public static final MeasureKind FILL = number(
+                    "room.fill", "L", 0, "what may be in the tank with all else as planned")
+            .byLoading();
     public static final MeasureKind FILL_SHARE = number(
                     "room.fill-share", "%", 0, "how full the tank may be with all else as planned")
             .byLoading();
     public static final MeasureKind FILL_LIMIT = MeasureKind.word(
                     "room.fill-limit", "which limit governs how full the tank may be", Limit.class)
             .byLoading();
-    public static final MeasureKind RANGE =
-            number("room.range", "km", 0, "range on the fuel that the masses then allow").byLoading();
-    public static final MeasureKind RANGE_PLANNED =
-            number("room.range-planned", "km", 0, "range on the fuel as planned").byLoading();
+    public static final MeasureKind RANGE = number(
+                    "room.range", "km", 0, "range on the fuel that the masses then allow")
+            .byLoading();
+    public static final MeasureKind RANGE_PLANNED = number(
+                    "room.range-planned", "km", 0, "range on the fuel as planned")
+            .byLoading();
 
     /** What the subject of {@link #RANGE_PLANNED} is called. */
     public static final String FUEL = "fuel aboard";
@@ -59,15 +62,7 @@ public final class RoomMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
-                TRAILER,
-                TRAILER_LIMIT,
-                ABOARD,
-                ABOARD_LIMIT,
-                FILL,
-                FILL_SHARE,
-                FILL_LIMIT,
-                RANGE,
-                RANGE_PLANNED);
+                TRAILER, TRAILER_LIMIT, ABOARD, ABOARD_LIMIT, FILL, FILL_SHARE, FILL_LIMIT, RANGE, RANGE_PLANNED);
     }
 
     @Override
@@ -79,12 +74,13 @@ public final class RoomMeasures implements Topic {
         if (room.tanks().stream().anyMatch(TankRoom::feeds)) {
             Figure consumption = FuelRange.consumption(loading);
             measures.add(Measure.most(RANGE_PLANNED, FUEL, FuelRange.metres(FuelRange.aboard(loading), consumption))
-                    .worked(range(FuelRange.aboard(loading), consumption), loading.aboard("fuel", FuelRange.feeding(loading.plan()))));
+                    .worked(
+                            range(FuelRange.aboard(loading), consumption),
+                            loading.aboard("fuel", FuelRange.feeding(loading.plan()))));
         }
     }
 
-    private static void most(
-            MeasureKind kind, MeasureKind limit, String subject, Most most, List<Measure> measures) {
+    private static void most(MeasureKind kind, MeasureKind limit, String subject, Most most, List<Measure> measures) {
         measures.add(Measure.most(kind, subject, most.figure()).worked(workings(most)));
         measures.add(governing(limit, subject, most));
     }

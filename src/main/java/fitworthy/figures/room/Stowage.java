@@ -48,8 +48,7 @@ final class Stowage {
     }
 
     private List<Step> limits(Spot spot) {
-        List<Step> steps =
-                new ArrayList<>(carrier.steps(new Taken("most", spot.at(), Figure.of(1, 0), "", List.of())));
+        List<Step> steps = new ArrayList<>(carrier.steps(new Taken("most", spot.at(), Figure.of(1, 0), "", List.of())));
         if (!spot.roof().is(YesNo.NO)) {
             steps.add(onRoof(spot));
         }
@@ -90,8 +89,7 @@ final class Stowage {
     }
 
     private static Working left(Figure limit, Figure load) {
-        return new Working.Formula(
-                "left = limit - load", List.of(in("limit", limit, "kg"), in("load", load, "kg")));
+        return new Working.Formula("left = limit - load", List.of(in("limit", limit, "kg"), in("load", load, "kg")));
     }
 
     private List<Spot> spots() {
@@ -113,7 +111,8 @@ final class Stowage {
                 .forEach(row -> spots.add(new Spot(
                         "seats of "
                                 + String.join(
-                                        " and ", row.stream().map(Sheet.Person::name).toList()),
+                                        " and ",
+                                        row.stream().map(Sheet.Person::name).toList()),
                         plan.places().of(row.get(0)),
                         Choice.of(YesNo.NO),
                         Optional.empty())));
@@ -128,20 +127,16 @@ final class Stowage {
                     BodyDetails.Body body = (BodyDetails.Body) part.details();
                     spots.add(new Spot(
                             "middle of " + part.name(),
-                            new Point(
-                                    body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
+                            new Point(body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
                             Choice.of(YesNo.NO),
                             Optional.of(part)));
                 });
     }
 
     private void racks(List<Spot> spots) {
-        plan.fitments(Fitment.Kind.ROOF_RACK).stream()
-                .filter(loading::carries)
-                .forEach(rack -> plan.places()
-                        .of(rack)
-                        .ifPresent(at -> spots.add(new Spot(
-                                "on " + rack.name(), at, rack.roof(), Optional.empty()))));
+        plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
+                .of(rack)
+                .ifPresent(at -> spots.add(new Spot("on " + rack.name(), at, rack.roof(), Optional.empty()))));
     }
 
     /** Where a piece of cargo has its place, whether it is aboard or not. */
@@ -149,9 +144,6 @@ final class Stowage {
         plan.sheet().cargo().stream()
                 .filter(piece -> !loading.isOff(piece.in()))
                 .forEach(piece -> spots.add(new Spot(
-                        "beside " + piece.name(),
-                        plan.places().of(piece),
-                        Masses.onRoof(piece),
-                        Optional.empty())));
+                        "beside " + piece.name(), plan.places().of(piece), Masses.onRoof(piece), Optional.empty())));
     }
 }

@@ -129,8 +129,7 @@ final class Headroom {
         Measure first = limit.measures.get(0);
         boolean alone =
                 limit.measures.size() == 1 && (cases == 1 || first.getLoadCase().isEmpty());
-        List<List<String>> loadings =
-                limit.measures.stream().map(this::loading).toList();
+        List<List<String>> loadings = limit.measures.stream().map(this::loading).toList();
         double bars = loadings.stream().mapToDouble(lines -> lines.size() * ROW).sum();
         String rating = Double.isNaN(first.getLimit())
                 ? "limit not known"

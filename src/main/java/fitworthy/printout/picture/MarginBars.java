@@ -50,8 +50,7 @@ final class MarginBars {
         if (limits.isEmpty()) {
             return Optional.empty();
         }
-        MarginBars bars = new MarginBars(
-                advice.loadings().size() > 1, limits.size() > 6 ? 1 : MOST_LOADINGS);
+        MarginBars bars = new MarginBars(advice.loadings().size() > 1, limits.size() > 6 ? 1 : MOST_LOADINGS);
         limits.forEach(bars::limit);
         return Optional.of(bars.svg.picture("Margin to each limit, by loading", bars.words.toString(), bars.y));
     }

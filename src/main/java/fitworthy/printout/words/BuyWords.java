@@ -92,19 +92,22 @@ public final class BuyWords {
         Finding worst = finding.worst();
         String title = Wording.fill(finding.card().title(), worst);
         return finding.card().settledBy() == Settled.LESS_LOAD
-                ? title + ", " + worst.comparison().map(comparison -> margin(worst, comparison)).orElse("")
+                ? title + ", "
+                        + worst.comparison()
+                                .map(comparison -> margin(worst, comparison))
+                                .orElse("")
                 : title;
     }
 
     private static String margin(Finding finding, Comparison comparison) {
-        return Wording.margin(finding.judged(), comparison) + " (" + finding.judged().loadCase() + ")";
+        return Wording.margin(finding.judged(), comparison) + " ("
+                + finding.judged().loadCase() + ")";
     }
 
     /** What figures are, without what is said there of who is asked for them. */
     private static String meanings(List<Missing> figures) {
-        return figures(figures.stream()
-                .map(figure -> figure.meaning().split(";")[0])
-                .toList());
+        return figures(
+                figures.stream().map(figure -> figure.meaning().split(";")[0]).toList());
     }
 
     /** The first few names, and how many others there are. */
