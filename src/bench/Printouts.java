@@ -12,6 +12,7 @@ import fitworthy.document.Report.Table;
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.Readers;
 import fitworthy.printout.ReportWriter;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.SheetReader;
@@ -55,7 +56,9 @@ final class Printouts {
                         advice,
                         new Mending(List.of(), List.of(), 0, true),
                         Optional.empty(),
-                        new Imprint("sheet.yaml", "", "", "bench", time)),
+                        new Imprint("sheet.yaml", "", "", "bench", time),
+                        Readers.WORKSHOP,
+                        Paper.A4),
                 Integer.parseInt(args[0]));
         double before = processorSeconds();
         byte[] bytes = PdfLayout.of(report, Paper.A4, "bench", time).bytes();

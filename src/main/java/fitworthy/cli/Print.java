@@ -10,6 +10,7 @@ import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.Readers;
 import fitworthy.printout.ReportWriter;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
@@ -60,6 +61,20 @@ final class Print implements Callable<Integer> {
         }
     }
 
+    /** Those for whom it is printed, as typed. */
+    enum For {
+        anybody(Readers.ANYBODY),
+        customer(Readers.CUSTOMER),
+        workshop(Readers.WORKSHOP),
+        engineer(Readers.ENGINEER);
+
+        private final Readers readers;
+
+        For(Readers readers) {
+            this.readers = readers;
+        }
+    }
+
     private final CommandContext around;
 
     @Mixin
@@ -77,6 +92,15 @@ final class Print implements Callable<Integer> {
             defaultValue = "a4",
             description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
     private Size paper;
+
+    @Option(
+            names = "--for",
+            paramLabel = "WHOM",
+            defaultValue = "anybody",
+            description = "For whom: customer (two pages and the pictures), workshop (adds order of work, workings and"
+                    + " everything in order), engineer (leads with mass sheet, certificates and workings); anybody by"
+                    + " default: two pages and an annex.")
+    private For readers;
 
     @Option(
             names = "--as-printed-at",
@@ -156,7 +180,7 @@ final class Print implements Callable<Integer> {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
             Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
             Mending mending = Mender.mend(engine, read.tree(), read.sheet(), options.shelf(), limit, limit);
-            return ReportWriter.report(advice, mending, alternatives, imprint);
+            return ReportWriter.report(advice, mending, alternatives, imprint, readers.readers, paper.paper());
         }
     }
 

@@ -8,6 +8,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A report as one HTML file that needs nothing beside it. Every text is escaped; it is XML as well, for the PDF is made
@@ -17,6 +19,9 @@ public final class HtmlLayout {
 
     /** Stands for a letter that cannot be shown. */
     static final int UNKNOWN = 0xFFFD;
+
+    /** What stands between two tags. */
+    private static final Pattern READ = Pattern.compile("(?<=>)[^<>]+(?=<)");
 
     private HtmlLayout() {}
 
@@ -40,11 +45,26 @@ public final class HtmlLayout {
         TemplateEngine.createPrecompiled(
                         null, ContentType.Html, HtmlLayout.class.getClassLoader(), "fitworthy.document.template")
                 .render(template, Map.of("report", report, "style", resource("report.css") + more), html);
-        return clean(html.toString());
+        return printable(signed(html.toString()));
     }
 
-    /** Text without what XML cannot hold and without what turns the direction of the text after it. */
+    /** A page with the signs of print in what is read of it, and in nothing else. */
+    private static String signed(String html) {
+        int body = html.indexOf("<body>");
+        return html.substring(0, body)
+                + READ.matcher(html.substring(body))
+                        .replaceAll(text -> Matcher.quoteReplacement(Signs.in(text.group())));
+    }
+
+    /**
+     * Text without what XML cannot hold and without what turns the direction of the text after it, with the signs of
+     * print.
+     */
     public static String clean(String text) {
+        return printable(Signs.in(text));
+    }
+
+    private static String printable(String text) {
         StringBuilder clean = new StringBuilder(text.length());
         text.codePoints().forEach(letter -> {
             boolean turns = letter >= 0x202A && letter <= 0x202E || letter >= 0x2066 && letter <= 0x2069;

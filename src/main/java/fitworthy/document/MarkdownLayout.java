@@ -3,6 +3,7 @@ package fitworthy.document;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
 import fitworthy.document.Report.Column;
+import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Link;
 import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Notice;
@@ -74,6 +75,13 @@ public final class MarkdownLayout {
             paragraph(escaped(paragraph.text()));
         } else if (block instanceof Notice notice) {
             paragraph("**" + escaped(notice.text()) + "**");
+        } else if (block instanceof Facts facts) {
+            facts.facts().forEach(fact -> out.append("- ")
+                    .append(escaped(fact.name()))
+                    .append(": ")
+                    .append(escaped(fact.value()))
+                    .append('\n'));
+            out.append('\n');
         } else if (block instanceof Points points) {
             points.texts()
                     .forEach(text -> out.append("- ").append(escaped(text)).append('\n'));
@@ -106,7 +114,7 @@ public final class MarkdownLayout {
                     .map(MarkdownLayout::escaped)
                     .collect(CELLS));
             out.append("|").append("---|".repeat(table.columns().size())).append('\n');
-            table.rows().forEach(this::row);
+            table.rows().forEach(row -> row(row, table.columns().size()));
             out.append('\n');
         } else if (block instanceof Cited cited) {
             anchor("source-" + cited.id());
@@ -119,7 +127,16 @@ public final class MarkdownLayout {
         }
     }
 
-    private void row(Row row) {
+    /** @param columns how many cells a row has, unless it names those after it */
+    private void row(Row row, int columns) {
+        if (row.isName() && columns > 1) {
+            out.append("| **")
+                    .append(escaped(row.cells().get(0)))
+                    .append("** ")
+                    .append("| ".repeat(columns))
+                    .append("\n");
+            return;
+        }
         List<String> cells = new ArrayList<>(
                 row.cells().stream().map(MarkdownLayout::escaped).toList());
         cells.set(0, link(new Link(row.cells().get(0), row.link(), "")));
@@ -142,7 +159,8 @@ public final class MarkdownLayout {
 
     /** On one line, with a backslash before whatever Markdown or HTML would read as markup. */
     private static String escaped(String text) {
-        return text.replaceAll("\\s+", " ")
+        return Signs.in(text)
+                .replaceAll("\\s+", " ")
                 .replaceAll("([\\\\`*_\\[<|])", "\\\\$1")
                 .replace("&", "&amp;");
     }

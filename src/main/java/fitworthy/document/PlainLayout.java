@@ -2,6 +2,7 @@ package fitworthy.document;
 
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Cited;
+import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Link;
 import fitworthy.document.Report.Links;
 import fitworthy.document.Report.Notice;
@@ -60,6 +61,8 @@ public final class PlainLayout {
             page.wrapped(0, paragraph.text());
         } else if (block instanceof Notice notice) {
             page.wrapped(0, notice.text());
+        } else if (block instanceof Facts facts) {
+            facts.facts().forEach(fact -> page.hanging(fact.name() + ": ", fact.value()));
         } else if (block instanceof Points points) {
             points.texts().forEach(text -> page.hanging("- ", text));
         } else if (block instanceof Steps steps) {
@@ -102,12 +105,17 @@ public final class PlainLayout {
         for (int i = 0; i < last; i++) {
             int column = i;
             widths.add(table.rows().stream()
+                    .filter(row -> !row.isName())
                     .mapToInt(row -> row.cells().get(column).length())
                     .max()
                     .orElse(0));
         }
         boolean beside = widths.stream().mapToInt(width -> width + 2).sum() <= BESIDE;
         for (Row row : table.rows()) {
+            if (row.isName() && last > 0) {
+                page.wrapped(0, row.cells().get(0));
+                continue;
+            }
             StringBuilder first = new StringBuilder();
             for (int i = 0; i < last; i++) {
                 String cell = row.cells().get(i);

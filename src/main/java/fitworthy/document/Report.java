@@ -1,5 +1,6 @@
 package fitworthy.document;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -26,8 +27,13 @@ public record Report(
     /** A line of the title block. */
     public record Particular(String name, String value) {}
 
-    /** A section. @param id names it in links */
-    public record Section(String id, String heading, List<Block> blocks) {}
+    /** A section. @param id names it in links @param apart whether it begins on a page of its own */
+    public record Section(String id, String heading, List<Block> blocks, boolean apart) {
+
+        public Section(String id, String heading, List<Block> blocks) {
+            this(id, heading, blocks, false);
+        }
+    }
 
     /** A part of a section. */
     public sealed interface Block {}
@@ -43,6 +49,8 @@ public record Report(
 
     /** A numbered list. */
     public record Steps(List<String> texts) implements Block {}
+    /** Names with what is said of each. */
+    public record Facts(List<Particular> facts) implements Block {}
 
     /** Words that lead elsewhere in the report. @param to the id they lead to; empty where it is not in the report
      * @param after what follows them */
@@ -88,6 +96,23 @@ public record Report(
                     : columns.size() <= 4
                             ? "narrow"
                             : columns.stream().filter(Column::figure).count() > 1 ? "wide" : "list";
+        }
+
+        /** Whether it is wider than a telephone, so that it is scrolled sideways there. */
+        public boolean wide() {
+            return layout().equals("wide");
+        }
+
+        /** Its rows in groups, each of which begins with a row that names it; the first need not. */
+        public List<List<Row>> groups() {
+            List<List<Row>> groups = new ArrayList<>();
+            for (Row row : rows) {
+                if (groups.isEmpty() || row.isName()) {
+                    groups.add(new ArrayList<>());
+                }
+                groups.get(groups.size() - 1).add(row);
+            }
+            return groups;
         }
 
         /** The table, or nothing where it has no rows. */
@@ -136,6 +161,16 @@ public record Report(
 
         static Row sum(String... cells) {
             return new Row(List.of(cells), "", true);
+        }
+
+        /** What the rows after it are of. */
+        public static Row named(String group) {
+            return new Row(List.of(group), "", false);
+        }
+
+        /** Whether it names the rows after it: a single cell over the whole width. */
+        public boolean isName() {
+            return cells.size() == 1;
         }
     }
 

@@ -10,7 +10,9 @@ import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.document.Page;
 import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Particular;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
@@ -24,6 +26,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -33,6 +36,12 @@ final class BuyTable {
 
     private static final String NOTHING = "nothing";
     private static final String INDENT = "  ";
+
+    /** What is named in short. */
+    private static final int MOST_PARTS = 9;
+
+    private static final int MOST_REASONS = 12;
+    private static final int MOST_FIRST = 3;
 
     private BuyTable() {}
 
@@ -67,6 +76,10 @@ final class BuyTable {
         }
     }
 
+    private static String few(List<Part> parts) {
+        return Words.few(parts.stream().map(Part::name).toList(), MOST_PARTS);
+    }
+
     private static String names(List<Part> parts) {
         return parts.stream().map(Part::name).collect(Collectors.joining(", "));
     }
@@ -91,6 +104,56 @@ final class BuyTable {
                             list.unknown().stream().map(Missing::path).toList()));
         }
         return lines;
+    }
+
+    /** What can be ordered now, by its name; nothing where no part is to be bought. */
+    static Optional<String> now(Arrangement arrangement) {
+        BuyList list = BuyList.of(arrangement);
+        List<Part> now = list.parts(Decision.ORDER_NOW);
+        if (list.parts().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(now.isEmpty() ? "Nothing yet: page 2 says what each part waits for." : few(now) + ".");
+    }
+
+    /** The parts under each decision, those with the same first reason together; nothing where none is to be bought. */
+    static List<Block> inShort(Arrangement arrangement) {
+        BuyList list = BuyList.of(arrangement);
+        if (list.parts().isEmpty()) {
+            return List.of();
+        }
+        List<Particular> facts = new ArrayList<>();
+        List<String> first = first(list);
+        if (!first.isEmpty()) {
+            facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
+        }
+        for (Decision decision : Decision.values()) {
+            Map<String, List<Part>> byReason = list.parts(decision).stream()
+                    .collect(Collectors.groupingBy(
+                            part -> decision == Decision.ORDER_NOW ? "" : BuyWords.brief(part),
+                            LinkedHashMap::new,
+                            Collectors.toList()));
+            if (!byReason.isEmpty()) {
+                facts.add(new Particular(
+                        BuyWords.heading(decision),
+                        byReason.entrySet().stream()
+                                        .limit(MOST_REASONS)
+                                        .map(reason -> few(reason.getValue())
+                                                + (reason.getKey().isEmpty()
+                                                        ? ""
+                                                        : ": "
+                                                                + reason.getKey()
+                                                                        .substring(0, 1)
+                                                                        .toLowerCase(Locale.ROOT)
+                                                                + reason.getKey()
+                                                                        .substring(1)))
+                                        .collect(Collectors.joining(". "))
+                                + "."
+                                + (byReason.size() > MOST_REASONS ? " The annex names the others." : "")));
+            }
+        }
+        earliest(list).ifPresent(line -> facts.add(new Particular("Soonest", line)));
+        return List.of(new Subheading(3, "What to buy", ""), new Facts(facts));
     }
 
     /** A table of every part with its price and days, and why it is not ordered now. */

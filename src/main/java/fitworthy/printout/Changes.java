@@ -13,6 +13,7 @@ import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.SeverityWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
@@ -24,12 +25,17 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Changes that would clear the stops, and open choices side by side. */
 final class Changes {
+
+    /** Combinations that the first pages show. */
+    private static final int MOST_CHOICES = 4;
 
     private Changes() {}
 
@@ -82,6 +88,37 @@ final class Changes {
                                 ChangeWords.cleared(planned, offer, true),
                                 ChangeWords.effects(planned, offer)))
                         .toList());
+    }
+
+    /** The first of the offers, and the open choices, in a few lines. */
+    static List<Block> inShort(
+            Arrangement planned, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {
+        List<Block> blocks = new ArrayList<>();
+        mending.offers().stream()
+                .findFirst()
+                .ifPresent(offer -> blocks.add(new Paragraph("One way to clear the stops: "
+                        + offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")) + "."
+                        + (mending.offers().size() > 1
+                                ? " The annex has " + (mending.offers().size() - 1) + " more."
+                                : ""))));
+        alternatives.ifPresent(plans -> blocks.add(choices(plans)));
+        return blocks;
+    }
+
+    /** What each combination of the open choices comes to, the first few of them, in a sentence. */
+    private static Paragraph choices(Alternatives<ComparedPlan> alternatives) {
+        List<String> told = new ArrayList<>();
+        int all = alternatives.plans().size();
+        for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {
+            ComparedPlan plan = alternatives.plans().get(i).kept();
+            long stops = plan.found(Severity.STOP);
+            long changes = plan.found(Severity.CHANGE);
+            told.add(ChangeWords.choices(alternatives.plans().get(i), i).replace("; ", ", ") + " (" + stops + " "
+                    + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
+                    + SeverityWords.behind(changes, Severity.CHANGE) + ", " + TermsWords.price(plan.terms()) + ")");
+        }
+        return new Paragraph("Open choices: " + String.join("; ", told)
+                + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + ".");
     }
 
     private static Table ways(Mending mending) {

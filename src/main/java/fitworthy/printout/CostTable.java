@@ -12,6 +12,7 @@ import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.Wording;
+import fitworthy.source.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,9 @@ import java.util.stream.Collectors;
 
 /** What the plan costs, and what of it has no price. */
 final class CostTable {
+
+    /** Things without a price that are named in short. */
+    private static final int MOST = 5;
 
     private CostTable() {}
 
@@ -32,6 +36,15 @@ final class CostTable {
         page.hanging("Cost     ", sums(costs.total()) + " for parts and certificates, as far as they have a price.");
         notCounted(costs).forEach(line -> page.wrapped(9, line));
         page.blank();
+    }
+
+    /** The sum and what it does not hold, in sentences. */
+    static String inShort(Advice advice) {
+        Costs costs = Costs.of(advice);
+        return costs.isEmpty()
+                ? "Nothing is to be paid for."
+                : "Price: " + sums(costs.total()) + " for parts and certificates. "
+                        + String.join(" ", notCounted(costs, MOST));
     }
 
     /** The sums by group, then each certificate, then all of it. */
@@ -72,10 +85,15 @@ final class CostTable {
 
     /** What the sum does not hold, in a sentence each. */
     private static List<String> notCounted(Costs costs) {
+        return notCounted(costs, Integer.MAX_VALUE);
+    }
+
+    /** @param most how many things without a price are named */
+    private static List<String> notCounted(Costs costs, int most) {
         List<String> lines = new ArrayList<>();
         List<String> unpriced = costs.total().unpriced();
         if (!unpriced.isEmpty()) {
-            lines.add("Not counted, as the sheet has no price: " + String.join(", ", unpriced) + ".");
+            lines.add("Not counted, as the sheet has no price: " + Words.few(unpriced, most) + ".");
         }
         if (costs.worked()) {
             lines.add("Not counted: the workshop's time"

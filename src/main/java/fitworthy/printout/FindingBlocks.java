@@ -6,11 +6,11 @@ import static fitworthy.document.Report.Column.text;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
-import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Ranked;
 import fitworthy.book.Ask;
 import fitworthy.book.Basis;
 import fitworthy.book.Consequence;
@@ -20,14 +20,17 @@ import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Detail;
 import fitworthy.document.Report.FindingBlock;
+import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -35,32 +38,17 @@ import java.util.stream.Stream;
 /** Findings as blocks of a report. */
 final class FindingBlocks {
 
+    /** The loading of what does not depend on it. */
+    private static final String ANY = "any";
+
     private final Advice advice;
     private final Arrangement arrangement;
-    /** Worst first, by what comes of it among equals, and what is told under another right behind it. */
-    private final List<Placed> placed;
+    private final List<Ranked> ranked;
 
-    /** A finding and what it is sorted by: what comes of the one that it is told under, where that is as severe. */
-    private record Placed(Group<Finding> group, Consequence under) {
-
-        static Stream<Placed> of(Told told) {
-            return told.all()
-                    .map(group -> new Placed(
-                            group,
-                            (group.severity() == told.head().severity() ? told.head() : group)
-                                    .card()
-                                    .follows()));
-        }
-    }
-
-    FindingBlocks(Arrangement arrangement) {
+    FindingBlocks(Arrangement arrangement, List<Ranked> ranked) {
         this.advice = arrangement.advice();
         this.arrangement = arrangement;
-        this.placed = arrangement.told().stream()
-                .flatMap(Placed::of)
-                .sorted(Comparator.comparing((Placed one) -> one.group().severity())
-                        .thenComparing(Placed::under))
-                .toList();
+        this.ranked = ranked;
     }
 
     /** A severity as a report writes it. */
@@ -68,54 +56,70 @@ final class FindingBlocks {
         return Words.capital(Words.hyphenated(severity.name()));
     }
 
-    /** Every finding in a line. */
-    Table glance() {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < placed.size(); i++) {
-            Group<Finding> group = placed.get(i).group();
-            Finding worst = group.worst();
-            rows.add(new Row(
-                    List.of(
-                            String.valueOf(i + 1),
-                            word(group.severity()),
-                            title(group),
-                            worst.judged().subject(),
-                            worst.comparison()
-                                    .map(comparison -> Wording.margin(worst.judged(), comparison))
-                                    .orElse("-")),
-                    "finding-" + (i + 1),
-                    false));
-        }
-        return new Table(
-                "Findings at a glance",
-                List.of(
-                        text("No.", 6),
-                        text("Asks for", 10),
-                        text("Finding", 44),
-                        text("About", 21),
-                        figure("By how much", 19)),
-                rows);
+    /** How a finding is led to. */
+    static String link(Ranked finding) {
+        return "finding-" + finding.number();
     }
 
+    /** By how much, or a dash where nothing is compared. */
+    static String margin(Ranked finding) {
+        Finding worst = finding.group().worst();
+        return worst.comparison()
+                .map(comparison -> Wording.margin(worst.judged(), comparison))
+                .orElse("-");
+    }
+
+    /** All of them in full, with what is the same of many said once before. */
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
+        if (!ranked.isEmpty()) {
+            blocks.add(new Points(cautions()));
+        }
         String heading = "";
         Consequence under = null;
-        for (int i = 0; i < placed.size(); i++) {
-            Group<Finding> group = placed.get(i).group();
-            Severity severity = group.severity();
+        Map<Group<Finding>, Ranked> heads = heads();
+        for (Ranked one : ranked) {
+            Severity severity = one.group().severity();
             if (!word(severity).equals(heading)) {
                 heading = word(severity);
                 under = null;
                 blocks.add(new Subheading(3, heading + ": " + meaning(severity), mark(severity)));
             }
-            if (placed.get(i).under() != under) {
-                under = placed.get(i).under();
+            if (one.follows() != under) {
+                under = one.follows();
                 blocks.add(new Subheading(4, meaning(under), ""));
             }
-            blocks.add(finding(i + 1, group));
+            blocks.add(finding(one, heads));
         }
         return blocks;
+    }
+
+    /** What makes findings less sure than they look, each once. */
+    private List<String> cautions() {
+        Set<Basis> grades = ranked.stream()
+                .map(one -> one.group().worst())
+                .flatMap(finding -> Stream.concat(
+                        Stream.of(finding.judged().card().basis().value()),
+                        finding.practice().stream()
+                                .map(value -> value.entry().basis().value())))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Basis.class)));
+        List<String> cautions = new ArrayList<>(
+                List.of("Every finding is as good as the figures of the sheet: have them confirmed on the vehicle."));
+        grades.forEach(grade -> {
+            String caution =
+                    switch (grade) {
+                        case HOUSE -> "the shop set this value for itself";
+                        case MEMORY -> "look it up before you rely on it";
+                        case COMMON_PRACTICE -> "it is no rule of law or of a maker: ask before you rely on it";
+                        case PUBLISHED_SECONDHAND ->
+                            "the published text itself was not read: look it up before you rely" + " on it";
+                        default -> "";
+                    };
+            if (!caution.isEmpty()) {
+                cautions.add("Where a finding rests on '" + grade.words() + "', " + caution + ".");
+            }
+        });
+        return cautions;
     }
 
     private static String mark(Severity severity) {
@@ -141,14 +145,52 @@ final class FindingBlocks {
         };
     }
 
-    private String title(Group<Finding> group) {
+    /** What was found. */
+    String title(Group<Finding> group) {
         Finding worst = group.worst();
         return (group.isWaived() ? "Waived: " : "")
                 + GuessWords.before(arrangement, group)
                 + Wording.fill(worst.judged().card().title(), worst);
     }
 
-    private FindingBlock finding(int number, Group<Finding> group) {
+    /** What each finding that is told under another is told under. */
+    private Map<Group<Finding>, Ranked> heads() {
+        Map<Group<Finding>, Ranked> heads = new HashMap<>();
+        ranked.forEach(head -> head.told().forEach(group -> heads.put(group, head)));
+        return heads;
+    }
+
+    private FindingBlock finding(Ranked one, Map<Group<Finding>, Ranked> heads) {
+        Group<Finding> group = one.group();
+        Judged judged = group.worst().judged();
+        List<Detail> details = details(group);
+        Ranked head = heads.get(group);
+        if (head != one && details.removeAll(details(head.group()))) {
+            details.add(Detail.of("Else", "As told of finding " + head.number() + "."));
+        }
+        Table figures = figures(group);
+        boolean plain = figures.rows().size() == 1 && figures.columns().size() == 2;
+        if (plain) {
+            List<String> cells = figures.rows().get(0).cells();
+            details.add(
+                    0,
+                    Detail.of(
+                            "Found",
+                            figures.columns().get(1).heading() + ": " + cells.get(1)
+                                    + (cells.get(0).equals(ANY) ? "" : " (" + cells.get(0) + ")")));
+        }
+        return new FindingBlock(
+                one.number(),
+                mark(group.severity()),
+                judged.id(),
+                judged.rule().place().inBook(),
+                title(group),
+                plain ? new Table(figures.caption(), figures.columns(), List.of()) : figures,
+                details);
+    }
+
+    /** What is said of a finding, its figures aside. */
+    private List<Detail> details(Group<Finding> group) {
         Finding worst = group.worst();
         Judged judged = worst.judged();
         List<Detail> details = new ArrayList<>();
@@ -171,15 +213,13 @@ final class FindingBlocks {
                                         + cited(judged.card().sources())),
                                 worst.practice().stream().map(this::practice))
                         .toList()));
-        details.add(Detail.of("Caution", caution(group)));
-        return new FindingBlock(
-                number,
-                mark(group.severity()),
-                judged.id(),
-                judged.rule().place().inBook(),
-                title(group),
-                figures(group),
-                details);
+        if (group.outcomes().stream()
+                .anyMatch(finding ->
+                        finding.comparison().filter(Comparison::uncertain).isPresent())) {
+            details.add(Detail.of(
+                    "Caution", "The tolerance of the figures is larger than the margin and could turn this."));
+        }
+        return details;
     }
 
     private static String cited(List<String> sources) {
@@ -195,41 +235,13 @@ final class FindingBlocks {
                 + (entry.note().isEmpty() ? "" : ". " + entry.note());
     }
 
-    /** What makes this finding less sure than it looks, by its figures and by its evidence. */
-    private static String caution(Group<Finding> group) {
-        List<String> cautions = new ArrayList<>();
-        if (group.outcomes().stream()
-                .anyMatch(finding ->
-                        finding.comparison().filter(Comparison::uncertain).isPresent())) {
-            cautions.add("The tolerance of the figures is larger than the margin and could turn this.");
-        }
-        Finding worst = group.worst();
-        Set<Basis> grades = worst.practice().stream()
-                .map(value -> value.entry().basis().value())
-                .collect(Collectors.toSet());
-        grades.add(worst.judged().card().basis().value());
-        if (grades.contains(Basis.HOUSE)) {
-            cautions.add("It was held against a value that the shop set for itself.");
-        }
-        if (grades.contains(Basis.MEMORY)) {
-            cautions.add("Part of it was written from memory: look it up before you rely on it.");
-        } else if (grades.contains(Basis.COMMON_PRACTICE)) {
-            cautions.add("Common practice is no rule of law or of a maker: ask before you rely on it.");
-        } else if (grades.contains(Basis.PUBLISHED_SECONDHAND)) {
-            cautions.add("The published text itself was not read: look it up before you rely on it.");
-        }
-        return cautions.isEmpty()
-                ? "It is as good as the figures of the sheet: have them confirmed on the vehicle."
-                : String.join(" ", cautions);
-    }
-
     /** Value, limit and margin; loadings with the same figures share a row. */
     private static Table figures(Group<Finding> group) {
         Finding first = group.outcomes().get(0);
         List<Row> rows = new ArrayList<>();
         group.loadings(FindingBlocks::figures)
                 .forEach((figures, loadings) -> rows.add(Row.of(Stream.concat(
-                                Stream.of(loadings.get(0).isEmpty() ? "any" : String.join(", ", loadings)),
+                                Stream.of(loadings.get(0).isEmpty() ? ANY : String.join(", ", loadings)),
                                 figures.stream())
                         .toArray(String[]::new))));
         String meaning = Words.capital(first.judged().measure().kind().meaning());

@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
@@ -73,6 +74,32 @@ final class GuessWords {
         }
         int others = sorted.size() - named.size();
         return String.join(", ", named) + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "");
+    }
+
+    /** Which guesses of the sheet the advice rests on, those that most rests on first, in words of no sheet. */
+    static String restsOn(Arrangement arrangement) {
+        List<Missing> guesses = Stream.concat(
+                        arrangement.guessesToReplace().stream().map(MissingFigure::missing),
+                        arrangement.findings().stream().flatMap(finding -> arrangement.guesses(finding).stream()))
+                .distinct()
+                .toList();
+        if (guesses.isEmpty()) {
+            return "The advice rests on no guesses.";
+        }
+        int others = guesses.size() - NAMED;
+        return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess: " : " guesses: ")
+                + guesses.stream().limit(NAMED).map(GuessWords::plain).collect(Collectors.joining(", "))
+                + (others > 0 ? ", and " + others + (others == 1 ? " other." : " others.") : ".");
+    }
+
+    /** What a figure is and of what, without the name of its field. */
+    static String plain(Missing guess) {
+        String path = guess.path();
+        int from = path.indexOf('.');
+        int to = path.lastIndexOf('.');
+        return from < to && !path.startsWith("vehicle.")
+                ? path.substring(from + 1, to) + ": " + guess.meaning()
+                : guess.meaning();
     }
 
     private static String percent(double share) {

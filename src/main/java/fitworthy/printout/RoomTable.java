@@ -34,6 +34,7 @@ import java.util.stream.Collectors;
 final class RoomTable {
 
     private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
+    private static final String TRAILER = "Heaviest trailer";
     /** Columns of the question in the terminal. */
     private static final int QUESTION = 18;
 
@@ -47,7 +48,7 @@ final class RoomTable {
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
         this.trailer = advice.sheet().trailer();
-        add("Heaviest trailer", loading -> loading.trailer().map(this::heaviest).orElse(""));
+        add(TRAILER, loading -> loading.trailer().map(this::heaviest).orElse(""));
         add("People and cargo", RoomTable::aboard);
         add("Tanks", RoomTable::tanks);
         add("Range", RoomTable::range);
@@ -67,6 +68,28 @@ final class RoomTable {
         page.blank();
     }
 
+    /** What the heaviest trailer is, loading by loading; empty where the sheet has none. */
+    String heaviestTrailer() {
+        return lines.stream()
+                .takeWhile(RoomTable::isOfTrailer)
+                .map(line -> where(line) + line.answer)
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The question of a line, which the first line of several has. */
+    private String named(Line line) {
+        return lines.subList(0, lines.indexOf(line) + 1).stream()
+                .map(Line::question)
+                .filter(question -> !question.isEmpty())
+                .reduce((one, later) -> later)
+                .orElse("");
+    }
+
+    /** Whether a line is one of the first, which are of the trailer where the sheet has one. */
+    private static boolean isOfTrailer(Line line) {
+        return line.question.equals(TRAILER) || line.question.isEmpty();
+    }
+
     private String where(Line line) {
         return room.loadings().size() == 1 ? "" : loadings(line) + ": ";
     }
@@ -78,14 +101,16 @@ final class RoomTable {
                 : String.join(", ", line.loadings);
     }
 
-    /** The same as a table. */
+    /** The same as a table, without the heaviest trailer. */
     List<Block> blocks() {
-        return List.of(new Table(
-                "Room left: each answer by itself, with all else as planned",
-                List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
-                lines.stream()
-                        .map(line -> Row.of(line.question, loadings(line), line.answer))
-                        .toList()));
+        return new Table(
+                        "Room left: each answer by itself, with all else as planned",
+                        List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
+                        lines.stream()
+                                .dropWhile(RoomTable::isOfTrailer)
+                                .map(line -> Row.of(named(line), loadings(line), line.answer))
+                                .toList())
+                .unlessEmpty();
     }
 
     /** A question; a loading that has no answer is left out. */
@@ -227,7 +252,7 @@ final class RoomTable {
     }
 
     private static String fields(List<Missing> missing) {
-        return missing.stream().map(Missing::path).distinct().collect(Collectors.joining(", "));
+        return missing.stream().map(Missing::path).distinct().collect(Collectors.joining("; "));
     }
 
     private static String about(Figured figured) {

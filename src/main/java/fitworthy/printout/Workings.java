@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
-import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Ranked;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Worked;
 import fitworthy.figures.measure.Measure;
@@ -29,17 +29,17 @@ final class Workings {
     private Workings() {}
 
     /** How the figures of the findings were worked out, each measure once. */
-    static List<Block> blocks(List<Group<Finding>> groups) {
+    static List<Block> blocks(List<Ranked> ranked) {
         Map<Key, Measure> measures = new LinkedHashMap<>();
         Map<Key, Set<Integer>> numbers = new LinkedHashMap<>();
-        for (int i = 0; i < groups.size(); i++) {
-            for (Finding finding : groups.get(i).outcomes()) {
+        for (Ranked one : ranked) {
+            for (Finding finding : one.group().outcomes()) {
                 for (Measure measure : finding.evidence()) {
                     if (!measure.workings().isEmpty()) {
                         Key key = new Key(measure.getName(), measure.getSubject(), measure.getLoadCase());
                         measures.putIfAbsent(key, measure);
                         numbers.computeIfAbsent(key, none -> new LinkedHashSet<>())
-                                .add(i + 1);
+                                .add(one.number());
                     }
                 }
             }

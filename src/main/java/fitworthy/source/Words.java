@@ -25,6 +25,13 @@ public final class Words {
         return UNSEEN.matcher(text).replaceAll(" ");
     }
 
+    /** The first few names of a list, and how many more there are. */
+    public static String few(List<String> names, int most) {
+        return names.size() <= most
+                ? String.join(", ", names)
+                : String.join(", ", names.subList(0, most)) + " and " + (names.size() - most) + " more";
+    }
+
     /** The text on one line, cut where it is longer than {@code most} characters. */
     public static String shortened(String text, int most) {
         String oneLine = seen(text);

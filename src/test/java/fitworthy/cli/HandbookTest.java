@@ -10,6 +10,7 @@ import fitworthy.Books;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
+import fitworthy.document.Signs;
 import fitworthy.printout.NuChecker;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
@@ -70,7 +71,7 @@ class HandbookTest {
         book.practice().forEach((id, entry) -> {
             String values = between(text, "\n### " + id + ": " + entry.meaning(), "\n### ");
             for (DatedLimit.Value value : entry.values()) {
-                String cells = " | " + value.from() + " | " + value.value() + " | ";
+                String cells = " | " + value.from() + " | " + Signs.in(value.value()) + " | ";
                 String row = "| [" + value.region() + "](#region-" + value.region() + ")" + cells
                         + value.basis().value().words() + "; " + id.substring(0, id.indexOf('.')) + "/practice.yaml:";
                 String unconfirmed = "| [" + id + "](#" + id + ")" + cells + entry.meaning() + "; "

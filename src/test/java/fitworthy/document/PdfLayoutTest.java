@@ -38,7 +38,7 @@ import org.junit.jupiter.api.TestFactory;
 class PdfLayoutTest {
 
     /** What stands above and below the text of every page, in points. */
-    private static final double MARGIN = 50;
+    private static final double MARGIN = 40;
 
     private static PDDocument read(Report report, Paper paper) throws Exception {
         return Loader.loadPDF(PdfLayout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt())

@@ -9,6 +9,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
+import fitworthy.document.Paper;
 import fitworthy.search.Mender;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -62,7 +63,9 @@ class ManyPartsTest {
                 advice,
                 Mender.mend(Books.engine(), tree, advice.sheet(), () -> true, tried -> {}),
                 Optional.empty(),
-                new Imprint("sheet.yaml", "", "", "test", Instant.EPOCH)));
+                new Imprint("sheet.yaml", "", "", "test", Instant.EPOCH),
+                Readers.WORKSHOP,
+                Paper.A4));
         assertTrue(page.contains("Part " + (count - 1)));
         return THREADS.getCurrentThreadAllocatedBytes() - before;
     }

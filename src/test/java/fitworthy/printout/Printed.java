@@ -5,6 +5,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.document.HtmlLayout;
+import fitworthy.document.Paper;
 import fitworthy.document.Report;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
@@ -31,24 +32,36 @@ public record Printed(Advice advice, Report report) {
     public static final Imprint IMPRINT = new Imprint(
             "sheet.yaml", "0123456789abcdef".repeat(4), "", "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
 
+    /** A scenario with everything that can be printed of it. */
     public static Printed scenario(String name) throws FaultsException {
-        return of(SheetReader.sheet(
-                Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()));
+        return scenario(name, Readers.WORKSHOP, Paper.A4);
+    }
+
+    public static Printed scenario(String name, Readers readers, Paper paper) throws FaultsException {
+        return of(
+                SheetReader.sheet(
+                        Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()),
+                readers,
+                paper);
     }
 
     /** The plain sheet with some of its text replaced. */
     public static Printed plain(String text) throws FaultsException {
-        return of(SheetReader.sheet(
-                NodeReader.read("plain.yaml", text, new ArrayList<>()),
-                Books.shipped().regions().keySet(),
-                new ArrayList<>()));
+        return of(
+                SheetReader.sheet(
+                        NodeReader.read("plain.yaml", text, new ArrayList<>()),
+                        Books.shipped().regions().keySet(),
+                        new ArrayList<>()),
+                Readers.WORKSHOP,
+                Paper.A4);
     }
 
-    private static Printed of(Sheet sheet) throws FaultsException {
+    static Printed of(Sheet sheet, Readers readers, Paper paper) throws FaultsException {
         Advice advice = Adviser.advise(Books.engine(), sheet);
         return new Printed(
                 advice,
-                ReportWriter.report(advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT));
+                ReportWriter.report(
+                        advice, new Mending(List.of(), List.of(), 0, true), Optional.empty(), IMPRINT, readers, paper));
     }
 
     /** A page read as XML, which it has to be for the PDF. */
@@ -61,7 +74,10 @@ public record Printed(Advice advice, Report report) {
         return dense(xml(html).getElementsByTagName("body").item(0).getTextContent());
     }
 
-    /** The words that a page and a PDF both show: neither contents nor running line, nor letters in pictures. */
+    /**
+     * The words that a page and a PDF both show: neither contents nor running line, nor what is for telephones, nor
+     * letters in pictures.
+     */
     public static String shownWords(String html) throws Exception {
         Document page = xml(html);
         for (String name : List.of("nav", "svg")) {
@@ -69,6 +85,13 @@ public record Printed(Advice advice, Report report) {
                     each != null;
                     each = page.getElementsByTagName(name).item(0)) {
                 each.getParentNode().removeChild(each);
+            }
+        }
+        NodeList paragraphs = page.getElementsByTagName("p");
+        for (int i = paragraphs.getLength() - 1; i >= 0; i--) {
+            Element paragraph = (Element) paragraphs.item(i);
+            if (paragraph.getAttribute("class").equals("goes-on")) {
+                paragraph.getParentNode().removeChild(paragraph);
             }
         }
         NodeList spans = page.getElementsByTagName("span");

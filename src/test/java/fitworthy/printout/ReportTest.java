@@ -7,6 +7,7 @@ import fitworthy.Books;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Column;
 import fitworthy.document.Report.FindingBlock;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
@@ -186,16 +187,15 @@ public class ReportTest {
     public static Report many(int count) throws Exception {
         Report report = Printed.scenario("overloaded").report();
         List<FindingBlock> some = blocks(report, "findings", FindingBlock.class);
-        Table glance = blocks(report, "result", Table.class).stream()
-                .filter(each -> each.rows().size() == some.size()
-                        && each.rows().get(0).link().equals("finding-1"))
-                .findFirst()
-                .orElseThrow();
+        Table glance = blocks(report, "answer", Table.class).get(0);
+        List<Column> columns = new ArrayList<>(glance.columns());
+        // Numbers of four and five digits stand in one line.
+        columns.set(0, Column.text("No.", 8));
         List<Row> lines = new ArrayList<>();
         List<Block> many = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             List<String> cells =
-                    new ArrayList<>(glance.rows().get(i % some.size()).cells());
+                    new ArrayList<>(glance.rows().get(i % glance.rows().size()).cells());
             cells.set(0, String.valueOf(i + 1));
             lines.add(new Row(cells, "finding-" + (i + 1), false));
             FindingBlock each = some.get(i % some.size());
@@ -210,7 +210,7 @@ public class ReportTest {
                 report.verdict(),
                 report.particulars(),
                 List.of(
-                        new Section("result", "Result", List.of(new Table(glance.caption(), glance.columns(), lines))),
+                        new Section("answer", "In short", List.of(new Table(glance.caption(), columns, lines))),
                         new Section("findings", "Findings", many)));
     }
 

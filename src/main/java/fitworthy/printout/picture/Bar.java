@@ -46,10 +46,10 @@ final class Bar {
     /** What is left of the limit, or by how much it is passed. */
     static String left(Measure measure) {
         if (!measure.isKnown()) {
-            return "not assessed";
+            return "not checked";
         }
         String amount = Wording.quantity(Math.abs(measure.getHeadroom()), measure.kind());
-        return amount + (measure.getHeadroom() < 0 ? " over" : " left");
+        return amount + (measure.getHeadroom() < 0 ? " over" : " spare");
     }
 
     /** Whether the tolerance is large enough to turn the verdict. */

@@ -23,10 +23,13 @@ final class Headroom {
     private static final double MARGIN = 4;
     private static final double CASES = 134;
     private static final double BARS = 212;
-    private static final double BARS_WIDTH = 176;
-    private static final double SHARES = 418;
+    private static final double BARS_WIDTH = 164;
+    private static final double SHARES = 407;
     private static final double BAR = 8;
     private static final double ROW = 12;
+    /** A line of a limit's name. */
+    private static final double NAME = 10;
+
     private static final double MOST = 2;
     private static final int MOST_CASES = 6;
 
@@ -126,27 +129,32 @@ final class Headroom {
         Measure first = limit.measures.get(0);
         boolean alone =
                 limit.measures.size() == 1 && (cases == 1 || first.getLoadCase().isEmpty());
-        double height = Math.max(limit.measures.size() * ROW, alone ? ROW : 23);
+        List<List<String>> loadings = limit.measures.stream().map(this::loading).toList();
+        double bars = loadings.stream().mapToDouble(lines -> lines.size() * ROW).sum();
         String rating = Double.isNaN(first.getLimit())
                 ? "limit not known"
                 : "limit " + Wording.quantity(first.getLimit(), first.kind());
         double room = alone ? BARS - 12 - Lettering.width(rating, Svg.SMALL) : CASES - 4;
-        svg.bold(Svg.NORMAL, Anchor.START, MARGIN, top + 9, Lettering.fitted(limit.name, Svg.NORMAL, room - MARGIN));
+        List<String> name = Lettering.lines(limit.name, Svg.NORMAL, room - MARGIN);
+        double height = Math.max(bars, name.size() * NAME + (alone ? 2 : ROW + 1));
+        for (int i = 0; i < name.size(); i++) {
+            svg.bold(Svg.NORMAL, Anchor.START, MARGIN, top + 9 + i * NAME, name.get(i));
+        }
         if (alone) {
             svg.text(Svg.SMALL, Anchor.END, BARS - 4, top + 9, rating);
         } else {
-            svg.text(Svg.SMALL, Anchor.START, MARGIN, top + 19, rating);
+            svg.text(Svg.SMALL, Anchor.START, MARGIN, top + 9 + name.size() * NAME, rating);
         }
-        double y = top + (height - limit.measures.size() * ROW) / 2;
+        double y = top + (height - bars) / 2;
         for (int i = 0; i < limit.measures.size(); i++) {
             Measure measure = limit.measures.get(i);
-            if (cases > 1 && !measure.getLoadCase().isEmpty()) {
+            for (int line = 0; line < loadings.get(i).size(); line++) {
                 svg.text(
                         Svg.SMALL,
                         Anchor.END,
                         BARS - 4,
-                        y + BAR,
-                        Lettering.fitted(measure.getLoadCase(), Svg.SMALL, BARS - 4 - CASES));
+                        y + BAR + line * ROW,
+                        loadings.get(i).get(line));
             }
             String part = "limit-" + number + "-" + (i + 1);
             Bar.draw(svg, part, measure, BARS, y + 1, BARS_WIDTH, BAR, most);
@@ -164,9 +172,14 @@ final class Headroom {
                     Svg.WIDTH - MARGIN,
                     y + BAR,
                     Bar.left(measure));
-            y += ROW;
+            y += ROW * loadings.get(i).size();
         }
         return top + height + 4;
+    }
+
+    /** The name of a loading in lines; one that is empty where there is nothing to tell apart. */
+    private List<String> loading(Measure measure) {
+        return cases > 1 ? Lettering.lines(measure.getLoadCase(), Svg.SMALL, BARS - 4 - CASES) : List.of("");
     }
 
     private String description() {

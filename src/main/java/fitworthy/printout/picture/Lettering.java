@@ -1,6 +1,8 @@
 package fitworthy.printout.picture;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 
 /** How much room text takes, and text cut to the room there is. */
 final class Lettering {
@@ -82,6 +84,28 @@ final class Lettering {
             kept--;
         }
         return new String(letters, 0, kept).strip() + CUT;
+    }
+
+    /** The text in lines no wider than {@code width}; a longer word is broken. */
+    static List<String> lines(String text, double size, double width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : clean(text).strip().split(" +")) {
+            if (!line.isEmpty() && width(line + " " + word, size) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ");
+            for (int letter : word.codePoints().toArray()) {
+                if (width(line + Character.toString(letter), size) > width && !line.isEmpty()) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                line.appendCodePoint(letter);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     /** A name for running text, where a very long one would drown the rest. */

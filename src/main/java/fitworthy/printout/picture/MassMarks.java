@@ -233,23 +233,36 @@ final class MassMarks {
         int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
         double column = (Svg.WIDTH - 2 * SideScale.MARGIN + 10) / COLUMNS;
         svg.line(Pen.HAIR, SideScale.MARGIN, top, Svg.WIDTH - SideScale.MARGIN, top);
+        List<List<String>> names = lines.stream()
+                .map(line -> Lettering.lines(line.name(), Svg.SMALL, column - 15 - 10 - 34))
+                .toList();
+        double[] down = new double[rows + 1];
+        for (int row = 0; row < rows; row++) {
+            int tallest = 1;
+            for (int i = row; i < lines.size(); i += rows) {
+                tallest = Math.max(tallest, names.get(i).size());
+            }
+            down[row + 1] = down[row] + tallest * ROW;
+        }
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
             double x = SideScale.MARGIN + i / rows * column;
-            double y = top + 10 + i % rows * ROW;
+            double y = top + 10 + down[i % rows];
             boolean sum = line.id().equals(SUM);
             if (!line.number().isEmpty()) {
                 svg.text(Svg.SMALL, Anchor.END, x + 11, y, line.number());
             }
-            svg.text(
-                    sum ? SUM + "-name" : "",
-                    Svg.SMALL,
-                    Anchor.START,
-                    sum,
-                    Svg.BLACK,
-                    x + 15,
-                    y,
-                    Lettering.fitted(line.name(), Svg.SMALL, column - 15 - 10 - 34));
+            for (int part = 0; part < names.get(i).size(); part++) {
+                svg.text(
+                        sum ? SUM + "-name" : "",
+                        Svg.SMALL,
+                        Anchor.START,
+                        sum,
+                        Svg.BLACK,
+                        x + 15,
+                        y + part * ROW,
+                        names.get(i).get(part));
+            }
             svg.text(
                     line.id(),
                     Svg.SMALL,
@@ -260,7 +273,7 @@ final class MassMarks {
                     y,
                     line.mass().known() ? kilograms(line.mass().value()) : "? kg");
         }
-        return top + 10 + rows * ROW;
+        return top + 10 + down[rows];
     }
 
     private static String kilograms(double mass) {

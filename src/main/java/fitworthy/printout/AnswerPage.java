@@ -1,0 +1,132 @@
+package fitworthy.printout;
+
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Ranked;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Facts;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Particular;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.printout.picture.Pictures;
+import fitworthy.printout.words.Wording;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The first page: what is asked first, what to do first, the margin to each limit, and what it costs. */
+final class AnswerPage {
+
+    static final String HEADING = "In short";
+
+    private final Arrangement arrangement;
+    private final FindingBlocks findings;
+    private final Addressees addressees;
+    private final RoomTable room;
+
+    AnswerPage(Arrangement arrangement, FindingBlocks findings) {
+        this.arrangement = arrangement;
+        this.findings = findings;
+        this.addressees = new Addressees(
+                arrangement.advice().sheet().planned(),
+                arrangement.advice().book().tables().shopWords());
+        this.room = RoomTable.of(arrangement.advice());
+    }
+
+    /**
+     * @param heads the findings, worst first
+     * @param told how many of them are told with what to do
+     * @param brief whether to tell the first sentence of that alone
+     * @param withRoom whether the table of the room left stands here
+     */
+    List<Block> blocks(List<Ranked> heads, int told, boolean brief, boolean withRoom) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Facts(answers(heads)));
+        blocks.addAll(worst(heads.subList(0, told), brief).unlessEmpty());
+        Pictures.margins(arrangement.advice()).map(AnnexPages::drawing).ifPresent(blocks::add);
+        if (withRoom) {
+            blocks.addAll(room.blocks());
+        }
+        String waiting = MarginTable.waiting(arrangement.advice());
+        if (!waiting.isEmpty()) {
+            blocks.add(new Paragraph(waiting));
+        }
+        if (!HouseWords.looser(arrangement.advice()).isEmpty()) {
+            blocks.add(new Paragraph("On the word of "
+                    + arrangement.advice().book().house().page().shop() + ", "
+                    + HouseWords.looser(arrangement.advice()).size()
+                    + " limits or severities are looser than the book's. The annex lists them."));
+        }
+        blocks.add(new Paragraph(
+                (CostTable.inShort(arrangement.advice()) + " " + GuessWords.restsOn(arrangement)).strip()));
+        return blocks;
+    }
+
+    /** The table of the room left. */
+    List<Block> room() {
+        return room.blocks();
+    }
+
+    private List<Particular> answers(List<Ranked> heads) {
+        List<Particular> answers = new ArrayList<>();
+        answers.add(new Particular("Legal when loaded?", LoadedWords.legal(arrangement)));
+        answers.add(new Particular("Over by how much?", LoadedWords.over(arrangement)));
+        String trailer = room.heaviestTrailer();
+        if (!trailer.isEmpty()) {
+            answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
+        }
+        answers.add(new Particular("What first?", first(heads)));
+        BuyTable.now(arrangement).ifPresent(now -> answers.add(new Particular("Order today?", now)));
+        return answers;
+    }
+
+    private String first(List<Ranked> heads) {
+        return heads.isEmpty()
+                ? "Nothing was found that has to be done."
+                : firstSentence(Wording.remedy(heads.get(0).group().worst())) + " " + acts(heads.get(0)) + ".";
+    }
+
+    private Table worst(List<Ranked> worst, boolean brief) {
+        return new Table(
+                "The worst findings, and what to do",
+                List.of(
+                        text("No.", 4),
+                        text("Asks for", 8),
+                        text("Finding", 30),
+                        text("What to do", 43),
+                        text("Who acts", 15)),
+                worst.stream().map(one -> row(one, brief)).toList());
+    }
+
+    private Row row(Ranked one, boolean brief) {
+        String remedy = Wording.remedy(one.group().worst());
+        return new Row(
+                List.of(
+                        String.valueOf(one.number()),
+                        FindingBlocks.word(one.group().severity()),
+                        findings.title(one.group()) + OthersPage.under(one) + by(one),
+                        brief ? firstSentence(remedy) : remedy,
+                        acts(one)),
+                FindingBlocks.link(one),
+                false);
+    }
+
+    /** By how much, behind a title; nothing where nothing is compared. */
+    private static String by(Ranked one) {
+        String margin = FindingBlocks.margin(one);
+        return margin.equals("-") ? "" : ": " + margin;
+    }
+
+    private String acts(Ranked one) {
+        return Words.capital(addressees
+                .asked(one.group().card().ask().get(0), one.group().worst())
+                .words());
+    }
+
+    static String firstSentence(String text) {
+        int end = text.indexOf(". ");
+        return end < 0 ? text : text.substring(0, end + 1);
+    }
+}

@@ -1,0 +1,158 @@
+package fitworthy.printout;
+
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Ranked;
+import fitworthy.book.Party;
+import fitworthy.book.Severity;
+import fitworthy.document.Depth;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.printout.words.SeverityWords;
+import fitworthy.search.Alternatives;
+import fitworthy.search.Mender.Mending;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** The second page: every other finding in a line, by who acts, then what to buy, the choices, and room to sign. */
+final class OthersPage {
+
+    static final String HEADING = "What else, and who acts";
+
+    /** How many of the figures to bring are named. */
+    private static final int MOST_FIGURES = 3;
+
+    private final Arrangement arrangement;
+    private final FindingBlocks findings;
+    private final Mending mending;
+    private final Optional<Alternatives<ComparedPlan>> alternatives;
+
+    OthersPage(
+            Arrangement arrangement,
+            FindingBlocks findings,
+            Mending mending,
+            Optional<Alternatives<ComparedPlan>> alternatives) {
+        this.arrangement = arrangement;
+        this.findings = findings;
+        this.mending = mending;
+        this.alternatives = alternatives;
+    }
+
+    /**
+     * @param others the findings that the first page does not tell, worst first
+     * @param room how deep all of it may be
+     */
+    List<Block> blocks(List<Ranked> others, double room) {
+        List<Block> after = new ArrayList<>();
+        after.add(new Paragraph(open()));
+        after.addAll(BuyTable.inShort(arrangement));
+        after.addAll(Changes.inShort(arrangement, mending, alternatives));
+        double left = room
+                - FrontPages.signatures().stream().mapToDouble(Depth::of).sum()
+                - after.stream().mapToDouble(Depth::of).sum();
+        List<Block> blocks = new ArrayList<>(found(others, left));
+        blocks.addAll(after);
+        return blocks;
+    }
+
+    /** As many of them as fit, notes in less room where not all do, and how many more there are. */
+    private List<Block> found(List<Ranked> others, double room) {
+        if (others.isEmpty()) {
+            return List.of(new Paragraph("Nothing else was found."));
+        }
+        List<Ranked> asking = others.stream()
+                .filter(one -> one.group().severity() != Severity.NOTE)
+                .toList();
+        List<Ranked> notes = others.subList(asking.size(), others.size());
+        List<Block> blocks = told(others, List.of(), List.of());
+        for (int told = notes.size(); !fits(blocks, room) && told >= 0; told--) {
+            blocks = told(asking, notes.subList(0, told), notes.subList(told, notes.size()));
+        }
+        for (int told = asking.size(); !fits(blocks, room) && told > 0; told--) {
+            blocks = told(asking.subList(0, told), List.of(), others.subList(told, others.size()));
+        }
+        return blocks;
+    }
+
+    private static boolean fits(List<Block> blocks, double room) {
+        return blocks.stream().mapToDouble(Depth::of).sum() <= room;
+    }
+
+    private List<Block> told(List<Ranked> listed, List<Ranked> notes, List<Ranked> others) {
+        List<Block> blocks = new ArrayList<>(table(listed).unlessEmpty());
+        if (!notes.isEmpty()) {
+            blocks.add(new Paragraph("Worth knowing: "
+                    + notes.stream()
+                            .map(one -> one.number() + " " + findings.title(one.group()) + under(one))
+                            .collect(Collectors.joining("; "))
+                    + "."));
+        }
+        if (!others.isEmpty()) {
+            blocks.add(new Paragraph(more(others)));
+        }
+        return blocks;
+    }
+
+    private static String more(List<Ranked> more) {
+        Map<Severity, Long> counts = more.stream()
+                .collect(Collectors.groupingBy(one -> one.group().severity(), TreeMap::new, Collectors.counting()));
+        return "And " + more.size() + " more in the annex: "
+                + SeverityWords.list(severity -> counts.getOrDefault(severity, 0L)) + ".";
+    }
+
+    private Table table(List<Ranked> others) {
+        Map<Party, List<Ranked>> parties = others.stream()
+                .collect(Collectors.groupingBy(one -> Asked.actor(one.group()), TreeMap::new, Collectors.toList()));
+        List<Row> rows = new ArrayList<>();
+        parties.forEach((party, its) -> {
+            rows.add(Row.named(Words.capital(party.words())));
+            its.forEach(one -> rows.add(row(one)));
+        });
+        return new Table(
+                "Every other finding, by who acts on it",
+                List.of(text("No.", 5), text("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
+                rows);
+    }
+
+    private Row row(Ranked one) {
+        return new Row(
+                List.of(
+                        String.valueOf(one.number()),
+                        FindingBlocks.word(one.group().severity()),
+                        findings.title(one.group()) + under(one),
+                        FindingBlocks.margin(one)),
+                FindingBlocks.link(one),
+                false);
+    }
+
+    /** How many findings are told under one, in brackets. */
+    static String under(Ranked one) {
+        return one.under() == 0 ? "" : " (and " + one.under() + " more)";
+    }
+
+    /** What to bring before the rest can be checked, and how much is in order. */
+    private String open() {
+        List<String> parts = new ArrayList<>();
+        List<String> figures = arrangement.figuresToBring().stream()
+                .map(figure -> GuessWords.plain(figure.missing()))
+                .toList();
+        if (!figures.isEmpty()) {
+            int others = figures.size() - MOST_FIGURES;
+            parts.add("To be brought before everything can be checked: "
+                    + figures.stream().limit(MOST_FIGURES).collect(Collectors.joining("; "))
+                    + (others > 0 ? "; and " + others + " more" : "") + ".");
+        }
+        parts.add(arrangement.counts().met()
+                + (arrangement.counts().met() == 1 ? " check is in order." : " checks are in order."));
+        return String.join(" ", parts);
+    }
+}
