@@ -1,0 +1,232 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
+import fitworthy.advice.MissingFigure;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Question;
+import fitworthy.advice.Questions;
+import fitworthy.book.Severity;
+import fitworthy.document.Page;
+import fitworthy.printout.TextPrintout.Painter;
+import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.source.Words;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The answer first, then each finding in few lines: advice as plain text of a page or two, at most 80 columns wide. */
+public final class ShortPrintout {
+
+    private static final String ITEM = "- ";
+    private static final int INDENT = 2;
+    /** How many questions are printed. */
+    private static final int QUESTIONS = 5;
+    /** Characters of the parts that lack the same answer. */
+    private static final int MOST_NAMED = 100;
+
+    private final Page page;
+    private final Painter painter;
+
+    public ShortPrintout(PrintWriter out, Painter painter) {
+        this.page = new Page(out);
+        this.painter = painter;
+    }
+
+    /**
+     * Prints advice whose findings are no milder than {@code mildest}.
+     *
+     * @param questions those that it leaves
+     */
+    public void print(Advice advice, Questions questions, Severity mildest) {
+        Arrangement arrangement = Arrangement.of(advice);
+        title(advice);
+        page.rule();
+        page.wrapped(0, Verdict.loaded(advice));
+        page.wrapped(0, Verdict.of(arrangement));
+        page.blank();
+        MarginTable.print(page, arrangement);
+        section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
+        for (Severity severity : Severity.values()) {
+            findings(
+                    arrangement,
+                    severity,
+                    arrangement.told(mildest).stream()
+                            .filter(told -> told.head().severity() == severity)
+                            .toList());
+        }
+        section("WAIVERS THAT DO NOT COUNT", HouseWords.idle(advice));
+        section(HouseWords.othersHeading(advice), HouseWords.others(advice));
+        questions(questions, arrangement.counts());
+        page.rule();
+        more(arrangement.counts());
+        page.wrapped(0, advice.book().cover().caution());
+        page.flush();
+    }
+
+    private void title(Advice advice) {
+        page.wrapped(0, advice.sheet().title());
+        page.wrapped(
+                0,
+                joined(
+                        advice.sheet().vehicle().name(),
+                        advice.sheet().customer(),
+                        advice.sheet().quote()));
+        page.wrapped(
+                0,
+                joined(
+                        advice.book().regions().get(advice.sheet().region()).name(),
+                        advice.sheet().asOf().toString(),
+                        advice.book().cover().name() + " " + advice.book().cover().edition(),
+                        "content " + advice.book().hash()));
+        if (!HouseWords.house(advice).isEmpty()) {
+            page.wrapped(0, "House: " + HouseWords.house(advice));
+        }
+    }
+
+    private static String joined(String... words) {
+        return Arrays.stream(words).filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
+    }
+
+    /** A heading with a line for each entry; nothing where there is none. */
+    private void section(String heading, List<String> entries) {
+        if (!entries.isEmpty()) {
+            page.wrapped(0, heading);
+            entries.forEach(entry -> page.hanging(ITEM, entry));
+            page.blank();
+        }
+    }
+
+    private void findings(Arrangement arrangement, Severity severity, List<Told> all) {
+        if (all.isEmpty()) {
+            return;
+        }
+        page.line(painter.painted(
+                severity, all.size() + " " + SeverityWords.behind(all.size(), severity).toUpperCase(Locale.ROOT)));
+        all.forEach(told -> finding(arrangement, told));
+        page.blank();
+    }
+
+    private void finding(Arrangement arrangement, Told told) {
+        Group<Finding> group = told.head();
+        page.hanging(ITEM, headline(arrangement, group));
+        HouseWords.waivers(group).forEach(waiver -> page.wrapped(INDENT, waiver));
+        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
+        if (group.severity() != Severity.NOTE) {
+            page.wrapped(INDENT, whatToDo(group));
+            GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
+        }
+        under(arrangement, told.parts());
+    }
+
+    private static String headline(Arrangement arrangement, Group<Finding> group) {
+        return (group.isWaived() ? "Waived: " : "")
+                + GuessWords.before(arrangement, group)
+                + Wording.fill(group.card().title(), group.worst())
+                + " (" + group.id() + ")";
+    }
+
+    /** The figures of the worst loading and the order to the workshop. */
+    private static String whatToDo(Group<Finding> group) {
+        Finding worst = group.worst();
+        String figures = worst.comparison()
+                .map(comparison -> loading(group) + Wording.brief(worst.judged(), comparison) + ". ")
+                .orElse("");
+        return Words.capital(figures + "Do: " + Wording.order(worst));
+    }
+
+    private static String loading(Group<Finding> group) {
+        String loading = group.worst().judged().loadCase();
+        int others = group.outcomes().size() - 1;
+        return loading.isEmpty()
+                ? ""
+                : loading + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others")) + ": ";
+    }
+
+    /** What is listed under a finding, a line for each rule with the subjects it was found on. */
+    private void under(Arrangement arrangement, List<Group<Finding>> parts) {
+        Map<String, List<Group<Finding>>> byRule = new LinkedHashMap<>();
+        parts.forEach(part ->
+                byRule.computeIfAbsent(part.id(), none -> new ArrayList<>()).add(part));
+        byRule.values().forEach(same -> {
+            page.hanging("  + ", headline(arrangement, same.get(0)) + also(same));
+            same.forEach(part -> HouseWords.waivers(part).forEach(waiver -> page.wrapped(2 * INDENT, waiver)));
+        });
+    }
+
+    private static String also(List<Group<Finding>> same) {
+        return same.size() == 1
+                ? ""
+                : "; also: "
+                        + same.stream()
+                                .skip(1)
+                                .map(part -> part.worst().judged().subject())
+                                .collect(Collectors.joining(", "));
+    }
+
+    /** Those of most worth, how many answers are missing by who has them, and what rests on guesses. */
+    private void questions(Questions questions, Counts counts) {
+        List<Question> all = questions.questions();
+        if (!all.isEmpty()) {
+            page.line("ASK FIRST");
+            for (Question question : all.subList(0, Math.min(QUESTIONS, all.size()))) {
+                page.hanging(ITEM, question(question));
+            }
+        }
+        String missing = missing(questions);
+        if (!missing.isEmpty()) {
+            page.wrapped(0, Words.capital(Verdict.open(counts)) + " (" + missing + ").");
+        }
+        if (counts.held() > 0) {
+            page.wrapped(0, GuessWords.count(counts) + ".");
+        }
+        if (!all.isEmpty()) {
+            page.wrapped(0, "'fitworthy questions SHEET' lists them all.");
+        }
+        if (!all.isEmpty() || !missing.isEmpty()) {
+            page.blank();
+        }
+    }
+
+    private static String question(Question question) {
+        return Words.shortened(question.figure().field(), MOST_NAMED) + ": ask " + question.ask().words()
+                + " (" + SeverityWords.list(question.turns()::count) + ")";
+    }
+
+    /** How many answers each party has, and how many the rule book does not have. */
+    private static String missing(Questions questions) {
+        Map<String, Integer> byParty = new LinkedHashMap<>();
+        questions.questions().stream()
+                .filter(question -> question.state() != Question.State.GUESSED)
+                .forEach(question -> byParty.merge(
+                        question.ask().words(), question.figure().fields().size(), Integer::sum));
+        int gaps = questions.gaps().stream()
+                .map(MissingFigure::fields)
+                .mapToInt(List::size)
+                .sum();
+        List<String> parts = new ArrayList<>();
+        byParty.forEach((party, count) -> parts.add(count + " from " + party));
+        if (gaps > 0) {
+            parts.add(gaps + " not in the rule book");
+        }
+        return String.join(", ", parts);
+    }
+
+    private void more(Counts counts) {
+        page.wrapped(
+                0,
+                (counts.met() == 0
+                                ? ""
+                                : counts.met() + (counts.met() == 1 ? " check" : " checks") + " in order (--all). ")
+                        + "Reasons, whom to ask and sources: --full, or 'fitworthy explain SHEET ID'.");
+    }
+}
