@@ -1,5 +1,6 @@
 package fitworthy.advice;
 
+import fitworthy.book.Party;
 import fitworthy.quantity.Missing;
 import java.util.List;
 
@@ -36,6 +37,6 @@ public record Question(MissingFigure figure, State state, Stakes turns) {
 
     /** Whom to ask. */
     public Party ask() {
-        return Party.of(figure.missing().find());
+        return Finder.of(figure.missing());
     }
 }

@@ -43,9 +43,7 @@ public record Card(
                         needed = true,
                         example = "Leave out at least {margin}.")
                 String remedy,
-        @Field(
-                        value = "whom to ask, what, and what to bring; who comes first is asked first",
-                        needed = true)
+        @Field(value = "whom to ask, what, and what to bring; who comes first is asked first", needed = true)
                 List<Ask> ask,
         @Field("what is said otherwise in a region and those below it; the nearest region counts")
                 List<Regional> inRegion,

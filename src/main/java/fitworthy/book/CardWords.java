@@ -46,6 +46,10 @@ final class CardWords {
         placeholders(id, card, NodePath.of("met"), card.met());
         placeholders(id, card, NodePath.of("why"), card.why());
         placeholders(id, card, NodePath.of("remedy"), card.remedy());
+        if (card.ask().isEmpty()) {
+            faults.tell(
+                    id, "asks nobody", "ask: [{party: builder}], or whoever else decides or acts", NodePath.of("ask"));
+        }
         asked(id, card, NodePath.of("ask"), card.ask());
         for (int i = 0; i < card.inRegion().size(); i++) {
             Card.Regional own = card.inRegion().get(i);

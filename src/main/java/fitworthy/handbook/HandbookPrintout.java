@@ -9,6 +9,7 @@ import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.book.Source;
 import fitworthy.document.Json;
+import fitworthy.printout.JsonAsk;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.References;
 import fitworthy.source.FaultsException;
@@ -56,6 +57,7 @@ public final class HandbookPrintout {
             String met,
             String remedy,
             String ask,
+            List<JsonAsk> asks,
             List<OfPractice> practice,
             List<WrittenCase> fires,
             List<WrittenCase> metIn,
@@ -160,6 +162,7 @@ public final class HandbookPrintout {
                 card.met(),
                 card.remedy(),
                 Ask.words(card.ask()),
+                JsonAsk.all(card.ask(), text -> text),
                 references.values(Set.of(id)).stream()
                         .flatMap(practice -> book.practice().get(practice).values().stream()
                                 .map(value -> new OfPractice(practice, dated(practice, value))))

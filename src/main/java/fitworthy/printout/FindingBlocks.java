@@ -3,7 +3,6 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
-import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
@@ -12,6 +11,7 @@ import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.book.Ask;
 import fitworthy.book.Basis;
 import fitworthy.book.Consequence;
 import fitworthy.book.DatedLimit;

@@ -2,7 +2,6 @@ package fitworthy.printout;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
-import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.HouseUse;
@@ -16,6 +15,7 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Waiving;
+import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.Practice;
@@ -194,6 +194,7 @@ public final class JsonPrintout {
             String remedy,
             String why,
             String ask,
+            List<JsonAsk> asks,
             List<JsonGuess> guesses,
             List<Evidence> evidence,
             List<WrittenPractice> practice,
@@ -212,6 +213,7 @@ public final class JsonPrintout {
                     Wording.remedy(finding),
                     Wording.fill(judged.card().why(), finding),
                     Wording.fill(Ask.words(judged.card().ask()), finding),
+                    JsonAsk.all(judged.card().ask(), text -> Wording.fill(text, finding)),
                     guesses,
                     finding.evidence().stream().map(Evidence::of).toList(),
                     finding.practice().stream().map(WrittenPractice::of).toList(),

@@ -1,6 +1,5 @@
 package fitworthy.printout;
 
-import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
@@ -10,6 +9,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
+import fitworthy.book.Ask;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice;
 import fitworthy.book.Severity;

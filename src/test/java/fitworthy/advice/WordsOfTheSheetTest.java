@@ -3,8 +3,8 @@ package fitworthy.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.book.Ask;
 import fitworthy.Books;
+import fitworthy.book.Ask;
 import fitworthy.book.Card;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
@@ -123,6 +123,7 @@ class WordsOfTheSheetTest {
 
     private static Stream<String> texts(Outcome.Finding finding) {
         Card card = finding.judged().card();
-        return Stream.of(card.title(), card.why(), card.remedy(), Ask.words(card.ask())).map(text -> Wording.fill(text, finding));
+        return Stream.of(card.title(), card.why(), card.remedy(), Ask.words(card.ask()))
+                .map(text -> Wording.fill(text, finding));
     }
 }

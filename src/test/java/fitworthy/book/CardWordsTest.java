@@ -15,8 +15,15 @@ class CardWordsTest {
 
     private static final List<Ask> OFFICE = List.of(new Ask(Choice.of(Party.AUTHORITY), "", "", ""));
 
-
     private static Card card(String remedy, List<String> with, Card.Regional... own) {
+        return card(remedy, List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), with, own);
+    }
+
+    private static Card asking(Ask... asks) {
+        return card("Do.", List.of(asks), List.of());
+    }
+
+    private static Card card(String remedy, List<Ask> asks, List<String> with, Card.Regional... own) {
         return new Card(
                 "Too heavy",
                 Choice.of(Severity.STOP),
@@ -29,7 +36,7 @@ class CardWordsTest {
                 "Light enough",
                 "It breaks.",
                 remedy,
-                List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")),
+                asks,
                 List.of(own),
                 List.of(),
                 Choice.of(Basis.CALCULATION),
@@ -76,15 +83,47 @@ class CardWordsTest {
     }
 
     @Test
+    void thePlaceholdersOfWhatIsAskedStandForSomething() {
+        assertEquals(
+                List.of(),
+                faults(Map.of("a.one", asking(new Ask(Choice.of(Party.INSURER), "{subject}", "{margin}", "{value}")))));
+        assertEquals(
+                List.of(
+                        "a.one ask.2.bring the placeholder {valeu} stands for nothing",
+                        "a.one ask.2.of the placeholder {subjet} stands for nothing",
+                        "a.one ask.2.what the placeholder {margn} stands for nothing"),
+                faults(Map.of(
+                        "a.one",
+                        asking(OFFICE.get(0), new Ask(Choice.of(Party.INSURER), "{subjet}", "{margn}", "{valeu}")))));
+    }
+
+    @Test
+    void aCardAsksSomebody() {
+        assertEquals(List.of("a.one ask asks nobody"), faults(Map.of("a.one", asking())));
+    }
+
+    @Test
+    void whatIsAskedReadsAsASentence() {
+        assertEquals("The registering authority.", Ask.words(OFFICE));
+        assertEquals(
+                "The maker of the winch: what it pulls; bring its plate. The builder.",
+                Ask.words(List.of(
+                        new Ask(Choice.of(Party.PART_MAKER), "the winch", "what it pulls", "its plate"),
+                        new Ask(Choice.of(Party.BUILDER), "", "", ""))));
+    }
+
+    @Test
     void theWordsOfARegionAreThoseOfARegionThatThereIs() {
         assertEquals(
                 List.of(),
-                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("au-sa", "", "Take {margin}.", List.of())))));
+                faults(Map.of(
+                        "a.one", card("Do.", List.of(), new Card.Regional("au-sa", "", "Take {margin}.", List.of())))));
         assertEquals(
                 List.of(
                         "a.one in-region.1.region 'sa' is not a region",
                         "a.one in-region.1.remedy the placeholder {margn} stands for nothing"),
-                faults(Map.of("a.one", card("Do.", List.of(), new Card.Regional("sa", "", "Take {margn}.", List.of())))));
+                faults(Map.of(
+                        "a.one", card("Do.", List.of(), new Card.Regional("sa", "", "Take {margn}.", List.of())))));
     }
 
     @Test

@@ -218,21 +218,40 @@ class ChangesTest {
                 "  title: Too little water is left for a delay\n  severity: change\n",
                 "  title: Too little is left for a delay\n  severity: stop\n");
         edit(water("cards.yaml"), "then {limit} or more are left", "then {limit} are left");
-        edit(
-                water("cards.yaml"),
-                "  ask: The owner, what is really used a day; note it over one weekend.\n",
-                "  ask: The owner.\n  in-region:\n    - {region: au, ask: The owner and a ranger.}\n");
+        asking(old, "  ask:\n    - {party: customer, what: what is used a day}\n    - party: builder\n");
+        asking(
+                now,
+                """
+                \s ask:
+                \s   - {party: customer, what: what is really used a day, bring: a note of one weekend}
+                \s   - {party: part-maker, of: the tank}
+                \s in-region:
+                \s   - {region: au, ask: [{party: route, what: where water is}]}
+                """);
         List<String> told = told();
         assertEquals(1, told.size(), told.toString());
         for (String part : List.of(
                 "card changed water.no-reserve  : ",
                 "severity change>stop",
                 "title Too little water is left for a delay>Too little is left for a delay",
-                "in-region au ask ->The owner and a ranger.",
+                "ask 1 what what is used a day>what is really used a day",
+                "ask 1 bring ->a note of one weekend",
+                "ask 2 party builder>part-maker",
+                "ask 2 of ->the tank",
+                "in-region au ask 1 party ->route",
+                "in-region au ask 1 what ->where water is",
                 "remedy Set out with {water.reserve-needed}, then {limit} or more")) {
             assertTrue(told.get(0).contains(part), told.get(0));
         }
         changes().printed(1).says("- severity: stop (before: change)");
+    }
+
+    /** Puts what the card of water.no-reserve asks in place of what it asks. */
+    private static void asking(Path book, String ask) throws IOException {
+        Path page = book.resolve("water/cards.yaml");
+        String before = Files.readString(page);
+        int from = before.indexOf("  ask:\n", before.indexOf("water.no-reserve:"));
+        Files.writeString(page, before.substring(0, from) + ask + before.substring(before.indexOf("  basis:", from)));
     }
 
     /** Which side is allowed is at-most where it is left out. */

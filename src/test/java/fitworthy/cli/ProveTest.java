@@ -338,6 +338,16 @@ class ProveTest {
     }
 
     @Test
+    void aPartyThatIsNoneIsToldWithThoseThatThereAre() throws IOException {
+        Ran ran = with("water/cards.yaml", "    - party: builder", "    - party: bilder", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(
+                ran.err().contains("party: is 'bilder', which is not one of the answers (did you mean 'builder'?)")
+                        && ran.err().contains("right: party: one of customer, builder, part-maker,"),
+                ran.err());
+    }
+
+    @Test
     void aCardThatSaysTheSameInBothCasesIsRemindedOf() throws IOException {
         with(
                         "water/cards.yaml",

@@ -69,7 +69,7 @@ class QuestionsTest {
         answered()
                 .says("Decides 1 change: whether \"Rating kit has no approval")
                 .says("Decides 4 to confirm; first whether")
-                .says("Find it: the kit's approval papers. Ask: its maker or whoever sells it.")
+                .says("Find it: the kit's approval papers. Ask: the maker or supplier of the part.")
                 .says("nobody has to bring them: 3 values (--all lists them).");
     }
 
@@ -152,7 +152,7 @@ class QuestionsTest {
         assertEquals(4, first.get("fields").size());
         assertEquals(4, first.at("/turns/confirm").asInt());
         assertEquals("missing", first.get("state").asText());
-        assertEquals("maker", first.get("ask").asText());
+        assertEquals("part-maker", first.get("ask").asText());
         assertEquals("paperwork.statement-missing", first.at("/worst/id").asText());
         assertEquals(3, json.get("gaps-of-the-book").size());
     }

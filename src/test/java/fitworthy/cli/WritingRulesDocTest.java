@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.book.Ask;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
+import fitworthy.book.Party;
 import fitworthy.book.Source;
 import fitworthy.proof.Cases;
+import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.RecordSchema;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -68,6 +71,9 @@ class WritingRulesDocTest {
     @Test
     void everyFieldIsExplained() throws IOException {
         assertEquals(fields(Card.class), rows("cards.yaml"));
+        Set<String> ofAsk = fields(Ask.class);
+        ofAsk.addAll(ChoiceWords.of(Party.class));
+        assertEquals(ofAsk, rows("ask"));
         assertEquals(fields(DatedLimit.class, DatedLimit.Value.class), rows("practice.yaml"));
         assertEquals(fields(Source.class), rows("sources.yaml"));
         Set<String> ofCase = fields(Cases.Text.class);

@@ -1,12 +1,12 @@
 package fitworthy.printout;
 
-import fitworthy.book.Ask;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Met;
+import fitworthy.book.Ask;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.order.WorkOrder;
@@ -119,7 +119,9 @@ final class Expected {
                 .orElseThrow();
         Judged judged = worst.judged();
         for (String each : List.of(
-                judged.card().title(), judged.card().why(), Ask.words(judged.card().ask()))) {
+                judged.card().title(),
+                judged.card().why(),
+                Ask.words(judged.card().ask()))) {
             texts.add(Wording.fill(each, worst));
         }
         texts.add(Wording.remedy(worst));
