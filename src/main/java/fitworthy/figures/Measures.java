@@ -18,6 +18,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.radio.RadioMeasures;
 import fitworthy.figures.recovery.RecoveryMeasures;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.figures.suspension.SuspensionMeasures;
 import fitworthy.figures.towing.TowingMeasures;
 import fitworthy.figures.tyres.TyreMeasures;
@@ -47,7 +48,8 @@ public final class Measures {
             new BodyMeasures(),
             new PaperworkMeasures(),
             new OrderMeasures(),
-            new AcrossMeasures());
+            new AcrossMeasures(),
+            new RoomMeasures());
 
     private Measures() {}
 

@@ -58,6 +58,7 @@ public final class JsonPrintout {
             String worst,
             JsonCounts.Checks counts,
             JsonCounts.Headings headings,
+            List<JsonRoom> room,
             List<WrittenFinding> findings,
             List<WrittenMet> met,
             List<WrittenHeld> inOrderIfGuessesHold,
@@ -82,6 +83,7 @@ public final class JsonPrintout {
                     advice.worstWord(),
                     JsonCounts.Checks.of(arrangement.counts()),
                     JsonCounts.Headings.of(arrangement.headings()),
+                    JsonRoom.all(advice),
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)

@@ -160,6 +160,7 @@ public final class ReportWriter {
         if (!waiting.isEmpty()) {
             blocks.add(new Paragraph(waiting));
         }
+        blocks.addAll(RoomTable.of(advice).blocks());
         blocks.addAll(findings.glance().unlessEmpty());
         points("Waivers that do not count", HouseWords.idle(advice), blocks);
         if (!advice.book().house().isNone()) {

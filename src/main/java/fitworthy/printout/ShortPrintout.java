@@ -55,6 +55,7 @@ public final class ShortPrintout {
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();
         MarginTable.print(page, arrangement);
+        RoomTable.of(advice).print(page);
         section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
         for (Severity severity : Severity.values()) {
             findings(
@@ -118,21 +119,25 @@ public final class ShortPrintout {
 
     private void finding(Arrangement arrangement, Told told) {
         Group<Finding> group = told.head();
-        page.hanging(ITEM, headline(arrangement, group));
+        boolean note = group.severity() == Severity.NOTE;
+        page.hanging(ITEM, headline(arrangement, group) + (note ? id(group) : ""));
+        if (!note) {
+            page.wrapped(INDENT, whatToDo(group) + id(group));
+        }
         HouseWords.waivers(group).forEach(waiver -> page.wrapped(INDENT, waiver));
         HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
-        if (group.severity() != Severity.NOTE) {
-            page.wrapped(INDENT, whatToDo(group));
-            GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
-        }
+        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
         under(arrangement, told.parts());
     }
 
     private static String headline(Arrangement arrangement, Group<Finding> group) {
         return (group.isWaived() ? "Waived: " : "")
                 + GuessWords.before(arrangement, group)
-                + Wording.fill(group.card().title(), group.worst())
-                + " (" + group.id() + ")";
+                + Wording.fill(group.card().title(), group.worst());
+    }
+
+    private static String id(Group<Finding> group) {
+        return " [" + group.id() + "]";
     }
 
     /** The figures of the worst loading and the order to the workshop. */
@@ -158,7 +163,7 @@ public final class ShortPrintout {
         parts.forEach(part ->
                 byRule.computeIfAbsent(part.id(), none -> new ArrayList<>()).add(part));
         byRule.values().forEach(same -> {
-            page.hanging("  + ", headline(arrangement, same.get(0)) + also(same));
+            page.hanging("  + ", headline(arrangement, same.get(0)) + also(same) + id(same.get(0)));
             same.forEach(part -> HouseWords.waivers(part).forEach(waiver -> page.wrapped(2 * INDENT, waiver)));
         });
     }

@@ -112,6 +112,7 @@ public final class TextPrintout {
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();
         MarginTable.print(page, arrangement);
+        RoomTable.of(advice).print(page);
     }
 
     private void field(String name, String value) {

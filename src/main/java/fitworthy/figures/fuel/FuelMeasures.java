@@ -9,13 +9,12 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
-import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
@@ -141,17 +140,9 @@ public final class FuelMeasures implements Topic {
         if (!loading.setsOut()) {
             return;
         }
-        Engine engine = loading.plan().vehicle().engine();
-        Figure consumption = loading.towing() ? engine.consumptionTowing() : engine.consumption();
-        List<Tank> tanks = loading.plan().sheet().tanks().stream()
-                .filter(tank -> feeds(tank, engine))
-                .toList();
-        Figure litres = !engine.fuel().known()
-                ? Figure.missing(engine.fuel().missing())
-                : tanks.stream()
-                        .map(tank -> Liquids.litres(tank, loading.fill(tank)))
-                        .reduce(Figure::plus)
-                        .orElse(Figure.missing(new Missing("tanks", "a tank with the engine's fuel", "the handbook")));
+        Figure consumption = FuelRange.consumption(loading);
+        List<Tank> tanks = FuelRange.feeding(loading.plan());
+        Figure litres = FuelRange.aboard(loading);
         measures.add(Measure.of(
                         LEG,
                         "fuel aboard",
@@ -170,19 +161,8 @@ public final class FuelMeasures implements Topic {
                         in("consumption", consumption, "L/100km")));
     }
 
-    /** Whether a tank holds fuel that the engine can burn and gives it to the engine. */
-    private static boolean feeds(Tank tank, Engine engine) {
-        return engine.fuel().known()
-                && holds(tank, engine.fuel().value())
-                && !tank.builtIn().feedsEngine().is(YesNo.NO);
-    }
-
     private static boolean isFuel(Tank tank) {
         return tank.liquid().is(Tank.Liquid.DIESEL) || tank.liquid().is(Tank.Liquid.PETROL);
-    }
-
-    private static boolean holds(Tank tank, Engine.Fuel fuel) {
-        return tank.liquid().is(fuel == Engine.Fuel.DIESEL ? Tank.Liquid.DIESEL : Tank.Liquid.PETROL);
     }
 
     /** A planned tank of another fuel may be meant for a stove: that is asked before it is called a mistake. */
@@ -190,7 +170,7 @@ public final class FuelMeasures implements Topic {
         if (!engine.fuel().known()) {
             return Choice.missing(engine.fuel().missing());
         }
-        if (holds(tank, engine.fuel().value())) {
+        if (FuelRange.holds(tank, engine.fuel().value())) {
             return Choice.of(YesNo.YES);
         }
         boolean feeds =

@@ -15,15 +15,14 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.RoofLoad;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -156,28 +155,14 @@ public final class LoadMeasures implements Topic {
         }
     }
 
-    /** What is carried on the roof, with what was on it when the vehicle was weighed, wherever along it that is. */
     private static void roof(Loading loading, List<Measure> measures) {
-        List<Working.Input> loads = new ArrayList<>();
-        List<Choice<YesNo>> told = new ArrayList<>();
-        loading.masses().stream().filter(mass -> !mass.roof().is(YesNo.NO)).forEach(mass -> {
-            loads.add(in(mass.name(), mass.mass(), "kg"));
-            told.add(mass.roof());
-        });
-        Masses.unplaced(loading.plan()).stream()
-                .filter(part -> part.roof().is(YesNo.YES)
-                        || part.kind() == Fitment.Kind.ROOF_RACK && !part.roof().is(YesNo.NO))
-                .forEach(part -> {
-                    loads.add(in(part.name(), part.mass().exact(), "kg"));
-                    told.add(part.roof());
-                });
-        loads.stream()
-                .map(Working.Input::figure)
-                .reduce(Figure::plus)
-                .ifPresent(load -> measures.add(
-                        Measure.of(ROOF, "roof", load, loading.plan().ratings().roof())
-                                .worked(new Working.Sum("load", loads))
-                                .given(told.toArray(Choice<?>[]::new))));
+        RoofLoad roof = RoofLoad.of(loading);
+        if (!roof.loads().isEmpty()) {
+            measures.add(Measure.of(
+                            ROOF, "roof", roof.sum(), loading.plan().ratings().roof())
+                    .worked(new Working.Sum("load", roof.loads()))
+                    .given(roof.told().toArray(Choice<?>[]::new)));
+        }
     }
 
     private static void towing(Loading loading, List<Measure> measures) {

@@ -24,7 +24,17 @@ public final class Liquids {
 
     /** Mass in kg of a tank's liquid at a fill from 0 to 1. */
     public static Figure mass(Tank tank, Figure fill) {
-        return litres(tank, fill).times(tank.density().or(density(tank.liquid().value())));
+        return litres(tank, fill).times(densityOf(tank));
+    }
+
+    /** Density in kg/L of what a tank holds: as the sheet gives it, else the usual one. */
+    public static Figure densityOf(Tank tank) {
+        return tank.density().or(density(tank.liquid().value()));
+    }
+
+    /** What a tank's liquid is called among the masses. */
+    public static String name(Tank tank) {
+        return tank.name() + ", filled";
     }
 
     /** Volume in L of a tank's liquid at a fill from 0 to 1. */

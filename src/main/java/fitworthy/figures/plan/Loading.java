@@ -183,6 +183,11 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
         return Masses.fill(plan, loadCase, off, tank);
     }
 
+    /** Whether another tank stands in the place of this one of the maker's. */
+    public boolean isReplaced(Tank tank) {
+        return Masses.isReplaced(plan, tank);
+    }
+
     /** Reading less sum for this case's own weighbridge reading, without the trailer. */
     public Optional<Residual> residual() {
         return loadCase.weighed().map(reading -> {

@@ -139,7 +139,7 @@ public final class Masses {
         }
         if (on) {
             masses.add(new PointMass(
-                    tank.name() + ", filled",
+                    Liquids.name(tank),
                     Sort.LIQUID,
                     Liquids.mass(tank, fill(plan, loadCase, off, tank)),
                     at,
@@ -330,10 +330,13 @@ public final class Masses {
 
     /** How full a tank is, 0 to 1; one that is off or that another replaces is empty. */
     static Figure fill(Plan plan, LoadCase loadCase, Set<String> off, Tank tank) {
-        boolean replaced =
-                tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
-        return replaced || off.contains(tank.name())
+        return isReplaced(plan, tank) || off.contains(tank.name())
                 ? Figure.of(0, 0)
                 : loadCase.filled().getOrDefault(tank.name(), tank.fill());
+    }
+
+    /** Whether another tank stands in the place of this one of the maker's. */
+    static boolean isReplaced(Plan plan, Tank tank) {
+        return tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
     }
 }

@@ -41,6 +41,16 @@ public final class Places {
         return known(tank.at());
     }
 
+    /** Where a person sits. */
+    public Point of(Sheet.Person person) {
+        return known(person.at());
+    }
+
+    /** Where a piece of cargo is. */
+    public Point of(Sheet.Load cargo) {
+        return known(cargo.at());
+    }
+
     /** The space that a part takes up; empty where the sheet does not say. */
     public Optional<Space> space(Fitment part) {
         return part.space().map(space -> new Space(known(space.from()), known(space.to())));

@@ -13,6 +13,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.figures.plan.TyreSet;
+import fitworthy.figures.plan.VehicleClass;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;

@@ -8,6 +8,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.RunningGear;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Figure;
@@ -57,11 +58,11 @@ final class TyreLimitMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        PassengerTyres tyres = TyreRatingMeasures.onTheRoad(plan);
+        PassengerTyres tyres = RunningGear.onTheRoad(plan);
         if (!tyres.countInFull()) {
             passenger(
-                    tyres, "front axle", loading.axles().front(), TyreRatingMeasures.tyresCarry(plan, false), measures);
-            passenger(tyres, "rear axle", loading.axles().rear(), TyreRatingMeasures.tyresCarry(plan, true), measures);
+                    tyres, "front axle", loading.axles().front(), RunningGear.tyresCarry(plan, false), measures);
+            passenger(tyres, "rear axle", loading.axles().rear(), RunningGear.tyresCarry(plan, true), measures);
         }
     }
 

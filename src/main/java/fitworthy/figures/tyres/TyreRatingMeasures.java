@@ -12,13 +12,14 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.RunningGear;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.TyreSet;
+import fitworthy.figures.plan.VehicleClass;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
@@ -87,34 +88,34 @@ public final class TyreRatingMeasures implements Topic {
         measures.add(Measure.of(SPEED, "tyres", plan.sheet().trip().topSpeed(), tyres.speed(plan.tables()))
                 .worked(tyres.symbol()));
         measures.add(symbolNeeded(plan));
-        if (wheelsInQuestion(plan)) {
+        if (RunningGear.wheelsInQuestion(plan)) {
             Figure index = plan.tyres().loadIndex();
             measures.add(Measure.of(
                             WHEEL_BELOW_TYRE,
                             "wheels",
                             plan.tables().tyreLoad(index),
                             plan.wheels().rating())
-                    .worked(index(index)));
+                    .worked(RunningGear.indexed(index)));
         }
     }
 
     private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {
-        PassengerTyres tyres = onTheRoad(plan);
-        Figure carried = tyresCarry(plan, rear);
+        PassengerTyres tyres = RunningGear.onTheRoad(plan);
+        Figure carried = RunningGear.tyresCarry(plan, rear);
         Figure counted = tyres.counted(carried, limit);
         measures.add(Measure.of(AXLE_LIMIT, axle, limit, counted)
                 .worked(tyres.working(carried, counted))
-                .worked(carried(plan, rear)));
+                .worked(RunningGear.tyresCarried(plan, rear)));
         measures.add(indexNeeded(AXLE_INDEX_NEEDED, plan, axle, limit, rear));
-        if (wheelsInQuestion(plan)) {
-            measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, limit, wheelsCarry(plan, rear))
-                    .worked(wheelsCarried(plan, rear)));
+        if (RunningGear.wheelsInQuestion(plan)) {
+            measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, limit, RunningGear.wheelsCarry(plan, rear))
+                    .worked(RunningGear.wheelsCarried(plan, rear)));
             measures.add(wheelNeeded(AXLE_WHEEL_NEEDED, plan, axle, limit, rear));
         }
     }
 
     private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
-        Figure onOne = onTheRoad(plan).forIndex(load.times(1.0 / wheels(plan, rear)));
+        Figure onOne = RunningGear.onTheRoad(plan).forIndex(load.times(1.0 / RunningGear.wheels(plan, rear)));
         return Measure.of(kind, axle, plan.tables().tyreIndex(onOne))
                 .worked(() -> List.of("from the table of load indices, the first that carries "
                         + in("load", onOne, "kg").shown()));
@@ -127,11 +128,11 @@ public final class TyreRatingMeasures implements Topic {
     }
 
     private static Measure wheelNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
-        return Measure.enough(kind, axle, load.times(1.0 / wheels(plan, rear)))
+        return Measure.enough(kind, axle, load.times(1.0 / RunningGear.wheels(plan, rear)))
                 .worked(
                         "needed = load / wheels",
                         in("load", load, "kg"),
-                        in("wheels", Figure.of(wheels(plan, rear)), ""));
+                        in("wheels", Figure.of(RunningGear.wheels(plan, rear)), ""));
     }
 
     @Override
@@ -143,16 +144,16 @@ public final class TyreRatingMeasures implements Topic {
     private static void axle(Loading loading, String axle, Figure load, boolean rear, List<Measure> measures) {
         Plan plan = loading.plan();
         TyreDetails.Tyres tyres = plan.tyres();
-        Figure carried = tyresCarry(plan, rear);
+        Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOAD, axle, load, carried)
-                .worked(carried(plan, rear))
+                .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(sheet));
         measures.add(indexNeeded(INDEX_NEEDED, plan, axle, load, rear));
-        if (wheelsInQuestion(plan)) {
+        if (RunningGear.wheelsInQuestion(plan)) {
             measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, load, rear));
-            measures.add(Measure.of(WHEEL_LOAD, axle, load, wheelsCarry(plan, rear))
-                    .worked(wheelsCarried(plan, rear), sheet));
+            measures.add(Measure.of(WHEEL_LOAD, axle, load, RunningGear.wheelsCarry(plan, rear))
+                    .worked(RunningGear.wheelsCarried(plan, rear), sheet));
         }
         // Overloaded tyres are a fault that no pressure mends.
         if (!load.isAbove(carried)) {
@@ -166,25 +167,20 @@ public final class TyreRatingMeasures implements Topic {
                             in("reference", tyres.referencePressure(), "kPa"),
                             in("load", load, "kg"),
                             in("carried", carried, "kg"))
-                    .worked(carried(plan, rear)));
+                    .worked(RunningGear.tyresCarried(plan, rear)));
         }
         spare(plan, axle, load, rear, measures);
     }
 
     private static void spare(Plan plan, String axle, Figure load, boolean rear, List<Measure> measures) {
         Figure index = plan.vehicle().spare().loadIndex();
-        Figure onOne = load.times(1.0 / wheels(plan, rear));
+        Figure onOne = load.times(1.0 / RunningGear.wheels(plan, rear));
         Figure carried = plan.tables().tyreLoad(index);
         PassengerTyres spare = VehicleClass.tyres(plan, sparePassenger(plan));
         Figure counted = spare.counted(carried, onOne);
         measures.add(Measure.of(SPARE_LOAD, axle, onOne, counted)
-                .worked("load = axle / tyres", in("axle", load, "kg"), tyreCount(plan, rear))
-                .worked(spare.working(carried, counted), index(index)));
-    }
-
-    /** The tyres on the road, as the law counts them there. */
-    static PassengerTyres onTheRoad(Plan plan) {
-        return VehicleClass.tyres(plan, plan.tyreSet().passenger());
+                .worked("load = axle / tyres", in("axle", load, "kg"), RunningGear.tyreCount(plan, rear))
+                .worked(spare.working(carried, counted), RunningGear.indexed(index)));
     }
 
     /** By the mark in its size, else as the tyres on the road where it is of their size. */
@@ -200,66 +196,5 @@ public final class TyreRatingMeasures implements Topic {
                                 "vehicle.spare.size",
                                 "whether the spare is a passenger tyre, by a P or LT in its size",
                                 "the sidewall")));
-    }
-
-    private static Working[] carried(Plan plan, boolean rear) {
-        Figure index = index(plan, rear);
-        return new Working[] {
-            new Working.Formula(
-                    "carried = tyres x load of one",
-                    List.of(
-                            tyreCount(plan, rear),
-                            in("load of one", plan.tables().tyreLoad(index), "kg"))),
-            index(index)
-        };
-    }
-
-    private static Working wheelsCarried(Plan plan, boolean rear) {
-        return new Working.Formula(
-                "carried = wheels x rating",
-                List.of(
-                        in("wheels", Figure.of(wheels(plan, rear)), ""),
-                        in("rating", plan.wheels().rating(), "kg")));
-    }
-
-    private static Working.Input tyreCount(Plan plan, boolean rear) {
-        return in("tyres", Figure.of(wheels(plan, rear)), "");
-    }
-
-    private static Working index(Figure index) {
-        return new Working.Formula("from the table of load indices", List.of(in("index", index, "")));
-    }
-
-    /** By the load index, kg. */
-    static Figure tyresCarry(Plan plan, boolean rear) {
-        return plan.tables().tyreLoad(index(plan, rear)).times(wheels(plan, rear));
-    }
-
-    private static Figure index(Plan plan, boolean rear) {
-        return rear && dualRear(plan)
-                ? plan.tyres().dualLoadIndex()
-                : plan.tyres().loadIndex();
-    }
-
-    private static Figure wheelsCarry(Plan plan, boolean rear) {
-        return plan.wheels().rating().times(wheels(plan, rear));
-    }
-
-    private static int wheels(Plan plan, boolean rear) {
-        return rear && dualRear(plan) ? 4 : 2;
-    }
-
-    private static boolean dualRear(Plan plan) {
-        Choice<YesNo> planned = plan.wheels().dualRear();
-        return (planned.known() ? planned : plan.vehicle().wheels().dualRear()).is(YesNo.YES);
-    }
-
-    private static boolean wheelsInQuestion(Plan plan) {
-        Vehicle.Ratings made = plan.vehicle().ratings();
-        boolean raised = !plan.ratings().frontAxle().equals(made.frontAxle())
-                || !plan.ratings().rearAxle().equals(made.rearAxle());
-        return !plan.fitments(Fitment.Kind.WHEELS).isEmpty()
-                || raised
-                || plan.wheels().rating().known();
     }
 }

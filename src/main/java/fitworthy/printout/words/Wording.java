@@ -28,7 +28,7 @@ public final class Wording {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
 
     /** Where a sentence ends and another begins. */
-    private static final Pattern FIRST_SENTENCE = Pattern.compile("(?<=[.?!]) +(?=[A-Z])");
+    private static final Pattern FIRST_SENTENCE = Pattern.compile("(?<=[.?!]) +(?=[A-Z0-9])");
 
     /** Digits beyond the usual ones by which a limit that is passed by little is told from what passes it. */
     private static final int MORE_DIGITS = 3;
@@ -139,6 +139,12 @@ public final class Wording {
         return comparison.limit() == 0
                 && !judged.card().againstLimit()
                 && !judged.card().atLeast();
+    }
+
+    /** A measure's value with its tolerance, or that it is not known. */
+    public static String within(Measure measure) {
+        return value(measure)
+                + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
     }
 
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */

@@ -6,7 +6,6 @@ import fitworthy.figures.across.Boxes;
 import fitworthy.figures.electrical.BatteryLife;
 import fitworthy.figures.electrical.Cable;
 import fitworthy.figures.front.ApproachAngle;
-import fitworthy.figures.fuel.FuelRange;
 import fitworthy.figures.intake.AirFlow;
 import fitworthy.figures.mirrors.SightLine;
 import fitworthy.figures.plan.PointMass.Sort;

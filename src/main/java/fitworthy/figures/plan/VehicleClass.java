@@ -1,7 +1,5 @@
-package fitworthy.figures.tyres;
+package fitworthy.figures.plan;
 
-import fitworthy.figures.plan.PassengerTyres;
-import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
@@ -11,14 +9,14 @@ import fitworthy.sheet.Vehicle;
 import java.util.Locale;
 
 /** The vehicle's class by the Australian letters on the sheet, as far as rules on tyres differ by it. */
-final class VehicleClass {
+public final class VehicleClass {
 
     private static final FieldSchema CATEGORY = RecordSchema.of(Vehicle.class).field("category");
 
     private VehicleClass() {}
 
     /** A passenger car, or a passenger van with its controls ahead. */
-    static boolean passenger(Plan plan) {
+    public static boolean passenger(Plan plan) {
         return car(plan) || category(plan).equals("MB");
     }
 
@@ -27,25 +25,25 @@ final class VehicleClass {
     }
 
     /** An off-road passenger vehicle or one for goods. */
-    static boolean offRoadOrGoods(Plan plan) {
+    public static boolean offRoadOrGoods(Plan plan) {
         String category = category(plan);
         return category.equals("MC") || category.startsWith("MD") || category.equals("NA") || category.startsWith("NB");
     }
 
     /** Whether the sheet gives any class. */
-    static boolean known(Plan plan) {
+    public static boolean known(Plan plan) {
         return !category(plan).isEmpty();
     }
 
     /** That the sheet does not give it. */
-    static Missing missing() {
+    public static Missing missing() {
         return CATEGORY.missingIn("vehicle");
     }
 
     /**
      * Tyres on this vehicle: passenger tyres count in full on a car, and whether it is one is asked where they are such.
      */
-    static PassengerTyres tyres(Plan plan, Choice<YesNo> passenger) {
+    public static PassengerTyres tyres(Plan plan, Choice<YesNo> passenger) {
         Choice<YesNo> less = car(plan)
                 ? Choice.yesNo(false)
                 : passenger.is(YesNo.YES) && !known(plan) ? Choice.missing(missing()) : passenger;

@@ -1,4 +1,4 @@
-package fitworthy.figures.fuel;
+package fitworthy.figures.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,0 +1,126 @@
+package fitworthy.advice;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.room.Most;
+import fitworthy.figures.room.Room;
+import fitworthy.figures.room.RoomMeasures;
+import fitworthy.figures.room.TankRoom;
+import fitworthy.sheet.Guesses;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What each loading leaves: for a heavier trailer, for people and cargo, in the tanks, and how far the fuel then goes. Each
+ * answer stands by itself, with all else as planned.
+ *
+ * @param loadings in the sheet's order
+ */
+public record RoomLeft(List<InLoading> loadings) {
+
+    /**
+     * Of one loading.
+     *
+     * @param loading its name
+     * @param towing whether the trailer is on; the heaviest is what it would be if it were
+     * @param trailer the heaviest trailer, kg; nothing where the sheet has none
+     * @param aboard what people and cargo may still be added, kg, place by place
+     * @param tanks how full each tank may be
+     * @param range on the fuel as planned; nothing where no tank feeds the engine
+     */
+    public record InLoading(
+            String loading,
+            boolean towing,
+            Optional<Answer> trailer,
+            List<Answer> aboard,
+            List<Tank> tanks,
+            Optional<Figured> range) {}
+
+    /** A figure of the advice. @param guessed whether it rests on guesses of the sheet */
+    public record Figured(Measure measure, boolean guessed) {}
+
+    /** How much, and what governs. @param figured not known where any of the limits is not */
+    public record Answer(Figured figured, Most most) {
+
+        public String subject() {
+            return figured.measure().getSubject();
+        }
+    }
+
+    /**
+     * A tank.
+     *
+     * @param fill what may be in it, L
+     * @param share how full that is
+     * @param room what is planned in it, and what is known of the rest
+     * @param range on that with the other tanks as planned; nothing where it does not feed the engine
+     */
+    public record Tank(Answer fill, Figured share, TankRoom room, Optional<Figured> range) {}
+
+    /** That of an advice. */
+    public static RoomLeft of(Advice advice) {
+        Reader reader = new Reader(advice);
+        return new RoomLeft(advice.loadings().stream().map(reader::read).toList());
+    }
+
+    /** Finds the measures of an advice, and what they are without guesses. */
+    private static final class Reader {
+
+        private final Map<Refigured.Key, Measure> measures;
+        private final Map<Refigured.Key, Measure> sure;
+
+        Reader(Advice advice) {
+            this.measures = advice.facts().values().stream()
+                    .flatMap(List::stream)
+                    .filter(Measure.class::isInstance)
+                    .map(Measure.class::cast)
+                    .collect(Collectors.toMap(Refigured.Key::of, measure -> measure, (one, other) -> one));
+            this.sure = Guesses.of(advice.sheet()).isEmpty()
+                    ? measures
+                    : Refigured.of(advice, Guesses.leftOut(advice.sheet(), guess -> true));
+        }
+
+        InLoading read(Loading loading) {
+            String name = loading.loadCase().name();
+            Room room = Room.of(loading);
+            return new InLoading(
+                    name,
+                    loading.towing(),
+                    room.trailer().map(most -> answer(RoomMeasures.TRAILER, "trailer", name, most)),
+                    room.aboard().entrySet().stream()
+                            .map(place -> answer(RoomMeasures.ABOARD, place.getKey(), name, place.getValue()))
+                            .toList(),
+                    room.tanks().stream().map(tank -> tank(tank, name)).toList(),
+                    figured(RoomMeasures.RANGE_PLANNED, RoomMeasures.FUEL, name));
+        }
+
+        private Tank tank(TankRoom tank, String loading) {
+            String subject = tank.tank().name();
+            return new Tank(
+                    answer(RoomMeasures.FILL, subject, loading, tank.most()),
+                    figured(RoomMeasures.FILL_SHARE, subject, loading).orElseThrow(),
+                    tank,
+                    figured(RoomMeasures.RANGE, subject, loading));
+        }
+
+        private Answer answer(MeasureKind kind, String subject, String loading, Most most) {
+            return new Answer(figured(kind, subject, loading).orElseThrow(), most);
+        }
+
+        private Optional<Figured> figured(MeasureKind kind, String subject, String loading) {
+            Refigured.Key key = new Refigured.Key(kind.name(), subject, loading);
+            return Optional.ofNullable(measures.get(key))
+                    .map(measure -> new Figured(measure, !isLike(measure, sure.get(key))));
+        }
+
+        private static boolean isLike(Measure measure, Measure other) {
+            return other != null
+                    && measure.isKnown() == other.isKnown()
+                    && Double.compare(measure.getValue(), other.getValue()) == 0
+                    && Double.compare(measure.getTolerance(), other.getTolerance()) == 0;
+        }
+    }
+}

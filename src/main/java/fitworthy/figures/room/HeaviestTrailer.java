@@ -1,0 +1,151 @@
+package fitworthy.figures.room;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PassengerTyres;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Trailer;
+import fitworthy.sheet.Trailer.Brakes;
+import fitworthy.sheet.Vehicle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The heaviest that the sheet's trailer may be behind the vehicle loaded in one way. The load on the ball goes with its
+ * mass: it stays the share of it that the sheet gives.
+ */
+final class HeaviestTrailer {
+
+    private final Plan plan;
+    private final Trailer trailer;
+    private final Carrier carrier;
+    private final Figure ball;
+    private final Figure share;
+    private final List<Step> steps = new ArrayList<>();
+
+    private HeaviestTrailer(Loading loading, Trailer trailer) {
+        this.plan = loading.plan();
+        this.trailer = trailer;
+        this.carrier = Carrier.of(loading, mass -> mass.sort() == Sort.BALL);
+        // With the tolerance that a load on the ball which is given none is taken to have.
+        this.ball = loading.masses().stream()
+                .filter(mass -> mass.sort() == Sort.BALL)
+                .map(PointMass::mass)
+                .findFirst()
+                .orElse(trailer.ball());
+        this.share = ball.dividedBy(trailer.mass());
+    }
+
+    /** In kg; nothing where the sheet has no trailer. */
+    static Optional<Most> of(Loading loading) {
+        return loading.plan().sheet().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).most());
+    }
+
+    private Most most() {
+        rating();
+        plates();
+        ballRatings();
+        steps.addAll(new Carrier(plan, carrier.masses(), Optional.empty()).steps(onTheBall()));
+        steps.add(carrier.gcmForTrailer());
+        return Most.of(steps);
+    }
+
+    private Taken onTheBall() {
+        return new Taken(
+                "heaviest",
+                new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
+                share,
+                " x trailer / ball",
+                List.of(in("trailer", trailer.mass(), "kg"), in("ball", ball, "kg")));
+    }
+
+    private void rating() {
+        Vehicle.Ratings ratings = plan.ratings();
+        boolean unrated =
+                ratings.towingStated().is(YesNo.NO) && !ratings.towing().known();
+        if (!trailer.brakes().known()) {
+            plain(Limit.TOW_RATING, Figure.missing(trailer.brakes().missing()));
+        } else if (trailer.brakes().is(Brakes.NONE)) {
+            plain(Limit.TOW_RATING_UNBRAKED, ratings.towingUnbraked());
+        } else if (unrated) {
+            Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
+            Figure kerb = plan.vehicle().mass().kerb();
+            steps.add(Step.plain(
+                    Limit.TOW_LIMIT_BY_KERB_MASS,
+                    most.times(kerb),
+                    new Working.Formula(
+                            "heaviest = most x kerb", List.of(in("most", most, "%"), in("kerb", kerb, "kg")))));
+        } else {
+            plain(Limit.TOW_RATING, ratings.towing());
+        }
+    }
+
+    private void plates() {
+        plain(Limit.TRAILER_PLATE, trailer.rated());
+        onItsAxles(Limit.TRAILER_AXLES, trailer.gtm());
+        trailer.tyres().ifPresent(tyres -> {
+            PassengerTyres passenger = PassengerTyres.under(plan, tyres.passenger());
+            Figure carried = plan.tables().tyreLoad(tyres.loadIndex()).times(tyres.count());
+            onItsAxles(Limit.TRAILER_TYRES, Carrier.surely(passenger, carried));
+        });
+        coupling(Limit.TOW_BAR_PLATE, plan.towBar().plate().trailer(), plan.towBar().plate().d());
+        coupling(Limit.TRAILER_COUPLING, trailer.coupling().trailer(), trailer.coupling().d());
+    }
+
+    /** A plate states a mass or a D value, which goes by the greatest masses and not by the day's. */
+    private void coupling(Limit limit, Figure heaviest, Figure d) {
+        if (heaviest.known() || !d.known()) {
+            plain(limit, heaviest);
+        }
+    }
+
+    private void ballRatings() {
+        onTheBall(Limit.BALL_RATING, plan.ratings().ball());
+        onTheBall(Limit.TOW_BAR_BALL, plan.towBar().plate().ball());
+        onTheBall(Limit.TRAILER_COUPLING_BALL, trailer.coupling().ball());
+    }
+
+    private void plain(Limit limit, Figure most) {
+        steps.add(Step.plain(
+                limit, most, new Working.Formula("heaviest = limit", List.of(in("limit", most, "kg")))));
+    }
+
+    private void onItsAxles(Limit limit, Figure most) {
+        steps.add(new Step(
+                limit,
+                most,
+                Figure.of(1, 0).minus(share),
+                units -> Math.hypot(most.tolerance(), units * share.tolerance()),
+                new Working.Formula(
+                        "heaviest = limit / (1 - ball / trailer)",
+                        List.of(
+                                in("limit", most, "kg"),
+                                in("ball", ball, "kg"),
+                                in("trailer", trailer.mass(), "kg")))));
+    }
+
+    private void onTheBall(Limit limit, Figure most) {
+        steps.add(new Step(
+                limit,
+                most,
+                share,
+                units -> Math.hypot(most.tolerance(), units * share.tolerance()),
+                new Working.Formula(
+                        "heaviest = limit x trailer / ball",
+                        List.of(
+                                in("limit", most, "kg"),
+                                in("trailer", trailer.mass(), "kg"),
+                                in("ball", ball, "kg")))));
+    }
+
+    private static Working.Input in(String name, Figure figure, String unit) {
+        return Working.in(name, figure, unit);
+    }
+}

@@ -1,0 +1,52 @@
+package fitworthy.figures.room;
+
+/** What may bound what is still taken. */
+public enum Limit {
+    TOW_RATING("tow rating", Of.VEHICLE),
+    TOW_RATING_UNBRAKED("tow rating without brakes", Of.VEHICLE),
+    TOW_LIMIT_BY_KERB_MASS("tow limit by the kerb mass", Of.VEHICLE),
+    TOW_BAR_PLATE("tow bar's plate", Of.VEHICLE),
+    BALL_RATING("ball rating", Of.VEHICLE),
+    TOW_BAR_BALL("tow bar's ball load", Of.VEHICLE),
+    GVM("GVM", Of.VEHICLE),
+    GCM("GCM", Of.VEHICLE),
+    FRONT_AXLE("front axle", Of.VEHICLE),
+    REAR_AXLE("rear axle", Of.VEHICLE),
+    FRONT_TYRES("front tyres", Of.VEHICLE),
+    REAR_TYRES("rear tyres", Of.VEHICLE),
+    FRONT_WHEELS("front wheels", Of.VEHICLE),
+    REAR_WHEELS("rear wheels", Of.VEHICLE),
+    ROOF("roof", Of.VEHICLE),
+    HOLD_DOWNS("hold-downs", Of.VEHICLE),
+    TRAILER_PLATE("trailer's plate", Of.TRAILER),
+    TRAILER_AXLES("trailer's axles (GTM)", Of.TRAILER),
+    TRAILER_TYRES("trailer's tyres", Of.TRAILER),
+    TRAILER_COUPLING("trailer's coupling", Of.TRAILER),
+    TRAILER_COUPLING_BALL("ball load of the trailer's coupling", Of.TRAILER),
+    FULL("full tank", Of.TANK);
+
+    /** Whose limit it is. */
+    public enum Of {
+        VEHICLE,
+        TRAILER,
+        TANK
+    }
+
+    private final String words;
+    private final Of of;
+
+    Limit(String words, Of of) {
+        this.words = words;
+        this.of = of;
+    }
+
+    /** As people are told of it. */
+    public String words() {
+        return words;
+    }
+
+    /** Whose limit it is: another trailer has others. */
+    public Of of() {
+        return of;
+    }
+}

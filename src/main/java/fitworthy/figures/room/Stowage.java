@@ -1,0 +1,157 @@
+package fitworthy.figures.room;
+
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.RoofLoad;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How much more people and cargo may weigh at each place that the sheet has for them, each place by itself. */
+final class Stowage {
+
+    /** A place for people or cargo. @param box the tray or canopy that it is in or on */
+    private record Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box) {}
+
+    private final Loading loading;
+    private final Plan plan;
+    private final Carrier carrier;
+    private final RoofLoad roof;
+
+    private Stowage(Loading loading) {
+        this.loading = loading;
+        this.plan = loading.plan();
+        this.carrier = Carrier.of(loading, mass -> false);
+        this.roof = RoofLoad.of(loading);
+    }
+
+    /** In kg, by the name of the place. */
+    static Map<String, Most> of(Loading loading) {
+        Stowage stowage = new Stowage(loading);
+        Map<String, Most> rooms = new LinkedHashMap<>();
+        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), Most.of(stowage.limits(spot))));
+        return rooms;
+    }
+
+    private List<Step> limits(Spot spot) {
+        List<Step> steps =
+                new ArrayList<>(carrier.steps(new Taken("most", spot.at(), Figure.of(1, 0), "", List.of())));
+        if (!spot.roof().is(YesNo.NO)) {
+            steps.add(onRoof(spot));
+        }
+        spot.box().flatMap(this::holdDowns).ifPresent(steps::add);
+        return steps;
+    }
+
+    private Step onRoof(Spot spot) {
+        Figure limit = plan.ratings().roof();
+        Figure load = roof.sum();
+        Figure told = spot.roof().known() ? limit : Figure.missing(spot.roof().missing());
+        for (Choice<YesNo> other : roof.told()) {
+            told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);
+        }
+        return Step.plain(Limit.ROOF, told.minus(load), left(told, load));
+    }
+
+    /** What the hold-downs of a canopy that comes off leave over what they are to hold. */
+    private Optional<Step> holdDowns(Fitment part) {
+        BodyDetails.HoldDown holdDown = ((BodyDetails.Body) part.details()).holdDown();
+        if (!part.removable().is(YesNo.YES)) {
+            return Optional.empty();
+        }
+        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
+        Figure held = holdDown.loaded().most(part.mass());
+        Figure holds = holdDown.points().times(holdDown.limit()).dividedBy(least);
+        return Optional.of(Step.plain(Limit.HOLD_DOWNS, holds.minus(held), () -> {
+            List<String> lines = new ArrayList<>(left(holds, held).lines());
+            lines.addAll(new Working.Formula(
+                            "limit = points x each / least",
+                            List.of(
+                                    in("points", holdDown.points(), ""),
+                                    in("each", holdDown.limit(), "kg"),
+                                    in("least", least, "")))
+                    .lines());
+            return lines;
+        }));
+    }
+
+    private static Working left(Figure limit, Figure load) {
+        return new Working.Formula(
+                "left = limit - load", List.of(in("limit", limit, "kg"), in("load", load, "kg")));
+    }
+
+    private List<Spot> spots() {
+        List<Spot> spots = new ArrayList<>();
+        seats(spots);
+        boxes(spots);
+        racks(spots);
+        cargo(spots);
+        return spots;
+    }
+
+    /** A row of seats for those who sit as far back. */
+    private void seats(List<Spot> spots) {
+        Map<Double, List<Sheet.Person>> rows = new LinkedHashMap<>();
+        plan.sheet().occupants().forEach(person -> rows.computeIfAbsent(
+                        Figure.rounded(person.at().x().value()), row -> new ArrayList<>())
+                .add(person));
+        rows.values()
+                .forEach(row -> spots.add(new Spot(
+                        "seats of "
+                                + String.join(
+                                        " and ", row.stream().map(Sheet.Person::name).toList()),
+                        plan.places().of(row.get(0)),
+                        Choice.of(YesNo.NO),
+                        Optional.empty())));
+    }
+
+    /** The middle of a canopy, and of a tray that no canopy covers. */
+    private void boxes(List<Spot> spots) {
+        boolean covered = loading.bodies().stream().anyMatch(part -> part.kind() == Fitment.Kind.CANOPY);
+        loading.bodies().stream()
+                .filter(part -> part.kind() == Fitment.Kind.CANOPY || !covered)
+                .forEach(part -> {
+                    BodyDetails.Body body = (BodyDetails.Body) part.details();
+                    spots.add(new Spot(
+                            "middle of " + part.name(),
+                            new Point(
+                                    body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
+                            Choice.of(YesNo.NO),
+                            Optional.of(part)));
+                });
+    }
+
+    private void racks(List<Spot> spots) {
+        plan.fitments(Fitment.Kind.ROOF_RACK).stream()
+                .filter(loading::carries)
+                .forEach(rack -> plan.places()
+                        .of(rack)
+                        .ifPresent(at -> spots.add(new Spot(
+                                "on " + rack.name(), at, rack.roof(), Optional.empty()))));
+    }
+
+    /** Where a piece of cargo has its place, whether it is aboard or not. */
+    private void cargo(List<Spot> spots) {
+        plan.sheet().cargo().stream()
+                .filter(piece -> !loading.isOff(piece.in()))
+                .forEach(piece -> spots.add(new Spot(
+                        "beside " + piece.name(),
+                        plan.places().of(piece),
+                        Masses.onRoof(piece),
+                        Optional.empty())));
+    }
+}

@@ -1,0 +1,66 @@
+package fitworthy.figures.room;
+
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.FuelRange;
+import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.Tank;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How full a tank may be with all else as planned, and how far the fuel then goes.
+ *
+ * @param tank the tank
+ * @param planned what is planned in it, L
+ * @param most how much may be in it, L
+ * @param feeds whether the engine burns what is in it
+ */
+public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
+
+    /** Of each tank that is on and is filled. */
+    static List<TankRoom> of(Loading loading) {
+        List<Tank> feeding = FuelRange.feeding(loading.plan());
+        return loading.plan().sheet().tanks().stream()
+                .filter(tank -> loading.carries(tank) && !loading.isReplaced(tank))
+                .map(tank -> of(loading, tank, feeding.contains(tank)))
+                .toList();
+    }
+
+    private static TankRoom of(Loading loading, Tank tank, boolean feeds) {
+        String filled = Liquids.name(tank);
+        Carrier carrier = Carrier.of(
+                loading, mass -> mass.sort() == Sort.LIQUID && mass.name().equals(filled));
+        Figure density = Liquids.densityOf(tank);
+        List<Step> steps = new ArrayList<>(carrier.steps(new Taken(
+                "most", loading.plan().places().of(tank), density, " / density", List.of(in("density", density, "kg/L")))));
+        steps.add(Step.plain(
+                Limit.FULL,
+                tank.capacity(),
+                new Working.Formula("most = capacity", List.of(in("capacity", tank.capacity(), "L")))));
+        return new TankRoom(tank, Liquids.litres(tank, loading.fill(tank)), Most.of(steps), feeds);
+    }
+
+    /** How much may be in it, L; none where a limit is passed even so. */
+    public Figure litres() {
+        return litres(most.figure());
+    }
+
+    /** The same as far as the limits are known. */
+    public Figure atMost() {
+        return litres(most.atMost());
+    }
+
+    private Figure litres(Figure figure) {
+        return most.isOver() && figure.known() ? Figure.of(0, 0) : figure;
+    }
+
+    /** Fuel for the engine with this tank so full and the others as planned, L. */
+    Figure fuel(Loading loading) {
+        return FuelRange.aboard(loading).minus(planned).plus(litres());
+    }
+}

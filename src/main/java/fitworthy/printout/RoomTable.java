@@ -1,0 +1,226 @@
+package fitworthy.printout;
+
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.RoomLeft;
+import fitworthy.advice.RoomLeft.Answer;
+import fitworthy.advice.RoomLeft.Figured;
+import fitworthy.advice.RoomLeft.InLoading;
+import fitworthy.advice.RoomLeft.Tank;
+import fitworthy.document.Page;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.figures.room.Limit;
+import fitworthy.figures.room.Most;
+import fitworthy.figures.room.RoomMeasures;
+import fitworthy.figures.room.Step;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Trailer;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What each loading leaves for more, in words: a line for each question, loadings that come to the same together. */
+final class RoomTable {
+
+    private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
+    /** Columns of the question in the terminal. */
+    private static final int QUESTION = 18;
+
+    private final RoomLeft room;
+    private final Optional<Trailer> trailer;
+    private final List<Line> lines = new ArrayList<>();
+
+    /** An answer. @param loadings those that it holds in */
+    private record Line(String question, List<String> loadings, String answer) {}
+
+    private RoomTable(Advice advice) {
+        this.room = RoomLeft.of(advice);
+        this.trailer = advice.sheet().trailer();
+        add("Heaviest trailer", loading -> loading.trailer().map(this::heaviest).orElse(""));
+        add("People and cargo", RoomTable::aboard);
+        add("Tanks", RoomTable::tanks);
+        add("Range", RoomTable::range);
+    }
+
+    /** That of an advice. */
+    static RoomTable of(Advice advice) {
+        return new RoomTable(advice);
+    }
+
+    /** Prints it in a terminal's columns, with a blank line after it. */
+    void print(Page page) {
+        page.wrapped(0, HEADING);
+        for (Line line : lines) {
+            page.hanging(
+                    String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question),
+                    where(line) + line.answer);
+        }
+        page.blank();
+    }
+
+    private String where(Line line) {
+        return room.loadings().size() == 1 ? "" : String.join(", ", line.loadings) + ": ";
+    }
+
+    /** The same as a table. */
+    List<Block> blocks() {
+        return List.of(new Table(
+                "Room left: each answer by itself, with all else as planned",
+                List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
+                lines.stream()
+                        .map(line -> Row.of(line.question, String.join(", ", line.loadings), line.answer))
+                        .toList()));
+    }
+
+    /** A question; a loading that has no answer is left out. */
+    private void add(String question, Function<InLoading, String> answer) {
+        Map<String, List<String>> loadings = new LinkedHashMap<>();
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(
+                        answer.apply(loading), none -> new ArrayList<>())
+                .add(loading.loading()));
+        loadings.remove("");
+        loadings.forEach((text, names) -> lines.add(new Line(lines.stream()
+                        .anyMatch(line -> line.question.equals(question))
+                ? ""
+                : question, names, text)));
+    }
+
+    private String heaviest(Answer answer) {
+        Most most = answer.most();
+        String by = amount(answer, "without a trailer");
+        Optional<Step> vehicle = most.steps().stream()
+                .filter(step -> step.limit().of() == Limit.Of.VEHICLE)
+                .findFirst();
+        boolean others = !most.isOver() && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
+        if (others && vehicle.isPresent()) {
+            by += "; the vehicle alone allows " + step(vehicle.get());
+        }
+        Figure lightest = trailer.orElseThrow().lightest();
+        return by
+                + (most.figure().known() && lightest.known() && lightest.isAbove(most.figure())
+                        ? "; it cannot be loaded to less than " + kilograms(lightest.value())
+                        : "");
+    }
+
+    private static String step(Step step) {
+        return kilograms(Math.floor(step.most().value() + 1e-6)) + " (" + step.limit().words() + ")";
+    }
+
+    /** Place by place, the least first; places that come to the same together. */
+    private static String aboard(InLoading loading) {
+        Map<String, List<Answer>> alike = new LinkedHashMap<>();
+        loading.aboard().stream()
+                .sorted((one, other) -> Double.compare(least(one), least(other)))
+                .forEach(answer -> alike.computeIfAbsent(
+                                Wording.value(answer.figured().measure())
+                                        + answer.most().governs().map(Step::limit),
+                                none -> new ArrayList<>())
+                        .add(answer));
+        int widest = alike.values().stream().mapToInt(List::size).max().orElse(0);
+        List<String> texts = new ArrayList<>();
+        boolean elsewhere = false;
+        for (List<Answer> answers : alike.values()) {
+            boolean rest = !elsewhere && answers.size() == widest && (widest > 1 || alike.size() == 1);
+            elsewhere |= rest;
+            String where = rest
+                    ? alike.size() == 1 ? "anywhere" : "elsewhere"
+                    : answers.stream().map(Answer::subject).collect(Collectors.joining(", "));
+            texts.add(where + " " + amount(answers.get(0), "already"));
+        }
+        return String.join("; ", texts);
+    }
+
+    private static double least(Answer answer) {
+        Figure atMost = answer.most().atMost();
+        return atMost.known() ? atMost.value() : Double.POSITIVE_INFINITY;
+    }
+
+    private static String tanks(InLoading loading) {
+        if (loading.tanks().isEmpty()) {
+            return "";
+        }
+        List<Tank> bounded = loading.tanks().stream()
+                .filter(tank -> !isFull(tank))
+                .toList();
+        return bounded.isEmpty()
+                ? "each may be full"
+                : bounded.stream().map(RoomTable::tank).collect(Collectors.joining("; "))
+                        + (bounded.size() < loading.tanks().size() ? "; the others may be full" : "");
+    }
+
+    private static boolean isFull(Tank tank) {
+        Most most = tank.room().most();
+        return most.unknown().isEmpty()
+                && !most.isOver()
+                && most.governs().filter(step -> step.limit() == Limit.FULL).isPresent();
+    }
+
+    private static String tank(Tank tank) {
+        boolean some = tank.share().measure().isKnown() && !tank.room().most().isOver();
+        return tank.fill().subject() + " " + amount(tank.fill(), "even when it is empty")
+                + (some ? ", " + Wording.value(tank.share().measure()) + " full" : "")
+                + tank.range()
+                        .filter(range -> range.measure().isKnown())
+                        .map(range -> ", range then " + about(range) + Wording.value(range.measure()))
+                        .orElse("");
+    }
+
+    private static String range(InLoading loading) {
+        return loading.range()
+                .map(range -> range.measure().isKnown()
+                        ? about(range) + Wording.within(range.measure()) + " on the fuel as planned"
+                        : "not known: " + fields(range.measure().missing()))
+                .orElse("");
+    }
+
+    /** How much, its spread and what governs. @param over when a limit that is passed is so */
+    private static String amount(Answer answer, String over) {
+        Most most = answer.most();
+        if (most.isOver()) {
+            return "none, "
+                    + most.over().stream()
+                            .map(step -> step.limit().words() + " " + kilograms(most.passed(step)))
+                            .collect(Collectors.joining(", "))
+                    + " over " + over;
+        }
+        String by = most.governs()
+                .map(step -> " (" + step.limit().words() + ")")
+                .orElse("");
+        return most.unknown().isEmpty()
+                ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by
+                : "not known"
+                        + (most.steps().isEmpty() ? "" : ", at most " + atMost(answer) + by)
+                        + ", without " + fields(most.figure().missing());
+    }
+
+    private static String atMost(Answer answer) {
+        return Wording.quantity(
+                answer.figured()
+                        .measure()
+                        .kind()
+                        .printed(answer.most().atMost().value(), -1),
+                answer.figured().measure().kind());
+    }
+
+    private static String fields(List<Missing> missing) {
+        return missing.stream().map(Missing::path).distinct().collect(Collectors.joining(", "));
+    }
+
+    private static String about(Figured figured) {
+        return figured.guessed() ? "about " : "";
+    }
+
+    private static String kilograms(double mass) {
+        return Wording.quantity(mass, RoomMeasures.TRAILER);
+    }
+}
