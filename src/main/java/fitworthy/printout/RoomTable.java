@@ -140,7 +140,7 @@ final class RoomTable {
         return String.join("; ", texts);
     }
 
-    private static double least(Answer answer) {
+    static double least(Answer answer) {
         Figure atMost = answer.most().atMost();
         return atMost.known() ? atMost.value() : Double.POSITIVE_INFINITY;
     }
@@ -158,7 +158,7 @@ final class RoomTable {
                         + (bounded.size() < loading.tanks().size() ? "; the others may be full" : "");
     }
 
-    private static boolean isFull(Tank tank) {
+    static boolean isFull(Tank tank) {
         Most most = tank.room().most();
         return most.unknown().isEmpty()
                 && !most.isOver()
@@ -216,7 +216,7 @@ final class RoomTable {
         return missing.stream().map(Missing::path).distinct().collect(Collectors.joining(", "));
     }
 
-    private static String about(Figured figured) {
+    static String about(Figured figured) {
         return figured.guessed() ? "about " : "";
     }
 

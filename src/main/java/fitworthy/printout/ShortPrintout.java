@@ -28,6 +28,7 @@ import java.util.stream.Collectors;
 public final class ShortPrintout {
 
     private static final String ITEM = "- ";
+    private static final String PART = "  + ";
     private static final int INDENT = 2;
     /** How many questions are printed. */
     private static final int QUESTIONS = 5;
@@ -55,7 +56,7 @@ public final class ShortPrintout {
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();
         MarginTable.print(page, arrangement);
-        RoomTable.of(advice).print(page);
+        RoomBrief.print(page, advice);
         section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
         for (Severity severity : Severity.values()) {
             findings(
@@ -119,15 +120,22 @@ public final class ShortPrintout {
 
     private void finding(Arrangement arrangement, Told told) {
         Group<Finding> group = told.head();
+        List<Group<Finding>> alike = told.parts().stream()
+                .filter(part -> part.id().equals(group.id()))
+                .toList();
+        String id = " [" + group.id() + "]";
+        String title = headline(arrangement, group) + also(alike);
         boolean note = group.severity() == Severity.NOTE;
-        page.hanging(ITEM, headline(arrangement, group) + (note ? id(group) : ""));
+        boolean fits = ITEM.length() + title.length() + id.length() <= Page.COLUMNS;
+        page.hanging(ITEM, title + (note || fits ? id : ""));
         if (!note) {
-            page.wrapped(INDENT, whatToDo(group) + id(group));
+            page.wrapped(INDENT, whatToDo(group) + (fits ? "" : id));
         }
-        HouseWords.waivers(group).forEach(waiver -> page.wrapped(INDENT, waiver));
-        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
-        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
-        under(arrangement, told.parts());
+        responsible(arrangement, group, INDENT);
+        alike.forEach(part -> responsible(arrangement, part, INDENT));
+        under(
+                arrangement,
+                told.parts().stream().filter(part -> !alike.contains(part)).toList());
     }
 
     private static String headline(Arrangement arrangement, Group<Finding> group) {
@@ -136,25 +144,35 @@ public final class ShortPrintout {
                 + Wording.fill(group.card().title(), group.worst());
     }
 
-    private static String id(Group<Finding> group) {
-        return " [" + group.id() + "]";
+    private static String also(List<Group<Finding>> others) {
+        return others.isEmpty()
+                ? ""
+                : "; also "
+                        + others.stream()
+                                .map(part -> part.worst().judged().subject())
+                                .collect(Collectors.joining(", "));
     }
 
     /** The figures of the worst loading and the order to the workshop. */
     private static String whatToDo(Group<Finding> group) {
         Finding worst = group.worst();
         String figures = worst.comparison()
-                .map(comparison -> loading(group) + Wording.brief(worst.judged(), comparison) + ". ")
+                .map(comparison -> Wording.brief(worst.judged(), comparison) + loading(group) + ". ")
                 .orElse("");
-        return Words.capital(figures + "Do: " + Wording.order(worst));
+        return Words.capital(figures + Wording.order(worst));
     }
 
     private static String loading(Group<Finding> group) {
         String loading = group.worst().judged().loadCase();
         int others = group.outcomes().size() - 1;
-        return loading.isEmpty()
-                ? ""
-                : loading + (others == 0 ? "" : " and " + others + (others == 1 ? " other" : " others")) + ": ";
+        return loading.isEmpty() ? "" : " (" + loading + (others == 0 ? "" : " and " + others + " more") + ")";
+    }
+
+    /** On which guesses a finding rests, and who stands for it or set its severity. */
+    private void responsible(Arrangement arrangement, Group<Finding> group, int indent) {
+        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(indent, guesses));
+        HouseWords.waivers(group).forEach(waiver -> page.wrapped(indent, waiver));
+        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(indent, "Severity: " + set));
     }
 
     /** What is listed under a finding, a line for each rule with the subjects it was found on. */
@@ -162,20 +180,12 @@ public final class ShortPrintout {
         Map<String, List<Group<Finding>>> byRule = new LinkedHashMap<>();
         parts.forEach(part ->
                 byRule.computeIfAbsent(part.id(), none -> new ArrayList<>()).add(part));
-        byRule.values().forEach(same -> {
-            page.hanging("  + ", headline(arrangement, same.get(0)) + also(same) + id(same.get(0)));
-            same.forEach(part -> HouseWords.waivers(part).forEach(waiver -> page.wrapped(2 * INDENT, waiver)));
+        byRule.forEach((id, same) -> {
+            page.hanging(
+                    PART,
+                    headline(arrangement, same.get(0)) + also(same.subList(1, same.size())) + " [" + id + "]");
+            same.forEach(part -> responsible(arrangement, part, PART.length()));
         });
-    }
-
-    private static String also(List<Group<Finding>> same) {
-        return same.size() == 1
-                ? ""
-                : "; also: "
-                        + same.stream()
-                                .skip(1)
-                                .map(part -> part.worst().judged().subject())
-                                .collect(Collectors.joining(", "));
     }
 
     /** Those of most worth, how many answers are missing by who has them, and what rests on guesses. */

@@ -96,13 +96,10 @@ public final class Wording {
         return noneAllowed(judged, comparison) ? against : against + ": " + howMuch(judged, comparison);
     }
 
-    /** The same without words for what was compared and without tolerances, which stand beside it in full. */
+    /** The same in short: the value, and by how much it passes or keeps the limit. */
     public static String brief(Judged judged, Comparison comparison) {
-        String against =
-                quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
-                        + ", "
-                        + limit(judged, comparison, "");
-        return noneAllowed(judged, comparison) ? against : against + ": " + howMuch(judged, comparison);
+        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
+                + (noneAllowed(judged, comparison) ? limit(judged, comparison) : howMuch(judged, comparison));
     }
 
     private static String howMuch(Judged judged, Comparison comparison) {
@@ -117,13 +114,6 @@ public final class Wording {
 
     /** What it was held against, with the tolerance that it has where it is worked out too. */
     public static String limit(Judged judged, Comparison comparison) {
-        return limit(
-                judged,
-                comparison,
-                eitherWay(comparison.limitTolerance(), judged.measure().kind()));
-    }
-
-    private static String limit(Judged judged, Comparison comparison, String tolerance) {
         String limit = noneAllowed(judged, comparison)
                 ? "none allowed"
                 : (judged.card().againstLimit()
@@ -131,7 +121,8 @@ public final class Wording {
                                 : judged.card().atLeast() ? "at least" : "at most")
                         + " "
                         + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
-                        + tolerance;
+                        + eitherWay(
+                                comparison.limitTolerance(), judged.measure().kind());
         return limit + (comparison.house() ? HOUSE : "");
     }
 
