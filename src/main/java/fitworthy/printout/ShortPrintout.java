@@ -14,6 +14,7 @@ import fitworthy.document.Page;
 import fitworthy.printout.TextPrintout.Painter;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -22,6 +23,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The answer first, then each finding in few lines: advice as plain text of a page or two, at most 80 columns wide. */
@@ -32,6 +35,10 @@ public final class ShortPrintout {
     private static final int INDENT = 2;
     /** How many questions are printed. */
     private static final int QUESTIONS = 5;
+    /** Lists of a sheet, whose entries are known by their names alone. */
+    private static final Set<String> LISTS = Set.of("cargo", "circuits", "fitments", "jobs", "occupants", "tanks");
+    /** Where the words for a field begin to say more than what it is. */
+    private static final Pattern ASIDE = Pattern.compile("[;:] ");
     /** Characters of the parts that lack the same answer. */
     private static final int MOST_NAMED = 100;
 
@@ -192,29 +199,33 @@ public final class ShortPrintout {
     private void questions(Questions questions, Counts counts) {
         List<Question> all = questions.questions();
         if (!all.isEmpty()) {
-            page.line("ASK FIRST");
-            for (Question question : all.subList(0, Math.min(QUESTIONS, all.size()))) {
-                page.hanging(ITEM, question(question));
-            }
+            page.line("ASK FIRST ('fitworthy questions SHEET' lists all " + all.size() + ")");
+            all.stream().limit(QUESTIONS).forEach(question -> page.hanging(ITEM, question(question)));
         }
         String missing = missing(questions);
         if (!missing.isEmpty()) {
-            page.wrapped(0, Words.capital(Verdict.open(counts)) + " (" + missing + ").");
+            page.wrapped(0, Words.capital(Verdict.open(counts)) + ": " + missing + ".");
         }
         if (counts.held() > 0) {
             page.wrapped(0, GuessWords.count(counts) + ".");
         }
-        if (!all.isEmpty()) {
-            page.wrapped(0, "'fitworthy questions SHEET' lists them all.");
-        }
-        if (!all.isEmpty() || !missing.isEmpty()) {
-            page.blank();
-        }
     }
 
     private static String question(Question question) {
-        return Words.shortened(question.figure().field(), MOST_NAMED) + ": ask " + question.ask().words()
-                + " (" + SeverityWords.list(question.turns()::count) + ")";
+        MissingFigure figure = question.figure();
+        String of = figure.fields().stream().map(ShortPrintout::place).collect(Collectors.joining(", "));
+        String meaning = ASIDE.split(figure.missing().meaning(), 2)[0];
+        String worth = SeverityWords.list(question.turns()::count);
+        return Words.capital(Words.shortened(of, MOST_NAMED)) + ": " + meaning + ". Ask "
+                + question.ask().words() + (worth.isEmpty() ? "" : "; decides " + worth) + ".";
+    }
+
+    /** In words, what a field belongs to: the part where it is one of a list, else the way to it. */
+    private static String place(Missing field) {
+        String path = field.path();
+        String owner = path.substring(0, Math.max(path.indexOf('.'), path.lastIndexOf('.')));
+        int list = owner.indexOf('.');
+        return list > 0 && LISTS.contains(owner.substring(0, list)) ? owner.substring(list + 1) : owner.replace('.', ' ');
     }
 
     /** How many answers each party has, and how many the rule book does not have. */
@@ -236,12 +247,14 @@ public final class ShortPrintout {
         return String.join(", ", parts);
     }
 
+    /** What is left out, and how to see it. */
     private void more(Counts counts) {
         page.wrapped(
                 0,
-                (counts.met() == 0
+                "Left out here: why, whom to ask, limits and sources (--full, or 'fitworthy explain SHEET ID')"
+                        + (counts.met() == 0
                                 ? ""
-                                : counts.met() + (counts.met() == 1 ? " check" : " checks") + " in order (--all). ")
-                        + "Reasons, whom to ask and sources: --full, or 'fitworthy explain SHEET ID'.");
+                                : "; " + counts.met() + (counts.met() == 1 ? " check" : " checks") + " in order (--all)")
+                        + ".");
     }
 }
