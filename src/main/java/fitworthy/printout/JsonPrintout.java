@@ -215,7 +215,7 @@ public final class JsonPrintout {
                     Wording.remedy(finding),
                     Wording.fill(judged.card().why(), finding),
                     Wording.fill(Ask.words(judged.card().ask()), finding),
-                    JsonAsk.all(judged.card().ask(), text -> Wording.fill(text, finding)),
+                    JsonAsk.all(judged.card().ask(), text -> Wording.part(text, finding)),
                     guesses,
                     finding.evidence().stream().map(Evidence::of).toList(),
                     finding.practice().stream().map(WrittenPractice::of).toList(),

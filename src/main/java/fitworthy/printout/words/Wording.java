@@ -269,17 +269,26 @@ public final class Wording {
     /** What a check would say if it found something; its figure may not be known yet. */
     public static String title(Judged judged) {
         String title = judged.card().title();
-        return fill(
+        return begun(fill(
                 judged.measure().isKnown() ? title : title.replace("{value}", "so much"),
                 judged,
                 Optional.empty(),
                 List.of(),
-                List.of());
+                List.of()));
     }
 
     /** A card's text with its placeholders filled from what came of the rule. */
     public static String fill(String text, Assessed outcome) {
+        return begun(part(text, outcome));
+    }
+
+    /** The same as a part of a sentence, beginning as it is written. */
+    public static String part(String text, Assessed outcome) {
         return fill(text, outcome.judged(), outcome.comparison(), outcome.evidence(), outcome.practice());
+    }
+
+    private static String begun(String text) {
+        return text.isEmpty() ? "" : Words.capital(text);
     }
 
     private static String fill(
@@ -296,7 +305,7 @@ public final class Wording {
                     Matcher.quoteReplacement(placeholder(matcher.group(1), judged, comparison, evidence, practice)));
         }
         matcher.appendTail(filled);
-        return filled.isEmpty() ? "" : Words.capital(filled.toString());
+        return filled.toString();
     }
 
     private static String placeholder(

@@ -1,0 +1,74 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Ask;
+import fitworthy.book.Party;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Circuit;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.ShopWords;
+import fitworthy.sheet.Tank;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Who is asked on one sheet. A maker is that of one part, since nobody says which parts one firm makes. */
+final class Addressees {
+
+    private static final String THE = "the ";
+
+    private final ShopWords words;
+    private final List<Fitment> fitments;
+    /** Names of parts, tanks and circuits, the longest first. */
+    private final List<String> names;
+
+    /** @param words what the trade calls the kinds of part */
+    Addressees(Sheet sheet, ShopWords words) {
+        this.words = words;
+        this.fitments = sheet.fitments();
+        this.names = Stream.of(
+                        fitments.stream().map(Fitment::name),
+                        sheet.tanks().stream().map(Tank::name),
+                        sheet.circuits().stream().map(Circuit::name))
+                .flatMap(some -> some)
+                .sorted(Comparator.comparingInt(String::length).reversed())
+                .toList();
+    }
+
+    /** Whom a finding asks. */
+    Addressee asked(Ask ask, Finding finding) {
+        String of = Wording.part(ask.of(), finding);
+        String subject = finding.judged().subject();
+        return new Addressee(
+                ask.party().value(),
+                ask.party().is(Party.PART_MAKER)
+                        ? of.isEmpty() ? names.contains(subject) ? subject : "" : only(of, subject)
+                        : of);
+    }
+
+    /** Who finds what is missing. @param party the party that does */
+    Addressee finder(Party party, Missing missing) {
+        String behind = missing.path().substring(missing.path().indexOf('.') + 1);
+        return new Addressee(
+                party,
+                names.stream()
+                        .filter(name -> party == Party.PART_MAKER && behind.startsWith(name + "."))
+                        .findFirst()
+                        .orElse(""));
+    }
+
+    /** The part that words such as "the winch" stand for where the sheet has one of the kind, or the finding says which. */
+    private String only(String said, String subject) {
+        if (!said.startsWith(THE)) {
+            return said;
+        }
+        List<String> meant = words.of(said.substring(THE.length())).stream()
+                .flatMap(meaning -> fitments.stream()
+                        .filter(fitment -> meaning.kinds().equals(List.of(fitment.kind()))))
+                .map(Fitment::name)
+                .toList();
+        return meant.contains(subject) ? subject : meant.size() == 1 ? meant.get(0) : said;
+    }
+}

@@ -1,0 +1,119 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
+import fitworthy.advice.MissingFigure;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Question;
+import fitworthy.book.Ask;
+import fitworthy.book.Party;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Fitment;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * All that is asked of one addressee. What somebody stands for is asked no more.
+ *
+ * @param whom who is asked
+ * @param points what findings ask, the worst first
+ * @param missing figures of the sheet that are missing and that it finds
+ */
+record Asked(Addressee whom, List<Point> points, List<Missing> missing) {
+
+    /** What stands between two things to bring, both with an article. */
+    private static final Pattern BETWEEN = Pattern.compile("(?:, and | and |, |; )(?=(?:the|a|an|this|its|their) )");
+
+    private static final Pattern ARTICLE = Pattern.compile("^(?:the|a|an) ");
+
+    /** What one finding asks. */
+    record Point(Group<Finding> finding, Ask ask) {
+
+        /** What was found. */
+        String title() {
+            return Wording.fill(finding.card().title(), finding.worst());
+        }
+
+        /** What is asked; empty where it is what the remedy says. */
+        String what() {
+            return Wording.fill(ask.what(), finding.worst());
+        }
+
+        /** What is to be done. */
+        String remedy() {
+            return Wording.remedy(finding.worst());
+        }
+
+        private Stream<String> bring() {
+            return ask.bring().isEmpty()
+                    ? Stream.empty()
+                    : BETWEEN.splitAsStream(Wording.part(ask.bring(), finding.worst()));
+        }
+    }
+
+    /** All that advice asks, by whom: the parties in their order, makers of parts in that of the sheet. */
+    static List<Asked> of(Advice advice) {
+        Arrangement arrangement = Arrangement.of(advice);
+        Addressees addressees = new Addressees(
+                advice.sheet().planned(), advice.book().tables().shopWords());
+        Map<Addressee, Asked> all = new LinkedHashMap<>();
+        arrangement.standing().forEach(finding -> finding.card().ask().forEach(ask -> of(
+                        addressees.asked(ask, finding.worst()), all)
+                .points
+                .add(new Point(finding, ask))));
+        for (MissingFigure figure : arrangement.figuresToBring()) {
+            Party finder = Question.missing(figure).ask();
+            figure.fields()
+                    .forEach(missing -> of(addressees.finder(finder, missing), all).missing.add(missing));
+        }
+        List<String> parts =
+                advice.sheet().fitments().stream().map(Fitment::name).toList();
+        return all.values().stream()
+                .sorted(Comparator.comparing((Asked asked) -> asked.whom.party())
+                        .thenComparingInt(asked -> {
+                            int place = parts.indexOf(asked.whom.of());
+                            return place < 0 ? Integer.MAX_VALUE : place;
+                        }))
+                .toList();
+    }
+
+    private static Asked of(Addressee whom, Map<Addressee, Asked> all) {
+        return all.computeIfAbsent(whom, none -> new Asked(whom, new ArrayList<>(), new ArrayList<>()));
+    }
+
+    /**
+     * Findings by who acts on them, which is the party that their card asks first.
+     *
+     * @param findings headings with what is told under them, in whose order each party's stand
+     */
+    static SortedMap<Party, List<Told>> byActor(List<Told> findings) {
+        return findings.stream()
+                .collect(Collectors.groupingBy(told -> actor(told.head()), TreeMap::new, Collectors.toList()));
+    }
+
+    /** Who acts on a finding. */
+    static Party actor(Group<Finding> finding) {
+        return finding.card().ask().get(0).party().value();
+    }
+
+    /** What to bring or send, each thing once. */
+    List<String> bring() {
+        Map<String, String> things = new LinkedHashMap<>();
+        points.stream()
+                .flatMap(Point::bring)
+                .forEach(thing ->
+                        things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
+        return List.copyOf(things.values());
+    }
+}
