@@ -41,6 +41,7 @@ public final class EditedBook {
                         old.ask(),
                         old.inRegion(),
                         old.mendedBy(),
+                        old.buying(),
                         old.basis(),
                         old.sources(),
                         old.since(),

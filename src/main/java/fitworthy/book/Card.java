@@ -50,6 +50,7 @@ public record Card(
         @Field("what would put it right where another answer on the sheet says that it was done; the first whose "
                         + "field the sheet gives is tried")
                 List<Mended> mendedBy,
+        @Field("what it means for the buying of the parts that it is about; a note means nothing for it") Buying buying,
         @Field(value = "how good the evidence for the rule is", needed = true) Choice<Basis> basis,
         @Field(value = "ids of rules/sources.yaml", example = "[sa-mass-rerating]") List<String> sources,
         @Field(value = "the day it came into the book", needed = true, example = "2026-11-25", within = Plausible.DAY)
@@ -122,11 +123,21 @@ public record Card(
                 own.ask().isEmpty() ? ask : own.ask(),
                 inRegion,
                 mendedBy,
+                buying,
                 basis,
                 sources,
                 since,
                 ends,
                 formerly);
+    }
+
+    /** What settles it for those who buy the parts; a note is nothing that they have to wait for. */
+    public Buying.Settled settledBy() {
+        return severity.is(Severity.NOTE)
+                ? Buying.Settled.WORK
+                : buying.settledBy().known()
+                        ? buying.settledBy().value()
+                        : severity.is(Severity.CONFIRM) ? Buying.Settled.ANSWER : Buying.Settled.ANOTHER_CHOICE;
     }
 
     /** Which side of a value is allowed. */

@@ -1,8 +1,10 @@
 package fitworthy.book;
 
+import fitworthy.figures.plan.Tables;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
@@ -51,6 +53,7 @@ final class CardWords {
                     id, "asks nobody", "ask: [{party: builder}], or whoever else decides or acts", NodePath.of("ask"));
         }
         asked(id, card, NodePath.of("ask"), card.ask());
+        buying(id, card);
         for (int i = 0; i < card.inRegion().size(); i++) {
             Card.Regional own = card.inRegion().get(i);
             NodePath path = NodePath.of("in-region").to(i + 1);
@@ -75,6 +78,21 @@ final class CardWords {
             placeholders(id, card, path.to(i + 1).to("what"), ask.what());
             placeholders(id, card, path.to(i + 1).to("bring"), ask.bring());
         }
+    }
+
+    private void buying(String id, Card card) {
+        NodePath path = NodePath.of("buying");
+        placeholders(id, card, path.to("wait-for"), card.buying().waitFor());
+        placeholders(id, card, path.to("instead"), card.buying().instead());
+        Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
+        kinds.add(Tables.TANK);
+        card.buying().of().stream()
+                .filter(kind -> !kinds.contains(kind))
+                .forEach(kind -> faults.tell(
+                        id,
+                        "'" + kind + "' is no kind of part" + Words.suggestion(kind, kinds),
+                        "of: [springs]",
+                        path.to("of")));
     }
 
     private void together(String id, String head) {

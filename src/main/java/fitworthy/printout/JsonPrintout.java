@@ -59,6 +59,8 @@ public final class JsonPrintout {
             JsonCounts.Checks counts,
             JsonCounts.Headings headings,
             List<JsonRoom> room,
+            BuyJson.Buy buy,
+            BuyJson.Cost cost,
             List<WrittenFinding> findings,
             List<WrittenMet> met,
             List<WrittenHeld> inOrderIfGuessesHold,
@@ -84,6 +86,8 @@ public final class JsonPrintout {
                     JsonCounts.Checks.of(arrangement.counts()),
                     JsonCounts.Headings.of(arrangement.headings()),
                     JsonRoom.all(advice),
+                    BuyJson.Buy.of(arrangement),
+                    BuyJson.Cost.of(advice),
                     advice.findings().stream()
                             .filter(finding ->
                                     finding.judged().card().severity().value().compareTo(mildest) <= 0)

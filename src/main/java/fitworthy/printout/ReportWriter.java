@@ -80,6 +80,8 @@ public final class ReportWriter {
         add("met", "In order", CheckTables.met(arrangement));
         add("changes", "Changes that would clear the stops", Changes.offered(arrangement, mending));
         alternatives.ifPresent(plans -> add("choices", "Open choices side by side", Changes.compared(plans)));
+        add("buy", "What to buy", BuyTable.blocks(arrangement));
+        add("cost", "What it costs", CostTable.blocks(advice));
         add("work", "Order of work", WorkTable.blocks(advice.loadings().get(0).plan()));
         add("masses", "Mass sheet", MassTable.blocks(advice.loadings()));
         add("workings", "How the figures were worked out", Workings.blocks(arrangement.findings()));

@@ -55,6 +55,8 @@ public final class TextPrintout {
     public void print(Advice advice, Severity mildest) {
         Arrangement arrangement = Arrangement.of(advice);
         title(arrangement);
+        BuyTable.print(page, arrangement);
+        CostTable.print(page, advice);
         section(HouseWords.looserHeading(advice) + ":", HouseWords.looser(advice));
         arrangement.told(mildest).forEach(told -> findings(arrangement, told));
         notAssessed(arrangement);

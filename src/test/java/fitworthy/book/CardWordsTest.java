@@ -39,6 +39,7 @@ class CardWordsTest {
                 asks,
                 List.of(own),
                 List.of(),
+                new Buying(Choice.missing(null), List.of(), "", ""),
                 Choice.of(Basis.CALCULATION),
                 List.of(),
                 LocalDate.of(2026, 11, 27),

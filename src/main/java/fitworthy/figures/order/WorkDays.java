@@ -37,6 +37,18 @@ public final class WorkDays {
         return day;
     }
 
+    /** The working day that has {@code count} of them from it on before {@code day}; the latest such, and no less than one. */
+    static LocalDate ahead(LocalDate day, long count) {
+        LocalDate earlier = day.minusWeeks(count / WORKING_DAYS_A_WEEK);
+        for (long left = count % WORKING_DAYS_A_WEEK; left > 0; left--) {
+            earlier = earlier.minusDays(1);
+            while (!isWorking(earlier)) {
+                earlier = earlier.minusDays(1);
+            }
+        }
+        return earlier;
+    }
+
     private static LocalDate toWorking(LocalDate day) {
         return isWorking(day) ? day : toWorking(day.plusDays(1));
     }

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
@@ -97,6 +98,16 @@ public final class WorkOrder {
                 .map(Turn::task)
                 .map(task -> step(task, times.get(task)))
                 .toList();
+    }
+
+    /** Everything that is still to be done. */
+    Stream<Task> tasks() {
+        return network.vertexSet().stream();
+    }
+
+    /** What has to be done directly before it. */
+    Stream<Task> directlyBefore(Task task) {
+        return network.incomingEdgesOf(task).stream().map(network::getEdgeSource);
     }
 
     /** Names of parts and jobs that wait for each other, a list a loop, in alphabetical order. */
@@ -214,8 +225,8 @@ public final class WorkOrder {
         if (times.isEmpty()) {
             return NO_ORDER;
         }
-        return network.incomingEdgesOf(task).stream()
-                .map(edge -> times.get(network.getEdgeSource(edge)).end())
+        return directlyBefore(task)
+                .map(before -> times.get(before).end())
                 .reduce(arrival(task), Figure::most);
     }
 

@@ -28,7 +28,7 @@ import java.util.Set;
 /** Whether the papers that an altered vehicle needs are in the plan, and in its price. */
 public final class PaperworkMeasures implements Topic {
 
-    private static final MeasureKind CERTIFICATE =
+    public static final MeasureKind CERTIFICATE =
             yesNo("paperwork.certificate", "whether a certificate for it is in the price");
     private static final MeasureKind HELD =
             word("paperwork.held", "whether the certificate of what is done is in hand", Papers.Proof.class);

@@ -1,0 +1,82 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PointMass;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment.Removed;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Which planned parts bear a good share of what is too much for a limit of the vehicle. */
+final class Burden {
+
+    /** A part bears a good share where it puts this share or more of what is too much on the limit; see docs/method.md. */
+    private static final double GOOD_SHARE = 0.1;
+
+    private final Map<String, Loading> loadings;
+
+    Burden(List<Loading> loadings) {
+        this.loadings = loadings.stream()
+                .collect(Collectors.toMap(loading -> loading.loadCase().name(), Function.identity()));
+    }
+
+    /** The parts and tanks, what is in them counted, that bear such a share in one of the loadings. */
+    Set<String> parts(Group<Finding> finding) {
+        Set<String> parts = new LinkedHashSet<>();
+        for (Finding outcome : finding.outcomes()) {
+            Loading loading = loadings.get(outcome.judged().loadCase());
+            double least = GOOD_SHARE * tooMuch(outcome.comparison().orElseThrow());
+            Measure measure = outcome.judged().measure();
+            loading.plan().sheet().fitments().stream()
+                    .filter(part -> !part.isDone()
+                            && bears(part.name(), part.removes(), loading, measure) >= least)
+                    .forEach(part -> parts.add(part.name()));
+            loading.plan().sheet().tanks().stream()
+                    .filter(tank -> Alterations.added(tank)
+                            && !tank.isDone()
+                            && bears(tank.name(), tank.removes(), loading, measure) >= least)
+                    .forEach(tank -> parts.add(tank.name()));
+        }
+        return parts;
+    }
+
+    /** kg; where a limit is kept by less than the tolerance, what is missing to keep it by that. */
+    private static double tooMuch(Comparison comparison) {
+        return comparison.margin() < 0 ? -comparison.margin() : comparison.tolerance() - comparison.margin();
+    }
+
+    /** What a part puts on a limit in kg, less what comes off for it. */
+    private static double bears(String part, Optional<Removed> removes, Loading loading, Measure measure) {
+        return loading.masses().stream()
+                .filter(mass -> switch (mass.sort()) {
+                    case FITMENT, TANK -> mass.name().equals(part);
+                    case LIQUID -> mass.name().equals(part + ", filled");
+                    case REMOVED -> removes.filter(gone -> gone.name().equals(mass.name())).isPresent();
+                    default -> false;
+                })
+                .map(mass -> on(mass, loading, measure))
+                .filter(Figure::known)
+                .mapToDouble(Figure::value)
+                .sum();
+    }
+
+    private static Figure on(PointMass mass, Loading loading, Measure measure) {
+        if (measure.kind() == LoadMeasures.AXLE) {
+            Figure front = mass.onFront(loading.plan().wheelbase());
+            return measure.getSubject().equals("front axle") ? front : mass.mass().minus(front);
+        }
+        return measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO) ? Figure.ZERO : mass.mass();
+    }
+}

@@ -1,0 +1,124 @@
+package fitworthy.printout;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.BuyList;
+import fitworthy.advice.BuyList.After;
+import fitworthy.advice.BuyList.Found;
+import fitworthy.advice.BuyList.Open;
+import fitworthy.advice.BuyList.Part;
+import fitworthy.advice.BuyList.Reason;
+import fitworthy.advice.BuyList.Unknown;
+import fitworthy.advice.Costs;
+import fitworthy.advice.Costs.Sum;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.printout.words.BuyWords;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+
+/** What to buy and what it costs as JSON, in the shape that docs/output.md describes. */
+final class BuyJson {
+
+    private BuyJson() {}
+
+    /** @param readyBy null where the sheet has none */
+    record Buy(
+            String readyBy,
+            List<WrittenFirst> beforeAnything,
+            List<String> notKnown,
+            List<WrittenPart> orderNow,
+            @JsonProperty("wait") List<WrittenPart> waiting,
+            List<WrittenPart> notAsPlanned) {
+
+        static Buy of(Arrangement arrangement) {
+            BuyList list = BuyList.of(arrangement);
+            return new Buy(
+                    list.wanted() == null ? null : list.wanted().toString(),
+                    list.first().stream()
+                            .map(finding -> new WrittenFirst(
+                                    finding.id(), finding.worst().judged().subject(), BuyWords.title(finding)))
+                            .toList(),
+                    list.unknown().stream().map(Missing::path).toList(),
+                    parts(list, BuyList.Decision.ORDER_NOW),
+                    parts(list, BuyList.Decision.WAIT),
+                    parts(list, BuyList.Decision.NOT_AS_PLANNED));
+        }
+
+        private static List<WrittenPart> parts(BuyList list, BuyList.Decision decision) {
+            return list.parts(decision).stream().map(WrittenPart::of).toList();
+        }
+    }
+
+    record WrittenFirst(String id, String subject, String title) {}
+
+    /** @param price null where there is none @param leadDays null where not known @param lastDay likewise */
+    record WrittenPart(
+            String name, String price, Double leadDays, String lastDay, List<WrittenReason> reasons) {
+        static WrittenPart of(Part part) {
+            return new WrittenPart(
+                    part.name(),
+                    part.price() == null ? null : part.price().toString(),
+                    part.leadTime().known() ? part.leadTime().value() / Dimension.size("days") : null,
+                    part.lastDay().map(Object::toString).orElse(null),
+                    part.reasons().stream().map(WrittenReason::of).toList());
+        }
+    }
+
+    /** @param id null where no finding is the reason; those below likewise */
+    record WrittenReason(
+            String asksFor, String words, String id, String subject, List<String> fields, String choice, List<String> after) {
+        static WrittenReason of(Reason reason) {
+            Judged judged = reason instanceof Found found ? found.finding().worst().judged() : null;
+            List<Missing> fields = reason instanceof Found found
+                    ? found.guesses()
+                    : reason instanceof Unknown unknown ? unknown.figures() : List.of();
+            return new WrittenReason(
+                    Words.hyphenated(reason.asksFor().name()),
+                    BuyWords.words(reason),
+                    judged == null ? null : judged.id(),
+                    judged == null ? null : judged.subject(),
+                    fields.isEmpty() ? null : fields.stream().map(Missing::path).toList(),
+                    reason instanceof Open open ? open.option().name() : null,
+                    reason instanceof After after ? after.parts() : null);
+        }
+    }
+
+    /** @param workingDays null where not all are known */
+    record Cost(
+            @JsonUnwrapped WrittenSum total,
+            List<WrittenGroup> groups,
+            List<WrittenCertificate> certificates,
+            Double workingDays) {
+        static Cost of(Advice advice) {
+            Costs costs = Costs.of(advice);
+            return new Cost(
+                    WrittenSum.of(costs.total()),
+                    costs.groups().entrySet().stream()
+                            .map(group -> new WrittenGroup(
+                                    Words.hyphenated(group.getKey().name()), WrittenSum.of(group.getValue())))
+                            .toList(),
+                    costs.certificates().stream()
+                            .map(paper -> new WrittenCertificate(
+                                    paper.name(), paper.price() == null ? null : paper.price().toString()))
+                            .toList(),
+                    costs.work().known() ? costs.work().value() : null);
+        }
+    }
+
+    record WrittenSum(Map<String, BigDecimal> sum, List<String> withoutPrice) {
+        static WrittenSum of(Sum sum) {
+            return new WrittenSum(sum.sums(), sum.unpriced());
+        }
+    }
+
+    record WrittenGroup(String group, @JsonUnwrapped WrittenSum total) {}
+
+    /** @param price null where there is none */
+    record WrittenCertificate(String name, String price) {}
+}

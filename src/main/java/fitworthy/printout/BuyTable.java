@@ -1,0 +1,149 @@
+package fitworthy.printout;
+
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
+import static fitworthy.document.Report.Column.whole;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.BuyList;
+import fitworthy.advice.BuyList.Decision;
+import fitworthy.advice.BuyList.Part;
+import fitworthy.document.Page;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Subheading;
+import fitworthy.document.Report.Table;
+import fitworthy.printout.words.BuyWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What can be ordered now, what has to wait for what, and what should not be bought as planned. */
+final class BuyTable {
+
+    private static final String NOTHING = "nothing";
+    private static final String INDENT = "  ";
+
+    private BuyTable() {}
+
+    /** Names alone, those that wait for the same told together; nothing where no part is to be bought. */
+    static void print(Page page, Arrangement arrangement) {
+        BuyList list = BuyList.of(arrangement);
+        if (list.parts().isEmpty()) {
+            return;
+        }
+        page.line("What to buy");
+        List<String> first = first(list);
+        if (!first.isEmpty()) {
+            page.line(INDENT + "Before you order anything:");
+            first.forEach(line -> page.hanging(INDENT + "  - ", line));
+        }
+        List<Part> now = list.parts(Decision.ORDER_NOW);
+        page.hanging(INDENT + "Order now: ", now.isEmpty() ? NOTHING : names(now) + ".");
+        grouped(page, Decision.WAIT, list);
+        grouped(page, Decision.NOT_AS_PLANNED, list);
+        earliest(list).ifPresent(line -> page.wrapped(INDENT.length(), line));
+        page.blank();
+    }
+
+    /** Parts under a heading, those with the same first reason in one line. */
+    private static void grouped(Page page, Decision decision, BuyList list) {
+        List<Part> parts = list.parts(decision);
+        if (!parts.isEmpty()) {
+            page.line(INDENT + BuyWords.heading(decision) + ":");
+            Map<String, List<Part>> byReason = parts.stream()
+                    .collect(Collectors.groupingBy(BuyWords::brief, LinkedHashMap::new, Collectors.toList()));
+            byReason.forEach((reason, some) -> page.hanging(INDENT + "  - ", names(some) + ": " + reason));
+        }
+    }
+
+    private static String names(List<Part> parts) {
+        return parts.stream().map(Part::name).collect(Collectors.joining(", "));
+    }
+
+    /** Which part has to be ordered first; none where that is not known of any. */
+    private static Optional<String> earliest(BuyList list) {
+        return list.parts().stream()
+                .filter(part -> part.lastDay().isPresent())
+                .min(Comparator.comparing(part -> part.lastDay().orElseThrow()))
+                .map(part -> "First to order: " + part.name() + ", by "
+                        + part.lastDay().orElseThrow()
+                        + (list.wanted() == null ? "." : ", to be ready by " + list.wanted() + "."));
+    }
+
+    /** What is settled before anything is ordered, in a line each. */
+    static List<String> first(BuyList list) {
+        List<String> lines = new ArrayList<>(
+                list.first().stream().map(BuyWords::title).toList());
+        if (!list.unknown().isEmpty()) {
+            lines.add("Not known for certain: "
+                    + BuyWords.figures(list.unknown().stream().map(Missing::path).toList()));
+        }
+        return lines;
+    }
+
+    /** A table of every part with its price and days, and why it is not ordered now. */
+    static List<Block> blocks(Arrangement arrangement) {
+        BuyList list = BuyList.of(arrangement);
+        if (list.parts().isEmpty()) {
+            return List.of();
+        }
+        List<Block> blocks = new ArrayList<>();
+        List<String> first = first(list);
+        if (!first.isEmpty()) {
+            blocks.add(new Subheading(3, "Before you order anything", ""));
+            blocks.add(new Points(first));
+        }
+        blocks.add(new Paragraph(
+                list.wanted() == null
+                        ? "The last day to order is the one that does not hold up the rest of the work."
+                        : "The last day to order is the one that still has all done by " + list.wanted()
+                                + ", with jobs going on side by side. Holidays are not known."));
+        for (Decision decision : Decision.values()) {
+            List<Row> rows = list.parts(decision).stream()
+                    .map(part -> row(part, arrangement.advice().sheet().asOf()))
+                    .toList();
+            blocks.addAll(new Table(
+                            BuyWords.heading(decision),
+                            decision == Decision.ORDER_NOW
+                                    ? List.of(
+                                            text("Part", 40),
+                                            figure("Price", 22),
+                                            figure("Lead time", 16),
+                                            whole("Last day to order", 22))
+                                    : List.of(
+                                            text("Part", 19),
+                                            figure("Price", 14),
+                                            figure("Lead time", 10),
+                                            whole("Last day to order", 14),
+                                            text(decision == Decision.WAIT ? "Waits for" : "Instead", 43)),
+                            rows)
+                    .unlessEmpty());
+        }
+        return blocks;
+    }
+
+    private static Row row(Part part, LocalDate today) {
+        List<String> cells = new ArrayList<>(List.of(
+                part.name(),
+                part.price() == null ? "no price" : part.price().toString(),
+                part.leadTime().known()
+                        ? Wording.number(part.leadTime().value(), "days", 0) + " days"
+                        : "not known",
+                part.lastDay().map(day -> day + (day.isBefore(today) ? ", past" : "")).orElse("not known")));
+        if (part.decision() != Decision.ORDER_NOW) {
+            cells.add(Words.capital(BuyWords.full(part)));
+        }
+        return new Row(cells, "", false);
+    }
+}

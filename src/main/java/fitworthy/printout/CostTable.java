@@ -1,0 +1,87 @@
+package fitworthy.printout;
+
+import static fitworthy.document.Report.Column.figure;
+import static fitworthy.document.Report.Column.text;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Costs;
+import fitworthy.advice.Costs.Sum;
+import fitworthy.document.Page;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.printout.words.Wording;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What the plan costs, and what of it has no price. */
+final class CostTable {
+
+    private CostTable() {}
+
+    /** The sum, what has no price, and the work, in a few lines; nothing where there is nothing to pay for. */
+    static void print(Page page, Advice advice) {
+        Costs costs = Costs.of(advice);
+        if (costs.isEmpty()) {
+            return;
+        }
+        page.hanging("Cost     ", sums(costs.total()) + " for parts and certificates, as far as they have a price.");
+        notCounted(costs).forEach(line -> page.wrapped(9, line));
+        page.blank();
+    }
+
+    /** The sums by group, then each certificate, then all of it. */
+    static List<Block> blocks(Advice advice) {
+        Costs costs = Costs.of(advice);
+        if (costs.isEmpty()) {
+            return List.of();
+        }
+        List<Row> rows = new ArrayList<>();
+        costs.groups().forEach((group, sum) -> rows.add(row(group.words(), sum)));
+        costs.certificates()
+                .forEach(paper -> rows.add(Row.of(
+                        paper.name(),
+                        paper.price() == null ? "no price" : paper.price().toString(),
+                        "")));
+        rows.add(new Row(
+                List.of("All that has a price", sums(costs.total()), ""), "", true));
+        List<Block> blocks = new ArrayList<>(List.of(new Table(
+                "Price by group, as the sheet gives it; what is done is paid for",
+                List.of(text("Group or certificate", 38), figure("Price", 24), text("Without a price", 38)),
+                rows)));
+        notCounted(costs).forEach(line -> blocks.add(new Paragraph(line)));
+        return blocks;
+    }
+
+    private static Row row(String name, Sum sum) {
+        return Row.of(name, sums(sum), String.join(", ", sum.unpriced()));
+    }
+
+    private static String sums(Sum sum) {
+        return sum.sums().isEmpty()
+                ? "no price"
+                : sum.sums().entrySet().stream().map(CostTable::amount).collect(Collectors.joining(" + "));
+    }
+
+    private static String amount(Map.Entry<String, BigDecimal> sum) {
+        return sum.getValue().toPlainString() + " " + sum.getKey();
+    }
+
+    /** What the sum does not hold, in a sentence each. */
+    private static List<String> notCounted(Costs costs) {
+        List<String> lines = new ArrayList<>();
+        List<String> unpriced = costs.total().unpriced();
+        if (!unpriced.isEmpty()) {
+            lines.add("Not counted, as the sheet has no price: " + String.join(", ", unpriced) + ".");
+        }
+        if (costs.worked()) {
+            lines.add("Not counted: the workshop's time"
+                    + (costs.work().known() ? ", " + Wording.number(costs.work().value(), "", 1) + " working days." : "."));
+        }
+        return lines;
+    }
+}

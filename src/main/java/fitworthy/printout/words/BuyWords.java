@@ -1,0 +1,121 @@
+package fitworthy.printout.words;
+
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.BuyList.After;
+import fitworthy.advice.BuyList.Decision;
+import fitworthy.advice.BuyList.Found;
+import fitworthy.advice.BuyList.Open;
+import fitworthy.advice.BuyList.Part;
+import fitworthy.advice.BuyList.Reason;
+import fitworthy.advice.BuyList.Unknown;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Buying;
+import fitworthy.book.Buying.Settled;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Why a part is not ordered now, in words. */
+public final class BuyWords {
+
+    /** How many fields or parts are named; the others are counted. */
+    private static final int NAMED = 3;
+
+    private BuyWords() {}
+
+    /** What is decided of a part, as a heading. */
+    public static String heading(Decision decision) {
+        return switch (decision) {
+            case ORDER_NOW -> "Order now";
+            case WAIT -> "Wait";
+            case NOT_AS_PLANNED -> "Do not buy as planned";
+        };
+    }
+
+    /** The first reason of those that decide, and how many others there are. */
+    public static String brief(Part part) {
+        List<Reason> deciding = deciding(part);
+        int others = deciding.size() - 1;
+        return Words.capital(words(deciding.get(0))) + (others > 0 ? "; and " + others + " more" : "");
+    }
+
+    /** All reasons, those that decide first. */
+    public static String full(Part part) {
+        return part.reasons().stream()
+                .sorted((one, other) -> other.asksFor().compareTo(one.asksFor()))
+                .map(BuyWords::words)
+                .distinct()
+                .map(words -> Words.capital(words).replaceFirst("\\.$", ""))
+                .collect(Collectors.joining(". "));
+    }
+
+    private static List<Reason> deciding(Part part) {
+        return part.reasons().stream()
+                .filter(reason -> reason.asksFor() == part.decision())
+                .toList();
+    }
+
+    /** What one reason asks for. */
+    public static String words(Reason reason) {
+        if (reason instanceof Found found) {
+            return found(found);
+        }
+        if (reason instanceof Unknown unknown) {
+            return meanings(unknown.figures());
+        }
+        return reason instanceof Open open
+                ? "the choice of " + open.option().name()
+                : "first " + figures(((After) reason).parts());
+    }
+
+    private static String found(Found found) {
+        Finding worst = found.finding().worst();
+        if (!found.guesses().isEmpty()) {
+            return "a figure in place of a guess: " + meanings(found.guesses());
+        }
+        Buying buying = found.finding().card().buying();
+        return switch (found.finding().card().settledBy()) {
+            case ANOTHER_CHOICE -> filled(buying.instead(), worst, firstSentence(Wording.remedy(worst)));
+            case ANSWER -> filled(buying.waitFor(), worst, title(found.finding()));
+            case LESS_LOAD, WORK -> title(found.finding());
+        };
+    }
+
+    private static String filled(String words, Finding finding, String otherwise) {
+        return words.isEmpty() ? otherwise : Wording.fill(words, finding);
+    }
+
+    /** The title of a finding; where a limit is passed by how much, in the loading that leaves least. */
+    public static String title(Group<Finding> finding) {
+        Finding worst = finding.worst();
+        String title = Wording.fill(finding.card().title(), worst);
+        return finding.card().settledBy() == Settled.LESS_LOAD
+                ? title + ", " + worst.comparison().map(comparison -> margin(worst, comparison)).orElse("")
+                : title;
+    }
+
+    private static String margin(Finding finding, Comparison comparison) {
+        return Wording.margin(finding.judged(), comparison) + " (" + finding.judged().loadCase() + ")";
+    }
+
+    /** What figures are, without what is said there of who is asked for them. */
+    private static String meanings(List<Missing> figures) {
+        return figures(figures.stream()
+                .map(figure -> figure.meaning().split(";")[0])
+                .toList());
+    }
+
+    /** The first few names, and how many others there are. */
+    public static String figures(List<String> names) {
+        List<String> different = names.stream().distinct().toList();
+        int others = different.size() - NAMED;
+        return String.join(", ", different.subList(0, Math.min(NAMED, different.size())))
+                + (others > 0 ? " and " + others + (others == 1 ? " other" : " others") : "");
+    }
+
+    private static String firstSentence(String text) {
+        return text.replaceFirst("(?s)(?<=[a-z)]{2})[.;] .*", "").replaceFirst("\\.$", "");
+    }
+}
