@@ -64,6 +64,7 @@ public final class ShortPrintout {
         page.blank();
         MarginTable.print(page, arrangement);
         RoomBrief.print(page, advice);
+        BuyBrief.print(page, arrangement);
         section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
         for (Severity severity : Severity.values()) {
             findings(
@@ -204,7 +205,7 @@ public final class ShortPrintout {
         }
         String missing = missing(questions);
         if (!missing.isEmpty()) {
-            page.wrapped(0, Words.capital(Verdict.open(counts)) + ": " + missing + ".");
+            page.wrapped(0, Words.capital(Verdict.open(counts)) + " (" + missing + ").");
         }
         if (counts.held() > 0) {
             page.wrapped(0, GuessWords.count(counts) + ".");
