@@ -3,6 +3,8 @@ package fitworthy.book;
 /** Who may be asked. A closed list, so that all that one of them is asked can be put together. */
 public enum Party {
     CUSTOMER("the customer"),
+    /** Who sells the vehicle. */
+    DEALER("the dealer"),
     BUILDER("the builder"),
     /** Who makes or sells a part. */
     PART_MAKER("the maker or supplier of the part"),

@@ -115,7 +115,7 @@ class QuestionsTest {
         answered("fitments.Rating kit.approval=none")
                 .printed(1)
                 .says("It settles 1 check: 1 found: 1 change.")
-                .says("CHANGE Rating kit has no approval for the time at which it is fitted");
+                .says("CHANGE Rating kit is not approved for the time it is fitted");
     }
 
     @Test

@@ -72,7 +72,7 @@ final class LiquidRemedies {
         table.rule("intake.duct-fast", says("bore of ", " or more", set(BORE)));
         table.rule("intake.filter-overrun", says("after ", " at", set(at("trip.dust-distance"))));
         table.rule("intake.breathers-drown intake.breathers-left-low", says("breathers to ", " or", set(breathers())));
-        table.rule("water.short water.no-reserve", says("Set out with ", ",", WATER));
+        table.rule("water.short water.no-reserve", says("Set out with ", "[,.] ", WATER));
         table.rule("water.use-low", says("at least ", " for each", set(at("trip.water-use"))));
         table.rule("water.too-near", says("gap is ", " too small", more(at("tanks.{subject}.water.clearance"))));
         table.told(
