@@ -8,10 +8,15 @@ import fitworthy.advice.Costs;
 import fitworthy.document.Page;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What to order now, what waits and what not to buy as planned, by name alone, and what all of it costs. */
 final class BuyBrief {
 
+    /** How many parts are named in a line, and how many things to settle first. */
+    private static final int NAMED = 8;
+
+    private static final int FIRST = 2;
     /** Columns of the words before the names. */
     private static final int LABEL = 16;
 
@@ -25,11 +30,12 @@ final class BuyBrief {
             return;
         }
         List<String> first = BuyTable.first(list);
-        page.wrapped(0, "WHAT TO BUY" + (first.isEmpty() ? "" : "; settle first: " + String.join("; ", first)));
+        page.wrapped(0, "WHAT TO BUY" + (first.isEmpty() ? "" : "; settle first: " + some(first, FIRST, "; ")));
         if (!list.parts().isEmpty()) {
-            line(page, "Order now", list.parts(Decision.ORDER_NOW));
-            line(page, "Wait", list.parts(Decision.WAIT));
-            line(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
+            List<Part> now = list.parts(Decision.ORDER_NOW);
+            line(page, "Order now", now.isEmpty() ? "nothing" : names(now));
+            others(page, "Wait", list.parts(Decision.WAIT));
+            others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
         }
         if (!costs.isEmpty()) {
             int unpriced = costs.total().unpriced().size();
@@ -42,8 +48,21 @@ final class BuyBrief {
         page.blank();
     }
 
-    private static void line(Page page, String label, List<Part> parts) {
-        line(page, label, parts.isEmpty() ? "nothing" : BuyTable.names(parts));
+    private static void others(Page page, String label, List<Part> parts) {
+        if (!parts.isEmpty()) {
+            line(page, label, names(parts));
+        }
+    }
+
+    private static String names(List<Part> parts) {
+        return some(parts.stream().map(Part::name).toList(), NAMED, ", ");
+    }
+
+    /** The first of some texts, and how many others there are. */
+    private static String some(List<String> texts, int most, String between) {
+        int others = texts.size() - most;
+        return texts.stream().limit(most).collect(Collectors.joining(between))
+                + (others > 0 ? " and " + others + " more" : "");
     }
 
     private static void line(Page page, String label, String text) {

@@ -67,7 +67,7 @@ final class BuyTable {
         }
     }
 
-    static String names(List<Part> parts) {
+    private static String names(List<Part> parts) {
         return parts.stream().map(Part::name).collect(Collectors.joining(", "));
     }
 

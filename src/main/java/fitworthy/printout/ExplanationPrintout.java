@@ -17,10 +17,6 @@ import fitworthy.figures.measure.Working;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
-import fitworthy.rules.Comparison;
-import fitworthy.rules.Comparison.Named;
-import fitworthy.rules.Property;
-import fitworthy.rules.Property.Kind;
 import fitworthy.rules.RuleText;
 import fitworthy.shelf.Taken;
 import fitworthy.source.Words;
@@ -195,7 +191,7 @@ public final class ExplanationPrintout {
             page.hanging(
                     "    ",
                     (step.wanted().binding() == null ? "" : plain(step.wanted().binding()) + ": ")
-                            + fact(
+                            + FactWords.fact(
                                     step.fact(),
                                     step.wanted().fact().word() + " "
                                             + step.wanted().key()));
@@ -209,7 +205,7 @@ public final class ExplanationPrintout {
             for (Explanation.Check check : step.checks()) {
                 page.hanging(
                         check.holds() ? "      true   " : "      FALSE  ",
-                        plain(check.comparison() + numbers(check.comparison(), step.fact(), bound)));
+                        plain(check.comparison() + FactWords.numbers(check.comparison(), step.fact(), bound)));
             }
         }
         for (Missing missing : missing(id, each)) {
@@ -310,50 +306,5 @@ public final class ExplanationPrintout {
 
     private static boolean is(Judged judged, String id, Explanation each) {
         return judged.id().equals(id) && judged.measure() == each.judged();
-    }
-
-    private static String fact(Object fact, String wanted) {
-        if (fact instanceof Measure measure) {
-            String limit = measure.hasLimit() && measure.isKnown()
-                    ? ", " + measure.kind().limitMeaning() + " "
-                            + measure.limitMark().before(Wording.quantity(measure.getLimit(), measure.kind()))
-                    : "";
-            return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
-                    + (measure.isKnown() ? measure.mark().before(Wording.value(measure)) + limit : "not known");
-        }
-        if (fact instanceof Practice practice) {
-            return practice.meaning() + " = " + Wording.marked(practice);
-        }
-        return fact instanceof Advised advised
-                ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
-                : "nothing: there is no " + wanted;
-    }
-
-    /** The figures behind a comparison, put in. */
-    private static String numbers(Comparison comparison, Object fact, Map<String, Object> bound) {
-        String numbers = comparison
-                .named()
-                .filter(property -> property.kind() != Kind.TRUTH)
-                .filter(property -> owner(property, fact, bound) != null)
-                .map(property -> property + " is " + shown(owner(property, fact, bound), property.property()))
-                .collect(Collectors.joining(", "));
-        return numbers.isEmpty() ? "" : "   (" + numbers + ")";
-    }
-
-    private static Object owner(Named named, Object fact, Map<String, Object> bound) {
-        return named.binding() == null ? fact : bound.get(named.binding());
-    }
-
-    private static String shown(Object owner, Property property) {
-        if (property.kind() == Kind.TEXT) {
-            return "'" + property.read(owner) + "'";
-        }
-        if (owner instanceof Practice practice) {
-            return Wording.marked(practice);
-        }
-        double number = (Double) property.read(owner);
-        return property == Property.SPARE
-                ? Wording.number(number, "%", 1) + " %"
-                : Wording.quantity(number, ((Measure) owner).kind());
     }
 }

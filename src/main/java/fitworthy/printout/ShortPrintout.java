@@ -139,8 +139,10 @@ public final class ShortPrintout {
         if (!note) {
             page.wrapped(INDENT, whatToDo(group) + (fits ? "" : id));
         }
-        responsible(arrangement, group, INDENT);
-        alike.forEach(part -> responsible(arrangement, part, INDENT));
+        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
+        responsible(group, INDENT);
+        alike.forEach(part -> responsible(part, INDENT));
+        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         under(
                 arrangement,
                 told.parts().stream().filter(part -> !alike.contains(part)).toList());
@@ -165,7 +167,8 @@ public final class ShortPrintout {
     private static String whatToDo(Group<Finding> group) {
         Finding worst = group.worst();
         String figures = worst.comparison()
-                .map(comparison -> Wording.brief(worst.judged(), comparison) + loading(group) + ". ")
+                .map(comparison -> Wording.brief(worst.judged(), comparison) + loading(group)
+                        + (comparison.uncertain() ? "; too close to call. " : ". "))
                 .orElse("");
         return Words.capital(figures + Wording.order(worst));
     }
@@ -176,11 +179,9 @@ public final class ShortPrintout {
         return loading.isEmpty() ? "" : " (" + loading + (others == 0 ? "" : " and " + others + " more") + ")";
     }
 
-    /** On which guesses a finding rests, and who stands for it or set its severity. */
-    private void responsible(Arrangement arrangement, Group<Finding> group, int indent) {
-        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(indent, guesses));
+    /** Who stands for a finding. */
+    private void responsible(Group<Finding> group, int indent) {
         HouseWords.waivers(group).forEach(waiver -> page.wrapped(indent, waiver));
-        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(indent, "Severity: " + set));
     }
 
     /** What is listed under a finding, a line for each rule with the subjects it was found on. */
@@ -192,7 +193,7 @@ public final class ShortPrintout {
             page.hanging(
                     PART,
                     headline(arrangement, same.get(0)) + also(same.subList(1, same.size())) + " [" + id + "]");
-            same.forEach(part -> responsible(arrangement, part, PART.length()));
+            same.forEach(part -> responsible(part, PART.length()));
         });
     }
 
@@ -218,7 +219,7 @@ public final class ShortPrintout {
         String meaning = ASIDE.split(figure.missing().meaning(), 2)[0];
         String worth = SeverityWords.list(question.turns()::count);
         return Words.capital(Words.shortened(of, MOST_NAMED)) + ": " + meaning + ". Ask "
-                + question.ask().words() + (worth.isEmpty() ? "" : "; decides " + worth) + ".";
+                + question.ask().words() + (worth.isEmpty() ? "" : " (" + worth + ")") + ".";
     }
 
     /** In words, what a field belongs to: the part where it is one of a list, else the way to it. */

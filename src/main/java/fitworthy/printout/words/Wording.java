@@ -93,17 +93,16 @@ public final class Wording {
         String against =
                 judged.measure().kind().meaning() + " " + value(judged, comparison) + ", " + limit(judged, comparison);
         // Where none is allowed all of it is too much.
-        return noneAllowed(judged, comparison) ? against : against + ": " + howMuch(judged, comparison);
+        return noneAllowed(judged, comparison)
+                ? against
+                : against + ": " + margin(judged, comparison)
+                        + (comparison.uncertain() ? "; too close to call" : "");
     }
 
     /** The same in short: the value, and by how much it passes or keeps the limit. */
     public static String brief(Judged judged, Comparison comparison) {
         return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
-                + (noneAllowed(judged, comparison) ? limit(judged, comparison) : howMuch(judged, comparison));
-    }
-
-    private static String howMuch(Judged judged, Comparison comparison) {
-        return margin(judged, comparison) + (comparison.uncertain() ? "; too close to call" : "");
+                + (noneAllowed(judged, comparison) ? limit(judged, comparison) : margin(judged, comparison));
     }
 
     /** The value that was compared, with its tolerance. */
