@@ -3,13 +3,13 @@ package fitworthy.book;
 /** Who may be asked. A closed list, so that all that one of them is asked can be put together. */
 public enum Party {
     CUSTOMER("the customer"),
-    /** Who sells the vehicle. */
-    DEALER("the dealer"),
     BUILDER("the builder"),
     /** Who makes or sells a part. */
     PART_MAKER("the maker or supplier of the part"),
     VEHICLE_MAKER("the maker of the vehicle"),
     TRAILER_MAKER("the maker of the trailer"),
+    /** Who sells the vehicle. */
+    DEALER("the dealer"),
     ENGINEER("the certifying engineer"),
     AUTHORITY("the registering authority"),
     INSURER("the insurer"),

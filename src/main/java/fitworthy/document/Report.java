@@ -41,6 +41,9 @@ public record Report(
     /** A list. */
     public record Points(List<String> texts) implements Block {}
 
+    /** A numbered list. */
+    public record Steps(List<String> texts) implements Block {}
+
     /** Words that lead elsewhere in the report. @param to the id they lead to; empty where it is not in the report
      * @param after what follows them */
     public record Link(String words, String to, String after) {
@@ -174,5 +177,9 @@ public record Report(
     public record Cited(String id, String title, String link, String seen) implements Block {}
 
     /** Room for signatures. */
-    public record Signatures(List<String> people) implements Block {}
+    public record Signatures(List<String> people) implements Block {
+
+        /** What stands behind each where it is no more than a line of text. */
+        static final String LINE = "name ............... signature ............... date ..........";
+    }
 }

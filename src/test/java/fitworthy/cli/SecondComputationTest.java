@@ -1053,7 +1053,7 @@ class SecondComputationTest {
                         "Winch",
                         ON),
                 says(
-                        String.format(Locale.ROOT, "Move it %.0f mm or more to the side of the driver's eye", aside),
+                        String.format(Locale.ROOT, "Place it %.0f mm or more to the side of the driver's eye", aside),
                         "radio.in-sight",
                         "Tall aerial"),
                 says("Set out with " + litres + " L", "water.no-reserve", "drinking water", "towing"),
