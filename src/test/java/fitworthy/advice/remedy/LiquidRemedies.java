@@ -58,7 +58,7 @@ final class LiquidRemedies {
         table.rule("fuel.exhaust-close", says("it ", " further", more(GAP)));
         table.rule(
                 "intake.drain-under-water intake.fan-within-maker",
-                says("deeper than ", ";", set(DEPTH)),
+                says("deeper than ", "\\.", set(DEPTH)),
                 says("plan is ", " deeper", less(DEPTH)));
         table.rule(
                 "intake.too-deep", says("deeper than ", ",", set(DEPTH)), says("plan is ", " too deep", less(DEPTH)));
@@ -66,7 +66,7 @@ final class LiquidRemedies {
                 "intake.deeper-than-maker",
                 says("deeper than ", ",", set(DEPTH)),
                 says("plan is ", " deeper", less(DEPTH)));
-        table.rule("intake.fan-in-water", says("Keep to ", ",", set(DEPTH)), says(", ", " less", less(DEPTH)));
+        table.rule("intake.fan-in-water", says("Keep to ", " of", set(DEPTH)), says(", ", " less", less(DEPTH)));
         table.rule(
                 "intake.bore-narrow", says("bore of ", " or more", set(BORE)), says("one is ", " short", more(BORE)));
         table.rule("intake.duct-fast", says("bore of ", " or more", set(BORE)));
