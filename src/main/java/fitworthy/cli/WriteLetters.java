@@ -60,7 +60,10 @@ final class WriteLetters implements Callable<Integer> {
             description = "${COMPLETION-CANDIDATES}; text by default.")
     private Shape shape;
 
-    @Option(names = "--pdf", paramLabel = "FILE", description = "Write a PDF in place of that, each letter on its own page.")
+    @Option(
+            names = "--pdf",
+            paramLabel = "FILE",
+            description = "Write a PDF in place of that, each letter on its own page.")
     private Path pdf;
 
     @Option(

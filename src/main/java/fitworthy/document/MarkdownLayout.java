@@ -80,7 +80,10 @@ public final class MarkdownLayout {
             out.append('\n');
         } else if (block instanceof Steps steps) {
             for (int i = 0; i < steps.texts().size(); i++) {
-                out.append(i + 1).append(". ").append(escaped(steps.texts().get(i))).append('\n');
+                out.append(i + 1)
+                        .append(". ")
+                        .append(escaped(steps.texts().get(i)))
+                        .append('\n');
             }
             out.append('\n');
         } else if (block instanceof Signatures signatures) {

@@ -64,7 +64,9 @@ public final class PlainLayout {
             points.texts().forEach(text -> page.hanging("- ", text));
         } else if (block instanceof Steps steps) {
             for (int i = 0; i < steps.texts().size(); i++) {
-                page.hanging(String.format(Locale.ROOT, "%2d. ", i + 1), steps.texts().get(i));
+                page.hanging(
+                        String.format(Locale.ROOT, "%2d. ", i + 1),
+                        steps.texts().get(i));
             }
         } else if (block instanceof Signatures signatures) {
             signatures.people().forEach(person -> page.wrapped(0, person + ": " + Signatures.LINE));

@@ -59,7 +59,7 @@ final class Addressees {
                 .orElse("");
     }
 
-    /** The part that words such as "the winch" stand for where the sheet has one of the kind, or the finding says which. */
+    /** The part that words such as "the winch" mean, where the sheet has one of the kind or the finding says which. */
     private String only(String said, String subject) {
         if (!said.startsWith(THE)) {
             return said;
@@ -67,8 +67,8 @@ final class Addressees {
         String thing = said.substring(THE.length());
         List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
         List<String> meant = fitments.stream()
-                .filter(fitment -> kinds.equals(List.of(fitment.kind()))
-                        || fitment.name().equalsIgnoreCase(thing))
+                .filter(fitment ->
+                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing))
                 .map(Fitment::name)
                 .toList();
         return meant.contains(subject) ? subject : meant.size() == 1 ? meant.get(0) : said;

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,9 +34,10 @@ import java.util.stream.Stream;
  */
 record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
-    private static final Pattern ARTICLE = Pattern.compile("^(?:the|a|an) ");
-    /** What stands between two things to bring, the second with an article; the first has to have one too. */
-    private static final Pattern BETWEEN = Pattern.compile("(?:, and | and |, )(?=(?:the|a|an) )");
+    private static final String ARTICLES = "(?:the|a|an|this) ";
+    private static final Pattern ARTICLE = Pattern.compile("^" + ARTICLES);
+    /** Two things to bring, each with its article; of what has a comma nobody knows what belongs together. */
+    private static final Pattern TWO = Pattern.compile("(" + ARTICLES + "[^,]*) and (" + ARTICLES + "[^,]*)");
 
     /** What one finding asks. */
     record Point(Group<Finding> finding, Ask ask) {
@@ -57,9 +59,10 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
         private Stream<String> bring() {
             String things = Wording.part(ask.bring(), finding.worst());
-            return things.isEmpty()
-                    ? Stream.empty()
-                    : ARTICLE.matcher(things).find() ? BETWEEN.splitAsStream(things) : Stream.of(things);
+            Matcher two = TWO.matcher(things);
+            return two.matches()
+                    ? Stream.of(two.group(1), two.group(2))
+                    : Stream.of(things).filter(thing -> !thing.isEmpty());
         }
     }
 
@@ -73,16 +76,19 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         }
     }
 
-    /** All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order, makers of parts in that of the sheet. */
+    /**
+     * All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order,
+     * makers of parts in that of the sheet.
+     */
     static List<Asked> of(Advice advice) {
         Arrangement arrangement = Arrangement.of(advice);
-        Addressees addressees = new Addressees(
-                advice.sheet().planned(), advice.book().tables().shopWords());
+        Addressees addressees =
+                new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
         Map<Addressee, Asked> all = new LinkedHashMap<>();
-        arrangement.standing().forEach(finding -> finding.card().ask().stream().distinct().forEach(ask -> of(
-                        addressees.asked(ask, finding.worst()), all)
-                .points
-                .add(new Point(finding, ask))));
+        arrangement.standing().forEach(finding -> finding.card().ask().stream()
+                .distinct()
+                .forEach(ask ->
+                        of(addressees.asked(ask, finding.worst()), all).points.add(new Point(finding, ask))));
         for (MissingFigure figure : arrangement.figuresToBring()) {
             Party finder = Question.missing(figure).ask();
             figure.fields().forEach(missing -> {
@@ -130,8 +136,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         Map<String, String> things = new LinkedHashMap<>();
         points.stream()
                 .flatMap(Point::bring)
-                .forEach(thing ->
-                        things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
+                .forEach(thing -> things.putIfAbsent(ARTICLE.matcher(thing).replaceFirst(""), thing));
         return List.copyOf(things.values());
     }
 }

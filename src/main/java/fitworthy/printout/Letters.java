@@ -18,6 +18,7 @@ import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Papers;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -43,6 +44,7 @@ public final class Letters {
     /** Whom the loads of the axles concern beside the whole mass. */
     private static final Set<Party> NEED_AXLES =
             Set.of(Party.ENGINEER, Party.AUTHORITY, Party.TYRE_FITTER, Party.WEIGHBRIDGE);
+
     private static final Set<Party> NEED_PLAN =
             Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.AUTHORITY, Party.INSURER);
     /** Who has to know whose vehicle it is. */
@@ -53,9 +55,9 @@ public final class Letters {
             Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
 
     /** What is to be sent and stands in the letter itself. */
-    private static final Pattern MASS = Pattern.compile("(?:the|its) (?:vehicle's )?loaded mass");
+    private static final Pattern MASS = Pattern.compile("the (?:vehicle's )?loaded mass(?:es of vehicle and trailer)?");
 
-    private static final Pattern AXLES = Pattern.compile("(?:the|its) axle loads?(?: .*)?");
+    private static final Pattern AXLES = Pattern.compile("the axle (?:loads?|limits?)(?: [^,]*)?");
 
     private static final String GREETING = "Good day. ";
     /** How the sheet speaks of a maker, who is asked here. */
@@ -76,7 +78,7 @@ public final class Letters {
         return new Letters(advice);
     }
 
-    /** Whom a letter may be asked for to: every party, by its word, and the makers of parts that are asked, by the part. */
+    /** Whom a letter may be asked for to: every party, by its word, and the makers that are asked, by the part. */
     public Set<String> known() {
         Set<String> known = new LinkedHashSet<>(ChoiceWords.of(Party.class));
         asked.stream().map(one -> one.whom().of()).filter(of -> !of.isEmpty()).forEach(known::add);
@@ -96,10 +98,18 @@ public final class Letters {
     public Report report(String to) {
         List<Section> letters = new ArrayList<>();
         asked.stream()
-                .filter(one -> to.isEmpty() || to.equals(word(one.whom().party())) || to.equals(one.whom().of()))
+                .filter(one -> to.isEmpty()
+                        || to.equals(word(one.whom().party()))
+                        || to.equals(one.whom().of()))
                 .forEach(one -> letters.add(new Section("letter-" + (letters.size() + 1), heading(one), blocks(one))));
         return new Report(
-                "Letters", sheet.title(), subject(Party.CUSTOMER), advice.book().cover().caution(), "", List.of(), letters);
+                "Letters",
+                sheet.title(),
+                subject(Party.PART_MAKER),
+                advice.book().cover().caution(),
+                "",
+                List.of(),
+                letters);
     }
 
     private static String word(Party party) {
@@ -127,7 +137,7 @@ public final class Letters {
         blocks.add(new Subheading(3, "Subject: planned changes to " + subject(party), ""));
         blocks.add(new Paragraph(opening(one.whom())));
         if (NEED_PLAN.contains(party)) {
-            blocks.add(new Paragraph("The plan: " + plan() + "."));
+            blocks.add(new Paragraph(plan()));
         }
         if (party == Party.ENGINEER || party == Party.AUTHORITY) {
             certificates(party).ifPresent(text -> blocks.add(new Paragraph(text)));
@@ -141,6 +151,7 @@ public final class Letters {
         }
         if (party != Party.BUILDER) {
             blocks.add(new Paragraph("Our figures are worked out from a build sheet, on the practice of " + sheet.asOf()
+                    + (Guesses.of(sheet).isEmpty() ? "" : ", and in part from guesses")
                     + ". They are advice, not certification."));
         }
         blocks.add(new Signatures(List.of(party == Party.BUILDER ? "Done by" : "The workshop")));
@@ -149,16 +160,18 @@ public final class Letters {
 
     /** @param enclosed what is to be sent; loses what is told here */
     private List<Block> masses(Party party, List<String> enclosed) {
-        boolean axles = enclosed.removeIf(thing -> AXLES.matcher(thing).matches()) || NEED_AXLES.contains(party);
-        boolean mass = enclosed.removeIf(thing -> MASS.matcher(thing).matches()) || party == Party.INSURER;
-        if (party == Party.BUILDER || party == Party.CUSTOMER || !axles && !mass) {
+        if (party == Party.BUILDER || party == Party.CUSTOMER) {
             return List.of();
         }
-        return List.of(
-                new Paragraph("What it will weigh:"),
-                new Points(advice.loadings().stream()
-                        .map(loading -> masses(loading, axles))
-                        .toList()));
+        boolean axles = enclosed.removeIf(thing -> AXLES.matcher(thing).matches()) || NEED_AXLES.contains(party);
+        boolean mass = enclosed.removeIf(thing -> MASS.matcher(thing).matches()) || party == Party.INSURER;
+        return axles || mass
+                ? List.of(
+                        new Paragraph("What it will weigh:"),
+                        new Points(advice.loadings().stream()
+                                .map(loading -> masses(loading, axles))
+                                .toList()))
+                : List.of();
     }
 
     private String opening(Addressee whom) {
@@ -166,15 +179,11 @@ public final class Letters {
             case BUILDER -> "A list for our own house, not to be sent.";
             case CUSTOMER -> GREETING + "Before the work begins we need your answers.";
             case PART_MAKER ->
-                GREETING + "We plan changes to this vehicle. "
-                        + (whom.of().isEmpty()
-                                ? "They concern your part."
-                                : "They concern " + whom.of() + ", which you make or sell.");
+                GREETING + "We plan changes to this vehicle. One of the parts is yours"
+                        + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".";
             case TRAILER_MAKER ->
                 GREETING + "We plan changes to the vehicle that tows your trailer"
-                        + sheet.trailer()
-                                .map(trailer -> ", " + trailer.name())
-                                .orElse("") + ".";
+                        + sheet.trailer().map(trailer -> ", " + trailer.name()).orElse("") + ".";
             case WEIGHBRIDGE -> GREETING + "We plan changes to this vehicle and want to know what it weighs.";
             default -> GREETING + "We plan changes to this vehicle and ask you before they are made.";
         };
@@ -198,16 +207,16 @@ public final class Letters {
         };
     }
 
-    /** What is planned and not done, by its names. */
+    /** What is planned and not done, by its names, and where the vehicle belongs. */
     private String plan() {
-        return Stream.concat(
-                        sheet.fitments().stream()
-                                .filter(part -> !part.isDone())
-                                .map(Fitment::name),
+        String parts = Stream.concat(
+                        sheet.fitments().stream().filter(part -> !part.isDone()).map(Fitment::name),
                         sheet.tanks().stream()
                                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
                                 .map(Tank::name))
                 .collect(Collectors.joining(", "));
+        return (parts.isEmpty() ? "" : "The plan: " + parts + ". ") + "Where it is registered, or will be: "
+                + advice.book().regions().get(sheet.region()).name() + ".";
     }
 
     private Optional<String> certificates(Party party) {
@@ -243,16 +252,14 @@ public final class Letters {
     }
 
     private static String load(String what, Figure load, String name, Figure limit) {
-        return what + " " + kilograms(load) + (load.known() && load.tolerance() > 0 ? " +/- " + tolerance(load) : "")
-                + " (" + name + " " + kilograms(limit) + ")";
+        String tolerance = Wording.number(load.tolerance(), "kg", 0);
+        return what + " " + kilograms(load)
+                + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
+                + kilograms(limit) + ")";
     }
 
     private static String kilograms(Figure mass) {
         return mass.known() ? Wording.number(mass.value(), "kg", 0) + " kg" : "not known";
-    }
-
-    private static String tolerance(Figure mass) {
-        return Wording.number(mass.tolerance(), "kg", 0) + " kg";
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */
@@ -260,7 +267,8 @@ public final class Letters {
         Party party = one.whom().party();
         Map<List<String>, List<Point>> alike = new LinkedHashMap<>();
         one.points().forEach(point -> alike.computeIfAbsent(
-                        List.of(point.finding().id(), point.what(), point.remedy()), none -> new ArrayList<>())
+                        List.of(point.finding().id(), point.what(), tellsRemedy(party, point) ? point.remedy() : ""),
+                        none -> new ArrayList<>())
                 .add(point));
         return Stream.of(
                         alike.values().stream().map(points -> item(party, points)),
@@ -279,6 +287,10 @@ public final class Letters {
         return option.name() + ": which of these you choose: "
                 + option.choices().stream().map(Sheet.Alternative::name).collect(Collectors.joining(", "))
                 + ". The plan has " + option.taken().name() + ".";
+    }
+
+    private static boolean tellsRemedy(Party party, Point point) {
+        return party == Party.BUILDER || point.what().isEmpty();
     }
 
     private static String item(Party party, List<Point> points) {
@@ -304,7 +316,8 @@ public final class Letters {
         return point.finding()
                 .worst()
                 .comparison()
-                .map(compared -> " (" + Wording.comparison(point.finding().worst().judged(), compared) + ")")
+                .map(compared ->
+                        " (" + Wording.comparison(point.finding().worst().judged(), compared) + ")")
                 .orElse("");
     }
 }

@@ -161,8 +161,7 @@ class PlainWordsTest {
     void theListFindsWhatItNames() throws IOException {
         assertEquals(
                 List.of("a: 'for want of', say: because it is missing", "b: 26 words: " + "so ".repeat(25) + "on."),
-                faults(Map.of("a", "Not checked for want of a figure.", "b", "so ".repeat(25) + "on."))
-                        .stream()
+                faults(Map.of("a", "Not checked for want of a figure.", "b", "so ".repeat(25) + "on.")).stream()
                         .sorted()
                         .toList());
         assertEquals(List.of(), faults(Map.of("a", "97 kg spare; allow 117 kg (3 %).")));

@@ -221,13 +221,11 @@ class ChangesTest {
         asking(old, "  ask:\n    - {party: customer, what: what is used a day}\n    - party: builder\n");
         asking(
                 now,
-                """
-                \s ask:
-                \s   - {party: customer, what: what is really used a day, bring: a note of one weekend}
-                \s   - {party: part-maker, of: the tank}
-                \s in-region:
-                \s   - {region: au, ask: [{party: route, what: where water is}]}
-                """);
+                "  ask:\n"
+                        + "    - {party: customer, what: what is really used a day, bring: a note of one weekend}\n"
+                        + "    - {party: part-maker, of: the tank}\n"
+                        + "  in-region:\n"
+                        + "    - {region: au, ask: [{party: route, what: where water is}]}\n");
         List<String> told = told();
         assertEquals(1, told.size(), told.toString());
         for (String part : List.of(

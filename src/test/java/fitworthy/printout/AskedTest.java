@@ -88,7 +88,11 @@ class AskedTest {
         Set<List<Object>> wanted = new HashSet<>();
         for (Group<Finding> finding : Arrangement.of(advice).standing()) {
             for (Ask ask : finding.card().ask()) {
-                wanted.add(List.of(ask.party().value(), finding.id(), finding.worst().judged().subject(), ask));
+                wanted.add(List.of(
+                        ask.party().value(),
+                        finding.id(),
+                        finding.worst().judged().subject(),
+                        ask));
             }
         }
         Set<List<Object>> got = new HashSet<>();
@@ -98,7 +102,8 @@ class AskedTest {
             List<String> items = items(letters.get(i));
             for (Asked.Point point : one.points()) {
                 Finding worst = point.finding().worst();
-                got.add(List.of(one.whom().party(), point.finding().id(), worst.judged().subject(), point.ask()));
+                got.add(List.of(
+                        one.whom().party(), point.finding().id(), worst.judged().subject(), point.ask()));
                 points++;
                 String title = Wording.fill(point.finding().card().title(), worst);
                 String said = point.ask().what().isEmpty()
@@ -113,9 +118,9 @@ class AskedTest {
             }
             for (String thing : one.bring()) {
                 assertTrue(
-                        one.points().stream()
-                                .anyMatch(point -> Wording.part(point.ask().bring(), point.finding().worst())
-                                        .contains(thing)),
+                        one.points().stream().anyMatch(point -> Wording.part(
+                                        point.ask().bring(), point.finding().worst())
+                                .contains(thing)),
                         name + ": " + thing);
             }
         }
@@ -146,26 +151,31 @@ class AskedTest {
         SortedMap<Party, List<Told>> byActor = Asked.byActor(told);
         assertEquals(told.size(), byActor.values().stream().mapToInt(List::size).sum());
         byActor.forEach((party, some) -> {
-            some.forEach(one -> assertEquals(
-                    party, one.head().card().ask().get(0).party().value()));
+            some.forEach(one ->
+                    assertEquals(party, one.head().card().ask().get(0).party().value()));
             assertEquals(told.stream().filter(some::contains).toList(), some);
         });
     }
 
     @Test
     void aMakerIsAskedOfOnePart() throws FaultsException {
-        String spring =
-                "  - {name: %s, kind: springs, mass: 0 kg, end: %s, suits: ask}\n";
+        String spring = "  - {name: %s, kind: springs, mass: 0 kg, end: %s, suits: ask}\n";
         List<Asked> asked = Asked.of(advice("fitments:\n" + spring.formatted("Hard springs", "front")
                 + spring.formatted("Soft springs", "rear")
                 + "  - {name: Tow bar v1.2, kind: tow-bar, mass: 0 kg, suits: ask}\n"));
+        for (String name : List.of("Hard springs", "Soft springs")) {
+            Asked one = to("the maker of " + name, asked);
+            assertEquals(
+                    Set.of(name),
+                    Set.copyOf(one.missing().stream().map(Asked.Lacking::of).toList()));
+            assertTrue(one.missing().stream()
+                    .map(Asked.Lacking::what)
+                    .toList()
+                    .contains(name + ": whether its maker states in writing that it suits this vehicle"));
+        }
         assertEquals(
-                List.of("Hard springs: whether its maker states in writing that it suits this vehicle"),
-                to("the maker of Hard springs", asked).missing().stream()
-                        .map(Asked.Lacking::what)
-                        .toList());
-        assertEquals(1, to("the maker of Soft springs", asked).missing().size());
-        assertEquals("Tow bar v1.2", to("the maker of Tow bar v1.2", asked).missing().get(0).of());
+                "Tow bar v1.2",
+                to("the maker of Tow bar v1.2", asked).missing().get(0).of());
     }
 
     @Test
@@ -186,7 +196,8 @@ class AskedTest {
 
     @Test
     void anOpenChoiceIsAskedOfTheCustomer() throws FaultsException {
-        Advice advice = advice("""
+        Advice advice = advice(
+                """
                 fitments:
                   - {name: Steel tray, kind: other, mass: 20 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
                   - {name: Alloy tray, kind: other, mass: 10 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
@@ -197,8 +208,8 @@ class AskedTest {
                 """);
         List<Section> letters = Letters.of(advice).report("customer").sections();
         assertEquals(1, letters.size());
-        assertTrue(items(letters.get(0))
-                .contains("Tray: which of these you choose: steel, alloy. The plan has alloy."));
+        assertTrue(
+                items(letters.get(0)).contains("Tray: which of these you choose: steel, alloy. The plan has alloy."));
     }
 
     @Test
@@ -227,6 +238,26 @@ class AskedTest {
                             letter.contains("limit 1740 kg")),
                     to);
         });
+    }
+
+    @Test
+    void aGuessIsCalledOne() throws FaultsException {
+        String over =
+                "vehicle: {ratings: {gvm: 2500 kg}}\ncargo: [{name: Box, mass: %s 20 kg, at: {x: 2700 mm, y: 0 mm,"
+                        + " z: 900 mm}}]\n";
+        String guessed = text(Letters.of(advice(over.formatted("about")))
+                .report("engineer")
+                .sections()
+                .get(0)
+                .blocks());
+        assertTrue(guessed.contains(", and in part from guesses."), guessed);
+        assertTrue(guessed.contains("Where it is registered, or will be: Australia."), guessed);
+        assertFalse(text(Letters.of(advice(over.formatted("")))
+                        .report("engineer")
+                        .sections()
+                        .get(0)
+                        .blocks())
+                .contains("guesses"));
     }
 
     private static String text(List<Block> blocks) {

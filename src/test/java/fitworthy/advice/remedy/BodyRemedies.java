@@ -66,8 +66,7 @@ final class BodyRemedies {
                         " lighter",
                         (tree, sheet, finding, amount) -> OFF_TRAILER.done(
                                 tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
-        table.rule(
-                "across.bar-wrong-twice", says("no more than ", " whose", set(at("fitments.{subject}.mass"))));
+        table.rule("across.bar-wrong-twice", says("no more than ", " whose", set(at("fitments.{subject}.mass"))));
         table.rule(
                 "across.seats-short", says("People: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         table.rule(
