@@ -5,6 +5,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.ExplanationPrintout;
+import fitworthy.printout.RoomPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Taken;
 import fitworthy.source.FaultsException;
@@ -29,7 +30,10 @@ final class Explain implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
-    @Parameters(index = "1", paramLabel = "RULE", description = "The rule's id, as printed under a finding.")
+    @Parameters(
+            index = "1",
+            paramLabel = "RULE",
+            description = "The rule's id, as printed under a finding; 'room' for what a loading leaves.")
     private String id;
 
     @Option(
@@ -47,8 +51,14 @@ final class Explain implements Callable<Integer> {
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Sheet sheet = read.sheet();
-        Names.rule(id, engine.book());
+        if (!RoomPrintout.names(id)) {
+            Names.rule(id, engine.book());
+        }
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
+        if (RoomPrintout.names(id)) {
+            RoomPrintout.print(around.out(), advice, id);
+            return ExitCodes.IN_ORDER;
+        }
         ExplanationPrintout.print(around.out(), advice, Taken.in(read.tree()), id);
         return ExitCodes.IN_ORDER;
     }

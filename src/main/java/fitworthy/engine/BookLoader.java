@@ -18,6 +18,7 @@ import fitworthy.book.UsualPlace;
 import fitworthy.book.UsualPlaces;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.rules.RuleParser;
 import fitworthy.rules.RuleText;
 import fitworthy.schema.Binder;
@@ -48,7 +49,7 @@ import org.kie.api.runtime.KieSessionsPool;
 public final class BookLoader {
 
     /** Folders of a book that hold no rules. */
-    private static final Set<String> NO_TOPIC = Set.of("tables", UsualFigures.FOLDER);
+    private static final Set<String> NO_TOPIC = Set.of("tables", UsualFigures.FOLDER, RoomMeasures.TOPIC);
 
     private final Path folder;
     private final CacheFolder cached;

@@ -41,7 +41,13 @@ record JsonRoom(
 
     /** @param value null where it is not known @param worked how it came about, without the masses one by one */
     record Value(
-            String measure, String subject, String unit, Double value, Double tolerance, boolean guessed, List<String> worked) {
+            String measure,
+            String subject,
+            String unit,
+            Double value,
+            Double tolerance,
+            boolean guessed,
+            List<String> worked) {
 
         static Value of(Figured figured) {
             Measure measure = figured.measure();

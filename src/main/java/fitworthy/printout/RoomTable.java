@@ -12,6 +12,7 @@ import fitworthy.document.Page;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.figures.measure.Measure;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
@@ -61,15 +62,20 @@ final class RoomTable {
     void print(Page page) {
         page.wrapped(0, HEADING);
         for (Line line : lines) {
-            page.hanging(
-                    String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question),
-                    where(line) + line.answer);
+            page.hanging(String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question), where(line) + line.answer);
         }
         page.blank();
     }
 
     private String where(Line line) {
-        return room.loadings().size() == 1 ? "" : String.join(", ", line.loadings) + ": ";
+        return room.loadings().size() == 1 ? "" : loadings(line) + ": ";
+    }
+
+    private String loadings(Line line) {
+        return line.loadings.size() > 1
+                        && line.loadings.size() == room.loadings().size()
+                ? "every loading"
+                : String.join(", ", line.loadings);
     }
 
     /** The same as a table. */
@@ -78,30 +84,29 @@ final class RoomTable {
                 "Room left: each answer by itself, with all else as planned",
                 List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
                 lines.stream()
-                        .map(line -> Row.of(line.question, String.join(", ", line.loadings), line.answer))
+                        .map(line -> Row.of(line.question, loadings(line), line.answer))
                         .toList()));
     }
 
     /** A question; a loading that has no answer is left out. */
     private void add(String question, Function<InLoading, String> answer) {
         Map<String, List<String>> loadings = new LinkedHashMap<>();
-        room.loadings().forEach(loading -> loadings.computeIfAbsent(
-                        answer.apply(loading), none -> new ArrayList<>())
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(answer.apply(loading), none -> new ArrayList<>())
                 .add(loading.loading()));
         loadings.remove("");
-        loadings.forEach((text, names) -> lines.add(new Line(lines.stream()
-                        .anyMatch(line -> line.question.equals(question))
-                ? ""
-                : question, names, text)));
+        loadings.forEach((text, names) -> lines.add(new Line(
+                lines.stream().anyMatch(line -> line.question.equals(question)) ? "" : question, names, text)));
     }
 
     private String heaviest(Answer answer) {
         Most most = answer.most();
-        String by = amount(answer, "without a trailer");
+        String by = amount(answer, "", most.taken() > 0 ? "even so" : "without a trailer");
         Optional<Step> vehicle = most.steps().stream()
                 .filter(step -> step.limit().of() == Limit.Of.VEHICLE)
                 .findFirst();
-        boolean others = !most.isOver() && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
+        boolean others = !most.isOver()
+                && most.unknown().isEmpty()
+                && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
         if (others && vehicle.isPresent()) {
             by += "; the vehicle alone allows " + step(vehicle.get());
         }
@@ -113,7 +118,8 @@ final class RoomTable {
     }
 
     private static String step(Step step) {
-        return kilograms(Math.floor(step.most().value() + 1e-6)) + " (" + step.limit().words() + ")";
+        Measure most = Measure.most(RoomMeasures.TRAILER, "", step.most());
+        return Wording.within(most) + " (" + step.limit().words() + ")";
     }
 
     /** Place by place, the least first; places that come to the same together. */
@@ -133,9 +139,9 @@ final class RoomTable {
             boolean rest = !elsewhere && answers.size() == widest && (widest > 1 || alike.size() == 1);
             elsewhere |= rest;
             String where = rest
-                    ? alike.size() == 1 ? "anywhere" : "elsewhere"
-                    : answers.stream().map(Answer::subject).collect(Collectors.joining(", "));
-            texts.add(where + " " + amount(answers.get(0), "already"));
+                    ? alike.size() == 1 ? " anywhere" : " elsewhere"
+                    : " " + answers.stream().map(Answer::subject).collect(Collectors.joining(", "));
+            texts.add(amount(answers.get(0), where, "already"));
         }
         return String.join("; ", texts);
     }
@@ -149,26 +155,38 @@ final class RoomTable {
         if (loading.tanks().isEmpty()) {
             return "";
         }
-        List<Tank> bounded = loading.tanks().stream()
-                .filter(tank -> !isFull(tank))
-                .toList();
-        return bounded.isEmpty()
-                ? "each may be full"
-                : bounded.stream().map(RoomTable::tank).collect(Collectors.joining("; "))
-                        + (bounded.size() < loading.tanks().size() ? "; the others may be full" : "");
+        List<String> texts = new ArrayList<>();
+        List<String> inVain = new ArrayList<>();
+        int full = 0;
+        for (Tank tank : loading.tanks()) {
+            if (tank.room().most().isOver()) {
+                inVain.add(tank.fill().subject());
+            } else if (isFull(tank)) {
+                full++;
+            } else {
+                texts.add(tank(tank));
+            }
+        }
+        if (!inVain.isEmpty()) {
+            texts.add("a limit stays passed even with " + String.join(" or ", inVain) + " empty");
+        }
+        if (full > 0) {
+            texts.add(full == loading.tanks().size() ? "each may be full" : "the others may be full");
+        }
+        return String.join("; ", texts);
     }
 
     static boolean isFull(Tank tank) {
         Most most = tank.room().most();
         return most.unknown().isEmpty()
-                && !most.isOver()
                 && most.governs().filter(step -> step.limit() == Limit.FULL).isPresent();
     }
 
     private static String tank(Tank tank) {
-        boolean some = tank.share().measure().isKnown() && !tank.room().most().isOver();
-        return tank.fill().subject() + " " + amount(tank.fill(), "even when it is empty")
-                + (some ? ", " + Wording.value(tank.share().measure()) + " full" : "")
+        return tank.fill().subject() + " " + amount(tank.fill(), "", "")
+                + (tank.share().measure().isKnown()
+                        ? ", " + Wording.value(tank.share().measure()) + " full"
+                        : "")
                 + tank.range()
                         .filter(range -> range.measure().isKnown())
                         .map(range -> ", range then " + about(range) + Wording.value(range.measure()))
@@ -183,32 +201,28 @@ final class RoomTable {
                 .orElse("");
     }
 
-    /** How much, its spread and what governs. @param over when a limit that is passed is so */
-    private static String amount(Answer answer, String over) {
+    /** How much, its spread and what governs. @param where of it, empty or after a space @param over when a limit is so */
+    private static String amount(Answer answer, String where, String over) {
         Most most = answer.most();
         if (most.isOver()) {
-            return "none, "
+            return "none" + where + " ("
                     + most.over().stream()
                             .map(step -> step.limit().words() + " " + kilograms(most.passed(step)))
                             .collect(Collectors.joining(", "))
-                    + " over " + over;
+                    + " over " + over + ")";
         }
         String by = most.governs()
-                .map(step -> " (" + step.limit().words() + ")")
-                .orElse("");
+                .map(step -> where + " (" + step.limit().words() + ")")
+                .orElse(where);
         return most.unknown().isEmpty()
                 ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by
-                : "not known"
-                        + (most.steps().isEmpty() ? "" : ", at most " + atMost(answer) + by)
-                        + ", without " + fields(most.figure().missing());
+                : "not known without " + fields(most.missing())
+                        + (most.steps().isEmpty() ? where : ", at most " + atMost(answer) + by);
     }
 
     private static String atMost(Answer answer) {
         return Wording.quantity(
-                answer.figured()
-                        .measure()
-                        .kind()
-                        .printed(answer.most().atMost().value(), -1),
+                answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
                 answer.figured().measure().kind());
     }
 

@@ -86,6 +86,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 problems.add(id + ": expected to be retired, but " + instead(advice, id));
             }
         }
+        CaseFigures.look(text.text().figures(), advice, problems);
         turned(text.text().unsure(), true, advice, problems);
         turned(text.text().sure(), false, advice, problems);
         return new CaseResult(text, advice, problems);

@@ -4,6 +4,7 @@ import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.HouseReader;
 import fitworthy.book.UsualFigures;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
@@ -57,6 +58,7 @@ public final class Cases {
             @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
             @Field("every finding of this topic that must come up") List<Expected> expect,
             @Field("checks that must not be assessed") List<Unassessed> notAssessed,
+            @Field("figures that must come out so") List<ExpectedFigure> figures,
             @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
             @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]") List<String> held,
             @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
@@ -96,6 +98,21 @@ public final class Cases {
                             example = "[vehicle.ratings.gvm]")
                     List<String> guesses) {}
 
+    /** A figure that must come out so, whether a rule judges it or not. */
+    public record ExpectedFigure(
+            @Field(value = "the measure", needed = true, example = "room.trailer") String measure,
+            @Field(value = "what it is of", needed = true, example = "trailer") String subject,
+            @Field(value = "the load case; of the plan where left out", example = "towing") String in,
+            @Field(value = "what it is as printed, number or word", example = "2410 kg") String value,
+            @Field(value = "its tolerance as printed; not looked at where left out", example = "96 kg")
+                    String tolerance,
+            @Field(
+                            value = "the limit that governs it, by its measure '-limit'; not looked at where left out",
+                            example = "rear axle")
+                    String governs,
+            @Field(value = "the field for want of which it is not known", example = "vehicle.ratings.gcm")
+                    String missing) {}
+
     /** A check that must lack a figure. */
     public record Unassessed(
             @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
@@ -111,10 +128,11 @@ public final class Cases {
         this.faults = faults;
     }
 
-    /** What there may be cases of: the topics of a book, and its usual figures. */
+    /** What there may be cases of: the topics of a book, its usual figures, and figures that no rule judges. */
     public static Set<String> topics(Book book) {
         Set<String> topics = new TreeSet<>(book.topics());
         topics.add(UsualFigures.FOLDER);
+        topics.add(RoomMeasures.TOPIC);
         return topics;
     }
 

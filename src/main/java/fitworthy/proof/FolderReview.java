@@ -2,6 +2,7 @@ package fitworthy.proof;
 
 import fitworthy.book.Book;
 import fitworthy.book.UsualFigures;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import java.io.IOException;
@@ -23,6 +24,8 @@ final class FolderReview {
     private static final Map<String, Set<String>> OTHERS = Map.of(
             "tables",
             Set.of("cable.csv", "load-index.csv", "order.csv", "speed-symbol.csv", "synonyms.csv"),
+            RoomMeasures.TOPIC,
+            Set.of("cases.yaml"),
             UsualFigures.FOLDER,
             Stream.concat(UsualFigures.PAGES.stream(), Stream.of("places.yaml", "cases.yaml"))
                     .collect(Collectors.toSet()));

@@ -92,7 +92,8 @@ public final class QuantityText {
 
     /** A value from the unit used inside, written in the unit given with up to six digits and no more than it needs. */
     public static String shown(double value, String unit) {
-        String digits = BigDecimal.valueOf(value / Dimension.size(unit))
+        // In ten digits, as figures are compared: a binary fraction just below a tie is the tie.
+        String digits = BigDecimal.valueOf(Figure.rounded(value / Dimension.size(unit)))
                 .round(SHOWN)
                 .stripTrailingZeros()
                 .toPlainString();

@@ -112,6 +112,11 @@ public record Trailer(
                         find = "a look from the driver's seat")
                 Choice<YesNo> seenOver) {
 
+    /** Whether it is coupled to a fifth wheel. */
+    public boolean onFifthWheel() {
+        return hitch.is(Hitch.FIFTH_WHEEL);
+    }
+
     /** The tyres on its axles, the spare left out. */
     public record AxleTyres(
             @Field(value = "how many", find = "a look", example = "4", within = Plausible.COUNT) Figure count,

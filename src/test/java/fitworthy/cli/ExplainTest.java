@@ -30,6 +30,20 @@ class ExplainTest {
     }
 
     @Test
+    void showsHowTheRoomThatIsLeftWasWorkedOut() {
+        Ran trailer = Ran.of("explain", TOURING, "room.trailer").printed(0);
+        trailer.says("In the loading 'towing':");
+        trailer.says("2600 kg (room.trailer)");
+        trailer.says("governed by trailer's plate, then trailer's axles (GTM) at 2619");
+        Ran.of("explain", TOURING, "room")
+                .printed(0)
+                .says("(room.range-planned)")
+                .out()
+                .lines()
+                .forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
     void everyRuleFitsInEightyColumns() throws FaultsException {
         Sheet sheet = SheetReader.sheet(
                 Sheets.file(TOURING), Books.shipped().regions().keySet(), new ArrayList<>());

@@ -20,7 +20,6 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.List;

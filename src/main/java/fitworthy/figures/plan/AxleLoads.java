@@ -78,6 +78,9 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         for (PointMass mass : masses) {
             double x = mass.at().x().value();
             squares += square(mass.mass().tolerance() * (onFront + lever * x));
+            if (lever == 0) {
+                continue; // Wherever it is, all of it counts.
+            }
             places.merge(place(mass.at()), mass.mass().value() * mass.at().x().tolerance(), Double::sum);
             // The bare vehicle stands at the axles, wherever they are.
             moment += mass.sort() == PointMass.Sort.VEHICLE ? 0 : mass.mass().value() * x;

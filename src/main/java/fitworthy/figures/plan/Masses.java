@@ -139,11 +139,7 @@ public final class Masses {
         }
         if (on) {
             masses.add(new PointMass(
-                    Liquids.name(tank),
-                    Sort.LIQUID,
-                    Liquids.mass(tank, fill(plan, loadCase, off, tank)),
-                    at,
-                    false));
+                    Liquids.name(tank), Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, off, tank)), at, false));
         }
     }
 

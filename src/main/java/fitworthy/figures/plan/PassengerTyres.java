@@ -51,10 +51,15 @@ public record PassengerTyres(Choice<YesNo> less, Figure divisor) {
 
     /** How {@link #counted} came from what the index says; nothing where it is that. */
     public Working working(Figure carried, Figure counted) {
+        return working(carried, counted, "counted");
+    }
+
+    /** The same under another name for what they count for. */
+    public Working working(Figure carried, Figure counted, String name) {
         return () -> counted.equals(carried)
                 ? List.of()
                 : new Working.Formula(
-                                "counted = carried / divisor",
+                                name + " = carried / divisor",
                                 List.of(in("carried", carried, "kg"), in("divisor", divisor, "")))
                         .lines();
     }

@@ -36,7 +36,9 @@ public final class RunningGear {
         return new Working[] {
             new Working.Formula(
                     "carried = tyres x load of one",
-                    List.of(tyreCount(plan, rear), in("load of one", plan.tables().tyreLoad(index), "kg"))),
+                    List.of(
+                            tyreCount(plan, rear),
+                            in("load of one", plan.tables().tyreLoad(index), "kg"))),
             indexed(index)
         };
     }

@@ -8,58 +8,103 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.RunningGear;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 
-/**
- * The vehicle loaded in one way, without what is asked for: what each of its limits leaves for that.
- *
- * @param plan the plan
- * @param masses what is on it
- * @param towed the trailer that counts against the GCM, where it is not what is asked for
- */
-record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
+/** The vehicle loaded in one way, without what is asked for: what each of its limits leaves for that. Masses in kg. */
+final class Carrier {
 
-    /** A loading without some of its masses. */
-    static Carrier of(Loading loading, Predicate<PointMass> without) {
-        return new Carrier(
-                loading.plan(),
-                loading.masses().stream().filter(without.negate()).toList(),
-                loading.trailer());
-    }
+    private final Plan plan;
+    private final Sum sum;
+    /** GVM, axles, tyres and wheels. */
+    private final List<Counted> limits = new ArrayList<>();
 
-    /** How a limit counts what is on the axles. */
-    private record Counted(Limit limit, Figure most, double front, double rear, List<Working> workings) {}
-
-    /** What GVM, axles, tyres and wheels leave for something, and the GCM where a trailer is on. */
-    List<Step> steps(Taken taken) {
-        List<Step> steps = new ArrayList<>();
-        for (Counted counted : limits()) {
-            steps.add(step(counted, taken, load(counted), 0));
-        }
-        towed.ifPresent(trailer -> steps.add(gcm(taken, trailer)));
-        return steps;
-    }
-
-    private List<Counted> limits() {
+    private Carrier(Plan plan, List<PointMass> masses) {
+        this.plan = plan;
+        this.sum = Sum.of(masses, plan.wheelbase());
         Vehicle.Ratings ratings = plan.ratings();
-        List<Counted> limits = new ArrayList<>(List.of(
-                new Counted(Limit.GVM, ratings.gvm(), 1, 1, List.of()),
-                new Counted(Limit.FRONT_AXLE, ratings.frontAxle(), 1, 0, List.of()),
-                new Counted(Limit.REAR_AXLE, ratings.rearAxle(), 0, 1, List.of()),
-                tyres(Limit.FRONT_TYRES, false),
-                tyres(Limit.REAR_TYRES, true)));
+        limits.add(whole(Limit.GVM, ratings.gvm(), sum.total(), masses, 0));
+        limits.add(axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false));
+        limits.add(axle(Limit.REAR_AXLE, "limit", ratings.rearAxle(), true));
+        limits.add(tyres(Limit.FRONT_TYRES, false));
+        limits.add(tyres(Limit.REAR_TYRES, true));
         if (RunningGear.wheelsInQuestion(plan)) {
             limits.add(wheels(Limit.FRONT_WHEELS, false));
             limits.add(wheels(Limit.REAR_WHEELS, true));
         }
-        return limits;
+    }
+
+    /** A loading without some of its masses; with the GCM where it tows. */
+    static Carrier of(Loading loading, Predicate<PointMass> without) {
+        Carrier carrier = new Carrier(loading.plan(), left(loading.masses(), without));
+        loading.trailer().ifPresent(carrier::gcm);
+        return carrier;
+    }
+
+    /** A loading without its trailer, be one on or not. */
+    static Carrier withoutTrailer(Loading loading) {
+        return new Carrier(loading.plan(), left(loading.masses(), mass -> mass.sort() == Sort.BALL));
+    }
+
+    private static List<PointMass> left(List<PointMass> masses, Predicate<PointMass> without) {
+        return masses.stream().filter(without.negate()).toList();
+    }
+
+    /** What masses put on the axles, without the tolerance, which is asked for seldom. */
+    private record Sum(List<PointMass> masses, Figure front, Figure rear, Figure total) {
+
+        static Sum of(List<PointMass> masses, Figure wheelbase) {
+            Figure front = Figure.of(0, 0);
+            Figure total = Figure.of(0, 0);
+            for (PointMass mass : masses) {
+                front = front.plus(mass.onFront(wheelbase));
+                total = total.plus(mass.mass());
+            }
+            return new Sum(masses, front, total.minus(front), total);
+        }
+    }
+
+    /**
+     * A limit with what counts against it.
+     *
+     * @param name what a formula calls it
+     * @param front how much of what is on the front axle counts
+     * @param rear likewise
+     * @param masses what counts, by which the spread goes
+     * @param apart tolerance of what counts beside these
+     */
+    private record Counted(
+            Limit limit,
+            String name,
+            Figure most,
+            Figure load,
+            double front,
+            double rear,
+            List<PointMass> masses,
+            double apart,
+            List<Working> workings) {}
+
+    private static Counted whole(Limit limit, Figure most, Figure load, List<PointMass> masses, double apart) {
+        return new Counted(limit, limit.words(), most, load, 1, 1, masses, apart, List.of());
+    }
+
+    private Counted axle(Limit limit, String name, Figure most, boolean rear, Working... workings) {
+        return new Counted(
+                limit,
+                name,
+                most,
+                rear ? sum.rear() : sum.front(),
+                rear ? 0 : 1,
+                rear ? 1 : 0,
+                sum.masses(),
+                0,
+                List.of(workings));
     }
 
     private Counted tyres(Limit limit, boolean rear) {
@@ -68,7 +113,12 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
         Figure counted = surely(tyres, carried);
         List<Working> workings = new ArrayList<>(List.of(tyres.working(carried, counted)));
         workings.addAll(List.of(RunningGear.tyresCarried(plan, rear)));
-        return new Counted(limit, counted, rear ? 0 : 1, rear ? 1 : 0, workings);
+        return axle(
+                limit,
+                counted.equals(carried) ? "carried" : "counted",
+                counted,
+                rear,
+                workings.toArray(Working[]::new));
     }
 
     /** What tyres count for in any case: less where it is not known whether they count in full. */
@@ -77,83 +127,63 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
     }
 
     private Counted wheels(Limit limit, boolean rear) {
-        return new Counted(
-                limit,
-                RunningGear.wheelsCarry(plan, rear),
-                rear ? 0 : 1,
-                rear ? 1 : 0,
-                List.of(RunningGear.wheelsCarried(plan, rear)));
+        return axle(limit, "carried", RunningGear.wheelsCarry(plan, rear), rear, RunningGear.wheelsCarried(plan, rear));
     }
 
-    private Figure load(Counted counted) {
-        Figure load = Figure.of(0, 0);
-        for (PointMass mass : masses) {
-            Figure onFront = mass.onFront(plan.wheelbase());
-            load = load.plus(onFront.times(counted.front))
-                    .plus(mass.mass().minus(onFront).times(counted.rear));
-        }
-        return load;
+    /** The trailer's whole mass counts, which holds the load on the ball. */
+    private void gcm(Trailer trailer) {
+        List<PointMass> uncoupled = left(sum.masses(), mass -> mass.sort() == Sort.BALL);
+        limits.add(whole(
+                Limit.GCM,
+                plan.ratings().gcm(),
+                Sum.of(uncoupled, plan.wheelbase()).total().plus(trailer.mass()),
+                uncoupled,
+                trailer.mass().tolerance()));
     }
 
-    private Step gcm(Taken taken, Trailer trailer) {
-        Counted counted = new Counted(Limit.GCM, plan.ratings().gcm(), 1, 1, List.of());
-        Figure combined = withoutBall().load(counted).plus(trailer.mass());
-        return withoutBall().step(counted, taken, combined, trailer.mass().tolerance());
-    }
-
-    /** The trailer's whole mass holds the load on the ball. */
-    private Carrier withoutBall() {
-        return new Carrier(
-                plan,
-                masses.stream()
-                        .filter(mass -> mass.sort() != PointMass.Sort.BALL)
-                        .toList(),
-                towed);
+    /** What these limits leave for something. */
+    List<Step> steps(Taken taken) {
+        return limits.stream().map(counted -> step(counted, taken)).toList();
     }
 
     /** What the GCM leaves for a trailer, of which the whole mass counts. */
     Step gcmForTrailer() {
-        Counted counted = new Counted(Limit.GCM, plan.ratings().gcm(), 1, 1, List.of());
-        Figure load = load(counted);
-        double tolerance = AxleLoads.tolerance(masses, plan.wheelbase(), 1, 1);
-        return new Step(
+        Figure most = plan.ratings().gcm();
+        return Step.plain(
                 Limit.GCM,
-                counted.most.minus(load),
-                Figure.of(1, 0),
-                units -> Math.hypot(counted.most.tolerance(), tolerance),
+                most.minus(sum.total()),
                 new Working.Formula(
-                        "heaviest = GCM - vehicle", List.of(in("GCM", counted.most, "kg"), in("vehicle", load, "kg"))));
+                        "heaviest = GCM - vehicle", List.of(in("GCM", most, "kg"), in("vehicle", sum.total(), "kg"))));
     }
 
-    /** @param apart tolerance of what counts and is on no axle of the vehicle, kg */
-    private Step step(Counted counted, Taken taken, Figure load, double apart) {
+    private Step step(Counted counted, Taken taken) {
         Figure wheelbase = plan.wheelbase();
         Figure share = taken.at().x().dividedBy(wheelbase).times(counted.rear - counted.front);
-        Figure takes = taken.weighs().times(share.plus(Figure.of(counted.front, 0)));
-        Figure left = counted.most.minus(load);
+        Figure left = counted.most.minus(counted.load);
         return new Step(
                 counted.limit,
                 left,
-                takes,
+                taken.weighs().times(share.plus(Figure.of(counted.front, 0))),
                 units -> Math.hypot(
-                        Math.hypot(counted.most.tolerance(), apart),
-                        AxleLoads.tolerance(with(taken.mass(units)), wheelbase, counted.front, counted.rear)),
-                working(counted, taken, load, left));
+                        Math.hypot(counted.most.tolerance(), counted.apart),
+                        AxleLoads.tolerance(
+                                with(counted.masses, taken.mass(units)), wheelbase, counted.front, counted.rear)),
+                working(counted, taken, left));
     }
 
-    private List<PointMass> with(PointMass more) {
+    private static List<PointMass> with(List<PointMass> masses, PointMass more) {
         List<PointMass> all = new ArrayList<>(masses);
         all.add(more);
         return all;
     }
 
-    private Working working(Counted counted, Taken taken, Figure load, Figure left) {
+    private Working working(Counted counted, Taken taken, Figure left) {
         return () -> {
             List<Working.Input> inputs =
-                    new ArrayList<>(List.of(in("limit", counted.most, "kg"), in("load", load, "kg")));
-            String formula = "left = limit - load";
+                    new ArrayList<>(List.of(in(counted.name, counted.most, "kg"), in("load", counted.load, "kg")));
+            String formula = "left = " + counted.name + " - load";
             if (!(left.value() < 0)) {
-                formula = taken.result() + " = (limit - load)" + lever(counted) + taken.toUnits();
+                formula = taken.result() + " = (" + counted.name + " - load)" + lever(counted) + taken.toUnits();
                 inputs.addAll(taken.inputs());
                 if (!lever(counted).isEmpty()) {
                     inputs.add(in("at", taken.at().x(), "mm"));
@@ -168,8 +198,6 @@ record Carrier(Plan plan, List<PointMass> masses, Optional<Trailer> towed) {
 
     /** What of a mass is on one axle, turned round. */
     private static String lever(Counted counted) {
-        return counted.front == counted.rear
-                ? ""
-                : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
+        return counted.front == counted.rear ? "" : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
     }
 }

@@ -1,5 +1,7 @@
 package fitworthy.figures.room;
 
+import static fitworthy.figures.measure.Working.in;
+
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PassengerTyres;
@@ -33,7 +35,7 @@ final class HeaviestTrailer {
     private HeaviestTrailer(Loading loading, Trailer trailer) {
         this.plan = loading.plan();
         this.trailer = trailer;
-        this.carrier = Carrier.of(loading, mass -> mass.sort() == Sort.BALL);
+        this.carrier = Carrier.withoutTrailer(loading);
         // With the tolerance that a load on the ball which is given none is taken to have.
         this.ball = loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.BALL)
@@ -52,7 +54,7 @@ final class HeaviestTrailer {
         rating();
         plates();
         ballRatings();
-        steps.addAll(new Carrier(plan, carrier.masses(), Optional.empty()).steps(onTheBall()));
+        steps.addAll(carrier.steps(onTheBall()));
         steps.add(carrier.gcmForTrailer());
         return Most.of(steps);
     }
@@ -89,21 +91,26 @@ final class HeaviestTrailer {
 
     private void plates() {
         plain(Limit.TRAILER_PLATE, trailer.rated());
-        onItsAxles(Limit.TRAILER_AXLES, trailer.gtm());
+        steps.add(Step.onAxles(Limit.TRAILER_AXLES, trailer.gtm(), ball, trailer.mass()));
         trailer.tyres().ifPresent(tyres -> {
             PassengerTyres passenger = PassengerTyres.under(plan, tyres.passenger());
             Figure carried = plan.tables().tyreLoad(tyres.loadIndex()).times(tyres.count());
-            onItsAxles(Limit.TRAILER_TYRES, Carrier.surely(passenger, carried));
+            Figure counted = Carrier.surely(passenger, carried);
+            steps.add(Step.onAxles(
+                    Limit.TRAILER_TYRES,
+                    counted,
+                    ball,
+                    trailer.mass(),
+                    passenger.working(carried, counted, "axles"),
+                    new Working.Formula(
+                            (counted.equals(carried) ? "axles" : "carried") + " = tyres x load of one",
+                            List.of(
+                                    in("tyres", tyres.count(), ""),
+                                    in("load of one", plan.tables().tyreLoad(tyres.loadIndex()), "kg")))));
         });
-        coupling(Limit.TOW_BAR_PLATE, plan.towBar().plate().trailer(), plan.towBar().plate().d());
-        coupling(Limit.TRAILER_COUPLING, trailer.coupling().trailer(), trailer.coupling().d());
-    }
-
-    /** A plate states a mass or a D value, which goes by the greatest masses and not by the day's. */
-    private void coupling(Limit limit, Figure heaviest, Figure d) {
-        if (heaviest.known() || !d.known()) {
-            plain(limit, heaviest);
-        }
+        new PlateLimits(plan, trailer, ball, share)
+                .add(PlateLimits.TOW_BAR, plan.towBar().plate(), steps);
+        new PlateLimits(plan, trailer, ball, share).add(PlateLimits.TRAILER, trailer.coupling(), steps);
     }
 
     private void ballRatings() {
@@ -113,22 +120,7 @@ final class HeaviestTrailer {
     }
 
     private void plain(Limit limit, Figure most) {
-        steps.add(Step.plain(
-                limit, most, new Working.Formula("heaviest = limit", List.of(in("limit", most, "kg")))));
-    }
-
-    private void onItsAxles(Limit limit, Figure most) {
-        steps.add(new Step(
-                limit,
-                most,
-                Figure.of(1, 0).minus(share),
-                units -> Math.hypot(most.tolerance(), units * share.tolerance()),
-                new Working.Formula(
-                        "heaviest = limit / (1 - ball / trailer)",
-                        List.of(
-                                in("limit", most, "kg"),
-                                in("ball", ball, "kg"),
-                                in("trailer", trailer.mass(), "kg")))));
+        steps.add(Step.stated(limit, most));
     }
 
     private void onTheBall(Limit limit, Figure most) {
@@ -143,9 +135,5 @@ final class HeaviestTrailer {
                                 in("limit", most, "kg"),
                                 in("trailer", trailer.mass(), "kg"),
                                 in("ball", ball, "kg")))));
-    }
-
-    private static Working.Input in(String name, Figure figure, String unit) {
-        return Working.in(name, figure, unit);
     }
 }

@@ -6,6 +6,9 @@ public enum Limit {
     TOW_RATING_UNBRAKED("tow rating without brakes", Of.VEHICLE),
     TOW_LIMIT_BY_KERB_MASS("tow limit by the kerb mass", Of.VEHICLE),
     TOW_BAR_PLATE("tow bar's plate", Of.VEHICLE),
+    TOW_BAR_D("tow bar's D value", Of.VEHICLE),
+    TOW_BAR_DC("tow bar's Dc value", Of.VEHICLE),
+    TOW_BAR_V("tow bar's V value", Of.VEHICLE),
     BALL_RATING("ball rating", Of.VEHICLE),
     TOW_BAR_BALL("tow bar's ball load", Of.VEHICLE),
     GVM("GVM", Of.VEHICLE),
@@ -22,6 +25,9 @@ public enum Limit {
     TRAILER_AXLES("trailer's axles (GTM)", Of.TRAILER),
     TRAILER_TYRES("trailer's tyres", Of.TRAILER),
     TRAILER_COUPLING("trailer's coupling", Of.TRAILER),
+    TRAILER_COUPLING_D("D value of the trailer's coupling", Of.TRAILER),
+    TRAILER_COUPLING_DC("Dc value of the trailer's coupling", Of.TRAILER),
+    TRAILER_COUPLING_V("V value of the trailer's coupling", Of.TRAILER),
     TRAILER_COUPLING_BALL("ball load of the trailer's coupling", Of.TRAILER),
     FULL("full tank", Of.TANK);
 

@@ -1,6 +1,7 @@
 package fitworthy.figures.room;
 
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,36 +10,47 @@ import java.util.Optional;
  * The most of something before a limit is passed.
  *
  * @param steps the limits that bound it, in the order in which they are met
- * @param over those that are passed even so, the worst first: with none taken, or with what the others allow
+ * @param over those that are passed all the same, the worst first
+ * @param taken with how many units taken they are
  * @param unknown those that cannot be told for want of a figure; the answer is then at most what the others allow
  */
-public record Most(List<Step> steps, List<Step> over, List<Step> unknown) {
+public record Most(List<Step> steps, List<Step> over, double taken, List<Step> unknown) {
 
-    /** Of all limits that more of it may meet. */
+    /** The most altogether: what is passed with less, and no more with that, does not count. */
     static Most of(List<Step> limits) {
-        List<Step> steps = limits.stream()
-                .filter(limit -> limit.known() && limit.bounds())
-                .sorted(Comparator.comparingDouble(limit -> limit.left().value()
-                        / limit.takes().value()))
-                .toList();
-        double units = units(steps);
+        List<Step> steps = inOrder(limits);
+        return of(limits, steps, steps.isEmpty() ? 0 : Math.max(0, units(steps.get(0))));
+    }
+
+    /** The most that is added to what is there: where a limit is passed already, nothing is. */
+    static Most added(List<Step> limits) {
+        return of(limits, inOrder(limits), 0);
+    }
+
+    private static Most of(List<Step> limits, List<Step> steps, double taken) {
         return new Most(
                 steps,
                 limits.stream()
-                        .filter(limit -> limit.known() && limit.isPassedAt(units))
+                        .filter(limit -> limit.known() && limit.isPassedAt(taken))
                         .sorted(Comparator.comparingDouble(
-                                limit -> limit.left().value() - limit.takes().value() * units))
+                                limit -> Figure.rounded(limit.leftAt(taken).value())))
                         .toList(),
+                taken,
                 limits.stream().filter(limit -> !limit.known()).toList());
     }
 
-    /** What the known limits allow, not below none. */
-    private static double units(List<Step> steps) {
-        return steps.isEmpty()
-                ? 0
-                : Math.max(
-                        0,
-                        steps.get(0).left().value() / steps.get(0).takes().value());
+    private static List<Step> inOrder(List<Step> limits) {
+        return limits.stream()
+                .filter(limit -> limit.known()
+                        && limit.bounds()
+                        && Double.isFinite(limit.left().value()))
+                // In ten digits, as figures are compared: of two alike the order must not hang on units.
+                .sorted(Comparator.comparingDouble(limit -> Figure.rounded(units(limit))))
+                .toList();
+    }
+
+    private static double units(Step step) {
+        return step.left().value() / step.takes().value();
     }
 
     /** The limit that governs; none where none bounds it. */
@@ -46,38 +58,36 @@ public record Most(List<Step> steps, List<Step> over, List<Step> unknown) {
         return over.isEmpty() ? steps.stream().findFirst() : Optional.of(over.get(0));
     }
 
-    /** Whether a limit is passed already, so that nothing may be taken. */
+    /** Whether a limit is passed all the same, so that nothing may be taken. */
     public boolean isOver() {
         return !over.isEmpty();
     }
 
     /**
-     * How many units may be taken; where a limit is passed already, negative by how many kg it is. Missing where any limit
-     * is: what is not known is no leave.
+     * How many units may be taken; where a limit is passed all the same, negative by how many kg it is. Missing where any
+     * limit is: what is not known is no leave.
      */
     public Figure figure() {
-        return unknown.isEmpty()
-                ? atMost()
-                : Figure.missing(unknown.stream()
-                        .flatMap(limit -> limit.missing().stream())
-                        .distinct()
-                        .toList());
-    }
-
-    /** By how many kg a limit of {@link #over} is passed, as a whole number that takes it off. */
-    public double passed(Step step) {
-        return Math.ceil(-step.leftAt(units(steps)).value() - 1e-6);
+        return unknown.isEmpty() ? atMost() : Figure.missing(missing());
     }
 
     /** The same as far as the limits are known; missing where none is. */
     public Figure atMost() {
         return isOver()
-                ? over.get(0).leftAt(units(steps))
-                : steps.isEmpty()
-                        ? Figure.missing(unknown.stream()
-                                .flatMap(limit -> limit.missing().stream())
-                                .distinct()
-                                .toList())
-                        : steps.get(0).most();
+                ? over.get(0).leftAt(taken)
+                : steps.isEmpty() ? Figure.missing(missing()) : steps.get(0).most();
+    }
+
+    /** What has to be known before all limits are. */
+    public List<Missing> missing() {
+        return unknown.stream()
+                .flatMap(limit -> limit.missing().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** By how many kg a limit of {@link #over} is passed, as a whole number that takes it off. */
+    public double passed(Step step) {
+        return Math.ceil(-step.leftAt(taken).value() - 1e-6);
     }
 }

@@ -19,6 +19,9 @@ import java.util.stream.Collectors;
 /** What each loading leaves for a heavier trailer, for people and cargo, and in the tanks, with the limit that governs. */
 public final class RoomMeasures implements Topic {
 
+    /** What these measures begin with. No rule judges them. */
+    public static final String TOPIC = "room";
+
     public static final MeasureKind TRAILER = number(
                     "room.trailer",
                     "kg",
@@ -40,18 +43,21 @@ public final class RoomMeasures implements Topic {
     public static final MeasureKind ABOARD_LIMIT = MeasureKind.word(
                     "room.aboard-limit", "which limit governs what may be added there", Limit.class)
             .byLoading();
-    public static final MeasureKind FILL =
-            number("room.fill", "L", 0, "what may be in the tank with all else as planned").byLoading();
+    public static final MeasureKind FILL = number(
+                    "room.fill", "L", 0, "what may be in the tank with all else as planned")
+            .byLoading();
     public static final MeasureKind FILL_SHARE = number(
                     "room.fill-share", "%", 0, "how full the tank may be with all else as planned")
             .byLoading();
     public static final MeasureKind FILL_LIMIT = MeasureKind.word(
                     "room.fill-limit", "which limit governs how full the tank may be", Limit.class)
             .byLoading();
-    public static final MeasureKind RANGE =
-            number("room.range", "km", 0, "range on the fuel that the masses then allow").byLoading();
-    public static final MeasureKind RANGE_PLANNED =
-            number("room.range-planned", "km", 0, "range on the fuel as planned").byLoading();
+    public static final MeasureKind RANGE = number(
+                    "room.range", "km", 0, "range on the fuel that the masses then allow")
+            .byLoading();
+    public static final MeasureKind RANGE_PLANNED = number(
+                    "room.range-planned", "km", 0, "range on the fuel as planned")
+            .byLoading();
 
     /** What the subject of {@link #RANGE_PLANNED} is called. */
     public static final String FUEL = "fuel aboard";
@@ -59,15 +65,7 @@ public final class RoomMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
-                TRAILER,
-                TRAILER_LIMIT,
-                ABOARD,
-                ABOARD_LIMIT,
-                FILL,
-                FILL_SHARE,
-                FILL_LIMIT,
-                RANGE,
-                RANGE_PLANNED);
+                TRAILER, TRAILER_LIMIT, ABOARD, ABOARD_LIMIT, FILL, FILL_SHARE, FILL_LIMIT, RANGE, RANGE_PLANNED);
     }
 
     @Override
@@ -79,12 +77,13 @@ public final class RoomMeasures implements Topic {
         if (room.tanks().stream().anyMatch(TankRoom::feeds)) {
             Figure consumption = FuelRange.consumption(loading);
             measures.add(Measure.most(RANGE_PLANNED, FUEL, FuelRange.metres(FuelRange.aboard(loading), consumption))
-                    .worked(range(FuelRange.aboard(loading), consumption), loading.aboard("fuel", FuelRange.feeding(loading.plan()))));
+                    .worked(
+                            range(FuelRange.aboard(loading), consumption),
+                            loading.aboard("fuel", FuelRange.feeding(loading.plan()))));
         }
     }
 
-    private static void most(
-            MeasureKind kind, MeasureKind limit, String subject, Most most, List<Measure> measures) {
+    private static void most(MeasureKind kind, MeasureKind limit, String subject, Most most, List<Measure> measures) {
         measures.add(Measure.most(kind, subject, most.figure()).worked(workings(most)));
         measures.add(governing(limit, subject, most));
     }
@@ -93,17 +92,17 @@ public final class RoomMeasures implements Topic {
         Optional<Limit> limit = most.governs().map(Step::limit);
         return limit.isPresent() && most.unknown().isEmpty()
                 ? Measure.of(kind, subject, Choice.of(limit.get()))
-                : Measure.of(kind, subject, "", most.figure().missing());
+                : Measure.of(kind, subject, "", most.missing());
     }
 
     private static void tank(Loading loading, TankRoom tank, List<Measure> measures) {
         String name = tank.tank().name();
         Figure capacity = tank.tank().capacity();
         Figure litres = tank.litres();
-        measures.add(Measure.most(FILL, name, litres).worked(workings(tank.most())));
+        Working worked = tank.most().isOver() || !litres.known() ? governs(tank.most()) : workings(tank.most());
+        measures.add(Measure.most(FILL, name, litres).worked(worked));
         measures.add(Measure.most(FILL_SHARE, name, litres.dividedBy(capacity))
-                .worked("share = most / capacity", in("most", litres, "L"), in("capacity", capacity, "L"))
-                .worked(workings(tank.most())));
+                .worked("share = most / capacity", in("most", litres, "L"), in("capacity", capacity, "L")));
         measures.add(governing(FILL_LIMIT, name, tank.most()));
         if (tank.feeds()) {
             Figure consumption = FuelRange.consumption(loading);
@@ -114,8 +113,7 @@ public final class RoomMeasures implements Topic {
                             "fuel = planned - own + most",
                             in("planned", FuelRange.aboard(loading), "L"),
                             in("own", tank.planned(), "L"),
-                            in("most", litres, "L"))
-                    .worked(workings(tank.most())));
+                            in("most", litres, "L")));
         }
     }
 
@@ -129,12 +127,28 @@ public final class RoomMeasures implements Topic {
     private static Working workings(Most most) {
         return () -> {
             List<String> lines = new ArrayList<>();
-            most.governs().ifPresent(step -> {
-                lines.addAll(step.working().lines());
-                lines.add("governed by " + step.limit().words() + next(most));
-            });
+            most.governs().ifPresent(step -> lines.addAll(working(most, step).lines()));
+            lines.addAll(governs(most).lines());
             return lines;
         };
+    }
+
+    /** A limit that is passed with something taken was left more or less of before. */
+    private static Working working(Most most, Step step) {
+        return !most.isOver() || most.taken() == 0
+                ? step.working()
+                : new Working.Formula(
+                        "left = before - each x taken",
+                        List.of(
+                                in("before", step.left(), "kg"),
+                                in("each", step.takes(), ""),
+                                in("taken", Figure.of(most.taken()), "")));
+    }
+
+    private static Working governs(Most most) {
+        return () -> most.governs().stream()
+                .map(step -> "governed by " + step.limit().words() + next(most))
+                .toList();
     }
 
     private static String next(Most most) {
@@ -143,7 +157,7 @@ public final class RoomMeasures implements Topic {
                 : most.steps().stream()
                         .skip(1)
                         .map(step -> ", then " + step.limit().words() + " at "
-                                + Math.round(Math.floor(step.most().value())))
+                                + Math.round(Math.floor(Figure.rounded(step.most().value()))))
                         .collect(Collectors.joining());
     }
 }

@@ -5,6 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A limit that is met as more of something is taken.
@@ -20,6 +21,32 @@ public record Step(Limit limit, Figure left, Figure takes, DoubleUnaryOperator s
     /** A limit of what is taken itself, whose error is that of the limit alone. */
     static Step plain(Limit limit, Figure most, Working working) {
         return new Step(limit, most, Figure.of(1, 0), units -> most.tolerance(), working);
+    }
+
+    /** The same where the sheet gives the heaviest trailer. */
+    static Step stated(Limit limit, Figure heaviest) {
+        return plain(
+                limit, heaviest, new Working.Formula("heaviest = limit", List.of(Working.in("limit", heaviest, "kg"))));
+    }
+
+    /** A limit of what is on the trailer's axles: its mass without the load on the ball. */
+    static Step onAxles(Limit limit, Figure axles, Figure ball, Figure trailer, Working... before) {
+        Figure share = ball.dividedBy(trailer);
+        return new Step(
+                limit,
+                axles,
+                Figure.of(1, 0).minus(share),
+                units -> Math.hypot(axles.tolerance(), units * share.tolerance()),
+                () -> Stream.concat(
+                                Stream.of(new Working.Formula(
+                                        "heaviest = axles / (1 - ball / trailer)",
+                                        List.of(
+                                                Working.in("axles", axles, "kg"),
+                                                Working.in("ball", ball, "kg"),
+                                                Working.in("trailer", trailer, "kg")))),
+                                Stream.of(before))
+                        .flatMap(working -> working.lines().stream())
+                        .toList());
     }
 
     boolean known() {

@@ -43,13 +43,12 @@ final class Stowage {
     static Map<String, Most> of(Loading loading) {
         Stowage stowage = new Stowage(loading);
         Map<String, Most> rooms = new LinkedHashMap<>();
-        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), Most.of(stowage.limits(spot))));
+        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), Most.added(stowage.limits(spot))));
         return rooms;
     }
 
     private List<Step> limits(Spot spot) {
-        List<Step> steps =
-                new ArrayList<>(carrier.steps(new Taken("most", spot.at(), Figure.of(1, 0), "", List.of())));
+        List<Step> steps = new ArrayList<>(carrier.steps(new Taken("most", spot.at(), Figure.of(1, 0), "", List.of())));
         if (!spot.roof().is(YesNo.NO)) {
             steps.add(onRoof(spot));
         }
@@ -90,8 +89,7 @@ final class Stowage {
     }
 
     private static Working left(Figure limit, Figure load) {
-        return new Working.Formula(
-                "left = limit - load", List.of(in("limit", limit, "kg"), in("load", load, "kg")));
+        return new Working.Formula("left = limit - load", List.of(in("limit", limit, "kg"), in("load", load, "kg")));
     }
 
     private List<Spot> spots() {
@@ -106,14 +104,16 @@ final class Stowage {
     /** A row of seats for those who sit as far back. */
     private void seats(List<Spot> spots) {
         Map<Double, List<Sheet.Person>> rows = new LinkedHashMap<>();
-        plan.sheet().occupants().forEach(person -> rows.computeIfAbsent(
-                        Figure.rounded(person.at().x().value()), row -> new ArrayList<>())
-                .add(person));
+        for (Sheet.Person person : plan.sheet().occupants()) {
+            double row = Figure.rounded(plan.places().of(person).x().value());
+            rows.computeIfAbsent(row, none -> new ArrayList<>()).add(person);
+        }
         rows.values()
                 .forEach(row -> spots.add(new Spot(
-                        "seats of "
+                        "in the seats of "
                                 + String.join(
-                                        " and ", row.stream().map(Sheet.Person::name).toList()),
+                                        " and ",
+                                        row.stream().map(Sheet.Person::name).toList()),
                         plan.places().of(row.get(0)),
                         Choice.of(YesNo.NO),
                         Optional.empty())));
@@ -127,21 +127,17 @@ final class Stowage {
                 .forEach(part -> {
                     BodyDetails.Body body = (BodyDetails.Body) part.details();
                     spots.add(new Spot(
-                            "middle of " + part.name(),
-                            new Point(
-                                    body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
+                            "in the middle of " + part.name(),
+                            new Point(body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
                             Choice.of(YesNo.NO),
                             Optional.of(part)));
                 });
     }
 
     private void racks(List<Spot> spots) {
-        plan.fitments(Fitment.Kind.ROOF_RACK).stream()
-                .filter(loading::carries)
-                .forEach(rack -> plan.places()
-                        .of(rack)
-                        .ifPresent(at -> spots.add(new Spot(
-                                "on " + rack.name(), at, rack.roof(), Optional.empty()))));
+        plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
+                .of(rack)
+                .ifPresent(at -> spots.add(new Spot("on " + rack.name(), at, rack.roof(), Optional.empty()))));
     }
 
     /** Where a piece of cargo has its place, whether it is aboard or not. */
@@ -149,9 +145,6 @@ final class Stowage {
         plan.sheet().cargo().stream()
                 .filter(piece -> !loading.isOff(piece.in()))
                 .forEach(piece -> spots.add(new Spot(
-                        "beside " + piece.name(),
-                        plan.places().of(piece),
-                        Masses.onRoof(piece),
-                        Optional.empty())));
+                        "beside " + piece.name(), plan.places().of(piece), Masses.onRoof(piece), Optional.empty())));
     }
 }

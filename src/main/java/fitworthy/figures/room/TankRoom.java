@@ -37,7 +37,11 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
                 loading, mass -> mass.sort() == Sort.LIQUID && mass.name().equals(filled));
         Figure density = Liquids.densityOf(tank);
         List<Step> steps = new ArrayList<>(carrier.steps(new Taken(
-                "most", loading.plan().places().of(tank), density, " / density", List.of(in("density", density, "kg/L")))));
+                "most",
+                loading.plan().places().of(tank),
+                density,
+                " / density",
+                List.of(in("density", density, "kg/L")))));
         steps.add(Step.plain(
                 Limit.FULL,
                 tank.capacity(),

@@ -8,11 +8,13 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Coupling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.TrailerAxles;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -146,7 +148,7 @@ public final class HitchMeasures implements Topic {
      */
     private static void coupling(
             String subject, TowingDetails.CouplingPlate plate, Plan plan, Trailer trailer, List<Measure> measures) {
-        if (plate.trailer().known() || !plate.d().known()) {
+        if (Coupling.asksMass(plate)) {
             measures.add(Measure.of(COUPLING, subject, trailer.mass(), plate.trailer()));
             // A coupling that is too weak for the day's load is a fault of its own.
             if (!trailer.mass().isAbove(plate.trailer())) {
@@ -154,12 +156,12 @@ public final class HitchMeasures implements Topic {
             }
         }
         Figure vehicle = plan.ratings().gvm();
-        if (plate.d().known() || asksD(plate, plan, trailer)) {
+        if (Coupling.asksD(plate, plan, trailer)) {
             Working.Input t = in("T", vehicle, "t");
             Working.Input r = in("R", trailer.rated(), "t");
             String name = subject + ", D";
             measures.add(
-                    fifthWheel(trailer)
+                    trailer.onFifthWheel()
                             ? Measure.of(
                                             FORCE,
                                             name,
@@ -169,7 +171,7 @@ public final class HitchMeasures implements Topic {
                             : Measure.of(FORCE, name, Coupling.d(vehicle, trailer.rated()), plate.d())
                                     .worked("D = 9.81 x T x R / (T + R)", t, r));
         }
-        if (forCentreAxles(plate)) {
+        if (Coupling.forCentreAxles(plate)) {
             measures.add(
                     Measure.of(FORCE, subject + ", Dc", Coupling.d(vehicle, TrailerAxles.load(trailer)), plate.dc())
                             .worked(
@@ -178,7 +180,7 @@ public final class HitchMeasures implements Topic {
                                     in("C", TrailerAxles.load(trailer), "t"))
                             .worked(TrailerAxles.working("C", trailer, "t")));
         }
-        if (forCentreAxles(plate)) {
+        if (Coupling.forCentreAxles(plate)) {
             Choice<YesNo> air = plan.vehicle().rearAirSprings();
             Figure body = trailer.length().minus(trailer.drawbar());
             Figure force = Coupling.v(TrailerAxles.load(trailer), body, trailer.axle(), air.is(YesNo.YES));
@@ -197,29 +199,13 @@ public final class HitchMeasures implements Topic {
         }
     }
 
-    /**
-     * A plate that states a mass stands for the force of that mass behind the vehicle as it was made: its D value is
-     * asked where a raised GVM puts more on it, and beside the other values of such a plate.
-     */
-    private static boolean asksD(TowingDetails.CouplingPlate plate, Plan plan, Trailer trailer) {
-        Figure made = plan.vehicle().ratings().gvm();
-        Figure force = Coupling.d(plan.ratings().gvm(), trailer.rated());
-        boolean raised = plan.ratings().gvm().known() && !plan.ratings().gvm().isAtMost(made);
-        return forCentreAxles(plate) || raised && !force.isAtMost(Coupling.d(made, plate.trailer()));
-    }
-
-    /** Whether the plate has one of the two values for centre-axle trailers, so that it has both. */
-    private static boolean forCentreAxles(TowingDetails.CouplingPlate plate) {
-        return plate.dc().known() || plate.v().known();
-    }
-
     private static void ball(Plan plan, Trailer trailer, List<Measure> measures) {
         measures.add(Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball()));
         measures.add(Measure.of(
                 BALL, "tow bar", trailer.ball(), plan.towBar().plate().ball()));
         measures.add(Measure.of(
                 BALL, "trailer coupling", trailer.ball(), trailer.coupling().ball()));
-        if (!fifthWheel(trailer)) {
+        if (!trailer.onFifthWheel()) {
             measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()));
             measures.add(Measure.of(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()))
                     .worked(
@@ -237,7 +223,7 @@ public final class HitchMeasures implements Topic {
         Figure kerb = plan.vehicle().mass().kerb();
         measures.add(Measure.of(RATIO, "trailer", trailer.rated().dividedBy(kerb))
                 .worked("share = greatest / kerb", in("greatest", trailer.rated(), "kg"), in("kerb", kerb, "kg")));
-        if (!fifthWheel(trailer)) {
+        if (!trailer.onFifthWheel()) {
             measures.add(Measure.of(OVERHANG, "tow ball", plan.ballOverhang().dividedBy(plan.wheelbase()))
                     .worked(
                             "share = distance / wheelbase",
@@ -254,9 +240,5 @@ public final class HitchMeasures implements Topic {
         if (planned.is(YesNo.YES) || !planned.known() && allowed.is(YesNo.NO)) {
             measures.add(Measure.of(LEVELLING, "load-levelling hitch", allowed).given(planned));
         }
-    }
-
-    private static boolean fifthWheel(Trailer trailer) {
-        return trailer.hitch().is(Trailer.Hitch.FIFTH_WHEEL);
     }
 }

@@ -7,6 +7,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.TrailerAxles;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;

@@ -60,8 +60,7 @@ final class TyreLimitMeasures implements Topic {
         Plan plan = loading.plan();
         PassengerTyres tyres = RunningGear.onTheRoad(plan);
         if (!tyres.countInFull()) {
-            passenger(
-                    tyres, "front axle", loading.axles().front(), RunningGear.tyresCarry(plan, false), measures);
+            passenger(tyres, "front axle", loading.axles().front(), RunningGear.tyresCarry(plan, false), measures);
             passenger(tyres, "rear axle", loading.axles().rear(), RunningGear.tyresCarry(plan, true), measures);
         }
     }

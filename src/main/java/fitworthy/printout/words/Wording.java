@@ -133,8 +133,12 @@ public final class Wording {
 
     /** A measure's value with its tolerance, or that it is not known. */
     public static String within(Measure measure) {
-        return value(measure)
-                + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
+        return value(measure) + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
+    }
+
+    /** The tolerance of a measure's value in its usual digits. */
+    public static String tolerance(Measure measure) {
+        return quantity(measure.getValueTolerance(), measure.kind());
     }
 
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */

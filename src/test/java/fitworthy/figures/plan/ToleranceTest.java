@@ -12,7 +12,6 @@ import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.radio.RadioRange;
 import fitworthy.figures.recovery.WinchRun;
 import fitworthy.figures.suspension.SpringRate;
-import fitworthy.figures.towing.Coupling;
 import fitworthy.figures.tyres.TyreFigures;
 import fitworthy.figures.water.WaterSupply;
 import fitworthy.quantity.Derived;

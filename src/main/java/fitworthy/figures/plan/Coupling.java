@@ -1,6 +1,9 @@
-package fitworthy.figures.towing;
+package fitworthy.figures.plan;
 
+import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.TowingDetails;
+import fitworthy.sheet.Trailer;
 
 /**
  * The forces by which UN R55 judges a coupling. The regulation itself was not read: each formula says where it was
@@ -76,5 +79,56 @@ public final class Coupling {
                 ? Figure.of(1, 0)
                 : Figure.of(ratio.value() * ratio.value(), 2 * ratio.value() * ratio.tolerance());
         return axles.times(ratio.missingWith(axles, squared)).times(airSprings ? ON_AIR_SPRINGS : ON_OTHER_SPRINGS);
+    }
+
+    /**
+     * The greatest mass of a trailer for a D value, {@link #d} the other way round: {@code R = D T / (g T - D)}, in kg;
+     * without bound where no trailer is heavy enough for that force. For Dc the load on the trailer's axles.
+     *
+     * @param force D or Dc, N
+     */
+    public static Figure heaviest(Figure vehicle, Figure force) {
+        return Derived.of(v -> unlessNone(v[1] * v[0], GRAVITY * v[0] - v[1]), vehicle, force);
+    }
+
+    /**
+     * The same for a fifth wheel: {@code R = D T / (0.6 g T - D (1 - share))}.
+     *
+     * @param share load on the fifth wheel as a share of the trailer's mass
+     */
+    public static Figure heaviestOnFifthWheel(Figure vehicle, Figure share, Figure force) {
+        return Derived.of(
+                v -> unlessNone(v[2] * v[0], FIFTH_WHEEL * GRAVITY * v[0] - v[2] * (1 - v[1])), vehicle, share, force);
+    }
+
+    private static double unlessNone(double numerator, double denominator) {
+        return denominator > 0 ? numerator / denominator : Double.POSITIVE_INFINITY;
+    }
+
+    /** Greatest load on the trailer's axles for a V value, {@link #v} the other way round, in kg. */
+    public static Figure heaviestOnAxles(Figure force, Figure body, Figure drawbar, boolean airSprings) {
+        return force.dividedBy(v(Figure.of(1, 0), body, drawbar, airSprings));
+    }
+
+    /** Whether a plate states a mass, or is asked for one: it states that or a D value. */
+    public static boolean asksMass(TowingDetails.CouplingPlate plate) {
+        return plate.trailer().known() || !plate.d().known();
+    }
+
+    /**
+     * Whether its D value is asked for. A plate that states a mass stands for the force of that mass behind the vehicle
+     * as it was made: its D value is asked where a raised GVM puts more on it, and beside the other values of such a
+     * plate.
+     */
+    public static boolean asksD(TowingDetails.CouplingPlate plate, Plan plan, Trailer trailer) {
+        Figure made = plan.vehicle().ratings().gvm();
+        Figure force = d(plan.ratings().gvm(), trailer.rated());
+        boolean raised = plan.ratings().gvm().known() && !plan.ratings().gvm().isAtMost(made);
+        return plate.d().known() || forCentreAxles(plate) || raised && !force.isAtMost(d(made, plate.trailer()));
+    }
+
+    /** Whether the plate has one of the two values for centre-axle trailers, so that it has both. */
+    public static boolean forCentreAxles(TowingDetails.CouplingPlate plate) {
+        return plate.dc().known() || plate.v().known();
     }
 }

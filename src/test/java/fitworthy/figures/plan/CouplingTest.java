@@ -1,4 +1,4 @@
-package fitworthy.figures.towing;
+package fitworthy.figures.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -117,5 +117,37 @@ class CouplingTest {
                         .missing()
                         .get(0)
                         .path());
+    }
+
+    /** The handbook site's 97 kN behind 18 t, the other way round: its 22 t, as far as 97 kN is rounded. */
+    @Test
+    void theHeaviestTrailerForAForceIsThatWhichGivesIt() {
+        assertEquals(22_000, Coupling.heaviest(exact(18_000), exact(97_000)).value(), 250);
+        assertEquals(
+                22_000,
+                Coupling.heaviest(exact(18_000), Coupling.d(exact(18_000), exact(22_000)))
+                        .value(),
+                1e-6);
+        assertEquals(
+                16_000,
+                Coupling.heaviestOnFifthWheel(
+                                exact(16_000),
+                                exact(0.5),
+                                Coupling.fifthWheel(exact(16_000), exact(16_000), exact(8_000)))
+                        .value(),
+                1e-6);
+        assertEquals(
+                3_000,
+                Coupling.heaviestOnAxles(Coupling.v(exact(3_000), exact(6), exact(5), false), exact(6), exact(5), false)
+                        .value(),
+                1e-6);
+    }
+
+    /** Behind 3 t no trailer puts 3 x 9.81 kN on the coupling, however heavy. */
+    @Test
+    void aForceThatNoTrailerReachesBoundsNone() {
+        assertEquals(
+                Double.POSITIVE_INFINITY,
+                Coupling.heaviest(exact(3_000), exact(29_430)).value());
     }
 }

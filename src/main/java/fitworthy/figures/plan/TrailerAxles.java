@@ -1,4 +1,4 @@
-package fitworthy.figures.towing;
+package fitworthy.figures.plan;
 
 import static fitworthy.figures.measure.Working.in;
 
@@ -8,17 +8,17 @@ import fitworthy.sheet.Trailer;
 import java.util.List;
 
 /** What the axles of a trailer may bear. */
-final class TrailerAxles {
+public final class TrailerAxles {
 
     private TrailerAxles() {}
 
     /** Greatest load on the axles in kg: as the sheet gives it, else what the load on the ball leaves. */
-    static Figure load(Trailer trailer) {
+    public static Figure load(Trailer trailer) {
         return trailer.gtm().or(trailer.rated().minus(trailer.ball()));
     }
 
     /** How {@link #load} came about, in the name and the unit of a result; nothing where the sheet gives it. */
-    static Working[] working(String result, Trailer trailer, String unit) {
+    public static Working[] working(String result, Trailer trailer, String unit) {
         return trailer.gtm().known()
                 ? new Working[0]
                 : new Working[] {

@@ -1,0 +1,58 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.document.Page;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.room.RoomMeasures;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
+import java.io.PrintWriter;
+import java.util.List;
+
+/** How what each loading leaves for more was worked out, figure by figure, as plain text. */
+public final class RoomPrintout {
+
+    private RoomPrintout() {}
+
+    /** Whether it names these figures or one of them, and no rule. */
+    public static boolean names(String id) {
+        return id.equals(RoomMeasures.TOPIC)
+                || new RoomMeasures()
+                        .kinds().stream().anyMatch(kind -> kind.name().equals(id));
+    }
+
+    /** Prints those that {@code id} names. */
+    public static void print(PrintWriter out, Advice advice, String id) {
+        Page page = new Page(out);
+        advice.facts().forEach((loading, facts) -> {
+            page.wrapped(0, "In the loading '" + loading + "':");
+            facts.stream()
+                    .filter(Measure.class::isInstance)
+                    .map(Measure.class::cast)
+                    .filter(measure ->
+                            measure.getName().equals(id) || measure.getName().startsWith(id + "."))
+                    .forEach(measure -> print(page, measure));
+            page.blank();
+        });
+        page.rule();
+        page.wrapped(0, advice.book().cover().caution());
+        page.flush();
+    }
+
+    private static void print(Page page, Measure measure) {
+        page.hanging(
+                "  ",
+                measure.getSubject() + ", " + measure.kind().meaning() + ": " + Wording.within(measure) + " ("
+                        + measure.getName() + ")");
+        measure.workings().stream()
+                .map(working -> working.lines())
+                .flatMap(List::stream)
+                .forEach(line -> page.row("      ", line));
+        for (Missing missing : measure.missing()) {
+            page.hanging(
+                    "      missing ",
+                    missing.path() + ": " + missing.meaning()
+                            + (missing.isInBook() ? "" : ". Find it: " + missing.find()));
+        }
+    }
+}
