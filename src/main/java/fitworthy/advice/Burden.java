@@ -40,8 +40,7 @@ final class Burden {
             double least = GOOD_SHARE * tooMuch(outcome.comparison().orElseThrow());
             Measure measure = outcome.judged().measure();
             loading.plan().sheet().fitments().stream()
-                    .filter(part -> !part.isDone()
-                            && bears(part.name(), part.removes(), loading, measure) >= least)
+                    .filter(part -> !part.isDone() && bears(part.name(), part.removes(), loading, measure) >= least)
                     .forEach(part -> parts.add(part.name()));
             loading.plan().sheet().tanks().stream()
                     .filter(tank -> Alterations.added(tank)
@@ -63,7 +62,8 @@ final class Burden {
                 .filter(mass -> switch (mass.sort()) {
                     case FITMENT, TANK -> mass.name().equals(part);
                     case LIQUID -> mass.name().equals(part + ", filled");
-                    case REMOVED -> removes.filter(gone -> gone.name().equals(mass.name())).isPresent();
+                    case REMOVED ->
+                        removes.filter(gone -> gone.name().equals(mass.name())).isPresent();
                     default -> false;
                 })
                 .map(mass -> on(mass, loading, measure))
@@ -75,7 +75,9 @@ final class Burden {
     private static Figure on(PointMass mass, Loading loading, Measure measure) {
         if (measure.kind() == LoadMeasures.AXLE) {
             Figure front = mass.onFront(loading.plan().wheelbase());
-            return measure.getSubject().equals("front axle") ? front : mass.mass().minus(front);
+            return measure.getSubject().equals("front axle")
+                    ? front
+                    : mass.mass().minus(front);
         }
         return measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO) ? Figure.ZERO : mass.mass();
     }

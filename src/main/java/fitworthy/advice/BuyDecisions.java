@@ -44,6 +44,7 @@ final class BuyDecisions {
     private final Ordering ordering;
     /** By name, in the order of the sheet. */
     private final Map<String, Planned> planned = new LinkedHashMap<>();
+
     private final Map<String, List<Reason>> reasons = new HashMap<>();
     private final Map<String, Set<Missing>> lacking = new HashMap<>();
     private final List<Group<Finding>> first = new ArrayList<>();
@@ -59,12 +60,12 @@ final class BuyDecisions {
         this.ordering = Ordering.of(plan);
         plan.sheet().fitments().stream()
                 .filter(part -> !part.isDone())
-                .forEach((Fitment part) -> planned.put(
-                        part.name(), new Planned(part.name(), part.in(), part.price(), part.leadTime())));
+                .forEach((Fitment part) ->
+                        planned.put(part.name(), new Planned(part.name(), part.in(), part.price(), part.leadTime())));
         plan.sheet().tanks().stream()
                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
-                .forEach((Tank tank) -> planned.put(
-                        tank.name(), new Planned(tank.name(), tank.in(), tank.price(), tank.leadTime())));
+                .forEach((Tank tank) ->
+                        planned.put(tank.name(), new Planned(tank.name(), tank.in(), tank.price(), tank.leadTime())));
         planned.keySet().forEach(name -> reasons.put(name, new ArrayList<>()));
     }
 
@@ -106,11 +107,11 @@ final class BuyDecisions {
 
     private void found(Group<Finding> finding) {
         boolean burdens = finding.card().settledBy() == Settled.LESS_LOAD;
-        Collection<String> parts =
-                burdens ? burden.parts(finding) : concerned.parts(finding.worst().judged());
-        parts.stream()
-                .filter(planned::containsKey)
-                .forEach(name -> reasons.get(name).add(new Found(finding, guesses(finding))));
+        Collection<String> parts = burdens
+                ? burden.parts(finding)
+                : concerned.parts(finding.worst().judged());
+        parts.stream().filter(planned::containsKey).forEach(name -> reasons.get(name)
+                .add(new Found(finding, guesses(finding))));
         if (parts.isEmpty() && concerned.comesFirst(finding.worst().judged())) {
             first.add(finding);
         }
@@ -129,13 +130,16 @@ final class BuyDecisions {
     private void lacks(Outcome outcome, List<Missing> missing) {
         List<Missing> figures =
                 missing.stream().filter(figure -> !figure.isInBook()).toList();
-        if (!figures.isEmpty() && BuyList.counts(outcome.judged())) {
+        if (!figures.isEmpty()
+                && BuyList.counts(outcome.judged())
+                && outcome.judged().card().settledBy() != Settled.CORRECTION) {
             Set<String> parts = concerned.parts(outcome.judged());
-            parts.stream()
-                    .filter(planned::containsKey)
-                    .forEach(name -> lacking.computeIfAbsent(name, none -> new LinkedHashSet<>())
-                            .addAll(figures));
-            if (parts.isEmpty() && concerned.comesFirst(outcome.judged())) {
+            parts.stream().filter(planned::containsKey).forEach(name -> lacking.computeIfAbsent(
+                            name, none -> new LinkedHashSet<>())
+                    .addAll(figures));
+            if (parts.isEmpty()
+                    && outcome.judged().card().buying().of().isEmpty()
+                    && concerned.comesFirst(outcome.judged())) {
                 unknown.addAll(figures);
             }
         }
@@ -165,6 +169,7 @@ final class BuyDecisions {
 
     private Stream<String> before(String part) {
         return Stream.concat(
-                ordering.before(part).stream(), Stream.of(planned.get(part).in()).filter(planned::containsKey));
+                ordering.before(part).stream(),
+                Stream.of(planned.get(part).in()).filter(planned::containsKey));
     }
 }

@@ -38,12 +38,14 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
      * @param lastDay the last day on which it can be ordered without holding up the whole
      * @param reasons why it is not ordered now; none where it is
      */
-    public record Part(
-            String name, Money price, Figure leadTime, Optional<LocalDate> lastDay, List<Reason> reasons) {
+    public record Part(String name, Money price, Figure leadTime, Optional<LocalDate> lastDay, List<Reason> reasons) {
 
         /** The worst that any of its reasons asks for. */
         public Decision decision() {
-            return reasons.stream().map(Reason::asksFor).max(Decision::compareTo).orElse(Decision.ORDER_NOW);
+            return reasons.stream()
+                    .map(Reason::asksFor)
+                    .max(Decision::compareTo)
+                    .orElse(Decision.ORDER_NOW);
         }
     }
 

@@ -12,7 +12,6 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.RecoveryDetails;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SuspensionDetails;
-import fitworthy.sheet.Tank;
 import fitworthy.sheet.VehicleEnd;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -42,12 +41,12 @@ final class Concerned {
     Concerned(Plan plan) {
         Sheet sheet = plan.sheet();
         sheet.fitments()
-                .forEach(part -> all.add(
-                        new Named(part.name(), "fitments", word(part.kind()), end(part), part.isDone())));
+                .forEach(part ->
+                        all.add(new Named(part.name(), "fitments", word(part.kind()), end(part), part.isDone())));
         sheet.tanks().stream()
                 .filter(Alterations::added)
-                .forEach(tank -> all.add(
-                        new Named(tank.name(), "tanks", Tables.TANK, Choice.missing(null), tank.isDone())));
+                .forEach(tank ->
+                        all.add(new Named(tank.name(), "tanks", Tables.TANK, Choice.missing(null), tank.isDone())));
         altering = Alterations.altering(plan);
     }
 
@@ -102,7 +101,8 @@ final class Concerned {
 
     /** Whether what stands at one end is about that end, where the subject is an end. */
     private static boolean isAtEnd(Named part, String subject) {
-        return !part.end().known() || !subject.matches("(front|rear)( axle)?")
+        return !part.end().known()
+                || !subject.matches("(front|rear)( axle)?")
                 || subject.startsWith(word(part.end().value()));
     }
 

@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.book.Buying.Settled;
 import fitworthy.figures.plan.Tables;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
@@ -8,6 +9,7 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -84,6 +86,8 @@ final class CardWords {
         NodePath path = NodePath.of("buying");
         placeholders(id, card, path.to("wait-for"), card.buying().waitFor());
         placeholders(id, card, path.to("instead"), card.buying().instead());
+        idle(id, card, "wait-for", card.buying().waitFor(), EnumSet.of(Settled.ANSWER, Settled.CORRECTION));
+        idle(id, card, "instead", card.buying().instead(), EnumSet.of(Settled.ANOTHER_CHOICE));
         Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
         kinds.add(Tables.TANK);
         card.buying().of().stream()
@@ -93,6 +97,18 @@ final class CardWords {
                         "'" + kind + "' is no kind of part" + Words.suggestion(kind, kinds),
                         "of: [springs]",
                         path.to("of")));
+    }
+
+    /** Words that nobody would ever read. */
+    private void idle(String id, Card card, String field, String words, Set<Settled> settled) {
+        if (!words.isEmpty() && !settled.contains(card.settledBy())) {
+            String settles = Words.hyphenated(card.settledBy().name());
+            faults.tell(
+                    id,
+                    "'" + field + "' is never said, as " + settles + " settles it",
+                    "settled-by: " + Words.hyphenated(settled.iterator().next().name()),
+                    NodePath.of("buying").to(field));
+        }
     }
 
     private void together(String id, String head) {

@@ -58,8 +58,7 @@ final class BuyJson {
     record WrittenFirst(String id, String subject, String title) {}
 
     /** @param price null where there is none @param leadDays null where not known @param lastDay likewise */
-    record WrittenPart(
-            String name, String price, Double leadDays, String lastDay, List<WrittenReason> reasons) {
+    record WrittenPart(String name, String price, Double leadDays, String lastDay, List<WrittenReason> reasons) {
         static WrittenPart of(Part part) {
             return new WrittenPart(
                     part.name(),
@@ -72,9 +71,16 @@ final class BuyJson {
 
     /** @param id null where no finding is the reason; those below likewise */
     record WrittenReason(
-            String asksFor, String words, String id, String subject, List<String> fields, String choice, List<String> after) {
+            String asksFor,
+            String words,
+            String id,
+            String subject,
+            List<String> fields,
+            String choice,
+            List<String> after) {
         static WrittenReason of(Reason reason) {
-            Judged judged = reason instanceof Found found ? found.finding().worst().judged() : null;
+            Judged judged =
+                    reason instanceof Found found ? found.finding().worst().judged() : null;
             List<Missing> fields = reason instanceof Found found
                     ? found.guesses()
                     : reason instanceof Unknown unknown ? unknown.figures() : List.of();
@@ -105,7 +111,8 @@ final class BuyJson {
                             .toList(),
                     costs.certificates().stream()
                             .map(paper -> new WrittenCertificate(
-                                    paper.name(), paper.price() == null ? null : paper.price().toString()))
+                                    paper.name(),
+                                    paper.price() == null ? null : paper.price().toString()))
                             .toList(),
                     costs.work().known() ? costs.work().value() : null);
         }

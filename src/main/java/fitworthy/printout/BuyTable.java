@@ -83,11 +83,12 @@ final class BuyTable {
 
     /** What is settled before anything is ordered, in a line each. */
     static List<String> first(BuyList list) {
-        List<String> lines = new ArrayList<>(
-                list.first().stream().map(BuyWords::title).toList());
+        List<String> lines =
+                new ArrayList<>(list.first().stream().map(BuyWords::title).toList());
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
-                    + BuyWords.figures(list.unknown().stream().map(Missing::path).toList()));
+                    + BuyWords.figures(
+                            list.unknown().stream().map(Missing::path).toList()));
         }
         return lines;
     }
@@ -137,10 +138,10 @@ final class BuyTable {
         List<String> cells = new ArrayList<>(List.of(
                 part.name(),
                 part.price() == null ? "no price" : part.price().toString(),
-                part.leadTime().known()
-                        ? Wording.number(part.leadTime().value(), "days", 0) + " days"
-                        : "not known",
-                part.lastDay().map(day -> day + (day.isBefore(today) ? ", past" : "")).orElse("not known")));
+                part.leadTime().known() ? Wording.number(part.leadTime().value(), "days", 0) + " days" : "not known",
+                part.lastDay()
+                        .map(day -> day + (day.isBefore(today) ? ", past" : ""))
+                        .orElse("not known")));
         if (part.decision() != Decision.ORDER_NOW) {
             cells.add(Words.capital(BuyWords.full(part)));
         }

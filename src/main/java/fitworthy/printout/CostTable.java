@@ -47,8 +47,7 @@ final class CostTable {
                         paper.name(),
                         paper.price() == null ? "no price" : paper.price().toString(),
                         "")));
-        rows.add(new Row(
-                List.of("All that has a price", sums(costs.total()), ""), "", true));
+        rows.add(new Row(List.of("All that has a price", sums(costs.total()), ""), "", true));
         List<Block> blocks = new ArrayList<>(List.of(new Table(
                 "Price by group, as the sheet gives it; what is done is paid for",
                 List.of(text("Group or certificate", 38), figure("Price", 24), text("Without a price", 38)),
@@ -80,7 +79,9 @@ final class CostTable {
         }
         if (costs.worked()) {
             lines.add("Not counted: the workshop's time"
-                    + (costs.work().known() ? ", " + Wording.number(costs.work().value(), "", 1) + " working days." : "."));
+                    + (costs.work().known()
+                            ? ", " + Wording.number(costs.work().value(), "", 1) + " working days."
+                            : "."));
         }
         return lines;
     }

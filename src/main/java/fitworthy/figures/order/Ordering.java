@@ -55,8 +55,8 @@ public final class Ordering {
             return Optional.empty();
         }
         double lead = (task.lead().value() + task.lead().tolerance()) / WorkOrder.DAY;
-        return Optional.of(day((long) Math.floor(latest.value() + NOTHING))
-                .minusDays((long) Math.ceil(lead - NOTHING)));
+        return Optional.of(
+                day((long) Math.floor(latest.value() + NOTHING)).minusDays((long) Math.ceil(lead - NOTHING)));
     }
 
     /** In working days from the sheet's day on; below zero where it should have come before. */

@@ -225,9 +225,7 @@ public final class WorkOrder {
         if (times.isEmpty()) {
             return NO_ORDER;
         }
-        return directlyBefore(task)
-                .map(before -> times.get(before).end())
-                .reduce(arrival(task), Figure::most);
+        return directlyBefore(task).map(before -> times.get(before).end()).reduce(arrival(task), Figure::most);
     }
 
     /** How much later than said a part may come so that the whole still ends on a day, in working days. */

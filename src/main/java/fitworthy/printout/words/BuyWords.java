@@ -10,11 +10,13 @@ import fitworthy.advice.BuyList.Reason;
 import fitworthy.advice.BuyList.Unknown;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Buying;
 import fitworthy.book.Buying.Settled;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Why a part is not ordered now, in words. */
@@ -34,11 +36,26 @@ public final class BuyWords {
         };
     }
 
-    /** The first reason of those that decide, and how many others there are. */
+    /**
+     * The first reason of those that decide, and how many others there are; where that is a limit of the vehicle, every
+     * such limit.
+     */
     public static String brief(Part part) {
-        List<Reason> deciding = deciding(part);
-        int others = deciding.size() - 1;
-        return Words.capital(words(deciding.get(0))) + (others > 0 ? "; and " + others + " more" : "");
+        List<Reason> deciding = part.reasons().stream()
+                .filter(reason -> reason.asksFor() == part.decision())
+                .toList();
+        List<Reason> told = isLoad(deciding.get(0))
+                ? deciding.stream().filter(BuyWords::isLoad).toList()
+                : deciding.subList(0, 1);
+        int others = deciding.size() - told.size();
+        return Words.capital(told.stream().map(BuyWords::words).collect(Collectors.joining(", ")))
+                + (others > 0 ? "; and " + others + " more" : "");
+    }
+
+    private static boolean isLoad(Reason reason) {
+        return reason instanceof Found found
+                && found.guesses().isEmpty()
+                && found.finding().card().settledBy() == Settled.LESS_LOAD;
     }
 
     /** All reasons, those that decide first. */
@@ -49,12 +66,6 @@ public final class BuyWords {
                 .distinct()
                 .map(words -> Words.capital(words).replaceFirst("\\.$", ""))
                 .collect(Collectors.joining(". "));
-    }
-
-    private static List<Reason> deciding(Part part) {
-        return part.reasons().stream()
-                .filter(reason -> reason.asksFor() == part.decision())
-                .toList();
     }
 
     /** What one reason asks for. */
@@ -78,8 +89,9 @@ public final class BuyWords {
         Buying buying = found.finding().card().buying();
         return switch (found.finding().card().settledBy()) {
             case ANOTHER_CHOICE -> filled(buying.instead(), worst, firstSentence(Wording.remedy(worst)));
-            case ANSWER -> filled(buying.waitFor(), worst, title(found.finding()));
-            case LESS_LOAD, WORK -> title(found.finding());
+            case ANSWER, CORRECTION -> filled(buying.waitFor(), worst, title(found.finding()));
+            case LESS_LOAD -> load(worst);
+            case WORK -> title(found.finding());
         };
     }
 
@@ -87,24 +99,29 @@ public final class BuyWords {
         return words.isEmpty() ? otherwise : Wording.fill(words, finding);
     }
 
-    /** The title of a finding; where a limit is passed by how much, in the loading that leaves least. */
+    /** The title of a finding; of a limit of the vehicle by how much. */
     public static String title(Group<Finding> finding) {
-        Finding worst = finding.worst();
-        String title = Wording.fill(finding.card().title(), worst);
         return finding.card().settledBy() == Settled.LESS_LOAD
-                ? title + ", " + worst.comparison().map(comparison -> margin(worst, comparison)).orElse("")
-                : title;
+                ? Words.capital(load(finding.worst()))
+                : Wording.fill(finding.card().title(), finding.worst());
     }
 
-    private static String margin(Finding finding, Comparison comparison) {
-        return Wording.margin(finding.judged(), comparison) + " (" + finding.judged().loadCase() + ")";
+    /** By how much a limit of the vehicle is passed, or what is left of it, in the loading that leaves least. */
+    private static String load(Finding finding) {
+        Judged judged = finding.judged();
+        Comparison comparison = finding.comparison().orElseThrow();
+        String limit = judged.measure().kind().limitMeaning();
+        boolean rating = limit.equals(limit.toUpperCase(Locale.ROOT));
+        return Wording.quantity(
+                        Math.abs(Wording.asPrinted(judged, comparison).margin()), Wording.kind(judged, comparison))
+                + (comparison.margin() < 0 ? " over the " : ", less than is sure, to the ")
+                + (rating ? limit : "limit of the " + judged.subject());
     }
 
     /** What figures are, without what is said there of who is asked for them. */
     private static String meanings(List<Missing> figures) {
-        return figures(figures.stream()
-                .map(figure -> figure.meaning().split(";")[0])
-                .toList());
+        return figures(
+                figures.stream().map(figure -> figure.meaning().split(";")[0]).toList());
     }
 
     /** The first few names, and how many others there are. */

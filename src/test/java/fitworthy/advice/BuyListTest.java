@@ -1,0 +1,355 @@
+package fitworthy.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.BuyList.Decision;
+import fitworthy.advice.BuyList.Found;
+import fitworthy.advice.BuyList.Part;
+import fitworthy.advice.BuyList.Unknown;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Buying.Settled;
+import fitworthy.book.Severity;
+import fitworthy.figures.plan.Alterations;
+import fitworthy.proof.Cases;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Words;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Each way of deciding from both sides, on the plain wagon: 2520 kg loaded, a GVM of 3000 kg. */
+class BuyListTest {
+
+    private static final String BAR =
+            """
+            region: au-sa
+            vehicle: {size: {wheel-centre: 380 mm}}
+            fitments:
+              - {name: Bar, kind: bar, mass: 60 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}, airbag-statement: yes,
+                 marked: yes, sensors: moved, plate-visible: yes, lamps-visible: yes, lowest: 380 mm, ahead: 780 mm,
+                 grille-hidden: 10 %}
+            jobs: [{name: Aim, kind: lamp-aim}, {name: Camera, kind: calibration}]
+            """;
+
+    private static final String DRAWERS =
+            "fitments: [{name: Drawers, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2700 mm, y: 0 mm, z: 700 mm}%s}]\n";
+
+    private static BuyList list(String yaml) throws FaultsException {
+        return BuyList.of(Arrangement.of(Adviser.advise(Books.engine(), Sheets.plainWith(yaml))));
+    }
+
+    private static Part part(BuyList list, String name) {
+        return list.parts().stream()
+                .filter(part -> part.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Decision decision(String yaml, String name) throws FaultsException {
+        return part(list(yaml), name).decision();
+    }
+
+    private static List<String> found(Part part) {
+        return part.reasons().stream()
+                .filter(Found.class::isInstance)
+                .map(reason -> ((Found) reason).finding().id())
+                .toList();
+    }
+
+    private static List<String> missing(Part part) {
+        return part.reasons().stream()
+                .filter(Unknown.class::isInstance)
+                .flatMap(reason -> ((Unknown) reason).figures().stream())
+                .map(figure -> figure.path())
+                .toList();
+    }
+
+    @Test
+    void whatNothingSpeaksAgainstIsOrderedNow() throws FaultsException {
+        assertEquals(Decision.ORDER_NOW, decision(BAR, "Bar"));
+        assertEquals(Decision.ORDER_NOW, decision(DRAWERS.formatted(""), "Drawers"));
+    }
+
+    @Test
+    void aStatementThatIsLackingMakesItWaitAndAnotherChoiceIsNotBoughtAsPlanned() throws FaultsException {
+        Part unstated = part(list(BAR.replace("airbag-statement: yes", "airbag-statement: no")), "Bar");
+        assertEquals(Decision.WAIT, unstated.decision());
+        assertEquals(List.of("front.airbag-unstated"), found(unstated));
+        Part hiding = part(list(BAR.replace("lamps-visible: yes", "lamps-visible: no")), "Bar");
+        assertEquals(Decision.NOT_AS_PLANNED, hiding.decision());
+        assertEquals(List.of("front.lamps-hidden"), found(hiding));
+    }
+
+    @Test
+    void aConfirmWaits() throws FaultsException {
+        Part unmarked = part(list(BAR.replace("marked: yes", "marked: no")), "Bar");
+        assertEquals(Decision.WAIT, unmarked.decision());
+        assertEquals(List.of("front.bar-unmarked"), found(unmarked));
+    }
+
+    /** The plate that the bar hides is moved: a change, and a job. */
+    @Test
+    void aJobDoesNotHoldUpTheBuying() throws FaultsException {
+        assertEquals(Decision.ORDER_NOW, decision(BAR.replace("plate-visible: yes", "plate-visible: no"), "Bar"));
+    }
+
+    @Test
+    void aMissingAnswerWaitsAsItsWorstWould() throws FaultsException {
+        Part unknown = part(list(BAR.replace(" airbag-statement: yes,", "")), "Bar");
+        assertEquals(Decision.WAIT, unknown.decision());
+        assertEquals(List.of("fitments.Bar.airbag-statement"), missing(unknown));
+    }
+
+    /** Whether it stands in the place of something is not said; that makes its mass doubtful, and no more. */
+    @Test
+    void whatOnlyMakesTheSheetDoubtfulHoldsUpNothingWhereItIsMissing() throws FaultsException {
+        assertEquals(Decision.ORDER_NOW, decision(BAR, "Bar"));
+        Part weightless = part(list(BAR.replace("mass: 60 kg", "mass: 0 kg")), "Bar");
+        assertEquals(Decision.WAIT, weightless.decision());
+        assertEquals(List.of("mass.weightless"), found(weightless));
+    }
+
+    /** Nobody can bring what the book lacks: whether a mark is asked for in Australia as a whole. */
+    @Test
+    void whatTheBookLacksHoldsUpNothing() throws FaultsException {
+        String before = BAR.replace("marked: yes", "marked: no").replace("region: au-sa", "region: au");
+        assertEquals(Decision.ORDER_NOW, decision(before, "Bar"));
+    }
+
+    @Test
+    void whatRestsOnAGuessWaitsForTheFigure() throws FaultsException {
+        Part guessed = part(list(BAR.replace("lamps-visible: yes", "lamps-visible: about no")), "Bar");
+        assertEquals(Decision.WAIT, guessed.decision());
+        Part held = part(list(BAR.replace("lamps-visible: yes", "lamps-visible: about yes")), "Bar");
+        assertEquals(Decision.WAIT, held.decision());
+        assertEquals(List.of("fitments.Bar.lamps-visible"), missing(held));
+    }
+
+    @Test
+    void whatSomebodyStandsForDoesNotCount() throws FaultsException {
+        String waived = BAR.replace("airbag-statement: yes", "airbag-statement: no")
+                + "waivers: [{rule: front.airbag-unstated, subject: Bar, reason: asked, by: the manager, until: 2027-01-01}]\n";
+        assertEquals(Decision.ORDER_NOW, decision(waived, "Bar"));
+    }
+
+    @Test
+    void whatIsDoneIsNotBought() throws FaultsException {
+        assertEquals(List.of(), list(DRAWERS.formatted(", done: yes")).parts());
+    }
+
+    /**
+     * Luggage of 500 kg and parts of 44 kg make 3004 kg, 4 kg too much: a tenth is 0.4 kg. With luggage of 560 kg it is
+     * 64 kg too much, and the drawers of 40 kg wait while what weighs 4 kg, less than 6.4 kg, does not.
+     */
+    @Test
+    void ofAnOverloadWhatBearsATenthWaits() throws FaultsException {
+        String parts =
+                """
+                cargo: [{name: Luggage, mass: %d kg +/- 0 kg, at: {x: 1300 mm, y: 0 mm, z: 900 mm}}]
+                fitments:
+                  - {name: Drawers, kind: other, mass: 40 kg +/- 0 kg, at: {x: 1300 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Kit, kind: other, mass: 4 kg +/- 0 kg, at: {x: 1300 mm, y: 0 mm, z: 700 mm}}
+                vehicle: {ratings: {front-axle: 2000 kg, rear-axle: 2000 kg}}
+                """;
+        BuyList within = list(parts.formatted(430));
+        assertEquals(Decision.ORDER_NOW, part(within, "Drawers").decision());
+        BuyList over = list(parts.formatted(560));
+        assertTrue(found(part(over, "Drawers")).contains("mass.gvm-over"));
+        assertFalse(found(part(over, "Kit")).contains("mass.gvm-over"));
+        BuyList little = list(parts.formatted(500));
+        assertTrue(found(part(little, "Kit")).contains("mass.gvm-over"));
+    }
+
+    /** The rear axle is over for the box behind it; what stands on the front axle takes nothing off it. */
+    @Test
+    void ofAnAxleOnlyWhatLoadsItWaits() throws FaultsException {
+        BuyList list = list(
+                """
+                fitments:
+                  - {name: Box, kind: other, mass: 700 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Tool roll, kind: other, mass: 90 kg +/- 0 kg, at: {x: 0 mm, y: 0 mm, z: 700 mm}}
+                vehicle: {ratings: {gvm: 4000 kg}}
+                """);
+        assertTrue(found(part(list, "Box")).contains("mass.axle-over"));
+        assertFalse(found(part(list, "Tool roll")).contains("mass.axle-over"));
+    }
+
+    @Test
+    void whatNeedsTheCutWaitsAndTheRestDoesNot() throws FaultsException {
+        String stretch =
+                """
+                region: au-sa
+                fitments:
+                  - {name: Stretch, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm, rear-overhang: 1050 mm,
+                     approved: %s}
+                  - {name: Tray, kind: tray, mass: 86 kg +/- 0 kg, at: {x: 2950 mm, y: 0 mm, z: 900 mm}, front: 2000 mm,
+                     length: 1800 mm, width: 1800 mm}
+                  - {name: Chest, kind: locker, mass: 10 kg +/- 0 kg, in: Tray, at: {x: 2850 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Kit, kind: recovery-kit, mass: 0 kg, tree-strap: yes, tree-strap-limit: 9000 kg, line-damper: yes}
+                """;
+        BuyList cut = list(stretch.formatted("no"));
+        assertEquals(List.of("body.chassis-unapproved"), stops(part(cut, "Stretch")));
+        assertEquals(Decision.WAIT, part(cut, "Stretch").decision());
+        assertTrue(after(part(cut, "Tray")).contains("Stretch"));
+        assertTrue(after(part(cut, "Chest")).contains("Stretch"));
+        assertEquals(Decision.ORDER_NOW, part(cut, "Kit").decision());
+        assertEquals(List.of(), stops(part(list(stretch.formatted("yes")), "Stretch")));
+    }
+
+    private static List<String> stops(Part part) {
+        return part.reasons().stream()
+                .filter(reason ->
+                        reason instanceof Found found && found.finding().severity() == Severity.STOP)
+                .map(reason -> ((Found) reason).finding().id())
+                .toList();
+    }
+
+    private static List<String> after(Part part) {
+        return part.reasons().stream()
+                .filter(BuyList.After.class::isInstance)
+                .flatMap(reason -> ((BuyList.After) reason).parts().stream())
+                .toList();
+    }
+
+    @Test
+    void anOpenChoiceIsMadeFirst() throws FaultsException {
+        String options = DRAWERS.formatted("")
+                + "options: [{name: Load, %schoices: [{name: drawers, parts: [Drawers]}, {name: none}]}]\n";
+        assertEquals(Decision.WAIT, decision(options.formatted(""), "Drawers"));
+        assertEquals(Decision.ORDER_NOW, decision(options.formatted("take: drawers, "), "Drawers"));
+    }
+
+    @Test
+    void whatIsAboutNoPartComesFirst() throws FaultsException {
+        BuyList list = list(DRAWERS.formatted("") + "papers: {insurer-told: no}\n");
+        assertEquals(
+                List.of("paperwork.insurer-untold"),
+                list.first().stream().map(Group::id).toList());
+        assertEquals(Decision.ORDER_NOW, part(list, "Drawers").decision());
+        BuyList told = list(DRAWERS.formatted("") + "papers: {insurer-told: yes}\n");
+        assertEquals(List.of(), told.first());
+    }
+
+    /**
+     * From Wednesday 25 November to Friday 11 December 2026 there are 13 working days. Work of 2 days begins no later than
+     * after 11 of them, on Thursday the 10th, and what takes 7 days to come is ordered on the 3rd. Where it may take 3
+     * days longer it is ordered on 30 November.
+     */
+    @Test
+    void theLastDayToOrderKeepsTheDayItIsWanted() throws FaultsException {
+        assertEquals(LocalDate.of(2026, 12, 3), lastDay("7 days", "ready-by: 2026-12-11"));
+        assertEquals(LocalDate.of(2026, 11, 30), lastDay("7 days +/- 3 days", "ready-by: 2026-12-11"));
+    }
+
+    /** Two working days are one too few for work of 2 days: it should have begun on Tuesday, and come by then. */
+    @Test
+    void theLastDayMayBePast() throws FaultsException {
+        assertEquals(LocalDate.of(2026, 11, 17), lastDay("7 days", "ready-by: 2026-11-25"));
+    }
+
+    /** Alone it holds up everything: it is ordered on the sheet's day. */
+    @Test
+    void withoutADayItDoesNotHoldUpTheRest() throws FaultsException {
+        assertEquals(LocalDate.of(2026, 11, 25), lastDay("7 days", ""));
+    }
+
+    @Test
+    void noLastDayIsMadeUp() throws FaultsException {
+        assertEquals(
+                Optional.empty(),
+                part(list(DRAWERS.formatted(", work: {days: 2}") + "ready-by: 2026-12-11\n"), "Drawers")
+                        .lastDay());
+        assertEquals(
+                Optional.empty(),
+                part(list(DRAWERS.formatted(", lead-time: 7 days") + "ready-by: 2026-12-11\n"), "Drawers")
+                        .lastDay());
+    }
+
+    private static LocalDate lastDay(String lead, String wanted) throws FaultsException {
+        return part(list(DRAWERS.formatted(", lead-time: " + lead + ", work: {days: 2}") + wanted + "\n"), "Drawers")
+                .lastDay()
+                .orElseThrow();
+    }
+
+    /** Over every case of the book and every scenario. */
+    @Test
+    void everyPartStandsInOneListAndNoneWithAStopOnItselfIsOrdered() throws FaultsException {
+        List<String> wrong = new ArrayList<>();
+        for (String scenario : List.of("touring", "weekender", "overloaded")) {
+            Sheet sheet = Sheets.read(Sheets.scenario(scenario));
+            hold(scenario, Adviser.advise(Books.engine(), sheet), wrong);
+        }
+        for (Cases.Case text : Cases.read(Books.RULES, Books.shipped())) {
+            hold(text.toString(), Adviser.counted(Books.engine().with(text.house()), text.sheet()), wrong);
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    private static void hold(String name, Advice advice, List<String> wrong) {
+        Sheet sheet = advice.sheet().planned();
+        List<String> planned = Stream.concat(
+                        sheet.fitments().stream().filter(part -> !part.isDone()).map(Fitment::name),
+                        sheet.tanks().stream()
+                                .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                                .map(Tank::name))
+                .toList();
+        BuyList list = BuyList.of(Arrangement.of(advice));
+        Map<String, Decision> decided = new TreeMap<>();
+        List<String> listed = Arrays.stream(Decision.values())
+                .flatMap(decision -> list.parts(decision).stream())
+                .peek(part -> decided.put(part.name(), part.decision()))
+                .map(Part::name)
+                .sorted()
+                .toList();
+        if (!listed.equals(planned.stream().sorted().toList())) {
+            wrong.add(name + " lists " + listed);
+        }
+        TreeSet<String> circuits =
+                sheet.circuits().stream().map(circuit -> circuit.name()).collect(Collectors.toCollection(TreeSet::new));
+        for (Finding finding : advice.findings()) {
+            String subject = finding.judged().subject();
+            boolean ofTheCable = finding.judged().id().startsWith("electrical.") && circuits.contains(subject);
+            if (finding.waiver().isEmpty()
+                    && finding.judged().card().severity().value() == Severity.STOP
+                    && !ofTheCable
+                    && decided.get(subject) == Decision.ORDER_NOW) {
+                wrong.add(name + " orders " + subject + " in spite of "
+                        + finding.judged().id());
+            }
+        }
+        for (Group<Finding> finding : Arrangement.of(advice).standing()) {
+            if (!planned.isEmpty() && finding.card().settledBy() != Settled.WORK) {
+                boolean said = list.first().contains(finding)
+                        || list.parts().stream().anyMatch(part -> found(part).contains(finding.id()));
+                boolean aboutNothingToBuy = !finding.card().buying().of().isEmpty()
+                        || sheet.fitments().stream()
+                                .filter(Fitment::isDone)
+                                .flatMap(part -> Stream.of(
+                                        part.name(),
+                                        Words.hyphenated(part.kind().name())))
+                                .anyMatch(finding.worst().judged().subject()::equals)
+                        || sheet.tanks().stream().anyMatch(tank -> tank.name()
+                                .equals(finding.worst().judged().subject()));
+                if (!said && !aboutNothingToBuy) {
+                    wrong.add(name + " is silent of " + finding.id());
+                }
+            }
+        }
+    }
+}
