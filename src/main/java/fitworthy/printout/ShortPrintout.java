@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -66,13 +67,11 @@ public final class ShortPrintout {
         RoomBrief.print(page, advice);
         BuyBrief.print(page, arrangement);
         section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
-        for (Severity severity : Severity.values()) {
-            findings(
-                    arrangement,
-                    severity,
-                    arrangement.told(mildest).stream()
-                            .filter(told -> told.head().severity() == severity)
-                            .toList());
+        Map<Severity, List<Told>> bySeverity = arrangement.told(mildest).stream()
+                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.toList()));
+        bySeverity.forEach((severity, all) -> findings(arrangement, severity, all));
+        if (!bySeverity.isEmpty()) {
+            page.blank();
         }
         section("WAIVERS THAT DO NOT COUNT", HouseWords.idle(advice));
         section(HouseWords.othersHeading(advice), HouseWords.others(advice));
@@ -117,13 +116,9 @@ public final class ShortPrintout {
     }
 
     private void findings(Arrangement arrangement, Severity severity, List<Told> all) {
-        if (all.isEmpty()) {
-            return;
-        }
         page.line(painter.painted(
                 severity, all.size() + " " + SeverityWords.behind(all.size(), severity).toUpperCase(Locale.ROOT)));
         all.forEach(told -> finding(arrangement, told));
-        page.blank();
     }
 
     private void finding(Arrangement arrangement, Told told) {
@@ -225,7 +220,7 @@ public final class ShortPrintout {
     /** In words, what a field belongs to: the part where it is one of a list, else the way to it. */
     private static String place(Missing field) {
         String path = field.path();
-        String owner = path.substring(0, Math.max(path.indexOf('.'), path.lastIndexOf('.')));
+        String owner = path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : path;
         int list = owner.indexOf('.');
         return list > 0 && LISTS.contains(owner.substring(0, list)) ? owner.substring(list + 1) : owner.replace('.', ' ');
     }
