@@ -106,13 +106,13 @@ final class Changes {
                         figure("Change", 8),
                         figure("Confirm", 9),
                         figure("Note", 6),
-                        figure("Told under them", 8),
+                        figure("Listed under them", 8),
                         figure("Checks not made", 9),
                         figure("Figures missing", 9),
                         figure("Price", 14)),
                 counts));
         if (!limits.isEmpty()) {
-            blocks.add(new Table("Left of each limit in the loading that leaves least", leftColumns, left));
+            blocks.add(new Table("Margin to each limit in the loading that leaves least", leftColumns, left));
         }
         return blocks;
     }
