@@ -141,9 +141,9 @@ public sealed interface Outcome {
         /** A measure that the rule looks at besides is not there. */
         NOTHING_BESIDES("the plan has nothing else that it looks at"),
         /** Another part of the rule's condition does not hold. */
-        GUARD("what it hangs on besides does not hold"),
+        GUARD("another condition of it is not met"),
         /** A finding at least as severe stands against the same measure. */
-        SAID_ALREADY("a finding no milder stands against the same measure");
+        SAID_ALREADY("a finding as severe already covers the same measure");
 
         private final String words;
 

@@ -2,11 +2,11 @@ package fitworthy.book;
 
 /** How good the evidence for a value or a rule is, best first. */
 public enum Basis {
-    PUBLISHED("read in a published text"),
-    CALCULATION("follows by arithmetic from the figures shown"),
-    PUBLISHED_SECONDHAND("read in a page that quotes or sums up the published text"),
+    PUBLISHED("published text"),
+    CALCULATION("worked out from the figures shown"),
+    PUBLISHED_SECONDHAND("second-hand source"),
     COMMON_PRACTICE("common practice of the trade"),
-    MEMORY("from memory, not checked against a published text"),
+    MEMORY("from memory, not checked"),
     /** Never in a book: a value that a house sets over it. */
     HOUSE("set by the shop");
 

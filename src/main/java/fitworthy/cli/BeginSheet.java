@@ -42,8 +42,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         description =
-                "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for each"
-                        + " figure that is neither known nor usual. Asks for one after the other where nothing is named.",
+                "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for"
+                        + " what is not known or usual. Asks for one after the other where nothing is named.",
         footer = {
             "",
             "Example:",
@@ -70,7 +70,7 @@ final class BeginSheet implements Callable<Integer> {
     @Option(
             names = "--part",
             paramLabel = "PART[=FIGURE|KIND]",
-            description = "A part in your own words, with its mass, or what a tank holds, where that is known; or a"
+            description = "A part in your own words, with its mass, or what a tank holds, where that is known. Or a"
                     + " name and the kind of part it is. May be given several times.")
     private List<String> parts = List.of();
 

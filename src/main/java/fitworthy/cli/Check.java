@@ -2,9 +2,11 @@ package fitworthy.cli;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.Questions;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.JsonPrintout;
+import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.TextPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
@@ -51,7 +53,13 @@ final class Check implements Callable<Integer> {
                     + " them.")
     private Least least;
 
-    @Option(names = "--all", description = "List everything that was met, with its margin.")
+    @Option(
+            names = "--full",
+            description = "Print each finding in full: why, whom to ask, sources, the rule's file and line, and every"
+                    + " answer that is missing.")
+    private boolean full;
+
+    @Option(names = "--all", description = "The same, and list every check that is in order, with its margin.")
     private boolean all;
 
     @Option(
@@ -72,16 +80,18 @@ final class Check implements Callable<Integer> {
         Severity mildest = Severity.valueOf(least.name().toUpperCase(Locale.ROOT));
         if (format.isJson()) {
             JsonPrintout.print(around.out(), advice, mildest);
+        } else if (full || all) {
+            new TextPrintout(around.out(), painter(), all).print(advice, mildest);
         } else {
-            new TextPrintout(
-                            around.out(),
-                            System.console() != null && !around.environment().containsKey("NO_COLOR")
-                                    ? Check::painted
-                                    : TextPrintout.Painter.NONE,
-                            all)
-                    .print(advice, mildest);
+            new ShortPrintout(around.out(), painter()).print(advice, Questions.of(engine, advice), mildest);
         }
         return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
+    }
+
+    private TextPrintout.Painter painter() {
+        return System.console() != null && !around.environment().containsKey("NO_COLOR")
+                ? Check::painted
+                : TextPrintout.Painter.NONE;
     }
 
     /** A word in the colour of its severity; colour only repeats what the word says. */

@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
         name = "compare",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Sets every combination of a sheet's open choices side by side: findings, what is left of each"
+        description = "Sets every combination of a sheet's open choices side by side: findings, the margin to each"
                 + " limit, range, water, price, lead time, and the stops that remain.",
         footer = {
             "",

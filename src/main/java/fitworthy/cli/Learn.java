@@ -21,8 +21,8 @@ import picocli.CommandLine.Option;
         name = "learn",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Tells from the weighbridge readings of many sheets how far the masses written for parts are off,"
-                + " with an interval of 95 %%, or why the readings cannot tell. A part is the same in two sheets where"
+        description = "Tells from the weighbridge readings of many sheets how far the masses written for parts are off."
+                + " Each has an interval of 95 %%, or a reason why the readings cannot tell. A part is the same in two sheets where"
                 + " its name and kind are.",
         footer = {
             "",
@@ -45,7 +45,7 @@ final class Learn implements Callable<Integer> {
     @Option(
             names = "--proposal",
             paramLabel = "FILE",
-            description = "Write the masses that are told to this new file, as parts of a sheet.")
+            description = "Write the masses found to this new file, as parts of a sheet.")
     private Path proposal;
 
     @Mixin
@@ -102,7 +102,7 @@ final class Learn implements Callable<Integer> {
             return;
         }
         if (LearnPrintout.proposed(learnt).isEmpty()) {
-            around.err().println("No mass is told, so that " + proposal + " was not written.");
+            around.err().println("No mass can be given, so " + proposal + " was not written.");
         } else {
             OutputFile.write(proposal, LearnPrintout.proposal(learnt));
         }

@@ -20,9 +20,9 @@ import picocli.CommandLine.Parameters;
         name = "changes",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Tells what differs between two folders of rules, in words fit for a change log: values with"
-                + " region, day, old and new figure, rules, cards, sources and regions. Lines that only moved and comments"
-                + " are not told.",
+        description = "Tells what differs between two folders of rules, in words fit for a change log. Values stand with"
+                + " region, day, old and new figure; rules, cards, sources and regions follow. Comments and lines that"
+                + " only moved are left out.",
         footer = {
             "",
             "Example:",

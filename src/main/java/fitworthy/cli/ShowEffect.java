@@ -24,8 +24,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         description =
-                "Shows what a change of the rule book, of what a shop sets over it, of the day or of a shelf does to"
-                        + " sheets, before anyone's quote changes. Each '--with' option says what is different after the change.",
+                "Shows what a change does to sheets, before anyone's quote changes. It may be of the rule book, of what"
+                        + " a shop sets over it, of the day or of a shelf. Each '--with' option says what is different after the change.",
         footer = {
             "",
             "Examples:",

@@ -232,7 +232,7 @@ public final class EffectPrintout {
     private static String words(State state) {
         return state.outcome().replace('-', ' ')
                 + (state.waived() == null ? "" : " (waived)")
-                + (state.missing() == null ? "" : " for want of " + String.join(", ", state.missing()));
+                + (state.missing() == null ? "" : ", missing " + String.join(", ", state.missing()));
     }
 
     private void figure(List<String> figures, Difference difference, String name, Double before, Double after) {

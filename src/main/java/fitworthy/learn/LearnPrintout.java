@@ -145,7 +145,7 @@ public final class LearnPrintout {
         int asWritten = learnt.parts(Verdict.AS_WRITTEN).size();
         int untold = learnt.parts(Verdict.CANNOT_TELL).size();
         if (learnt.weighings() == 0) {
-            return "No sheet has a weighbridge reading that can be used ('weighed' in its cases), so that nothing is told.";
+            return "No sheet has a weighbridge reading that can be used ('weighed' in its cases), so nothing can be said.";
         }
         return (off + asWritten == 0
                         ? "These readings tell the mass of no part; "

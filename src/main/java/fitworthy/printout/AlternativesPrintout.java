@@ -109,7 +109,7 @@ public final class AlternativesPrintout {
             row(SeverityWords.behind(2, severity), plans.stream(), plan -> String.valueOf(plan.found(severity)));
         }
         row(
-                "more told under them",
+                "more listed under them",
                 plans.stream(),
                 plan -> String.valueOf(plan.headings().under()));
         if (plans.stream().anyMatch(plan -> plan.counts().waived() > 0)) {

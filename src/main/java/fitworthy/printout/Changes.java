@@ -174,7 +174,7 @@ final class Changes {
                         figure("Change", 8),
                         figure("Confirm", 8),
                         figure("Note", 6),
-                        figure("Told under them", 7),
+                        figure("Listed under them", 7),
                         figure("Checks not made", 8),
                         figure("Figures missing", 8),
                         figure("Range", 7),
@@ -193,7 +193,7 @@ final class Changes {
                             .toList()));
         }
         if (!limits.isEmpty()) {
-            blocks.add(new Table("Left of each limit in the loading that leaves least", leftColumns, left));
+            blocks.add(new Table("Margin to each limit in the loading that leaves least", leftColumns, left));
         }
         return blocks;
     }

@@ -67,7 +67,7 @@ final class CheckTables {
     }
 
     /** What is said above what the rule book does not hold. */
-    static final String GAPS = "The rule book has nothing recorded of these, and nobody has to bring them";
+    static final String GAPS = "The rule book has no value for these, so nobody has to find them out";
 
     /** The figures to bring and what the book does not hold, with the checks that wait for them. */
     static List<Block> notAssessed(Arrangement arrangement) {

@@ -73,7 +73,7 @@ final class CostTable {
         return Row.of(name, sums(sum), String.join(", ", sum.unpriced()));
     }
 
-    private static String sums(Sum sum) {
+    static String sums(Sum sum) {
         return sum.sums().isEmpty()
                 ? "no price"
                 : sum.sums().entrySet().stream().map(CostTable::amount).collect(Collectors.joining(" + "));

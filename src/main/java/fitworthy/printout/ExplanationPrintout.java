@@ -17,10 +17,6 @@ import fitworthy.figures.measure.Working;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
-import fitworthy.rules.Comparison;
-import fitworthy.rules.Comparison.Named;
-import fitworthy.rules.Property;
-import fitworthy.rules.Property.Kind;
 import fitworthy.rules.RuleText;
 import fitworthy.shelf.Taken;
 import fitworthy.source.Words;
@@ -28,11 +24,14 @@ import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -40,6 +39,12 @@ import java.util.stream.Stream;
 public final class ExplanationPrintout {
 
     private static final int MANY = 6;
+    /** How many subjects are named in the heading. */
+    private static final int NAMED = 3;
+
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{[^}]*\\}");
+    /** The names of facts in rule files begin with it. */
+    private static final String NAME = "$";
 
     private final Set<List<String>> told = new HashSet<>();
     private final Page page;
@@ -73,7 +78,9 @@ public final class ExplanationPrintout {
         Book book = advice.book();
         Card card = book.inForce(advice.sheet().region(), advice.sheet().asOf()).card(id);
         RuleText rule = book.rules().get(id);
-        page.wrapped(0, id + ": " + card.title());
+        List<Explanation> explanations = Explanation.of(advice, id);
+        UnaryOperator<String> filled = text -> filled(text, id, explanations);
+        page.wrapped(0, id + ": " + Words.capital(filled.apply(card.title())));
         page.wrapped(
                 0,
                 Words.hyphenated(card.severity().value().name()) + ", " + rule.place() + ", in the book since "
@@ -83,14 +90,13 @@ public final class ExplanationPrintout {
                                 .orElse(""));
         page.rule();
         HouseWords.severity(advice, id).ifPresent(severity -> page.hanging("Severity ", severity));
-        page.hanging("Why      ", card.why());
+        page.hanging("Why      ", Words.capital(filled.apply(card.why())));
         page.hanging("Rests on ", card.basis().value().words() + sources(card.sources()));
         for (String practice : rule.practice()) {
             practice(practice);
         }
         page.blank();
         Map<String, List<String>> seen = new LinkedHashMap<>();
-        List<Explanation> explanations = Explanation.of(advice, id);
         for (Explanation each : explanations) {
             // What does not depend on the loading reads the same in every case and is told once.
             if (seen.putIfAbsent(each.judged().getSubject() + "|" + key(each), List.of()) == null) {
@@ -103,8 +109,8 @@ public final class ExplanationPrintout {
                     book.retired(id, advice.sheet().asOf())
                             .map(ended -> Words.capital(ended.words(id)) + ", so it is not checked on "
                                     + advice.sheet().asOf() + ".")
-                            .orElse("The question does not arise on this sheet: nothing on it gives the measure "
-                                    + card.judges() + "."));
+                            .orElse("This does not apply to the sheet: nothing on it gives the measure " + card.judges()
+                                    + "."));
             advice.held().stream()
                     .filter(held -> held.judged().id().equals(id))
                     .findFirst()
@@ -114,6 +120,23 @@ public final class ExplanationPrintout {
         page.rule();
         page.wrapped(0, book.cover().caution());
         page.flush();
+    }
+
+    /** A text of the card with the subjects that it was looked at for, the found ones alone where it is found. */
+    private String filled(String text, String id, List<Explanation> explanations) {
+        Set<String> found = advice.findings().stream()
+                .filter(finding -> finding.judged().id().equals(id))
+                .map(finding -> finding.judged().subject())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> subjects = found.isEmpty()
+                ? explanations.stream()
+                        .map(each -> each.judged().getSubject())
+                        .collect(Collectors.toCollection(LinkedHashSet::new))
+                : found;
+        String subject = subjects.isEmpty() || subjects.size() > NAMED ? "a part" : String.join(" or ", subjects);
+        return PLACEHOLDER
+                .matcher(text.replace("{subject}", subject))
+                .replaceAll("so much");
     }
 
     /** The load case where any fact looked at depends on it, else nothing. */
@@ -167,8 +190,8 @@ public final class ExplanationPrintout {
             }
             page.hanging(
                     "    ",
-                    (step.wanted().binding() == null ? "" : step.wanted().binding() + " is ")
-                            + fact(
+                    (step.wanted().binding() == null ? "" : plain(step.wanted().binding()) + ": ")
+                            + FactWords.fact(
                                     step.fact(),
                                     step.wanted().fact().word() + " "
                                             + step.wanted().key()));
@@ -182,7 +205,7 @@ public final class ExplanationPrintout {
             for (Explanation.Check check : step.checks()) {
                 page.hanging(
                         check.holds() ? "      true   " : "      FALSE  ",
-                        check.comparison() + numbers(check.comparison(), step.fact(), bound));
+                        plain(check.comparison() + FactWords.numbers(check.comparison(), step.fact(), bound)));
             }
         }
         for (Missing missing : missing(id, each)) {
@@ -192,6 +215,10 @@ public final class ExplanationPrintout {
                             + (missing.isInBook() ? "" : ". Find it: " + missing.find()));
         }
         page.blank();
+    }
+
+    private static String plain(String text) {
+        return text.replace(NAME, "");
     }
 
     /** What came of the rule where that rests on guesses. */
@@ -256,10 +283,10 @@ public final class ExplanationPrintout {
     private String outcome(String id, Explanation each) {
         Optional<Assessed> resting = resting(id, each);
         if (resting.isPresent() && resting.get() instanceof Held held) {
-            return held.arises() ? "it does not fire if the guesses hold" : "it does not apply if the guesses hold";
+            return held.arises() ? "in order if the guesses hold" : "does not apply if the guesses hold";
         }
         if (each.holds()) {
-            return (resting.isPresent() ? "it fires, on guesses" : "it fires")
+            return (resting.isPresent() ? "found, on guesses" : "found")
                     + advice.findings().stream()
                             .filter(found -> is(found.judged(), id, each))
                             .flatMap(found -> found.waiver().stream())
@@ -268,61 +295,16 @@ public final class ExplanationPrintout {
                             .orElse("");
         }
         if (advice.notAssessed().stream().anyMatch(got -> is(got.judged(), id, each))) {
-            return "not assessed";
+            return "not checked: information missing";
         }
         return advice.doesNotApply().stream()
                 .filter(got -> is(got.judged(), id, each))
                 .findFirst()
-                .map(off -> "it does not apply: " + off.reason().words())
-                .orElse("it does not fire");
+                .map(off -> "does not apply: " + off.reason().words())
+                .orElse("in order");
     }
 
     private static boolean is(Judged judged, String id, Explanation each) {
         return judged.id().equals(id) && judged.measure() == each.judged();
-    }
-
-    private static String fact(Object fact, String wanted) {
-        if (fact instanceof Measure measure) {
-            String limit = measure.hasLimit() && measure.isKnown()
-                    ? ", " + measure.kind().limitMeaning() + " "
-                            + measure.limitMark().before(Wording.quantity(measure.getLimit(), measure.kind()))
-                    : "";
-            return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
-                    + (measure.isKnown() ? measure.mark().before(Wording.value(measure)) + limit : "not known");
-        }
-        if (fact instanceof Practice practice) {
-            return practice.meaning() + " = " + Wording.marked(practice);
-        }
-        return fact instanceof Advised advised
-                ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
-                : "nothing: there is no " + wanted;
-    }
-
-    /** The figures behind a comparison, put in. */
-    private static String numbers(Comparison comparison, Object fact, Map<String, Object> bound) {
-        String numbers = comparison
-                .named()
-                .filter(property -> property.kind() != Kind.TRUTH)
-                .filter(property -> owner(property, fact, bound) != null)
-                .map(property -> property + " is " + shown(owner(property, fact, bound), property.property()))
-                .collect(Collectors.joining(", "));
-        return numbers.isEmpty() ? "" : "   (" + numbers + ")";
-    }
-
-    private static Object owner(Named named, Object fact, Map<String, Object> bound) {
-        return named.binding() == null ? fact : bound.get(named.binding());
-    }
-
-    private static String shown(Object owner, Property property) {
-        if (property.kind() == Kind.TEXT) {
-            return "'" + property.read(owner) + "'";
-        }
-        if (owner instanceof Practice practice) {
-            return Wording.marked(practice);
-        }
-        double number = (Double) property.read(owner);
-        return property == Property.SPARE
-                ? Wording.number(number, "%", 1) + " %"
-                : Wording.quantity(number, ((Measure) owner).kind());
     }
 }

@@ -13,6 +13,7 @@ import fitworthy.quantity.Missing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -25,6 +26,8 @@ final class GuessWords {
     /** How many guesses are named of what rests on many. */
     private static final int NAMED = 4;
 
+    private static final int BRIEFLY = 2;
+
     private static final String USUAL = "the book's usual figure";
 
     private GuessWords() {}
@@ -32,6 +35,20 @@ final class GuessWords {
     /** Before the title of a finding. */
     static String before(Arrangement arrangement, Group<Finding> finding) {
         return arrangement.guesses(finding).isEmpty() ? "" : "On guesses: ";
+    }
+
+    /** In a line, the guesses that matter most; nothing where it rests on what is stated. */
+    static Optional<String> brief(Arrangement arrangement, Group<Finding> finding) {
+        List<Missing> guesses = arrangement.guesses(finding);
+        if (guesses.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<Missing, Double> shares = arrangement.shares().of(finding.worst());
+        List<String> named = weightiest(guesses, shares).stream()
+                .limit(BRIEFLY)
+                .map(Missing::path)
+                .toList();
+        return Optional.of("Rests on guesses: " + String.join(", ", named) + others(guesses.size() - named.size()));
     }
 
     /** Which they are, and what they bring of its spread; empty where it rests on what is stated. */
@@ -52,15 +69,12 @@ final class GuessWords {
                 .orElse("");
         Map<Missing, Double> shares =
                 spread.isEmpty() ? Map.of() : arrangement.shares().of(outcome);
-        return List.of("Guessed, so find out first: " + first(guesses, shares, spread) + ".");
+        return List.of("Guessed, find out first: " + first(guesses, shares, spread) + ".");
     }
 
     /** The few guesses that bring most of a spread, or stand first on the sheet, and how many others there are. */
     private static String first(List<Missing> guesses, Map<Missing, Double> shares, String spread) {
-        List<Missing> sorted = Stream.concat(
-                        shares.keySet().stream().filter(guesses::contains),
-                        guesses.stream().filter(guess -> !shares.containsKey(guess)))
-                .toList();
+        List<Missing> sorted = weightiest(guesses, shares);
         List<String> named = new ArrayList<>();
         for (Missing guess : sorted.subList(0, Math.min(NAMED, sorted.size()))) {
             List<String> beside = new ArrayList<>();
@@ -72,8 +86,19 @@ final class GuessWords {
             }
             named.add(guess.path() + (beside.isEmpty() ? "" : " (" + String.join(", ", beside) + ")"));
         }
-        int others = sorted.size() - named.size();
-        return String.join(", ", named) + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "");
+        return String.join(", ", named) + others(sorted.size() - named.size());
+    }
+
+    /** Those that bring most of a spread first, then in the order of the sheet. */
+    private static List<Missing> weightiest(List<Missing> guesses, Map<Missing, Double> shares) {
+        return Stream.concat(
+                        shares.keySet().stream().filter(guesses::contains),
+                        guesses.stream().filter(guess -> !shares.containsKey(guess)))
+                .toList();
+    }
+
+    private static String others(int count) {
+        return count > 0 ? ", and " + count + (count == 1 ? " other" : " others") : "";
     }
 
     /** Which guesses of the sheet the advice rests on, those that most rests on first, in words of no sheet. */
@@ -108,7 +133,7 @@ final class GuessWords {
 
     /** How many checks are in order only if guesses hold. */
     static String count(Counts counts) {
-        return counts.held() + (counts.held() == 1 ? " check" : " checks") + " in order if the guesses hold";
+        return counts.held() + (counts.held() == 1 ? " check" : " checks") + " in order only if the guesses hold";
     }
 
     /** What is so if the guesses hold. */

@@ -33,6 +33,16 @@ final class HouseWords {
         return house.isNone() ? "" : house.page().shop() + ", " + house.file() + ", content " + house.content();
     }
 
+    /** The heading of what is looser or milder than the book, which the shop answers for. */
+    static String looserHeading(Advice advice) {
+        return "LOOSER THAN THE BOOK, as decided by " + advice.book().house().page().shop();
+    }
+
+    /** The heading of the rest of what is set. */
+    static String othersHeading(Advice advice) {
+        return "OTHERWISE SET by " + advice.book().house().page().shop();
+    }
+
     /** The lines of what is looser or milder than the book. */
     static List<String> looser(Advice advice) {
         return lines(HouseUse.of(advice), true);
@@ -146,7 +156,7 @@ final class HouseWords {
                         + "; the waiver is not needed";
             case EXPIRED -> "its last day is past";
             case TOO_WIDE -> "a stop is waived only with its subject and load case named ('subject:' and 'in:')";
-            case NOT_ASSESSED -> "it was not assessed, and what is not known cannot be waived";
+            case NOT_ASSESSED -> "it was not checked, and what is not known cannot be waived";
             case NOTHING_FOUND -> "there is no such finding";
         };
     }

@@ -111,7 +111,7 @@ public final class JsonPrintout {
             String shop,
             String file,
             String content,
-            List<WrittenPractice> values,
+            List<JsonPractice> values,
             List<SetSeverity> severities,
             List<WithoutEffect> withoutEffect,
             List<HouseUse.Ended> retired,
@@ -127,7 +127,7 @@ public final class JsonPrintout {
                     house.page().shop(),
                     house.file(),
                     house.content(),
-                    use.values().stream().map(WrittenPractice::of).toList(),
+                    use.values().stream().map(JsonPractice::of).toList(),
                     use.severities().stream().map(SetSeverity::of).toList(),
                     use.idle().stream()
                             .map(idle -> new WithoutEffect(idle.entry(), word(idle.why())))
@@ -203,7 +203,7 @@ public final class JsonPrintout {
             List<JsonAsk> asks,
             List<JsonGuess> guesses,
             List<Evidence> evidence,
-            List<WrittenPractice> practice,
+            List<JsonPractice> practice,
             String basis,
             List<String> sources) {
 
@@ -222,7 +222,7 @@ public final class JsonPrintout {
                     JsonAsk.all(judged.card().ask(), text -> Wording.part(text, finding)),
                     guesses,
                     finding.evidence().stream().map(Evidence::of).toList(),
-                    finding.practice().stream().map(WrittenPractice::of).toList(),
+                    finding.practice().stream().map(JsonPractice::of).toList(),
                     word(judged.card().basis().value()),
                     judged.card().sources());
         }
@@ -241,12 +241,12 @@ public final class JsonPrintout {
         }
     }
 
-    private record WrittenMet(@JsonUnwrapped Head head, String text, List<WrittenPractice> practice) {
+    private record WrittenMet(@JsonUnwrapped Head head, String text, List<JsonPractice> practice) {
         static WrittenMet of(Met met) {
             return new WrittenMet(
                     Head.of(met),
                     Wording.fill(met.judged().card().met(), met),
-                    met.practice().stream().map(WrittenPractice::of).toList());
+                    met.practice().stream().map(JsonPractice::of).toList());
         }
     }
 
@@ -307,43 +307,6 @@ public final class JsonPrintout {
     private record Stands(String reason, String by, String until) {
         static Stands of(Waiver waiver) {
             return new Stands(waiver.reason(), waiver.by(), waiver.until().toString());
-        }
-    }
-
-    /** @param house null where the book set it */
-    private record WrittenPractice(
-            String id,
-            String value,
-            String region,
-            String from,
-            String basis,
-            List<String> sources,
-            String note,
-            HouseValue house) {
-
-        static WrittenPractice of(Practice practice) {
-            return new WrittenPractice(
-                    practice.id(),
-                    Wording.value(practice),
-                    practice.entry().region(),
-                    practice.entry().from().toString(),
-                    word(practice.entry().basis().value()),
-                    practice.entry().sources(),
-                    practice.entry().note(),
-                    practice.house().map(HouseValue::of).orElse(null));
-        }
-    }
-
-    /** @param inPlaceOf the book's value, or {@code none} or {@code not-recorded} */
-    private record HouseValue(boolean looser, String reason, String name, Object inPlaceOf) {
-        static HouseValue of(Practice.HouseValue use) {
-            return new HouseValue(
-                    use.looser(),
-                    use.set().reason(),
-                    use.set().name(),
-                    use.recorded() instanceof Practice.Lookup.Found recorded
-                            ? WrittenPractice.of(recorded.practice())
-                            : use.recorded() instanceof Practice.Lookup.NoneApplies ? "none" : "not-recorded");
         }
     }
 

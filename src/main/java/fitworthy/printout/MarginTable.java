@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What is left of each limit of the vehicle, a load case a column. */
+/** The margin to each limit of the vehicle, a load case a column. */
 final class MarginTable {
 
-    private static final String HEADING = "LEFT OF EACH LIMIT";
+    private static final String HEADING = "MARGIN TO EACH LIMIT";
     private static final int GAP = 2;
     /** How many of the fields that are missing are named. */
     private static final int FIELDS = 5;
@@ -31,17 +31,17 @@ final class MarginTable {
                 .toList();
     }
 
-    /** What is left of a limit in each of some loadings; 'about' so much where that rests on guesses. */
+    /** The margin to a limit in each of some loadings, with 'about' where that rests on guesses. */
     static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
-                        ? (margin.guessed().contains(loading) ? "about " : "")
-                                + Wording.margin(margin.left().get(loading), margin.kind())
+                        ? Wording.spareOrOver(margin.left().get(loading), margin.kind())
+                                + (margin.guessed().contains(loading) ? " (about)" : "")
                         : "-")
                 .toList();
     }
 
-    /** What is left of a limit in the loading that leaves least. */
+    /** The margin to a limit in the loading that leaves least. */
     static String least(Margin margin) {
         return Wording.margin(margin.least(), margin.kind());
     }
@@ -53,9 +53,22 @@ final class MarginTable {
         int others = fields.size() - FIELDS;
         return fields.isEmpty()
                 ? ""
-                : "Not all of what is left is known, for want of: "
+                : "Not every margin is known. Missing: "
                         + fields.stream().limit(FIELDS).collect(Collectors.joining(", "))
                         + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "") + ".";
+    }
+
+    /** Prints the table and what is missing of it, with a blank line behind; nothing where there is nothing to print. */
+    static void print(Page page, Arrangement arrangement) {
+        List<String> margins = lines(arrangement, Page.COLUMNS);
+        String waiting = waiting(arrangement.advice());
+        margins.forEach(page::line);
+        if (!waiting.isEmpty()) {
+            page.wrapped(0, waiting);
+        }
+        if (!margins.isEmpty() || !waiting.isEmpty()) {
+            page.blank();
+        }
     }
 
     /** The table as lines, each heading first; blocks below each other where the loadings need more than {@code width}. */

@@ -36,10 +36,10 @@ public final class QuestionsPrintout {
      */
     public void print(String title, Questions questions, boolean everything) {
         List<Question> all = questions.questions();
-        page.wrapped(0, "Questions on " + title + ", most worth first");
+        page.wrapped(0, "Questions on " + title + ", the most important first");
         page.rule();
         if (all.isEmpty()) {
-            page.wrapped(0, "None: every check that applies had its figures, and none rests on a guess.");
+            page.wrapped(0, "None: every check that applies had its information, and none rests on a guess.");
         }
         long shown = everything ? all.size() : Math.min(FIRST, all.size());
         for (int i = 0; i < shown; i++) {
@@ -89,13 +89,13 @@ public final class QuestionsPrintout {
     private static String state(State state) {
         return switch (state) {
             case MISSING -> "";
-            case ASKED -> ", which was asked";
-            case GUESSED -> ", which is a guess";
+            case ASKED -> " (already asked)";
+            case GUESSED -> " (a guess)";
         };
     }
 
     private static String turns(Stakes turns) {
-        return turns.isNothing() ? "Turns nothing as far as it may be off." : "Can turn " + stakes(turns) + ".";
+        return turns.isNothing() ? "Changes nothing within its spread." : "Can change " + stakes(turns) + ".";
     }
 
     private static String resting(Stakes rests) {
@@ -139,7 +139,7 @@ public final class QuestionsPrintout {
             page.wrapped(
                     0,
                     raised + (raised == 1 ? " more check waits" : " more checks wait")
-                            + " for a figure or rests on a guess.");
+                            + " for information or rests on a guess.");
         }
         page.blank();
         page.flush();

@@ -171,7 +171,7 @@ final class RoomTable {
         return String.join("; ", texts);
     }
 
-    private static double least(Answer answer) {
+    static double least(Answer answer) {
         Figure atMost = answer.most().atMost();
         return atMost.known() ? atMost.value() : Double.POSITIVE_INFINITY;
     }
@@ -201,7 +201,7 @@ final class RoomTable {
         return String.join("; ", texts);
     }
 
-    private static boolean isFull(Tank tank) {
+    static boolean isFull(Tank tank) {
         Most most = tank.room().most();
         return most.unknown().isEmpty()
                 && most.governs().filter(step -> step.limit() == Limit.FULL).isPresent();
@@ -255,7 +255,7 @@ final class RoomTable {
         return missing.stream().map(Missing::path).distinct().collect(Collectors.joining("; "));
     }
 
-    private static String about(Figured figured) {
+    static String about(Figured figured) {
         return figured.guessed() ? "about " : "";
     }
 

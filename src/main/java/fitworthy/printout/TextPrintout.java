@@ -57,10 +57,7 @@ public final class TextPrintout {
         title(arrangement);
         BuyTable.print(page, arrangement);
         CostTable.print(page, advice);
-        section(
-                "LOOSER THAN THE BOOK, on the word of "
-                        + advice.book().house().page().shop() + ":",
-                HouseWords.looser(advice));
+        section(HouseWords.looserHeading(advice) + ":", HouseWords.looser(advice));
         arrangement.told(mildest).forEach(told -> findings(arrangement, told));
         notAssessed(arrangement);
         section("WAIVERS THAT DO NOT COUNT:", HouseWords.idle(advice));
@@ -68,7 +65,7 @@ public final class TextPrintout {
         met(arrangement);
         if (!HouseWords.house(advice).isEmpty()) {
             page.blank();
-            section("OTHERWISE SET by " + advice.book().house().page().shop() + ":", HouseWords.others(advice));
+            section(HouseWords.othersHeading(advice) + ":", HouseWords.others(advice));
         }
         page.rule();
         page.wrapped(0, advice.book().cover().caution());
@@ -113,17 +110,10 @@ public final class TextPrintout {
                         .map(loading -> loading.loadCase().name())
                         .collect(Collectors.joining(", ")));
         page.blank();
+        page.wrapped(0, Verdict.loaded(advice));
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();
-        List<String> margins = MarginTable.lines(arrangement, Page.COLUMNS);
-        margins.forEach(page::line);
-        String waiting = MarginTable.waiting(arrangement.advice());
-        if (!waiting.isEmpty()) {
-            page.wrapped(0, waiting);
-        }
-        if (!margins.isEmpty() || !waiting.isEmpty()) {
-            page.blank();
-        }
+        MarginTable.print(page, arrangement);
         RoomTable.of(advice).print(page);
     }
 
@@ -222,10 +212,10 @@ public final class TextPrintout {
         if (figures.isEmpty() && gaps.isEmpty()) {
             return;
         }
-        page.wrapped(0, "NOT ASSESSED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : "; bring:"));
+        page.wrapped(0, "NOT CHECKED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : ". Find out:"));
         figures.forEach(figure -> missing(
                 figure,
-                (figure.missing().asked() ? ", which was asked" : "") + ". Find it: "
+                (figure.missing().asked() ? " (already asked)" : "") + ". Find it: "
                         + figure.missing().find() + "."));
         if (!gaps.isEmpty()) {
             page.wrapped(0, CheckTables.GAPS + ":");
@@ -236,14 +226,14 @@ public final class TextPrintout {
 
     private void missing(MissingFigure figure, String end) {
         page.hanging("  - ", figure.field() + ": " + figure.missing().meaning() + end);
-        page.wrapped(4, "Waiting for it: " + String.join(", ", figure.rules()));
+        page.wrapped(4, "Needed for: " + String.join(", ", figure.rules()));
     }
 
     private void held(Arrangement arrangement) {
         if (arrangement.held().isEmpty()) {
             return;
         }
-        page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + "; find out:");
+        page.wrapped(0, "IF THE GUESSES HOLD: " + GuessWords.count(arrangement.counts()) + ". Find out:");
         List<MissingFigure> guesses = arrangement.guessesToReplace();
         int told = everything ? guesses.size() : Math.min(GUESSES, guesses.size());
         guesses.subList(0, told).forEach(guess -> {
@@ -275,7 +265,7 @@ public final class TextPrintout {
         if (met == 0) {
             return;
         }
-        String checks = "MET: " + met + (met == 1 ? " check" : " checks") + " assessed and in order";
+        String checks = "IN ORDER: " + met + (met == 1 ? " check" : " checks");
         page.wrapped(0, checks + (everything ? ":" : " (--all lists them)."));
         if (everything) {
             arrangement.met().forEach(this::met);

@@ -1,24 +1,35 @@
 package fitworthy.printout;
 
+import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Arrangement.Headings;
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Held;
+import fitworthy.advice.Ratings;
 import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.Wording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What advice comes to, in words. */
 final class Verdict {
 
+    /** How many ratings are named in a sentence. */
+    private static final int NAMED = 5;
+
     private Verdict() {}
 
-    /** The outcome in a sentence, with what was found and how many figures are missing. */
+    /** What to do with the plan, with what was found and how much information is missing. */
     static String of(Arrangement arrangement) {
         List<String> parts = new ArrayList<>();
         Headings headings = arrangement.headings();
         headings.found().forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
         if (headings.under() > 0) {
-            parts.add(parts.remove(parts.size() - 1) + " (" + headings.under() + " more told under them)");
+            parts.add(parts.remove(parts.size() - 1) + " (and " + headings.under() + " listed under them)");
         }
         if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));
@@ -31,20 +42,83 @@ final class Verdict {
                 .advice()
                 .worst()
                 .map(worst -> switch (worst) {
-                    case STOP -> "Do not buy, fit or drive it so.";
-                    case CHANGE -> "Something in the plan has to change.";
-                    case CONFIRM -> "Somebody has to agree before it goes ahead.";
-                    case NOTE -> "Nothing in the way, with something worth knowing.";
+                    case STOP -> "Do not go ahead with this plan as it stands.";
+                    case CHANGE -> "Change the plan before you go ahead.";
+                    case CONFIRM -> "Get what is listed agreed before you go ahead.";
+                    case NOTE -> "Nothing stands in the way. Some points are worth knowing.";
                 })
-                .orElse(waived.isEmpty() ? "Nothing found in what was assessed." : "Nothing found but what is waived.");
+                .orElse(
+                        waived.isEmpty()
+                                ? "No fault found in what was checked."
+                                : "No fault found except what is waived.");
         return first
-                + (parts.isEmpty() ? "" : " Found: " + String.join(", ", parts) + ".")
+                + (parts.isEmpty() ? "" : " " + String.join(", ", parts) + ".")
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
     }
 
-    /** How many checks lack a figure, and how many figures they lack. */
+    /** How many checks lack information, and how many answers they lack. */
     static String open(Counts counts) {
-        return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made for want of "
-                + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " figure" : " figures");
+        return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made: "
+                + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing";
+    }
+
+    /** Whether the vehicle is legal as it will be loaded, and by how much it is over or what is least spare. */
+    static String loaded(Advice advice) {
+        Ratings ratings = Ratings.of(advice);
+        List<Assessed> passed = ratings.passed();
+        if (!passed.isEmpty()) {
+            return "Loaded as planned it is over its legal ratings: " + over(advice, passed) + ".";
+        }
+        if (ratings.open() > 0 || ratings.assessed().isEmpty()) {
+            return "Not known whether it is within its legal ratings loaded as planned: " + ratings.open() + " of "
+                    + (ratings.open() + ratings.assessed().size()) + " not checked, information missing.";
+        }
+        boolean guessed = ratings.assessed().stream().anyMatch(rating -> isGuessed(advice, rating));
+        return "Loaded as planned it is within its legal ratings in every loading"
+                + (guessed ? ", if the guesses hold" : "")
+                + ratings.least()
+                        .map(least -> "; least spare: " + name(least) + " " + amount(advice, least) + in(least))
+                        .orElse("")
+                + (ratings.close().isEmpty()
+                        ? ""
+                        : "; too close to call: "
+                                + ratings.close().stream().map(Verdict::name).collect(Collectors.joining(", ")))
+                + ".";
+    }
+
+    /** The ratings that are passed, those of one loading together. */
+    private static String over(Advice advice, List<Assessed> passed) {
+        Map<String, List<String>> byLoading = new LinkedHashMap<>();
+        passed.stream().limit(NAMED).forEach(rating -> byLoading
+                .computeIfAbsent(in(rating), none -> new ArrayList<>())
+                .add(name(rating) + " by " + amount(advice, rating)));
+        int others = passed.size() - NAMED;
+        return byLoading.entrySet().stream()
+                        .map(entry -> String.join(", ", entry.getValue()) + entry.getKey())
+                        .collect(Collectors.joining("; "))
+                + (others > 0 ? "; and " + others + " more" : "");
+    }
+
+    private static String in(Assessed rating) {
+        String loading = rating.judged().loadCase();
+        return loading.isEmpty() ? "" : " (" + loading + ")";
+    }
+
+    private static String amount(Advice advice, Assessed rating) {
+        return (isGuessed(advice, rating) ? "about " : "")
+                + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
+    }
+
+    private static boolean isGuessed(Advice advice, Assessed rating) {
+        return rating instanceof Held || advice.guesses().containsKey(rating.key());
+    }
+
+    /** What a rating is called in a sentence. */
+    private static String name(Assessed rating) {
+        String subject = rating.judged().subject();
+        String limit = rating.judged().measure().kind().limitMeaning();
+        return subject.startsWith("vehicle") || subject.equals("roof")
+                ? limit
+                : limit.equals("axle limit") ? subject + " limit" : subject + " (" + limit + ")";
     }
 }

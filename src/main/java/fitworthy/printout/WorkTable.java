@@ -48,7 +48,7 @@ final class WorkTable {
         LocalDate wanted = plan.sheet().readyBy();
         String whole = known
                 ? "Done by " + last + " at the earliest, where as many jobs as can be go on at once"
-                : "The sheet does not say how long every job takes, or when every part can be had, so the end is not "
+                : "The sheet does not say how long every job takes, or when every part is available, so the end is not "
                         + "known";
         return List.of(
                 new Paragraph(whole + (wanted == null ? "." : "; wanted by " + wanted + ".")

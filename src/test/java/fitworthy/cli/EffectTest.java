@@ -230,8 +230,8 @@ class EffectTest {
                 there);
         Ran back = Ran.of("effect", abroad.toString(), "--rules", edited.toString(), "--with-rules", rules.toString());
         back.printed(1)
-                .says("not assessed water.no-reserve [drinking water, everything aboard]: met -> not assessed "
-                        + "for want of practice value water.reserve-least; value 3.0 days");
+                .says("not assessed water.no-reserve [drinking water, everything aboard]: met -> not assessed, "
+                        + "missing practice value water.reserve-least; value 3.0 days");
     }
 
     @Test

@@ -99,7 +99,7 @@ class LearnTest {
         Ran ran = learn(few, "--proposal", proposal);
         assertEquals(0, ran.code());
         ran.says("These readings tell the mass of no part").says("weighings tell of it, and 4 is the least");
-        assertEquals("No mass is told, so that " + proposal + " was not written.\n", ran.err());
+        assertEquals("No mass can be given, so " + proposal + " was not written.\n", ran.err());
         assertFalse(Files.exists(proposal));
     }
 

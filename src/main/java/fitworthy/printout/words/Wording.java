@@ -27,8 +27,16 @@ public final class Wording {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
 
+    /** Where a sentence ends and another begins. */
+    private static final Pattern FIRST_SENTENCE = Pattern.compile("(?<=[.?!]) +(?=[A-Z0-9])");
+
     /** Digits beyond the usual ones by which a limit that is passed by little is told from what passes it. */
     private static final int MORE_DIGITS = 3;
+
+    /** The unit of a share of something. */
+    private static final String SHARE = "%";
+    /** A tolerance of so many of the last digit makes one more digit meaningless. */
+    private static final int COARSE = 10;
 
     private static final String HOUSE = " (house value)";
     /** Behind the id of a practice value that is a share: so much of the limit. */
@@ -88,7 +96,13 @@ public final class Wording {
         return noneAllowed(judged, comparison)
                 ? against
                 : against + ": " + margin(judged, comparison)
-                        + (comparison.uncertain() ? "; the tolerance could turn this" : "");
+                        + (comparison.uncertain() ? "; too close to call" : "");
+    }
+
+    /** The same in short: the value, and by how much it passes or keeps the limit. */
+    public static String brief(Judged judged, Comparison comparison) {
+        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
+                + (noneAllowed(judged, comparison) ? limit(judged, comparison) : margin(judged, comparison));
     }
 
     /** The value that was compared, with its tolerance. */
@@ -137,20 +151,34 @@ public final class Wording {
         return eitherWay(comparison.tolerance(), judged.measure().kind()).strip();
     }
 
-    /** How much is left, or by how much the limit is passed. */
+    /** How much is spare, or by how much the limit is passed; of shares in points. */
     public static String margin(Judged judged, Comparison comparison) {
-        MeasureKind kind = kind(judged, comparison);
         double margin = asPrinted(judged, comparison).margin();
-        return (printsAsZero(margin, kind) ? "none" : quantity(Math.abs(margin), kind))
-                + (comparison.margin() >= 0
-                        ? judged.card().atLeast() ? " to spare" : " left"
-                        : judged.card().atLeast() ? " too little" : " too much");
+        String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
+        return (printsAsZero(margin, kind(judged, comparison)) ? "none" : amount(judged, comparison)) + spare;
+    }
+
+    /** The margin alone, without a sign. */
+    public static String amount(Judged judged, Comparison comparison) {
+        return difference(Math.abs(asPrinted(judged, comparison).margin()), kind(judged, comparison));
+    }
+
+    /** What lies between two values of a measure, with its unit; between two shares it is so many points. */
+    public static String difference(double value, MeasureKind kind) {
+        return kind.unit().equals(SHARE)
+                ? number(value, SHARE, kind.decimals()) + " points"
+                : quantity(value, kind);
     }
 
     /** A margin without words: negative where the limit is passed, and then rounded as one that a remedy asks for. */
     public static String margin(double margin, MeasureKind kind) {
         MeasureKind shown = finer(kind, finer -> margin < 0 && printsAsZero(margin, finer));
         return quantity(margin < 0 ? shown.printed(margin, -1) : -shown.printed(-margin), shown);
+    }
+
+    /** The same without a sign: what is spare stands alone, what is passed is so much over. */
+    public static String spareOrOver(double margin, MeasureKind kind) {
+        return margin < 0 ? margin(margin, kind).substring(1) + " over" : margin(margin, kind);
     }
 
     /**
@@ -167,7 +195,12 @@ public final class Wording {
         Comparison printed = inDigits(judged, comparison, kind);
         boolean nearest = isNearest(comparison.value(), printed.value(), kind)
                 && isNearest(comparison.limit(), printed.limit(), kind);
-        return asksForMargin(judged, comparison) && !nearest ? kind.finer() : kind;
+        return asksForMargin(judged, comparison) && !nearest && !isCoarse(comparison, kind) ? kind.finer() : kind;
+    }
+
+    /** Whether what was compared is known so roughly that one digit more would say nothing. */
+    private static boolean isCoarse(Comparison comparison, MeasureKind kind) {
+        return comparison.tolerance() / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
     }
 
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */
@@ -229,6 +262,11 @@ public final class Wording {
     /** What to do. */
     public static String remedy(Finding finding) {
         return fill(finding.judged().card().remedy(), finding);
+    }
+
+    /** What to do in short: the first sentence of the remedy. */
+    public static String order(Finding finding) {
+        return FIRST_SENTENCE.split(remedy(finding), 2)[0];
     }
 
     /** What a check would say if it found something; its figure may not be known yet. */

@@ -1,0 +1,77 @@
+package fitworthy.advice;
+
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Check;
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.book.Book;
+import fitworthy.book.House.SetSeverity;
+import fitworthy.book.Severity;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Whether vehicle and trailer, loaded as planned, stay within what they are rated for: masses, axles, roof, tyres, wheels,
+ * coupling and towing. Neither a waiver nor a milder severity that a house sets changes a rating.
+ *
+ * @param assessed each rating with the loading that leaves least of it, the least first
+ * @param open how many ratings could not be checked
+ */
+public record Ratings(List<Assessed> assessed, long open) {
+
+    private static final Set<String> TOPICS = Set.of("mass", "towing", "tyres");
+    private static final Set<String> UNITS = Set.of("kg", "kN");
+
+    /** Those of a sheet. */
+    public static Ratings of(Advice advice) {
+        Map<Check, Assessed> least = new LinkedHashMap<>();
+        Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
+                .flatMap(List::stream)
+                .filter(outcome -> isRating(advice, outcome) && outcome.comparison().isPresent())
+                .sorted(Comparator.comparingDouble(Ratings::margin))
+                .forEach(outcome -> least.putIfAbsent(outcome.check(), outcome));
+        long open = advice.notAssessed().stream()
+                .filter(outcome -> isRating(advice, outcome))
+                .map(Outcome::check)
+                .distinct()
+                .count();
+        return new Ratings(List.copyOf(least.values()), open);
+    }
+
+    /** Those that are passed, the one that is passed by most first. */
+    public List<Assessed> passed() {
+        return assessed.stream().filter(outcome -> margin(outcome) < 0).toList();
+    }
+
+    /** Those that are kept by less than the tolerance. */
+    public List<Assessed> close() {
+        return assessed.stream()
+                .filter(outcome -> margin(outcome) >= 0
+                        && outcome.comparison().orElseThrow().uncertain())
+                .toList();
+    }
+
+    /** The one of which least is left; nothing where none could be checked. */
+    public Optional<Assessed> least() {
+        return assessed.stream().findFirst();
+    }
+
+    private static double margin(Assessed outcome) {
+        return outcome.comparison().map(Comparison::margin).orElseThrow();
+    }
+
+    private static boolean isRating(Advice advice, Outcome outcome) {
+        String id = outcome.judged().id();
+        SetSeverity set = advice.book().house().severities().get(id);
+        Severity severity =
+                set == null ? outcome.judged().card().severity().value() : set.recorded();
+        return severity == Severity.STOP
+                && outcome.judged().card().againstLimit()
+                && TOPICS.contains(Book.topic(id))
+                && UNITS.contains(outcome.judged().measure().kind().unit());
+    }
+}

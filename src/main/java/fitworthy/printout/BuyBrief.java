@@ -1,0 +1,71 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.BuyList;
+import fitworthy.advice.BuyList.Decision;
+import fitworthy.advice.BuyList.Part;
+import fitworthy.advice.Costs;
+import fitworthy.document.Page;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What to order now, what waits and what not to buy as planned, by name alone, and what all of it costs. */
+final class BuyBrief {
+
+    /** How many parts are named in a line, and how many things to settle first. */
+    private static final int NAMED = 8;
+
+    private static final int FIRST = 2;
+    /** Columns of the words before the names. */
+    private static final int LABEL = 16;
+
+    private BuyBrief() {}
+
+    /** Prints it with a blank line after it; nothing where there is nothing to buy or to pay for. */
+    static void print(Page page, Arrangement arrangement) {
+        BuyList list = BuyList.of(arrangement);
+        Costs costs = Costs.of(arrangement.advice());
+        if (list.parts().isEmpty() && costs.isEmpty()) {
+            return;
+        }
+        List<String> first = BuyTable.first(list);
+        page.wrapped(0, "WHAT TO BUY" + (first.isEmpty() ? "" : "; settle first: " + some(first, FIRST, "; ")));
+        if (!list.parts().isEmpty()) {
+            List<Part> now = list.parts(Decision.ORDER_NOW);
+            line(page, "Order now", now.isEmpty() ? "nothing" : names(now));
+            others(page, "Wait", list.parts(Decision.WAIT));
+            others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
+        }
+        if (!costs.isEmpty()) {
+            int unpriced = costs.total().unpriced().size();
+            line(
+                    page,
+                    "Cost",
+                    CostTable.sums(costs.total()) + (unpriced == 0 ? "" : "; " + unpriced + " without a price")
+                            + (costs.worked() ? "; workshop time not counted" : ""));
+        }
+        page.blank();
+    }
+
+    private static void others(Page page, String label, List<Part> parts) {
+        if (!parts.isEmpty()) {
+            line(page, label, names(parts));
+        }
+    }
+
+    private static String names(List<Part> parts) {
+        return some(parts.stream().map(Part::name).toList(), NAMED, ", ");
+    }
+
+    /** The first of some texts, and how many others there are. */
+    private static String some(List<String> texts, int most, String between) {
+        int others = texts.size() - most;
+        return texts.stream().limit(most).collect(Collectors.joining(between))
+                + (others > 0 ? " and " + others + " more" : "");
+    }
+
+    private static void line(Page page, String label, String text) {
+        page.hanging(String.format(Locale.ROOT, "%-" + LABEL + "s", label), text);
+    }
+}

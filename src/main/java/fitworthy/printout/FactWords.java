@@ -1,0 +1,64 @@
+package fitworthy.printout;
+
+import fitworthy.book.Practice;
+import fitworthy.figures.measure.Measure;
+import fitworthy.printout.words.Wording;
+import fitworthy.rules.Advised;
+import fitworthy.rules.Comparison;
+import fitworthy.rules.Comparison.Named;
+import fitworthy.rules.Property;
+import fitworthy.rules.Property.Kind;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What a rule looked at, in words. */
+final class FactWords {
+
+    private FactWords() {}
+
+    /** A fact with what it is about and what it came to. @param wanted what to say where there is none */
+    static String fact(Object fact, String wanted) {
+        if (fact instanceof Measure measure) {
+            String limit = measure.hasLimit() && measure.isKnown()
+                    ? ", " + measure.kind().limitMeaning() + " "
+                            + measure.limitMark().before(Wording.quantity(measure.getLimit(), measure.kind()))
+                    : "";
+            return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
+                    + (measure.isKnown() ? measure.mark().before(Wording.value(measure)) + limit : "not known");
+        }
+        if (fact instanceof Practice practice) {
+            return practice.meaning() + " = " + Wording.marked(practice);
+        }
+        return fact instanceof Advised advised
+                ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
+                : "nothing: there is no " + wanted;
+    }
+
+    /** The figures behind a comparison, put in. */
+    static String numbers(Comparison comparison, Object fact, Map<String, Object> bound) {
+        String numbers = comparison
+                .named()
+                .filter(property -> property.kind() != Kind.TRUTH)
+                .filter(property -> owner(property, fact, bound) != null)
+                .map(property -> property + " is " + shown(owner(property, fact, bound), property.property()))
+                .collect(Collectors.joining(", "));
+        return numbers.isEmpty() ? "" : "   (" + numbers + ")";
+    }
+
+    private static Object owner(Named named, Object fact, Map<String, Object> bound) {
+        return named.binding() == null ? fact : bound.get(named.binding());
+    }
+
+    private static String shown(Object owner, Property property) {
+        if (property.kind() == Kind.TEXT) {
+            return "'" + property.read(owner) + "'";
+        }
+        if (owner instanceof Practice practice) {
+            return Wording.marked(practice);
+        }
+        double number = (Double) property.read(owner);
+        return property == Property.SPARE
+                ? Wording.number(number, "%", 1) + " %"
+                : Wording.quantity(number, ((Measure) owner).kind());
+    }
+}

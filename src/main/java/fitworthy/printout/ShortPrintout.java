@@ -1,0 +1,257 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
+import fitworthy.advice.MissingFigure;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Question;
+import fitworthy.advice.Questions;
+import fitworthy.book.Severity;
+import fitworthy.document.Page;
+import fitworthy.printout.TextPrintout.Painter;
+import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** The answer first, then each finding in few lines: advice as plain text of a page or two, at most 80 columns wide. */
+public final class ShortPrintout {
+
+    private static final String ITEM = "- ";
+    private static final String PART = "  + ";
+    private static final int INDENT = 2;
+    /** How many questions are printed. */
+    private static final int QUESTIONS = 5;
+    /** Lists of a sheet, whose entries are known by their names alone. */
+    private static final Set<String> LISTS = Set.of("cargo", "circuits", "fitments", "jobs", "occupants", "tanks");
+    /** Where the words for a field begin to say more than what it is. */
+    private static final Pattern ASIDE = Pattern.compile("[;:] ");
+    /** Characters of the parts that lack the same answer. */
+    private static final int MOST_NAMED = 100;
+
+    private final Page page;
+    private final Painter painter;
+
+    public ShortPrintout(PrintWriter out, Painter painter) {
+        this.page = new Page(out);
+        this.painter = painter;
+    }
+
+    /**
+     * Prints advice whose findings are no milder than {@code mildest}.
+     *
+     * @param questions those that it leaves
+     */
+    public void print(Advice advice, Questions questions, Severity mildest) {
+        Arrangement arrangement = Arrangement.of(advice);
+        title(advice);
+        page.rule();
+        page.wrapped(0, Verdict.loaded(advice));
+        page.wrapped(0, Verdict.of(arrangement));
+        page.blank();
+        MarginTable.print(page, arrangement);
+        RoomBrief.print(page, advice);
+        BuyBrief.print(page, arrangement);
+        section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
+        Map<Severity, List<Told>> bySeverity = arrangement.told(mildest).stream()
+                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.toList()));
+        bySeverity.forEach((severity, all) -> findings(arrangement, severity, all));
+        if (!bySeverity.isEmpty()) {
+            page.blank();
+        }
+        section("WAIVERS THAT DO NOT COUNT", HouseWords.idle(advice));
+        section(HouseWords.othersHeading(advice), HouseWords.others(advice));
+        questions(questions, arrangement.counts());
+        page.rule();
+        more(arrangement.counts());
+        page.wrapped(0, advice.book().cover().caution());
+        page.flush();
+    }
+
+    private void title(Advice advice) {
+        page.wrapped(0, advice.sheet().title());
+        page.wrapped(
+                0,
+                joined(
+                        advice.sheet().vehicle().name(),
+                        advice.sheet().customer(),
+                        advice.sheet().quote()));
+        page.wrapped(
+                0,
+                joined(
+                        advice.book().regions().get(advice.sheet().region()).name(),
+                        advice.sheet().asOf().toString(),
+                        advice.book().cover().name() + " " + advice.book().cover().edition(),
+                        "content " + advice.book().hash()));
+        if (!HouseWords.house(advice).isEmpty()) {
+            page.wrapped(0, "House: " + HouseWords.house(advice));
+        }
+    }
+
+    private static String joined(String... words) {
+        return Arrays.stream(words).filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
+    }
+
+    /** A heading with a line for each entry; nothing where there is none. */
+    private void section(String heading, List<String> entries) {
+        if (!entries.isEmpty()) {
+            page.wrapped(0, heading);
+            entries.forEach(entry -> page.hanging(ITEM, entry));
+            page.blank();
+        }
+    }
+
+    private void findings(Arrangement arrangement, Severity severity, List<Told> all) {
+        page.line(painter.painted(
+                severity, all.size() + " " + SeverityWords.behind(all.size(), severity).toUpperCase(Locale.ROOT)));
+        all.forEach(told -> finding(arrangement, told));
+    }
+
+    private void finding(Arrangement arrangement, Told told) {
+        Group<Finding> group = told.head();
+        List<Group<Finding>> alike = told.parts().stream()
+                .filter(part -> part.id().equals(group.id()))
+                .toList();
+        String id = " [" + group.id() + "]";
+        String title = headline(arrangement, group) + also(alike);
+        boolean note = group.severity() == Severity.NOTE;
+        boolean fits = ITEM.length() + title.length() + id.length() <= Page.COLUMNS;
+        page.hanging(ITEM, title + (note || fits ? id : ""));
+        if (!note) {
+            page.wrapped(INDENT, whatToDo(group) + (fits ? "" : id));
+        }
+        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
+        responsible(group, INDENT);
+        alike.forEach(part -> responsible(part, INDENT));
+        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
+        under(
+                arrangement,
+                told.parts().stream().filter(part -> !alike.contains(part)).toList());
+    }
+
+    private static String headline(Arrangement arrangement, Group<Finding> group) {
+        return (group.isWaived() ? "Waived: " : "")
+                + GuessWords.before(arrangement, group)
+                + Wording.fill(group.card().title(), group.worst());
+    }
+
+    private static String also(List<Group<Finding>> others) {
+        return others.isEmpty()
+                ? ""
+                : "; also "
+                        + others.stream()
+                                .map(part -> part.worst().judged().subject())
+                                .collect(Collectors.joining(", "));
+    }
+
+    /** The figures of the worst loading and the order to the workshop. */
+    private static String whatToDo(Group<Finding> group) {
+        Finding worst = group.worst();
+        String figures = worst.comparison()
+                .map(comparison -> Wording.brief(worst.judged(), comparison) + loading(group)
+                        + (comparison.uncertain() ? "; too close to call. " : ". "))
+                .orElse("");
+        return Words.capital(figures + Wording.order(worst));
+    }
+
+    private static String loading(Group<Finding> group) {
+        String loading = group.worst().judged().loadCase();
+        int others = group.outcomes().size() - 1;
+        return loading.isEmpty() ? "" : " (" + loading + (others == 0 ? "" : " and " + others + " more") + ")";
+    }
+
+    /** Who stands for a finding. */
+    private void responsible(Group<Finding> group, int indent) {
+        HouseWords.waivers(group).forEach(waiver -> page.wrapped(indent, waiver));
+    }
+
+    /** What is listed under a finding, a line for each rule with the subjects it was found on. */
+    private void under(Arrangement arrangement, List<Group<Finding>> parts) {
+        Map<String, List<Group<Finding>>> byRule = new LinkedHashMap<>();
+        parts.forEach(part ->
+                byRule.computeIfAbsent(part.id(), none -> new ArrayList<>()).add(part));
+        byRule.forEach((id, same) -> {
+            page.hanging(
+                    PART,
+                    headline(arrangement, same.get(0)) + also(same.subList(1, same.size())) + " [" + id + "]");
+            same.forEach(part -> responsible(part, PART.length()));
+        });
+    }
+
+    /** Those of most worth, how many answers are missing by who has them, and what rests on guesses. */
+    private void questions(Questions questions, Counts counts) {
+        List<Question> all = questions.questions();
+        if (!all.isEmpty()) {
+            page.line("ASK FIRST ('fitworthy questions SHEET' lists all " + all.size() + ")");
+            all.stream().limit(QUESTIONS).forEach(question -> page.hanging(ITEM, question(question)));
+        }
+        String missing = missing(questions);
+        if (!missing.isEmpty()) {
+            page.wrapped(0, Words.capital(Verdict.open(counts)) + " (" + missing + ").");
+        }
+        if (counts.held() > 0) {
+            page.wrapped(0, GuessWords.count(counts) + ".");
+        }
+    }
+
+    private static String question(Question question) {
+        MissingFigure figure = question.figure();
+        String of = figure.fields().stream().map(ShortPrintout::place).collect(Collectors.joining(", "));
+        String meaning = ASIDE.split(figure.missing().meaning(), 2)[0];
+        String worth = SeverityWords.list(question.turns()::count);
+        return Words.capital(Words.shortened(of, MOST_NAMED)) + ": " + meaning + ". Ask "
+                + question.ask().words() + (worth.isEmpty() ? "" : " (" + worth + ")") + ".";
+    }
+
+    /** In words, what a field belongs to: the part where it is one of a list, else the way to it. */
+    private static String place(Missing field) {
+        String path = field.path();
+        String owner = path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : path;
+        int list = owner.indexOf('.');
+        return list > 0 && LISTS.contains(owner.substring(0, list)) ? owner.substring(list + 1) : owner.replace('.', ' ');
+    }
+
+    /** How many answers each party has, and how many the rule book does not have. */
+    private static String missing(Questions questions) {
+        Map<String, Integer> byParty = new LinkedHashMap<>();
+        questions.questions().stream()
+                .filter(question -> question.state() != Question.State.GUESSED)
+                .forEach(question -> byParty.merge(
+                        question.ask().words(), question.figure().fields().size(), Integer::sum));
+        int gaps = questions.gaps().stream()
+                .map(MissingFigure::fields)
+                .mapToInt(List::size)
+                .sum();
+        List<String> parts = new ArrayList<>();
+        byParty.forEach((party, count) -> parts.add(count + " from " + party));
+        if (gaps > 0) {
+            parts.add(gaps + " not in the rule book");
+        }
+        return String.join(", ", parts);
+    }
+
+    /** What is left out, and how to see it. */
+    private void more(Counts counts) {
+        page.wrapped(
+                0,
+                "Left out here: why, whom to ask, limits and sources (--full, or 'fitworthy explain SHEET ID')"
+                        + (counts.met() == 0
+                                ? ""
+                                : "; " + counts.met() + (counts.met() == 1 ? " check" : " checks") + " in order (--all)")
+                        + ".");
+    }
+}
