@@ -25,8 +25,7 @@ class CardWordsTest {
         return card("Do.", List.of(asks), List.of(), NOT_BOUGHT);
     }
 
-    private static Card card(
-            String remedy, List<Ask> asks, List<String> with, Buying buying, Card.Regional... own) {
+    private static Card card(String remedy, List<Ask> asks, List<String> with, Buying buying, Card.Regional... own) {
         return new Card(
                 "Too heavy",
                 Choice.of(Severity.STOP),
@@ -161,7 +160,8 @@ class CardWordsTest {
     }
 
     private static List<String> bought(Buying buying) {
-        return faults(Map.of("a.one", card("Do.", List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), List.of(), buying)));
+        return faults(Map.of(
+                "a.one", card("Do.", List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), List.of(), buying)));
     }
 
     @Test

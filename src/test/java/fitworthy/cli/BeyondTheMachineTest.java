@@ -61,7 +61,9 @@ class BeyondTheMachineTest {
                 "rules/plain-sheet.yaml",
                 "--rules",
                 rules.toString());
-        builder.redirectErrorStream(true).environment().put("FITWORTHY_CACHE", folder.resolve("cache").toString());
+        builder.redirectErrorStream(true)
+                .environment()
+                .put("FITWORTHY_CACHE", folder.resolve("cache").toString());
         Process process = builder.start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(ExitCodes.OUR_FAULT, process.waitFor(), said);

@@ -94,8 +94,8 @@ class WhatHelpsTest {
                         .map(fact -> Map.entry(loading.getKey(), ((Measure) fact).getLimit())))
                 .collect(Collectors.toMap(Map.Entry::getKey, range -> advice.loadings().stream()
                         .filter(loading -> loading.loadCase().name().equals(range.getKey()))
-                        .map(loading -> fitworthy.figures.plan.FuelRange.of(loading)
-                                .value())
+                        .map(loading ->
+                                fitworthy.figures.plan.FuelRange.of(loading).value())
                         .peek(metres -> assertEquals(range.getValue(), metres, 1e-3))
                         .findFirst()
                         .orElseThrow()));

@@ -143,16 +143,13 @@ public final class FuelMeasures implements Topic {
         Figure consumption = FuelRange.consumption(loading);
         List<Tank> tanks = FuelRange.feeding(loading.plan());
         Figure litres = FuelRange.aboard(loading);
-        measures.add(Measure.of(
-                        LEG,
-                        "fuel aboard",
-                        loading.plan().sheet().trip().longestLeg(),
-                        FuelRange.of(loading))
-                .worked(
-                        "range = 100 x fuel / consumption",
-                        in("fuel", litres, "L"),
-                        in("consumption", consumption, "L/100km"))
-                .worked(loading.aboard("fuel", tanks)));
+        measures.add(
+                Measure.of(LEG, "fuel aboard", loading.plan().sheet().trip().longestLeg(), FuelRange.of(loading))
+                        .worked(
+                                "range = 100 x fuel / consumption",
+                                in("fuel", litres, "L"),
+                                in("consumption", consumption, "L/100km"))
+                        .worked(loading.aboard("fuel", tanks)));
         Figure leg = loading.plan().sheet().trip().longestLeg();
         measures.add(Measure.enough(NEEDED, "fuel aboard", FuelRange.litres(leg, consumption))
                 .worked(
