@@ -5,13 +5,19 @@ import fitworthy.advice.RoomLeft;
 import fitworthy.advice.RoomLeft.Answer;
 import fitworthy.advice.RoomLeft.InLoading;
 import fitworthy.document.Page;
+import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Step;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
 import fitworthy.printout.words.Wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What each loading leaves for more, a loading a line: heaviest trailer, load wherever it is put, and range. */
 final class RoomBrief {
@@ -42,17 +48,64 @@ final class RoomBrief {
         if (!tanks.isEmpty()) {
             page.wrapped(0, "Not to be filled to the top: " + tanks + ".");
         }
+        trailer(advice).forEach(line -> page.wrapped(0, line));
+        List<String> full = room.loadings().stream()
+                .flatMap(loading -> placesFull(loading).stream())
+                .distinct()
+                .toList();
+        if (!full.isEmpty()) {
+            page.wrapped(0, "No more load " + String.join(", ", full) + ".");
+        }
         page.blank();
+    }
+
+    /** What the trailer is to weigh, beside what it may. */
+    private static List<String> trailer(Advice advice) {
+        return advice
+                .sheet()
+                .planned()
+                .trailer()
+                .filter(towed -> towed.mass().known())
+                .map(towed -> towed.name() + " as planned: " + kilograms(towed.mass())
+                        + (towed.lightest().known() ? "; at its lightest " + kilograms(towed.lightest()) : "") + ".")
+                .stream()
+                .toList();
+    }
+
+    private static String kilograms(Figure mass) {
+        return mass.mark().before(QuantityText.shown(mass.value(), "kg"));
+    }
+
+    /** The places that bear no more while others do. */
+    private static List<String> placesFull(InLoading loading) {
+        List<Answer> full =
+                loading.aboard().stream().filter(place -> place.most().isOver()).toList();
+        return full.size() == loading.aboard().size()
+                ? List.of()
+                : full.stream().map(Answer::subject).toList();
+    }
+
+    /** The answer for people and cargo: of the places that bear more, but for the roof, the one that bears least. */
+    private static Optional<Answer> aboard(InLoading loading) {
+        return Stream.<Predicate<Answer>>of(
+                        place -> !place.most().isOver() && !isOfRoof(place), place -> !place.most().isOver(), place -> true)
+                .map(looked -> loading.aboard().stream().filter(looked).min(Comparator.comparingDouble(RoomTable::least)))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static boolean isOfRoof(Answer place) {
+        return place.most()
+                .governs()
+                .filter(step -> step.limit() == Limit.ROOF)
+                .isPresent();
     }
 
     private static List<String> row(InLoading loading) {
         return List.of(
                 loading.loading(),
                 loading.trailer().map(RoomBrief::amount).orElse(NONE),
-                loading.aboard().stream()
-                        .min(Comparator.comparingDouble(RoomTable::least))
-                        .map(RoomBrief::amount)
-                        .orElse(NONE),
+                aboard(loading).map(RoomBrief::amount).orElse(NONE),
                 loading.range()
                         .filter(range -> range.measure().isKnown())
                         .map(range -> RoomTable.about(range) + Wording.value(range.measure()))

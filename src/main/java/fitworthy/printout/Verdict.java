@@ -9,6 +9,7 @@ import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Ratings;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
+import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,19 +63,19 @@ final class Verdict {
                 + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing";
     }
 
-    /** Whether the vehicle is legal as it will be loaded, and by how much it is over or what is least spare. */
+    /** Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare. */
     static String loaded(Advice advice) {
         Ratings ratings = Ratings.of(advice);
         List<Assessed> passed = ratings.passed();
         if (!passed.isEmpty()) {
-            return "Loaded as planned it is over its legal ratings: " + over(advice, passed) + ".";
+            return "Loaded as planned it is over its ratings: " + over(advice, passed) + ".";
         }
         if (ratings.open() > 0 || ratings.assessed().isEmpty()) {
-            return "Not known whether it is within its legal ratings loaded as planned: " + ratings.open() + " of "
+            return "Not known whether it is within its ratings loaded as planned: " + ratings.open() + " of "
                     + (ratings.open() + ratings.assessed().size()) + " not checked, information missing.";
         }
         boolean guessed = ratings.assessed().stream().anyMatch(rating -> isGuessed(advice, rating));
-        return "Loaded as planned it is within its legal ratings in every loading"
+        return "Loaded as planned it is within its ratings in every loading" + raised(advice)
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
                         .map(least -> "; least spare: " + name(least) + " " + amount(advice, least) + in(least))
@@ -84,6 +85,15 @@ final class Verdict {
                         : "; too close to call: "
                                 + ratings.close().stream().map(Verdict::name).collect(Collectors.joining(", ")))
                 + ".";
+    }
+
+    /** Ratings that a part raises hold once somebody has approved them. */
+    private static String raised(Advice advice) {
+        return advice.sheet().planned().fitments().stream()
+                .filter(part -> part.kind() == Fitment.Kind.RATING_UPGRADE && !part.isDone())
+                .findFirst()
+                .map(kit -> ", once " + kit.name() + " is approved")
+                .orElse("");
     }
 
     /** The ratings that are passed, those of one loading together. */

@@ -109,7 +109,7 @@ class ShortPrintoutTest {
     @Test
     void whatIsOverItsRatingsIsSaidWithHowMuch() throws FaultsException {
         assertEquals(
-                "Loaded as planned it is over its legal ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit by 143 kg"
+                "Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit by 143 kg"
                         + " (towing the van); roof limit by 16 kg (without the van).",
                 Verdict.loaded(Printed.scenario("overloaded").advice()));
     }
@@ -117,7 +117,7 @@ class ShortPrintoutTest {
     @Test
     void aRatingThatIsMissingIsNotKept() throws FaultsException {
         assertEquals(
-                "Not known whether it is within its legal ratings loaded as planned: 1 of 5 not checked, information"
+                "Not known whether it is within its ratings loaded as planned: 1 of 5 not checked, information"
                         + " missing.",
                 Verdict.loaded(Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: ask}}"))));
     }
@@ -136,7 +136,7 @@ class ShortPrintoutTest {
                         """));
         String text = flowing(printed(advice));
         Stream.of(
-                        "over its legal ratings: GVM by 143 kg (everything aboard)",
+                        "over its ratings: GVM by 143 kg (everything aboard)",
                         "Waived: Loaded mass is above the GVM [mass.gvm-over]",
                         "by J. Okoro until 2027-01-01: weighed at the port")
                 .forEach(words -> assertTrue(text.contains(words), () -> words + " in " + text));
@@ -147,7 +147,7 @@ class ShortPrintoutTest {
         String text = flowing(printed(Adviser.advise(
                 Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: about 2500 kg +/- 60 kg}}"))));
         Stream.of(
-                        "over its legal ratings: GVM by about 20 kg",
+                        "over its ratings: GVM by about 20 kg",
                         "On guesses: Loaded mass is above the GVM",
                         "20 kg over (everything aboard); too close to call.",
                         "Rests on guesses: vehicle.ratings.gvm",
