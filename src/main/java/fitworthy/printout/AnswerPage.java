@@ -71,8 +71,7 @@ final class AnswerPage {
 
     private List<Particular> answers(List<Ranked> heads) {
         List<Particular> answers = new ArrayList<>();
-        answers.add(new Particular("Legal when loaded?", LoadedWords.legal(arrangement)));
-        answers.add(new Particular("Over by how much?", LoadedWords.over(arrangement)));
+        answers.add(new Particular("Within its ratings?", Verdict.loaded(arrangement.advice())));
         String trailer = room.heaviestTrailer();
         if (!trailer.isEmpty()) {
             answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));

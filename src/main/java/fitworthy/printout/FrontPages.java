@@ -5,9 +5,7 @@ import fitworthy.document.Depth;
 import fitworthy.document.Paper;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Drawing;
-import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Section;
-import fitworthy.document.Report.Signatures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,7 +48,7 @@ final class FrontPages {
         List<Block> second = new ArrayList<>(others.blocks(
                 heads.subList(told, heads.size()), 2 * page - LOST - used - Depth.of(OthersPage.HEADING, List.of())));
         used += Depth.of(OthersPage.HEADING, second)
-                + signatures().stream().mapToDouble(Depth::of).sum();
+                + OthersPage.signatures().stream().mapToDouble(Depth::of).sum();
         List<Drawing> left = new ArrayList<>();
         for (Drawing picture : pictures) {
             double more = Depth.of(picture);
@@ -61,7 +59,7 @@ final class FrontPages {
                 left.add(picture);
             }
         }
-        second.addAll(signatures());
+        second.addAll(OthersPage.signatures());
         this.sections = List.of(
                 new Section("answer", AnswerPage.HEADING, first), new Section("others", OthersPage.HEADING, second));
         this.pictures = List.copyOf(left);
@@ -106,13 +104,5 @@ final class FrontPages {
     /** Whether what follows begins on a page of its own, since little of the last one is left. */
     boolean isFull() {
         return filled > FULL;
-    }
-
-    /** Room to sign. */
-    static List<Block> signatures() {
-        return List.of(
-                new Paragraph(
-                        "Read and talked through by those who sign. A signature does not turn advice into a certificate."),
-                new Signatures(List.of("Builder", "Customer", "Engineer")));
     }
 }

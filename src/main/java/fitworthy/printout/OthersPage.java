@@ -11,6 +11,7 @@ import fitworthy.document.Depth;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.search.Alternatives;
@@ -57,7 +58,7 @@ final class OthersPage {
         after.addAll(BuyTable.inShort(arrangement));
         after.addAll(Changes.inShort(arrangement, mending, alternatives));
         double left = room
-                - FrontPages.signatures().stream().mapToDouble(Depth::of).sum()
+                - signatures().stream().mapToDouble(Depth::of).sum()
                 - after.stream().mapToDouble(Depth::of).sum();
         List<Block> blocks = new ArrayList<>(found(others, left));
         blocks.addAll(after);
@@ -154,5 +155,13 @@ final class OthersPage {
         parts.add(arrangement.counts().met()
                 + (arrangement.counts().met() == 1 ? " check is in order." : " checks are in order."));
         return String.join(" ", parts);
+    }
+
+    /** Room to sign. */
+    static List<Block> signatures() {
+        return List.of(
+                new Paragraph(
+                        "Read and talked through by those who sign. A signature does not turn advice into a certificate."),
+                new Signatures(List.of("Builder", "Customer", "Engineer")));
     }
 }

@@ -128,7 +128,7 @@ public final class ReportWriter {
         add("open", "Not checked", CheckTables.notAssessed(arrangement));
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
         add("sources", "Sources", AnnexPages.sources(advice));
-        add("signatures", "Signatures", FrontPages.signatures());
+        add("signatures", "Signatures", OthersPage.signatures());
         add("about", ABOUT, AnnexPages.about(advice, imprint));
         add("pictures", "Pictures", AnnexPages.pictures(advice));
     }
