@@ -77,7 +77,7 @@ class CheckTest {
     void plainSheetHasNothingToAnswerFor() {
         Run run = run("check", PLAIN);
         assertEquals(0, run.code(), run.out() + run.err());
-        assertTrue(run.out().contains("Nothing found in what was assessed."), run.out());
+        assertTrue(run.out().contains("No fault found in what was checked."), run.out());
     }
 
     @Test
@@ -339,7 +339,7 @@ class CheckTest {
                                 cards,
                                 "sources: [club-handbook-gvm]",
                                 "sources: [club-handbok-gvm]",
-                                cards + ":23:13: mass.gvm-over",
+                                cards + ":24:13: mass.gvm-over",
                                 "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
                                         + " 'club-handbook-gvm'?)",
                                 "an entry 'club-handbok-gvm:' in sources.yaml"),
