@@ -107,8 +107,8 @@ class OutcomeTest {
                 List.of(
                         "no such limit applies in this region",
                         "the plan has nothing else that it looks at",
-                        "what it hangs on besides does not hold",
-                        "a finding no milder stands against the same measure"),
+                        "another condition of it is not met",
+                        "a finding as severe already covers the same measure"),
                 Arrays.stream(Reason.values()).map(Reason::words).toList());
     }
 }

@@ -136,7 +136,7 @@ class RetiredAndRenamedTest {
         Advice before = advise(new EditedBook().rule("mass.gvm-over", NEXT_DAY), HEAVY);
         String text = printed(out -> ExplanationPrintout.print(out, before, "mass.gvm-over"));
         says(text, "ending on 2026-11-26");
-        says(text, "it fires");
+        says(text, ": found");
     }
 
     @Test

@@ -102,7 +102,7 @@ class BeginSheetTest {
         }
         ran.says("What most checks wait for: - tanks.Main tank.capacity.");
         ran.says("Written: " + sheet + ", " + lines.size() + " lines.");
-        Ran.of("check", sheet.toString()).printed(1).says("Loadings without the trailer, towing");
+        Ran.of("check", sheet.toString(), "--full").printed(1).says("Loadings without the trailer, towing");
     }
 
     @Test

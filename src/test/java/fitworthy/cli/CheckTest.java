@@ -77,7 +77,7 @@ class CheckTest {
     void plainSheetHasNothingToAnswerFor() {
         Run run = run("check", PLAIN);
         assertEquals(0, run.code(), run.out() + run.err());
-        assertTrue(run.out().contains("Nothing found in what was assessed."), run.out());
+        assertTrue(run.out().contains("No fault found in what was checked."), run.out());
     }
 
     @Test

@@ -206,7 +206,7 @@ class FullDiskTest {
                             Map.of("FITWORTHY_CACHE", each.toString(), "FITWORTHY_RULES", rules.toString()),
                             "check",
                             PLAIN));
-            assertTrue(printed.toString(StandardCharsets.UTF_8).contains("Nothing found in what was assessed."));
+            assertTrue(printed.toString(StandardCharsets.UTF_8).contains("No fault found in what was checked."));
         }
     }
 }

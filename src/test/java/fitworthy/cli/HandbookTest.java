@@ -132,7 +132,7 @@ class HandbookTest {
                 rule);
         assertTrue(rule.contains("Sources: [[sa-remote-travel]](#source-sa-remote-travel).\n"), rule);
         assertTrue(
-                rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | read in a published text; "
+                rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | published text; "
                         + valueLine("water.reserve-least", "au-sa") + ". "),
                 rule);
         assertTrue(page.contains("<td dir=\"auto\" class=\"whole\">2000-01-01</td>"), "a date that may break");

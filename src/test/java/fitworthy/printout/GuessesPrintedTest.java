@@ -60,7 +60,7 @@ class GuessesPrintedTest {
         assertSays(
                 printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE)),
                 "On guesses: Loaded mass is above the GVM",
-                "Guessed, so find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the book's usual"
+                "Guessed, find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the book's usual"
                         + " figure), cargo.Luggage.mass.");
     }
 
@@ -87,20 +87,20 @@ class GuessesPrintedTest {
     void anExplanationMarksItsFigures() throws FaultsException {
         assertSays(
                 explained(OVER, "mass.gvm-over"),
-                "vehicle, everything aboard: it fires, on guesses",
-                "Guessed, so find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the",
+                "vehicle, everything aboard: found, on guesses",
+                "Guessed, find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the",
                 "GVM about 2550 kg",
                 "Luggage (about, at usual) 40.0 9.0",
                 "Tent (usual) 60.0 12.0",
                 "Water 0.0 20.0");
         assertSays(
                 explained("vehicle: {ratings: {gvm: usual 2900 kg}}", "mass.gvm-over"),
-                "it does not fire if the guesses hold",
-                "Guessed, so find out first: vehicle.ratings.gvm (the book's usual figure, 100 % of the",
+                "in order if the guesses hold",
+                "Guessed, find out first: vehicle.ratings.gvm (the book's usual figure, 100 % of the",
                 "GVM usual 2900 kg");
         assertSays(
                 explained("vehicle: {stability-control: about no, ratings: {gvm: 2900 kg}}", "mass.gvm-over"),
-                "it does not fire $load",
+                "everything aboard: in order load",
                 "GVM 2900 kg");
     }
 

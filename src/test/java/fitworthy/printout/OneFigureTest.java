@@ -84,8 +84,8 @@ class OneFigureTest {
                     })
                     .map(Missing::path)
                     .collect(Collectors.toCollection(TreeSet::new));
-            String words = checks + (checks == 1 ? " check" : " checks") + " not made for want of " + figures.size()
-                    + (figures.size() == 1 ? " figure" : " figures");
+            String words = checks + (checks == 1 ? " check" : " checks") + " not made: " + figures.size()
+                    + (figures.size() == 1 ? " answer" : " answers") + " missing";
             open += checks > 0 ? 1 : 0;
 
             Arrangement arrangement = Arrangement.of(advice);
@@ -96,12 +96,12 @@ class OneFigureTest {
             String text = printed(
                     out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE));
             said(text, words, checks == 0 ? 0 : 2);
-            assertTrue(met == 0 || text.contains("MET: " + met + " check"), text);
+            assertTrue(met == 0 || text.contains("IN ORDER: " + met + " check"), text);
             String listed =
                     printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, true).print(advice, Severity.NOTE));
             said(listed, words, checks == 0 ? 0 : 2);
-            assertTrue(met == 0 || listed.contains("MET: " + met + " check"), listed);
-            String list = text.contains("NOT ASSESSED") ? text.substring(text.indexOf("NOT ASSESSED")) : "";
+            assertTrue(met == 0 || listed.contains("IN ORDER: " + met + " check"), listed);
+            String list = text.contains("NOT CHECKED") ? text.substring(text.indexOf("NOT CHECKED")) : "";
             figures.forEach(each -> assertTrue(list.contains(each.substring(each.lastIndexOf('.') + 1)), each));
 
             said(printed(out -> MendingPrintout.print(out, advice, NO_CHANGE)), words, checks == 0 ? 0 : 1);
@@ -154,7 +154,7 @@ class OneFigureTest {
 
     /** Stops, changes, confirms, notes and what is told under them: as a sentence says it. */
     private static List<Long> headings(String words) {
-        return Stream.of("stops?", "changes?", "to confirm", "notes?", "more told under them")
+        return Stream.of("stops?", "changes?", "to confirm", "notes?", "listed under them")
                 .map(each -> Pattern.compile("([0-9]+) " + each + "\\b").matcher(words))
                 .map(each -> each.find() ? Long.parseLong(each.group(1)) : 0)
                 .toList();
@@ -187,7 +187,7 @@ class OneFigureTest {
     }
 
     private static void said(String text, String words, int times) {
-        Matcher all = Pattern.compile("[0-9]+ checks? not made for want of [0-9]+ figures?")
+        Matcher all = Pattern.compile("[0-9]+ checks? not made: [0-9]+ answers? missing")
                 .matcher(text);
         int found = 0;
         while (all.find()) {
@@ -214,11 +214,12 @@ class OneFigureTest {
                 String value = Wording.quantity(shown.value(), kind);
                 String limit = Wording.quantity(shown.limit(), kind);
                 String margin = Wording.quantity(Math.abs(shown.margin()), kind);
+                String difference = Wording.amount(judged, got);
                 assertTrue(
                         headline.contains(value)
                                 && (headline.contains("none allowed")
                                         || headline.contains(limit)
-                                                && (headline.contains(margin) || headline.contains(": none "))),
+                                                && (headline.contains(difference) || headline.contains(": none "))),
                         headline);
                 assertEquals(
                         Stream.of("{value}", "{enough}", "{limit}", "{margin}")

@@ -172,7 +172,7 @@ public class ReportTest {
     void emptyPlanMakesAPage() throws Exception {
         String html = HtmlLayout.html(Printed.plain(Files.readString(Books.RULES.resolve("plain-sheet.yaml")))
                 .report());
-        assertTrue(Printed.words(html).contains(Printed.dense("Nothing found in what was assessed.")));
+        assertTrue(Printed.words(html).contains(Printed.dense("No fault found in what was checked.")));
         assertEquals(List.of(), NuChecker.faults(html));
     }
 

@@ -55,7 +55,7 @@ class TextPrintoutTest {
         String text = printed(advice, TextPrintout.Painter.NONE);
         text.lines().forEach(line -> assertTrue(line.length() <= 80, line));
         List<String> table = text.lines()
-                .dropWhile(line -> !line.startsWith("LEFT OF EACH LIMIT"))
+                .dropWhile(line -> !line.startsWith("MARGIN TO EACH LIMIT"))
                 .toList();
         List<Margin> margins = Arrangement.of(advice).margins();
         assertFalse(margins.isEmpty());
@@ -79,19 +79,19 @@ class TextPrintoutTest {
     void twoBlocksAreAsLookedAt() throws FaultsException {
         assertEquals(
                 """
-                LEFT OF EACH LIMIT        canopy off 1  canopy off 2  canopy off 3  canopy off 4
+                MARGIN TO EACH LIMIT      canopy off 1  canopy off 2  canopy off 3  canopy off 4
                 front axle: axle limit          132 kg        131 kg        131 kg        131 kg
                 rear axle: axle limit           615 kg        614 kg        614 kg        613 kg
                 vehicle: GVM                    547 kg        546 kg        545 kg        545 kg
 
-                LEFT OF EACH LIMIT                                    canopy off 5  canopy off 6
+                MARGIN TO EACH LIMIT                                  canopy off 5  canopy off 6
                 front axle: axle limit                                      131 kg        131 kg
                 rear axle: axle limit                                       613 kg        612 kg
                 vehicle: GVM                                                544 kg        543 kg
                 """,
                 printed(loaded(6, "canopy off "), TextPrintout.Painter.NONE)
                         .lines()
-                        .dropWhile(line -> !line.startsWith("LEFT OF EACH LIMIT"))
+                        .dropWhile(line -> !line.startsWith("MARGIN TO EACH LIMIT"))
                         .limit(9)
                         .collect(Collectors.joining("\n", "", "\n")));
     }
@@ -120,9 +120,9 @@ class TextPrintoutTest {
                         TextPrintout.Painter.NONE)
                 .replaceAll("\\s+", " ");
         assertTrue(
-                text.contains("The rule book has nothing recorded of these, and nobody has to bring them: - "), text);
+                text.contains("The rule book has no value for these, so nobody has to find them out: - "), text);
         assertTrue(text.contains("the rule book has no value recorded for United Kingdom on"), text);
-        assertTrue(text.contains("Waiting for it: water.no-reserve"), text);
+        assertTrue(text.contains("Needed for: water.no-reserve"), text);
         assertFalse(text.contains("authority"), text);
         assertFalse(text.contains("Find it: ."), text);
     }

@@ -101,7 +101,9 @@ public final class Wording {
     /** The same in short: the value, and by how much it passes or keeps the limit. */
     public static String brief(Judged judged, Comparison comparison) {
         return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
-                + (noneAllowed(judged, comparison) ? limit(judged, comparison) : margin(judged, comparison));
+                + (noneAllowed(judged, comparison)
+                        ? limit(judged, comparison)
+                        : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
     }
 
     /** The value that was compared, with its tolerance. */

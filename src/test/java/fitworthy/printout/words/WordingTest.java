@@ -38,18 +38,18 @@ class WordingTest {
     /** 2520 kg against 2519.9 kg, 2519.94 kg, 2519.96 kg and 2519.6 kg; a kilogram more of it needs no further digit. */
     @Test
     void aLimitPassedByLittlePrintsAsPassed() throws FaultsException {
-        compared("loaded mass 2520.0 kg, GVM 2519.9 kg: 0.1 kg too much", "2519.9 kg");
-        compared("loaded mass 2520.0 kg, GVM 2519.9 kg: 0.1 kg too much", "2519.94 kg");
-        compared("loaded mass 2520.00 kg, GVM 2519.96 kg: 0.04 kg too much", "2519.96 kg");
-        compared("loaded mass 2520.0 kg, GVM 2519.6 kg: 0.4 kg too much", "2519.6 kg");
-        compared("loaded mass 2520 kg, GVM 2519 kg: 1 kg too much", "2519 kg");
+        compared("loaded mass 2520.0 kg, GVM 2519.9 kg: 0.1 kg over", "2519.9 kg");
+        compared("loaded mass 2520.0 kg, GVM 2519.9 kg: 0.1 kg over", "2519.94 kg");
+        compared("loaded mass 2520.00 kg, GVM 2519.96 kg: 0.04 kg over", "2519.96 kg");
+        compared("loaded mass 2520.0 kg, GVM 2519.6 kg: 0.4 kg over", "2519.6 kg");
+        compared("loaded mass 2520 kg, GVM 2519 kg: 1 kg over", "2519 kg");
     }
 
     /** The pressure that is planned has no tolerance; the one for the load has it, and the verdict that of both. */
     @Test
     void aToleranceStandsBesideTheFigureThatHasIt() throws FaultsException {
         reads(
-                "planned pressure 119 kPa, pressure for the load 133 kPa +/- 2 kPa: 14 kPa too little",
+                "planned pressure 119 kPa, pressure for the load 133 kPa +/- 2 kPa: 14 kPa short",
                 "tyres.pressure-low",
                 "vehicle: {mass: {rear-axle: 1050 kg +/- 20 kg}, tyres: {rear-pressure: 119 kPa}}");
     }
@@ -87,7 +87,7 @@ class WordingTest {
     /** As the remedy says it, so that one quantity has one form in a finding. */
     @Test
     void theComparisonIsRoundedAsTheRemedyIs() throws FaultsException {
-        compared("loaded mass 2520.0 kg, GVM 2376.8 kg: 143.2 kg too much", "2376.8 kg");
+        compared("loaded mass 2520.0 kg, GVM 2376.8 kg: 143.2 kg over", "2376.8 kg");
     }
 
     @Test
