@@ -41,7 +41,7 @@ import picocli.CommandLine.Option;
         name = "sheet",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask' for"
+        description = "Begins a build sheet from a vehicle and a list of parts in a shop's own words. Has 'ask' for"
                 + " what is not known or usual. Asks for one after the other where nothing is named.",
         footer = {
             "",

@@ -25,8 +25,8 @@ import picocli.CommandLine.Option;
         name = "compare",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Sets every combination of a sheet's open choices side by side: findings, the margin to each"
-                + " limit, range, water, price, lead time, and the stops that remain.",
+        description = "Sets every combination of a sheet's open choices side by side. Shows findings, the margin to"
+                + " each limit, range, water, price, lead time, and the stops that remain.",
         footer = {
             "",
             "Example:",

@@ -35,6 +35,9 @@ public final class Depth {
     /** Padding beside a cell. */
     private static final double CELL_BESIDE = CELL * 0.6;
 
+    /** What has to be left of the first page for the second section to begin on it; 3 cm. */
+    public static final double BEGUN = 3 / 2.54 * 72;
+
     private static final double HEADING = 27;
     private static final double SUBHEADING = 20;
     private static final double CAPTION_AROUND = TEXT + 1;

@@ -69,7 +69,7 @@ final class AnnexPages {
         String shop = advice.book().house().isNone()
                 ? ""
                 : advice.book().house().page().shop();
-        points("Looser than the book, on the word of " + shop, HouseWords.looser(advice), blocks);
+        points("Looser than the book, as decided by " + shop, HouseWords.looser(advice), blocks);
         points("Waivers that do not count", HouseWords.idle(advice), blocks);
         if (!shop.isEmpty()) {
             points("Otherwise set by " + shop, HouseWords.others(advice), blocks);

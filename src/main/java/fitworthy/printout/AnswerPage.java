@@ -54,7 +54,7 @@ final class AnswerPage {
             blocks.add(new Paragraph(waiting));
         }
         if (!HouseWords.looser(arrangement.advice()).isEmpty()) {
-            blocks.add(new Paragraph("On the word of "
+            blocks.add(new Paragraph("As decided by "
                     + arrangement.advice().book().house().page().shop() + ", "
                     + HouseWords.looser(arrangement.advice()).size()
                     + " limits or severities are looser than the book's. The annex lists them."));

@@ -45,6 +45,9 @@ final class FrontPages {
         List<Block> first = chosen.blocks;
         int told = chosen.told;
         double used = head + Depth.of(AnswerPage.HEADING, first);
+        if (page - used < Depth.BEGUN) {
+            used = Math.max(used, page);
+        }
         List<Block> second = new ArrayList<>(others.blocks(
                 heads.subList(told, heads.size()), 2 * page - LOST - used - Depth.of(OthersPage.HEADING, List.of())));
         used += Depth.of(OthersPage.HEADING, second)
