@@ -39,7 +39,10 @@ final class Finder {
         if (find.contains("tyre")) {
             return Party.TYRE_FITTER;
         }
-        if (path.startsWith("vehicle.") || find.contains("dealer")) {
+        if (find.contains("dealer")) {
+            return Party.DEALER;
+        }
+        if (path.startsWith("vehicle.")) {
             return Party.VEHICLE_MAKER;
         }
         return path.startsWith("trailer.") ? Party.TRAILER_MAKER : Party.PART_MAKER;

@@ -8,6 +8,8 @@ public enum Party {
     PART_MAKER("the maker or supplier of the part"),
     VEHICLE_MAKER("the maker of the vehicle"),
     TRAILER_MAKER("the maker of the trailer"),
+    /** Who sells the vehicle. */
+    DEALER("the dealer"),
     ENGINEER("the certifying engineer"),
     AUTHORITY("the registering authority"),
     INSURER("the insurer"),

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             Mend.class,
             Compare.class,
             Print.class,
+            WriteLetters.class,
             Batch.class,
             ShowShelf.class,
             ShowEffect.class,

@@ -19,7 +19,6 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -55,7 +54,11 @@ final class Print implements Callable<Integer> {
     /** Sheets of paper as typed. */
     enum Size {
         a4,
-        letter
+        letter;
+
+        Paper paper() {
+            return Paper.valueOf(name().toUpperCase(Locale.ROOT));
+        }
     }
 
     /** Those for whom it is printed, as typed. */
@@ -136,14 +139,13 @@ final class Print implements Callable<Integer> {
             files.put(html, HtmlLayout.html(report).getBytes(StandardCharsets.UTF_8));
         }
         if (pdf != null) {
-            PdfLayout made = made(report, software, time);
-            if (!made.lacking().isEmpty()) {
-                around.err()
-                        .println("The PDF has no letters for " + made.lacking()
-                                + " and shows \uFFFD in their place; the HTML"
-                                + " page has them.");
-            }
-            files.put(pdf, made.bytes());
+            files.put(
+                    pdf,
+                    PdfFile.bytes(
+                            pdf,
+                            around.err(),
+                            "the HTML page has them",
+                            () -> PdfLayout.of(report, paper.paper(), software, time)));
         }
         for (Map.Entry<Path, byte[]> each : files.entrySet()) {
             OutputFile.write(each.getKey(), each.getValue());
@@ -154,18 +156,6 @@ final class Print implements Callable<Integer> {
                         + files.keySet().stream().map(Path::toString).collect(Collectors.joining(" and ")) + ".");
         around.out().flush();
         return advice.asksForAction() ? ExitCodes.SOMETHING_TO_DO : ExitCodes.IN_ORDER;
-    }
-
-    private PdfLayout made(Report report, String software, Instant time) throws NotWritten {
-        try {
-            return PdfLayout.of(report, paper(), software, time);
-        } catch (PdfLayout.TooLarge e) {
-            throw new NotWritten(pdf, new IOException(e.getMessage(), e));
-        }
-    }
-
-    private Paper paper() {
-        return Paper.valueOf(paper.name().toUpperCase(Locale.ROOT));
     }
 
     private Instant time() throws FaultsException {
@@ -190,7 +180,7 @@ final class Print implements Callable<Integer> {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
             Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
             Mending mending = Mender.mend(engine, read.tree(), read.sheet(), limit, limit);
-            return ReportWriter.report(advice, mending, alternatives, imprint, readers.readers, paper());
+            return ReportWriter.report(advice, mending, alternatives, imprint, readers.readers, paper.paper());
         }
     }
 

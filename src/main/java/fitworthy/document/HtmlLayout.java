@@ -32,10 +32,19 @@ public final class HtmlLayout {
 
     /** @param more style beside the common one */
     static String html(Report report, String more) {
+        return html("report.jte", report, more);
+    }
+
+    /** Its sections alone, as letters. */
+    static String letters(Report report, String more) {
+        return html("letters.jte", report, more + resource("letters.css"));
+    }
+
+    private static String html(String template, Report report, String more) {
         StringOutput html = new StringOutput();
         TemplateEngine.createPrecompiled(
                         null, ContentType.Html, HtmlLayout.class.getClassLoader(), "fitworthy.document.template")
-                .render("report.jte", Map.of("report", report, "style", resource("report.css") + more), html);
+                .render(template, Map.of("report", report, "style", resource("report.css") + more), html);
         return printable(signed(html.toString()));
     }
 

@@ -10,6 +10,9 @@ import fitworthy.document.Report.Notice;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Signatures;
+import fitworthy.document.Report.Steps;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import java.util.ArrayList;
@@ -26,7 +29,7 @@ public final class MarkdownLayout {
 
     private MarkdownLayout() {}
 
-    /** @throws IllegalArgumentException where it holds pictures, findings or signatures, which have no such form */
+    /** @throws IllegalArgumentException where it holds pictures or findings, which have no such form */
     public static String markdown(Report report) {
         MarkdownLayout printout = new MarkdownLayout();
         printout.paragraph(escaped(report.kind()));
@@ -42,10 +45,25 @@ public final class MarkdownLayout {
         report.sections().forEach(section -> {
             printout.out.append('\n');
             printout.anchor(section.id());
-            printout.paragraph("## " + escaped(section.heading()));
-            section.blocks().forEach(printout::block);
+            printout.section(section);
         });
         return printout.out.toString();
+    }
+
+    /** Its sections alone, as letters with a line between them. */
+    public static String letters(Report report) {
+        return report.sections().stream()
+                .map(section -> {
+                    MarkdownLayout letter = new MarkdownLayout();
+                    letter.section(section);
+                    return letter.out.toString();
+                })
+                .collect(Collectors.joining("---\n\n"));
+    }
+
+    private void section(Section section) {
+        paragraph("## " + escaped(section.heading()));
+        section.blocks().forEach(this::block);
     }
 
     private void paragraph(String text) {
@@ -68,6 +86,16 @@ public final class MarkdownLayout {
             points.texts()
                     .forEach(text -> out.append("- ").append(escaped(text)).append('\n'));
             out.append('\n');
+        } else if (block instanceof Steps steps) {
+            for (int i = 0; i < steps.texts().size(); i++) {
+                out.append(i + 1)
+                        .append(". ")
+                        .append(escaped(steps.texts().get(i)))
+                        .append('\n');
+            }
+            out.append('\n');
+        } else if (block instanceof Signatures signatures) {
+            signatures.people().forEach(person -> paragraph(escaped(person + ": " + Signatures.LINE)));
         } else if (block instanceof Subheading heading) {
             anchor(heading.id());
             paragraph("#".repeat(heading.level()) + " " + escaped(heading.text()));

@@ -86,7 +86,19 @@ public record PdfLayout(byte[] bytes, String lacking) {
 
     /** @param printedAt the time that is written into the file */
     public static PdfLayout of(Report report, Paper paper, String software, Instant printedAt) throws TooLarge {
-        String style = HtmlLayout.resource("pdf.css").replace("PAPER", paper.size());
+        return of(HtmlLayout.html(report, style(paper)), software, printedAt);
+    }
+
+    /** The sections of a report alone, each as a letter that begins on a page of its own. */
+    public static PdfLayout letters(Report report, Paper paper, String software, Instant printedAt) throws TooLarge {
+        return of(HtmlLayout.letters(report, style(paper)), software, printedAt);
+    }
+
+    private static String style(Paper paper) {
+        return HtmlLayout.resource("pdf.css").replace("PAPER", paper.size());
+    }
+
+    private static PdfLayout of(String html, String software, Instant printedAt) throws TooLarge {
         quiet();
         try (PDDocument document = new PDDocument()) {
             List<Typeface> typefaces = List.of(
@@ -95,7 +107,7 @@ public record PdfLayout(byte[] bytes, String lacking) {
                     new Typeface(document, DEJAVU + "Sans.ttf", "DejaVu Sans", 400),
                     new Typeface(document, DEJAVU + "Sans-Bold.ttf", "DejaVu Sans", 700),
                     new Typeface(document, DEJAVU + "SansMono.ttf", "DejaVu Sans Mono", 400));
-            String lacking = draw(parsed(HtmlLayout.html(report, style)), document, typefaces, software);
+            String lacking = draw(parsed(html), document, typefaces, software);
             date(document, software, printedAt);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);

@@ -9,11 +9,14 @@ import fitworthy.document.Report.Notice;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Signatures;
+import fitworthy.document.Report.Steps;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** A report of words and tables as plain text, 80 columns wide. What links lead to is left out. */
@@ -28,19 +31,28 @@ public final class PlainLayout {
         this.page = new Page(out);
     }
 
-    /** @throws IllegalArgumentException where it holds pictures, findings or signatures, which have no such form */
+    /** @throws IllegalArgumentException where it holds pictures or findings, which have no such form */
     public static void print(PrintWriter out, Report report) {
         PlainLayout printout = new PlainLayout(out);
         printout.page.wrapped(0, report.title());
         report.particulars().forEach(particular -> printout.page.hanging(particular.name() + ": ", particular.value()));
         printout.page.wrapped(0, report.verdict());
         printout.page.wrapped(0, report.caution());
+        printout.sections(report);
+    }
+
+    /** Its sections alone, as letters. @throws IllegalArgumentException where one holds pictures or findings */
+    public static void letters(PrintWriter out, Report report) {
+        new PlainLayout(out).sections(report);
+    }
+
+    private void sections(Report report) {
         report.sections().forEach(section -> {
-            printout.page.rule();
-            printout.page.wrapped(0, section.heading());
-            section.blocks().forEach(printout::block);
+            page.rule();
+            page.wrapped(0, section.heading());
+            section.blocks().forEach(this::block);
         });
-        printout.page.flush();
+        page.flush();
     }
 
     private void block(Block block) {
@@ -53,6 +65,14 @@ public final class PlainLayout {
             facts.facts().forEach(fact -> page.hanging(fact.name() + ": ", fact.value()));
         } else if (block instanceof Points points) {
             points.texts().forEach(text -> page.hanging("- ", text));
+        } else if (block instanceof Steps steps) {
+            for (int i = 0; i < steps.texts().size(); i++) {
+                page.hanging(
+                        String.format(Locale.ROOT, "%2d. ", i + 1),
+                        steps.texts().get(i));
+            }
+        } else if (block instanceof Signatures signatures) {
+            signatures.people().forEach(person -> page.wrapped(0, person + ": " + Signatures.LINE));
         } else if (block instanceof Links links && links.listed()) {
             links.links().forEach(link -> page.hanging("- ", link.plain()));
         } else if (block instanceof Links links) {

@@ -50,6 +50,9 @@ public record Report(
     /** Names with what is said of each. */
     public record Facts(List<Particular> facts) implements Block {}
 
+    /** A numbered list. */
+    public record Steps(List<String> texts) implements Block {}
+
     /** Words that lead elsewhere in the report. @param to the id they lead to; empty where it is not in the report
      * @param after what follows them */
     public record Link(String words, String to, String after) {
@@ -210,5 +213,9 @@ public record Report(
     public record Cited(String id, String title, String link, String seen) implements Block {}
 
     /** Room for signatures. */
-    public record Signatures(List<String> people) implements Block {}
+    public record Signatures(List<String> people) implements Block {
+
+        /** What stands behind each where it is no more than a line of text. */
+        static final String LINE = "name ............... signature ............... date ..........";
+    }
 }

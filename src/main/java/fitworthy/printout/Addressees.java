@@ -7,8 +7,10 @@ import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.ShopWords;
+import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.Tank;
 import java.util.Comparator;
 import java.util.List;
@@ -48,25 +50,25 @@ final class Addressees {
                         : of);
     }
 
-    /** Who finds what is missing. @param party the party that does */
-    Addressee finder(Party party, Missing missing) {
+    /** The part, tank or circuit that lacks something; empty where it is none of these. */
+    String thing(Missing missing) {
         String behind = missing.path().substring(missing.path().indexOf('.') + 1);
-        return new Addressee(
-                party,
-                names.stream()
-                        .filter(name -> party == Party.PART_MAKER && behind.startsWith(name + "."))
-                        .findFirst()
-                        .orElse(""));
+        return names.stream()
+                .filter(name -> behind.startsWith(name + "."))
+                .findFirst()
+                .orElse("");
     }
 
-    /** The part that words such as "the winch" stand for where the sheet has one of the kind, or the finding says which. */
+    /** The part that words such as "the winch" mean, where the sheet has one of the kind or the finding says which. */
     private String only(String said, String subject) {
         if (!said.startsWith(THE)) {
             return said;
         }
-        List<String> meant = words.of(said.substring(THE.length())).stream()
-                .flatMap(meaning ->
-                        fitments.stream().filter(fitment -> meaning.kinds().equals(List.of(fitment.kind()))))
+        String thing = said.substring(THE.length());
+        List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
+        List<String> meant = fitments.stream()
+                .filter(fitment ->
+                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing))
                 .map(Fitment::name)
                 .toList();
         return meant.contains(subject) ? subject : meant.size() == 1 ? meant.get(0) : said;

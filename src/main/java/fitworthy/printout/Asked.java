@@ -12,6 +12,7 @@ import fitworthy.book.Party;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Fitment;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,12 +32,12 @@ import java.util.stream.Stream;
  * @param points what findings ask, the worst first
  * @param missing figures of the sheet that are missing and that it finds
  */
-record Asked(Addressee whom, List<Point> points, List<Missing> missing) {
+record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
-    /** What stands between two things to bring, both with an article. */
-    private static final Pattern BETWEEN = Pattern.compile("(?:, and | and |, |; )(?=(?:the|a|an|this|its|their) )");
-
-    private static final Pattern ARTICLE = Pattern.compile("^(?:the|a|an) ");
+    private static final String ARTICLES = "(?:the|a|an|this) ";
+    private static final Pattern ARTICLE = Pattern.compile("^" + ARTICLES);
+    /** Two things to bring, each with its article; of what has a comma nobody knows what belongs together. */
+    private static final Pattern TWO = Pattern.compile("(" + ARTICLES + "[^,]*) and (" + ARTICLES + "[^,]*)");
 
     /** What one finding asks. */
     record Point(Group<Finding> finding, Ask ask) {
@@ -56,27 +58,48 @@ record Asked(Addressee whom, List<Point> points, List<Missing> missing) {
         }
 
         private Stream<String> bring() {
-            return ask.bring().isEmpty()
-                    ? Stream.empty()
-                    : BETWEEN.splitAsStream(Wording.part(ask.bring(), finding.worst()));
+            String things = Wording.part(ask.bring(), finding.worst());
+            Matcher two = TWO.matcher(things);
+            return two.matches()
+                    ? Stream.of(two.group(1), two.group(2))
+                    : Stream.of(things).filter(thing -> !thing.isEmpty());
         }
     }
 
-    /** All that advice asks, by whom: the parties in their order, makers of parts in that of the sheet. */
+    /** What the sheet lacks. @param of the part, tank or circuit that lacks it; empty where it is none of these */
+    record Lacking(String of, Missing missing) {
+
+        /** What it is, as the answer to "please tell us". */
+        String what() {
+            String meaning = missing.meaning().split(";", 2)[0];
+            return of.isEmpty() ? Words.capital(meaning) : of + ": " + meaning;
+        }
+    }
+
+    /**
+     * All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order,
+     * makers of parts in that of the sheet.
+     */
     static List<Asked> of(Advice advice) {
         Arrangement arrangement = Arrangement.of(advice);
         Addressees addressees =
                 new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
         Map<Addressee, Asked> all = new LinkedHashMap<>();
-        arrangement.standing().forEach(finding -> finding.card()
-                .ask()
+        arrangement.standing().forEach(finding -> finding.card().ask().stream()
+                .distinct()
                 .forEach(ask ->
                         of(addressees.asked(ask, finding.worst()), all).points.add(new Point(finding, ask))));
         for (MissingFigure figure : arrangement.figuresToBring()) {
             Party finder = Question.missing(figure).ask();
-            figure.fields()
-                    .forEach(missing ->
-                            of(addressees.finder(finder, missing), all).missing.add(missing));
+            figure.fields().forEach(missing -> {
+                String thing = addressees.thing(missing);
+                of(new Addressee(finder, finder == Party.PART_MAKER ? thing : ""), all)
+                        .missing
+                        .add(new Lacking(thing, missing));
+            });
+        }
+        if (!advice.sheet().options().isEmpty()) {
+            of(new Addressee(Party.CUSTOMER, ""), all);
         }
         List<String> parts =
                 advice.sheet().fitments().stream().map(Fitment::name).toList();

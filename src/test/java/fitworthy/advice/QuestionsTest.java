@@ -143,7 +143,7 @@ class QuestionsTest {
                 "trailer.levelling | the maker, or a look | TRAILER_MAKER",
                 "vehicle.tyres.most | the tyre maker's load table | TYRE_FITTER",
                 "fitments.Kit.approval | the kit's approval papers | PART_MAKER",
-                "papers.delivery | the dealer | VEHICLE_MAKER",
+                "papers.delivery | the dealer | DEALER",
                 "papers.certificates.Paper.covers | whoever issues it | ENGINEER",
                 "vehicle.wheelbase | a tape | BUILDER",
                 "fitments.Winch.mass | a scale, or the maker's data sheet | BUILDER",

@@ -217,17 +217,15 @@ class ChangesTest {
                 water("cards.yaml"),
                 "  title: Too little water is left for a delay\n  severity: change\n",
                 "  title: Too little is left for a delay\n  severity: stop\n");
-        edit(water("cards.yaml"), "then {limit} or more are left", "then {limit} are left");
+        edit(water("cards.yaml"), "That leaves {limit} or more", "That leaves {limit}");
         asking(old, "  ask:\n    - {party: customer, what: what is used a day}\n    - party: builder\n");
         asking(
                 now,
-                """
-                \s ask:
-                \s   - {party: customer, what: what is really used a day, bring: a note of one weekend}
-                \s   - {party: part-maker, of: the tank}
-                \s in-region:
-                \s   - {region: au, ask: [{party: route, what: where water is}]}
-                """);
+                "  ask:\n"
+                        + "    - {party: customer, what: what is really used a day, bring: a note of one weekend}\n"
+                        + "    - {party: part-maker, of: the tank}\n"
+                        + "  in-region:\n"
+                        + "    - {region: au, ask: [{party: route, what: where water is}]}\n");
         List<String> told = told();
         assertEquals(1, told.size(), told.toString());
         for (String part : List.of(
@@ -240,7 +238,7 @@ class ChangesTest {
                 "ask 2 of ->the tank",
                 "in-region au ask 1 party ->route",
                 "in-region au ask 1 what ->where water is",
-                "remedy Set out with {water.reserve-needed}, then {limit} or more")) {
+                "remedy Set out with {water.reserve-needed}. That leaves {limit} or more")) {
             assertTrue(told.get(0).contains(part), told.get(0));
         }
         changes().printed(1).says("- severity: stop (before: change)");

@@ -77,7 +77,7 @@ class HouseTest {
                         + REPLACED);
         says(run, "CHANGE Little of the GVM is left");
         says(run, "Severity: change, set by the shop in place of note.");
-        says(run, "50 kg is left where 2 % (house value) of the GVM, 51 kg, is usual.");
+        says(run, "50 kg is spare; allow 51 kg, 2 % (house value) of the GVM.");
         says(run, "mass.gvm-reserve 2 % (any from 2026-01-01, set by the shop; " + REPLACED + ")");
         assertEquals(0, run("check", sheet("2597 kg", ""), "--house", house).code(), "allowed by the house");
         says(run("check", sheet("2597 kg", "")), "NOTE Little of the GVM is left");

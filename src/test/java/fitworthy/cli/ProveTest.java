@@ -327,13 +327,13 @@ class ProveTest {
 
     @Test
     void aNumberInTheWordsOfACardIsAFault() throws IOException {
-        String why = "  why: Rain, a breakdown";
-        Ran ran = with("water/cards.yaml", why, "  why: At least 3 days of rain, a breakdown", prove());
+        String why = "    Rain, a breakdown";
+        Ran ran = with("water/cards.yaml", why, "    At least 3 days of rain, a breakdown", prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
         ran.says("water.no-reserve: '3 days' stands in its words as a number, which no change of a value reaches");
         assertEquals(
                 0,
-                with("water/cards.yaml", why, "  why: Rain for {water.reserve-least}, a breakdown", prove())
+                with("water/cards.yaml", why, "    Rain for {water.reserve-least}, a breakdown", prove())
                         .code());
     }
 

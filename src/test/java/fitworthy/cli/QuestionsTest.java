@@ -67,7 +67,7 @@ class QuestionsTest {
         String text = answered().printed(1).out();
         assertTrue(text.indexOf("1. fitments.Rating kit.approval") < text.indexOf("2. fitments: suits of"), text);
         answered()
-                .says("Decides 1 change: whether \"Rating kit has no approval")
+                .says("Decides 1 change: whether \"Rating kit is not approved")
                 .says("Decides 4 to confirm; first whether")
                 .says("Find it: the kit's approval papers. Ask: the maker or supplier of the part.")
                 .says("nobody has to bring them: 3 values (--all lists them).");
@@ -115,7 +115,7 @@ class QuestionsTest {
         answered("fitments.Rating kit.approval=none")
                 .printed(1)
                 .says("It settles 1 check: 1 found: 1 change.")
-                .says("CHANGE Rating kit has no approval for the time at which it is fitted");
+                .says("CHANGE Rating kit is not approved for the time it is fitted");
     }
 
     @Test

@@ -1053,11 +1053,11 @@ class SecondComputationTest {
                         "Winch",
                         ON),
                 says(
-                        String.format(Locale.ROOT, "stands %.0f mm or more aside of the driver's eye", aside),
+                        String.format(Locale.ROOT, "Place it %.0f mm or more to the side of the driver's eye", aside),
                         "radio.in-sight",
                         "Tall aerial"),
                 says("Set out with " + litres + " L", "water.no-reserve", "drinking water", "towing"),
-                says("a ball 5 mm lower", "towing.nose-up", "trailer"));
+                says("Lower the ball by 5 mm", "towing.nose-up", "trailer"));
     }
 
     // ---- asking the program

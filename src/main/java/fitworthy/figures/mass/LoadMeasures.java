@@ -53,7 +53,7 @@ public final class LoadMeasures implements Topic {
                     "mass.side", "%", 1, "difference between left and right, as a share of the loaded mass")
             .byLoading();
     private static final MeasureKind ACROSS = number(
-                    "mass.across", "kg", 0, "what has to move from above one wheel to above the other side's")
+                    "mass.across", "kg", 0, "mass to be moved from above one wheel to above the other side's")
             .byLoading();
     public static final MeasureKind ROOF =
             rated("mass.roof", "kg", 0, "load on the roof", "roof limit").byLoading();

@@ -32,21 +32,20 @@ final class WeighbridgeMeasures implements Topic {
 
     private static final MeasureKind RESIDUAL_WAY = MeasureKind.word(
                     "mass.residual-way",
-                    "whether the weighbridge shows more or less there than the summed parts",
+                    "whether the weighbridge shows more or less than the summed parts",
                     Way.class)
             .byLoading();
     private static final MeasureKind UNEXPLAINED = number(
-                    "mass.unexplained", "kg", 0, "what the weighbridge found beyond the summed parts")
+                    "mass.unexplained", "kg", 0, "weight found at the weighbridge beyond the summed parts")
             .signed()
             .byLoading();
     private static final MeasureKind FOUND_OVER = MeasureKind.yesNo(
-                    "mass.found-over", "whether what the weighbridge found beyond the parts takes it over its GVM")
+                    "mass.found-over", "whether weight beyond the parts takes it over its GVM")
             .byLoading();
 
     private static final MeasureKind EXPLAINED = MeasureKind.word(
                     "mass.residual-explained",
-                    "what explains the difference between weighbridge and summed parts: what is stated, within its"
-                            + " tolerances, only the guesses, as far as they may be off, or neither",
+                    "what explains the difference at the weighbridge: what is stated, only guesses, or neither",
                     Explained.class)
             .byLoading();
     private static final MeasureKind GUESSED = MeasureKind.yesNo(
@@ -57,7 +56,7 @@ final class WeighbridgeMeasures implements Topic {
                     "mass.guessed-spread",
                     "kg",
                     0,
-                    "how much of a difference between weighbridge and summed parts the guesses could explain")
+                    "part of the difference that the guesses could explain")
             .byLoading();
 
     @Override

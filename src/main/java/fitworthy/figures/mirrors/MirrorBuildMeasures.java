@@ -20,14 +20,14 @@ import java.util.List;
 /** How far the planned mirrors stand out, what becomes of them without the trailer, and what is built into them. */
 final class MirrorBuildMeasures implements Topic {
     private static final MeasureKind BEYOND_TRAILER = number(
-                    "mirrors.beyond-trailer", "mm", 0, "how far the mirror stands out beyond the widest part")
+                    "mirrors.beyond-trailer", "mm", 0, "how far the mirror sticks out past the widest part")
             .signed()
             .byLoading();
     private static final MeasureKind BEYOND_VEHICLE = number(
                     "mirrors.beyond-vehicle",
                     "mm",
                     0,
-                    "how far the mirror stands out beyond the vehicle without a trailer")
+                    "how far the mirror sticks out past the vehicle without a trailer")
             .signed()
             .byLoading();
     private static final MeasureKind STOW = word(
@@ -39,7 +39,7 @@ final class MirrorBuildMeasures implements Topic {
     private static final MeasureKind BLIND_SPOT =
             yesNo("mirrors.blind-spot", "whether the planned mirrors keep the blind-spot lamps");
     private static final MeasureKind CAMERA_APPROVED = yesNo(
-            "mirrors.camera-approved", "whether the camera that is to take the place of a mirror is approved for that");
+            "mirrors.camera-approved", "whether the camera is approved to replace a mirror");
 
     @Override
     public List<MeasureKind> kinds() {

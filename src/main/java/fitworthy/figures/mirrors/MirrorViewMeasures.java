@@ -42,16 +42,16 @@ public final class MirrorViewMeasures implements Topic {
                     "outer edge of the glass from the centre line",
                     "what it takes to see past the tray or canopy")
             .byLoading();
-    public static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2, "width of road it shows far behind")
+    public static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2, "width of road seen far behind")
             .byLoading();
     public static final MeasureKind NEAR_FIELD = number(
-                    "mirrors.near-field", "m", 2, "width of road it shows near behind")
+                    "mirrors.near-field", "m", 2, "width of road seen close behind")
             .byLoading();
     private static final MeasureKind REACH_NEEDED = number(
                     "mirrors.reach-needed",
                     "mm",
                     0,
-                    "outer edge of the glass from the centre line that shows the width asked")
+                    "reach of the glass from the centre line that shows the width asked for")
             .byLoading();
     private static final MeasureKind GLASS_NEEDED = number(
                     "mirrors.glass-needed", "mm", 0, "width of such glass that has to be clear of the side")
@@ -60,7 +60,7 @@ public final class MirrorViewMeasures implements Topic {
                     "mirrors.near-reach-needed",
                     "mm",
                     0,
-                    "outer edge of the glass from the centre line that shows the width asked near behind")
+                    "reach of the glass from the centre line that shows the width asked for close behind")
             .byLoading();
     private static final MeasureKind NEAR_GLASS_NEEDED = number(
                     "mirrors.near-glass-needed", "mm", 0, "width of such glass that has to be clear of the side")

@@ -25,15 +25,15 @@ import java.util.List;
 public final class RadioMeasures implements Topic {
 
     private static final MeasureKind GAIN_HILLS =
-            number("radio.gain-hills", "dBi", 1, "least gain among the aerials, for hills");
+            number("radio.gain-hills", "dBi", 1, "lowest gain of the aerials, for hills");
     private static final MeasureKind GAIN_OPEN =
-            number("radio.gain-open", "dBi", 1, "greatest gain among the aerials, for open country");
+            number("radio.gain-open", "dBi", 1, "highest gain of the aerials, for open country");
     private static final MeasureKind NEEDS_PLANE = yesNo("radio.needs-plane", "whether it needs a ground plane");
     private static final MeasureKind ON_METAL = yesNo("radio.on-metal", "whether it stands on earthed sheet metal");
     private static final MeasureKind SIGHT =
             number("radio.sight", "deg", 1, "angle from straight ahead at which the driver sees it");
     private static final MeasureKind ASIDE =
-            number("radio.aside", "mm", 0, "how far aside of the driver's eye it is clear of the view ahead");
+            number("radio.aside", "mm", 0, "distance to the side of the driver's eye that clears the view ahead");
     private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
     private static final MeasureKind HEIGHT =
             rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");

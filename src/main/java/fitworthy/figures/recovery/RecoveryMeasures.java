@@ -41,19 +41,19 @@ public final class RecoveryMeasures implements Topic {
                     "recovery.winch-pull",
                     "",
                     2,
-                    "pull at the winch's rating, rigged as planned, over the vehicle's mass")
+                    "rated pull, rigged as planned, over the vehicle's mass")
             .byLoading();
     private static final MeasureKind WINCH_NEEDED = number(
                     "recovery.winch-needed", "kg", 0, "rated pull that is enough for the vehicle")
             .byLoading();
     private static final MeasureKind SINGLE = number(
-                    "recovery.winch-single", "", 2, "the winch's rated pull with a single line over the vehicle's mass")
+                    "recovery.winch-single", "", 2, "rated pull with a single line over the vehicle's mass")
             .byLoading();
     private static final MeasureKind COUPLED = number(
                     "recovery.winch-coupled",
                     "",
                     2,
-                    "pull at the winch's rating, rigged as planned, over the mass of vehicle and trailer")
+                    "rated pull, rigged as planned, over the mass of vehicle and trailer")
             .byLoading();
     private static final MeasureKind LINE =
             rated("recovery.winch-line", "kg", 0, "breaking strength of the line", "rated pull of the winch");
@@ -63,7 +63,7 @@ public final class RecoveryMeasures implements Topic {
             "recovery.winch-run",
             "min",
             1,
-            "pulling at the rated load, all else switched off, until the battery is half empty");
+            "time at the rated load, all else off, until the battery is half empty");
     private static final MeasureKind STRAP =
             number("recovery.strap", "", 2, "breaking strength of the strap over the GVM");
     private static final MeasureKind STRAP_NEEDED =

@@ -38,43 +38,43 @@ import java.util.stream.Stream;
 public final class SuspensionMeasures implements Topic {
 
     private static final MeasureKind LIFT =
-            number("suspension.lift", "mm", 0, "lift in all").signed();
+            number("suspension.lift", "mm", 0, "total lift").signed();
     private static final MeasureKind CERTIFIED =
-            yesNo("suspension.certified", "whether all that lifts is done, with its certificate in hand");
+            yesNo("suspension.certified", "whether the lift is done and its certificate in hand");
     private static final MeasureKind STABILITY_LIFT = number(
-                    "suspension.stability-lift", "mm", 0, "lift in all, with stability control")
+                    "suspension.stability-lift", "mm", 0, "total lift, with stability control")
             .signed();
     private static final MeasureKind BODY_LIFT = number("suspension.body-lift", "mm", 0, "lift by body spacers");
     private static final MeasureKind HEIGHT_CHANGE =
             number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
     private static final MeasureKind TRAVEL =
-            number("suspension.travel", "%", 1, "part of the wheel travel that is kept");
+            number("suspension.travel", "%", 1, "share of the wheel travel that is kept");
     private static final MeasureKind LOAD_MOST =
             rated("suspension.load-most", "kg", 0, "fixed load on the axle", "most that the springs are made for");
     private static final MeasureKind LOAD_LEAST =
             rated("suspension.load-least", "kg", 0, "fixed load on the axle", "least that the springs are made for");
     private static final MeasureKind LOAD_ON_MADE =
-            number("suspension.load-on-made", "kg", 0, "fixed load on the maker's springs");
+            number("suspension.load-on-made", "kg", 0, "fixed load on the standard springs");
     private static final MeasureKind FREQUENCY =
             number("suspension.frequency", "Hz", 2, "natural frequency").byLoading();
     private static final MeasureKind REAR_TO_FRONT = number(
                     "suspension.rear-to-front", "", 2, "natural frequency of the rear over that of the front")
             .byLoading();
     private static final MeasureKind SAG = number(
-                    "suspension.sag", "%", 0, "part of the travel to the bump stop that the load takes up")
+                    "suspension.sag", "%", 0, "share of the travel to the bump stop that the load takes up")
             .signed()
             .byLoading();
     private static final MeasureKind RATE_NEEDED = number(
-                    "suspension.rate-needed", "N/mm", 1, "rate of a spring that is stiff enough")
+                    "suspension.rate-needed", "N/mm", 1, "spring rate that is stiff enough")
             .byLoading();
     private static final MeasureKind SAG_RATE_NEEDED = number(
-                    "suspension.sag-rate-needed", "N/mm", 1, "rate of a spring that keeps enough of its travel")
+                    "suspension.sag-rate-needed", "N/mm", 1, "spring rate that keeps enough of the travel")
             .byLoading();
     private static final MeasureKind LINES = yesNo("suspension.lines", "whether brake hoses and leads reach");
     private static final MeasureKind JOINT =
             number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
-    private static final MeasureKind ALIGNMENT = yesNo("suspension.alignment", "whether it is planned");
-    private static final MeasureKind LAMP_AIM = yesNo("suspension.lamp-aim", "whether it is planned");
+    private static final MeasureKind ALIGNMENT = yesNo("suspension.alignment", "whether a wheel alignment is planned");
+    private static final MeasureKind LAMP_AIM = yesNo("suspension.lamp-aim", "whether headlamp aim is planned");
 
     @Override
     public List<MeasureKind> kinds() {

@@ -30,7 +30,7 @@ public final class HitchMeasures implements Topic {
             "towing.unrated",
             "%",
             1,
-            "loaded mass of a braked trailer as a share of the unladen vehicle that has no tow rating");
+            "loaded braked trailer as a share of the unladen vehicle, which has no tow rating");
     private static final MeasureKind UNRATED_HEAVIEST =
             number("towing.unrated-heaviest", "kg", 0, "heaviest loaded trailer for the vehicle's kerb mass");
     public static final MeasureKind PLATE =
@@ -44,22 +44,22 @@ public final class HitchMeasures implements Topic {
     public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");
     private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
     private static final MeasureKind BALL_SHARE =
-            number("towing.ball-share", "%", 1, "load on the ball as a share of the loaded trailer");
+            number("towing.ball-share", "%", 1, "ball load as a share of the loaded trailer");
     private static final MeasureKind BALL_NEEDED =
             number("towing.ball-needed", "kg", 0, "least load on the ball for the loaded trailer");
     private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");
     private static final MeasureKind RATIO =
-            number("towing.ratio", "%", 1, "greatest mass of the trailer as a share of the vehicle's kerb mass");
+            number("towing.ratio", "%", 1, "trailer's greatest mass as a share of the vehicle's kerb mass");
     private static final MeasureKind OUTWEIGHED = rated(
                     "towing.outweighed", "kg", 0, "loaded mass of the trailer", "loaded mass of the vehicle")
             .byLoading();
     private static final MeasureKind OVERHANG =
-            number("towing.overhang", "%", 1, "distance of the ball from the rear axle as a share of the wheelbase");
+            number("towing.overhang", "%", 1, "ball to rear axle as a share of the wheelbase");
     private static final MeasureKind NOSE_UP = number(
                     "towing.nose-up", "mm", 0, "height of the ball above the level trailer's coupling")
             .signed();
     private static final MeasureKind LEVELLING =
-            yesNo("towing.levelling", "whether the vehicle's maker allows the load-levelling hitch that is planned");
+            yesNo("towing.levelling", "whether the vehicle's maker allows the planned load-levelling hitch");
 
     @Override
     public List<MeasureKind> kinds() {

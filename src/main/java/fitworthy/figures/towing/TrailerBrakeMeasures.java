@@ -27,18 +27,18 @@ final class TrailerBrakeMeasures implements Topic {
             "towing.plain-brakes",
             "kg",
             0,
-            "greatest load on the axles of a trailer with over-run brakes or with wheels unbraked");
+            "greatest axle load of a trailer with over-run brakes or some wheels unbraked");
     private static final MeasureKind NO_BREAKAWAY = number(
             "towing.no-breakaway",
             "kg",
             0,
-            "greatest load on the axles of a trailer that does not brake by itself when it breaks away");
+            "greatest axle load of a trailer without a breakaway brake");
     private static final MeasureKind BREAKAWAY_HOLD =
-            number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after it broke away");
+            number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =
             yesNo("towing.brake-control", "whether the vehicle has a brake controller with a feed of its own");
     private static final MeasureKind CHAINS = number("towing.chains", "", 0, "safety chains");
-    private static final MeasureKind CONNECTION = yesNo("towing.connection", "whether trailer and vehicle agree in it");
+    private static final MeasureKind CONNECTION = yesNo("towing.connection", "whether trailer and vehicle match in it");
 
     @Override
     public List<MeasureKind> kinds() {

@@ -41,12 +41,12 @@ final class TyreChangeMeasures implements Topic {
     private static final MeasureKind SPEEDOMETER =
             number("tyres.speedometer", "%", 1, "speed shown as a share of the true speed");
     private static final MeasureKind GEARING =
-            number("tyres.gearing", "%", 1, "by how much the larger tyres lengthen the gearing");
+            number("tyres.gearing", "%", 1, "how much longer the larger tyres make the gearing");
     private static final MeasureKind LIFT = number("tyres.lift", "mm", 0, "lift from the larger tyres");
     private static final MeasureKind WIDTH =
-            number("tyres.width", "%", 0, "section width as a share of that of the maker's tyres");
+            number("tyres.width", "%", 0, "tyre width as a share of the maker's tyres");
     private static final MeasureKind SPEED_RATING =
-            number("tyres.speed-rating", "km/h", 0, "speed of the symbol of tyres slower than the maker's");
+            number("tyres.speed-rating", "km/h", 0, "speed of the new tyres' symbol, slower than the maker's");
     private static final MeasureKind RIM_NARROW =
             rated("tyres.rim-narrow", "in", 1, "rim width", "narrowest rim for the tyre");
     private static final MeasureKind RIM_WIDE =

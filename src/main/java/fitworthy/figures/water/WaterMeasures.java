@@ -28,15 +28,15 @@ public final class WaterMeasures implements Topic {
     private static final MeasureKind RESERVE = number(
                     "water.reserve", "days", 1, "days of water left at the next supplies")
             .byLoading();
-    private static final MeasureKind USE = number("water.use", "L", 1, "water that each person is to use a day");
+    private static final MeasureKind USE = number("water.use", "L", 1, "planned use of water for each person and day");
     private static final MeasureKind DAYS = number("water.days", "days", 1, "days between supplies");
     private static final MeasureKind LARGEST = number(
-                    "water.largest", "%", 1, "share of all the water that is in the largest tank")
+                    "water.largest", "%", 1, "share of all the water in the largest tank")
             .byLoading();
     private static final MeasureKind NEEDED =
-            number("water.needed", "L", 0, "water that is enough for the way").byLoading();
+            number("water.needed", "L", 0, "water needed for the way").byLoading();
     private static final MeasureKind RESERVE_NEEDED = number(
-                    "water.reserve-needed", "L", 0, "water that is enough for the way and the days in reserve")
+                    "water.reserve-needed", "L", 0, "water needed for the way and the days in reserve")
             .byLoading();
     private static final MeasureKind SURGE = number("water.surge", "L", 1, "most water that can run from side to side")
             .byLoading();

@@ -58,7 +58,7 @@ final class BodyRemedies {
                         ? OFF_AXLE
                         : OUT)
                 .done(tree, sheet, finding, amount)));
-        table.rule("across.tanks-take-payload", says("passed by ", "\\.", OUT));
+        table.rule("across.tanks-take-payload", says("at least ", " of other", OUT));
         table.rule(
                 "across.kit-in-vain",
                 says(
@@ -66,15 +66,14 @@ final class BodyRemedies {
                         " lighter",
                         (tree, sheet, finding, amount) -> OFF_TRAILER.done(
                                 tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
+        table.rule("across.bar-wrong-twice", says("no more than ", " whose", set(at("fitments.{subject}.mass"))));
         table.rule(
-                "across.bar-wrong-twice", says("no more than ", " in its place", set(at("fitments.{subject}.mass"))));
-        table.rule(
-                "across.seats-short", says("people: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
+                "across.seats-short", says("People: ", "\\.", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         table.rule(
                 "across.trip-seats-short",
                 says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
         table.rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
-        table.rule("body.hold-down-weak", says("add up to ", ",", (tree, sheet, finding, amount) -> {
+        table.rule("body.hold-down-weak", says("at least ", " in all", (tree, sheet, finding, amount) -> {
             NodePath points = NodePath.of("fitments", finding.judged().subject(), "hold-down", "points");
             double many = parsed(((Node.Scalar) points.in(tree)).text(), "").value();
             return set(at("fitments.{subject}.hold-down.limit"))
@@ -82,11 +81,11 @@ final class BodyRemedies {
         }));
         table.rule("body.hold-down-few", says("at ", " points", set(at("fitments.{subject}.hold-down.points"))));
         table.rule("body.leg-weak", says("carry ", " each", set(at("fitments.{subject}.legs.limit"))));
-        table.rule("body.legs-tip", says("feet to ", ",", set(at("fitments.{subject}.legs.spacing"))));
+        table.rule("body.legs-tip", says("feet to ", "\\.", set(at("fitments.{subject}.legs.spacing"))));
         table.rule("body.gas-mount-weak", says("withstand ", " in", set(at("fitments.{subject}.mount"))));
         table.rule("body.door-meets-trailer", says("leave ", " more room", more(at("trailer.drawbar"))));
         table.rule("body.battery-vent-small", says("at least ", " free", set(at("fitments.{subject}.vents"))));
-        table.rule("body.overhang-long", says("overhang is ", ",", (tree, sheet, finding, amount) -> {
+        table.rule("body.overhang-long", says("overhang is ", " or less", (tree, sheet, finding, amount) -> {
             double over = amount.value() * (finding.judged().measure().getValue() / share(finding) - 1);
             return sheet.planned().fitments().stream()
                     .map(part -> NodePath.of("fitments", part.name(), "length"))

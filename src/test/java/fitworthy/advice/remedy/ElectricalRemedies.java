@@ -31,7 +31,7 @@ final class ElectricalRemedies {
     static void into(RemedyTable table) {
         table.rule(
                 "electrical.alternator-over",
-                says("alternator of at least ", ":", set(at("vehicle.engine.alternator"))));
+                says("alternator of at least ", "\\.", set(at("vehicle.engine.alternator"))));
         table.rule(
                 "electrical.lead-too-deep electrical.lithium-too-deep",
                 says("capacity of at least ", ",", set(of(Fitment.Kind.BATTERY, "vehicle", "capacity"))));
@@ -46,14 +46,14 @@ final class ElectricalRemedies {
         }));
         table.rule(
                 "electrical.drop-critical electrical.drop-other",
-                says("copper of ", ",", set(at("circuits.{subject}.cable.section"))),
-                says("planned, or shorten the run. ", " would", set(at("circuits.{subject}.cable.section"))));
-        table.rule("electrical.cable-thin", says("at least ", ";", set(at("circuits.{subject}.cable.section"))));
+                says("copper of ", " instead", set(at("circuits.{subject}.cable.section"))),
+                says("shorten the run\\. ", " would", set(at("circuits.{subject}.cable.section"))));
+        table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
         table.rule(
                 "electrical.fuse-above-cable electrical.fuse-far-above-cable",
-                says("no more than ", ",", set(fuse("rating"))));
+                says("no more than ", "\\.", set(fuse("rating"))));
         table.rule(
                 "electrical.fuse-far electrical.fuse-far-enclosed",
                 says("within ", " of", set(fuse("distance"))),

@@ -58,7 +58,7 @@ final class LiquidRemedies {
         table.rule("fuel.exhaust-close", says("it ", " further", more(GAP)));
         table.rule(
                 "intake.drain-under-water intake.fan-within-maker",
-                says("deeper than ", ";", set(DEPTH)),
+                says("deeper than ", "\\.", set(DEPTH)),
                 says("plan is ", " deeper", less(DEPTH)));
         table.rule(
                 "intake.too-deep", says("deeper than ", ",", set(DEPTH)), says("plan is ", " too deep", less(DEPTH)));
@@ -66,13 +66,13 @@ final class LiquidRemedies {
                 "intake.deeper-than-maker",
                 says("deeper than ", ",", set(DEPTH)),
                 says("plan is ", " deeper", less(DEPTH)));
-        table.rule("intake.fan-in-water", says("Keep to ", ",", set(DEPTH)), says(", ", " less", less(DEPTH)));
+        table.rule("intake.fan-in-water", says("Keep to ", " of", set(DEPTH)), says(", ", " less", less(DEPTH)));
         table.rule(
                 "intake.bore-narrow", says("bore of ", " or more", set(BORE)), says("one is ", " short", more(BORE)));
         table.rule("intake.duct-fast", says("bore of ", " or more", set(BORE)));
         table.rule("intake.filter-overrun", says("after ", " at", set(at("trip.dust-distance"))));
         table.rule("intake.breathers-drown intake.breathers-left-low", says("breathers to ", " or", set(breathers())));
-        table.rule("water.short water.no-reserve", says("Set out with ", ",", WATER));
+        table.rule("water.short water.no-reserve", says("Set out with ", "[,.] ", WATER));
         table.rule("water.use-low", says("at least ", " for each", set(at("trip.water-use"))));
         table.rule("water.too-near", says("gap is ", " too small", more(at("tanks.{subject}.water.clearance"))));
         table.told(

@@ -35,9 +35,9 @@ final class MassRemedies {
     static void into(RemedyTable table) {
         table.rule("mass.gvm-over", says("at least ", " out", OUT));
         table.rule("mass.axle-over", says("at least ", " off", OFF_AXLE));
-        table.rule("mass.gcm-over", says("at least ", " when", OUT), says("at least ", " when", OFF_TRAILER));
-        table.rule("mass.ball-takes-payload", says("passed by ", ";", OUT));
-        table.rule("mass.front-light", says("axle carries ", ",", (tree, sheet, finding, amount) -> {
+        table.rule("mass.gcm-over", says("at least ", " lighter", OUT), says("at least ", " lighter", OFF_TRAILER));
+        table.rule("mass.ball-takes-payload", says("take ", " out", OUT));
+        table.rule("mass.front-light", says("axle carries ", "\\.", (tree, sheet, finding, amount) -> {
             double bare = sheet.planned().vehicle().mass().frontAxle().value();
             double now = bare * (1 - finding.judged().measure().getValue());
             return shifted(
@@ -50,7 +50,7 @@ final class MassRemedies {
         table.rule(
                 "mass.lopsided",
                 says(
-                        "such as ",
+                        "move ",
                         " from",
                         (tree, sheet, finding, amount) -> shifted(
                                 tree,
@@ -73,7 +73,7 @@ final class MassRemedies {
                 .map(item -> changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
                 .toList()));
         table.rule(
-                "mass.raised-gvm-gcm-left", says("no more than ", ",", (tree, sheet, finding, amount) -> set(
+                "mass.raised-gvm-gcm-left", says("no more than ", "\\.", (tree, sheet, finding, amount) -> set(
                                 of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
                         .done(tree, sheet, finding, amount)
                         .stream()

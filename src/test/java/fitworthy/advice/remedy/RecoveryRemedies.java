@@ -48,13 +48,13 @@ final class RecoveryRemedies {
         table.rule("recovery.line-weak", says("strength above ", ",", (tree, sheet, finding, amount) -> set(at(
                         "fitments.{subject}.line"))
                 .done(tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
-        table.rule("recovery.feed-weak", says("chosen for ", ";", set(at("fitments.{subject}.feed"))));
+        table.rule("recovery.feed-weak", says("chosen for ", "\\.", set(at("fitments.{subject}.feed"))));
         table.rule(
                 "recovery.strap-weak recovery.strap-stiff",
-                says("vehicles, ", " for", set(at("fitments.{subject}.strength"))));
-        table.rule("recovery.shackles-weak recovery.block-weak", says("at least ", "[,;]", set(SUBJECT_LIMIT)));
+                says("strength of ", " or (?:more|less)", set(at("fitments.{subject}.strength"))));
+        table.rule("recovery.shackles-weak recovery.block-weak", says("at least ", "[,.] ", set(SUBJECT_LIMIT)));
         table.rule(
-                "recovery.tree-strap-weak", says("at least ", " in", set(at("fitments.{subject}.tree-strap-limit"))));
+                "recovery.tree-strap-weak", says("at least ", ", as", set(at("fitments.{subject}.tree-strap-limit"))));
         table.rule("suspension.lift-uncertified suspension.stability-control", says("Take ", " out", LOWER_LIFT));
         table.rule("suspension.body-lifted", says("Leave the ", " of spacers", LOWER_LIFT));
         table.rule("suspension.lift-too-high", says("at least ", " out", LOWER_LIFT));

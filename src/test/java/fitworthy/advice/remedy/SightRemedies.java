@@ -26,11 +26,11 @@ final class SightRemedies {
         }));
         table.rule("mirrors.trailer-hides", says("at least ", " from", withEdge(set(mirror("reach")))));
         table.rule("mirrors.load-hides", says(", ", " more", withEdge(more(mirror("reach")))));
-        table.rule("mirrors.sticks-out", says("in by ", ";", less(mirror("edge"))));
+        table.rule("mirrors.sticks-out", says("in by ", "\\.", less(mirror("edge"))));
         table.rule("mirrors.left-out", says("retracts ", " farther", less(mirror("edge-stowed"))));
         for (String id : List.of("mirrors.field-narrow", "mirrors.near-narrow")) {
             table.rule(id, (tree, sheet, finding, remedy) -> {
-                List<Node.Mapping> ways = says("has to stand ", " from", withEdge(set(mirror("reach"))))
+                List<Node.Mapping> ways = says("glass reaches ", " from", withEdge(set(mirror("reach"))))
                         .ways(tree, sheet, finding, remedy);
                 return ways.isEmpty()
                         ? ways
@@ -38,12 +38,12 @@ final class SightRemedies {
                                 .ways(ways.get(0), sheet, finding, remedy);
             });
         }
-        table.rule("radio.in-sight", says("stands ", " or more", (tree, sheet, finding, amount) -> {
+        table.rule("radio.in-sight", says("Place it ", " or more", (tree, sheet, finding, amount) -> {
             double eye = sheet.planned().vehicle().view().eye().y().value();
             return set(at("fitments.{subject}.at.y"))
                     .done(tree, sheet, finding, new Amount(eye + Math.signum(-eye) * amount.value(), amount.unit()));
         }));
-        table.rule("radio.too-high", says("by ", ",", less(at("fitments.{subject}.tip"))));
+        table.rule("radio.too-high", says("by ", "\\.", less(at("fitments.{subject}.tip"))));
         table.rule("radio.power-over", says("set of ", " or less", set(at("fitments.{subject}.power"))));
         table.rule("radio.range-short", says("Plan on ", " at best", set(at("trip.radio-range"))));
         table.rule("radio.gain-high", says("whip of ", " or less", set(of(Fitment.Kind.AERIAL, "vehicle", "gain"))));

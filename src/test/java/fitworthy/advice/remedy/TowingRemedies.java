@@ -48,7 +48,7 @@ final class TowingRemedies {
 
     static void into(RemedyTable table) {
         table.rule("towing.trailer-over", says("at least ", " lighter", OFF_TRAILER));
-        table.rule("towing.unrated-over", says("down to ", ",", set(at("trailer.mass"))));
+        table.rule("towing.unrated-over", says("down to ", "\\.", set(at("trailer.mass"))));
         table.rule("towing.plate-over", says("at least ", " out", OFF_TRAILER));
         table.rule(
                 "towing.coupling-over", says("take ", " out", OFF_TRAILER), says("at least ", ",", plate("trailer")));
@@ -57,7 +57,7 @@ final class TowingRemedies {
                 says("plated ", " lower", PLATED_LOWER),
                 says("at least ", ",", plate("trailer")));
         table.rule("towing.axles-over towing.tyres-over", says("at least ", " off", OFF_TRAILER));
-        table.rule("towing.trailer-wide", says("trailer, ", " in all", less(at("trailer.width"))));
+        table.rule("towing.trailer-wide", says("Take ", " in all", less(at("trailer.width"))));
         table.rule("towing.trailer-long", says("at least ", " shorter", less(at("trailer.length"))));
         table.rule("towing.force-over", says("at least ", " on", (tree, sheet, finding, amount) -> plate(
                         finding.judged().subject().split(", ")[1].toLowerCase(Locale.ROOT))
@@ -73,7 +73,7 @@ final class TowingRemedies {
                                                 Stream.of(moved),
                                                 OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
                                         .toList()));
-        table.rule("towing.ball-light", says("ball carries ", ",", (tree, sheet, finding, amount) -> {
+        table.rule("towing.ball-light", says("ball carries ", "\\.", (tree, sheet, finding, amount) -> {
             double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
                     .flatMap(stowed -> Stream.of(
@@ -85,10 +85,10 @@ final class TowingRemedies {
         table.rule(
                 "towing.unbraked-by-axles towing.unbraked-by-mass towing.plain-brakes",
                 says("plated ", " lower", PLATED_LOWER));
-        table.rule("towing.breakaway-short", says("brakes hold ", ";", set(at("trailer.breakaway-hold"))));
+        table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
         table.rule("towing.chains-few", says("and ", " where", set(at("trailer.chains"))));
         table.rule("towing.outweighed", says("trailer by ", " or", OFF_TRAILER));
-        table.rule("towing.nose-up", says("ball ", " lower", lowerBall()));
+        table.rule("towing.nose-up", says("by ", " with", lowerBall()));
         table.rule("towing.nose-up-far", says("at least ", " with", lowerBall()));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,

@@ -57,7 +57,7 @@ class WordingTest {
     @Test
     void aLimitOfNothingIsToldInWords() throws FaultsException {
         reads(
-                "greatest load on the axles of a trailer that does not brake by itself when it breaks away 1250 kg, none allowed",
+                "greatest axle load of a trailer without a breakaway brake 1250 kg, none allowed",
                 "towing.breakaway-missing",
                 "region: uk\ntrailer: {name: Van, mass: 1200 kg, rated: 1300 kg, gtm: 1250 kg, brakes: over-run, breakaway: no}");
     }

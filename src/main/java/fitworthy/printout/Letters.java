@@ -1,0 +1,323 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.book.Party;
+import fitworthy.document.Report;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Signatures;
+import fitworthy.document.Report.Steps;
+import fitworthy.document.Report.Subheading;
+import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Loading;
+import fitworthy.printout.Asked.Point;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Guesses;
+import fitworthy.sheet.Papers;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import fitworthy.sheet.Vehicle;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What is asked of others, as letters ready to be sent: one to each who is asked, and for the builder's own house a list
+ * of work. No name and no address is in them that the sheet does not have.
+ */
+public final class Letters {
+
+    /** Whom the loads of the axles concern beside the whole mass. */
+    private static final Set<Party> NEED_AXLES =
+            Set.of(Party.ENGINEER, Party.AUTHORITY, Party.TYRE_FITTER, Party.WEIGHBRIDGE);
+
+    private static final Set<Party> NEED_PLAN =
+            Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.AUTHORITY, Party.INSURER);
+    /** Who has to know whose vehicle it is. */
+    private static final Set<Party> NEED_CUSTOMER =
+            Set.of(Party.CUSTOMER, Party.BUILDER, Party.ENGINEER, Party.AUTHORITY, Party.INSURER, Party.POLICE);
+    /** Who does not look at what the trade compares. */
+    private static final Set<Party> NO_FIGURES =
+            Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
+
+    /** What is to be sent and stands in the letter itself. */
+    private static final Pattern MASS = Pattern.compile("the (?:vehicle's )?loaded mass(?:es of vehicle and trailer)?");
+
+    private static final Pattern AXLES = Pattern.compile("the axle (?:loads?|limits?)(?: [^,]*)?");
+
+    private static final String GREETING = "Good day. ";
+    /** How the sheet speaks of a maker, who is asked here. */
+    private static final Pattern YOURS = Pattern.compile("its maker states");
+
+    private final Advice advice;
+    private final Sheet sheet;
+    private final List<Asked> asked;
+
+    private Letters(Advice advice) {
+        this.advice = advice;
+        this.sheet = advice.sheet().planned();
+        this.asked = Asked.of(advice);
+    }
+
+    /** The letters that advice gives reason for. */
+    public static Letters of(Advice advice) {
+        return new Letters(advice);
+    }
+
+    /** Whom a letter may be asked for to: every party, by its word, and the makers that are asked, by the part. */
+    public Set<String> known() {
+        Set<String> known = new LinkedHashSet<>(ChoiceWords.of(Party.class));
+        asked.stream().map(one -> one.whom().of()).filter(of -> !of.isEmpty()).forEach(known::add);
+        return known;
+    }
+
+    /** Whom there are letters to, in words. */
+    public List<String> addressees() {
+        return asked.stream().map(one -> one.whom().words()).toList();
+    }
+
+    /**
+     * The letters, each a section.
+     *
+     * @param to one of {@link #known()}; empty for all of them
+     */
+    public Report report(String to) {
+        List<Section> letters = new ArrayList<>();
+        asked.stream()
+                .filter(one -> to.isEmpty()
+                        || to.equals(word(one.whom().party()))
+                        || to.equals(one.whom().of()))
+                .forEach(one -> letters.add(new Section("letter-" + (letters.size() + 1), heading(one), blocks(one))));
+        return new Report(
+                "Letters",
+                sheet.title(),
+                subject(Party.PART_MAKER),
+                advice.book().cover().caution(),
+                "",
+                List.of(),
+                letters);
+    }
+
+    private static String word(Party party) {
+        return Words.hyphenated(party.name());
+    }
+
+    private static String heading(Asked one) {
+        return one.whom().party() == Party.BUILDER
+                ? "Work list for the builder"
+                : "To " + one.whom().words();
+    }
+
+    private String subject(Party party) {
+        return sheet.vehicle().name()
+                + (sheet.quote().isEmpty() ? "" : ", quote " + sheet.quote())
+                + (sheet.customer().isEmpty() || !NEED_CUSTOMER.contains(party) ? "" : ", for " + sheet.customer());
+    }
+
+    private List<Block> blocks(Asked one) {
+        Party party = one.whom().party();
+        List<Block> blocks = new ArrayList<>();
+        if (party != Party.BUILDER) {
+            blocks.add(new Paragraph("Name and address: " + ".".repeat(40)));
+        }
+        blocks.add(new Subheading(3, "Subject: planned changes to " + subject(party), ""));
+        blocks.add(new Paragraph(opening(one.whom())));
+        if (NEED_PLAN.contains(party)) {
+            blocks.add(new Paragraph(plan()));
+        }
+        if (party == Party.ENGINEER || party == Party.AUTHORITY) {
+            certificates(party).ifPresent(text -> blocks.add(new Paragraph(text)));
+        }
+        List<String> enclosed = new ArrayList<>(one.bring());
+        blocks.addAll(masses(party, enclosed));
+        blocks.add(new Paragraph(asking(party)));
+        blocks.add(new Steps(items(one)));
+        if (!enclosed.isEmpty()) {
+            blocks.add(new Paragraph(bringing(party) + String.join("; ", enclosed) + "."));
+        }
+        if (party != Party.BUILDER) {
+            blocks.add(new Paragraph("Our figures are worked out from a build sheet, on the practice of " + sheet.asOf()
+                    + (Guesses.of(sheet).isEmpty() ? "" : ", and in part from guesses")
+                    + ". They are advice, not certification."));
+        }
+        blocks.add(new Signatures(List.of(party == Party.BUILDER ? "Done by" : "The workshop")));
+        return blocks;
+    }
+
+    /** @param enclosed what is to be sent; loses what is told here */
+    private List<Block> masses(Party party, List<String> enclosed) {
+        if (party == Party.BUILDER || party == Party.CUSTOMER) {
+            return List.of();
+        }
+        boolean axles = enclosed.removeIf(thing -> AXLES.matcher(thing).matches()) || NEED_AXLES.contains(party);
+        boolean mass = enclosed.removeIf(thing -> MASS.matcher(thing).matches()) || party == Party.INSURER;
+        return axles || mass
+                ? List.of(
+                        new Paragraph("What it will weigh:"),
+                        new Points(advice.loadings().stream()
+                                .map(loading -> masses(loading, axles))
+                                .toList()))
+                : List.of();
+    }
+
+    private String opening(Addressee whom) {
+        return switch (whom.party()) {
+            case BUILDER -> "A list for our own house, not to be sent.";
+            case CUSTOMER -> GREETING + "Before the work begins we need your answers.";
+            case PART_MAKER ->
+                GREETING + "We plan changes to this vehicle. One of the parts is yours"
+                        + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".";
+            case TRAILER_MAKER ->
+                GREETING + "We plan changes to the vehicle that tows your trailer"
+                        + sheet.trailer().map(trailer -> ", " + trailer.name()).orElse("") + ".";
+            case WEIGHBRIDGE -> GREETING + "We plan changes to this vehicle and want to know what it weighs.";
+            default -> GREETING + "We plan changes to this vehicle and ask you before they are made.";
+        };
+    }
+
+    private static String asking(Party party) {
+        return switch (party) {
+            case BUILDER -> "To be done:";
+            case CUSTOMER -> "Please tell us, or decide:";
+            case WEIGHBRIDGE -> "Please weigh it and tell us, with a ticket for each reading:";
+            default -> "Please tell us in writing:";
+        };
+    }
+
+    private static String bringing(Party party) {
+        return switch (party) {
+            case BUILDER -> "To have at hand: ";
+            case CUSTOMER -> "Please bring: ";
+            case WEIGHBRIDGE -> "We bring: ";
+            default -> "We enclose: ";
+        };
+    }
+
+    /** What is planned and not done, by its names, and where the vehicle belongs. */
+    private String plan() {
+        String parts = Stream.concat(
+                        sheet.fitments().stream().filter(part -> !part.isDone()).map(Fitment::name),
+                        sheet.tanks().stream()
+                                .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                                .map(Tank::name))
+                .collect(Collectors.joining(", "));
+        return (parts.isEmpty() ? "" : "The plan: " + parts + ". ") + "Where it is registered, or will be: "
+                + advice.book().regions().get(sheet.region()).name() + ".";
+    }
+
+    private Optional<String> certificates(Party party) {
+        String altered = Alterations.of(advice.loadings().get(0).plan()).stream()
+                .map(alteration -> word(alteration).replace('-', ' '))
+                .collect(Collectors.joining(", "));
+        String priced = sheet.papers().certificates().stream()
+                .map(Papers.Certificate::name)
+                .collect(Collectors.joining(", "));
+        return altered.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Changed, and to be certified where that is needed: " + altered + "."
+                        + (party == Party.ENGINEER && !priced.isEmpty() ? " In our quote: " + priced + "." : ""));
+    }
+
+    private static String word(Papers.Alteration alteration) {
+        return Words.hyphenated(alteration.name());
+    }
+
+    /** What a loading weighs against its limits. */
+    private static String masses(Loading loading, boolean withAxles) {
+        Vehicle.Ratings limits = loading.plan().ratings();
+        AxleLoads axles = loading.axles();
+        List<String> loads = new ArrayList<>(List.of(load("vehicle", axles.total(), "GVM", limits.gvm())));
+        if (withAxles) {
+            loads.add(load("front axle", axles.front(), "limit", limits.frontAxle()));
+            loads.add(load("rear axle", axles.rear(), "limit", limits.rearAxle()));
+        }
+        if (loading.towing()) {
+            loads.add(load("with the trailer", loading.combined(), "GCM", limits.gcm()));
+        }
+        return loading.loadCase().name() + ": " + String.join(", ", loads) + ".";
+    }
+
+    private static String load(String what, Figure load, String name, Figure limit) {
+        String tolerance = Wording.number(load.tolerance(), "kg", 0);
+        return what + " " + kilograms(load)
+                + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
+                + kilograms(limit) + ")";
+    }
+
+    private static String kilograms(Figure mass) {
+        return mass.known() ? Wording.number(mass.value(), "kg", 0) + " kg" : "not known";
+    }
+
+    /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */
+    private List<String> items(Asked one) {
+        Party party = one.whom().party();
+        Map<List<String>, List<Point>> alike = new LinkedHashMap<>();
+        one.points().forEach(point -> alike.computeIfAbsent(
+                        List.of(point.finding().id(), point.what(), tellsRemedy(party, point) ? point.remedy() : ""),
+                        none -> new ArrayList<>())
+                .add(point));
+        return Stream.of(
+                        alike.values().stream().map(points -> item(party, points)),
+                        one.missing().stream().map(lacking -> item(party, lacking)),
+                        party == Party.CUSTOMER ? sheet.options().stream().map(Letters::item) : Stream.<String>empty())
+                .flatMap(some -> some)
+                .toList();
+    }
+
+    private static String item(Party party, Asked.Lacking lacking) {
+        String what = lacking.what();
+        return end(party == Party.PART_MAKER ? YOURS.matcher(what).replaceAll("you state") : what);
+    }
+
+    private static String item(Sheet.Option option) {
+        return option.name() + ": which of these you choose: "
+                + option.choices().stream().map(Sheet.Alternative::name).collect(Collectors.joining(", "))
+                + ". The plan has " + option.taken().name() + ".";
+    }
+
+    private static boolean tellsRemedy(Party party, Point point) {
+        return party == Party.BUILDER || point.what().isEmpty();
+    }
+
+    private static String item(Party party, List<Point> points) {
+        Point first = points.get(0);
+        String found = points.stream()
+                .map(point -> point.title() + (NO_FIGURES.contains(party) ? "" : figures(point)))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        if (party == Party.BUILDER) {
+            return found + ". " + first.remedy() + (first.what().isEmpty() ? "" : " Find out: " + end(first.what()));
+        }
+        return first.what().isEmpty()
+                ? "What you advise on this: " + found + ". What we have in mind: " + first.remedy()
+                : end(first.what()) + " Why we ask: " + found + ".";
+    }
+
+    private static String end(String text) {
+        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
+    }
+
+    /** What was compared. */
+    private static String figures(Point point) {
+        return point.finding()
+                .worst()
+                .comparison()
+                .map(compared ->
+                        " (" + Wording.comparison(point.finding().worst().judged(), compared) + ")")
+                .orElse("");
+    }
+}

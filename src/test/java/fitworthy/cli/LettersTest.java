@@ -1,0 +1,163 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The letters command: whom it writes to, in which shape, and how it ends. */
+class LettersTest {
+
+    private static final String TOURING = "scenarios/touring.yaml";
+    private static final Path PLAIN = Books.RULES.resolve("plain-sheet.yaml");
+
+    @TempDir
+    private Path folder;
+
+    private static List<String> headings(String text) {
+        return text.lines()
+                .filter(line -> line.startsWith("To the ") || line.startsWith("Work list"))
+                .toList();
+    }
+
+    @Test
+    void eachIsWrittenToOnce() {
+        Ran ran = Ran.of("letters", TOURING).printed(1);
+        List<String> headings = headings(ran.out());
+        assertTrue(
+                headings.containsAll(List.of(
+                        "To the customer",
+                        "Work list for the builder",
+                        "To the maker of Winch",
+                        "To the certifying engineer",
+                        "To the registering authority",
+                        "To the insurer",
+                        "To the auto electrician")),
+                headings.toString());
+        assertEquals(headings.size(), headings.stream().distinct().count(), headings.toString());
+    }
+
+    @Test
+    void aLetterHasRoomForWhatNobodyKnows() {
+        Ran ran = Ran.of("letters", TOURING, "--to", "insurer").printed(1);
+        assertEquals(List.of("To the insurer"), headings(ran.out()));
+        ran.says("Name and address: .....");
+        ran.says("Subject: planned changes to Tarrenby 3.0 wagon, quote KT-0417, for Ines and Tobias Varga");
+        ran.says("Please tell us in writing: 1. ");
+        ran.says("They are advice, not certification.");
+        ran.says("The workshop: name ............... signature ............... date ..........");
+    }
+
+    @Test
+    void oneMakerIsWrittenToByThePart() {
+        assertEquals(
+                List.of("To the maker of Winch"),
+                headings(Ran.of("letters", TOURING, "--to", "Winch").printed(1).out()));
+        assertTrue(headings(Ran.of("letters", TOURING, "--to", "part-maker")
+                                .printed(1)
+                                .out())
+                        .size()
+                > 5);
+    }
+
+    @Test
+    void theOwnHouseGetsAListOfWork() {
+        Ran ran = Ran.of("letters", TOURING, "--to", "builder").printed(1);
+        ran.says("A list for our own house, not to be sent.");
+        ran.says("To be done: 1. ");
+        assertFalse(ran.out().contains("Name and address"), ran.out());
+    }
+
+    @Test
+    void whereNothingIsAskedThereIsNoLetter() {
+        Ran.of("letters", TOURING, "--to", "police")
+                .printed(1)
+                .says("Nothing is asked of 'police', so there is no letter. There are letters to: the customer,");
+        Ran.of("letters", PLAIN.toString())
+                .printed(0)
+                .says("Nobody is asked anything about this plan, so there is no letter.");
+        Ran.of("letters", TOURING, "--to", "insurers")
+                .refused(2, "--to: there is no party 'insurers' (did you mean 'insurer'?)");
+    }
+
+    @Test
+    void aSheetComesByTheStandardInputToo() throws IOException {
+        String sheet = Files.readString(PLAIN).replace("gvm: 3000 kg", "gvm: 2500 kg");
+        Ran ran = BatchTest.piped(sheet, "letters", "-", "--to", "engineer");
+        assertEquals(1, ran.code(), ran.err());
+        ran.says("GVM 2500 kg");
+    }
+
+    @Test
+    void markdownIsEscaped() throws IOException {
+        Path sheet = Files.writeString(
+                folder.resolve("sheet.yaml"),
+                Files.readString(PLAIN).replace("gvm: 3000 kg", "gvm: 2500 kg")
+                        + "fitments:\n  - {name: \"<b>_Box_</b> | [x](y)\", kind: other, mass: 1 kg,"
+                        + " at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n");
+        Ran ran = Ran.of("letters", sheet.toString(), "--to", "engineer", "--format", "markdown");
+        assertEquals(1, ran.code(), ran.err());
+        assertTrue(ran.out().startsWith("## To the certifying engineer\n\n"), ran.out());
+        assertTrue(ran.out().contains("The plan: \\<b>\\_Box\\_\\</b> \\| \\[x](y)."), ran.out());
+        assertTrue(ran.out().contains("\n1. "), ran.out());
+    }
+
+    /** A name that turns the line round, and one longer than the page is wide, in every shape. */
+    @Test
+    void hostileNamesStayWithinTheirLetter() throws Exception {
+        String name = "\u202Egnirts " + "x".repeat(200) + " <script>alert(1)</script> \u4F60";
+        Path sheet = Files.writeString(
+                folder.resolve("sheet.yaml"),
+                Files.readString(PLAIN).replace("gvm: 3000 kg", "gvm: 2500 kg")
+                        + "quote: \"" + name + "\"\nfitments:\n  - {name: \"" + name
+                        + "\", kind: tow-bar, suits: ask, mass: 1 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n");
+        Ran text = Ran.of("letters", sheet.toString()).printed(1);
+        assertFalse(text.out().contains("\u202E"));
+        assertTrue(headings(text.out()).size() > 2, text.out());
+        Path pdf = folder.resolve("letters.pdf");
+        Ran printed = Ran.of("letters", sheet.toString(), "--pdf", pdf.toString());
+        assertEquals(1, printed.code(), printed.err());
+        assertTrue(printed.err().contains("The PDF has no letters for \u4F60"), printed.err());
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            String words = new PDFTextStripper().getText(document);
+            assertTrue(words.contains("<script>alert(1)</script>"), words);
+        }
+    }
+
+    @Test
+    void aPdfHasEachLetterOnItsOwnPage() throws IOException {
+        Path pdf = folder.resolve("letters.pdf");
+        Ran ran = Ran.of("letters", TOURING, "--pdf", pdf.toString(), "--paper", "letter");
+        assertEquals(1, ran.code(), ran.err());
+        List<String> headings = headings(Ran.of("letters", TOURING).out());
+        assertEquals(
+                headings.size() + " letters printed to " + pdf + ".", ran.out().strip());
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            int found = 0;
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String text = stripper.getText(document);
+                List<String> begun = headings(text);
+                assertTrue(begun.size() <= 1, text);
+                assertEquals(headings.subList(found, found + begun.size()), begun);
+                found += begun.size();
+            }
+            assertEquals(headings.size(), found);
+        }
+        Ran.of("letters", TOURING, "--pdf", TOURING).refused(2, "is read by this command, and would be lost");
+        Ran.of("letters", TOURING, "--pdf", folder.resolve("none/letters.pdf").toString())
+                .refused(74, "there is no such folder");
+    }
+}

@@ -1,0 +1,269 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
+import fitworthy.advice.MissingFigure;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Ask;
+import fitworthy.book.Party;
+import fitworthy.document.Report.Block;
+import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Steps;
+import fitworthy.printout.words.Wording;
+import fitworthy.proof.Cases;
+import fitworthy.quantity.Missing;
+import fitworthy.source.FaultsException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Everything that is asked is asked of whom the card names, once, and stands in its letter. */
+class AskedTest {
+
+    private static List<Cases.Case> cases;
+
+    private static Advice advice(String changes) throws FaultsException {
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
+    }
+
+    private static Asked to(String whom, List<Asked> asked) {
+        return asked.stream()
+                .filter(one -> one.whom().words().equals(whom))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(whom + " is not among "
+                        + asked.stream().map(one -> one.whom().words()).toList()));
+    }
+
+    static Stream<String> topics() throws FaultsException {
+        return Books.shipped().topics().stream();
+    }
+
+    private static synchronized List<Cases.Case> cases() throws FaultsException {
+        if (cases == null) {
+            cases = Cases.read(Books.RULES, Books.shipped());
+        }
+        return cases;
+    }
+
+    @ParameterizedTest
+    @MethodSource("topics")
+    void everyAskOfTheCasesStandsInItsLetter(String topic) throws FaultsException {
+        for (Cases.Case one : cases()) {
+            if (one.topic().equals(topic)) {
+                holds(Adviser.advise(Books.engine(), one.sheet()), one.toString());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"touring", "weekender", "overloaded"})
+    void everyAskOfTheScenariosStandsInItsLetter(String name) throws FaultsException {
+        holds(Adviser.advise(Books.engine(), Sheets.read(Sheets.scenario(name))), name);
+    }
+
+    private static void holds(Advice advice, String name) {
+        List<Asked> asked = Asked.of(advice);
+        assertEquals(
+                asked.size(), asked.stream().map(Asked::whom).distinct().count(), () -> name + ": one letter each");
+        List<Section> letters = Letters.of(advice).report("").sections();
+        assertEquals(asked.size(), letters.size(), name);
+        Set<List<Object>> wanted = new HashSet<>();
+        for (Group<Finding> finding : Arrangement.of(advice).standing()) {
+            for (Ask ask : finding.card().ask()) {
+                wanted.add(List.of(
+                        ask.party().value(),
+                        finding.id(),
+                        finding.worst().judged().subject(),
+                        ask));
+            }
+        }
+        Set<List<Object>> got = new HashSet<>();
+        int points = 0;
+        for (int i = 0; i < asked.size(); i++) {
+            Asked one = asked.get(i);
+            List<String> items = items(letters.get(i));
+            for (Asked.Point point : one.points()) {
+                Finding worst = point.finding().worst();
+                got.add(List.of(
+                        one.whom().party(), point.finding().id(), worst.judged().subject(), point.ask()));
+                points++;
+                String title = Wording.fill(point.finding().card().title(), worst);
+                String said = point.ask().what().isEmpty()
+                        ? Wording.remedy(worst)
+                        : Wording.fill(point.ask().what(), worst);
+                assertTrue(
+                        items.stream().anyMatch(item -> item.contains(title) && item.contains(said)),
+                        () -> name + ", " + one.whom().words() + ": " + title + " / " + said + " in " + items);
+                if (!point.ask().of().isEmpty() && one.whom().party() == Party.PART_MAKER) {
+                    assertFalse(one.whom().of().isEmpty(), name);
+                }
+            }
+            for (String thing : one.bring()) {
+                assertTrue(
+                        one.points().stream().anyMatch(point -> Wording.part(
+                                        point.ask().bring(), point.finding().worst())
+                                .contains(thing)),
+                        name + ": " + thing);
+            }
+        }
+        assertEquals(wanted, got, name);
+        assertEquals(wanted.size(), points, () -> name + ": each once");
+        List<Missing> missing = new ArrayList<>();
+        asked.forEach(one -> one.missing().forEach(lacking -> missing.add(lacking.missing())));
+        assertEquals(
+                Arrangement.of(advice).figuresToBring().stream()
+                        .map(MissingFigure::fields)
+                        .mapToInt(List::size)
+                        .sum(),
+                missing.size(),
+                name);
+    }
+
+    private static List<String> items(Section letter) {
+        return letter.blocks().stream()
+                .filter(Steps.class::isInstance)
+                .flatMap(block -> ((Steps) block).texts().stream())
+                .toList();
+    }
+
+    @Test
+    void findingsGoToWhoActsInTheirOrder() throws FaultsException {
+        Advice advice = Adviser.advise(Books.engine(), Sheets.read(Sheets.scenario("touring")));
+        List<Told> told = Arrangement.of(advice).told();
+        SortedMap<Party, List<Told>> byActor = Asked.byActor(told);
+        assertEquals(told.size(), byActor.values().stream().mapToInt(List::size).sum());
+        byActor.forEach((party, some) -> {
+            some.forEach(one ->
+                    assertEquals(party, one.head().card().ask().get(0).party().value()));
+            assertEquals(told.stream().filter(some::contains).toList(), some);
+        });
+    }
+
+    @Test
+    void aMakerIsAskedOfOnePart() throws FaultsException {
+        String spring = "  - {name: %s, kind: springs, mass: 0 kg, end: %s, suits: ask}\n";
+        List<Asked> asked = Asked.of(advice("fitments:\n" + spring.formatted("Hard springs", "front")
+                + spring.formatted("Soft springs", "rear")
+                + "  - {name: Tow bar v1.2, kind: tow-bar, mass: 0 kg, suits: ask}\n"));
+        for (String name : List.of("Hard springs", "Soft springs")) {
+            Asked one = to("the maker of " + name, asked);
+            assertEquals(
+                    Set.of(name),
+                    Set.copyOf(one.missing().stream().map(Asked.Lacking::of).toList()));
+            assertTrue(one.missing().stream()
+                    .map(Asked.Lacking::what)
+                    .toList()
+                    .contains(name + ": whether its maker states in writing that it suits this vehicle"));
+        }
+        assertEquals(
+                "Tow bar v1.2",
+                to("the maker of Tow bar v1.2", asked).missing().get(0).of());
+    }
+
+    @Test
+    void whatSomebodyStandsForIsAskedNoMore() throws FaultsException {
+        String heavy = "vehicle: {ratings: {gvm: 2500 kg}}\n";
+        assertTrue(asks(advice(heavy), "mass.gvm-over"));
+        assertFalse(asks(
+                advice(heavy + "waivers: [{rule: mass.gvm-over, subject: vehicle, in: everything aboard,"
+                        + " reason: for a trial, by: workshop manager, until: 2099-12-31}]\n"),
+                "mass.gvm-over"));
+    }
+
+    private static boolean asks(Advice advice, String rule) {
+        return Asked.of(advice).stream()
+                .flatMap(one -> one.points().stream())
+                .anyMatch(point -> point.finding().id().equals(rule));
+    }
+
+    @Test
+    void anOpenChoiceIsAskedOfTheCustomer() throws FaultsException {
+        Advice advice = advice(
+                """
+                fitments:
+                  - {name: Steel tray, kind: other, mass: 20 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Alloy tray, kind: other, mass: 10 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                options:
+                  - name: Tray
+                    take: alloy
+                    choices: [{name: steel, parts: [Steel tray]}, {name: alloy, parts: [Alloy tray]}]
+                """);
+        List<Section> letters = Letters.of(advice).report("customer").sections();
+        assertEquals(1, letters.size());
+        assertTrue(
+                items(letters.get(0)).contains("Tray: which of these you choose: steel, alloy. The plan has alloy."));
+    }
+
+    @Test
+    void aPlainSheetAsksNobody() throws FaultsException {
+        assertEquals(List.of(), Asked.of(advice("title: Plain")));
+    }
+
+    /** Whose vehicle it is, what is planned and what the axles carry goes to those whom it concerns. */
+    @Test
+    void nobodyIsToldWhatDoesNotConcernHim() throws FaultsException {
+        Advice advice = Adviser.advise(Books.engine(), Sheets.read(Sheets.scenario("touring")));
+        Map<String, List<Boolean>> told = Map.of(
+                "insurer", List.of(true, true, true, false),
+                "engineer", List.of(true, true, true, true),
+                "auto-electrician", List.of(false, false, false, false),
+                "vehicle-maker", List.of(false, true, false, false),
+                "customer", List.of(true, false, false, false));
+        told.forEach((to, what) -> {
+            String letter = text(Letters.of(advice).report(to).sections().get(0).blocks());
+            assertEquals(
+                    what,
+                    List.of(
+                            letter.contains("Varga"),
+                            letter.contains("The plan: "),
+                            letter.contains("GVM 3900 kg"),
+                            letter.contains("limit 1740 kg")),
+                    to);
+        });
+    }
+
+    @Test
+    void aGuessIsCalledOne() throws FaultsException {
+        String over =
+                "vehicle: {ratings: {gvm: 2500 kg}}\ncargo: [{name: Box, mass: %s 20 kg, at: {x: 2700 mm, y: 0 mm,"
+                        + " z: 900 mm}}]\n";
+        String guessed = text(Letters.of(advice(over.formatted("about")))
+                .report("engineer")
+                .sections()
+                .get(0)
+                .blocks());
+        assertTrue(guessed.contains(", and in part from guesses."), guessed);
+        assertTrue(guessed.contains("Where it is registered, or will be: Australia."), guessed);
+        assertFalse(text(Letters.of(advice(over.formatted("")))
+                        .report("engineer")
+                        .sections()
+                        .get(0)
+                        .blocks())
+                .contains("guesses"));
+    }
+
+    private static String text(List<Block> blocks) {
+        StringBuilder text = new StringBuilder();
+        blocks.forEach(block -> text.append(block instanceof Paragraph paragraph ? paragraph.text() : block.toString())
+                .append('\n'));
+        return text.toString();
+    }
+}
