@@ -31,9 +31,7 @@ final class WeighbridgeMeasures implements Topic {
             .byLoading();
 
     private static final MeasureKind RESIDUAL_WAY = MeasureKind.word(
-                    "mass.residual-way",
-                    "whether the weighbridge shows more or less than the summed parts",
-                    Way.class)
+                    "mass.residual-way", "whether the weighbridge shows more or less than the summed parts", Way.class)
             .byLoading();
     private static final MeasureKind UNEXPLAINED = number(
                     "mass.unexplained", "kg", 0, "weight found at the weighbridge beyond the summed parts")
@@ -53,10 +51,7 @@ final class WeighbridgeMeasures implements Topic {
                     "whether guesses could explain half a kilogram or more of such a difference")
             .byLoading();
     private static final MeasureKind GUESSED_SPREAD = number(
-                    "mass.guessed-spread",
-                    "kg",
-                    0,
-                    "part of the difference that the guesses could explain")
+                    "mass.guessed-spread", "kg", 0, "part of the difference that the guesses could explain")
             .byLoading();
 
     @Override

@@ -38,8 +38,8 @@ final class MirrorBuildMeasures implements Topic {
     private static final MeasureKind CAMERAS = yesNo("mirrors.cameras", "whether the planned mirrors keep the cameras");
     private static final MeasureKind BLIND_SPOT =
             yesNo("mirrors.blind-spot", "whether the planned mirrors keep the blind-spot lamps");
-    private static final MeasureKind CAMERA_APPROVED = yesNo(
-            "mirrors.camera-approved", "whether the camera is approved to replace a mirror");
+    private static final MeasureKind CAMERA_APPROVED =
+            yesNo("mirrors.camera-approved", "whether the camera is approved to replace a mirror");
 
     @Override
     public List<MeasureKind> kinds() {

@@ -42,10 +42,9 @@ public final class MirrorViewMeasures implements Topic {
                     "outer edge of the glass from the centre line",
                     "what it takes to see past the tray or canopy")
             .byLoading();
-    public static final MeasureKind FAR_FIELD = number("mirrors.far-field", "m", 2, "width of road seen far behind")
-            .byLoading();
-    public static final MeasureKind NEAR_FIELD = number(
-                    "mirrors.near-field", "m", 2, "width of road seen close behind")
+    public static final MeasureKind FAR_FIELD =
+            number("mirrors.far-field", "m", 2, "width of road seen far behind").byLoading();
+    public static final MeasureKind NEAR_FIELD = number("mirrors.near-field", "m", 2, "width of road seen close behind")
             .byLoading();
     private static final MeasureKind REACH_NEEDED = number(
                     "mirrors.reach-needed",

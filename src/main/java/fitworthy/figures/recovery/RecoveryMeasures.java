@@ -38,10 +38,7 @@ public final class RecoveryMeasures implements Topic {
     private static final MeasureKind POINT_LIMIT =
             rated("recovery.point-limit", "kg", 0, "working load limit of the point", "what it may have to hold");
     private static final MeasureKind PULL = number(
-                    "recovery.winch-pull",
-                    "",
-                    2,
-                    "rated pull, rigged as planned, over the vehicle's mass")
+                    "recovery.winch-pull", "", 2, "rated pull, rigged as planned, over the vehicle's mass")
             .byLoading();
     private static final MeasureKind WINCH_NEEDED = number(
                     "recovery.winch-needed", "kg", 0, "rated pull that is enough for the vehicle")
@@ -60,10 +57,7 @@ public final class RecoveryMeasures implements Topic {
     private static final MeasureKind CURRENT =
             rated("recovery.winch-current", "A", 0, "current at the rated pull", "what the feed may give");
     private static final MeasureKind RUN = number(
-            "recovery.winch-run",
-            "min",
-            1,
-            "time at the rated load, all else off, until the battery is half empty");
+            "recovery.winch-run", "min", 1, "time at the rated load, all else off, until the battery is half empty");
     private static final MeasureKind STRAP =
             number("recovery.strap", "", 2, "breaking strength of the strap over the GVM");
     private static final MeasureKind STRAP_NEEDED =

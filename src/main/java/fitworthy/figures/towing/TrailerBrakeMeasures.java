@@ -28,11 +28,8 @@ final class TrailerBrakeMeasures implements Topic {
             "kg",
             0,
             "greatest axle load of a trailer with over-run brakes or some wheels unbraked");
-    private static final MeasureKind NO_BREAKAWAY = number(
-            "towing.no-breakaway",
-            "kg",
-            0,
-            "greatest axle load of a trailer without a breakaway brake");
+    private static final MeasureKind NO_BREAKAWAY =
+            number("towing.no-breakaway", "kg", 0, "greatest axle load of a trailer without a breakaway brake");
     private static final MeasureKind BREAKAWAY_HOLD =
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =
