@@ -20,6 +20,8 @@ final class FrontPages {
     private static final int LEAST = 4;
     /** What is lost of a page where a row or a block goes over to the next, in points. */
     private static final double LOST = 8;
+    /** What of a page is too little for a heading to begin on it; pdf.css has it too. */
+    private static final double TOO_LITTLE = 171;
     /** How much of a page is filled where nothing more is begun on it. */
     private static final double FULL = 2 / 3.0;
 
@@ -47,6 +49,7 @@ final class FrontPages {
         List<Block> first = chosen.blocks;
         int told = chosen.told;
         double used = head + Depth.of(AnswerPage.HEADING, first);
+        used = page - used < TOO_LITTLE ? page : used;
         List<Block> second = new ArrayList<>(others.blocks(
                 heads.subList(told, heads.size()), 2 * page - LOST - used - Depth.of(OthersPage.HEADING, List.of())));
         used += Depth.of(OthersPage.HEADING, second)
