@@ -74,15 +74,23 @@ public final class ReportWriter {
             sections.addAll(front.sections());
             if (readers == Readers.CUSTOMER) {
                 add("room", "Room left", front.room());
-                add("pictures", "Pictures", front.otherPictures(), front.isFull());
-            } else {
+            }
+            // Pictures first where they begin a page anyway, else last, so that no page is left half empty for one.
+            if (front.isFull()) {
+                add(
+                        "pictures",
+                        readers == Readers.CUSTOMER ? "Pictures" : "Annex: pictures",
+                        front.otherPictures(),
+                        true);
+            }
+            if (readers != Readers.CUSTOMER) {
                 annex(front);
             }
             if (readers == Readers.WORKSHOP) {
                 workshop();
             }
             add("about", ABOUT, AnnexPages.about(advice, imprint));
-            if (readers != Readers.CUSTOMER && !front.isFull()) {
+            if (!front.isFull()) {
                 add("pictures", "Pictures", front.otherPictures());
             }
         }
@@ -96,11 +104,7 @@ public final class ReportWriter {
                 sections);
     }
 
-    /** The pictures stand first where they begin a page anyway, else last, so that no page is left half empty for one. */
     private void annex(FrontPages front) {
-        if (front.isFull()) {
-            add("pictures", "Annex: pictures", front.otherPictures(), true);
-        }
         add("findings", "Annex: the findings in full", AnnexPages.findings(advice, findings));
         add("open", "Not checked", CheckTables.notAssessed(arrangement));
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
