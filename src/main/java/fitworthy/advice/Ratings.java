@@ -31,7 +31,8 @@ public record Ratings(List<Assessed> assessed, long open) {
         Map<Check, Assessed> least = new LinkedHashMap<>();
         Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
-                .filter(outcome -> isRating(advice, outcome) && outcome.comparison().isPresent())
+                .filter(outcome ->
+                        isRating(advice, outcome) && outcome.comparison().isPresent())
                 .sorted(Comparator.comparingDouble(Ratings::margin))
                 .forEach(outcome -> least.putIfAbsent(outcome.check(), outcome));
         long open = advice.notAssessed().stream()
@@ -67,8 +68,7 @@ public record Ratings(List<Assessed> assessed, long open) {
     private static boolean isRating(Advice advice, Outcome outcome) {
         String id = outcome.judged().id();
         SetSeverity set = advice.book().house().severities().get(id);
-        Severity severity =
-                set == null ? outcome.judged().card().severity().value() : set.recorded();
+        Severity severity = set == null ? outcome.judged().card().severity().value() : set.recorded();
         return severity == Severity.STOP
                 && outcome.judged().card().againstLimit()
                 && TOPICS.contains(Book.topic(id))

@@ -41,9 +41,8 @@ import picocli.CommandLine.Option;
         name = "sheet",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description =
-                "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask'"
-                        + " for what is not known. Asks for one after the other where nothing is named.",
+        description = "Begins a build sheet from a vehicle and a list of parts in a shop's own words, with 'ask'"
+                + " for what is not known. Asks for one after the other where nothing is named.",
         footer = {
             "",
             "Example:",

@@ -14,8 +14,9 @@ import picocli.CommandLine.Option;
         name = "prove",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Proves the rule book: that it can be used, and that every case comes out as it says. Cases have to stand"
-                + " on both sides of every limit. Reminds of what is past its review date.",
+        description =
+                "Proves the rule book: that it can be used, and that every case comes out as it says. Cases have to stand"
+                        + " on both sides of every limit. Reminds of what is past its review date.",
         footer = {"", "Example:", "  fitworthy prove --rules rules"})
 final class Prove implements Callable<Integer> {
 

@@ -20,9 +20,10 @@ import picocli.CommandLine.Parameters;
         name = "changes",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Tells what differs between two folders of rules, in words fit for a change log. Values stand with"
-                + " region, day, old and new figure; rules, cards, sources and regions follow. Comments and lines that"
-                + " only moved are left out.",
+        description =
+                "Tells what differs between two folders of rules, in words fit for a change log. Values stand with"
+                        + " region, day, old and new figure; rules, cards, sources and regions follow. Comments and lines that"
+                        + " only moved are left out.",
         footer = {
             "",
             "Example:",

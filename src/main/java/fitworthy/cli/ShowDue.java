@@ -18,8 +18,9 @@ import picocli.CommandLine.Option;
         name = "due",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Tells which values and sources of the rule book are to be looked at again. They are overdue, or due"
-                + " soon, or have no day since nothing says when they were last checked.",
+        description =
+                "Tells which values and sources of the rule book are to be looked at again. They are overdue, or due"
+                        + " soon, or have no day since nothing says when they were last checked.",
         footer = {
             "",
             "Example:",

@@ -22,9 +22,10 @@ import picocli.CommandLine.Parameters;
         name = "handbook",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Writes the rule book out for reading, or prints the page of one rule. A page has what the rule says"
-                + " and why, its practice values with how each is known, and its cases. It also shows what is fine"
-                + " although it looks alike.",
+        description =
+                "Writes the rule book out for reading, or prints the page of one rule. A page has what the rule says"
+                        + " and why, its practice values with how each is known, and its cases. It also shows what is fine"
+                        + " although it looks alike.",
         footer = {
             "",
             "Examples:",

@@ -42,7 +42,8 @@ final class BuyBrief {
             line(
                     page,
                     "Cost",
-                    CostTable.sums(costs.total()) + (unpriced == 0 ? "" : "; " + unpriced + " without a price")
+                    CostTable.sums(costs.total())
+                            + (unpriced == 0 ? "" : "; " + unpriced + " without a price")
                             + (costs.worked() ? "; workshop time not counted" : ""));
         }
         page.blank();

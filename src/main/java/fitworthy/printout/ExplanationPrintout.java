@@ -134,9 +134,7 @@ public final class ExplanationPrintout {
                         .collect(Collectors.toCollection(LinkedHashSet::new))
                 : found;
         String subject = subjects.isEmpty() || subjects.size() > NAMED ? "a part" : String.join(" or ", subjects);
-        return PLACEHOLDER
-                .matcher(text.replace("{subject}", subject))
-                .replaceAll("so much");
+        return PLACEHOLDER.matcher(text.replace("{subject}", subject)).replaceAll("so much");
     }
 
     /** The load case where any fact looked at depends on it, else nothing. */

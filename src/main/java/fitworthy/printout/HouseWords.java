@@ -35,7 +35,8 @@ final class HouseWords {
 
     /** The heading of what is looser or milder than the book, which the shop answers for. */
     static String looserHeading(Advice advice) {
-        return "LOOSER THAN THE BOOK, as decided by " + advice.book().house().page().shop();
+        return "LOOSER THAN THE BOOK, as decided by "
+                + advice.book().house().page().shop();
     }
 
     /** The heading of the rest of what is set. */

@@ -18,7 +18,6 @@ import fitworthy.advice.Waiving;
 import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.House;
-import fitworthy.book.Practice;
 import fitworthy.book.Severity;
 import fitworthy.document.Json;
 import fitworthy.figures.measure.Measure;

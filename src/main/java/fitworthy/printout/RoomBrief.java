@@ -28,8 +28,8 @@ final class RoomBrief {
         rows.add(List.of("ROOM LEFT", "heaviest trailer", "people and cargo", "range"));
         room.loadings().forEach(loading -> rows.add(row(loading)));
         int[] widths = new int[rows.get(0).size()];
-        rows.forEach(row ->
-                Arrays.setAll(widths, i -> Math.max(widths[i], row.get(i).length() + GAP)));
+        rows.forEach(
+                row -> Arrays.setAll(widths, i -> Math.max(widths[i], row.get(i).length() + GAP)));
         if (Arrays.stream(widths).sum() - GAP > Page.COLUMNS) {
             RoomTable.of(advice).print(page);
             return;
@@ -76,7 +76,9 @@ final class RoomBrief {
         return answer.most().isOver()
                 ? "none" + by
                 : answer.figured().measure().isKnown()
-                        ? RoomTable.about(answer.figured()) + Wording.value(answer.figured().measure()) + by
+                        ? RoomTable.about(answer.figured())
+                                + Wording.value(answer.figured().measure())
+                                + by
                         : "not known";
     }
 

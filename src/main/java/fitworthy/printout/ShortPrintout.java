@@ -95,7 +95,8 @@ public final class ShortPrintout {
                 joined(
                         advice.book().regions().get(advice.sheet().region()).name(),
                         advice.sheet().asOf().toString(),
-                        advice.book().cover().name() + " " + advice.book().cover().edition(),
+                        advice.book().cover().name() + " "
+                                + advice.book().cover().edition(),
                         "content " + advice.book().hash()));
         if (!HouseWords.house(advice).isEmpty()) {
             page.wrapped(0, "House: " + HouseWords.house(advice));
@@ -117,7 +118,8 @@ public final class ShortPrintout {
 
     private void findings(Arrangement arrangement, Severity severity, List<Told> all) {
         page.line(painter.painted(
-                severity, all.size() + " " + SeverityWords.behind(all.size(), severity).toUpperCase(Locale.ROOT)));
+                severity,
+                all.size() + " " + SeverityWords.behind(all.size(), severity).toUpperCase(Locale.ROOT)));
         all.forEach(told -> finding(arrangement, told));
     }
 
@@ -137,7 +139,8 @@ public final class ShortPrintout {
         GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
         responsible(group, INDENT);
         alike.forEach(part -> responsible(part, INDENT));
-        HouseWords.severity(arrangement.advice(), group.id()).ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
+        HouseWords.severity(arrangement.advice(), group.id())
+                .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
         under(
                 arrangement,
                 told.parts().stream().filter(part -> !alike.contains(part)).toList());
@@ -162,7 +165,8 @@ public final class ShortPrintout {
     private static String whatToDo(Group<Finding> group) {
         Finding worst = group.worst();
         String figures = worst.comparison()
-                .map(comparison -> Wording.brief(worst.judged(), comparison) + loading(group)
+                .map(comparison -> Wording.brief(worst.judged(), comparison)
+                        + loading(group)
                         + (comparison.uncertain() ? "; too close to call. " : ". "))
                 .orElse("");
         return Words.capital(figures + Wording.order(worst));
@@ -186,8 +190,7 @@ public final class ShortPrintout {
                 byRule.computeIfAbsent(part.id(), none -> new ArrayList<>()).add(part));
         byRule.forEach((id, same) -> {
             page.hanging(
-                    PART,
-                    headline(arrangement, same.get(0)) + also(same.subList(1, same.size())) + " [" + id + "]");
+                    PART, headline(arrangement, same.get(0)) + also(same.subList(1, same.size())) + " [" + id + "]");
             same.forEach(part -> responsible(part, PART.length()));
         });
     }
@@ -222,7 +225,9 @@ public final class ShortPrintout {
         String path = field.path();
         String owner = path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : path;
         int list = owner.indexOf('.');
-        return list > 0 && LISTS.contains(owner.substring(0, list)) ? owner.substring(list + 1) : owner.replace('.', ' ');
+        return list > 0 && LISTS.contains(owner.substring(0, list))
+                ? owner.substring(list + 1)
+                : owner.replace('.', ' ');
     }
 
     /** How many answers each party has, and how many the rule book does not have. */
@@ -251,7 +256,8 @@ public final class ShortPrintout {
                 "Left out here: why, whom to ask, limits and sources (--full, or 'fitworthy explain SHEET ID')"
                         + (counts.met() == 0
                                 ? ""
-                                : "; " + counts.met() + (counts.met() == 1 ? " check" : " checks") + " in order (--all)")
+                                : "; " + counts.met() + (counts.met() == 1 ? " check" : " checks")
+                                        + " in order (--all)")
                         + ".");
     }
 }

@@ -212,7 +212,8 @@ public final class TextPrintout {
         if (figures.isEmpty() && gaps.isEmpty()) {
             return;
         }
-        page.wrapped(0, "NOT CHECKED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : ". Find out:"));
+        page.wrapped(
+                0, "NOT CHECKED: " + Verdict.open(arrangement.counts()) + (figures.isEmpty() ? "." : ". Find out:"));
         figures.forEach(figure -> missing(
                 figure,
                 (figure.missing().asked() ? " (already asked)" : "") + ". Find it: "

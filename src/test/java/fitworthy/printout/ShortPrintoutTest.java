@@ -75,11 +75,13 @@ class ShortPrintoutTest {
                     .map(group -> "[" + group.id() + "]")
                     .distinct()
                     .forEach(id -> wanted.merge(id, 1, Integer::sum)));
-            wanted.forEach((id, times) -> assertEquals(times, text.split(Pattern.quote(id), -1).length - 1, () -> id + " in " + text));
+            wanted.forEach((id, times) ->
+                    assertEquals(times, text.split(Pattern.quote(id), -1).length - 1, () -> id + " in " + text));
             for (Finding finding : advice.findings()) {
                 assertTrue(
                         text.contains(finding.judged().subject())
-                                || text.contains(Wording.fill(finding.judged().card().title(), finding)),
+                                || text.contains(
+                                        Wording.fill(finding.judged().card().title(), finding)),
                         () -> finding.key() + " in " + text);
                 found++;
             }
@@ -92,8 +94,7 @@ class ShortPrintoutTest {
     @ValueSource(strings = {"touring", "overloaded"})
     void fiveQuestionsAreAnsweredOnTheFirstScreen(String scenario) throws FaultsException {
         Advice advice = Printed.scenario(scenario).advice();
-        String screen =
-                flowing(printed(advice).stream().limit(FIRST_SCREEN).toList());
+        String screen = flowing(printed(advice).stream().limit(FIRST_SCREEN).toList());
         Finding first = Arrangement.of(advice).told().get(0).head().worst();
         Stream.of(
                         Verdict.loaded(advice),

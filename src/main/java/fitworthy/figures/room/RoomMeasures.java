@@ -157,7 +157,8 @@ public final class RoomMeasures implements Topic {
                 : most.steps().stream()
                         .skip(1)
                         .map(step -> ", then " + step.limit().words() + " at "
-                                + Math.round(Math.floor(Figure.rounded(step.most().value()))))
+                                + Math.round(
+                                        Math.floor(Figure.rounded(step.most().value()))))
                         .collect(Collectors.joining());
     }
 }

@@ -95,8 +95,7 @@ public final class Wording {
         // Where none is allowed all of it is too much.
         return noneAllowed(judged, comparison)
                 ? against
-                : against + ": " + margin(judged, comparison)
-                        + (comparison.uncertain() ? "; too close to call" : "");
+                : against + ": " + margin(judged, comparison) + (comparison.uncertain() ? "; too close to call" : "");
     }
 
     /** The same in short: the value, and by how much it passes or keeps the limit. */
@@ -167,9 +166,7 @@ public final class Wording {
 
     /** What lies between two values of a measure, with its unit; between two shares it is so many points. */
     public static String difference(double value, MeasureKind kind) {
-        return kind.unit().equals(SHARE)
-                ? number(value, SHARE, kind.decimals()) + " points"
-                : quantity(value, kind);
+        return kind.unit().equals(SHARE) ? number(value, SHARE, kind.decimals()) + " points" : quantity(value, kind);
     }
 
     /** A margin without words: negative where the limit is passed, and then rounded as one that a remedy asks for. */
