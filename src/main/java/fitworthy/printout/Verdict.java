@@ -70,7 +70,10 @@ final class Verdict {
         if (!passed.isEmpty()) {
             return "Loaded as planned it is over its ratings: " + over(advice, passed) + ".";
         }
-        if (ratings.open() > 0 || ratings.assessed().isEmpty()) {
+        if (ratings.open() == 0 && ratings.assessed().isEmpty()) {
+            return "No rating was checked, so it is not known whether it is within its ratings loaded as planned.";
+        }
+        if (ratings.open() > 0) {
             return "Not known whether it is within its ratings loaded as planned: " + ratings.open() + " of "
                     + (ratings.open() + ratings.assessed().size()) + " not checked, information missing.";
         }

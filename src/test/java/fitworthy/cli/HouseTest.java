@@ -79,7 +79,10 @@ class HouseTest {
         says(run, "Severity: change, set by the shop in place of note.");
         says(run, "50 kg is spare; allow 51 kg, 2 % (house value) of the GVM.");
         says(run, "mass.gvm-reserve 2 % (any from 2026-01-01, set by the shop; " + REPLACED + ")");
-        assertEquals(0, run("check", "--full", sheet("2597 kg", ""), "--house", house).code(), "allowed by the house");
+        assertEquals(
+                0,
+                run("check", "--full", sheet("2597 kg", ""), "--house", house).code(),
+                "allowed by the house");
         says(run("check", "--full", sheet("2597 kg", "")), "NOTE Little of the GVM is left");
     }
 
@@ -122,7 +125,8 @@ class HouseTest {
         assertEquals("common-practice", value.at("/house/in-place-of/basis").asText());
         assertEquals(3, json.at("/house/without-effect").size());
         JsonNode plain = new ObjectMapper()
-                .readTree(run("check", "--full", sheet("2570 kg", ""), "--format", "json").out());
+                .readTree(run("check", "--full", sheet("2570 kg", ""), "--format", "json")
+                        .out());
         assertFalse(plain.has("house"));
     }
 
@@ -180,7 +184,9 @@ class HouseTest {
         String sheet = sheet("2500 kg", String.format(WAIVER, "2026-12-31"));
         Ran run = run("check", "--full", sheet);
         assertEquals(0, run.code(), run.out());
-        says(run, "No fault found except what is waived. Not counted: 1 stop waived by workshop manager until 2026-12-31.");
+        says(
+                run,
+                "No fault found except what is waived. Not counted: 1 stop waived by workshop manager until 2026-12-31.");
         says(run, "STOP Waived: Loaded mass is above the GVM mass.gvm-over");
         says(run, "Waived in everything aboard by workshop manager until 2026-12-31: It is weighed again");
         JsonNode json = new ObjectMapper()
@@ -207,9 +213,13 @@ class HouseTest {
                 expired,
                 "WAIVERS THAT DO NOT COUNT: - mass.gvm-over [vehicle], everything aboard, waived by workshop "
                         + "manager until 2026-11-24: It is weighed again - its last day is past");
-        says(run("check", "--full", sheet("3000 kg", String.format(WAIVER, "2026-12-31"))), "- there is no such finding");
+        says(
+                run("check", "--full", sheet("3000 kg", String.format(WAIVER, "2026-12-31"))),
+                "- there is no such finding");
         Ran wide = run(
-                "check", "--full", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("subject: vehicle, ", "")));
+                "check",
+                "--full",
+                sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("subject: vehicle, ", "")));
         assertEquals(1, wide.code());
         says(wide, "- a stop is waived only with its subject and load case named ('subject:' and 'in:')");
     }
@@ -217,7 +227,9 @@ class HouseTest {
     @Test
     void aWaiverOfAnUnknownRuleIsAFaultOfTheSheetAndIsLedToNoOther() throws IOException {
         Ran run = run(
-                "check", "--full", sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
+                "check",
+                "--full",
+                sheet("2500 kg", String.format(WAIVER, "2026-12-31").replace("gvm-over", "gvm-ovr")));
         assertEquals(2, run.code());
         assertTrue(
                 run.err().contains("waivers.1.rule: the rule book has no rule 'mass.gvm-ovr'\n")

@@ -389,10 +389,7 @@ class MendCompareExplainTest {
     @Test
     void explainSaysWhyARuleFiredAndWhyNot() throws IOException {
         Ran.of("explain", heavy(), "mass.gvm-over").printed(0).says(": found").says("true headroom < 0");
-        Ran.of("explain", PLAIN, "mass.gvm-over")
-                .printed(0)
-                .says(": in order")
-                .says("FALSE headroom < 0");
+        Ran.of("explain", PLAIN, "mass.gvm-over").printed(0).says(": in order").says("FALSE headroom < 0");
         Ran.of("explain", PLAIN, "towing.trailer-over").printed(0).says("This does not apply to the sheet");
     }
 

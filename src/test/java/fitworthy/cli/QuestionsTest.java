@@ -70,7 +70,7 @@ class QuestionsTest {
                 .says("Decides 1 change: whether \"Rating kit is not approved")
                 .says("Decides 4 to confirm; first whether")
                 .says("Find it: the kit's approval papers. Ask: the maker or supplier of the part.")
-                .says("nobody has to bring them: 3 values (--all lists them).");
+                .says("nobody has to find them out: 3 values (--all lists them).");
     }
 
     @Test
@@ -160,7 +160,7 @@ class QuestionsTest {
     @Test
     void checkListsTheSameFirst() throws IOException {
         String text = Ran.of("check", sheet.toString()).out();
-        assertTrue(text.indexOf("Rating kit.approval") < text.indexOf("fitments: suits"), text);
+        assertTrue(text.indexOf("Rating kit: its approval") < text.indexOf("Rating kit, Front springs"), text);
         JsonNode json = new ObjectMapper()
                 .readTree(Ran.of("check", sheet.toString(), "--format", "json").out());
         assertEquals(

@@ -896,9 +896,9 @@ class SecondComputationTest {
 
     @Test
     void reachThatWouldPass() {
-        String far = String.format(Locale.ROOT, "has to stand %.0f mm from the centre line", neededReach(4, 20));
+        String far = String.format(Locale.ROOT, "reaches %.0f mm from the centre line", neededReach(4, 20));
         assertTrue(remedy(TOURING, "mirrors.field-narrow", LEFT, "towing").contains(far), far);
-        String near = String.format(Locale.ROOT, "has to stand %.0f mm from the centre line", neededReach(1, 4));
+        String near = String.format(Locale.ROOT, "reaches %.0f mm from the centre line", neededReach(1, 4));
         assertTrue(remedy(TOURING, "mirrors.near-narrow", LEFT, "towing").contains(near), near);
     }
 
@@ -1048,12 +1048,12 @@ class SecondComputationTest {
                         "Charger feed"),
                 says("an alternator of at least " + needed + " A", "electrical.alternator-over", "alternator", ON),
                 says(
-                        String.format(Locale.ROOT, "a winch rated for %.0f kg or more", pull),
+                        String.format(Locale.ROOT, "Fit one rated for %.0f kg or more", pull),
                         "recovery.winch-small",
                         "Winch",
                         ON),
                 says(
-                        String.format(Locale.ROOT, "Place it %.0f mm or more to the side of the driver's eye", aside),
+                        String.format(Locale.ROOT, "Move it %.0f mm or more to the passenger's side", aside),
                         "radio.in-sight",
                         "Tall aerial"),
                 says("Set out with " + litres + " L", "water.no-reserve", "drinking water", "towing"),

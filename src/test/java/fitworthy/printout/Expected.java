@@ -100,10 +100,10 @@ final class Expected {
                 .ifPresentOrElse(
                         compared -> {
                             Comparison printed = Wording.asPrinted(judged, compared);
-                            for (double each :
-                                    new double[] {printed.value(), printed.limit(), Math.abs(printed.margin())}) {
+                            for (double each : new double[] {printed.value(), printed.limit()}) {
                                 texts.add(Wording.quantity(each, Wording.kind(judged, compared)));
                             }
+                            texts.add(Wording.amount(judged, compared));
                         },
                         () -> texts.add(Wording.value(judged.measure())));
         for (Measure measure : finding.evidence()) {

@@ -38,7 +38,7 @@ final class SightRemedies {
                                 .ways(ways.get(0), sheet, finding, remedy);
             });
         }
-        table.rule("radio.in-sight", says("Place it ", " or more", (tree, sheet, finding, amount) -> {
+        table.rule("radio.in-sight", says("Move it ", " or more", (tree, sheet, finding, amount) -> {
             double eye = sheet.planned().vehicle().view().eye().y().value();
             return set(at("fitments.{subject}.at.y"))
                     .done(tree, sheet, finding, new Amount(eye + Math.signum(-eye) * amount.value(), amount.unit()));
