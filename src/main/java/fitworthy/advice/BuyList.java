@@ -235,7 +235,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     .forEach(name -> reasons.get(name).add(new Open(option)));
         }
 
-        /** Of all that comes before a part, what has a reason of its own to wait; by name, so that the order of the sheet makes no difference. */
+        /** Of all that comes before a part, what has a reason of its own to wait; by name, whatever the sheet's order. */
         private List<String> heldUpBy(String part) {
             Set<String> seen = new HashSet<>();
             Deque<String> next = new ArrayDeque<>(List.of(part));
