@@ -8,9 +8,11 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment.Removed;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Which planned parts bear a good share of what is too much for a limit of the vehicle. */
 final class Burden {
@@ -38,14 +41,14 @@ final class Burden {
         for (Finding outcome : finding.outcomes()) {
             Loading loading = loadings.get(outcome.judged().loadCase());
             double least = GOOD_SHARE * tooMuch(outcome.comparison().orElseThrow());
-            Measure measure = outcome.judged().measure();
+            Map<String, Double> shares = shares(loading, outcome.judged().measure());
             loading.plan().sheet().fitments().stream()
-                    .filter(part -> !part.isDone() && bears(part.name(), part.removes(), loading, measure) >= least)
+                    .filter(part -> !part.isDone() && bears(part.name(), part.removes(), shares) >= least)
                     .forEach(part -> parts.add(part.name()));
             loading.plan().sheet().tanks().stream()
                     .filter(tank -> Alterations.added(tank)
                             && !tank.isDone()
-                            && bears(tank.name(), tank.removes(), loading, measure) >= least)
+                            && bears(tank.name(), tank.removes(), shares) >= least)
                     .forEach(tank -> parts.add(tank.name()));
         }
         return parts;
@@ -56,19 +59,24 @@ final class Burden {
         return comparison.margin() < 0 ? -comparison.margin() : comparison.tolerance() - comparison.margin();
     }
 
-    /** What a part puts on a limit in kg, less what comes off for it. */
-    private static double bears(String part, Optional<Removed> removes, Loading loading, Measure measure) {
-        return loading.masses().stream()
-                .filter(mass -> switch (mass.sort()) {
-                    case FITMENT, TANK -> mass.name().equals(part);
-                    case LIQUID -> mass.name().equals(part + ", filled");
-                    case REMOVED ->
-                        removes.filter(gone -> gone.name().equals(mass.name())).isPresent();
-                    default -> false;
-                })
-                .map(mass -> on(mass, loading, measure))
-                .filter(Figure::known)
-                .mapToDouble(Figure::value)
+    /** What each mass of a loading puts on a limit, in kg, by its sort and name; what is not known puts nothing. */
+    private static Map<String, Double> shares(Loading loading, Measure measure) {
+        Map<String, Double> shares = new HashMap<>();
+        for (PointMass mass : loading.masses()) {
+            Figure share = on(mass, loading, measure);
+            shares.merge(mass.sort() + mass.name(), share.known() ? share.value() : 0, Double::sum);
+        }
+        return shares;
+    }
+
+    /** What a part puts on a limit in kg, a tank with what is in it, less what comes off for it. */
+    private static double bears(String part, Optional<Removed> removes, Map<String, Double> shares) {
+        return Stream.of(
+                        Sort.FITMENT + part,
+                        Sort.TANK + part,
+                        Sort.LIQUID + part + ", filled",
+                        Sort.REMOVED + removes.map(Removed::name).orElse(""))
+                .mapToDouble(mass -> shares.getOrDefault(mass, 0.0))
                 .sum();
     }
 

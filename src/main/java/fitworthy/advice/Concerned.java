@@ -5,10 +5,12 @@ import fitworthy.book.Buying;
 import fitworthy.book.Severity;
 import fitworthy.figures.paperwork.PaperworkMeasures;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.Alterations.Altering;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Choice;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.RecoveryDetails;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SuspensionDetails;
@@ -17,6 +19,7 @@ import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -36,7 +39,8 @@ final class Concerned {
     private record Named(String name, String list, String kind, Choice<VehicleEnd> end, boolean done) {}
 
     private final List<Named> all = new ArrayList<>();
-    private final List<Alterations.Altering> altering;
+    private final Map<String, List<Named>> byName;
+    private final Map<String, Set<Alteration>> altering;
 
     Concerned(Plan plan) {
         Sheet sheet = plan.sheet();
@@ -47,7 +51,9 @@ final class Concerned {
                 .filter(Alterations::added)
                 .forEach(tank ->
                         all.add(new Named(tank.name(), "tanks", Tables.TANK, Choice.missing(null), tank.isDone())));
-        altering = Alterations.altering(plan);
+        byName = all.stream().collect(Collectors.groupingBy(Named::name));
+        altering = Alterations.altering(plan).stream()
+                .collect(Collectors.toMap(Altering::name, Altering::makes, (one, other) -> one));
     }
 
     private static Choice<VehicleEnd> end(Fitment part) {
@@ -79,12 +85,15 @@ final class Concerned {
         Buying buying = judged.card().buying();
         String word = subject.split(",")[0].replace(' ', '-');
         List<Predicate<Named>> ways = List.of(
-                part -> part.name().equals(subject),
                 part -> subject.startsWith(part.list() + "." + part.name() + "."),
                 part -> buying.of().contains(part.kind()) && isAtEnd(part, subject),
                 part -> judged.measure().kind() == PaperworkMeasures.CERTIFICATE && makes(part, word),
                 part -> part.kind().equals(word),
                 part -> isNamed(part.name(), subject));
+        List<Named> named = byName.get(subject);
+        if (named != null) {
+            return named;
+        }
         return ways.stream()
                 .map(way -> all.stream().filter(way).toList())
                 .filter(parts -> !parts.isEmpty())
@@ -93,9 +102,7 @@ final class Concerned {
     }
 
     private boolean makes(Named part, String alteration) {
-        return altering.stream()
-                .filter(altered -> altered.name().equals(part.name()))
-                .flatMap(altered -> altered.makes().stream())
+        return altering.getOrDefault(part.name(), Set.of()).stream()
                 .anyMatch(made -> word(made).equals(alteration));
     }
 
@@ -107,9 +114,10 @@ final class Concerned {
     }
 
     private static boolean isNamed(String name, String subject) {
-        return Pattern.compile("(^|" + BETWEEN + ")" + Pattern.quote(name) + "($|" + BETWEEN + ")")
-                .matcher(subject)
-                .find();
+        return subject.contains(name)
+                && Pattern.compile("(^|" + BETWEEN + ")" + Pattern.quote(name) + "($|" + BETWEEN + ")")
+                        .matcher(subject)
+                        .find();
     }
 
     private static String word(Enum<?> constant) {

@@ -16,6 +16,7 @@ class CardWordsTest {
     private static final List<Ask> OFFICE = List.of(new Ask(Choice.of(Party.AUTHORITY), "", "", ""));
 
     private static Card card(String remedy, List<String> with, Card.Regional... own) {
+<<<<<<< HEAD
         return card(remedy, List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), with, own);
     }
 
@@ -24,6 +25,12 @@ class CardWordsTest {
     }
 
     private static Card card(String remedy, List<Ask> asks, List<String> with, Card.Regional... own) {
+=======
+        return card(remedy, with, new Buying(Choice.missing(null), List.of(), "", ""), own);
+    }
+
+    private static Card card(String remedy, List<String> with, Buying buying, Card.Regional... own) {
+>>>>>>> y-c
         return new Card(
                 "Too heavy",
                 Choice.of(Severity.STOP),
@@ -39,7 +46,7 @@ class CardWordsTest {
                 asks,
                 List.of(own),
                 List.of(),
-                new Buying(Choice.missing(null), List.of(), "", ""),
+                buying,
                 Choice.of(Basis.CALCULATION),
                 List.of(),
                 LocalDate.of(2026, 11, 27),
@@ -133,6 +140,32 @@ class CardWordsTest {
         assertEquals(
                 List.of("a.one remedy the placeholder {mass.loaded of limit} stands for nothing"),
                 faults(Map.of("a.one", card("Keep {mass.loaded of limit}.", List.of()))));
+    }
+
+    /** The card is a stop, which another choice settles where it does not say otherwise. */
+    @Test
+    void wordsForBuyingAreOfKindsOfPartsAndAreSaid() {
+        assertEquals(
+                List.of(), bought(new Buying(Choice.missing(null), List.of("springs", "tank"), "", "softer ones")));
+        assertEquals(
+                List.of(),
+                bought(new Buying(Choice.of(Buying.Settled.ANSWER), List.of(), "a letter from the maker", "")));
+        assertEquals(
+                List.of("a.one buying.of 'spring' is no kind of part (did you mean 'springs'?)"),
+                bought(new Buying(Choice.missing(null), List.of("spring"), "", "")));
+        assertEquals(
+                List.of("a.one buying.wait-for 'wait-for' is never said, as another-choice settles it"),
+                bought(new Buying(Choice.missing(null), List.of(), "a letter", "")));
+        assertEquals(
+                List.of("a.one buying.instead 'instead' is never said, as work settles it"),
+                bought(new Buying(Choice.of(Buying.Settled.WORK), List.of(), "", "softer ones")));
+        assertEquals(
+                List.of("a.one buying.instead the placeholder {margn} stands for nothing"),
+                bought(new Buying(Choice.missing(null), List.of(), "", "one {margn} lighter")));
+    }
+
+    private static List<String> bought(Buying buying) {
+        return faults(Map.of("a.one", card("Do.", List.of(), buying)));
     }
 
     @Test

@@ -339,7 +339,11 @@ class CheckTest {
                                 cards,
                                 "sources: [club-handbook-gvm]",
                                 "sources: [club-handbok-gvm]",
+<<<<<<< HEAD
                                 cards + ":24:13: mass.gvm-over",
+=======
+                                cards + ":16:13: mass.gvm-over",
+>>>>>>> y-c
                                 "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
                                         + " 'club-handbook-gvm'?)",
                                 "an entry 'club-handbok-gvm:' in sources.yaml"),

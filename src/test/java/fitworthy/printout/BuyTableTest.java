@@ -1,0 +1,85 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.BuyList;
+import fitworthy.advice.BuyList.Decision;
+import fitworthy.document.Page;
+import fitworthy.document.Report.Row;
+import fitworthy.document.Report.Table;
+import fitworthy.source.FaultsException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** What a builder reads of the buying of a shipped scenario, in each output. */
+class BuyTableTest {
+
+    private static Arrangement scenario(String name) throws FaultsException {
+        return Arrangement.of(Adviser.advise(Books.engine(), Sheets.read(Sheets.scenario(name))));
+    }
+
+    private static String printed(Arrangement arrangement) {
+        StringWriter text = new StringWriter();
+        Page page = new Page(new PrintWriter(text, true));
+        BuyTable.print(page, arrangement);
+        CostTable.print(page, arrangement.advice());
+        return text.toString();
+    }
+
+    @Test
+    void ofASmallPlanAllIsOrderedNow() throws FaultsException {
+        assertEquals(
+                """
+                What to buy
+                  Order now: Drawers, Fridge.
+
+                Cost     2670.00 AUD for parts and certificates, as far as they have a price.
+                         Not counted: the workshop's time.
+
+                """,
+                printed(scenario("weekender")).replace("\r\n", "\n"));
+    }
+
+    /** The van takes it over, and each of its parts bears more than a tenth of some limit that is passed. */
+    @Test
+    void ofAnOverloadedPlanEachPartNamesTheLimitsItWaitsFor() throws FaultsException {
+        String text = printed(scenario("overloaded"));
+        assertTrue(text.contains("Order now: nothing"), text);
+        assertTrue(text.contains("- Steel bar: 305 kg over the GCM, 190 kg over the GVM"), text);
+    }
+
+    @Test
+    void everyPartStandsOnceInTheTablesAndNoLineIsWide() throws FaultsException {
+        for (String name : List.of("touring", "weekender", "overloaded")) {
+            Arrangement arrangement = scenario(name);
+            printed(arrangement).lines().forEach(line -> assertTrue(line.length() <= Page.COLUMNS, line));
+            BuyList list = BuyList.of(arrangement);
+            TreeSet<String> told = new TreeSet<>();
+            BuyTable.blocks(arrangement).stream()
+                    .filter(Table.class::isInstance)
+                    .flatMap(block -> ((Table) block).rows().stream())
+                    .map(Row::cells)
+                    .forEach(cells -> assertTrue(told.add(cells.get(0)), cells.toString()));
+            assertEquals(list.parts().size(), told.size());
+            assertEquals(
+                    list.parts(Decision.WAIT).size(),
+                    BuyJson.Buy.of(arrangement).waiting().size());
+        }
+    }
+
+    @Test
+    void nothingToBuyTakesNoRoom() throws FaultsException {
+        Arrangement bare = Arrangement.of(Adviser.advise(Books.engine(), Sheets.plainWith("title: Bare")));
+        assertEquals("", printed(bare));
+        assertEquals(List.of(), BuyTable.blocks(bare));
+        assertEquals(List.of(), CostTable.blocks(bare.advice()));
+    }
+}
