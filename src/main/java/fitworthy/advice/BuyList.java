@@ -17,7 +17,6 @@ import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -127,9 +126,6 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         /** By name, in the order of the sheet. */
         private final Map<String, Planned> planned = new LinkedHashMap<>();
 
-        /** Which of them it is, from 0. */
-        private final Map<String, Integer> turns = new HashMap<>();
-
         private final Map<String, List<Reason>> reasons = new HashMap<>();
         private final Map<String, Set<Missing>> lacking = new HashMap<>();
         private final List<Group<Finding>> first = new ArrayList<>();
@@ -151,10 +147,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     .filter(tank -> Alterations.added(tank) && !tank.isDone())
                     .forEach((Tank tank) -> planned.put(
                             tank.name(), new Planned(tank.name(), tank.in(), tank.price(), tank.leadTime())));
-            planned.keySet().forEach(name -> {
-                turns.put(name, turns.size());
-                reasons.put(name, new ArrayList<>());
-            });
+            planned.keySet().forEach(name -> reasons.put(name, new ArrayList<>()));
         }
 
         BuyList list() {
@@ -242,7 +235,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     .forEach(name -> reasons.get(name).add(new Open(option)));
         }
 
-        /** Of all that comes before a part, what has a reason of its own to wait; in the order of the sheet. */
+        /** Of all that comes before a part, what has a reason of its own to wait; by name, whatever the sheet's order. */
         private List<String> heldUpBy(String part) {
             Set<String> seen = new HashSet<>();
             Deque<String> next = new ArrayDeque<>(List.of(part));
@@ -251,7 +244,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             }
             return seen.stream()
                     .filter(name -> !name.equals(part) && !reasons.get(name).isEmpty())
-                    .sorted(Comparator.comparing(turns::get))
+                    .sorted()
                     .toList();
         }
 

@@ -97,9 +97,10 @@ final class Print implements Callable<Integer> {
             names = "--for",
             paramLabel = "WHOM",
             defaultValue = "anybody",
-            description = "For whom. A customer gets two pages and the pictures. A workshop gets order of work, workings and"
-                    + " all that is in order too. For an engineer it leads with mass sheet, certificates and workings."
-                    + " Where left out: two pages and an annex.")
+            description =
+                    "For whom. A customer gets two pages and the pictures. A workshop gets order of work, workings and"
+                            + " all that is in order too. For an engineer it leads with mass sheet, certificates and workings."
+                            + " Where left out: two pages and an annex.")
     private For readers;
 
     @Option(

@@ -7,9 +7,9 @@ import fitworthy.advice.RoomLeft.InLoading;
 import fitworthy.document.Page;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Step;
+import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
-import fitworthy.printout.words.Wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -88,17 +88,17 @@ final class RoomBrief {
     /** The answer for people and cargo: of the places that bear more, but for the roof, the one that bears least. */
     private static Optional<Answer> aboard(InLoading loading) {
         return Stream.<Predicate<Answer>>of(
-                        place -> !place.most().isOver() && !isOfRoof(place), place -> !place.most().isOver(), place -> true)
-                .map(looked -> loading.aboard().stream().filter(looked).min(Comparator.comparingDouble(RoomTable::least)))
+                        place -> !place.most().isOver() && !isOfRoof(place),
+                        place -> !place.most().isOver(),
+                        place -> true)
+                .map(looked ->
+                        loading.aboard().stream().filter(looked).min(Comparator.comparingDouble(RoomTable::least)))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
 
     private static boolean isOfRoof(Answer place) {
-        return place.most()
-                .governs()
-                .filter(step -> step.limit() == Limit.ROOF)
-                .isPresent();
+        return place.most().governs().filter(step -> step.limit() == Limit.ROOF).isPresent();
     }
 
     private static List<String> row(InLoading loading) {

@@ -156,7 +156,10 @@ class FrontPagesTest {
                 "Heaviest trailer?",
                 "What first? " + first("overloaded"),
                 "Order today? Nothing yet");
-        says(firstPage("weekender"), "Within its ratings? Loaded as planned it is within its ratings", "Order today? Drawers, Fridge.");
+        says(
+                firstPage("weekender"),
+                "Within its ratings? Loaded as planned it is within its ratings",
+                "Order today? Drawers, Fridge.");
     }
 
     private static String first(String scenario) throws FaultsException {

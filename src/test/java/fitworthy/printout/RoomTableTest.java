@@ -50,7 +50,7 @@ class RoomTableTest {
         String printed = printed(VAN + "vehicle: {ratings: {rear-axle: 1500 kg}}\n");
         says(
                 printed,
-                "not known without vehicle.tow-bar.plate.trailer, vehicle.tow-bar.plate.ball, at most 2206 kg (rear axle)");
+                "not known without vehicle.tow-bar.plate.trailer; vehicle.tow-bar.plate.ball, at most 2206 kg (rear axle)");
         says(printed("vehicle: {ratings: {gvm: unknown}}"), "not known without vehicle.ratings.gvm");
     }
 

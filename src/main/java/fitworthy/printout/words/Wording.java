@@ -194,12 +194,9 @@ public final class Wording {
         Comparison printed = inDigits(judged, comparison, kind);
         boolean nearest = isNearest(comparison.value(), printed.value(), kind)
                 && isNearest(comparison.limit(), printed.limit(), kind);
-        return asksForMargin(judged, comparison) && !nearest && !isCoarse(comparison, kind) ? kind.finer() : kind;
-    }
-
-    /** Whether what was compared is known so roughly that one digit more would say nothing. */
-    private static boolean isCoarse(Comparison comparison, MeasureKind kind) {
-        return comparison.tolerance() / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
+        boolean coarse =
+                comparison.tolerance() / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
+        return asksForMargin(judged, comparison) && !nearest && !coarse ? kind.finer() : kind;
     }
 
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */
