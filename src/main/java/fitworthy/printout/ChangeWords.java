@@ -178,16 +178,21 @@ final class ChangeWords {
     private static String nearer(Advice planned, Offer offer, boolean all) {
         Map<String, Margin> after = Arrangement.of(offer.advice()).margins().stream()
                 .collect(Collectors.toMap(Margin::limit, margin -> margin));
-        return Arrangement.of(planned).margins().stream()
+        List<Margin> nearer = Arrangement.of(planned).margins().stream()
                 .filter(margin -> margin.least() < 0 && after.containsKey(margin.limit()))
                 .filter(margin -> after.get(margin.limit()).least() > margin.least())
                 .sorted(Comparator.comparingDouble(Margin::least))
-                .limit(all ? Long.MAX_VALUE : 1)
-                .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
-                        + Wording.number(-margin.least(), "kg", 0) + " -> "
-                        + Wording.number(Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
-                        + " kg")
-                .collect(Collectors.joining(", "));
+                .toList();
+        int told = all ? nearer.size() : Math.min(1, nearer.size());
+        return nearer.stream()
+                        .limit(told)
+                        .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
+                                + Wording.number(-margin.least(), "kg", 0) + " -> "
+                                + Wording.number(
+                                        Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
+                                + " kg")
+                        .collect(Collectors.joining(", "))
+                + (told < nearer.size() ? " and " + (nearer.size() - told) + " more" : "");
     }
 
     private static List<String> effects(Advice planned, Offer offer, List<String> terms) {

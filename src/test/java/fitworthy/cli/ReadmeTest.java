@@ -49,7 +49,8 @@ class ReadmeTest {
         }
         String page = text(Files.readString(Path.of("docs/sample/touring.html")));
         String printed = text(checked("touring"));
-        Matcher sentences = Pattern.compile("Loaded as planned .*?\\)\\.|Do not .*? missing\\.").matcher(printed);
+        Matcher sentences = Pattern.compile("Loaded as planned .*?\\)\\.|Do not .*? missing\\.")
+                .matcher(printed);
         int found = 0;
         while (sentences.find()) {
             assertTrue(page.contains(sentences.group()), "print it anew by docs/sample/make: " + sentences.group());
