@@ -5,7 +5,7 @@ import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
-import fitworthy.document.Report.Found;
+import fitworthy.document.Report.FindingBlock;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Table;
@@ -68,7 +68,7 @@ final class Printouts {
             int pages = document.getNumberOfPages();
             int absent = text.contains("page" + pages + "of" + pages) ? 0 : 1;
             int at = 0;
-            for (Found each : findings(report)) {
+            for (FindingBlock each : findings(report)) {
                 int found = text.indexOf(each.number() + each.id() + "(" + each.place() + ")", at);
                 absent += found < 0 ? 1 : 0;
                 at = Math.max(at, found);
@@ -83,16 +83,16 @@ final class Printouts {
         return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
     }
 
-    private static List<Found> findings(Report report) {
+    private static List<FindingBlock> findings(Report report) {
         return report.sections().stream()
                 .flatMap(each -> each.blocks().stream())
-                .filter(Found.class::isInstance)
-                .map(Found.class::cast)
+                .filter(FindingBlock.class::isInstance)
+                .map(FindingBlock.class::cast)
                 .toList();
     }
 
     private static Report many(Report report, int count) {
-        List<Found> some = findings(report);
+        List<FindingBlock> some = findings(report);
         List<Section> sections = new ArrayList<>();
         for (Section section : report.sections()) {
             List<Block> blocks = new ArrayList<>();
@@ -111,8 +111,8 @@ final class Printouts {
                 }
             }
             for (int i = 0; i < count && section.id().equals("findings"); i++) {
-                Found each = some.get(i % some.size());
-                blocks.add(new Found(
+                FindingBlock each = some.get(i % some.size());
+                blocks.add(new FindingBlock(
                         i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
             }
             sections.add(new Section(section.id(), section.heading(), blocks));
