@@ -41,6 +41,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /** What is one figure reads as one, wherever it stands: the counts of every output, and the figures of a finding. */
@@ -54,16 +55,26 @@ class OneFigureTest {
         return text.toString().replaceAll("\\s+", " ");
     }
 
-    /** Everything that is said of the cases and the scenarios. */
-    private static List<Advice> all() throws FaultsException {
-        List<Advice> all = new ArrayList<>();
-        for (String each : Printed.SCENARIOS) {
-            all.add(Printed.scenario(each).advice());
-        }
-        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
-            all.add(Adviser.advise(Books.engine().with(each.house()), each.sheet()));
+    private static List<Advice> all;
+
+    /** Everything that is said of the cases and the scenarios, worked out once for all tests. */
+    private static synchronized List<Advice> all() throws FaultsException {
+        if (all == null) {
+            List<Advice> found = new ArrayList<>();
+            for (String each : Printed.SCENARIOS) {
+                found.add(Printed.scenario(each).advice());
+            }
+            for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+                found.add(Adviser.advise(Books.engine().with(each.house()), each.sheet()));
+            }
+            all = found;
         }
         return all;
+    }
+
+    @AfterAll
+    static void letGo() {
+        all = null;
     }
 
     @Test
