@@ -86,8 +86,7 @@ public final class AlternativesPrintout {
                 0,
                 (complete ? "Fewest stops" : "The best of those looked at, by fewest stops")
                         + ", and of those the fewest changes: plan "
-                        + String.join(", ", all.subList(0, Math.min(all.size(), MOST_NAMED)))
-                        + (all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "") + ".");
+                        + Words.few(all, MOST_NAMED) + ".");
         page.blank();
     }
 

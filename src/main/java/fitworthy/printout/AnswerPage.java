@@ -3,6 +3,7 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
@@ -84,7 +85,7 @@ final class AnswerPage {
     private String first(List<Ranked> heads) {
         return heads.isEmpty()
                 ? "Nothing was found that has to be done."
-                : firstSentence(Wording.remedy(heads.get(0).group().worst())) + " " + acts(heads.get(0)) + ".";
+                : Wording.order(heads.get(0).group().worst()) + " " + acts(heads.get(0)) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {
@@ -100,13 +101,13 @@ final class AnswerPage {
     }
 
     private Row row(Ranked one, boolean brief) {
-        String remedy = Wording.remedy(one.group().worst());
+        Finding worst = one.group().worst();
         return new Row(
                 List.of(
                         String.valueOf(one.number()),
                         FindingBlocks.word(one.group().severity()),
                         findings.title(one.group()) + OthersPage.under(one) + by(one),
-                        brief ? firstSentence(remedy) : remedy,
+                        brief ? Wording.order(worst) : Wording.remedy(worst),
                         acts(one)),
                 FindingBlocks.link(one),
                 false);
@@ -122,10 +123,5 @@ final class AnswerPage {
         return Words.capital(addressees
                 .asked(one.group().card().ask().get(0), one.group().worst())
                 .words());
-    }
-
-    static String firstSentence(String text) {
-        int end = text.indexOf(". ");
-        return end < 0 ? text : text.substring(0, end + 1);
     }
 }

@@ -6,9 +6,9 @@ import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.Costs;
 import fitworthy.document.Page;
+import fitworthy.source.Words;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** What to order now, what waits and what not to buy as planned, by name alone, and what all of it costs. */
 final class BuyBrief {
@@ -30,7 +30,7 @@ final class BuyBrief {
             return;
         }
         List<String> first = BuyTable.first(list);
-        page.wrapped(0, "WHAT TO BUY" + (first.isEmpty() ? "" : "; settle first: " + some(first, FIRST, "; ")));
+        page.wrapped(0, "WHAT TO BUY" + (first.isEmpty() ? "" : "; settle first: " + Words.few(first, FIRST, "; ")));
         if (!list.parts().isEmpty()) {
             List<Part> now = list.parts(Decision.ORDER_NOW);
             line(page, "Order now", now.isEmpty() ? "nothing" : names(now));
@@ -56,14 +56,7 @@ final class BuyBrief {
     }
 
     private static String names(List<Part> parts) {
-        return some(parts.stream().map(Part::name).toList(), NAMED, ", ");
-    }
-
-    /** The first of some texts, and how many others there are. */
-    private static String some(List<String> texts, int most, String between) {
-        int others = texts.size() - most;
-        return texts.stream().limit(most).collect(Collectors.joining(between))
-                + (others > 0 ? " and " + others + " more" : "");
+        return Words.few(parts.stream().map(Part::name).toList(), NAMED);
     }
 
     private static void line(Page page, String label, String text) {

@@ -290,10 +290,7 @@ final class ChangeWords {
                 .filter(i -> plans.get(i).stops().containsKey(stop))
                 .mapToObj(i -> String.valueOf(i + 1))
                 .toList();
-        return having.size() == plans.size()
-                ? "every plan"
-                : "plan " + String.join(", ", having.subList(0, Math.min(having.size(), MOST_PLANS)))
-                        + (having.size() > MOST_PLANS ? " and " + (having.size() - MOST_PLANS) + " more" : "");
+        return having.size() == plans.size() ? "every plan" : "plan " + Words.few(having, MOST_PLANS);
     }
 
     /** The choices of a combination. @param number from 0; the first is the plan as written */

@@ -48,7 +48,7 @@ final class RoomBrief {
         if (!tanks.isEmpty()) {
             page.wrapped(0, "Not to be filled to the top: " + tanks + ".");
         }
-        trailer(advice).forEach(line -> page.wrapped(0, line));
+        trailer(advice).ifPresent(line -> page.wrapped(0, line));
         List<String> full = room.loadings().stream()
                 .flatMap(loading -> placesFull(loading).stream())
                 .distinct()
@@ -60,16 +60,13 @@ final class RoomBrief {
     }
 
     /** What the trailer is to weigh, beside what it may. */
-    private static List<String> trailer(Advice advice) {
-        return advice
-                .sheet()
+    private static Optional<String> trailer(Advice advice) {
+        return advice.sheet()
                 .planned()
                 .trailer()
                 .filter(towed -> towed.mass().known())
                 .map(towed -> towed.name() + " as planned: " + kilograms(towed.mass())
-                        + (towed.lightest().known() ? "; at its lightest " + kilograms(towed.lightest()) : "") + ".")
-                .stream()
-                .toList();
+                        + (towed.lightest().known() ? "; at its lightest " + kilograms(towed.lightest()) : "") + ".");
     }
 
     private static String kilograms(Figure mass) {

@@ -27,9 +27,14 @@ public final class Words {
 
     /** The first few names of a list, and how many more there are. */
     public static String few(List<String> names, int most) {
-        return names.size() <= most
-                ? String.join(", ", names)
-                : String.join(", ", names.subList(0, most)) + " and " + (names.size() - most) + " more";
+        return few(names, most, ", ");
+    }
+
+    /** The same of longer texts. @param between what parts one from the next */
+    public static String few(List<String> texts, int most, String between) {
+        return texts.size() <= most
+                ? String.join(between, texts)
+                : String.join(between, texts.subList(0, most)) + " and " + (texts.size() - most) + " more";
     }
 
     /** The text on one line, cut where it is longer than {@code most} characters. */

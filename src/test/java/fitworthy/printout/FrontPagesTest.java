@@ -164,8 +164,7 @@ class FrontPagesTest {
 
     private static String first(String scenario) throws FaultsException {
         Arrangement arrangement = Arrangement.of(Printed.scenario(scenario).advice());
-        return AnswerPage.firstSentence(
-                Wording.remedy(Ranked.of(arrangement).get(0).group().worst()));
+        return Wording.order(Ranked.of(arrangement).get(0).group().worst());
     }
 
     private static String firstPage(String name) throws Exception {
