@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             Compare.class,
             Print.class,
             WriteLetters.class,
+            OpenCounter.class,
             Batch.class,
             ShowShelf.class,
             ShowEffect.class,

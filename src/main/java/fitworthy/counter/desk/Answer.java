@@ -1,0 +1,115 @@
+package fitworthy.counter.desk;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Questions;
+import fitworthy.advice.RoomLeft;
+import fitworthy.advice.View;
+import fitworthy.source.Digests;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What there is to say of one text of a sheet. What costs time is worked out when somebody first asks for it, and once.
+ */
+public final class Answer {
+
+    private final View view;
+    private final Place place;
+    private final String text;
+    private final String version;
+    private final Node.Mapping tree;
+    private final List<Fault> faults;
+    private final View.Read read;
+    private final Lazy<Advice> advice = new Lazy<>();
+    private final Lazy<Arrangement> arrangement = new Lazy<>();
+    private final Lazy<RoomLeft> room = new Lazy<>();
+    private final Lazy<Questions> questions = new Lazy<>();
+
+    private static final class Lazy<T> {
+        private T value;
+
+        synchronized <A> T of(A given, Function<A, T> worked) {
+            if (value == null) {
+                value = worked.apply(given);
+            }
+            return value;
+        }
+    }
+
+    /** @param place the sheet's file, as faults name it and beside which its shelf lies */
+    public Answer(View view, Place place, String text) {
+        this.view = view;
+        this.place = place;
+        this.text = text;
+        this.version = Digests.of(text);
+        List<Fault> found = new ArrayList<>();
+        this.tree = NodeReader.read(place, text, found);
+        View.Read done = null;
+        try {
+            done = view.read(tree, found);
+        } catch (FaultsException e) {
+            found = e.faults();
+        }
+        this.read = done;
+        this.faults = List.copyOf(found);
+    }
+
+    public View view() {
+        return view;
+    }
+
+    public Place place() {
+        return place;
+    }
+
+    public String text() {
+        return text;
+    }
+
+    /** What this text is known again by. */
+    public String version() {
+        return version;
+    }
+
+    /** What the file itself says; null where it is no tree. */
+    public Node.Mapping tree() {
+        return tree;
+    }
+
+    /** What is wrong with it; while anything is there is no advice. */
+    public List<Fault> faults() {
+        return faults;
+    }
+
+    /** The sheet with what it takes from its shelf and what it leaves to the book; empty where it has a fault. */
+    public Optional<View.Read> read() {
+        return Optional.ofNullable(read);
+    }
+
+    /** Empty where the sheet has a fault. */
+    public Optional<Advice> advice() {
+        return read().map(sheet -> advice.of(sheet, given -> Adviser.advise(view.engine(), given.sheet())));
+    }
+
+    public Optional<Arrangement> arrangement() {
+        return advice().map(given -> arrangement.of(given, Arrangement::of));
+    }
+
+    public Optional<RoomLeft> room() {
+        return advice().map(given -> room.of(given, RoomLeft::of));
+    }
+
+    /** What is to be asked, by what it can turn. May take seconds where much is guessed. */
+    public Optional<Questions> questions() {
+        return advice().map(given -> questions.of(given, told -> Questions.of(view.engine(), told)));
+    }
+}

@@ -1,0 +1,34 @@
+package fitworthy.counter.page;
+
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.OpenSheet;
+import java.util.Map;
+import java.util.Optional;
+
+/** A part of a sheet's page that follows every change. */
+public interface Pane {
+
+    /**
+     * What it shows.
+     *
+     * @param before the answer before the last change of this page; empty where the page is new
+     * @param asked what this page has chosen, such as a loading, by name
+     */
+    record Seen(OpenSheet sheet, Answer now, Optional<Answer> before, Map<String, String> asked) {
+
+        public String asked(String name) {
+            return asked.getOrDefault(name, "");
+        }
+    }
+
+    /** The id of its element on the page. */
+    String id();
+
+    /** What stands within that element. */
+    String html(Seen seen);
+
+    /** Whether it is shown anew after a change; not while one types in it, since that would take the field away. */
+    default boolean isNew(Seen seen) {
+        return true;
+    }
+}

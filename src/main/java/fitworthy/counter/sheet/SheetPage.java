@@ -1,0 +1,98 @@
+package fitworthy.counter.sheet;
+
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.Change;
+import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.OpenSheet;
+import fitworthy.counter.desk.Outcome;
+import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Pane;
+import fitworthy.counter.page.Routes;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The page of one sheet: its panes, and what becomes of them after a change. */
+public final class SheetPage implements Routes {
+
+    /** What a change is made of, by the last part of its address. */
+    public interface Changes {
+
+        /** Such as {@code set}. */
+        String name();
+
+        /** @throws io.javalin.http.BadRequestResponse where what was sent cannot be one */
+        Change change(Context sent);
+    }
+
+    private final Desk desk;
+    private final List<Pane> panes;
+    private final List<Changes> changes;
+
+    public SheetPage(Desk desk, List<Pane> panes, List<Changes> changes) {
+        this.desk = desk;
+        this.panes = panes;
+        this.changes = changes;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/sheets/{sheet}", this::show);
+        changes.forEach(made -> routes.post(
+                "/sheets/{sheet}/" + made.name(),
+                sent -> answer(sent, sheet -> sheet.change(base(sent), made.change(sent)))));
+        routes.get("/sheets/{sheet}/look", sent -> answer(sent, sheet -> new Outcome.Done(sheet.now(), sheet.now())));
+        routes.post("/sheets/{sheet}/undo", sent -> answer(sent, OpenSheet::undo));
+        routes.post("/sheets/{sheet}/redo", sent -> answer(sent, OpenSheet::redo));
+    }
+
+    private OpenSheet sheet(Context sent) {
+        return desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+    }
+
+    private static String base(Context sent) {
+        return Optional.ofNullable(sent.formParam("version")).orElse("");
+    }
+
+    private void show(Context sent) {
+        OpenSheet sheet = sheet(sent);
+        Pane.Seen seen = new Pane.Seen(sheet, sheet.now(), Optional.empty(), asked(sent.queryParamMap()));
+        sent.html(Pages.html(
+                "sheet/page.jte",
+                Map.of(
+                        "name", sheet.name(),
+                        "version", seen.now().version(),
+                        "panes", panes.stream().collect(Collectors.toMap(Pane::id, pane -> pane.html(seen))))));
+    }
+
+    private void answer(Context sent, Function<OpenSheet, Outcome> made) {
+        OpenSheet sheet = sheet(sent);
+        Outcome outcome = made.apply(sheet);
+        Optional<Answer> before = outcome instanceof Outcome.Done done ? Optional.of(done.before()) : Optional.empty();
+        Map<String, String> asked = asked(sent.queryParamMap());
+        asked.putAll(asked(sent.formParamMap()));
+        Pane.Seen seen = new Pane.Seen(sheet, outcome.now(), before, asked);
+        sent.html(Pages.html(
+                "sheet/changed.jte",
+                Map.of(
+                        "version", outcome.now().version(),
+                        "field", seen.asked("field"),
+                        "faults", outcome instanceof Outcome.Refused refused ? refused.faults() : List.of(),
+                        "panes",
+                                panes.stream()
+                                        .filter(pane -> pane.isNew(seen))
+                                        .collect(Collectors.toMap(Pane::id, pane -> pane.html(seen))))));
+    }
+
+    private static Map<String, String> asked(Map<String, List<String>> sent) {
+        Map<String, String> asked = new HashMap<>();
+        sent.forEach((name, values) -> values.stream().findFirst().ifPresent(value -> asked.put(name, value)));
+        return asked;
+    }
+}

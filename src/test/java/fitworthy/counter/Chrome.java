@@ -1,0 +1,54 @@
+package fitworthy.counter;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** A real Chromium, driven as a person would. */
+public final class Chrome {
+
+    private Chrome() {}
+
+    /** A window of this size, px; the test is told as not run where no Chromium with its driver is installed. */
+    public static ChromeDriver window(int width, int height) {
+        Optional<Path> chromium = program("chromium");
+        Optional<Path> driver = program("chromedriver");
+        assumeTrue(
+                chromium.isPresent() && driver.isPresent(),
+                "no Chromium on this machine, so the counter is not tried in a browser: apt-get install chromium chromium-driver");
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(chromium.get().toFile());
+        options.addArguments(List.of(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--disable-dev-shm-usage"));
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(driver.get().toFile())
+                .usingAnyFreePort()
+                .build();
+        ChromeDriver window = new ChromeDriver(service, options);
+        window.manage().window().setSize(new Dimension(width, height));
+        return window;
+    }
+
+    private static Optional<Path> program(String name) {
+        return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
+                .map(folder -> Path.of(folder, name))
+                .filter(Files::isExecutable)
+                .findFirst();
+    }
+}

@@ -1,0 +1,103 @@
+package fitworthy.counter;
+
+import fitworthy.Books;
+import fitworthy.advice.View;
+import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.SheetFolder;
+import fitworthy.shelf.Shelves;
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** A counter on a copy of the shipped sheets, and a client that has opened its address. */
+public final class Served implements AutoCloseable {
+
+    private final Counter counter;
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(new CookieManager())
+            .followRedirects(HttpClient.Redirect.NORMAL)
+            .build();
+
+    private Served(Counter counter) {
+        this.counter = counter;
+    }
+
+    /** @param folder gets the shipped sheets and their shelf */
+    public static Served copyIn(Path folder) throws Exception {
+        copy(Path.of("scenarios"), folder);
+        return in(folder);
+    }
+
+    /** @param folder whose sheets are served as they are */
+    public static Served in(Path folder) throws Exception {
+        View view = new View(Books.engine(), null, null, Shelves.beside());
+        Served served = new Served(new Counter(new Desk(new SheetFolder(folder), view), 0));
+        served.get(URI.create(served.counter.address()));
+        return served;
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+    }
+
+    /** The address that lets in. */
+    public String address() {
+        return counter.address();
+    }
+
+    public String at(String path) {
+        return "http://127.0.0.1:" + counter.port() + path;
+    }
+
+    public HttpResponse<String> get(String path) throws Exception {
+        return get(URI.create(at(path)));
+    }
+
+    private HttpResponse<String> get(URI address) throws Exception {
+        return client.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** A form as a page of the counter sends it. @param fields names and values in turn */
+    public HttpResponse<String> post(String path, String... fields) throws Exception {
+        Map<String, String> form = new java.util.LinkedHashMap<>();
+        for (int i = 0; i < fields.length; i += 2) {
+            form.put(fields[i], fields[i + 1]);
+        }
+        String body = form.entrySet().stream()
+                .map(field -> List.of(field.getKey(), field.getValue()).stream()
+                        .map(text -> URLEncoder.encode(text, StandardCharsets.UTF_8))
+                        .collect(Collectors.joining("=")))
+                .collect(Collectors.joining("&"));
+        HttpRequest request = HttpRequest.newBuilder(URI.create(at(path)))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("Origin", at(""))
+                .POST(HttpRequest.BodyPublishers.ofString(body))
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    @Override
+    public void close() {
+        counter.close();
+    }
+}
