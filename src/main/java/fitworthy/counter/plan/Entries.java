@@ -1,0 +1,159 @@
+package fitworthy.counter.plan;
+
+import fitworthy.counter.plan.Entry.Box;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Mark;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.FieldSchema.Content;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Values of a sheet in their boxes. */
+final class Entries {
+
+    private static final List<String> MARKS = List.of("stated", "about", "usual", "ask");
+    /** Fields that hold the name of something on the page, each with the list of those. */
+    private static final java.util.Map<String, String> NAMED = java.util.Map.of("in", "names-parts", "region", "names-regions");
+
+    private final PlanSheet sheet;
+
+    Entries(PlanSheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** A field that holds one value, or words in a list. */
+    Entry of(FieldSchema field, NodePath path) {
+        String written = written(path);
+        boolean marked = field.content() == Content.FIGURE
+                || field.content() == Content.FIGURES
+                || field.content() == Content.CHOICE && !field.tellsKind() && !field.description().needed();
+        Mark.Marked read = marked ? Mark.read(written) : new Mark.Marked(Mark.STATED, written);
+        String unit = Unit.of(field, read.text());
+        return new Entry(
+                FieldPath.id(path),
+                FieldPath.text(path),
+                field.content() == Content.FIGURES ? path.last().toString() : Names.label(field),
+                Names.help(field),
+                field.tellsKind() ? Box.KIND : field.content() == Content.CHOICE ? Box.CHOICE : Box.TEXT,
+                Unit.without(unit, read.text()),
+                unit,
+                written.isEmpty() ? "" : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
+                marked ? MARKS : List.of(),
+                field.content() == Content.CHOICE ? ChoiceWords.of(field.type()) : List.of(),
+                NAMED.getOrDefault(field.name(), ""),
+                note(path, read));
+    }
+
+    /** The words for a place, which stand in its stead or beside its coordinates. */
+    Entry words(FieldSchema field, NodePath path) {
+        String written = sheet.text(path).or(() -> sheet.text(path.to("where"))).orElse("");
+        Mark.Marked read = Mark.read(written);
+        return new Entry(
+                FieldPath.id(path),
+                FieldPath.text(path),
+                Names.label(field) + ", in words",
+                "Such as: in the tray, or 120 mm behind the rear axle. Coordinates that are given count before it.",
+                Box.TEXT,
+                read.text(),
+                "",
+                written.isEmpty() ? "" : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
+                MARKS,
+                List.of(),
+                "names-places",
+                note(path, read));
+    }
+
+    /** Names with a figure each: those that are given, and each tank. */
+    List<Entry> figures(FieldSchema field, NodePath path) {
+        Set<String> names = new LinkedHashSet<>();
+        if (sheet.at(path) instanceof Node.Mapping given) {
+            names.addAll(given.entries().keySet());
+        }
+        sheet.items(NodePath.of("tanks")).stream().map(Node::name).forEach(names::add);
+        names.remove(null);
+        return names.stream().map(name -> of(field, path.to(name))).toList();
+    }
+
+    /** What has to be said of a new item of a list. */
+    List<Entry> needed(FieldSchema list, NodePath path) {
+        NodePath item = path.to(sheet.items(path).size() + 1);
+        return sheet.fields(list.type().asSubclass(Record.class), item).stream()
+                .filter(field -> field.description().needed() && field.content() != Content.GROUPS)
+                .map(field -> field.content() == Content.GROUP
+                        ? words(field, item.to(field.name()))
+                        : of(field, item.to(field.name())))
+                .toList();
+    }
+
+    private String written(NodePath path) {
+        return sheet.at(path) instanceof Node.Listing words
+                ? words.items().stream()
+                        .map(word -> word instanceof Node.Scalar text ? text.text() : "")
+                        .collect(Collectors.joining(", "))
+                : sheet.text(path).orElse("");
+    }
+
+    private String note(NodePath path, Mark.Marked read) {
+        String usual = (read.isOpen() || sheet.at(path) == null ? sheet.filledText(path) : java.util.Optional.<String>empty())
+                .map(Mark::read)
+                .filter(filled -> !filled.isOpen())
+                .map(filled -> "usual: " + filled.text())
+                .orElse("");
+        return Stream.of(
+                        sheet.isFromShelf(path) ? "from the shelf" : "",
+                        usual,
+                        sheet.asked(path) > 0 ? "asked for" : "")
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The unit that stands beside a box. */
+    static final class Unit {
+        private static final String NUMBER = "[-+]?[0-9]+([.,][0-9]+)?";
+        private static final String BARE = NUMBER + "(\\s*(\\+/-|±)\\s*[0-9]+([.,][0-9]+)?(\\s*%)?)?";
+
+        private Unit() {}
+
+        /** That of the figure as written, else of the example; nothing for what is no figure. */
+        static String of(FieldSchema field, String written) {
+            boolean figure = field.content() == Content.FIGURE || field.content() == Content.FIGURES;
+            if (!figure || field.description().in() == Dimension.COUNT) {
+                return "";
+            }
+            String unit = unitOf(written);
+            return unit.isEmpty() ? unitOf(field.example()) : unit;
+        }
+
+        private static String unitOf(String figure) {
+            return figure.replaceAll("\\s*(\\+/-|±).*", "").replaceAll("^" + NUMBER + "\\s*", "").strip();
+        }
+
+        /** A figure without the unit beside the box, where it is its own and that of its tolerance. */
+        static String without(String unit, String written) {
+            if (unit.isEmpty()) {
+                return written;
+            }
+            String bare = java.util.regex.Pattern.compile("(?<=[0-9])\\s*" + java.util.regex.Pattern.quote(unit) + "(?=$|\\s*(\\+/-|±))")
+                    .matcher(written)
+                    .replaceAll("");
+            return bare.matches(BARE) && with(unit, bare).replace(" ", "").equals(written.replace(" ", "")) ? bare : written;
+        }
+
+        /** A figure as typed with the unit beside the box, where it was typed without any. */
+        static String with(String unit, String typed) {
+            String text = typed.strip();
+            if (unit.isEmpty() || !text.matches(BARE)) {
+                return text;
+            }
+            String[] parts = text.split("\\s*(\\+/-|±)\\s*");
+            String value = parts[0] + " " + unit;
+            return parts.length < 2 ? value : value + " +/- " + parts[1] + (parts[1].endsWith("%") ? "" : " " + unit);
+        }
+    }
+}
