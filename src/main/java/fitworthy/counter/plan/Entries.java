@@ -1,7 +1,6 @@
 package fitworthy.counter.plan;
 
 import fitworthy.counter.plan.Entry.Box;
-import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
@@ -10,6 +9,8 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,7 +20,7 @@ final class Entries {
 
     private static final List<String> MARKS = List.of("stated", "about", "usual", "ask");
     /** Fields that hold the name of something on the page, each with the list of those. */
-    private static final java.util.Map<String, String> NAMED = java.util.Map.of("in", "names-parts", "region", "names-regions");
+    private static final Map<String, String> NAMED = Map.of("in", "names-parts", "region", "names-regions");
 
     private final PlanSheet sheet;
 
@@ -100,7 +101,7 @@ final class Entries {
     }
 
     private String note(NodePath path, Mark.Marked read) {
-        String usual = (read.isOpen() || sheet.at(path) == null ? sheet.filledText(path) : java.util.Optional.<String>empty())
+        String usual = (read.isOpen() || sheet.at(path) == null ? sheet.filledText(path) : Optional.<String>empty())
                 .map(Mark::read)
                 .filter(filled -> !filled.isOpen())
                 .map(filled -> "usual: " + filled.text())
@@ -111,49 +112,5 @@ final class Entries {
                         sheet.asked(path) > 0 ? "asked for" : "")
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
-    }
-
-    /** The unit that stands beside a box. */
-    static final class Unit {
-        private static final String NUMBER = "[-+]?[0-9]+([.,][0-9]+)?";
-        private static final String BARE = NUMBER + "(\\s*(\\+/-|±)\\s*[0-9]+([.,][0-9]+)?(\\s*%)?)?";
-
-        private Unit() {}
-
-        /** That of the figure as written, else of the example; nothing for what is no figure. */
-        static String of(FieldSchema field, String written) {
-            boolean figure = field.content() == Content.FIGURE || field.content() == Content.FIGURES;
-            if (!figure || field.description().in() == Dimension.COUNT) {
-                return "";
-            }
-            String unit = unitOf(written);
-            return unit.isEmpty() ? unitOf(field.example()) : unit;
-        }
-
-        private static String unitOf(String figure) {
-            return figure.replaceAll("\\s*(\\+/-|±).*", "").replaceAll("^" + NUMBER + "\\s*", "").strip();
-        }
-
-        /** A figure without the unit beside the box, where it is its own and that of its tolerance. */
-        static String without(String unit, String written) {
-            if (unit.isEmpty()) {
-                return written;
-            }
-            String bare = java.util.regex.Pattern.compile("(?<=[0-9])\\s*" + java.util.regex.Pattern.quote(unit) + "(?=$|\\s*(\\+/-|±))")
-                    .matcher(written)
-                    .replaceAll("");
-            return bare.matches(BARE) && with(unit, bare).replace(" ", "").equals(written.replace(" ", "")) ? bare : written;
-        }
-
-        /** A figure as typed with the unit beside the box, where it was typed without any. */
-        static String with(String unit, String typed) {
-            String text = typed.strip();
-            if (unit.isEmpty() || !text.matches(BARE)) {
-                return text;
-            }
-            String[] parts = text.split("\\s*(\\+/-|±)\\s*");
-            String value = parts[0] + " " + unit;
-            return parts.length < 2 ? value : value + " +/- " + parts[1] + (parts[1].endsWith("%") ? "" : " " + unit);
-        }
     }
 }

@@ -3,6 +3,7 @@ package fitworthy.counter.plan;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
 import fitworthy.sheet.Point;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.NodePath;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,12 +40,7 @@ final class Form {
 
     /** The fields of the whole sheet that hold one value each. */
     Group job() {
-        return shown(
-                "",
-                sheet.fields(fitworthy.sheet.Sheet.class, NodePath.TOP).stream()
-                        .filter(field -> !isGroup(field) && field.content() != Content.GROUPS)
-                        .toList(),
-                NodePath.TOP);
+        return shown("", topFields(), NodePath.TOP);
     }
 
     /** What opens at a path, without the fields that nobody said or asks for; of an item or a group. */
@@ -59,7 +55,7 @@ final class Form {
 
     /** The one entry of a field, for a page that has it already. */
     Entry entry(FieldSchema field, NodePath path) {
-        return entries.of(field, path);
+        return isGroup(field) ? entries.words(field, path) : entries.of(field, path);
     }
 
     Fold fold(NodePath path) {
@@ -81,8 +77,19 @@ final class Form {
                 FieldPath.id(path), Names.title(list), FieldPath.text(path), folds, entries.needed(list, path));
     }
 
+    /** The closed line of the thing that a field is of: an item of a list of the sheet, or one of its groups. */
+    Optional<Fold> thing(NodePath path) {
+        List<NodePath.Step> steps = path.steps();
+        if (steps.size() < 2) {
+            return Optional.empty();
+        }
+        NodePath thing = NodePath.of(steps.get(0).toString());
+        return Optional.of(fold(
+                steps.get(1) instanceof NodePath.Item item ? thing.to(item.position()) : thing));
+    }
+
     private List<FieldSchema> topFields() {
-        return sheet.fields(fitworthy.sheet.Sheet.class, NodePath.TOP).stream()
+        return sheet.fields(Sheet.class, NodePath.TOP).stream()
                 .filter(field -> !isGroup(field) && field.content() != Content.GROUPS)
                 .toList();
     }

@@ -1,5 +1,6 @@
 package fitworthy.counter.plan;
 
+import fitworthy.advice.View;
 import fitworthy.counter.desk.Answer;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
@@ -8,7 +9,6 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.sheet.Sheet;
-import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.usual.Filling;
@@ -24,29 +24,51 @@ final class PlanSheet {
 
     private final Answer answer;
     private final Node.Mapping whole;
-    private final Node.Mapping filled;
-    private final Set<String> asked;
+    private Node.Mapping filled;
+    private Set<String> asked;
 
+    /** @param answer of a text that is a tree */
     PlanSheet(Answer answer) {
         this.answer = answer;
         Node.Mapping own = answer.tree();
         Node.Mapping expanded = answer.read()
-                .map(read -> read.tree())
+                .map(View.Read::tree)
                 .orElseGet(() -> answer.view().shelves().expanded(own, new ArrayList<>()));
         this.whole = Filling.withItems(expanded == null ? own : expanded);
-        List<Fault> unheard = new ArrayList<>();
-        this.filled = answer.read()
-                .map(read -> Filling.filled(whole, answer.view().book(), unheard))
-                .orElse(whole);
-        this.asked = answer.arrangement().stream()
-                .flatMap(told -> told.figuresToBring().stream())
-                .flatMap(figure -> figure.fields().stream())
-                .map(Missing::path)
-                .collect(Collectors.toSet());
+    }
+
+    private Node.Mapping filled() {
+        if (filled == null) {
+            filled = answer.read()
+                    .map(read -> Filling.filled(whole, answer.view().book(), new ArrayList<>()))
+                    .orElse(whole);
+        }
+        return filled;
+    }
+
+    private Set<String> asked() {
+        if (asked == null) {
+            asked = answer.arrangement().stream()
+                    .flatMap(told -> told.figuresToBring().stream())
+                    .flatMap(figure -> figure.fields().stream())
+                    .map(Missing::path)
+                    .collect(Collectors.toSet());
+        }
+        return asked;
     }
 
     Answer answer() {
         return answer;
+    }
+
+    /** What the sheet and its shelf say. */
+    Node.Mapping whole() {
+        return whole;
+    }
+
+    /** What the sheet's own file says there; null where it says nothing. */
+    Node own(NodePath path) {
+        return path.in(answer.tree());
     }
 
     /** What the sheet and its shelf say there; null where they say nothing. */
@@ -61,7 +83,7 @@ final class PlanSheet {
 
     /** What stands there once the book has filled in what is left to it. */
     Optional<String> filledText(NodePath path) {
-        return path.in(filled) instanceof Node.Scalar word ? Optional.of(word.text()) : Optional.empty();
+        return path.in(filled()) instanceof Node.Scalar word ? Optional.of(word.text()) : Optional.empty();
     }
 
     List<Node> items(NodePath list) {
@@ -82,14 +104,14 @@ final class PlanSheet {
     /** How many figures checks wait for there or below. */
     long asked(NodePath path) {
         String named = path.byNames(whole);
-        return asked.stream()
+        return asked().stream()
                 .filter(one -> one.equals(named) || one.startsWith(named + "."))
                 .count();
     }
 
     /** How many values there or below are guesses. */
     long guesses(NodePath path) {
-        return guesses(path.in(filled));
+        return guesses(path.in(filled()));
     }
 
     private static long guesses(Node node) {
