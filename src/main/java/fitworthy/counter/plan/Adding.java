@@ -2,6 +2,8 @@ package fitworthy.counter.plan;
 
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
+import fitworthy.counter.edit.AddItem;
+import fitworthy.counter.edit.Several;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
 import fitworthy.schema.ChoiceWords;
@@ -36,12 +38,10 @@ final class Adding {
     /** Something from the shelf. @throws IllegalArgumentException where there is no such kind */
     static Change take(String kind, String name) {
         Kind taken = Kind.valueOf(kind);
-        return new Edit("added " + name, sheet -> {
-            NodePath path = NodePath.of(taken.inSheet());
-            return taken == Kind.TRAILERS || taken == Kind.VEHICLES
-                    ? Text.with(sheet, path, word(name))
-                    : Text.adding(sheet, path, fromShelf(sheet, name));
-        });
+        String field = taken.inSheet();
+        return new Edit(name + " added", "", sheet -> taken == Kind.TRAILERS
+                ? new PutWhole(name + " as trailer", field, NodePath.of(field), word(name))
+                : new AddItem(field, fromShelf(sheet, name)));
     }
 
     /** Its name alone, or beside that one of its own where another thing has it. */
@@ -61,21 +61,25 @@ final class Adding {
                 .collect(Collectors.toSet());
     }
 
-    /** What is said in words, such as {@code bull bar=62 kg}; a trailer as {@code trailer=1400 kg}. */
+    /** What is said in words, such as {@code bull bar=62 kg}. */
     static Change words(String typed) {
-        return new Edit("added " + typed, sheet -> {
+        return new Edit(typed + " added", "", sheet -> {
             List<Fault> faults = new ArrayList<>();
             Wanted wanted = understood(sheet, faults).part(typed);
-            if (wanted == null || !faults.isEmpty()) {
-                throw new FaultsException(faults);
-            }
+            FaultsException.refuse(faults);
             Liquid fuel = fuel(sheet, wanted);
-            String bare = added(sheet, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
-            PlanSheet filled = new PlanSheet(answer(sheet, bare));
-            Predicate<NodePath> usual = path -> filled.filledText(shifted(sheet, path)).isPresent()
-                    || filled.filledText(shifted(sheet, path).to("x")).isPresent();
-            return Text.accepted(sheet, added(sheet, SheetDraft.added(wanted, fuel, names(sheet), usual)));
+            Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
+            PlanSheet filled = new PlanSheet(sheet.answer().to(bare.in(sheet.answer())));
+            Predicate<NodePath> usual = path -> filled.isFilled(shifted(sheet, path));
+            return added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
         });
+    }
+
+    private static Change added(Wanted wanted, Map<String, List<String>> entries) {
+        List<Change> changes = new ArrayList<>();
+        entries.forEach((list, items) -> items.forEach(item -> changes.add(new AddItem(
+                list, NodeReader.read("", "item: " + item, new ArrayList<>()).get("item")))));
+        return new Several(wanted.name() + " added", "", changes);
     }
 
     /** What the engine burns, for a tank or can of fuel. */
@@ -112,38 +116,31 @@ final class Adding {
         return shifted;
     }
 
-    private static String added(PlanSheet sheet, Map<String, List<String>> entries) throws FaultsException {
-        PlanSheet with = sheet;
-        for (Map.Entry<String, List<String>> list : entries.entrySet()) {
-            for (String entry : list.getValue()) {
-                Node item = NodeReader.read("", "item: " + entry, new ArrayList<>()).get("item");
-                with = new PlanSheet(answer(sheet, Text.appended(with, NodePath.of(list.getKey()), item)));
-            }
-        }
-        return with.answer().text();
-    }
-
-    private static Answer answer(PlanSheet sheet, String text) {
-        return new Answer(sheet.answer().view(), sheet.answer().place(), text);
-    }
-
     /** A choice between a part that is planned and another, which is taken from the shelf where the sheet has it not. */
     static Change instead(String part, String other) {
-        return new Edit(other + " in place of " + part, sheet -> {
-            PlanSheet with = names(sheet).contains(other)
-                    ? sheet
-                    : new PlanSheet(answer(sheet, Text.appended(sheet, NodePath.of("fitments"), word(other))));
-            NodePath options = NodePath.of("options");
-            List<Node> open = sheet.items(options);
-            for (int i = 1; i <= open.size(); i++) {
-                if (choices(open.get(i - 1)).anyMatch(choice -> holds(choice, part))) {
-                    return Text.adding(with, options.to(i).to("choices"), choice(other));
-                }
+        return new Edit(other + " in place of " + part, "", sheet -> {
+            List<Change> changes = new ArrayList<>();
+            if (!names(sheet).contains(other)) {
+                changes.add(AddItem.word("fitments", other));
             }
-            Node option = EMPTY.with("name", word(part + " or " + other))
-                    .with("choices", new Node.Listing(TYPED, List.of(choice(part), choice(other))));
-            return Text.adding(with, options, option);
+            changes.add(choice(sheet, part, other));
+            return new Several(other + " in place of " + part, "", changes);
         });
+    }
+
+    /** One more of a choice that has the part already, else a new one. */
+    private static Change choice(PlanSheet sheet, String part, String other) {
+        NodePath options = NodePath.of("options");
+        List<Node> open = sheet.items(options);
+        for (int i = 1; i <= open.size(); i++) {
+            if (choices(open.get(i - 1)).anyMatch(choice -> holds(choice, part))) {
+                return new AddItem(sheet.key(options.to(i).to("choices")), choice(other));
+            }
+        }
+        return new AddItem(
+                "options",
+                EMPTY.with("name", word(part + " or " + other))
+                        .with("choices", new Node.Listing(TYPED, List.of(choice(part), choice(other)))));
     }
 
     private static Stream<Node> choices(Node option) {

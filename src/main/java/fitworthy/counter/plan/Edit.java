@@ -6,26 +6,35 @@ import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.util.List;
 
-/** A change that is made of what was sent, once it is known what the sheet says. */
-record Edit(String label, String joins, Making making) implements Change {
+/**
+ * A change that is known only once it is seen what the sheet says.
+ *
+ * @param label what it does, where the sheet is not at hand
+ */
+record Edit(String label, String joins, Made made) implements Change {
 
-    /** How the text after it comes about. */
+    /** The change to what a sheet says. */
     @FunctionalInterface
-    interface Making {
-        String in(PlanSheet sheet) throws FaultsException;
+    interface Made {
+        Change in(PlanSheet sheet) throws FaultsException;
     }
 
-    /** One that is undone by itself. */
-    Edit(String label, Making making) {
-        this(label, "", making);
+    @Override
+    public String label(Answer before) {
+        try {
+            return made.in(new PlanSheet(before)).label(before);
+        } catch (FaultsException e) {
+            return label;
+        }
     }
 
     @Override
     public String in(Answer now) throws FaultsException {
-        return making.in(new PlanSheet(now));
+        FaultsException.refuse(now.tree() == null ? now.faults() : List.of());
+        return made.in(new PlanSheet(now)).in(now);
     }
 
-    /** Nothing is changed. */
+    /** That it cannot be made, and what would be right. */
     static FaultsException refused(PlanSheet sheet, String path, String problem, String mend) {
         return new FaultsException(List.of(new Fault(sheet.answer().place(), path, problem, mend)));
     }

@@ -108,18 +108,19 @@ final class Form {
     private Group group(String legend, List<FieldSchema> fields, NodePath path, Part part) {
         List<Entry> own = new ArrayList<>();
         List<Group> groups = new ArrayList<>();
+        List<Fold> folds = new ArrayList<>();
         List<Items> lists = new ArrayList<>();
         if (part != Part.REST) {
-            fields.stream().filter(field -> isSaid(field, path)).forEach(field -> add(field, path, own, groups, lists));
+            fields.stream().filter(field -> isSaid(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
             fields.stream()
                     .filter(field -> !isSaid(field, path) && isShown(field, path))
-                    .forEach(field -> add(field, path, own, groups, lists));
+                    .forEach(field -> add(field, path, own, groups, folds, lists));
         }
         if (part != Part.SAID) {
-            fields.stream().filter(field -> !isShown(field, path)).forEach(field -> add(field, path, own, groups, lists));
+            fields.stream().filter(field -> !isShown(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
         }
         return new Group(
-                legend, own, groups, lists, part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty());
+                legend, own, groups, folds, lists, part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty());
     }
 
     private Fold more(List<FieldSchema> fields, NodePath path) {
@@ -133,14 +134,21 @@ final class Form {
                 opened.contains(key) ? Optional.of(group("", fields, path, Part.REST)) : Optional.empty());
     }
 
-    private void add(FieldSchema field, NodePath above, List<Entry> own, List<Group> groups, List<Items> lists) {
+    private void add(FieldSchema field, NodePath above, List<Entry> own, List<Group> groups, List<Fold> folds, List<Items> lists) {
         NodePath path = above.to(field.name());
         switch (field.content()) {
-            case GROUP -> groups.add(isPlace(field) ? place(field, path) : shown(Names.title(field), fields(path), path));
+            case GROUP -> {
+                if (above.steps().size() == 1 && !isPlace(field)) {
+                    folds.add(fold(path));
+                } else {
+                    groups.add(isPlace(field) ? place(field, path) : shown(Names.title(field), fields(path), path));
+                }
+            }
             case GROUPS -> lists.add(items(field, path));
             case FIGURES -> groups.add(new Group(
                     Names.title(field),
                     entries.figures(field, path),
+                    List.of(),
                     List.of(),
                     List.of(),
                     Optional.empty()));
@@ -157,6 +165,7 @@ final class Form {
                                 words,
                                 fields(path).stream().map(axis -> entries.of(axis, path.to(axis.name()))))
                         .toList(),
+                List.of(),
                 List.of(),
                 List.of(),
                 Optional.empty());

@@ -26,7 +26,7 @@ final class Lines {
         String name = Stream.of("name", "rule")
                 .flatMap(field -> sheet.text(path.to(field)).stream())
                 .findFirst()
-                .orElse(path.last().toString());
+                .orElseGet(() -> sheet.field(path).map(Names::title).orElse(""));
         List<String> facts = FACTS.stream()
                 .flatMap(field -> fact(path.to(field)).stream())
                 .toList();

@@ -1,10 +1,13 @@
 package fitworthy.counter.plan;
 
 import fitworthy.counter.desk.Change;
+import fitworthy.counter.edit.AddItem;
+import fitworthy.counter.edit.Rename;
+import fitworthy.counter.edit.SetValue;
+import fitworthy.counter.edit.TakeOff;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
-import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
@@ -14,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -21,6 +25,12 @@ import java.util.stream.Stream;
 public final class PlanChanges {
 
     private static final Place TYPED = Place.of("");
+
+    private static final String ABOUT = "about";
+    /** Marks of a value that is given. */
+    private static final Set<String> VALUED = Set.of("stated", ABOUT);
+    /** How many steps lead to the name of an item of the sheet. */
+    private static final int NAME = 3;
 
     private PlanChanges() {}
 
@@ -75,43 +85,39 @@ public final class PlanChanges {
     private static Change set(NodePath path, String typed, String unit, String mark) {
         String value = Unit.with(unit, typed);
         return new Edit(
-                label(path),
-                FieldPath.text(path),
-                sheet -> value.isEmpty()
-                        ? leftOut(sheet, path)
-                        : put(sheet, path, mark.equals("about") ? about(value) : value));
-    }
-
-    private static String about(String value) {
-        return value.startsWith("about ") ? value : "about " + value;
+                label(path), FieldPath.text(path), sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
     }
 
     private static Change mark(NodePath path, String typed, String unit, String mark) {
         String value = Unit.with(unit, typed);
-        return new Edit(label(path), sheet -> switch (mark) {
-            case "" -> leftOut(sheet, path);
-            case "ask", "usual" -> put(sheet, path, mark);
-            default -> {
-                if (value.isEmpty()) {
-                    throw Edit.refused(
-                            sheet, sheet.key(path), "there is no value to mark", "type it first, then say how sure it is");
-                }
-                yield put(sheet, path, mark.equals("about") ? about(value) : value);
+        return new Edit(label(path), "", sheet -> {
+            if (value.isEmpty() && VALUED.contains(mark)) {
+                throw Edit.refused(
+                        sheet, sheet.key(path), "there is no value to mark", "type it first, then say how sure it is");
             }
+            return put(sheet, path, !VALUED.contains(mark) ? mark : mark.equals(ABOUT) ? about(value) : value);
         });
+    }
+
+    private static String about(String value) {
+        return value.isEmpty() || value.startsWith(ABOUT + " ") ? value : ABOUT + " " + value;
     }
 
     private static String label(NodePath path) {
         return String.valueOf(path.last()).replace('-', ' ');
     }
 
-    private static String put(PlanSheet sheet, NodePath path, String value) throws FaultsException {
+    /** @param value empty where the field is to be left out */
+    private static Change put(PlanSheet sheet, NodePath path, String value) {
         Optional<FieldSchema> field = sheet.field(path);
-        if (field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
-            return Text.with(sheet, path, words(value));
+        if (!value.isEmpty() && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
+            return new PutWhole(label(path), sheet.key(path), path, words(value));
+        }
+        if (path.steps().size() == NAME && path.last().equals(new NodePath.Named("name"))) {
+            return new Rename(sheet.key(path.above()), value);
         }
         boolean besideCoordinates = field.filter(Form::isGroup).isPresent() && sheet.at(path) instanceof Node.Mapping;
-        return Text.with(sheet, besideCoordinates ? path.to("where") : path, value);
+        return new SetValue(sheet.key(besideCoordinates ? path.to("where") : path), value);
     }
 
     private static Node.Listing words(String value) {
@@ -128,24 +134,16 @@ public final class PlanChanges {
         return new Node.Scalar(TYPED, text, false);
     }
 
-    /** Without a value, so that the shelf's or the book's counts. */
-    private static String leftOut(PlanSheet sheet, NodePath path) throws FaultsException {
-        Node own = sheet.own(path);
-        boolean words = own instanceof Node.Mapping && sheet.own(path.to("where")) != null;
-        return own == null
-                ? sheet.answer().text()
-                : Text.without(sheet, words ? path.to("where") : path);
-    }
-
     private static Change takeOff(NodePath path) {
-        return new Edit("taken off", sheet -> Text.without(sheet, path));
+        return new Edit("taken off", "", sheet -> new TakeOff(sheet.key(path)));
     }
 
     private static Change add(NodePath list, Map<String, String> typed) {
-        return new Edit("added", sheet -> {
+        return new Edit("added", "", sheet -> {
             Node.Mapping item = new Node.Mapping(TYPED, Map.of());
             NodePath path = list.to(sheet.items(list).size() + 1);
-            for (Entry entry : new Entries(sheet).needed(sheet.field(list).orElseThrow(), list)) {
+            FieldSchema field = sheet.field(list).orElseThrow(() -> new IllegalArgumentException("no list"));
+            for (Entry entry : new Entries(sheet).needed(field, list)) {
                 String name = entry.path().substring(entry.path().lastIndexOf('.') + 1);
                 String value = Unit.with(entry.unit(), typed.getOrDefault(name, ""));
                 boolean group = sheet.field(path.to(name)).filter(Form::isGroup).isPresent();
@@ -157,7 +155,7 @@ public final class PlanChanges {
                     item = item.with(name, word("ask"));
                 }
             }
-            return Text.adding(sheet, list, item);
+            return new AddItem(sheet.key(list), item);
         });
     }
 }

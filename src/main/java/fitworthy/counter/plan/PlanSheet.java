@@ -30,11 +30,7 @@ final class PlanSheet {
     /** @param answer of a text that is a tree */
     PlanSheet(Answer answer) {
         this.answer = answer;
-        Node.Mapping own = answer.tree();
-        Node.Mapping expanded = answer.read()
-                .map(View.Read::tree)
-                .orElseGet(() -> answer.view().shelves().expanded(own, new ArrayList<>()));
-        this.whole = Filling.withItems(expanded == null ? own : expanded);
+        this.whole = Filling.withItems(answer.whole());
     }
 
     private Node.Mapping filled() {
@@ -84,6 +80,11 @@ final class PlanSheet {
     /** What stands there once the book has filled in what is left to it. */
     Optional<String> filledText(NodePath path) {
         return path.in(filled()) instanceof Node.Scalar word ? Optional.of(word.text()) : Optional.empty();
+    }
+
+    /** Whether anything stands there once the book has filled in what is left to it. */
+    boolean isFilled(NodePath path) {
+        return path.in(filled()) != null;
     }
 
     List<Node> items(NodePath list) {
