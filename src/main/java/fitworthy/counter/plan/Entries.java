@@ -19,8 +19,16 @@ import java.util.stream.Stream;
 final class Entries {
 
     private static final List<String> MARKS = List.of("stated", "about", "usual", "ask");
-    /** Fields that hold the name of something on the page, each with the list of those. */
-    private static final Map<String, String> NAMED = Map.of("in", "names-parts", "region", "names-regions");
+    /** Fields that hold the name of something, each with the list of those. */
+    private static final Map<String, String> NAMED = Map.of(
+            "Sheet.region", "names-regions",
+            "Fitment.in", "names-parts",
+            "Tank.in", "names-parts",
+            "Load.in", "names-parts",
+            "Circuit.part", "names-parts",
+            "Waiver.in", "names-loadings");
+    /** Which choice is taken of those that stand beside it. */
+    private static final String TAKEN = "Option.take";
 
     private final PlanSheet sheet;
 
@@ -41,14 +49,27 @@ final class Entries {
                 FieldPath.text(path),
                 field.content() == Content.FIGURES ? path.last().toString() : Names.label(field),
                 Names.help(field),
-                field.tellsKind() ? Box.KIND : field.content() == Content.CHOICE ? Box.CHOICE : Box.TEXT,
+                field.tellsKind() ? Box.KIND : choices(field, path).isEmpty() ? Box.TEXT : Box.CHOICE,
                 Unit.without(unit, read.text()),
                 unit,
                 written.isEmpty() ? "" : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
                 marked ? MARKS : List.of(),
-                field.content() == Content.CHOICE ? ChoiceWords.of(field.type()) : List.of(),
-                NAMED.getOrDefault(field.name(), ""),
+                choices(field, path),
+                NAMED.getOrDefault(called(field), ""),
                 note(path, read));
+    }
+
+    private static String called(FieldSchema field) {
+        return field.accessor().getDeclaringClass().getSimpleName() + "." + field.name();
+    }
+
+    private List<String> choices(FieldSchema field, NodePath path) {
+        if (called(field).equals(TAKEN)) {
+            return sheet.items(path.above().to("choices")).stream()
+                    .map(choice -> String.valueOf(choice.name()))
+                    .toList();
+        }
+        return field.content() == Content.CHOICE ? ChoiceWords.of(field.type()) : List.of();
     }
 
     /** The words for a place, which stand in its stead or beside its coordinates. */
@@ -81,15 +102,27 @@ final class Entries {
         return names.stream().map(name -> of(field, path.to(name))).toList();
     }
 
-    /** What has to be said of a new item of a list. */
+    /** Whether a group is not there yet, and needs more than one value to be there at all. */
+    boolean isBegunWhole(FieldSchema group, NodePath path) {
+        return group.content() == Content.GROUP
+                && sheet.at(path) == null
+                && needed(group, path).size() > 1;
+    }
+
+    /** What has to be said of a new item of a list, or of a group that is not there yet. */
     List<Entry> needed(FieldSchema list, NodePath path) {
-        NodePath item = path.to(sheet.items(path).size() + 1);
+        NodePath item = beginning(list, path);
         return sheet.fields(list.type().asSubclass(Record.class), item).stream()
                 .filter(field -> field.description().needed() && field.content() != Content.GROUPS)
                 .map(field -> field.content() == Content.GROUP
                         ? words(field, item.to(field.name()))
                         : of(field, item.to(field.name())))
                 .toList();
+    }
+
+    /** Where a new item of a list stands, or a group itself. */
+    NodePath beginning(FieldSchema list, NodePath path) {
+        return list.content() == Content.GROUPS ? path.to(sheet.items(path).size() + 1) : path;
     }
 
     private String written(NodePath path) {

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class Form {
 
     /** So few further fields are shown at once. */
-    private static final int FEW = 3;
+    private static final int FEW = 2;
 
     /** Which fields of a group are shown. */
     private enum Part {
@@ -45,7 +45,13 @@ final class Form {
 
     /** What opens at a path, without the fields that nobody said or asks for; of an item or a group. */
     Group body(NodePath path) {
-        return shown("", fields(path), path);
+        Optional<FieldSchema> begun = sheet.field(path).filter(field -> entries.isBegunWhole(field, path));
+        List<Items> begin = begun.stream()
+                .map(field -> items(field, path))
+                .toList();
+        return begun.isPresent()
+                ? new Group("", List.of(), List.of(), List.of(), begin, Optional.empty(), "")
+                : shown("", fields(path), path);
     }
 
     /** The other fields of what stands at a path. */
@@ -67,6 +73,11 @@ final class Form {
                 false,
                 lines.of(path),
                 opened.contains(key) ? Optional.of(body(path)) : Optional.empty());
+    }
+
+    /** Whether a group is not there yet and is begun as a whole. */
+    boolean isBegunWhole(FieldSchema group, NodePath path) {
+        return entries.isBegunWhole(group, path);
     }
 
     Items items(FieldSchema list, NodePath path) {
@@ -120,7 +131,16 @@ final class Form {
             fields.stream().filter(field -> !isShown(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
         }
         return new Group(
-                legend, own, groups, folds, lists, part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty());
+                legend, own, groups, folds, lists, part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty(), off(path));
+    }
+
+    /** Where a group can be taken off as a whole. */
+    private String off(NodePath path) {
+        return !path.isTop()
+                        && sheet.own(path) != null
+                        && sheet.field(path).filter(FieldSchema::optional).filter(Form::isGroup).isPresent()
+                ? FieldPath.text(path)
+                : "";
     }
 
     private Fold more(List<FieldSchema> fields, NodePath path) {
@@ -138,7 +158,9 @@ final class Form {
         NodePath path = above.to(field.name());
         switch (field.content()) {
             case GROUP -> {
-                if (above.steps().size() == 1 && !isPlace(field)) {
+                if (entries.isBegunWhole(field, path)) {
+                    lists.add(items(field, path));
+                } else if (above.steps().size() == 1 && !isPlace(field)) {
                     folds.add(fold(path));
                 } else {
                     groups.add(isPlace(field) ? place(field, path) : shown(Names.title(field), fields(path), path));
@@ -151,7 +173,8 @@ final class Form {
                     List.of(),
                     List.of(),
                     List.of(),
-                    Optional.empty()));
+                    Optional.empty(),
+                    ""));
             default -> own.add(entries.of(field, path));
         }
     }
@@ -168,7 +191,8 @@ final class Form {
                 List.of(),
                 List.of(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                "");
     }
 
     private static boolean isPlace(FieldSchema field) {

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param folds those that are closed at first
  * @param lists what it holds several of
  * @param more the fields that nobody has said or asks for; empty where there are none
+ * @param off its path where it can be taken off as a whole; else empty
  */
 public record Group(
-        String legend, List<Entry> entries, List<Group> groups, List<Fold> folds, List<Items> lists, Optional<Fold> more) {}
+        String legend, List<Entry> entries, List<Group> groups, List<Fold> folds, List<Items> lists, Optional<Fold> more, String off) {}

@@ -3,7 +3,7 @@ package fitworthy.counter.plan;
 import java.util.List;
 
 /**
- * A list of things.
+ * A list of things, or a group that is not there yet and is begun as a whole.
  *
  * @param title what they are
  * @param path where it stands, see {@link FieldPath}

@@ -141,9 +141,10 @@ public final class PlanChanges {
     private static Change add(NodePath list, Map<String, String> typed) {
         return new Edit("added", "", sheet -> {
             Node.Mapping item = new Node.Mapping(TYPED, Map.of());
-            NodePath path = list.to(sheet.items(list).size() + 1);
             FieldSchema field = sheet.field(list).orElseThrow(() -> new IllegalArgumentException("no list"));
-            for (Entry entry : new Entries(sheet).needed(field, list)) {
+            Entries entries = new Entries(sheet);
+            NodePath path = entries.beginning(field, list);
+            for (Entry entry : entries.needed(field, list)) {
                 String name = entry.path().substring(entry.path().lastIndexOf('.') + 1);
                 String value = Unit.with(entry.unit(), typed.getOrDefault(name, ""));
                 boolean group = sheet.field(path.to(name)).filter(Form::isGroup).isPresent();
@@ -155,7 +156,9 @@ public final class PlanChanges {
                     item = item.with(name, word("ask"));
                 }
             }
-            return new AddItem(sheet.key(list), item);
+            return path.equals(list)
+                    ? new PutWhole(Names.title(field) + " added", sheet.key(list), list, item)
+                    : new AddItem(sheet.key(list), item);
         });
     }
 }

@@ -1,10 +1,12 @@
 package fitworthy.counter.plan;
 
+import fitworthy.book.Book;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Kind;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.Arrays;
@@ -97,7 +99,7 @@ public final class PlanPane implements Pane {
 
     private static Section section(FieldSchema field, Form form) {
         NodePath path = NodePath.of(field.name());
-        boolean list = field.content() == Content.GROUPS;
+        boolean list = field.content() == Content.GROUPS || form.isBegunWhole(field, path);
         return new Section(
                 FieldPath.id(path),
                 Names.title(field),
@@ -106,17 +108,27 @@ public final class PlanPane implements Pane {
                 list ? Optional.of(form.items(field, path)) : Optional.empty());
     }
 
+    private static List<String> names(PlanSheet sheet, String list) {
+        return sheet.items(NodePath.of(list)).stream()
+                .map(Node::name)
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
     /** Lists of names that fields may have, by their ids. */
     private static Map<String, List<String>> names(PlanSheet sheet) {
+        Book book = sheet.answer().view().book();
         return Map.of(
-                "names-parts",
-                sheet.items(NodePath.of("fitments")).stream()
-                        .map(Node::name)
-                        .filter(Objects::nonNull)
-                        .toList(),
-                "names-regions",
-                List.copyOf(sheet.answer().view().book().regions().keySet()),
-                "names-places",
-                List.copyOf(sheet.answer().view().book().usualPlaces().ways()));
+                "names-parts", names(sheet, "fitments"),
+                "names-shelf",
+                        List.copyOf(sheet.answer()
+                                .view()
+                                .shelves()
+                                .of(sheet.answer().place().file())
+                                .of(Kind.FITMENTS)
+                                .keySet()),
+                "names-loadings", names(sheet, "cases"),
+                "names-regions", List.copyOf(book.regions().keySet()),
+                "names-places", List.copyOf(book.usualPlaces().places().keySet()));
     }
 }
