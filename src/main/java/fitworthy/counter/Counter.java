@@ -3,7 +3,9 @@ package fitworthy.counter;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.handbook.BookPages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.plan.PlanChanges;
 import fitworthy.counter.plan.PlanPane;
+import fitworthy.counter.plan.PlanRoutes;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
@@ -28,11 +30,12 @@ public final class Counter implements AutoCloseable {
                 guard,
                 new Assets(),
                 new SheetsPage(desk),
+                new PlanRoutes(desk),
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
                         List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
-                        List.of(PlanPane.SET)));
+                        PlanChanges.all()));
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;

@@ -116,6 +116,7 @@ public final class SheetPage implements Routes {
                         "version", outcome.now().version(),
                         "field", seen.asked("field"),
                         "faults", outcome instanceof Outcome.Refused refused ? refused.faults() : List.of(),
+                        "beside", panes.stream().map(pane -> pane.beside(seen)).collect(Collectors.joining()),
                         "parted", parted(sent, outcome),
                         "panes",
                                 panes.stream()
