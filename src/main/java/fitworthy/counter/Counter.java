@@ -6,6 +6,8 @@ import fitworthy.counter.plan.PlanPane;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
+import fitworthy.counter.side.LoadsPane;
+import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
 import io.javalin.Javalin;
@@ -25,7 +27,7 @@ public final class Counter implements AutoCloseable {
                 new SheetsPage(desk),
                 new SheetPage(
                         desk,
-                        List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
+                        List.of(new SheetState(), new PlanPane(), new SidePane(), new LoadsPane(), new RoomPane(), new AdvicePane()),
                         List.of(PlanPane.SET)));
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;

@@ -1,0 +1,17 @@
+package fitworthy.counter.side;
+
+import fitworthy.advice.Advice;
+import fitworthy.counter.page.Pane.Seen;
+import fitworthy.printout.picture.Pictures;
+
+/** Which loading a page shows. */
+final class Shown {
+
+    private Shown() {}
+
+    /** The one that was chosen; else the one that uses most of a limit. */
+    static String loading(Seen seen, Advice advice) {
+        String asked = seen.asked("loading");
+        return advice.facts().containsKey(asked) ? asked : Pictures.fullest(advice);
+    }
+}
