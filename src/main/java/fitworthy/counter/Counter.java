@@ -7,6 +7,7 @@ import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
 import fitworthy.counter.side.LoadsPane;
+import fitworthy.counter.side.Moves;
 import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
@@ -28,7 +29,7 @@ public final class Counter implements AutoCloseable {
                 new SheetPage(
                         desk,
                         List.of(new SheetState(), new PlanPane(), new SidePane(), new LoadsPane(), new RoomPane(), new AdvicePane()),
-                        List.of(PlanPane.SET)));
+                        List.of(PlanPane.SET, new Moves())));
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
