@@ -1,6 +1,7 @@
 package fitworthy.counter;
 
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.handbook.BookPages;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.plan.PlanPane;
 import fitworthy.counter.sheet.SheetPage;
@@ -11,6 +12,7 @@ import fitworthy.counter.side.Moves;
 import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import java.util.List;
 
@@ -20,12 +22,16 @@ public final class Counter implements AutoCloseable {
     private final Javalin server;
     private final Guard guard = new Guard();
 
-    /** @param port 0 for any that is free */
-    public Counter(Desk desk, int port) {
+    /**
+     * @param port 0 for any that is free
+     * @throws FaultsException where a file of the rule book cannot be read
+     */
+    public Counter(Desk desk, int port) throws FaultsException {
         List<Routes> routes = List.of(
                 guard,
                 new Assets(),
                 new SheetsPage(desk),
+                new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
                         List.of(new SheetState(), new PlanPane(), new SidePane(), new LoadsPane(), new RoomPane(), new AdvicePane()),
