@@ -18,7 +18,7 @@
   const version = () => document.getElementById("version").value;
 
   function middle(handle) {
-    const box = handle.querySelector(".ring").getBoundingClientRect();
+    const box = handle.querySelector("circle").getBoundingClientRect();
     return { x: box.left + box.width / 2, y: box.top + box.height / 2, reach: Math.max(REACH, box.width / 2) };
   }
 
@@ -163,10 +163,40 @@
     for (const line of document.querySelectorAll(".side-key li")) {
       line.classList.toggle("held", numbers.includes(line.dataset.mark));
     }
+    const line = document.querySelector(".side-key .held");
+    if (line) {
+      const key = line.closest(".side-key");
+      key.scrollTop = line.offsetTop - key.offsetTop - key.clientHeight / 2;
+    }
   });
 
-  // What was shown anew while a later place is still to be sent is drawn there.
-  document.addEventListener("htmx:afterSettle", () => (sending || waiting) && draw());
+  // A picture that is shown anew stands where the old one was scrolled to.
+  let scrolled = 0;
+  document.addEventListener("htmx:oobBeforeSwap", (event) => {
+    const scroll = event.target.id === "side" && event.target.querySelector(".side-scroll");
+    scrolled = scroll ? scroll.scrollLeft : scrolled;
+  });
+  document.addEventListener("htmx:oobAfterSwap", (event) => {
+    const scroll = event.target.id === "side" && event.target.querySelector(".side-scroll");
+    if (scroll) {
+      scroll.scrollLeft = scrolled;
+    }
+  });
+
+  // What came of a move is told to those who hear the page.
+  const told = document.createElement("p");
+  told.className = "unseen";
+  told.setAttribute("role", "status");
+  document.getElementById("main").append(told);
+
+  document.addEventListener("htmx:afterSettle", () => {
+    // A later place that is still to be sent is drawn already.
+    if (sending || waiting) {
+      draw();
+    }
+    const moved = document.querySelector(".moved");
+    told.textContent = moved ? moved.textContent : "";
+  });
 
   // A line of the key finds its mark.
   document.addEventListener("click", (event) => {

@@ -1,19 +1,13 @@
 package fitworthy.counter.side;
 
-import fitworthy.figures.plan.Liquids;
-import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.Plan;
 import fitworthy.printout.picture.SideDrawing;
 import fitworthy.printout.picture.SideDrawing.Mark;
-import fitworthy.quantity.Figure;
-import fitworthy.sheet.Sheet;
-import fitworthy.sheet.Tank;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -26,15 +20,23 @@ import java.util.stream.Collectors;
  */
 public record Handle(String path, String words, List<Mark> marks, long along) {
 
-    /** Around a mark, in units of the drawing: wide enough for a finger. */
-    private static final double REACH = 20;
+    private static final double RING = 2;
 
-    public Mark mark() {
-        return marks.get(0);
+    /** @return where the middle of its ring is, in tenths of a unit of the drawing, as for the others */
+    public String x() {
+        return tenths(marks.get(0).x());
     }
 
-    public double reach() {
-        return Math.max(REACH, mark().radius());
+    public String y() {
+        return tenths(marks.get(0).y());
+    }
+
+    public String ring() {
+        return tenths(marks.get(0).radius() + RING);
+    }
+
+    private static String tenths(double units) {
+        return String.valueOf(Math.round(units * 10) / 10.0);
     }
 
     /** The numbers of its marks, with spaces between them. */
@@ -43,54 +45,24 @@ public record Handle(String path, String words, List<Mark> marks, long along) {
     }
 
     /** Those of a drawing, from front to rear. */
-    static List<Handle> of(SideDrawing drawing, Sheet sheet, Figure wheelbase) {
+    static List<Handle> of(SideDrawing drawing, Plan plan) {
         Map<String, List<Mark>> byPath = new LinkedHashMap<>();
-        drawing.marks().forEach(mark -> path(mark.mass(), sheet)
-                .ifPresent(path -> byPath.computeIfAbsent(path, none -> new ArrayList<>())
-                        .add(mark)));
-        double front = drawing.front();
-        return byPath.entrySet().stream()
-                .map(thing -> of(thing.getKey(), thing.getValue(), wheelbase, mark -> (mark.x() - front)
-                        / drawing.metre()))
-                .toList();
+        drawing.marks().forEach(mark -> Thing.path(mark.mass(), plan.sheet())
+                .ifPresent(path ->
+                        byPath.computeIfAbsent(path, none -> new ArrayList<>()).add(mark)));
+        List<Handle> handles = new ArrayList<>();
+        byPath.forEach((path, marks) -> handles.add(of(path, marks, drawing, plan)));
+        return handles;
     }
 
-    private static Handle of(
-            String path, List<Mark> marks, Figure wheelbase, ToDoubleFunction<Mark> drawn) {
+    private static Handle of(String path, List<Mark> marks, SideDrawing drawing, Plan plan) {
         List<Mark> largestFirst = marks.stream()
                 .sorted(Comparator.comparingDouble(mark -> -mark.radius()))
                 .toList();
-        Mark mark = largestFirst.get(0);
-        Figure mass = marks.stream().map(part -> part.mass().mass()).reduce(Figure.ZERO, Figure::plus);
         return new Handle(
                 path,
-                name(path) + ", " + SideDrawing.words(mass) + ", "
-                        + PlaceWords.along(mark.mass().at().x(), wheelbase),
+                Thing.words(path, marks.stream().map(Mark::mass).toList(), plan.wheelbase()),
                 largestFirst,
-                Math.round(drawn.applyAsDouble(mark) * 1000));
-    }
-
-    private static String name(String path) {
-        return path.substring(path.indexOf('.') + 1, path.lastIndexOf('.'));
-    }
-
-    private static Optional<String> path(PointMass mass, Sheet sheet) {
-        return switch (mass.sort()) {
-            case FITMENT -> Optional.of(path("fitments", mass.name()));
-            case OCCUPANT -> Optional.of(path("occupants", mass.name()));
-            case CARGO -> Optional.of(path("cargo", mass.name()));
-            case TANK -> Optional.of(path("tanks", mass.name()));
-            case LIQUID ->
-                sheet.tanks().stream()
-                        .filter(tank -> Liquids.name(tank).equals(mass.name()))
-                        .map(Tank::name)
-                        .map(name -> path("tanks", name))
-                        .findFirst();
-            case VEHICLE, COUNTED, REMOVED, BALL, RESIDUAL -> Optional.empty();
-        };
-    }
-
-    private static String path(String list, String name) {
-        return list + "." + name + ".at";
+                Math.round((largestFirst.get(0).x() - drawing.front()) / drawing.metre() * 1000));
     }
 }

@@ -9,6 +9,7 @@ import fitworthy.counter.page.Pane;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Loading;
 import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.printout.MarginTable;
 import fitworthy.printout.picture.LimitBar;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the axles and the whole carry of what they may: in the loading that was chosen, and all loadings side by side. */
@@ -37,8 +39,13 @@ public final class LoadsPane implements Pane {
     /** A limit in one loading. @param bar nothing where it was not worked out there @param left the margin to it */
     public record Row(String loading, boolean shown, Optional<LimitBar> bar, String left, String changed) {}
 
-    /** @param waiting what is missing to know every margin; empty where nothing is */
-    public record View(String loading, List<Load> loads, List<Limit> limits, String waiting) {}
+    /**
+     * What it shows.
+     *
+     * @param moved what was moved and what came of it; empty where nothing was
+     * @param waiting what is missing to know every margin; empty where nothing is
+     */
+    public record View(String loading, String moved, List<Load> loads, List<Limit> limits, String waiting) {}
 
     @Override
     public String id() {
@@ -56,7 +63,8 @@ public final class LoadsPane implements Pane {
 
     private View view(Seen seen, Arrangement arrangement) {
         Advice advice = arrangement.advice();
-        String shown = Shown.loading(seen, advice);
+        Loading loading = Shown.loading(seen, advice);
+        String shown = loading.loadCase().name();
         Compared compared = new Compared(
                 advice,
                 recent.find(seen.asked("since")).or(seen::before).flatMap(Answer::advice));
@@ -67,7 +75,20 @@ public final class LoadsPane implements Pane {
         List<Limit> limits = arrangement.margins().stream()
                 .map(margin -> limit(margin, advice, shown, compared))
                 .toList();
-        return new View(shown, loads, limits, MarginTable.waiting(advice));
+        String moved = seen.asked("hold").isEmpty()
+                ? ""
+                : Thing.words(seen.asked("path"), loading)
+                        .map(words -> words + ". " + changes(loads))
+                        .orElse("");
+        return new View(shown, moved, loads, limits, MarginTable.waiting(advice));
+    }
+
+    private static String changes(List<Load> loads) {
+        String changes = loads.stream()
+                .filter(load -> !load.changed().isEmpty())
+                .map(load -> load.name() + " " + load.changed())
+                .collect(Collectors.joining(", "));
+        return changes.isEmpty() ? "No load has changed." : changes + ".";
     }
 
     private static Limit limit(Margin margin, Advice advice, String shown, Compared compared) {
@@ -93,8 +114,9 @@ public final class LoadsPane implements Pane {
         return measure.kind() == LoadMeasures.AXLE
                 ? Words.capital(measure.getSubject())
                 : measure.kind() == HitchMeasures.BALL
-                        ? Words.capital(measure.kind().meaning())
-                        : Words.capital(measure.getSubject()) + ": " + measure.kind().limitMeaning();
+                        ? "Ball: " + measure.getSubject()
+                        : Words.capital(measure.getSubject()) + ": "
+                                + measure.kind().limitMeaning();
     }
 
     private static Stream<Measure> measures(Advice advice, String loading, MeasureKind kind) {

@@ -56,7 +56,7 @@ record Move(String path, int along, String hold) implements Change {
                     now.place(), path, "nothing on the sheet has this place", "a part, tank, person or piece of cargo")));
         }
         FieldAnswer answer = answer(now, tree, at);
-        return new AnsweredText(now.view(), now.place(), now.text()).with(List.of(answer), new ArrayList<>());
+        return new AnsweredText(now.view(), now.place(), now.text()).with(answer);
     }
 
     private FieldAnswer answer(Answer now, Node.Mapping tree, NodePath at) {

@@ -26,7 +26,7 @@ public final class RoomPane implements Pane {
                                 "rows",
                                 room.loadings().stream().map(RoomBrief::row).toList(),
                                 "loading",
-                                seen.now().advice().map(advice -> Shown.loading(seen, advice)).orElse(""))))
+                                seen.now().advice().map(advice -> Shown.loading(seen, advice).loadCase().name()).orElse(""))))
                 .orElse("");
     }
 }

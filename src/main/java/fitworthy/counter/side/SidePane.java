@@ -53,19 +53,16 @@ public final class SidePane implements Pane {
     }
 
     private static View view(Seen seen, Advice advice) {
-        String name = Shown.loading(seen, advice);
-        Plan plan = advice.loadings().stream()
-                .filter(loading -> loading.loadCase().name().equals(name))
-                .findFirst()
-                .map(Loading::plan)
-                .orElseThrow();
+        Loading loading = Shown.loading(seen, advice);
+        String name = loading.loadCase().name();
+        Plan plan = loading.plan();
         Optional<SideDrawing> drawing = Pictures.side(advice, name);
         return new View(
                 seen.sheet().name(),
                 MarginTable.loadings(advice),
                 name,
                 drawing,
-                drawing.map(drawn -> Handle.of(drawn, plan.sheet(), plan.wheelbase()))
+                drawing.map(drawn -> Handle.of(drawn, plan))
                         .orElse(List.of()),
                 plan.wheelbase().missing());
     }
