@@ -9,11 +9,15 @@ import fitworthy.counter.plan.PlanRoutes;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
+import fitworthy.counter.side.LoadsPane;
+import fitworthy.counter.side.Moves;
+import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
 import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The page at the counter, served on this machine until it is closed. */
 public final class Counter implements AutoCloseable {
@@ -34,8 +38,14 @@ public final class Counter implements AutoCloseable {
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
-                        List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
-                        PlanChanges.all()));
+                        List.of(
+                                new SheetState(),
+                                new PlanPane(),
+                                new SidePane(),
+                                new LoadsPane(),
+                                new RoomPane(),
+                                new AdvicePane()),
+                        Stream.concat(PlanChanges.all().stream(), Stream.of(new Moves())).toList()));
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
