@@ -8,6 +8,7 @@ import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.counter.told.ExplainPage;
 import io.javalin.Javalin;
 import java.util.List;
 
@@ -26,7 +27,8 @@ public final class Counter implements AutoCloseable {
                 new SheetPage(
                         desk,
                         List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
-                        List.of(PlanPane.SET)));
+                        List.of(PlanPane.SET)),
+                new ExplainPage(desk));
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
