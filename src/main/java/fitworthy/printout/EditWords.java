@@ -58,6 +58,16 @@ public final class EditWords {
         return parts.isEmpty() ? "Nothing in the advice changed." : Words.capital(String.join("; ", parts)) + ".";
     }
 
+    /** What is left of each mass limit where that leaves least: the limit, before, and now. */
+    public static List<List<String>> left(Arrangement before, Arrangement now) {
+        Map<String, String> was = new LinkedHashMap<>();
+        before.margins().forEach(margin -> was.put(margin.limit(), MarginTable.least(margin)));
+        return now.margins().stream()
+                .map(margin -> List.of(
+                        margin.limit(), was.getOrDefault(margin.limit(), "-"), MarginTable.least(margin)))
+                .toList();
+    }
+
     private static Set<Check> checks(Arrangement arrangement) {
         return arrangement.findings().stream()
                 .map(group -> group.worst().check())

@@ -15,6 +15,10 @@ import java.util.List;
 /** A question in words: what it is about, what the answer can turn, and who has it; and what an answer settled. */
 public final class QuestionWords {
 
+    /** That nothing is to be asked. */
+    public static final String NONE =
+            "None: every check that applies had its information, and none rests on a guess.";
+
     private QuestionWords() {}
 
     /** The field of the sheet, with the parts that lack it, and what the sheet has of it. */
@@ -75,6 +79,20 @@ public final class QuestionWords {
         return count == 0
                 ? "It settles no check by itself."
                 : "It settles " + count + (count == 1 ? " check: " : " checks: ") + String.join(", ", parts) + ".";
+    }
+
+    /** What was settled, each finding that is there now or no more, and what waits instead; a line each. */
+    public static List<String> lines(Settled settled) {
+        List<String> lines = new ArrayList<>(List.of(settled(settled)));
+        settled.found()
+                .checks()
+                .forEach(judged -> lines.add(
+                        Words.capital(Words.hyphenated(judged.card().severity().value().name())) + ": " + named(judged)));
+        settled.cleared().checks().forEach(judged -> lines.add("No more: " + named(judged)));
+        if (!settled.raised().isNothing()) {
+            lines.add(raised(settled) + ".");
+        }
+        return lines;
     }
 
     private static void add(List<String> parts, Stakes stakes, String words) {

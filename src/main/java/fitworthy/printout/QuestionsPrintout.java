@@ -32,7 +32,7 @@ public final class QuestionsPrintout {
         page.wrapped(0, "Questions on " + title + ", the most important first");
         page.rule();
         if (all.isEmpty()) {
-            page.wrapped(0, "None: every check that applies had its information, and none rests on a guess.");
+            page.wrapped(0, QuestionWords.NONE);
         }
         long shown = everything ? all.size() : Math.min(FIRST, all.size());
         for (int i = 0; i < shown; i++) {
