@@ -127,7 +127,7 @@ final class BeginSheet implements Callable<Integer> {
             ask(in, words);
         }
         SheetDraft.Whole whole = whole(words, engine.book());
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         newFile(to);
         String text = SheetDraft.text(
                 whole, left -> Filling.filled(shelves.expanded(tree(left, faults), faults), engine.book(), faults));

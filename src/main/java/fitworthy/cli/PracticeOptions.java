@@ -58,6 +58,11 @@ final class PracticeOptions {
         return with(house, plain);
     }
 
+    /** The folder of the rule book. */
+    Path rules(CommandContext around) {
+        return book.folder(around);
+    }
+
     /**
      * Looks after the files to be written: none takes the place of the book, the house file, or what else is read.
      *
@@ -148,7 +153,7 @@ final class PracticeOptions {
                     "'" + view.asOf() + "' is not a date",
                     "2026-11-25 (year-month-day)"));
         }
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         return view;
     }
 

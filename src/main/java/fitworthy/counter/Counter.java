@@ -1,6 +1,7 @@
 package fitworthy.counter;
 
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.handbook.BookPages;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.plan.PlanPane;
 import fitworthy.counter.sheet.SheetPage;
@@ -8,7 +9,11 @@ import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.counter.told.AnswerGiven;
 import fitworthy.counter.told.ExplainPage;
+import fitworthy.counter.told.OffersPane;
+import fitworthy.counter.told.QuestionsPane;
+import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import java.util.List;
 
@@ -18,17 +23,25 @@ public final class Counter implements AutoCloseable {
     private final Javalin server;
     private final Guard guard = new Guard();
 
-    /** @param port 0 for any that is free */
-    public Counter(Desk desk, int port) {
+    /**
+     * @param port 0 for any that is free
+     * @throws FaultsException where a file of the rule book cannot be read
+     */
+    public Counter(Desk desk, int port) throws FaultsException {
+        OffersPane offers = new OffersPane(desk);
+        QuestionsPane questions = new QuestionsPane(desk);
         List<Routes> routes = List.of(
                 guard,
                 new Assets(),
                 new SheetsPage(desk),
+                new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
-                        List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
-                        List.of(PlanPane.SET)),
-                new ExplainPage(desk));
+                        List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane(), offers, questions),
+                        List.of(PlanPane.SET, new AnswerGiven(), offers)),
+                new ExplainPage(desk),
+                offers,
+                questions);
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;

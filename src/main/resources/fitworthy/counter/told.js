@@ -1,13 +1,13 @@
 // What is read or typed in the advice stays so after a change: opened explanations and answers not yet sent. What a
 // change came to is said aloud.
 (() => {
-  const ASIDE = ['told', 'offers', 'questions'];
+  const ASIDE = ['told', 'offers', 'asks'];
   let opened = new Map();
   let typed = new Map();
 
   const said = document.createElement('div');
   said.setAttribute('role', 'status');
-  said.className = 'said-aloud';
+  said.className = 'unseen';
   document.querySelector('.work')?.append(said);
 
   function keep(area) {
@@ -45,7 +45,7 @@
 
   // What was opened is asked for anew once it can be: its figures may be others now.
   document.body.addEventListener('htmx:load', event => {
-    if (!event.target.closest('#told, #offers, #questions')) return;
+    if (!event.target.closest('#told, #offers, #asks')) return;
     for (const details of event.target.querySelectorAll('details[open][id]')) {
       if (opened.has(details.id)) htmx.trigger(details, 'toggle');
     }

@@ -82,7 +82,9 @@ public final class AdvicePane implements Pane {
 
     private static Shown shown(Seen seen, Arrangement now) {
         Advice advice = now.advice();
-        Optional<Arrangement> before = seen.before().flatMap(Answer::arrangement);
+        Optional<Arrangement> before = seen.before()
+                .filter(was -> !was.version().equals(seen.now().version()))
+                .flatMap(Answer::arrangement);
         return new Shown(
                 Addresses.of(seen.sheet()),
                 advice.worst().map(AdvicePane::mark).orElse(""),

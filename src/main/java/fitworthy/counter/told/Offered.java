@@ -1,6 +1,8 @@
 package fitworthy.counter.told;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.book.Severity;
 import fitworthy.counter.told.OfferSearch.Found;
 import fitworthy.printout.ChangeWords;
 import fitworthy.printout.ComparedPlan;
@@ -38,7 +40,7 @@ public record Offered(List<String> notes, List<Group> groups) {
     static Offered of(Advice planned, Found found) {
         Mending mending = found.mending();
         List<String> notes = new ArrayList<>(List.of(ChangeWords.effort(mending)));
-        if (planned.worst().isPresent() && mending.offers().isEmpty() && !ChangeWords.stops(planned).isEmpty()) {
+        if (mending.offers().isEmpty() && Arrangement.of(planned).finds(Severity.STOP)) {
             notes.add(ChangeWords.noOffer(mending));
         }
         List<Group> groups = new ArrayList<>();

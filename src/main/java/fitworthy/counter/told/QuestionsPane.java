@@ -45,7 +45,7 @@ public final class QuestionsPane implements Pane, Routes {
 
     @Override
     public String id() {
-        return "questions";
+        return "asks";
     }
 
     @Override
