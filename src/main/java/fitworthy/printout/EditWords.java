@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Settled;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -58,14 +60,24 @@ public final class EditWords {
         return parts.isEmpty() ? "Nothing in the advice changed." : Words.capital(String.join("; ", parts)) + ".";
     }
 
-    /** What is left of each mass limit where that leaves least: the limit, before, and now. */
-    public static List<List<String>> left(Arrangement before, Arrangement now) {
-        Map<String, String> was = new LinkedHashMap<>();
-        before.margins().forEach(margin -> was.put(margin.limit(), MarginTable.least(margin)));
-        return now.margins().stream()
-                .map(margin -> List.of(
-                        margin.limit(), was.getOrDefault(margin.limit(), "-"), MarginTable.least(margin)))
+    /** What is left of a mass limit in the loading that leaves least; a dash where it is not known or nothing has it. */
+    public record Left(String limit, String before, String now) {}
+
+    /** Of every mass limit that has been or is. */
+    public static List<Left> left(Arrangement before, Arrangement now) {
+        Map<String, String> was = left(before);
+        Map<String, String> is = left(now);
+        Set<String> limits = new TreeSet<>(was.keySet());
+        limits.addAll(is.keySet());
+        return limits.stream()
+                .map(limit -> new Left(limit, was.getOrDefault(limit, "-"), is.getOrDefault(limit, "-")))
                 .toList();
+    }
+
+    private static Map<String, String> left(Arrangement arrangement) {
+        return arrangement.margins().stream()
+                .collect(Collectors.toMap(
+                        Margin::limit, margin -> Wording.spareOrOver(margin.least(), margin.kind())));
     }
 
     private static Set<Check> checks(Arrangement arrangement) {

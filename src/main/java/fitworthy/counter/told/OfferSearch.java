@@ -6,6 +6,7 @@ import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -16,9 +17,11 @@ import java.util.function.BooleanSupplier;
 /** A search for changes to one text of a sheet, behind the page. It ends by itself once its time is up. */
 final class OfferSearch {
 
-    private static final long NANOSECONDS = 5_000_000_000L;
+    static final Duration SHORT = Duration.ofSeconds(5);
+    static final Duration LONG = Duration.ofSeconds(30);
 
     private final Answer answer;
+    private final Duration most;
     private final AtomicInteger tried = new AtomicInteger();
     private volatile boolean cancelled;
     private final CompletableFuture<Found> found;
@@ -26,15 +29,25 @@ final class OfferSearch {
     /** @param alternatives where the sheet leaves a choice open */
     record Found(Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {}
 
-    /** @param answer to a sheet without faults @param behind what it runs on */
-    OfferSearch(Answer answer, Executor behind) {
+    /**
+     * @param answer to a sheet without faults
+     * @param most how long it may look for changes, and as long again at open choices
+     * @param behind what it runs on
+     */
+    OfferSearch(Answer answer, Duration most, Executor behind) {
         this.answer = answer;
+        this.most = most;
         this.found = CompletableFuture.supplyAsync(this::search, behind);
     }
 
     /** What it is about. */
     Answer answer() {
         return answer;
+    }
+
+    /** Whether it is about what a sheet says. */
+    boolean isOf(Answer now) {
+        return answer.version().equals(now.version());
     }
 
     /** How many changed plans were looked at so far. */
@@ -76,6 +89,6 @@ final class OfferSearch {
 
     private BooleanSupplier untilTimeIsUp() {
         long start = System.nanoTime();
-        return () -> cancelled || System.nanoTime() - start > NANOSECONDS;
+        return () -> cancelled || System.nanoTime() - start > most.toNanos();
     }
 }

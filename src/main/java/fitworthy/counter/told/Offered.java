@@ -21,8 +21,9 @@ import java.util.stream.Collectors;
  *
  * @param notes how far it went
  * @param groups what may be tried, in groups; those that would be empty are left out
+ * @param complete whether it would find no more if it went on
  */
-public record Offered(List<String> notes, List<Group> groups) {
+public record Offered(List<String> notes, List<Group> groups, boolean complete) {
 
     /** Offers of one sort. */
     public record Group(String heading, List<Item> items) {}
@@ -62,7 +63,10 @@ public record Offered(List<String> notes, List<Group> groups) {
             ChangeWords.cutShort(all).ifPresent(notes::add);
             choices(groups, all);
         });
-        return new Offered(notes, groups);
+        return new Offered(
+                notes,
+                groups,
+                mending.complete() && found.alternatives().map(Alternatives::complete).orElse(true));
     }
 
     private static String words(List<Change> changes) {

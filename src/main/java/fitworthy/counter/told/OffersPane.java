@@ -39,25 +39,26 @@ public final class OffersPane implements Pane, Routes, Changes {
         return thread;
     });
 
-    /** What is shown before a search and while it goes on. @param tried how many plans were looked at; -1 for no search */
-    public record Looking(String address, int tried) {}
+    /**
+     * What is shown before a search and while it goes on.
+     *
+     * @param tried how many plans were looked at; -1 where no search goes on
+     * @param taken the offer that was taken just now; empty where none was
+     */
+    public record Looking(String address, int tried, String taken) {}
 
-    /** What was found. */
-    public record Shown(String address, Offered offered) {}
+    /** What was found. @param left the key of the offer that somebody came back from; empty where nobody did */
+    public record Shown(String address, Offered offered, String left) {}
 
     /**
      * The advice as it would be.
      *
-     * @param key of the offer
      * @param verdict of the changed plan, in sentences
      * @param changed what becomes of the findings and the axles
      * @param writable whether it can be taken
      */
     public record Tried(
-            String address, Offered.Item item, List<String> verdict, String changed, List<Left> left, boolean writable) {}
-
-    /** What is left of a limit, as it is and as it would be. */
-    public record Left(String limit, String now, String then) {}
+            String address, Offered.Item item, List<String> verdict, String changed, List<EditWords.Left> left, boolean writable) {}
 
     public OffersPane(Desk desk) {
         this.desk = desk;
@@ -71,10 +72,17 @@ public final class OffersPane implements Pane, Routes, Changes {
     /** Whatever was looked for before is of another plan now. */
     @Override
     public String html(Seen seen) {
-        search(seen.sheet(), seen.now()).or(() -> Optional.ofNullable(searches.remove(seen.sheet().name())))
-                .filter(search -> search.answer() != seen.now())
-                .ifPresent(OfferSearch::cancel);
-        return looking(seen.sheet(), -1);
+        Optional<OfferSearch> last = Optional.ofNullable(searches.get(seen.sheet().name()));
+        last.filter(search -> !search.isOf(seen.now())).ifPresent(OfferSearch::cancel);
+        boolean taken = seen.before().isPresent() && !seen.asked("offer").isEmpty();
+        return looking(seen.sheet(), -1, taken ? last.map(search -> words(search, seen.asked("offer"))).orElse("") : "");
+    }
+
+    private static String words(OfferSearch search, String key) {
+        return offered(search)
+                .flatMap(offered -> offered.item(key))
+                .map(Offered.Item::words)
+                .orElse("");
     }
 
     @Override
@@ -85,34 +93,39 @@ public final class OffersPane implements Pane, Routes, Changes {
 
     /** The search about what a sheet says now. */
     private Optional<OfferSearch> search(OpenSheet sheet, Answer now) {
-        return Optional.ofNullable(searches.get(sheet.name()))
-                .filter(search -> search.answer().version().equals(now.version()));
+        return Optional.ofNullable(searches.get(sheet.name())).filter(search -> search.isOf(now));
     }
 
-    private static String looking(OpenSheet sheet, int tried) {
-        return Pages.html("told/looking.jte", Map.of("looking", new Looking(Addresses.of(sheet), tried)));
+    private static String looking(OpenSheet sheet, int tried, String taken) {
+        return Pages.html("told/looking.jte", Map.of("looking", new Looking(Addresses.of(sheet), tried, taken)));
     }
 
-    /** Begins a search where none is about this plan, and tells how far it is or what it found. */
+    /**
+     * Begins a search where none is about this plan, and tells how far it is or what it found. {@code longer} begins
+     * one that may take longer; {@code left} is the offer that somebody comes back from.
+     */
     private void show(Context sent) {
         OpenSheet sheet = Addresses.sheet(desk, sent);
         Answer now = sheet.now();
         if (now.advice().isEmpty()) {
-            sent.html(looking(sheet, -1));
+            sent.html(looking(sheet, -1, ""));
             return;
         }
+        boolean longer = sent.queryParam("longer") != null;
         OfferSearch search = searches.compute(sheet.name(), (name, last) -> {
-            if (last != null && last.answer().version().equals(now.version())) {
+            if (last != null && last.isOf(now) && !longer) {
                 return last;
             }
             if (last != null) {
                 last.cancel();
             }
-            return new OfferSearch(now, behind);
+            return new OfferSearch(now, longer ? OfferSearch.LONG : OfferSearch.SHORT, behind);
         });
+        String left = Optional.ofNullable(sent.queryParam("left")).orElse("");
         sent.html(offered(search)
-                .map(offered -> Pages.html("told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered))))
-                .orElseGet(() -> looking(sheet, search.tried())));
+                .map(offered -> Pages.html(
+                        "told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered, left))))
+                .orElseGet(() -> looking(sheet, search.tried(), "")));
     }
 
     private static Optional<Offered> offered(OfferSearch search) {
@@ -132,7 +145,7 @@ public final class OffersPane implements Pane, Routes, Changes {
                 sheet, now, Optional.ofNullable(sent.queryParam("offer")).orElse(""));
         sent.html(item.map(offer ->
                         Pages.html("told/tried.jte", Map.of("tried", tried(Addresses.of(sheet), now, offer))))
-                .orElseGet(() -> looking(sheet, -1)));
+                .orElseGet(() -> looking(sheet, -1, "")));
     }
 
     private static Tried tried(String address, Answer now, Offered.Item offer) {
@@ -145,9 +158,7 @@ public final class OffersPane implements Pane, Routes, Changes {
                 offer,
                 List.of(Verdict.loaded(then.advice()), Verdict.of(then)),
                 EditWords.of(as, then),
-                EditWords.left(as, then).stream()
-                        .map(row -> new Left(row.get(0), row.get(1), row.get(2)))
-                        .toList(),
+                EditWords.left(as, then),
                 written.isPresent());
     }
 

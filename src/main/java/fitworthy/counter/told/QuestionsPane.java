@@ -13,6 +13,7 @@ import fitworthy.counter.page.Routes;
 import fitworthy.printout.QuestionWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +34,14 @@ public final class QuestionsPane implements Pane, Routes {
     /** What was found out last of a sheet. */
     private record Asked(Answer answer, Questions questions) {}
 
-    /** One question. @param words what is asked, what hangs on it and who has the answer, a line each */
-    public record Item(String title, List<String> words, List<AnswerBox> boxes) {}
+    /**
+     * One question.
+     *
+     * @param words what is asked, what hangs on it and who has the answer, a line each
+     * @param boxes for the fields that a single value answers
+     * @param elsewhere the paths of those that take more than that
+     */
+    public record Item(String title, List<String> words, List<AnswerBox> boxes, List<String> elsewhere) {}
 
     /** @param settled what the answer before came to, a line each; none where there was none */
     public record Shown(String address, List<String> settled, List<Item> items, int all) {}
@@ -100,11 +107,16 @@ public final class QuestionsPane implements Pane, Routes {
         AnswerBoxes boxes = AnswerBoxes.of(now);
         List<Item> items = questions.stream()
                 .limit(which.equals("all") ? questions.size() : FIRST)
-                .map(question -> new Item(
-                        QuestionWords.field(question), QuestionWords.lines(question), boxes.of(question)))
+                .map(question -> item(question, boxes.of(question)))
                 .toList();
         return Pages.html(
                 "told/questions.jte",
                 Map.of("shown", new Shown(Addresses.of(sheet), settled, items, questions.size())));
+    }
+
+    private static Item item(Question question, List<AnswerBox> boxes) {
+        List<String> elsewhere = new ArrayList<>(question.paths());
+        boxes.forEach(box -> elsewhere.remove(box.path()));
+        return new Item(QuestionWords.field(question), QuestionWords.lines(question), boxes, elsewhere);
     }
 }
