@@ -12,16 +12,16 @@ function follow() {
 setInterval(follow, FOLLOW_EVERY);
 document.addEventListener("visibilitychange", follow);
 
-/* What is being typed stays, though what surrounds it is shown anew. */
+/* What is being typed stays, though the field itself is shown anew. */
 let typing = null;
 document.addEventListener("htmx:beforeSwap", () => {
   const field = document.activeElement;
-  typing = field && field.id && field.matches(".work input, .work textarea, .work select")
-    ? { id: field.id, value: field.value } : null;
+  typing = field && field.id && field.matches(".work input, .work textarea, .work select") ? field : null;
 });
 document.addEventListener("htmx:afterSettle", () => {
-  const field = typing && document.getElementById(typing.id);
-  if (field && field.value !== typing.value) {
-    field.value = typing.value;
+  const anew = typing && !typing.isConnected && document.getElementById(typing.id);
+  if (anew) {
+    anew.value = typing.value;
   }
+  typing = null;
 });

@@ -31,9 +31,8 @@ final class FaultsBrought {
                 .map(Map.Entry::getValue)
                 .toList();
         boolean hidden = !mended.isEmpty()
-                && brought.stream()
-                        .noneMatch(fault -> mended.stream()
-                                .anyMatch(gone -> path(gone, before).equals(path(fault, after))));
+                && brought.stream().noneMatch(fault -> mended.stream()
+                        .anyMatch(gone -> path(gone, before).equals(path(fault, after))));
         return hidden ? List.of() : brought;
     }
 
@@ -45,7 +44,8 @@ final class FaultsBrought {
 
     /** By the names of items, which stay where others come or go. */
     private static String path(Fault fault, Answer answer) {
-        NodePath path = answer.tree() == null || fault.path().isEmpty() ? null : NodePath.find(fault.path(), answer.whole());
+        NodePath path =
+                answer.tree() == null || fault.path().isEmpty() ? null : NodePath.find(fault.path(), answer.whole());
         return path == null ? fault.path() : path.byNames(answer.whole());
     }
 }

@@ -22,7 +22,7 @@ import java.util.Set;
  * Lines are only added, each before its sheet is written. One that was torn, or whose sheet was not written any more, is
  * passed over. Where the file cannot be had, or another run has it, steps are kept for this run alone.
  */
-final class Journal {
+final class Journal implements AutoCloseable {
 
     private static final String FOLDER = ".fitworthy";
     /** What is longer begins anew: nobody goes back so far after a restart. */
@@ -40,16 +40,15 @@ final class Journal {
         try {
             Files.createDirectories(folder);
             channel = FileChannel.open(
-                    file,
-                    Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS));
+                    file, Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS));
             if (channel.tryLock() == null) {
-                forget();
+                close();
             } else {
                 read(file, version);
                 channel.truncate(end);
             }
         } catch (IOException | OverlappingFileLockException e) {
-            forget();
+            close();
         }
     }
 
@@ -100,7 +99,7 @@ final class Journal {
                     end += channel.write(line, end);
                 }
             } catch (IOException e) {
-                forget();
+                close();
             }
         }
     }
@@ -110,7 +109,9 @@ final class Journal {
         end = before;
     }
 
-    private void forget() {
+    /** Keeps no more of them. */
+    @Override
+    public void close() {
         try {
             if (channel != null) {
                 channel.close();

@@ -21,9 +21,7 @@ public record Lines(List<String> here, List<String> there) {
             here.remove(0);
             there.remove(0);
         }
-        while (!here.isEmpty()
-                && !there.isEmpty()
-                && here.get(here.size() - 1).equals(there.get(there.size() - 1))) {
+        while (!here.isEmpty() && !there.isEmpty() && here.get(here.size() - 1).equals(there.get(there.size() - 1))) {
             here.remove(here.size() - 1);
             there.remove(there.size() - 1);
         }

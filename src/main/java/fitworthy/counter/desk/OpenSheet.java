@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** One sheet that is worked on, by however many pages at once. Each change is in its file before it is answered. */
-public final class OpenSheet {
+public final class OpenSheet implements AutoCloseable {
 
     private static final String ELSEWHERE = "a change from elsewhere";
     /** Another hand that writes faster than this is not outrun. */
@@ -90,8 +90,7 @@ public final class OpenSheet {
         } catch (FaultsException e) {
             return Optional.of(new Outcome.Refused(e.faults(), before));
         }
-        if (shown.isPresent()
-                && new Touched(shown.get().tree(), before.to(mine).tree()).isSameIn(before.tree())) {
+        if (shown.isPresent() && new Touched(shown.get().tree(), before.to(mine).tree()).isSameIn(before.tree())) {
             return Optional.empty();
         }
         return Optional.of(new Outcome.Parted(mine, Lines.between(before.text(), onTop(before, change, mine)), before));
@@ -181,5 +180,13 @@ public final class OpenSheet {
     private void keep(Step step) {
         journal.add(step);
         history.add(step);
+    }
+
+    /** Lets another run keep the steps of this sheet. */
+    @Override
+    public synchronized void close() {
+        if (journal != null) {
+            journal.close();
+        }
     }
 }

@@ -44,8 +44,8 @@ public record MoveTo(String path, Map<String, Double> metres) implements Change 
     @Override
     public String in(Answer now) throws FaultsException {
         List<Change> changes = new ArrayList<>();
-        metres.forEach((name, value) ->
-                changes.add(new SetValue(path + ".at." + name, QuantityText.shown(Math.round(value * 1000) / 1000.0, "mm"))));
+        metres.forEach((name, value) -> changes.add(
+                new SetValue(path + ".at." + name, QuantityText.shown(Math.round(value * 1000) / 1000.0, "mm"))));
         return new Several(label(), joins(), changes).in(now);
     }
 }

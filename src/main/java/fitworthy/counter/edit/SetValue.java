@@ -47,7 +47,10 @@ public record SetValue(String path, String value) implements Change {
                 return now.text();
             }
             throw Spot.refused(
-                    now, path, "comes from the shelf, so that it cannot be left out here", "a value for this sheet, or ask");
+                    now,
+                    path,
+                    "comes from the shelf, so that it cannot be left out here",
+                    "a value for this sheet, or ask");
         }
         NodePath gone = spot.path();
         while (isLeftEmpty(gone.above(), now.tree())) {

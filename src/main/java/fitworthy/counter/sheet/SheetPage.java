@@ -42,7 +42,8 @@ public final class SheetPage implements Routes {
      * @param version of what stands now
      * @param fields what was sent
      */
-    public record Parted(String sheet, String address, Lines lines, String version, List<Map.Entry<String, String>> fields) {}
+    public record Parted(
+            String sheet, String address, Lines lines, String version, List<Map.Entry<String, String>> fields) {}
 
     private static final String VERSION = "version";
     private static final String OVER = "over";
@@ -131,7 +132,8 @@ public final class SheetPage implements Routes {
                         parted.lines(),
                         parted.now().version(),
                         asked(sent.formParamMap()).entrySet().stream()
-                                .filter(field -> !field.getKey().equals(VERSION) && !field.getKey().equals(OVER))
+                                .filter(field -> !field.getKey().equals(VERSION)
+                                        && !field.getKey().equals(OVER))
                                 .toList()))
                 : Optional.empty();
     }
