@@ -14,6 +14,10 @@ import fitworthy.counter.side.Moves;
 import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.counter.told.AnswerGiven;
+import fitworthy.counter.told.ExplainPage;
+import fitworthy.counter.told.OffersPane;
+import fitworthy.counter.told.QuestionsPane;
 import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import java.util.List;
@@ -30,6 +34,8 @@ public final class Counter implements AutoCloseable {
      * @throws FaultsException where a file of the rule book cannot be read
      */
     public Counter(Desk desk, int port) throws FaultsException {
+        OffersPane offers = new OffersPane(desk);
+        QuestionsPane questions = new QuestionsPane(desk);
         List<Routes> routes = List.of(
                 guard,
                 new Assets(),
@@ -44,8 +50,16 @@ public final class Counter implements AutoCloseable {
                                 new SidePane(),
                                 new LoadsPane(),
                                 new RoomPane(),
-                                new AdvicePane()),
-                        Stream.concat(PlanChanges.all().stream(), Stream.of(new Moves())).toList()));
+                                new AdvicePane(),
+                                questions,
+                                offers),
+                        Stream.concat(
+                                        PlanChanges.all().stream(),
+                                        Stream.of(new Moves(), new AnswerGiven(), offers))
+                                .toList()),
+                new ExplainPage(desk),
+                offers,
+                questions);
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
