@@ -1,10 +1,15 @@
 package fitworthy.counter;
 
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.output.LettersPage;
+import fitworthy.counter.output.PrintPage;
+import fitworthy.counter.output.TablesPage;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.plan.PlanPane;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
+import fitworthy.counter.sheets.CopyPage;
+import fitworthy.counter.sheets.NewPage;
 import fitworthy.counter.sheets.SheetsPage;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
@@ -23,6 +28,11 @@ public final class Counter implements AutoCloseable {
                 guard,
                 new Assets(),
                 new SheetsPage(desk),
+                new CopyPage(desk.folder()),
+                new NewPage(desk),
+                new TablesPage(desk),
+                new LettersPage(desk),
+                new PrintPage(desk),
                 new SheetPage(
                         desk,
                         List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
