@@ -37,7 +37,7 @@ final class OpenCounter implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException, InterruptedException {
-        Desk desk = new Desk(new SheetFolder(folder), view.view(around));
+        Desk desk = new Desk(new SheetFolder(folder), view.view(around), view.rules(around));
         try (Counter counter = new Counter(desk, port)) {
             around.out().println("Open this address in your browser:");
             around.out().println("  " + counter.address());

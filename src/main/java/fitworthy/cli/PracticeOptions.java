@@ -58,6 +58,11 @@ final class PracticeOptions {
         return with(house, plain);
     }
 
+    /** The folder of the rule book. */
+    Path rules(CommandContext around) {
+        return book.folder(around);
+    }
+
     /**
      * Looks after the files to be written: none takes the place of the book, the house file, or what else is read.
      *

@@ -16,6 +16,7 @@ final class Assets implements Routes {
             Map.entry("htmx.js", HTMX),
             Map.entry("counter.js", OWN + "counter.js"),
             Map.entry("side.js", OWN + "side.js"),
+            Map.entry("output.js", OWN + "output.js"),
             Map.entry("base.css", OWN + "base.css"),
             Map.entry("plan.css", OWN + "plan.css"),
             Map.entry("side.css", OWN + "side.css"),

@@ -1,6 +1,7 @@
 package fitworthy.counter;
 
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.handbook.BookPages;
 import fitworthy.counter.output.LettersPage;
 import fitworthy.counter.output.PrintPage;
 import fitworthy.counter.output.TablesPage;
@@ -13,6 +14,7 @@ import fitworthy.counter.sheets.NewPage;
 import fitworthy.counter.sheets.SheetsPage;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import java.util.List;
 
@@ -22,8 +24,11 @@ public final class Counter implements AutoCloseable {
     private final Javalin server;
     private final Guard guard = new Guard();
 
-    /** @param port 0 for any that is free */
-    public Counter(Desk desk, int port) {
+    /**
+     * @param port 0 for any that is free
+     * @throws FaultsException where a file of the rule book cannot be read
+     */
+    public Counter(Desk desk, int port) throws FaultsException {
         List<Routes> routes = List.of(
                 guard,
                 new Assets(),
@@ -33,6 +38,7 @@ public final class Counter implements AutoCloseable {
                 new TablesPage(desk),
                 new LettersPage(desk),
                 new PrintPage(desk),
+                new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
                         List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),

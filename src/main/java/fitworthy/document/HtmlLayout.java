@@ -1,5 +1,6 @@
 package fitworthy.document;
 
+import fitworthy.document.Report.Block;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -7,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +24,9 @@ public final class HtmlLayout {
 
     /** What stands between two tags. */
     private static final Pattern READ = Pattern.compile("(?<=>)[^<>]+(?=<)");
+
+    private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(
+            null, ContentType.Html, HtmlLayout.class.getClassLoader(), "fitworthy.document.template");
 
     private HtmlLayout() {}
 
@@ -41,19 +46,25 @@ public final class HtmlLayout {
     }
 
     private static String html(String template, Report report, String more) {
-        StringOutput html = new StringOutput();
-        TemplateEngine.createPrecompiled(
-                        null, ContentType.Html, HtmlLayout.class.getClassLoader(), "fitworthy.document.template")
-                .render(template, Map.of("report", report, "style", resource("report.css") + more), html);
-        return printable(signed(html.toString()));
+        String html = rendered(template, Map.of("report", report, "style", resource("report.css") + more));
+        int body = html.indexOf("<body>");
+        return printable(html.substring(0, body) + signed(html.substring(body)));
     }
 
-    /** A page with the signs of print in what is read of it, and in nothing else. */
+    /** Some blocks alone, for a page that has a style of its own; none of them carries any. */
+    public static String blocks(List<Block> blocks) {
+        return printable(signed(rendered("blocks.jte", Map.of("blocks", blocks))));
+    }
+
+    private static String rendered(String template, Map<String, Object> values) {
+        StringOutput html = new StringOutput();
+        TEMPLATES.render(template, values, html);
+        return html.toString();
+    }
+
+    /** Markup with the signs of print in what is read of it, and in nothing else. */
     private static String signed(String html) {
-        int body = html.indexOf("<body>");
-        return html.substring(0, body)
-                + READ.matcher(html.substring(body))
-                        .replaceAll(text -> Matcher.quoteReplacement(Signs.in(text.group())));
+        return READ.matcher(html).replaceAll(text -> Matcher.quoteReplacement(Signs.in(text.group())));
     }
 
     /**

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What of a book is to be looked at again, and by when: the values that hold or are still to begin, and the sources. The
@@ -84,6 +86,15 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
         return items.get(When.OVERDUE).isEmpty()
                 && items.get(When.SOON).isEmpty()
                 && items.get(When.UNDATED).isEmpty();
+    }
+
+    /** The day of review of each value and source whose day has come or comes soon; the earliest of one's values. */
+    public Map<String, LocalDate> pressing() {
+        Map<String, LocalDate> pressing = new TreeMap<>();
+        Stream.of(When.OVERDUE, When.SOON)
+                .flatMap(when -> items.get(when).stream())
+                .forEach(item -> pressing.putIfAbsent(item.id(), item.review()));
+        return pressing;
     }
 
     /** The last day that counts as soon. */

@@ -1,6 +1,7 @@
 package fitworthy.counter.desk;
 
 import fitworthy.advice.View;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -10,11 +11,14 @@ public final class Desk {
 
     private final SheetFolder folder;
     private final View view;
+    private final Path rules;
     private final Map<String, OpenSheet> open = new ConcurrentHashMap<>();
 
-    public Desk(SheetFolder folder, View view) {
+    /** @param rules the folder of the rule book */
+    public Desk(SheetFolder folder, View view, Path rules) {
         this.folder = folder;
         this.view = view;
+        this.rules = rules;
     }
 
     public SheetFolder folder() {
@@ -23,6 +27,11 @@ public final class Desk {
 
     public View view() {
         return view;
+    }
+
+    /** The folder of the rule book. */
+    public Path rules() {
+        return rules;
     }
 
     /** The sheet of this name, the same for all that ask; empty where there is none. */

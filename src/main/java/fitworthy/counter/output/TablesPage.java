@@ -8,7 +8,9 @@ import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Paragraph;
+import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Section;
+import fitworthy.document.Report.Table;
 import fitworthy.printout.BuyTable;
 import fitworthy.printout.CertificateTables;
 import fitworthy.printout.CostTable;
@@ -72,6 +74,23 @@ public final class TablesPage implements Routes {
     }
 
     private static Section section(String id, String heading, List<Block> blocks, String none) {
-        return new Section(id, heading, blocks.isEmpty() ? List.of(new Paragraph(none)) : blocks);
+        return new Section(
+                id,
+                heading,
+                blocks.isEmpty()
+                        ? List.of(new Paragraph(none))
+                        : blocks.stream().map(TablesPage::alone).toList());
+    }
+
+    /** A block without links into the rest of the printed document, which is not on this page. */
+    private static Block alone(Block block) {
+        return block instanceof Table table
+                ? new Table(
+                        table.caption(),
+                        table.columns(),
+                        table.rows().stream()
+                                .map(row -> new Row(row.cells(), "", row.sum()))
+                                .toList())
+                : block;
     }
 }

@@ -1,0 +1,131 @@
+package fitworthy.counter.handbook;
+
+import fitworthy.book.Book;
+import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Routes;
+import fitworthy.document.HtmlLayout;
+import fitworthy.document.Report;
+import fitworthy.engine.RuleEngine;
+import fitworthy.handbook.Handbook;
+import fitworthy.proof.References;
+import fitworthy.source.FaultsException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** The rule book, to be read: its rules by what one searches, a page of each, and its chapters. Nothing is written. */
+public final class BookPages implements Routes {
+
+    private final Path folder;
+    private final RuleEngine engine;
+    private final RuleSearch rules;
+    private Report whole;
+
+    /**
+     * @param folder of the rule book that the engine holds
+     * @throws FaultsException where a file of its cases cannot be read
+     */
+    public BookPages(Path folder, RuleEngine engine) throws FaultsException {
+        this.folder = folder;
+        this.engine = engine;
+        this.rules = new RuleSearch(References.of(folder, engine.book()));
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/book", this::search);
+        routes.get("/book/rules/{id}", this::rule);
+        routes.get("/book/chapters/{id}", this::chapter);
+    }
+
+    private void search(Context sent) throws FaultsException {
+        RuleSearch.Wanted wanted = new RuleSearch.Wanted(
+                asked(sent, "words"),
+                asked(sent, "measure"),
+                asked(sent, "region"),
+                !asked(sent, "due").isEmpty());
+        Map<String, List<RuleSearch.Found>> found = rules.find(wanted, LocalDate.now());
+        boolean partly = sent.header("HX-Request") != null;
+        sent.html(Pages.html(
+                partly ? "handbook/found.jte" : "handbook/search.jte",
+                partly
+                        ? Map.of("found", found)
+                        : Map.of(
+                                "found", found,
+                                "wanted", wanted,
+                                "measures", rules.measures(),
+                                "regions", engine.book().regions(),
+                                "chapters", chapters())));
+    }
+
+    private void rule(Context sent) throws FaultsException {
+        Book book = engine.book();
+        String id = book.formerIds().present(sent.pathParam("id"));
+        if (!book.cards().containsKey(id)) {
+            throw new NotFoundResponse("The rule book has no rule of this name.");
+        }
+        show(
+                sent,
+                Handbook.page(folder, engine, id).sections(),
+                book.cards().get(id).title());
+    }
+
+    private void chapter(Context sent) throws FaultsException {
+        Report.Section chapter = whole().sections().stream()
+                .filter(section -> section.id().equals(sent.pathParam("id")))
+                .findFirst()
+                .orElseThrow(() -> new NotFoundResponse("The rule book has no chapter of this name."));
+        show(sent, List.of(chapter), chapter.heading());
+    }
+
+    /** A section as markup. */
+    public record Shown(String heading, String html) {}
+
+    private void show(Context sent, List<Report.Section> sections, String title) throws FaultsException {
+        sent.html(Pages.html(
+                "handbook/page.jte",
+                Map.of(
+                        "title", title,
+                        "cover", engine.book().cover(),
+                        "chapters", chapters(),
+                        "sections", shown(sections))));
+    }
+
+    /** Sections as markup, whose links lead from page to page. */
+    private List<Shown> shown(List<Report.Section> sections) {
+        List<String> markup = sections.stream()
+                .map(section -> HtmlLayout.blocks(section.blocks()))
+                .toList();
+        Set<String> here = BookLinks.ids(String.join("", markup));
+        return IntStream.range(0, sections.size())
+                .mapToObj(i -> new Shown(sections.get(i).heading(), BookLinks.to(markup.get(i), here, engine.book())))
+                .toList();
+    }
+
+    /** The chapters that are no topic, and so no list of rules. */
+    private List<Report.Section> chapters() throws FaultsException {
+        return whole().sections().stream()
+                .filter(section -> !engine.book().topics().contains(section.id())
+                        && !section.id().equals("index"))
+                .toList();
+    }
+
+    /** Made when somebody first asks for it, since it takes a while. */
+    private synchronized Report whole() throws FaultsException {
+        if (whole == null) {
+            whole = Handbook.whole(folder, engine);
+        }
+        return whole;
+    }
+
+    private static String asked(Context sent, String name) {
+        return Optional.ofNullable(sent.queryParam(name)).orElse("").strip();
+    }
+}
