@@ -12,13 +12,13 @@ import java.util.List;
  *
  * @param sort the worst of what was found in small letters, {@code none} where nothing was, {@code fault} where it cannot
  *     be read
- * @param mark the same as a word that stands before the rest
+ * @param mark the same as a word that stands before the rest; empty where nothing was found
  */
 public record CameTo(String sort, String mark, String words) {
 
     static CameTo of(Arrangement arrangement) {
         String worst = arrangement.advice().worst().map(Severity::name).map(Words::hyphenated).orElse("none");
-        return new CameTo(worst, worst.equals("none") ? "no fault found" : worst, Verdict.of(arrangement));
+        return new CameTo(worst, worst.equals("none") ? "" : worst, Verdict.of(arrangement));
     }
 
     /** @param faults at least one */
