@@ -14,11 +14,13 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The page of one sheet: its panes, and what becomes of them after a change. */
 public final class SheetPage implements Routes {
@@ -98,7 +100,7 @@ public final class SheetPage implements Routes {
                 Map.of(
                         "name", sheet.name(),
                         "version", seen.now().version(),
-                        "panes", panes.stream().collect(Collectors.toMap(Pane::id, pane -> pane.html(seen))))));
+                        "panes", shown(panes.stream(), seen))));
     }
 
     private void answer(Context sent, Function<OpenSheet, Outcome> made) {
@@ -116,11 +118,17 @@ public final class SheetPage implements Routes {
                         "version", outcome.now().version(),
                         "field", seen.asked("field"),
                         "faults", outcome instanceof Outcome.Refused refused ? refused.faults() : List.of(),
+                        "beside", panes.stream().map(pane -> pane.beside(seen)).collect(Collectors.joining()),
                         "parted", parted(sent, outcome),
                         "panes",
-                                panes.stream()
-                                        .filter(pane -> !alone || pane.isNew(seen))
-                                        .collect(Collectors.toMap(Pane::id, pane -> pane.html(seen))))));
+shown(panes.stream().filter(pane -> !alone || pane.isNew(seen)), seen))));
+    }
+
+    /** Panes by their ids, in order. */
+    private static Map<String, String> shown(Stream<Pane> panes, Pane.Seen seen) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        panes.forEach(pane -> shown.put(pane.id(), pane.html(seen)));
+        return shown;
     }
 
     /** What both hands wanted, where they parted. */
