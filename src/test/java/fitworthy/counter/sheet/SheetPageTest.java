@@ -78,7 +78,7 @@ class SheetPageTest {
             String first = sheet();
             set(served, shown, INES, "70 kg");
             served.post(
-                    "/sheets/touring.yaml/set", "copy", "yes", "over", shown, "path", INES, "value", "60 kg");
+                    "/sheets/touring.yaml/set", "copy", "yes", "shown", shown, "path", INES, "value", "60 kg");
             assertTrue(sheet().contains("mass: 70 kg"));
             assertEquals(
                     first.replace("mass: 66 kg +/- 3 kg", "mass: 60 kg"),
