@@ -94,14 +94,34 @@ public final class WholeFile implements Closeable {
         }
     }
 
+    /**
+     * Writes a file that is not there yet.
+     *
+     * @throws java.nio.file.FileAlreadyExistsException where something stands in its place, which is left as it is
+     */
+    public static void writeNew(Path file, byte[] content) throws IOException {
+        try (WholeFile whole = new WholeFile(file.toAbsolutePath(), Set.of())) {
+            whole.write(content);
+            whole.finish(false);
+        }
+    }
+
     public void write(byte[] content) throws IOException {
         stream.write(content);
     }
 
     /** Puts it in place of what the file holds now, once all of it is safely on the disk. */
     public void finish() throws IOException {
+        finish(true);
+    }
+
+    private void finish(boolean replacing) throws IOException {
         force();
-        Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+        if (replacing) {
+            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+        } else {
+            Files.move(unfinished, target);
+        }
     }
 
     private void force() throws IOException {
