@@ -9,6 +9,7 @@ import fitworthy.printout.BriefPrintout;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
+import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
@@ -122,6 +123,7 @@ final class BeginSheet implements Callable<Integer> {
                 engine.book().tables().shopWords(),
                 shelf,
                 engine.book().regions().keySet(),
+                "--",
                 faults);
         if (asking) {
             ask(in, words);

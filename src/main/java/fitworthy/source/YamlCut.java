@@ -1,8 +1,8 @@
 package fitworthy.source;
 
 import fitworthy.source.YamlPlaces.Spot;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.SequenceNode;
@@ -103,7 +103,9 @@ final class YamlCut {
         int before = places.end(group.at(spot.index() - 1));
         return places.isBlank(comma(before, begin) + 1, begin)
                 ? places.spliced(before, end, "")
-                : text.substring(0, comma(before, begin)) + text.substring(comma(before, begin) + 1, begin) + text.substring(end);
+                : text.substring(0, comma(before, begin))
+                        + text.substring(comma(before, begin) + 1, begin)
+                        + text.substring(end);
     }
 
     /** Where a comma stands that is not within a comment; -1 where there is none. */

@@ -60,7 +60,8 @@ final class YamlText {
             above = above.above();
         }
         Spot spot = places.find(above);
-        List<NodePath.Step> further = path.steps().subList(above.steps().size(), path.steps().size());
+        List<NodePath.Step> further =
+                path.steps().subList(above.steps().size(), path.steps().size());
         if (spot.node() instanceof ScalarNode scalar) {
             return further.isEmpty()
                     ? replaced(scalar, written(scalar))
@@ -98,7 +99,8 @@ final class YamlText {
         if (spot.node() instanceof SequenceNode items && !items.getValue().isEmpty()) {
             return added(spot, spot.isFlow() ? line.of(value) : "- " + line.of(value));
         }
-        boolean isBlank = spot.node() instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL);
+        boolean isBlank =
+                spot.node() instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL);
         int begin = places.at(spot.node().getStartMark());
         int end = places.at(spot.node().getEndMark());
         boolean alone = spot.key() != null && !spot.above().isWithinFlow() && places.isBlank(end, places.lineEnd(end));
