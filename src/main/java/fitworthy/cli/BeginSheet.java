@@ -9,6 +9,7 @@ import fitworthy.printout.BriefPrintout;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
+import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
@@ -122,12 +123,13 @@ final class BeginSheet implements Callable<Integer> {
                 engine.book().tables().shopWords(),
                 shelf,
                 engine.book().regions().keySet(),
+                "--",
                 faults);
         if (asking) {
             ask(in, words);
         }
         SheetDraft.Whole whole = whole(words, engine.book());
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         newFile(to);
         String text = SheetDraft.text(
                 whole, left -> Filling.filled(shelves.expanded(tree(left, faults), faults), engine.book(), faults));

@@ -158,7 +158,7 @@ final class PracticeOptions {
                     "'" + view.asOf() + "' is not a date",
                     "2026-11-25 (year-month-day)"));
         }
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         return view;
     }
 

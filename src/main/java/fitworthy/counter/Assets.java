@@ -18,7 +18,9 @@ final class Assets implements Routes {
     private static final Map<String, String> FILES = Map.ofEntries(
             Map.entry("htmx.js", HTMX),
             Map.entry("counter.js", OWN + "counter.js"),
+            Map.entry("plan.js", OWN + "plan.js"),
             Map.entry("side.js", OWN + "side.js"),
+            Map.entry("told.js", OWN + "told.js"),
             Map.entry("base.css", OWN + "base.css"),
             Map.entry("plan.css", OWN + "plan.css"),
             Map.entry("side.css", OWN + "side.css"),

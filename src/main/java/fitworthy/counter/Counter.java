@@ -3,16 +3,26 @@ package fitworthy.counter;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.handbook.BookPages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.plan.PlanChanges;
 import fitworthy.counter.plan.PlanPane;
+import fitworthy.counter.plan.PlanRoutes;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.SheetsPage;
+import fitworthy.counter.side.LoadsPane;
+import fitworthy.counter.side.Moves;
+import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.counter.told.AnswerGiven;
+import fitworthy.counter.told.ExplainPage;
+import fitworthy.counter.told.OffersPane;
+import fitworthy.counter.told.QuestionsPane;
 import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The page at the counter, served on this machine until it is closed. */
 public final class Counter implements AutoCloseable {
@@ -37,16 +47,33 @@ public final class Counter implements AutoCloseable {
     public Counter(Desk desk, Serving serving) throws FaultsException, NotOpened {
         names = new Names(serving);
         door = new Door(serving.password());
+        OffersPane offers = new OffersPane(desk);
+        QuestionsPane questions = new QuestionsPane(desk);
         List<Routes> routes = List.of(
                 new Guard(names),
                 door,
                 new Assets(),
                 new SheetsPage(desk),
+                new PlanRoutes(desk),
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
-                        List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
-                        List.of(PlanPane.SET)));
+                        List.of(
+                                new SheetState(),
+                                new PlanPane(),
+                                new SidePane(),
+                                new LoadsPane(),
+                                new RoomPane(),
+                                new AdvicePane(),
+                                questions,
+                                offers),
+                        Stream.concat(
+                                        PlanChanges.all().stream(),
+                                        Stream.of(new Moves(), new AnswerGiven(), offers))
+                                .toList()),
+                new ExplainPage(desk),
+                offers,
+                questions);
         server = Javalin.create(config -> {
             Listening.at(serving, config);
             new Failed(serving.log()).addTo(config);

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What advice comes to, in words. */
-final class Verdict {
+public final class Verdict {
 
     /** How many ratings are named in a sentence. */
     private static final int NAMED = 5;
@@ -25,7 +25,7 @@ final class Verdict {
     private Verdict() {}
 
     /** What to do with the plan, with what was found and how much information is missing. */
-    static String of(Arrangement arrangement) {
+    public static String of(Arrangement arrangement) {
         List<String> parts = new ArrayList<>();
         Headings headings = arrangement.headings();
         headings.found().forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
@@ -58,13 +58,13 @@ final class Verdict {
     }
 
     /** How many checks lack information, and how many answers they lack. */
-    static String open(Counts counts) {
+    public static String open(Counts counts) {
         return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made: "
                 + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing";
     }
 
     /** Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare. */
-    static String loaded(Advice advice) {
+    public static String loaded(Advice advice) {
         Ratings ratings = Ratings.of(advice);
         List<Assessed> passed = ratings.passed();
         if (!passed.isEmpty()) {

@@ -1,4 +1,4 @@
-package fitworthy.cli;
+package fitworthy.shelf;
 
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
@@ -11,8 +11,6 @@ import fitworthy.sheet.ShopWords;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
-import fitworthy.shelf.Kind;
-import fitworthy.shelf.Shelf;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -22,79 +20,82 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Understands what is typed of a new sheet, as an option or in answer to a question.
+ * Understands what is typed of a sheet, as an option, in answer to a question or on a page.
  *
  * @param words what the rule book knows the trade's words to mean
  * @param shelf what may be taken from it by name
  * @param regions those of the rule book
+ * @param dashes what stands before the name of an option, by which faults tell what was typed; nothing on a page
  * @param faults gets what is wrong with what was typed
  */
-record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List<Fault> faults) {
+public record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, String dashes, List<Fault> faults) {
 
     /** What begins so after the equals sign is a figure, and anything else a kind. */
     private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
+    /** What a command line takes without quotes. */
+    private static final Pattern PLAIN = Pattern.compile("[a-z0-9]+");
     /** What of a shelf is a part of a plan. */
     private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
     /** What the engine may burn. */
     private static final List<String> FUELS = List.of("diesel", "petrol");
 
     /** Whether a vehicle of this name lies on the shelf. */
-    boolean isOnShelf(String vehicle) {
+    public boolean isOnShelf(String vehicle) {
         return vehicle != null && shelf.of(Kind.VEHICLES).containsKey(vehicle.strip());
     }
 
     /** @param typed null where nothing was */
-    String vehicle(String typed) {
-        return name("--vehicle", typed, "--vehicle \"Tarrenby 3.0 wagon\"");
+    public String vehicle(String typed) {
+        return name("vehicle", typed, right("vehicle", "Tarrenby 3.0 wagon"));
     }
 
     /** The fuel; null where it is none. */
-    Liquid fuel(String typed) {
+    public Liquid fuel(String typed) {
         String fuel = typed == null ? "" : typed.strip();
         if (!FUELS.contains(fuel)) {
             tell(
-                    "--fuel",
+                    "fuel",
                     fuel.isEmpty() ? "is missing" : "'" + fuel + "' is none" + Words.suggestion(fuel, FUELS),
-                    "--fuel diesel, or petrol");
+                    right("fuel", "diesel") + ", or petrol");
             return null;
         }
         return Liquid.values()[ChoiceWords.of(Liquid.class).indexOf(fuel)];
     }
 
     /** How many are aboard; 0 where it is no number of people. */
-    int people(String typed) {
+    public int people(String typed) {
         String people = typed == null ? "" : typed.strip();
         boolean number = people.matches("[1-9][0-9]?") && Plausible.SEATS.canBe(Integer.parseInt(people));
         if (!number) {
             tell(
-                    "--people",
+                    "people",
                     people.isEmpty() ? "is missing" : "'" + people + "' is no number of people with a driver",
-                    "--people 2, the driver counted");
+                    right("people", "2") + ", the driver counted");
         }
         return number ? Integer.parseInt(people) : 0;
     }
 
     /** A region of the book; any where nothing was typed. */
-    String region(String typed) {
+    public String region(String typed) {
         String region = typed == null || typed.isBlank() ? "any" : typed.strip();
-        faults.addAll(Names.faults(
-                "--region",
-                List.of(region),
-                regions,
-                "the rule book has no region",
-                "one of " + String.join(", ", regions)));
+        if (!regions.contains(region)) {
+            tell(
+                    "region",
+                    "the rule book has no region '" + region + "'" + Words.suggestion(region, regions),
+                    "one of " + String.join(", ", regions));
+        }
         return region;
     }
 
     /** A trailer, with its mass where that was typed; nothing where none was. */
-    Optional<Towed> trailer(String typed) {
+    public Optional<Towed> trailer(String typed) {
         if (typed == null || typed.isBlank()) {
             return Optional.empty();
         }
         String mass = after(typed);
-        String right = "--trailer \"Camper=1400 kg\"";
-        figure("--trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
-        String name = name("--trailer", before(typed), right);
+        String right = right("trailer", "Camper=1400 kg");
+        figure("trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
+        String name = name("trailer", before(typed), right);
         return Optional.of(new Towed(name, mass, shelf.of(Kind.TRAILERS).containsKey(name)));
     }
 
@@ -102,9 +103,10 @@ record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List
      * A part or another thing by its name, or under a name of its own ({@code Nellie=canopy}), with its mass or what it
      * holds where that was typed ({@code winch=26 kg}); null where it is not understood.
      */
-    Wanted part(String typed) {
-        String right = "--part \"bull bar\", --part \"winch=26 kg\", or --part \"NAME=other\" for what no check knows";
-        String name = name("--part", before(typed), right);
+    public Wanted part(String typed) {
+        String right = right("part", "bull bar") + ", " + right("part", "winch=26 kg") + ", or "
+                + right("part", "NAME=other") + " for what no check knows";
+        String name = name("part", before(typed), right);
         String said = after(typed);
         boolean figure = FIGURE.matcher(said).matches();
         String word = said.isEmpty() || figure ? name : said;
@@ -115,7 +117,7 @@ record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List
         if (meaning.isEmpty()) {
             if (!name.isEmpty()) {
                 tell(
-                        "--part",
+                        "part",
                         "'" + Words.shortened(word, 60)
                                 + "' is no kind of part, and no word for one that the rule book knows"
                                 + Words.suggestion(word, words.all()),
@@ -125,11 +127,11 @@ record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List
         }
         boolean tank = meaning.get().isTank();
         figure(
-                "--part",
+                "part",
                 figure ? said : "",
                 tank ? Dimension.VOLUME : Dimension.MASS,
                 tank ? Plausible.CAPACITY : Plausible.PART_MASS,
-                tank ? "--part \"" + name + "=140 L\"" : "--part \"" + name + "=26 kg\"");
+                right("part", name + (tank ? "=140 L" : "=26 kg")));
         return new Wanted(
                 name, meaning.get(), figure ? said : "", kept.map(Kind::inSheet).orElse(""));
     }
@@ -171,7 +173,15 @@ record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, List
         }
     }
 
+    /** What would be right, as it is typed. */
+    private String right(String option, String typed) {
+        if (dashes.isEmpty()) {
+            return typed;
+        }
+        return dashes + option + " " + (PLAIN.matcher(typed).matches() ? typed : '"' + typed + '"');
+    }
+
     private void tell(String option, String problem, String right) {
-        faults.add(new Fault(Place.of(option), "", problem, right));
+        faults.add(new Fault(Place.of(dashes + option), "", problem, right));
     }
 }
