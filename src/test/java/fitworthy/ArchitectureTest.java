@@ -63,7 +63,20 @@ class ArchitectureTest {
             "batch",
             "learn",
             "effect",
+            "counter.desk",
+            "counter.page",
+            "counter.sheet",
+            "counter.(view)",
+            "counter",
             "cli");
+
+    /** Rooms of the counter that are no view of it. */
+    private static final Set<String> NO_VIEW = Set.of(
+            "fitworthy.counter",
+            "fitworthy.counter.desk",
+            "fitworthy.counter.page",
+            "fitworthy.counter.sheet",
+            "fitworthy.counter.template");
 
     /** Rooms inside figures that are no topic. */
     private static final Set<String> NO_TOPIC =
@@ -101,6 +114,15 @@ class ArchitectureTest {
                 .notDependOnEachOther()
                 .because(
                         "a topic is added, read and taken out by itself; what two of them need belongs to figures.plan")
+                .check(CODE);
+    }
+
+    @Test
+    void noViewOfTheCounterKnowsAnother() {
+        slices().assignedFrom(slicedBy("view", type -> isView(type) ? type.getPackageName() : null))
+                .should()
+                .notDependOnEachOther()
+                .because("a view of the counter's page is added, changed and taken out by itself")
                 .check(CODE);
     }
 
@@ -159,6 +181,26 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("picocli..")
                 .because("everything but the thin commands has to serve a program as it serves a terminal")
+                .check(CODE);
+    }
+
+    @Test
+    void theCounterAloneServes() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("fitworthy.counter..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta..")
+                .because("no other command finds these libraries on its path")
+                .check(CODE);
+        noClasses()
+                .that()
+                .resideInAPackage("fitworthy.counter.desk")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta..")
+                .because("what becomes of a sheet is decided and tried without a server")
                 .check(CODE);
     }
 
@@ -239,13 +281,22 @@ class ArchitectureTest {
                     ? house.whereLayer(rooms.get(i)).mayNotAccessAnyLayer()
                     : house.whereLayer(rooms.get(i)).mayOnlyAccessLayers(before);
         }
-        return house.ensureAllClassesAreContainedInArchitectureIgnoring(in("document.template"));
+        return house.ensureAllClassesAreContainedInArchitectureIgnoring(
+                resideInAnyPackage("fitworthy.document.template", "fitworthy.counter.template.."));
     }
 
     private static DescribedPredicate<JavaClass> in(String room) {
-        return room.equals("figures.(topic)")
-                ? describe("the packages of topics", ArchitectureTest::isTopic)
-                : resideInAnyPackage("fitworthy." + room);
+        return switch (room) {
+            case "figures.(topic)" -> describe("the packages of topics", ArchitectureTest::isTopic);
+            case "counter.(view)" -> describe("the packages of views", ArchitectureTest::isView);
+            default -> resideInAnyPackage("fitworthy." + room);
+        };
+    }
+
+    private static boolean isView(JavaClass type) {
+        return type.getPackageName().startsWith("fitworthy.counter.")
+                && !type.getPackageName().startsWith("fitworthy.counter.template")
+                && !NO_VIEW.contains(type.getPackageName());
     }
 
     private static boolean isTopic(JavaClass type) {

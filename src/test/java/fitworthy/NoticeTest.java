@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.jar.JarFile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,6 +24,8 @@ class NoticeTest {
 
     /** A name, perhaps of several files, a licence and where its text is, with two spaces or more between. */
     private static final Pattern LINE = Pattern.compile("([a-z][\\w.*-]+) {2,}(\\S.*?) {2,}(\\S+)");
+
+    private static final Pattern FOLDER = Pattern.compile("FILE IN LIB/(\\w+)");
 
     private record Entry(String folder, String name, String text) {
 
@@ -69,8 +72,9 @@ class NoticeTest {
         List<Entry> entries = new ArrayList<>();
         String folder = "";
         for (String line : Files.readAllLines(NOTICES.resolve("NOTICE"))) {
-            if (line.startsWith("FILE IN LIB/PRINT")) {
-                folder = "print";
+            Matcher heading = FOLDER.matcher(line);
+            if (heading.lookingAt()) {
+                folder = heading.group(1).toLowerCase(Locale.ROOT);
             }
             Matcher matcher = LINE.matcher(line);
             if (matcher.matches()) {
@@ -93,7 +97,7 @@ class NoticeTest {
 
     private static boolean holdsALicence(Path jar) throws IOException {
         try (JarFile file = new JarFile(SHIPPED.resolve(jar).toFile())) {
-            return file.stream().anyMatch(inside -> inside.getName().matches("(META-INF/|license/)?LICENSE(\\.txt)?"));
+            return file.stream().anyMatch(inside -> inside.getName().matches("(.*/)?LICENSE(\\.txt)?"));
         }
     }
 }

@@ -2,6 +2,7 @@ package fitworthy.cli;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.AnsweredText;
 import fitworthy.advice.Questions;
 import fitworthy.advice.Settled;
 import fitworthy.advice.View;

@@ -107,7 +107,7 @@ final class AskQuestions implements Callable<Integer> {
             faults.add(new Fault(
                     Place.of("--ask"), "", "nobody is at a terminal here", "--answer path=value for each answer"));
         }
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         return answers;
     }
 }

@@ -128,7 +128,7 @@ final class BeginSheet implements Callable<Integer> {
             ask(in, words);
         }
         SheetDraft.Whole whole = whole(words, engine.book());
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         newFile(to);
         View view = new View(engine, null, null, shelves);
         write(view.draft(whole, Place.of(name()), faults), view);

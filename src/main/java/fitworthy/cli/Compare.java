@@ -92,7 +92,7 @@ final class Compare implements Callable<Integer> {
                                     .collect(Collectors.joining(", "))
                             + "; all choices of it are compared"));
         }
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         Advice planned = Adviser.advise(engine, read.sheet());
         Alternatives<ComparedPlan> alternatives;
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {

@@ -58,7 +58,7 @@ final class Failures implements IExecutionExceptionHandler {
     /** Whether the faults are of the command line, and not of a file. */
     static boolean isTyped(FaultsException exception) {
         return exception.faults().stream()
-                .allMatch(fault -> fault.place().file().matches("--.*|ID|RULE"));
+                .allMatch(fault -> fault.place().file().matches("--.*|ID|RULE|FOLDER"));
     }
 
     private static int told(PrintWriter err, String what, List<Fault> faults, int code) {

@@ -33,7 +33,7 @@ final class Names {
     /** Refuses names that are not there. */
     static void check(String option, Collection<String> typed, Collection<String> known, String missing, String right)
             throws FaultsException {
-        refuse(faults(option, typed, known, missing, right));
+        FaultsException.refuse(faults(option, typed, known, missing, right));
     }
 
     /** The present id of a rule, by that or a former one; refuses one that the book does not have. */
@@ -68,11 +68,5 @@ final class Names {
 
     private static String withoutTopic(String rule) {
         return rule.substring(rule.indexOf('.') + 1);
-    }
-
-    static void refuse(List<Fault> faults) throws FaultsException {
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
-        }
     }
 }

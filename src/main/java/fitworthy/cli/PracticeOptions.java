@@ -76,6 +76,11 @@ final class PracticeOptions {
         return new Outputs(files, Arrays.asList(book.folder(around), otherRules));
     }
 
+    /** Refuses a folder whose files are to be changed where it holds what is read besides: rules, shelf or house file. */
+    void checkWorkFolder(CommandContext around, Path folder) throws FaultsException {
+        WorkFolder.check(folder, book.folder(around), shelf, house);
+    }
+
     /** The view of a book in the region and on the day asked for. @throws FaultsException where the shelf is faulty */
     View of(RuleEngine looked) throws FaultsException {
         return new View(looked, region, asOf, sound(shelves()));
@@ -153,7 +158,7 @@ final class PracticeOptions {
                     "'" + view.asOf() + "' is not a date",
                     "2026-11-25 (year-month-day)"));
         }
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         return view;
     }
 

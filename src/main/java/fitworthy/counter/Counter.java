@@ -6,31 +6,57 @@ import fitworthy.counter.output.LettersPage;
 import fitworthy.counter.output.PrintPage;
 import fitworthy.counter.output.TablesPage;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.plan.PlanChanges;
 import fitworthy.counter.plan.PlanPane;
+import fitworthy.counter.plan.PlanRoutes;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.CopyPage;
 import fitworthy.counter.sheets.NewPage;
 import fitworthy.counter.sheets.SheetsPage;
+import fitworthy.counter.side.LoadsPane;
+import fitworthy.counter.side.Moves;
+import fitworthy.counter.side.RoomPane;
 import fitworthy.counter.side.SidePane;
 import fitworthy.counter.told.AdvicePane;
+import fitworthy.counter.told.AnswerGiven;
+import fitworthy.counter.told.ExplainPage;
+import fitworthy.counter.told.OffersPane;
+import fitworthy.counter.told.QuestionsPane;
 import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
+import io.javalin.util.JavalinBindException;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The page at the counter, served on this machine until it is closed. */
 public final class Counter implements AutoCloseable {
 
     private final Javalin server;
-    private final Guard guard = new Guard();
+    private final Names names;
+    private final Door door;
 
-    /**
-     * @param port 0 for any that is free
-     * @throws FaultsException where a file of the rule book cannot be read
-     */
-    public Counter(Desk desk, int port) throws FaultsException {
+    /** Nothing can be served at this port of this address. */
+    public static final class NotOpened extends Exception {
+
+        private NotOpened(Throwable cause) {
+            super(
+                    cause.getCause() == null
+                            ? cause.getMessage()
+                            : cause.getCause().getMessage(),
+                    cause);
+        }
+    }
+
+    /** @throws FaultsException where a file of the rule book cannot be read */
+    public Counter(Desk desk, Serving serving) throws FaultsException, NotOpened {
+        names = new Names(serving.address());
+        door = new Door(serving.password());
+        OffersPane offers = new OffersPane(desk);
+        QuestionsPane questions = new QuestionsPane(desk);
         List<Routes> routes = List.of(
-                guard,
+                new Guard(names),
+                door,
                 new Assets(),
                 new SheetsPage(desk),
                 new CopyPage(desk.folder()),
@@ -38,30 +64,45 @@ public final class Counter implements AutoCloseable {
                 new TablesPage(desk),
                 new LettersPage(desk),
                 new PrintPage(desk),
+                new PlanRoutes(desk),
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,
-                        List.of(new SheetState(), new PlanPane(), new SidePane(), new AdvicePane()),
-                        List.of(PlanPane.SET)));
+                        List.of(
+                                new SheetState(),
+                                new PlanPane(),
+                                new SidePane(),
+                                new LoadsPane(),
+                                new RoomPane(),
+                                new AdvicePane(),
+                                questions,
+                                offers),
+                        Stream.concat(
+                                        PlanChanges.all().stream(),
+                                        Stream.of(new Moves(), new AnswerGiven(), offers))
+                                .toList()),
+                new ExplainPage(desk),
+                offers,
+                questions);
         server = Javalin.create(config -> {
-            config.startup.showJavalinBanner = false;
-            config.startup.showOldJavalinVersionWarning = false;
-            config.startup.startupWatcherEnabled = false;
-            config.jetty.host = "127.0.0.1";
-            config.jetty.port = port;
-            config.http.maxRequestSize = 1 << 20;
+            Listening.at(serving, config);
+            new Failed(serving.log()).addTo(config);
             routes.forEach(part -> part.addTo(config.routes));
         });
-        server.start();
+        try {
+            server.start();
+        } catch (JavalinBindException e) {
+            throw new NotOpened(e.getCause());
+        }
     }
 
     public int port() {
         return server.port();
     }
 
-    /** The address to open, which lets in. */
+    /** The address to open, which lets in where no password does. */
     public String address() {
-        return "http://127.0.0.1:" + port() + "/?key=" + guard.key();
+        return "http://" + names.first(port()) + door.entry();
     }
 
     @Override

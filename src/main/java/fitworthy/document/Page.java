@@ -8,7 +8,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /** A page of plain text, 80 columns wide. */
-public final class Page {
+public class Page {
 
     public static final int COLUMNS = 80;
 

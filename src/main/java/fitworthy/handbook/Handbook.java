@@ -54,36 +54,57 @@ public final class Handbook {
     public static Report whole(Path folder, RuleEngine engine) throws FaultsException {
         Book book = engine.book();
         Handbook handbook = new Handbook(engine, References.of(folder, book), true);
-        List<Section> sections = new ArrayList<>();
-        sections.add(new Section("reading", "How to read it", handbook.reading()));
-        sections.add(new Section("index", "Index of rules", handbook.index()));
-        if (!book.formerIds().all().isEmpty()) {
-            sections.add(new Section("former", "What is called otherwise now", handbook.former()));
-        }
+        List<Section> sections = handbook.introduction();
         for (String topic : book.topics()) {
             List<Block> blocks = new ArrayList<>();
             handbook.references.rules(topic).forEach(id -> blocks.addAll(handbook.rule(id)));
             sections.add(new Section(topic, Words.capital(topic), blocks));
         }
-        sections.add(new Section("practice", "Every practice value", handbook.everyValue()));
-        sections.add(new Section("words", "What parts are called", List.of(handbook.entries.shopWords())));
+        sections.addAll(handbook.chapters());
+        return handbook.report(book.cover().name(), sections);
+    }
+
+    /** What stands before and behind the pages of the rules, without these. */
+    public static List<Section> chapters(RuleEngine engine, References references) {
+        Handbook handbook = new Handbook(engine, references, true);
+        return Stream.concat(handbook.introduction().stream(), handbook.chapters().stream())
+                .toList();
+    }
+
+    private List<Section> introduction() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section("reading", "How to read it", reading()));
+        sections.add(new Section("index", "Index of rules", index()));
+        if (!book.formerIds().all().isEmpty()) {
+            sections.add(new Section("former", "What is called otherwise now", former()));
+        }
+        return sections;
+    }
+
+    private List<Section> chapters() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section("practice", "Every practice value", everyValue()));
+        sections.add(new Section("words", "What parts are called", List.of(entries.shopWords())));
         if (!book.usualPlaces().places().isEmpty()) {
             sections.add(new Section("places", "Places in words", PlaceWords.blocks(book.usualPlaces())));
         }
         if (!book.usual().ids().isEmpty()) {
             sections.add(new Section("usual", "What is usual", UsualChapter.blocks(book)));
         }
-        sections.add(new Section(
-                "confirm", "What to go and confirm", new Unconfirmed(handbook.references, handbook.entries).blocks()));
-        sections.add(
-                new Section("sources", "Sources", handbook.cited(book.sources().keySet())));
-        return handbook.report(book.cover().name(), sections);
+        sections.add(new Section("confirm", "What to go and confirm", new Unconfirmed(references, entries).blocks()));
+        sections.add(new Section("sources", "Sources", cited(book.sources().keySet())));
+        return sections;
     }
 
     /** The page of one rule. @throws FaultsException where a file of cases cannot be read */
     public static Report page(Path folder, RuleEngine engine, String id) throws FaultsException {
+        return page(engine, References.of(folder, engine.book()), id);
+    }
+
+    /** The same of a book whose cases have been read. */
+    public static Report page(RuleEngine engine, References references, String id) {
         Book book = engine.book();
-        Handbook handbook = new Handbook(engine, References.of(folder, book), false);
+        Handbook handbook = new Handbook(engine, references, false);
         Set<String> sources = handbook.references.sources(Set.of(id));
         List<Section> sections = new ArrayList<>(List.of(new Section("rule", "The rule", handbook.rule(id))));
         if (!sources.isEmpty()) {

@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Basis;
 import fitworthy.book.Source;
 import fitworthy.document.Depth;
@@ -87,8 +88,13 @@ final class AnnexPages {
 
     /** The texts that findings rest on, and those of the practice values they were held against. */
     static List<Cited> sources(Advice advice) {
+        return sources(advice, advice.findings());
+    }
+
+    /** Those of some of its findings. */
+    static List<Cited> sources(Advice advice, List<Finding> findings) {
         Set<String> ids = new TreeSet<>();
-        advice.findings().forEach(finding -> {
+        findings.forEach(finding -> {
             ids.addAll(finding.judged().card().sources());
             finding.practice().forEach(value -> ids.addAll(value.entry().sources()));
         });

@@ -33,7 +33,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What is said of changed plans, on a screen and on paper. */
-final class ChangeWords {
+public final class ChangeWords {
 
     /** Things that go with a part, of which each is named where a plan is told in few lines. */
     private static final int MOST_NAMED = 2;
@@ -47,7 +47,7 @@ final class ChangeWords {
     private ChangeWords() {}
 
     /** How far the search went; told before what it found where that is not all. */
-    static String effort(Mending mending) {
+    public static String effort(Mending mending) {
         return mending.tried() + " changed plans were run through the whole rule book."
                 + (mending.complete()
                         ? ""
@@ -56,7 +56,7 @@ final class ChangeWords {
     }
 
     /** How many combinations were looked at where time ran out before all were. */
-    static Optional<String> cutShort(Alternatives<?> alternatives) {
+    public static Optional<String> cutShort(Alternatives<?> alternatives) {
         return alternatives.complete()
                 ? Optional.empty()
                 : Optional.of("Time ran out: " + alternatives.plans().size() + " of "
@@ -65,7 +65,7 @@ final class ChangeWords {
     }
 
     /** That no change helps, as far as the search went, and what is shown in place of one. */
-    static String noOffer(Mending mending) {
+    public static String noOffer(Mending mending) {
         return (mending.complete()
                         ? "No change of up to four clears every stop."
                         : "None of the changes that were tried clears every stop.")
@@ -75,7 +75,7 @@ final class ChangeWords {
     }
 
     /** What an offer saves and loses, what the book says of the plan then, and what each stop needs that remains. */
-    static List<String> terms(Advice planned, Offer offer) {
+    public static List<String> terms(Advice planned, Offer offer) {
         List<String> terms = new ArrayList<>();
         terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
         terms.add("Then: " + Verdict.of(Arrangement.of(offer.advice())));
@@ -104,7 +104,7 @@ final class ChangeWords {
     }
 
     /** What to do, without the names of all that goes with a part where these are many. */
-    static String brief(Offer offer) {
+    public static String brief(Offer offer) {
         return offer.changes().stream()
                 .map(change ->
                         change instanceof Change.Drop drop && drop.contents().size() > MOST_NAMED
@@ -130,20 +130,12 @@ final class ChangeWords {
     }
 
     /** What a single change saves and loses. */
-    static String effects(Advice planned, Offer offer) {
+    public static String effects(Advice planned, Offer offer) {
         return sentence(effects(planned, offer, TermsWords.changed(Terms.of(planned), offer.terms())));
     }
 
-    private static List<String> lines(String cleared, String effects, int width) {
-        List<String> lines = new ArrayList<>(Page.lines(cleared, width));
-        if (!effects.isEmpty()) {
-            lines.addAll(Page.lines(effects, width));
-        }
-        return lines;
-    }
-
     /** What a single change clears. @param named whether the stops are named */
-    static String cleared(Advice planned, Offer offer, boolean named) {
+    public static String cleared(Advice planned, Offer offer, boolean named) {
         List<Group<Finding>> before = of(Severity.STOP, planned);
         List<Group<Finding>> stops = gone(before, offer);
         int changes = gone(of(Severity.CHANGE, planned), offer).size();
@@ -262,7 +254,7 @@ final class ChangeWords {
     }
 
     /** A finding in one line. */
-    static String heading(Finding finding) {
+    public static String heading(Finding finding) {
         return finding.judged().id() + " [" + finding.judged().subject() + "], "
                 + finding.judged().loadCase() + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
@@ -293,8 +285,16 @@ final class ChangeWords {
         return having.size() == plans.size() ? "every plan" : "plan " + Words.few(having, MOST_PLANS);
     }
 
+    /** In few words, what a combination comes to. */
+    public static String counts(ComparedPlan plan) {
+        long stops = plan.found(Severity.STOP);
+        long changes = plan.found(Severity.CHANGE);
+        return stops + " " + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
+                + SeverityWords.behind(changes, Severity.CHANGE) + ", " + TermsWords.price(plan.terms());
+    }
+
     /** The choices of a combination. @param number from 0; the first is the plan as written */
-    static String choices(Alternative<?> alternative, int number) {
+    public static String choices(Alternative<?> alternative, int number) {
         return alternative.choices().stream()
                         .map(choice -> choice.option() + ": " + choice.choice())
                         .collect(Collectors.joining("; "))

@@ -13,7 +13,6 @@ import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
-import fitworthy.printout.words.SeverityWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
@@ -110,12 +109,8 @@ final class Changes {
         List<String> told = new ArrayList<>();
         int all = alternatives.plans().size();
         for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {
-            ComparedPlan plan = alternatives.plans().get(i).kept();
-            long stops = plan.found(Severity.STOP);
-            long changes = plan.found(Severity.CHANGE);
-            told.add(ChangeWords.choices(alternatives.plans().get(i), i).replace("; ", ", ") + " (" + stops + " "
-                    + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
-                    + SeverityWords.behind(changes, Severity.CHANGE) + ", " + TermsWords.price(plan.terms()) + ")");
+            Alternative<ComparedPlan> plan = alternatives.plans().get(i);
+            told.add(ChangeWords.choices(plan, i).replace("; ", ", ") + " (" + ChangeWords.counts(plan.kept()) + ")");
         }
         return new Paragraph("Open choices: " + String.join("; ", told)
                 + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + ".");

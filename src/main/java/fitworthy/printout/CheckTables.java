@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Checks by how they ended, those in order and those not assessed, as blocks of a report. */
-final class CheckTables {
+public final class CheckTables {
 
     private CheckTables() {}
 
@@ -67,7 +67,7 @@ final class CheckTables {
     }
 
     /** What is said above what the rule book does not hold. */
-    static final String GAPS = "The rule book has no value for these, so nobody has to find them out";
+    public static final String GAPS = "The rule book has no value for these, so nobody has to find them out";
 
     /** The figures to bring and what the book does not hold, with the checks that wait for them. */
     static List<Block> notAssessed(Arrangement arrangement) {
@@ -109,7 +109,7 @@ final class CheckTables {
     }
 
     /** What is in order if guesses hold, and which; nothing where none is. */
-    static List<Block> held(Arrangement arrangement) {
+    public static List<Block> held(Arrangement arrangement) {
         return arrangement.held().isEmpty()
                 ? List.of()
                 : List.of(
@@ -132,7 +132,7 @@ final class CheckTables {
     }
 
     /** What was met, by topic: of each check the subject and loading that leave least, and what the others leave. */
-    static List<Block> met(Arrangement arrangement) {
+    public static List<Block> met(Arrangement arrangement) {
         List<Block> blocks = new ArrayList<>();
         arrangement
                 .metByTopic()

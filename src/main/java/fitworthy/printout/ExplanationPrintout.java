@@ -30,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -52,8 +53,8 @@ public final class ExplanationPrintout {
     private final FromShelf fromShelf;
     private final Arrangement arrangement;
 
-    private ExplanationPrintout(PrintWriter out, Advice advice, List<Taken> taken) {
-        this.page = new Page(out);
+    private ExplanationPrintout(Page page, Advice advice, List<Taken> taken) {
+        this.page = page;
         this.advice = advice;
         this.fromShelf = new FromShelf(taken);
         this.arrangement = Arrangement.of(advice);
@@ -66,19 +67,37 @@ public final class ExplanationPrintout {
 
     /** Explains one rule of the book. @param taken what the sheet has from its shelf @param id as above */
     public static void print(PrintWriter out, Advice advice, List<Taken> taken, String id) {
-        ExplanationPrintout printout = new ExplanationPrintout(out, advice, taken);
+        Page page = new Page(out);
         FormerIds former = advice.book().formerIds();
         if (!former.said(id).isEmpty()) {
-            printout.page.wrapped(0, former.said(id) + ".");
+            page.wrapped(0, former.said(id) + ".");
         }
-        printout.rule(former.present(id));
+        print(page, advice, taken, former.present(id), explained -> true);
+        page.rule();
+        page.wrapped(0, advice.book().cover().caution());
+        page.flush();
     }
 
-    private void rule(String id) {
+    /** Explains one rule where it was about what is wanted. @param id its present id */
+    public static void print(Page page, Advice advice, List<Taken> taken, String id, Predicate<Explanation> wanted) {
+        List<Explanation> explanations =
+                Explanation.of(advice, id).stream().filter(wanted).toList();
+        new ExplanationPrintout(page, advice, taken).rule(id, explanations);
+    }
+
+    /** How it came to a finding, without what is said of the rule. */
+    static void printSteps(Page page, Advice advice, List<Taken> taken, String id, Predicate<Explanation> wanted) {
+        List<Explanation> explanations =
+                Explanation.of(advice, id).stream().filter(wanted).toList();
+        ExplanationPrintout printout = new ExplanationPrintout(page, advice, taken);
+        printout.steps(id, explanations);
+        printout.fromShelf.print(page);
+    }
+
+    private void rule(String id, List<Explanation> explanations) {
         Book book = advice.book();
         Card card = book.inForce(advice.sheet().region(), advice.sheet().asOf()).card(id);
         RuleText rule = book.rules().get(id);
-        List<Explanation> explanations = Explanation.of(advice, id);
         UnaryOperator<String> filled = text -> filled(text, id, explanations);
         page.wrapped(0, id + ": " + Words.capital(filled.apply(card.title())));
         page.wrapped(
@@ -96,13 +115,7 @@ public final class ExplanationPrintout {
             practice(practice);
         }
         page.blank();
-        Map<String, List<String>> seen = new LinkedHashMap<>();
-        for (Explanation each : explanations) {
-            // What does not depend on the loading reads the same in every case and is told once.
-            if (seen.putIfAbsent(each.judged().getSubject() + "|" + key(each), List.of()) == null) {
-                explanation(id, each);
-            }
-        }
+        steps(id, explanations);
         if (explanations.isEmpty()) {
             page.wrapped(
                     0,
@@ -117,9 +130,16 @@ public final class ExplanationPrintout {
                     .ifPresent(this::guesses);
         }
         fromShelf.print(page);
-        page.rule();
-        page.wrapped(0, book.cover().caution());
-        page.flush();
+    }
+
+    private void steps(String id, List<Explanation> explanations) {
+        Set<String> seen = new HashSet<>();
+        for (Explanation each : explanations) {
+            // What does not depend on the loading reads the same in every case and is told once.
+            if (seen.add(each.judged().getSubject() + "|" + key(each))) {
+                explanation(id, each);
+            }
+        }
     }
 
     /** A text of the card with the subjects that it was looked at for, the found ones alone where it is found. */

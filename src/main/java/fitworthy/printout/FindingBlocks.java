@@ -147,10 +147,7 @@ final class FindingBlocks {
 
     /** What was found. */
     String title(Group<Finding> group) {
-        Finding worst = group.worst();
-        return (group.isWaived() ? "Waived: " : "")
-                + GuessWords.before(arrangement, group)
-                + Wording.fill(worst.judged().card().title(), worst);
+        return FindingBrief.title(arrangement, group);
     }
 
     /** What each finding that is told under another is told under. */
@@ -161,13 +158,21 @@ final class FindingBlocks {
     }
 
     private FindingBlock finding(Ranked one, Map<Group<Finding>, Ranked> heads) {
-        Group<Finding> group = one.group();
-        Judged judged = group.worst().judged();
-        List<Detail> details = details(group);
-        Ranked head = heads.get(group);
+        List<Detail> details = details(one.group());
+        Ranked head = heads.get(one.group());
         if (head != one && details.removeAll(details(head.group()))) {
             details.add(Detail.of("Else", "As told of finding " + head.number() + "."));
         }
+        return finding(one.number(), one.group(), details);
+    }
+
+    /** One by itself, with all that is said of it. */
+    FindingBlock alone(Group<Finding> group) {
+        return finding(0, group, details(group));
+    }
+
+    private FindingBlock finding(int number, Group<Finding> group, List<Detail> details) {
+        Judged judged = group.worst().judged();
         Table figures = figures(group);
         boolean plain = figures.rows().size() == 1 && figures.columns().size() == 2;
         if (plain) {
@@ -180,7 +185,7 @@ final class FindingBlocks {
                                     + (cells.get(0).equals(ANY) ? "" : " (" + cells.get(0) + ")")));
         }
         return new FindingBlock(
-                one.number(),
+                number,
                 mark(group.severity()),
                 judged.id(),
                 judged.rule().place().inBook(),

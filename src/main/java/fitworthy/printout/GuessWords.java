@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What rests on guesses, in words. */
-final class GuessWords {
+public final class GuessWords {
 
     /** The share of a spread from which on a guess is named by itself. */
     private static final double WORTH_NAMING = 0.1;
@@ -132,7 +132,7 @@ final class GuessWords {
     }
 
     /** How many checks are in order only if guesses hold. */
-    static String count(Counts counts) {
+    public static String count(Counts counts) {
         return counts.held() + (counts.held() == 1 ? " check" : " checks") + " in order only if the guesses hold";
     }
 

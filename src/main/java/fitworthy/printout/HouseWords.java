@@ -23,7 +23,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What a house or a person answers for, in words: values and severities set over the book, and waivers. */
-final class HouseWords {
+public final class HouseWords {
 
     private HouseWords() {}
 
@@ -34,23 +34,23 @@ final class HouseWords {
     }
 
     /** The heading of what is looser or milder than the book, which the shop answers for. */
-    static String looserHeading(Advice advice) {
+    public static String looserHeading(Advice advice) {
         return "LOOSER THAN THE BOOK, as decided by "
                 + advice.book().house().page().shop();
     }
 
     /** The heading of the rest of what is set. */
-    static String othersHeading(Advice advice) {
+    public static String othersHeading(Advice advice) {
         return "OTHERWISE SET by " + advice.book().house().page().shop();
     }
 
     /** The lines of what is looser or milder than the book. */
-    static List<String> looser(Advice advice) {
+    public static List<String> looser(Advice advice) {
         return lines(HouseUse.of(advice), true);
     }
 
     /** The lines of the rest of what is set, and of what makes no difference. */
-    static List<String> others(Advice advice) {
+    public static List<String> others(Advice advice) {
         HouseUse use = HouseUse.of(advice);
         List<String> lines = new ArrayList<>(lines(use, false));
         use.idle().stream()
@@ -132,7 +132,7 @@ final class HouseWords {
     }
 
     /** The waivers that waive nothing, each with why. */
-    static List<String> idle(Advice advice) {
+    public static List<String> idle(Advice advice) {
         return advice.waivers().stream()
                 .filter(waiver -> waiver.state() != Waiving.State.ACTIVE)
                 .map(waiver -> waiver.rule()

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The margin to each limit of the vehicle, a load case a column. */
-final class MarginTable {
+public final class MarginTable {
 
     private static final String HEADING = "MARGIN TO EACH LIMIT";
     private static final int GAP = 2;
@@ -25,14 +25,14 @@ final class MarginTable {
     private MarginTable() {}
 
     /** The loadings that have a column. */
-    static List<String> loadings(Advice advice) {
+    public static List<String> loadings(Advice advice) {
         return advice.loadings().stream()
                 .map(loading -> loading.loadCase().name())
                 .toList();
     }
 
     /** The margin to a limit in each of some loadings, with 'about' where that rests on guesses. */
-    static List<String> cells(Margin margin, List<String> loadings) {
+    public static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
                         ? Wording.spareOrOver(margin.left().get(loading), margin.kind())
@@ -47,7 +47,7 @@ final class MarginTable {
     }
 
     /** What has to be known before all of the limits are in the table; empty where they are. */
-    static String waiting(Advice advice) {
+    public static String waiting(Advice advice) {
         List<String> fields =
                 Margin.waitsFor(advice).stream().map(Missing::path).distinct().toList();
         int others = fields.size() - FIELDS;

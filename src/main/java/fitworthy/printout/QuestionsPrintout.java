@@ -1,19 +1,12 @@
 package fitworthy.printout;
 
 import fitworthy.advice.MissingFigure;
-import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Question;
-import fitworthy.advice.Question.State;
 import fitworthy.advice.Questions;
 import fitworthy.advice.Settled;
-import fitworthy.advice.Stakes;
 import fitworthy.document.Page;
-import fitworthy.printout.words.SeverityWords;
-import fitworthy.printout.words.Wording;
 import fitworthy.source.FieldAnswer;
-import fitworthy.source.Words;
 import java.io.PrintWriter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -39,7 +32,7 @@ public final class QuestionsPrintout {
         page.wrapped(0, "Questions on " + title + ", the most important first");
         page.rule();
         if (all.isEmpty()) {
-            page.wrapped(0, "None: every check that applies had its information, and none rests on a guess.");
+            page.wrapped(0, QuestionWords.NONE);
         }
         long shown = everything ? all.size() : Math.min(FIRST, all.size());
         for (int i = 0; i < shown; i++) {
@@ -71,84 +64,25 @@ public final class QuestionsPrintout {
     }
 
     private void question(String number, Question question) {
-        MissingFigure figure = question.figure();
-        page.hanging(number, figure.field() + state(question.state()));
-        page.wrapped(INDENT, Words.capital(figure.missing().meaning()) + ".");
-        if (question.state() != State.GUESSED) {
-            page.wrapped(INDENT, "Decides " + stakes(question.turns()) + ".");
-        } else {
-            page.wrapped(INDENT, turns(question.turns()) + " " + resting(figure.stakes()) + ".");
-        }
-        page.wrapped(
-                INDENT,
-                "Find it: " + figure.missing().find() + ". Ask: "
-                        + question.ask().words() + ".");
+        page.hanging(number, QuestionWords.field(question));
+        QuestionWords.lines(question).forEach(line -> page.wrapped(INDENT, line));
         page.blank();
-    }
-
-    private static String state(State state) {
-        return switch (state) {
-            case MISSING -> "";
-            case ASKED -> " (already asked)";
-            case GUESSED -> " (a guess)";
-        };
-    }
-
-    private static String turns(Stakes turns) {
-        return turns.isNothing() ? "Changes nothing within its spread." : "Can change " + stakes(turns) + ".";
-    }
-
-    private static String resting(Stakes rests) {
-        int checks = rests.checks().size();
-        return checks + (checks == 1 ? " check rests" : " checks rest") + " on it";
-    }
-
-    /** How many of which severity, and which is the worst. */
-    private static String stakes(Stakes stakes) {
-        String counts = SeverityWords.list(stakes::count);
-        return stakes.worst()
-                .map(worst -> counts + (stakes.checks().size() == 1 ? ": " : "; first ") + "whether \""
-                        + Wording.title(worst) + "\" (" + worst.id() + ")")
-                .orElse(counts);
-    }
-
-    private static String named(Judged judged) {
-        return Wording.title(judged) + " (" + judged.id() + ")";
     }
 
     /** Prints what was written and what it settles. */
     public void settled(List<FieldAnswer> answers, Settled settled) {
         answers.forEach(answer -> page.wrapped(0, "Written: " + answer.field() + ": " + answer.value()));
-        int count = settled.count();
-        List<String> parts = new ArrayList<>();
-        add(parts, settled.inOrder(), "in order");
-        add(parts, settled.off(), "with nothing to check");
-        add(parts, settled.found(), "found: " + SeverityWords.list(settled.found()::count));
-        page.wrapped(
-                0,
-                count == 0
-                        ? "It settles no check by itself."
-                        : "It settles " + count + (count == 1 ? " check: " : " checks: ") + String.join(", ", parts)
-                                + ".");
+        page.wrapped(0, QuestionWords.settled(settled));
         settled.found()
                 .checks()
-                .forEach(judged -> page.hanging("  " + judged.card().severity().value() + " ", named(judged)));
-        settled.cleared().checks().forEach(judged -> page.hanging("  no more: ", named(judged)));
+                .forEach(judged ->
+                        page.hanging("  " + judged.card().severity().value() + " ", QuestionWords.named(judged)));
+        settled.cleared().checks().forEach(judged -> page.hanging("  no more: ", QuestionWords.named(judged)));
         if (!settled.raised().isNothing()) {
-            int raised = settled.raised().checks().size();
-            page.wrapped(
-                    0,
-                    raised + (raised == 1 ? " more check waits" : " more checks wait")
-                            + " for information or rests on a guess.");
+            page.wrapped(0, QuestionWords.raised(settled) + ".");
         }
         page.blank();
         page.flush();
-    }
-
-    private static void add(List<String> parts, Stakes stakes, String words) {
-        if (!stakes.isNothing()) {
-            parts.add(stakes.checks().size() + " " + words);
-        }
     }
 
     /** Prints the question that is left with most worth, and how many there are. */

@@ -20,10 +20,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What each loading leaves for more, a loading a line: heaviest trailer, load wherever it is put, and range. */
-final class RoomBrief {
+public final class RoomBrief {
 
     private static final int GAP = 2;
     private static final String NONE = "-";
+    /** What stands above a {@link #row}. */
+    public static final List<String> HEADINGS = List.of("ROOM LEFT", "heaviest trailer", "people and cargo", "range");
 
     private RoomBrief() {}
 
@@ -31,7 +33,7 @@ final class RoomBrief {
     static void print(Page page, Advice advice) {
         RoomLeft room = RoomLeft.of(advice);
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("ROOM LEFT", "heaviest trailer", "people and cargo", "range"));
+        rows.add(HEADINGS);
         room.loadings().forEach(loading -> rows.add(row(loading)));
         int[] widths = new int[rows.get(0).size()];
         rows.forEach(
@@ -98,7 +100,8 @@ final class RoomBrief {
         return place.most().governs().filter(step -> step.limit() == Limit.ROOF).isPresent();
     }
 
-    private static List<String> row(InLoading loading) {
+    /** What a loading leaves: its name, the heaviest trailer, people and cargo, and the range. */
+    public static List<String> row(InLoading loading) {
         return List.of(
                 loading.loading(),
                 loading.trailer().map(RoomBrief::amount).orElse(NONE),

@@ -24,6 +24,14 @@ public final class RoomPrintout {
     /** Prints those that {@code id} names. */
     public static void print(PrintWriter out, Advice advice, String id) {
         Page page = new Page(out);
+        print(page, advice, id);
+        page.rule();
+        page.wrapped(0, advice.book().cover().caution());
+        page.flush();
+    }
+
+    /** Those that {@code id} names, on a page that somebody else ends. */
+    public static void print(Page page, Advice advice, String id) {
         advice.facts().forEach((loading, facts) -> {
             page.wrapped(0, "In the loading '" + loading + "':");
             facts.stream()
@@ -34,9 +42,6 @@ public final class RoomPrintout {
                     .forEach(measure -> print(page, measure));
             page.blank();
         });
-        page.rule();
-        page.wrapped(0, advice.book().cover().caution());
-        page.flush();
     }
 
     private static void print(Page page, Measure measure) {

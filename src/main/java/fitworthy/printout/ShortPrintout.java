@@ -3,17 +3,13 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Counts;
-import fitworthy.advice.Arrangement.Group;
-import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.MissingFigure;
-import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Question;
 import fitworthy.advice.Questions;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.TextPrintout.Painter;
 import fitworthy.printout.words.SeverityWords;
-import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
@@ -67,9 +63,9 @@ public final class ShortPrintout {
         RoomBrief.print(page, advice);
         BuyBrief.print(page, arrangement);
         section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
-        Map<Severity, List<Told>> bySeverity = arrangement.told(mildest).stream()
-                .collect(Collectors.groupingBy(told -> told.head().severity(), TreeMap::new, Collectors.toList()));
-        bySeverity.forEach((severity, all) -> findings(arrangement, severity, all));
+        Map<Severity, List<FindingBrief>> bySeverity = FindingBrief.all(arrangement, mildest).stream()
+                .collect(Collectors.groupingBy(FindingBrief::severity, TreeMap::new, Collectors.toList()));
+        bySeverity.forEach(this::findings);
         if (!bySeverity.isEmpty()) {
             page.blank();
         }
@@ -116,83 +112,33 @@ public final class ShortPrintout {
         }
     }
 
-    private void findings(Arrangement arrangement, Severity severity, List<Told> all) {
-        page.line(painter.painted(
-                severity,
-                all.size() + " " + SeverityWords.behind(all.size(), severity).toUpperCase(Locale.ROOT)));
-        all.forEach(told -> finding(arrangement, told));
+    private void findings(Severity severity, List<FindingBrief> all) {
+        page.line(painter.painted(severity, heading(severity, all.size())));
+        all.forEach(this::finding);
     }
 
-    private void finding(Arrangement arrangement, Told told) {
-        Group<Finding> group = told.head();
-        List<Group<Finding>> alike = told.parts().stream()
-                .filter(part -> part.id().equals(group.id()))
-                .toList();
-        String id = " [" + group.id() + "]";
-        String title = headline(arrangement, group) + also(alike);
-        boolean note = group.severity() == Severity.NOTE;
-        boolean fits = ITEM.length() + title.length() + id.length() <= Page.COLUMNS;
-        page.hanging(ITEM, title + (note || fits ? id : ""));
-        if (!note) {
-            page.wrapped(INDENT, whatToDo(group) + (fits ? "" : id));
+    /** Above the findings of a severity. */
+    public static String heading(Severity severity, int count) {
+        return count + " " + SeverityWords.behind(count, severity).toUpperCase(Locale.ROOT);
+    }
+
+    private void finding(FindingBrief finding) {
+        String id = id(finding.said());
+        boolean fits = ITEM.length() + finding.said().title().length() + id.length() <= Page.COLUMNS;
+        boolean told = !finding.whatToDo().isEmpty();
+        page.hanging(ITEM, finding.said().title() + (fits || !told ? id : ""));
+        if (told) {
+            page.wrapped(INDENT, finding.whatToDo() + (fits ? "" : id));
         }
-        GuessWords.brief(arrangement, group).ifPresent(guesses -> page.wrapped(INDENT, guesses));
-        responsible(group, INDENT);
-        alike.forEach(part -> responsible(part, INDENT));
-        HouseWords.severity(arrangement.advice(), group.id())
-                .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
-        under(
-                arrangement,
-                told.parts().stream().filter(part -> !alike.contains(part)).toList());
-    }
-
-    private static String headline(Arrangement arrangement, Group<Finding> group) {
-        return (group.isWaived() ? "Waived: " : "")
-                + GuessWords.before(arrangement, group)
-                + Wording.fill(group.card().title(), group.worst());
-    }
-
-    private static String also(List<Group<Finding>> others) {
-        return others.isEmpty()
-                ? ""
-                : "; also "
-                        + others.stream()
-                                .map(part -> part.worst().judged().subject())
-                                .collect(Collectors.joining(", "));
-    }
-
-    /** The figures of the worst loading and the order to the workshop. */
-    private static String whatToDo(Group<Finding> group) {
-        Finding worst = group.worst();
-        String figures = worst.comparison()
-                .map(comparison -> Wording.brief(worst.judged(), comparison)
-                        + loading(group)
-                        + (comparison.uncertain() ? "; too close to call. " : ". "))
-                .orElse("");
-        return Words.capital(figures + Wording.order(worst));
-    }
-
-    private static String loading(Group<Finding> group) {
-        String loading = group.worst().judged().loadCase();
-        int others = group.outcomes().size() - 1;
-        return loading.isEmpty() ? "" : " (" + loading + (others == 0 ? "" : " and " + others + " more") + ")";
-    }
-
-    /** Who stands for a finding. */
-    private void responsible(Group<Finding> group, int indent) {
-        HouseWords.waivers(group).forEach(waiver -> page.wrapped(indent, waiver));
-    }
-
-    /** What is listed under a finding, a line for each rule with the subjects it was found on. */
-    private void under(Arrangement arrangement, List<Group<Finding>> parts) {
-        Map<String, List<Group<Finding>>> byRule = new LinkedHashMap<>();
-        parts.forEach(part ->
-                byRule.computeIfAbsent(part.id(), none -> new ArrayList<>()).add(part));
-        byRule.forEach((id, same) -> {
-            page.hanging(
-                    PART, headline(arrangement, same.get(0)) + also(same.subList(1, same.size())) + " [" + id + "]");
-            same.forEach(part -> responsible(part, PART.length()));
+        finding.beside().forEach(line -> page.wrapped(INDENT, line));
+        finding.under().forEach(part -> {
+            page.hanging(PART, part.said().title() + id(part.said()));
+            part.beside().forEach(line -> page.wrapped(PART.length(), line));
         });
+    }
+
+    private static String id(FindingBrief.Said said) {
+        return " [" + said.id() + "]";
     }
 
     /** Those of most worth, how many answers are missing by who has them, and what rests on guesses. */
@@ -254,10 +200,12 @@ public final class ShortPrintout {
         page.wrapped(
                 0,
                 "Left out here: why, whom to ask, limits and sources (--full, or 'fitworthy explain SHEET ID')"
-                        + (counts.met() == 0
-                                ? ""
-                                : "; " + counts.met() + (counts.met() == 1 ? " check" : " checks")
-                                        + " in order (--all)")
+                        + (counts.met() == 0 ? "" : "; " + inOrder(counts) + " (--all)")
                         + ".");
+    }
+
+    /** How many checks are in order. */
+    public static String inOrder(Counts counts) {
+        return counts.met() + (counts.met() == 1 ? " check" : " checks") + " in order";
     }
 }

@@ -58,13 +58,13 @@ public final class Verdict {
     }
 
     /** How many checks lack information, and how many answers they lack. */
-    static String open(Counts counts) {
+    public static String open(Counts counts) {
         return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made: "
                 + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing";
     }
 
     /** Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare. */
-    static String loaded(Advice advice) {
+    public static String loaded(Advice advice) {
         Ratings ratings = Ratings.of(advice);
         List<Assessed> passed = ratings.passed();
         if (!passed.isEmpty()) {

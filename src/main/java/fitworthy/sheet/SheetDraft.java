@@ -12,7 +12,9 @@ import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -101,6 +103,27 @@ public final class SheetDraft {
     public static String text(Whole whole, Function<String, Node.Mapping> filled) {
         Node.Mapping tree = filled.apply(new SheetDraft(whole, path -> true).text());
         return new SheetDraft(whole, path -> path.in(tree) != null).text();
+    }
+
+    /**
+     * What a sheet gets by something more that is planned: entries of its lists, each on one line.
+     *
+     * @param fuel what the engine burns
+     * @param taken names that other things of the sheet have
+     * @param usual whether something stands in a field that is left out, by the place of an item among the new ones
+     */
+    public static Map<String, List<String>> added(
+            Wanted wanted, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
+        SheetDraft draft = new SheetDraft(
+                new Whole("", false, fuel, 0, "", List.of(), null, List.of(), Optional.empty()), usual);
+        draft.names.addAll(taken);
+        draft.add(wanted);
+        Map<String, List<String>> added = new LinkedHashMap<>();
+        added.put("fitments", draft.fitments);
+        added.put("circuits", draft.circuits);
+        added.put("tanks", draft.tanks);
+        added.put("cargo", draft.cargo);
+        return added;
     }
 
     private String text() {

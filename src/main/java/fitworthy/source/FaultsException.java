@@ -17,6 +17,13 @@ public class FaultsException extends Exception {
         this.faults = faults.stream().sorted(Fault.IN_READING_ORDER).toList();
     }
 
+    /** @throws FaultsException where there is any fault */
+    public static void refuse(List<Fault> faults) throws FaultsException {
+        if (!faults.isEmpty()) {
+            throw new FaultsException(faults);
+        }
+    }
+
     public List<Fault> faults() {
         return faults;
     }

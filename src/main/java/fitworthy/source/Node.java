@@ -1,5 +1,6 @@
 package fitworthy.source;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,13 @@ public sealed interface Node {
         @Override
         public String described() {
             return "a list";
+        }
+
+        /** A copy with one more at its end. */
+        public Listing and(Node item) {
+            List<Node> more = new ArrayList<>(items);
+            more.add(item);
+            return new Listing(place, more);
         }
     }
 

@@ -73,7 +73,10 @@ public record NodePath(NodePath above, Step last) {
         }
         if (node instanceof Node.Listing listing) {
             List<String> names = IntStream.rangeClosed(1, listing.items().size())
-                    .mapToObj(position -> TOP.to(position).byNames(listing))
+                    .mapToObj(
+                            position -> listing.items().get(position - 1) instanceof Node.Scalar word && !word.number()
+                                    ? word.text()
+                                    : TOP.to(position).byNames(listing))
                     .toList();
             String name = beginning(rest, names);
             String first = name == null ? rest.split("\\.", 2)[0] : name;

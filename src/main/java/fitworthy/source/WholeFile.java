@@ -13,6 +13,8 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -62,6 +64,24 @@ public final class WholeFile implements Closeable {
     }
 
     /**
+     * The same where the file still holds what was read of it. It is looked at last of all, so that what another
+     * program writes meanwhile is not lost.
+     *
+     * @return false where it holds something else, which then still stands
+     */
+    public static boolean exchange(Path file, byte[] read, byte[] content) throws IOException {
+        try (WholeFile whole = new WholeFile(file)) {
+            whole.write(content);
+            whole.force();
+            if (!Arrays.equals(read, InputFile.bytes(whole.target, new ArrayList<>()))) {
+                return false;
+            }
+            Files.move(whole.unfinished, whole.target, StandardCopyOption.ATOMIC_MOVE);
+            return true;
+        }
+    }
+
+    /**
      * The same for a file that is its owner's alone, where the disk knows of owners. A link in its place is replaced,
      * since it would lead what is kept somewhere else.
      */
@@ -82,7 +102,9 @@ public final class WholeFile implements Closeable {
     public static void writeNew(Path file, byte[] content) throws IOException {
         try (WholeFile whole = new WholeFile(file.toAbsolutePath(), Set.of())) {
             whole.write(content);
-            whole.finish(false);
+            whole.force();
+            // Without a word about replacing, so that what has come there meanwhile stays.
+            Files.move(whole.unfinished, whole.target);
         }
     }
 
@@ -92,18 +114,14 @@ public final class WholeFile implements Closeable {
 
     /** Puts it in place of what the file holds now, once all of it is safely on the disk. */
     public void finish() throws IOException {
-        finish(true);
+        force();
+        Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
     }
 
-    private void finish(boolean replacing) throws IOException {
+    private void force() throws IOException {
         stream.flush();
         channel.force(true);
         channel.close();
-        if (replacing) {
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-        } else {
-            Files.move(unfinished, target);
-        }
     }
 
     /** Leaves nothing beside the file. */

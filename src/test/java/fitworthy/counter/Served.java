@@ -41,7 +41,8 @@ public final class Served implements AutoCloseable {
     /** @param folder whose sheets are served as they are */
     public static Served in(Path folder) throws Exception {
         View view = new View(Books.engine(), null, null, Shelves.beside());
-        Served served = new Served(new Counter(new Desk(new SheetFolder(folder), view, Books.RULES), 0));
+        Served served = new Served(new Counter(
+                new Desk(new SheetFolder(folder), view, Books.RULES), Serving.here(0, System.err::println)));
         served.get(URI.create(served.counter.address()));
         return served;
     }

@@ -27,12 +27,16 @@ public final class Answer {
     private final String text;
     private final String version;
     private final Node.Mapping tree;
-    private final List<Fault> faults;
-    private final View.Read read;
+    private final List<Fault> unreadable = new ArrayList<>();
+    private final Lazy<Node.Mapping> whole = new Lazy<>();
+    private final Lazy<Reading> reading = new Lazy<>();
     private final Lazy<Advice> advice = new Lazy<>();
     private final Lazy<Arrangement> arrangement = new Lazy<>();
     private final Lazy<RoomLeft> room = new Lazy<>();
     private final Lazy<Questions> questions = new Lazy<>();
+
+    /** @param read null where there are faults */
+    private record Reading(View.Read read, List<Fault> faults) {}
 
     private static final class Lazy<T> {
         private T value;
@@ -51,16 +55,22 @@ public final class Answer {
         this.place = place;
         this.text = text;
         this.version = Digests.of(text);
-        List<Fault> found = new ArrayList<>();
-        this.tree = NodeReader.read(place, text, found);
-        View.Read done = null;
-        try {
-            done = view.read(tree, found);
-        } catch (FaultsException e) {
-            found = e.faults();
-        }
-        this.read = done;
-        this.faults = List.copyOf(found);
+        this.tree = NodeReader.read(place, text, unreadable);
+    }
+
+    /** What there is to say of a file that is no text. */
+    Answer(View view, Place place, List<Fault> faults) {
+        this.view = view;
+        this.place = place;
+        this.text = "";
+        this.version = "";
+        this.tree = null;
+        this.unreadable.addAll(faults);
+    }
+
+    /** The answer to another text of the same file. */
+    public Answer to(String other) {
+        return other.equals(text) ? this : new Answer(view, place, other);
     }
 
     public View view() {
@@ -85,14 +95,33 @@ public final class Answer {
         return tree;
     }
 
+    /** The same with what it takes from its shelf, as far as that can be used; null where it is no tree. */
+    public Node.Mapping whole() {
+        return whole.of(tree, own -> {
+            Node.Mapping expanded = view.shelves().expanded(own, new ArrayList<>());
+            return expanded == null ? own : expanded;
+        });
+    }
+
     /** What is wrong with it; while anything is there is no advice. */
     public List<Fault> faults() {
-        return faults;
+        return reading().faults();
     }
 
     /** The sheet with what it takes from its shelf and what it leaves to the book; empty where it has a fault. */
     public Optional<View.Read> read() {
-        return Optional.ofNullable(read);
+        return Optional.ofNullable(reading().read());
+    }
+
+    private Reading reading() {
+        return reading.of(tree, own -> {
+            List<Fault> found = new ArrayList<>(unreadable);
+            try {
+                return new Reading(view.read(own, found), List.of());
+            } catch (FaultsException e) {
+                return new Reading(null, e.faults());
+            }
+        });
     }
 
     /** Empty where the sheet has a fault. */

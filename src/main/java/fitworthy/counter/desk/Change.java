@@ -8,15 +8,21 @@ public interface Change {
     /** What it does, in a few words for the person, such as {@code mass of Front bar}. */
     String label();
 
+    /** The same with what else it takes along in this text. */
+    default String label(Answer before) {
+        return label();
+    }
+
     /** Changes of one such key that follow each other are undone in one step; empty where each is one of its own. */
     default String joins() {
         return "";
     }
 
     /**
-     * The text after it; no letter of the text is changed that is not part of it.
+     * The text after it; no letter of the text is changed that is not part of it. Whether what it makes is a sheet is
+     * for others to see.
      *
-     * @throws FaultsException where it cannot be made, or what is wrong with the value
+     * @throws FaultsException where it cannot be made
      */
     String in(Answer now) throws FaultsException;
 }

@@ -3,100 +3,190 @@ package fitworthy.counter.desk;
 import fitworthy.advice.View;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.InputFile;
 import fitworthy.source.Place;
-import fitworthy.source.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 
 /** One sheet that is worked on, by however many pages at once. Each change is in its file before it is answered. */
-public final class OpenSheet {
+public final class OpenSheet implements AutoCloseable {
 
-    private final Path file;
+    private static final String ELSEWHERE = "a change from elsewhere";
+    /** Another hand that writes faster than this is not outrun. */
+    private static final int MOST_TRIES = 20;
+
+    private final Path path;
+    private final SheetFile file;
     private final View view;
-    private final Deque<String> undo = new ArrayDeque<>();
-    private final Deque<String> redo = new ArrayDeque<>();
+    private final History history = new History();
+    private Journal journal;
+    private SheetFile.Content content;
     private Answer now;
 
     public OpenSheet(Path file, View view) {
-        this.file = file;
+        this.path = file;
+        this.file = new SheetFile(file);
         this.view = view;
     }
 
     public String name() {
-        return file.getFileName().toString();
+        return path.getFileName().toString();
     }
 
     /** What the file says now, whoever wrote it. */
     public synchronized Answer now() {
-        List<Fault> faults = new ArrayList<>();
-        String text = InputFile.text(file, faults);
-        if (text == null) {
-            text = "";
+        content = file.read();
+        if (content.text() == null) {
+            return new Answer(view, Place.of(path.toString()), content.faults());
         }
-        if (now == null || !now.text().equals(text)) {
-            now = new Answer(view, Place.of(file.toString()), text);
+        if (now == null) {
+            now = new Answer(view, Place.of(path.toString()), content.text());
+            journal = new Journal(path, now.version());
+            journal.steps().forEach(history::add);
+        } else if (!now.text().equals(content.text())) {
+            keep(Step.between(Step.Kind.DONE, now.text(), content.text(), ELSEWHERE, ""));
+            now = now.to(content.text());
         }
         return now;
     }
 
     /**
-     * Makes a change and writes it.
+     * Makes a change and writes it. What others have changed since the page was shown stays; where they have changed
+     * the same, nothing is written.
      *
      * @param base the version that the page shows
      */
     public synchronized Outcome change(String base, Change change) {
-        Answer before = now();
-        if (!before.version().equals(base)) {
-            return new Outcome.Parted("", before);
+        for (int i = 0; i < MOST_TRIES; i++) {
+            Answer before = now();
+            if (content.text() == null) {
+                return new Outcome.Refused(content.faults(), before);
+            }
+            Optional<Outcome> stopped = before.version().equals(base) ? Optional.empty() : parted(base, before, change);
+            if (stopped.isPresent()) {
+                return stopped.get();
+            }
+            try {
+                Answer after = before.to(change.in(before));
+                FaultsException.refuse(FaultsBrought.by(before, after));
+                if (after == before || written(Step.Kind.DONE, after, change.label(before), change.joins())) {
+                    return new Outcome.Done(before, after);
+                }
+            } catch (FaultsException e) {
+                return new Outcome.Refused(e.faults(), before);
+            }
         }
+        return refused("another program writes this sheet all the time", "try again once that is done");
+    }
+
+    /** Why a change to what a page shows is not made in what stands now; empty where it can be. */
+    private Optional<Outcome> parted(String base, Answer before, Change change) {
+        Optional<Answer> shown = history.text(base, before.text()).map(before::to);
+        String mine;
         try {
-            String text = change.in(before);
-            undo.push(before.text());
-            redo.clear();
-            return new Outcome.Done(before, write(text));
+            mine = change.in(shown.orElse(before));
         } catch (FaultsException e) {
-            return new Outcome.Refused(e.faults(), before);
+            return Optional.of(new Outcome.Refused(e.faults(), before));
         }
+        if (shown.isPresent() && new Touched(shown.get().tree(), before.to(mine).tree()).isSameIn(before.tree())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Outcome.Parted(mine, Lines.between(before.text(), onTop(before, change, mine)), before));
+    }
+
+    /** What stands now with the change, or where that cannot be made any more, what it made of what was shown. */
+    private static String onTop(Answer before, Change change, String mine) {
+        try {
+            return change.in(before);
+        } catch (FaultsException e) {
+            return mine;
+        }
+    }
+
+    /** What the change would make of the text that a page shows; empty where that is not known any more. */
+    public synchronized Optional<String> made(String base, Change change) throws FaultsException {
+        Answer before = now();
+        Optional<Answer> shown = history.text(base, before.text()).map(before::to);
+        return shown.isPresent() ? Optional.of(change.in(shown.get())) : Optional.empty();
+    }
+
+    /** What {@link #undo} would undo, in a few words. */
+    public synchronized Optional<String> undoes() {
+        return history.undoes();
+    }
+
+    public synchronized Optional<String> redoes() {
+        return history.redoes();
     }
 
     public synchronized boolean canUndo() {
-        return !undo.isEmpty();
+        return undoes().isPresent();
     }
 
     public synchronized boolean canRedo() {
-        return !redo.isEmpty();
+        return redoes().isPresent();
     }
 
-    public synchronized Outcome undo() {
-        return step(undo, redo);
-    }
-
-    public synchronized Outcome redo() {
-        return step(redo, undo);
-    }
-
-    private Outcome step(Deque<String> from, Deque<String> to) {
+    /** Takes back the last step. @param base the version that the page shows */
+    public synchronized Outcome undo(String base) {
         Answer before = now();
-        if (from.isEmpty()) {
+        return step(Step.Kind.UNDONE, base, before, history.undone(before.text()));
+    }
+
+    /** Does again what was undone last. @param base the version that the page shows */
+    public synchronized Outcome redo(String base) {
+        Answer before = now();
+        return step(Step.Kind.REDONE, base, before, history.redone(before.text()));
+    }
+
+    private Outcome step(Step.Kind kind, String base, Answer before, Optional<String> text) {
+        if (!before.version().equals(base)) {
+            return refused("the sheet has been changed elsewhere since", "look at it, then do this once more");
+        }
+        if (text.isEmpty()) {
             return new Outcome.Done(before, before);
         }
-        to.push(before.text());
-        return new Outcome.Done(before, write(from.pop()));
+        Answer after = before.to(text.get());
+        return written(kind, after, "", "")
+                ? new Outcome.Done(before, after)
+                : refused("the sheet is being changed elsewhere", "look at it, then do this once more");
     }
 
-    private Answer write(String text) {
+    private Outcome refused(String problem, String mend) {
+        Answer standing = now();
+        return new Outcome.Refused(List.of(new Fault(standing.place(), "", problem, mend)), standing);
+    }
+
+    /** Writes a text in place of what was read last; false where another hand has written meanwhile. */
+    private boolean written(Step.Kind kind, Answer after, String label, String joins) {
+        Step step = Step.between(kind, now.text(), after.text(), label, joins);
+        journal.add(step);
         try {
-            WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+            if (!file.write(after.text(), content)) {
+                journal.takeBack();
+                return false;
+            }
         } catch (IOException e) {
+            journal.takeBack();
             throw new UncheckedIOException(e);
         }
-        return now();
+        history.add(step);
+        now = after;
+        return true;
+    }
+
+    private void keep(Step step) {
+        journal.add(step);
+        history.add(step);
+    }
+
+    /** Lets another run keep the steps of this sheet. */
+    @Override
+    public synchronized void close() {
+        if (journal != null) {
+            journal.close();
+        }
     }
 }

@@ -19,6 +19,7 @@ public sealed interface Outcome {
      * Somebody else has changed the same since this page was shown, so nothing was written.
      *
      * @param mine the text that the change would have made of what this page showed
+     * @param lines what stands now, and what was wanted in its place
      */
-    record Parted(String mine, Answer now) implements Outcome {}
+    record Parted(String mine, Lines lines, Answer now) implements Outcome {}
 }

@@ -23,19 +23,20 @@ import java.util.stream.IntStream;
 /** The rule book, to be read: its rules by what one searches, a page of each, and its chapters. Nothing is written. */
 public final class BookPages implements Routes {
 
-    private final Path folder;
     private final RuleEngine engine;
+    private final References references;
     private final RuleSearch rules;
-    private Report whole;
+    private final List<Report.Section> chapters;
 
     /**
      * @param folder of the rule book that the engine holds
      * @throws FaultsException where a file of its cases cannot be read
      */
     public BookPages(Path folder, RuleEngine engine) throws FaultsException {
-        this.folder = folder;
         this.engine = engine;
-        this.rules = new RuleSearch(References.of(folder, engine.book()));
+        this.references = References.of(folder, engine.book());
+        this.rules = new RuleSearch(references);
+        this.chapters = Handbook.chapters(engine, references);
     }
 
     @Override
@@ -45,7 +46,7 @@ public final class BookPages implements Routes {
         routes.get("/book/chapters/{id}", this::chapter);
     }
 
-    private void search(Context sent) throws FaultsException {
+    private void search(Context sent) {
         RuleSearch.Wanted wanted = new RuleSearch.Wanted(
                 asked(sent, "words"),
                 asked(sent, "measure"),
@@ -62,10 +63,10 @@ public final class BookPages implements Routes {
                                 "wanted", wanted,
                                 "measures", rules.measures(),
                                 "regions", engine.book().regions(),
-                                "chapters", chapters())));
+                                "chapters", chapters)));
     }
 
-    private void rule(Context sent) throws FaultsException {
+    private void rule(Context sent) {
         Book book = engine.book();
         String id = book.formerIds().present(sent.pathParam("id"));
         if (!book.cards().containsKey(id)) {
@@ -73,12 +74,12 @@ public final class BookPages implements Routes {
         }
         show(
                 sent,
-                Handbook.page(folder, engine, id).sections(),
+                Handbook.page(engine, references, id).sections(),
                 book.cards().get(id).title());
     }
 
-    private void chapter(Context sent) throws FaultsException {
-        Report.Section chapter = whole().sections().stream()
+    private void chapter(Context sent) {
+        Report.Section chapter = chapters.stream()
                 .filter(section -> section.id().equals(sent.pathParam("id")))
                 .findFirst()
                 .orElseThrow(() -> new NotFoundResponse("The rule book has no chapter of this name."));
@@ -88,14 +89,18 @@ public final class BookPages implements Routes {
     /** A section as markup. */
     public record Shown(String heading, String html) {}
 
-    private void show(Context sent, List<Report.Section> sections, String title) throws FaultsException {
+    private void show(Context sent, List<Report.Section> sections, String title) {
         sent.html(Pages.html(
                 "handbook/page.jte",
                 Map.of(
-                        "title", title,
-                        "cover", engine.book().cover(),
-                        "chapters", chapters(),
-                        "sections", shown(sections))));
+                        "title",
+                        title,
+                        "cover",
+                        engine.book().cover(),
+                        "chapters",
+                        chapters,
+                        "sections",
+                        shown(sections))));
     }
 
     /** Sections as markup, whose links lead from page to page. */
@@ -107,22 +112,6 @@ public final class BookPages implements Routes {
         return IntStream.range(0, sections.size())
                 .mapToObj(i -> new Shown(sections.get(i).heading(), BookLinks.to(markup.get(i), here, engine.book())))
                 .toList();
-    }
-
-    /** The chapters that are no topic, and so no list of rules. */
-    private List<Report.Section> chapters() throws FaultsException {
-        return whole().sections().stream()
-                .filter(section -> !engine.book().topics().contains(section.id())
-                        && !section.id().equals("index"))
-                .toList();
-    }
-
-    /** Made when somebody first asks for it, since it takes a while. */
-    private synchronized Report whole() throws FaultsException {
-        if (whole == null) {
-            whole = Handbook.whole(folder, engine);
-        }
-        return whole;
     }
 
     private static String asked(Context sent, String name) {

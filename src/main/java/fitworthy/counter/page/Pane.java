@@ -31,4 +31,9 @@ public interface Pane {
     default boolean isNew(Seen seen) {
         return true;
     }
+
+    /** Elements outside of that element, or within it while it is not shown anew, that follow a change; each swapped by its id. */
+    default String beside(Seen seen) {
+        return "";
+    }
 }

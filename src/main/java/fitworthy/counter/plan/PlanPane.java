@@ -1,63 +1,30 @@
 package fitworthy.counter.plan;
 
-import fitworthy.counter.desk.Answer;
-import fitworthy.counter.desk.Change;
+import fitworthy.book.Book;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
-import fitworthy.counter.sheet.SheetPage.Changes;
-import fitworthy.source.FaultsException;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.FieldSchema.Content;
+import fitworthy.sheet.Sheet;
+import fitworthy.shelf.Kind;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
-import fitworthy.source.TextEdit;
-import io.javalin.http.Context;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** The plan as a form. */
+/** The plan as forms. */
 public final class PlanPane implements Pane {
 
-    /** Puts a value into a field. */
-    public static final Changes SET = new Changes() {
-        @Override
-        public String name() {
-            return "set";
-        }
-
-        @Override
-        public Change change(Context sent) {
-            String path = Optional.ofNullable(sent.formParam("path")).orElse("");
-            String value = Optional.ofNullable(sent.formParam("value")).orElse("");
-            return new Set(path, value);
-        }
-    };
-
-    private record Set(String path, String value) implements Change {
-        @Override
-        public String label() {
-            return path;
-        }
-
-        @Override
-        public String joins() {
-            return path;
-        }
-
-        @Override
-        public String in(Answer now) throws FaultsException {
-            NodePath at = NodePath.find(path, now.tree());
-            String text = TextEdit.with(now.text(), at, value).orElse(now.text());
-            Answer after = new Answer(now.view(), now.place(), text);
-            if (!after.faults().isEmpty()) {
-                throw new FaultsException(after.faults());
-            }
-            return text;
-        }
-    }
-
-    /** A value as the sheet writes it. */
-    public record Value(String path, String text) {}
+    /** In which order a counter asks; what is not among them comes last. */
+    private static final List<String> ORDER = List.of(
+            "vehicle", "fitments", "tanks", "circuits", "cargo", "occupants", "trailer", "trip", "cases", "options", "jobs",
+            "papers", "waivers");
 
     @Override
     public String id() {
@@ -66,27 +33,102 @@ public final class PlanPane implements Pane {
 
     @Override
     public String html(Seen seen) {
-        List<Value> values = new ArrayList<>();
-        collect(seen.now().tree(), NodePath.TOP, seen.now().tree(), values);
+        if (seen.now().tree() == null) {
+            return "";
+        }
+        PlanSheet sheet = new PlanSheet(seen.now());
+        Set<String> opened = opened(seen.asked("opened"));
         return Pages.html(
                 "plan/plan.jte",
-                Map.of("values", values, "address", "/sheets/" + seen.sheet().name()));
+                Map.of(
+                        "sections", sections(sheet, new Form(sheet, opened)),
+                        "finder",
+                                opened.contains(Finder.KEY)
+                                        ? Optional.of(Finder.of(sheet, seen.asked("filter")))
+                                        : Optional.empty(),
+                        "names", names(sheet),
+                        "address", PlanRoutes.address(seen.sheet().name()),
+                        "opened", String.join("\n", opened)));
     }
 
+    /** Not while one types, unless the answer decides which fields there are. */
     @Override
     public boolean isNew(Seen seen) {
-        return seen.asked("field").isEmpty();
+        return seen.asked("field").isEmpty()
+                || !seen.asked("anew").isEmpty() && seen.before().isPresent();
     }
 
-    private static void collect(Node node, NodePath path, Node root, List<Value> values) {
-        if (node instanceof Node.Mapping group) {
-            group.entries().forEach((name, field) -> collect(field.value(), path.to(name), root, values));
-        } else if (node instanceof Node.Listing list) {
-            for (int i = 0; i < list.items().size(); i++) {
-                collect(list.items().get(i), path.to(i + 1), root, values);
-            }
-        } else if (node instanceof Node.Scalar word) {
-            values.add(new Value(path.byNames(root), word.text()));
+    /** What stands beside the field that was changed, and the line of the thing that it is of. */
+    @Override
+    public String beside(Seen seen) {
+        if (seen.asked("path").isEmpty() || seen.before().isEmpty() || isNew(seen)) {
+            return "";
         }
+        NodePath path = FieldPath.of(seen.asked("path"));
+        PlanSheet sheet = new PlanSheet(seen.now());
+        Form form = new Form(sheet, Set.of());
+        return sheet.field(path)
+                .map(field -> Pages.html(
+                        "plan/beside.jte",
+                        Map.of(
+                                "entry", form.entry(field, path),
+                                "row", !seen.asked("row").isEmpty(),
+                                "thing", form.thing(path),
+                                "address", PlanRoutes.address(seen.sheet().name()))))
+                .orElse("");
+    }
+
+    static Set<String> opened(String keys) {
+        return Arrays.stream(keys.split("\\R")).filter(key -> !key.isEmpty()).collect(Collectors.toSet());
+    }
+
+    private static List<Section> sections(PlanSheet sheet, Form form) {
+        List<Section> sections = sheet.fields(Sheet.class, NodePath.TOP).stream()
+                .filter(field -> field.content() == Content.GROUP || field.content() == Content.GROUPS)
+                .sorted(Comparator.comparingInt(field -> place(field.name())))
+                .map(field -> section(field, form))
+                .collect(Collectors.toList());
+        sections.add(0, new Section("f-job", "Job", Optional.of(form.job()), Optional.empty(), Optional.empty()));
+        return sections;
+    }
+
+    private static int place(String name) {
+        int place = ORDER.indexOf(name);
+        return place < 0 ? ORDER.size() : place;
+    }
+
+    private static Section section(FieldSchema field, Form form) {
+        NodePath path = NodePath.of(field.name());
+        boolean list = field.content() == Content.GROUPS || form.isBegunWhole(field, path);
+        return new Section(
+                FieldPath.id(path),
+                Names.title(field),
+                Optional.empty(),
+                list ? Optional.empty() : Optional.of(form.fold(path)),
+                list ? Optional.of(form.items(field, path)) : Optional.empty());
+    }
+
+    private static List<String> names(PlanSheet sheet, String list) {
+        return sheet.items(NodePath.of(list)).stream()
+                .map(Node::name)
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    /** Lists of names that fields may have, by their ids. */
+    private static Map<String, List<String>> names(PlanSheet sheet) {
+        Book book = sheet.answer().view().book();
+        return Map.of(
+                "names-parts", names(sheet, "fitments"),
+                "names-shelf",
+                        List.copyOf(sheet.answer()
+                                .view()
+                                .shelves()
+                                .of(sheet.answer().place().file())
+                                .of(Kind.FITMENTS)
+                                .keySet()),
+                "names-loadings", names(sheet, "cases"),
+                "names-regions", List.copyOf(book.regions().keySet()),
+                "names-places", List.copyOf(book.usualPlaces().places().keySet()));
     }
 }

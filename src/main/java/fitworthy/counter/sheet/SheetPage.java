@@ -3,6 +3,7 @@ package fitworthy.counter.sheet;
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.Lines;
 import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.desk.Outcome;
 import fitworthy.counter.page.Pages;
@@ -10,13 +11,16 @@ import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The page of one sheet: its panes, and what becomes of them after a change. */
 public final class SheetPage implements Routes {
@@ -30,6 +34,21 @@ public final class SheetPage implements Routes {
         /** @throws io.javalin.http.BadRequestResponse where what was sent cannot be one */
         Change change(Context sent);
     }
+
+    /**
+     * What two hands wanted of the same.
+     *
+     * @param sheet its address
+     * @param address to which mine was sent
+     * @param lines what stands now, and what was wanted in its place
+     * @param version of what stands now
+     * @param fields what was sent
+     */
+    public record Parted(
+            String sheet, String address, Lines lines, String version, List<Map.Entry<String, String>> fields) {}
+
+    private static final String VERSION = "version";
+    private static final String OVER = "over";
 
     private final Desk desk;
     private final List<Pane> panes;
@@ -47,17 +66,30 @@ public final class SheetPage implements Routes {
         changes.forEach(made -> routes.post(
                 "/sheets/{sheet}/" + made.name(),
                 sent -> answer(sent, sheet -> sheet.change(base(sent), made.change(sent)))));
-        routes.get("/sheets/{sheet}/look", sent -> answer(sent, sheet -> new Outcome.Done(sheet.now(), sheet.now())));
-        routes.post("/sheets/{sheet}/undo", sent -> answer(sent, OpenSheet::undo));
-        routes.post("/sheets/{sheet}/redo", sent -> answer(sent, OpenSheet::redo));
+        routes.get("/sheets/{sheet}/look", this::look);
+        routes.post("/sheets/{sheet}/undo", sent -> answer(sent, sheet -> sheet.undo(base(sent))));
+        routes.post("/sheets/{sheet}/redo", sent -> answer(sent, sheet -> sheet.redo(base(sent))));
+    }
+
+    /** The sheet as it is; nothing where the page only follows what others do, and nothing was done. */
+    private void look(Context sent) {
+        boolean follows = sent.queryParam("follow") != null;
+        if (follows && sheet(sent).now().version().equals(sent.queryParam("version"))) {
+            sent.status(HttpStatus.NO_CONTENT);
+        } else {
+            answer(sent, sheet -> new Outcome.Done(sheet.now(), sheet.now()));
+        }
     }
 
     private OpenSheet sheet(Context sent) {
         return desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
     }
 
+    /** The version that the page shows; or, where both hands have been looked at, that on top of which mine is put. */
     private static String base(Context sent) {
-        return Optional.ofNullable(sent.formParam("version")).orElse("");
+        return Optional.ofNullable(sent.formParam(OVER))
+                .or(() -> Optional.ofNullable(sent.formParam(VERSION)))
+                .orElse("");
     }
 
     private void show(Context sent) {
@@ -68,7 +100,7 @@ public final class SheetPage implements Routes {
                 Map.of(
                         "name", sheet.name(),
                         "version", seen.now().version(),
-                        "panes", panes.stream().collect(Collectors.toMap(Pane::id, pane -> pane.html(seen))))));
+                        "panes", shown(panes.stream(), seen))));
     }
 
     private void answer(Context sent, Function<OpenSheet, Outcome> made) {
@@ -78,16 +110,40 @@ public final class SheetPage implements Routes {
         Map<String, String> asked = asked(sent.queryParamMap());
         asked.putAll(asked(sent.formParamMap()));
         Pane.Seen seen = new Pane.Seen(sheet, outcome.now(), before, asked);
+        // Where others have changed the sheet meanwhile the page has to show that too.
+        boolean alone = before.orElse(outcome.now()).version().equals(base(sent));
         sent.html(Pages.html(
                 "sheet/changed.jte",
                 Map.of(
                         "version", outcome.now().version(),
                         "field", seen.asked("field"),
                         "faults", outcome instanceof Outcome.Refused refused ? refused.faults() : List.of(),
+                        "beside", panes.stream().map(pane -> pane.beside(seen)).collect(Collectors.joining()),
+                        "parted", parted(sent, outcome),
                         "panes",
-                                panes.stream()
-                                        .filter(pane -> pane.isNew(seen))
-                                        .collect(Collectors.toMap(Pane::id, pane -> pane.html(seen))))));
+shown(panes.stream().filter(pane -> !alone || pane.isNew(seen)), seen))));
+    }
+
+    /** Panes by their ids, in order. */
+    private static Map<String, String> shown(Stream<Pane> panes, Pane.Seen seen) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        panes.forEach(pane -> shown.put(pane.id(), pane.html(seen)));
+        return shown;
+    }
+
+    /** What both hands wanted, where they parted. */
+    private static Optional<Parted> parted(Context sent, Outcome outcome) {
+        return outcome instanceof Outcome.Parted parted
+                ? Optional.of(new Parted(
+                        "/sheets/" + sent.pathParam("sheet"),
+                        sent.path(),
+                        parted.lines(),
+                        parted.now().version(),
+                        asked(sent.formParamMap()).entrySet().stream()
+                                .filter(field -> !field.getKey().equals(VERSION)
+                                        && !field.getKey().equals(OVER))
+                                .toList()))
+                : Optional.empty();
     }
 
     private static Map<String, String> asked(Map<String, List<String>> sent) {

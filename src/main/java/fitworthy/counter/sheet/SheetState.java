@@ -16,6 +16,10 @@ public final class SheetState implements Pane {
     public String html(Seen seen) {
         return Pages.html(
                 "sheet/state.jte",
-                Map.of("sheet", seen.sheet(), "faults", seen.now().faults()));
+                Map.of(
+                        "sheet", seen.sheet(),
+                        "undo", seen.sheet().undoes(),
+                        "redo", seen.sheet().redoes(),
+                        "faults", seen.now().faults()));
     }
 }

@@ -43,6 +43,15 @@ final class Bar {
         svg.line(part.isEmpty() ? "" : part + "-limit", Pen.BOLD, limit, y - 2, limit, y + height + 2);
     }
 
+    /** The value and its limit. */
+    static String of(Measure measure) {
+        return shown(measure, measure.getValue()) + " of " + shown(measure, measure.getLimit());
+    }
+
+    private static String shown(Measure measure, double value) {
+        return Double.isNaN(value) ? "? " + measure.kind().unit() : Wording.quantity(value, measure.kind());
+    }
+
     /** What is left of the limit, or by how much it is passed. */
     static String left(Measure measure) {
         if (!measure.isKnown()) {

@@ -4,6 +4,8 @@ import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.printout.picture.LabelPlaces.Box;
+import fitworthy.printout.picture.SideDrawing.Line;
+import fitworthy.printout.picture.SideDrawing.Mark;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
@@ -34,9 +36,6 @@ final class MassMarks {
     private static final int COLUMNS = 3;
     private static final double ROW = 10.5;
     private static final String SUM = "key-sum";
-
-    /** A mass on the page. @param number its number in the key */
-    private record Mark(int number, PointMass mass, double x, double y, double radius, boolean placed) {}
 
     private final SideScale at;
     private final Svg svg;
@@ -183,7 +182,7 @@ final class MassMarks {
                 LARGEST_MARK * Math.sqrt(Math.min(100, largest) / largest),
                 Pen.LINE,
                 Svg.WHITE,
-                "area of " + kilograms(Math.min(100, largest)));
+                "area of " + SideDrawing.kilograms(Math.min(100, largest)));
         svg.line("metre", Pen.BOLD, SideScale.MARGIN, y + 14, SideScale.MARGIN + at.scale, y + 14);
         svg.text(
                 Svg.SMALL,
@@ -203,19 +202,21 @@ final class MassMarks {
         return x + 2 * radius + 3 + Lettering.width(text, Svg.SMALL) + 9;
     }
 
-    /** A line of the key. @param number empty where it is no single mass @param id what its figure is called */
-    private record Line(String number, String name, Figure mass, String id) {}
+    List<Mark> marks() {
+        return marks;
+    }
 
-    private List<Line> lines() {
+    /** The lines of the key. */
+    List<Line> lines() {
         List<Line> lines = new ArrayList<>();
         for (Mark mark : marks) {
             String number = String.valueOf(mark.number());
-            lines.add(new Line(number, mark.mass().name(), mark.mass().mass(), "key-" + number));
+            lines.add(new Line(number, mark.mass().name(), SideDrawing.shown(mark.mass().mass()), "key-" + number));
         }
         if (!lighter.isEmpty()) {
-            lines.add(new Line("", lighterWords(), lighterSum(), "key-lighter"));
+            lines.add(new Line("", lighterWords(), SideDrawing.shown(lighterSum()), "key-lighter"));
         }
-        lines.add(new Line("", "sum", at.loading.axles().total(), SUM));
+        lines.add(new Line("", "sum", SideDrawing.shown(at.loading.axles().total()), SUM));
         return lines;
     }
 
@@ -271,14 +272,9 @@ final class MassMarks {
                     Svg.BLACK,
                     x + column - 10,
                     y,
-                    line.mass().known() ? kilograms(line.mass().value()) : "? kg");
+                    line.mass());
         }
         return top + 10 + down[rows];
-    }
-
-    private static String kilograms(double mass) {
-        boolean whole = Math.abs(mass) >= 10 || mass == Math.rint(mass);
-        return Wording.number(mass, "kg", whole ? 0 : 1) + " kg";
     }
 
     /** Every mass in words, from front to rear. */
@@ -289,15 +285,11 @@ final class MassMarks {
                     ? " at " + Wording.number(mark.mass().at().x().value(), "mm", 0) + " mm"
                     : ", place not known";
             masses.add(mark.number() + " " + Lettering.named(mark.mass().name()) + " "
-                    + words(mark.mass().mass()) + place);
+                    + SideDrawing.words(mark.mass().mass()) + place);
         }
         if (!lighter.isEmpty()) {
-            masses.add(lighterWords() + ", " + words(lighterSum()));
+            masses.add(lighterWords() + ", " + SideDrawing.words(lighterSum()));
         }
         return String.join("; ", masses) + ".";
-    }
-
-    private static String words(Figure mass) {
-        return mass.known() ? kilograms(mass.value()) : "mass not known";
     }
 }

@@ -15,6 +15,22 @@ public final class Pictures {
         return MarginBars.of(advice);
     }
 
+    /** The vehicle from its side in a loading; nothing where the wheelbase is not known or there is no such loading. */
+    public static Optional<SideDrawing> side(Advice advice, String loading) {
+        return PictureFacts.of(advice).stream()
+                .filter(facts -> facts.loadCase().equals(loading))
+                .findFirst()
+                .flatMap(SideView::drawing);
+    }
+
+    /** The loading that uses most of a limit of the vehicle; the first where nothing of that is known. */
+    public static String fullest(Advice advice) {
+        return PictureFacts.of(advice).stream()
+                .reduce((one, other) -> SideView.FULLEST_LAST.compare(one, other) < 0 ? other : one)
+                .orElseThrow()
+                .loadCase();
+    }
+
     public static List<Picture> of(Advice advice) {
         return of(advice, true);
     }

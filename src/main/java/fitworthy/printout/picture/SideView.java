@@ -19,6 +19,9 @@ import java.util.stream.Stream;
  */
 final class SideView {
 
+    /** By how much of a limit is used. */
+    static final Comparator<PictureFacts> FULLEST_LAST = Comparator.comparingDouble(SideView::most);
+
     private final Svg svg = new Svg("picture-side");
     private final SideScale at;
     private final VehicleSide vehicle;
@@ -28,7 +31,7 @@ final class SideView {
     static Optional<Picture> of(List<PictureFacts> cases) {
         return cases.stream()
                 .filter(facts -> facts.loading().plan().wheelbase().known())
-                .max(Comparator.comparingDouble(SideView::most))
+                .max(FULLEST_LAST)
                 .map(facts -> new SideView(facts).picture());
     }
 
@@ -46,6 +49,24 @@ final class SideView {
         this.at = new SideScale(facts);
         this.vehicle = new VehicleSide(at, svg);
         this.masses = new MassMarks(at, svg);
+    }
+
+    /** The same of one load case, without the loads and the key; nothing where the wheelbase is not known. */
+    static Optional<SideDrawing> drawing(PictureFacts facts) {
+        return Optional.of(facts)
+                .filter(known -> known.loading().plan().wheelbase().known())
+                .map(known -> new SideView(known).drawing());
+    }
+
+    private SideDrawing drawing() {
+        List<Double> upright = vehicle.draw();
+        vehicle.draw(at.loading.trailer());
+        double below = vehicle.dimensions();
+        masses.draw(upright);
+        centre();
+        below = masses.legend(below + 8);
+        return new SideDrawing(
+                svg.shapes(), Svg.WIDTH, Math.ceil(below + 4), at.x(0), at.scale, masses.marks(), masses.lines());
     }
 
     private Picture picture() {
@@ -133,12 +154,7 @@ final class SideView {
 
     private void load(String part, String title, Measure measure, double middle, double half, double top) {
         svg.bold(Svg.LARGE, Anchor.MIDDLE, middle, top + 12, title);
-        svg.text(
-                Svg.LARGE,
-                Anchor.MIDDLE,
-                middle,
-                top + 25,
-                quantity(measure, measure.getValue()) + " of " + quantity(measure, measure.getLimit()));
+        svg.text(Svg.LARGE, Anchor.MIDDLE, middle, top + 25, Bar.of(measure));
         Bar.draw(svg, part, measure, middle - half + 6, top + 30, 2 * half - 12, 7, 1.25);
         String left = Bar.left(measure)
                 + (Bar.uncertain(measure) ? " +/- " + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
@@ -151,10 +167,6 @@ final class SideView {
                 middle,
                 top + 50,
                 left);
-    }
-
-    private static String quantity(Measure measure, double value) {
-        return Double.isNaN(value) ? "? " + measure.kind().unit() : Wording.quantity(value, measure.kind());
     }
 
     private String description() {

@@ -182,15 +182,22 @@ final class Svg {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
+    /** The drawing so far without an {@code svg} element around it, to stand in one of a page. */
+    String shapes() {
+        return written(xml -> {
+            for (Shape shape : shapes) {
+                element(xml, shape);
+            }
+        });
+    }
+
     /** The drawing so far as a picture, {@code height} units high. */
     Picture picture(String title, String description, double height) {
         // What turns pages into PDF reads whole numbers only here.
         String whole = number(Math.ceil(height));
         String cleanTitle = Lettering.clean(title);
         String cleanDescription = Lettering.clean(description);
-        StringWriter text = new StringWriter();
-        try {
-            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+        String svg = written(xml -> {
             start(
                     xml,
                     "svg",
@@ -212,11 +219,25 @@ final class Svg {
                 element(xml, shape);
             }
             xml.writeEndElement();
+        });
+        return new Picture(id, cleanTitle, cleanDescription, svg);
+    }
+
+    /** Writes XML. */
+    private interface Writing {
+        void to(XMLStreamWriter xml) throws XMLStreamException;
+    }
+
+    private static String written(Writing writing) {
+        StringWriter text = new StringWriter();
+        try {
+            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+            writing.to(xml);
             xml.close();
         } catch (XMLStreamException e) {
             throw new IllegalStateException("a writer to memory does not fail", e);
         }
-        return new Picture(id, cleanTitle, cleanDescription, text.toString());
+        return text.toString();
     }
 
     private static void start(XMLStreamWriter xml, String name, List<String> attributes) throws XMLStreamException {

@@ -7,8 +7,10 @@ import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails;
+import fitworthy.sheet.Trailer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The vehicle from its left side with its bodies, bar and ball, and its lengths below. */
 final class VehicleSide {
@@ -145,6 +147,14 @@ final class VehicleSide {
                     at.x(at.ball.value()),
                     at.y(height),
                     2.5);
+        }
+    }
+
+    /** The draw of a trailer, as far as the page goes. */
+    void draw(Optional<Trailer> towed) {
+        if (towed.isPresent() && at.ball.known()) {
+            double y = at.y(at.plan.ballHeight().or(Figure.of(at.radius)).value());
+            svg.lines("draw", Pen.SKETCH, "none", Svg.WIDTH, y - 4, at.x(at.ball.value()), y, Svg.WIDTH, y + 4);
         }
     }
 

@@ -1,13 +1,10 @@
-package fitworthy.cli;
+package fitworthy.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.advice.Adviser;
-import fitworthy.advice.Questions;
-import fitworthy.advice.View;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Shelves;

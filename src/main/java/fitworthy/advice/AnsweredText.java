@@ -1,6 +1,5 @@
-package fitworthy.cli;
+package fitworthy.advice;
 
-import fitworthy.advice.View;
 import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -20,7 +19,7 @@ import java.util.List;
  * The text of a sheet that gets answers. What the sheet takes from its shelf or leaves to the book is answered in the
  * sheet itself, beside the words that it says it in.
  */
-record AnsweredText(View view, Place place, String text) {
+public record AnsweredText(View view, Place place, String text) {
 
     /** What a sheet says in a word: what it takes from a shelf, and places. */
     private static final WordField WORDS = ((WordField) Shelves::wordField).or(PlacesInWords::wordField);
@@ -49,27 +48,52 @@ record AnsweredText(View view, Place place, String text) {
      *
      * @throws FaultsException where one of them is not what its field takes or can only be written by hand
      */
-    String with(List<FieldAnswer> answers, List<Fault> faults) throws FaultsException {
+    public String with(List<FieldAnswer> answers, List<Fault> faults) throws FaultsException {
         Node.Mapping whole = tree(text, faults);
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         List<Placed> placed = new ArrayList<>();
         for (FieldAnswer answer : answers) {
             Placed at = Placed.of(answer, whole, faults);
-            Names.refuse(faults);
+            FaultsException.refuse(faults);
             placed.add(at);
             whole = at.answered();
         }
         view.read(whole, faults);
+        return written(placed, faults);
+    }
+
+    /**
+     * The text with one answer, whatever else is wrong with the sheet.
+     *
+     * @throws FaultsException where it can only be written by hand
+     */
+    public String with(FieldAnswer answer) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        Node.Mapping own = NodeReader.read(place, text, faults);
+        FaultsException.refuse(faults);
+        Placed placed = Placed.of(answer, expanded(own), faults);
+        FaultsException.refuse(faults);
+        return written(List.of(placed), faults);
+    }
+
+    private String written(List<Placed> placed, List<Fault> faults) throws FaultsException {
         String answered = text;
         for (Placed at : placed) {
             answered = at.answer().in(answered, at.whole(), at.path(), WORDS, faults);
-            Names.refuse(faults);
+            FaultsException.refuse(faults);
         }
-        if (!Trees.alike(view.shelves().expanded(whole, faults), tree(answered, faults))) {
+        Node.Mapping wanted = placed.get(placed.size() - 1).answered();
+        if (!Trees.alike(expanded(wanted), expanded(NodeReader.read(place, answered, faults)))) {
             placed.forEach(at -> faults.add(at.answer().byHand(at.path())));
         }
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         return answered;
+    }
+
+    /** With what it takes from its shelf, as far as that can be used. */
+    private Node.Mapping expanded(Node.Mapping tree) {
+        Node.Mapping whole = view.shelves().expanded(tree, new ArrayList<>());
+        return whole == null ? tree : whole;
     }
 
     /** What a text says, with what it takes from its shelf. */

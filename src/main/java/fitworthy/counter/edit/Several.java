@@ -1,0 +1,19 @@
+package fitworthy.counter.edit;
+
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.Change;
+import fitworthy.source.FaultsException;
+import java.util.List;
+
+/** Changes that are one step together, each made in what the one before it left. */
+public record Several(String label, String joins, List<Change> changes) implements Change {
+
+    @Override
+    public String in(Answer now) throws FaultsException {
+        Answer made = now;
+        for (Change change : changes) {
+            made = made.to(change.in(made));
+        }
+        return made.text();
+    }
+}

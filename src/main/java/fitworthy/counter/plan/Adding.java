@@ -1,0 +1,165 @@
+package fitworthy.counter.plan;
+
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.Change;
+import fitworthy.counter.edit.AddItem;
+import fitworthy.counter.edit.Several;
+import fitworthy.shelf.Kind;
+import fitworthy.shelf.SheetWords;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.quantity.Mark;
+import fitworthy.sheet.ShopWords.Thing;
+import fitworthy.sheet.SheetDraft;
+import fitworthy.sheet.SheetDraft.Wanted;
+import fitworthy.sheet.Tank.Liquid;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** New things of a plan: from the shelf, in the shop's own words, and one in place of another. */
+final class Adding {
+
+    private static final Place TYPED = Place.of("");
+    private static final Set<Thing> FUEL = Set.of(Thing.FUEL_TANK, Thing.FUEL_CAN);
+    private static final Node.Mapping EMPTY = new Node.Mapping(TYPED, Map.of());
+
+    private Adding() {}
+
+    /** Something from the shelf. @throws IllegalArgumentException where there is no such kind */
+    static Change take(String kind, String name) {
+        Kind taken = Kind.valueOf(kind);
+        String field = taken.inSheet();
+        return new Edit(name + " added", "", sheet -> taken == Kind.TRAILERS
+                ? new PutWhole(name + " as trailer", field, NodePath.of(field), word(name))
+                : new AddItem(field, fromShelf(sheet, name)));
+    }
+
+    /** Its name alone, or beside that one of its own where another thing has it. */
+    private static Node fromShelf(PlanSheet sheet, String name) {
+        Set<String> names = names(sheet);
+        String own = name;
+        for (int i = 2; names.contains(own); i++) {
+            own = name + " " + i;
+        }
+        return own.equals(name) ? word(name) : EMPTY.with("from", word(name)).with("name", word(own));
+    }
+
+    private static Set<String> names(PlanSheet sheet) {
+        return Stream.of("fitments", "tanks", "circuits", "cargo", "occupants")
+                .flatMap(list -> sheet.items(NodePath.of(list)).stream())
+                .map(item -> item.name() == null ? "" : item.name())
+                .collect(Collectors.toSet());
+    }
+
+    /** What is said in words, such as {@code bull bar=62 kg}. */
+    static Change words(String typed) {
+        return new Edit(typed + " added", "", sheet -> {
+            List<Fault> faults = new ArrayList<>();
+            Wanted wanted = understood(sheet, faults).part(typed);
+            FaultsException.refuse(faults);
+            Liquid fuel = fuel(sheet, wanted);
+            Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
+            PlanSheet filled = new PlanSheet(sheet.answer().to(bare.in(sheet.answer())));
+            Predicate<NodePath> usual = path -> filled.isFilled(shifted(sheet, path));
+            return added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
+        });
+    }
+
+    private static Change added(Wanted wanted, Map<String, List<String>> entries) {
+        List<Change> changes = new ArrayList<>();
+        entries.forEach((list, items) -> items.forEach(item -> changes.add(new AddItem(
+                list, NodeReader.read("", "item: " + item, new ArrayList<>()).get("item")))));
+        return new Several(wanted.name() + " added", "", changes);
+    }
+
+    /** What the engine burns, for a tank or can of fuel. */
+    private static Liquid fuel(PlanSheet sheet, Wanted wanted) throws FaultsException {
+        NodePath field = NodePath.of("vehicle", "engine", "fuel");
+        int fuel = ChoiceWords.of(Liquid.class)
+                .indexOf(sheet.filledText(field).map(text -> Mark.read(text).text()).orElse(""));
+        if (fuel < 0 && wanted.meaning().things().stream().anyMatch(thing -> FUEL.contains(thing))) {
+            throw Edit.refused(
+                    sheet, field.toString(), "nobody has said what the engine burns", "diesel or petrol, at the vehicle");
+        }
+        return Liquid.values()[Math.max(0, fuel)];
+    }
+
+    private static SheetWords understood(PlanSheet sheet, List<Fault> faults) {
+        Answer answer = sheet.answer();
+        return new SheetWords(
+                answer.view().book().tables().shopWords(),
+                answer.view().shelves().of(answer.place().file()),
+                answer.view().book().regions().keySet(),
+                "",
+                faults);
+    }
+
+    /** The place of a new item behind those that the sheet has. */
+    private static NodePath shifted(PlanSheet sheet, NodePath path) {
+        List<NodePath.Step> steps = path.steps();
+        NodePath list = NodePath.of(steps.get(0).toString());
+        NodePath shifted =
+                list.to(sheet.items(list).size() + ((NodePath.Item) steps.get(1)).position());
+        for (NodePath.Step step : steps.subList(2, steps.size())) {
+            shifted = shifted.to(step.toString());
+        }
+        return shifted;
+    }
+
+    /** A choice between a part that is planned and another, which is taken from the shelf where the sheet has it not. */
+    static Change instead(String part, String other) {
+        return new Edit(other + " in place of " + part, "", sheet -> {
+            List<Change> changes = new ArrayList<>();
+            if (!names(sheet).contains(other)) {
+                changes.add(AddItem.word("fitments", other));
+            }
+            changes.add(choice(sheet, part, other));
+            return new Several(other + " in place of " + part, "", changes);
+        });
+    }
+
+    /** One more of a choice that has the part already, else a new one. */
+    private static Change choice(PlanSheet sheet, String part, String other) {
+        NodePath options = NodePath.of("options");
+        List<Node> open = sheet.items(options);
+        for (int i = 1; i <= open.size(); i++) {
+            if (choices(open.get(i - 1)).anyMatch(choice -> holds(choice, part))) {
+                return new AddItem(sheet.key(options.to(i).to("choices")), choice(other));
+            }
+        }
+        return new AddItem(
+                "options",
+                EMPTY.with("name", word(part + " or " + other))
+                        .with("choices", new Node.Listing(TYPED, List.of(choice(part), choice(other)))));
+    }
+
+    private static Stream<Node> choices(Node option) {
+        return option instanceof Node.Mapping group && group.get("choices") instanceof Node.Listing choices
+                ? choices.items().stream()
+                : Stream.empty();
+    }
+
+    private static boolean holds(Node choice, String part) {
+        return choice instanceof Node.Mapping group
+                && group.get("parts") instanceof Node.Listing parts
+                && parts.items().stream().anyMatch(name -> name instanceof Node.Scalar word && word.text().equals(part));
+    }
+
+    private static Node choice(String part) {
+        return EMPTY.with("name", word(part)).with("parts", new Node.Listing(TYPED, List.of(word(part))));
+    }
+
+    private static Node word(String text) {
+        return new Node.Scalar(TYPED, text, false);
+    }
+}

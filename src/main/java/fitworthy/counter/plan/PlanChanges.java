@@ -1,0 +1,164 @@
+package fitworthy.counter.plan;
+
+import fitworthy.counter.desk.Change;
+import fitworthy.counter.edit.AddItem;
+import fitworthy.counter.edit.Rename;
+import fitworthy.counter.edit.SetValue;
+import fitworthy.counter.edit.TakeOff;
+import fitworthy.counter.sheet.SheetPage.Changes;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.FieldSchema.Content;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.Place;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What the forms of a plan can change. */
+public final class PlanChanges {
+
+    private static final Place TYPED = Place.of("");
+
+    private static final String ABOUT = "about";
+    /** Marks of a value that is given. */
+    private static final Set<String> VALUED = Set.of("stated", ABOUT);
+    /** How many steps lead to the name of an item of the sheet. */
+    private static final int NAME = 3;
+
+    private PlanChanges() {}
+
+    /** Every one, with the last part of its address. */
+    public static List<Changes> all() {
+        return List.of(
+                made("set", sent -> set(path(sent), param(sent, "value"), param(sent, "unit"), param(sent, "mark"))),
+                made("mark", sent -> mark(path(sent), param(sent, "value"), param(sent, "unit"), param(sent, "mark"))),
+                made("add", sent -> add(path(sent), news(sent))),
+                made("take", sent -> Adding.take(param(sent, "kind"), param(sent, "name"))),
+                made("words", sent -> Adding.words(param(sent, "filter"))),
+                made("instead", sent -> Adding.instead(param(sent, "part"), param(sent, "other"))),
+                made("take-off", sent -> takeOff(path(sent))));
+    }
+
+    private static Changes made(String name, Function<Context, Change> change) {
+        return new Changes() {
+            @Override
+            public String name() {
+                return name;
+            }
+
+            @Override
+            public Change change(Context sent) {
+                try {
+                    return change.apply(sent);
+                } catch (IllegalArgumentException e) {
+                    throw new BadRequestResponse("no such field");
+                }
+            }
+        };
+    }
+
+    private static String param(Context sent, String name) {
+        return Optional.ofNullable(sent.formParam(name)).orElse("");
+    }
+
+    private static NodePath path(Context sent) {
+        return FieldPath.of(param(sent, "path"));
+    }
+
+    private static Map<String, String> news(Context sent) {
+        Map<String, String> news = new LinkedHashMap<>();
+        sent.formParamMap().forEach((name, values) -> {
+            if (name.startsWith("new-")) {
+                news.put(name.substring("new-".length()), values.get(0).strip());
+            }
+        });
+        return news;
+    }
+
+    private static Change set(NodePath path, String typed, String unit, String mark) {
+        String value = Unit.with(unit, typed);
+        return new Edit(
+                label(path), FieldPath.text(path), sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
+    }
+
+    private static Change mark(NodePath path, String typed, String unit, String mark) {
+        String value = Unit.with(unit, typed);
+        return new Edit(label(path), "", sheet -> {
+            if (value.isEmpty() && VALUED.contains(mark)) {
+                throw Edit.refused(
+                        sheet, sheet.key(path), "there is no value to mark", "type it first, then say how sure it is");
+            }
+            return put(sheet, path, !VALUED.contains(mark) ? mark : mark.equals(ABOUT) ? about(value) : value);
+        });
+    }
+
+    private static String about(String value) {
+        return value.isEmpty() || value.startsWith(ABOUT + " ") ? value : ABOUT + " " + value;
+    }
+
+    private static String label(NodePath path) {
+        return String.valueOf(path.last()).replace('-', ' ');
+    }
+
+    /** @param value empty where the field is to be left out */
+    private static Change put(PlanSheet sheet, NodePath path, String value) {
+        Optional<FieldSchema> field = sheet.field(path);
+        if (!value.isEmpty() && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
+            return new PutWhole(label(path), sheet.key(path), path, words(value));
+        }
+        if (path.steps().size() == NAME && path.last().equals(new NodePath.Named("name"))) {
+            return new Rename(sheet.key(path.above()), value);
+        }
+        boolean besideCoordinates = field.filter(Form::isGroup).isPresent() && sheet.at(path) instanceof Node.Mapping;
+        return new SetValue(sheet.key(besideCoordinates ? path.to("where") : path), value);
+    }
+
+    private static Node.Listing words(String value) {
+        return new Node.Listing(
+                TYPED,
+                Stream.of(value.split(","))
+                        .map(String::strip)
+                        .filter(word -> !word.isEmpty())
+                        .map(PlanChanges::word)
+                        .toList());
+    }
+
+    private static Node word(String text) {
+        return new Node.Scalar(TYPED, text, false);
+    }
+
+    private static Change takeOff(NodePath path) {
+        return new Edit("taken off", "", sheet -> new TakeOff(sheet.key(path)));
+    }
+
+    private static Change add(NodePath list, Map<String, String> typed) {
+        return new Edit("added", "", sheet -> {
+            Node.Mapping item = new Node.Mapping(TYPED, Map.of());
+            FieldSchema field = sheet.field(list).orElseThrow(() -> new IllegalArgumentException("no list"));
+            Entries entries = new Entries(sheet);
+            NodePath path = entries.beginning(field, list);
+            for (Entry entry : entries.needed(field, list)) {
+                String name = entry.path().substring(entry.path().lastIndexOf('.') + 1);
+                String value = Unit.with(entry.unit(), typed.getOrDefault(name, ""));
+                boolean group = sheet.field(path.to(name)).filter(Form::isGroup).isPresent();
+                if (!value.isEmpty()) {
+                    item = item.with(name, word(value));
+                } else if (group) {
+                    item = item.with(name, new Node.Mapping(TYPED, Map.of()).with("x", word("ask")));
+                } else if (!entry.marks().isEmpty()) {
+                    item = item.with(name, word("ask"));
+                }
+            }
+            return path.equals(list)
+                    ? new PutWhole(Names.title(field) + " added", sheet.key(list), list, item)
+                    : new AddItem(sheet.key(list), item);
+        });
+    }
+}

@@ -1,0 +1,70 @@
+package fitworthy.counter.plan;
+
+import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.OpenSheet;
+import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Routes;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** What the plan shows only once it is opened. */
+public final class PlanRoutes implements Routes {
+
+    private final Desk desk;
+
+    public PlanRoutes(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/sheets/{sheet}/plan/fields", sent -> fields(sent, Form::body));
+        routes.get("/sheets/{sheet}/plan/more", sent -> fields(sent, Form::rest));
+        routes.get("/sheets/{sheet}/plan/finder", sent -> finder(sent, "plan/finder-body.jte"));
+        routes.get("/sheets/{sheet}/plan/found", sent -> finder(sent, "plan/found.jte"));
+    }
+
+    /** Where what belongs to a sheet is asked for. */
+    static String address(String name) {
+        return "/sheets/" + URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    private PlanSheet sheet(Context sent) {
+        OpenSheet sheet = desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+        if (sheet.now().tree() == null) {
+            throw new NotFoundResponse("the sheet cannot be read");
+        }
+        return new PlanSheet(sheet.now());
+    }
+
+    private void fields(Context sent, BiFunction<Form, fitworthy.source.NodePath, Group> shown) {
+        Form form = new Form(sheet(sent), PlanPane.opened(param(sent, "opened")));
+        try {
+            String path = param(sent, "path");
+            Group group = shown.apply(form, path.isEmpty() ? fitworthy.source.NodePath.TOP : FieldPath.of(path));
+            sent.html(Pages.html(
+                    "plan/group.jte", Map.of("group", group, "address", address(sent.pathParam("sheet")))));
+        } catch (IllegalArgumentException e) {
+            throw new BadRequestResponse("no such field");
+        }
+    }
+
+    private void finder(Context sent, String template) {
+        sent.html(Pages.html(
+                template,
+                Map.of(
+                        "finder", Finder.of(sheet(sent), param(sent, "filter")),
+                        "address", address(sent.pathParam("sheet")))));
+    }
+
+    private static String param(Context sent, String name) {
+        return Optional.ofNullable(sent.queryParam(name)).orElse("");
+    }
+}

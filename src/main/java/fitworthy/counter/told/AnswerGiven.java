@@ -1,0 +1,35 @@
+package fitworthy.counter.told;
+
+import fitworthy.counter.desk.Change;
+import fitworthy.counter.edit.SetValue;
+import fitworthy.counter.sheet.SheetPage.Changes;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Writes the answer to a question into its field. A bare number gets the unit that stands beside its box. */
+public final class AnswerGiven implements Changes {
+
+    private static final Pattern BARE = Pattern.compile("[-\\u2212]?[0-9]+(?:[.,][0-9]+)?");
+
+    @Override
+    public String name() {
+        return "answer";
+    }
+
+    @Override
+    public Change change(Context sent) {
+        String value = sent(sent, "value").strip();
+        String unit = sent(sent, "unit");
+        String path = sent(sent, "path");
+        if (path.isEmpty() || value.isEmpty()) {
+            throw new BadRequestResponse("an answer has a path and a value");
+        }
+        return new SetValue(path, BARE.matcher(value).matches() ? (value + " " + unit).strip() : value);
+    }
+
+    private static String sent(Context sent, String name) {
+        return Optional.ofNullable(sent.formParam(name)).orElse("");
+    }
+}

@@ -1,0 +1,106 @@
+package fitworthy.counter.told;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.MissingFigure;
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.Desk;
+import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Routes;
+import fitworthy.printout.CheckTables;
+import fitworthy.printout.Explained;
+import fitworthy.printout.RoomPrintout;
+import fitworthy.shelf.Taken;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Why a check came out as it did, how a margin or what is left of room was worked out, and which checks ended without a
+ * finding. Each is a part of a page, of the sheet as its file says it now.
+ */
+public final class ExplainPage implements Routes {
+
+    private final Desk desk;
+
+    public ExplainPage(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/sheets/{sheet}/explain", this::explain);
+        routes.get("/sheets/{sheet}/checks", this::checks);
+    }
+
+    /**
+     * {@code rule} is a rule's id, or a figure of room; {@code subject}, which may be given several times, and
+     * {@code loading} narrow it. {@code limit} stands for the rule and subject of a margin, by the margin's name.
+     */
+    private void explain(Context sent) {
+        Answer now = Addresses.sheet(desk, sent).now();
+        String loading = Optional.ofNullable(sent.queryParam("loading")).orElse("");
+        Explained explained = now.arrangement()
+                .flatMap(arrangement -> sent.queryParam("limit") == null
+                        ? rule(now, arrangement, sent.queryParam("rule"), sent.queryParams("subject"), loading)
+                        : limit(now, arrangement, sent.queryParam("limit"), loading))
+                .orElseThrow(() -> new NotFoundResponse("nothing of this name is explained"));
+        sent.html(Pages.html("told/explained.jte", Map.of("explained", explained)));
+    }
+
+    private static Optional<Explained> rule(
+            Answer now, Arrangement arrangement, String rule, List<String> subjects, String loading) {
+        Advice advice = arrangement.advice();
+        if (rule == null) {
+            return Optional.empty();
+        }
+        if (RoomPrintout.names(rule)) {
+            return Optional.of(Explained.room(advice, rule));
+        }
+        return advice.book().rules().containsKey(rule)
+                ? Optional.of(Explained.of(
+                        arrangement, Taken.in(now.read().orElseThrow().tree()), rule, subjects, loading))
+                : Optional.empty();
+    }
+
+    private static Optional<Explained> limit(Answer now, Arrangement arrangement, String limit, String loading) {
+        Advice advice = arrangement.advice();
+        return Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
+                .flatMap(List::stream)
+                .map(Assessed::judged)
+                .filter(judged -> judged.card().againstLimit()
+                        && limit.equals(judged.subject() + ": "
+                                + judged.measure().kind().limitMeaning()))
+                .findFirst()
+                .flatMap(judged -> rule(now, arrangement, judged.id(), List.of(judged.subject()), loading));
+    }
+
+    /** {@code which} is {@code open}, {@code held} or {@code met}. */
+    private void checks(Context sent) {
+        Arrangement arrangement = Addresses.sheet(desk, sent)
+                .now()
+                .arrangement()
+                .orElseThrow(() -> new NotFoundResponse("the sheet has a fault"));
+        String which = Optional.ofNullable(sent.queryParam("which")).orElse("");
+        sent.html(
+                switch (which) {
+                    case "open" ->
+                        Pages.html(
+                                "told/open.jte",
+                                Map.of(
+                                        "figures", arrangement.figuresToBring(),
+                                        "gaps",
+                                                arrangement.gapsOfTheBook().stream()
+                                                        .map(MissingFigure::missing)
+                                                        .toList()));
+                    case "held" -> Pages.html("told/blocks.jte", Map.of("blocks", CheckTables.held(arrangement)));
+                    case "met" -> Pages.html("told/blocks.jte", Map.of("blocks", CheckTables.met(arrangement)));
+                    default -> throw new NotFoundResponse("no such checks");
+                });
+    }
+}

@@ -1,0 +1,94 @@
+package fitworthy.counter.told;
+
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.edit.SetValue;
+import fitworthy.search.Change;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.Place;
+import fitworthy.source.TextEdit;
+import fitworthy.source.Trees;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The text of a sheet with the changes of an offer. A change is made on a tree; what differs in it from the tree before
+ * is written, and what comes out has to read as the very sheet that was run through the book.
+ */
+final class OfferedText {
+
+    /** The field under which a part names what it is on the shelf. */
+    private static final String FROM = "from";
+
+    private OfferedText() {}
+
+    /** Empty where it cannot be written into the text as that is laid out. @param now a sheet without faults */
+    static Optional<String> of(Answer now, List<Change> changes) {
+        try {
+            Answer made = now;
+            for (int i = 0; i < changes.size(); i++) {
+                Sheet wanted = sheet(now, changes.subList(0, i + 1));
+                Optional<Answer> next = with(changes.get(i), made)
+                        .map(made::to)
+                        .filter(written -> written.read()
+                                .filter(read -> read.sheet().equals(wanted))
+                                .isPresent())
+                        .findFirst();
+                if (next.isEmpty()) {
+                    return Optional.empty();
+                }
+                made = next.get();
+            }
+            return Optional.of(made.text());
+        } catch (FaultsException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The sheet that the changes make. */
+    static Sheet sheet(Answer now, List<Change> changes) throws FaultsException {
+        var read = now.read().orElseThrow();
+        return Change.sheet(changes, read.tree(), read.sheet(), now.view().book());
+    }
+
+    /** The texts that may say it, the one that a person would write first. */
+    private static Stream<String> with(Change change, Answer now) throws FaultsException {
+        Node.Mapping before = now.read().orElseThrow().tree();
+        Node.Mapping after = change.applied(before, now.read().orElseThrow().sheet());
+        return change instanceof Change.Swap swap
+                ? swapped(swap, now, after)
+                : Stream.of(edited(now, TreeDifference.of(before, after)));
+    }
+
+    private static String edited(Answer now, TreeDifference difference) throws FaultsException {
+        Answer made = now;
+        for (TreeDifference.Put put : difference.put()) {
+            made = made.to(new SetValue(put.path().byNames(made.whole()), put.value().text()).in(made));
+        }
+        String text = made.text();
+        for (NodePath gone : difference.gone()) {
+            text = TextEdit.without(text, gone).orElse(text);
+        }
+        return text;
+    }
+
+    /** By its name on the shelf where that says all of it, else with all its fields. */
+    private static Stream<String> swapped(Change.Swap swap, Answer now, Node.Mapping after) {
+        NodePath path = NodePath.find("fitments." + swap.part(), after);
+        Node.Mapping fitted = (Node.Mapping) path.in(after);
+        Node.Mapping byName = new Node.Mapping(Place.of(""), Map.of())
+                .with(FROM, new Node.Scalar(Place.of(""), swap.other(), false));
+        for (var field : fitted.entries().entrySet()) {
+            Node onShelf = swap.fields().get(field.getKey());
+            if (onShelf == null || !Trees.alike(onShelf, field.getValue().value())) {
+                byName = byName.with(field.getKey(), field.getValue().value());
+            }
+        }
+        return Stream.of(byName, fitted)
+                .flatMap(node -> TextEdit.exchanged(now.text(), path, node).stream());
+    }
+}

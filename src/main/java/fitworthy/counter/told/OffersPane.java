@@ -1,0 +1,203 @@
+package fitworthy.counter.told;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.Change;
+import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.OpenSheet;
+import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Pane;
+import fitworthy.counter.page.Routes;
+import fitworthy.counter.sheet.SheetPage.Changes;
+import fitworthy.printout.EditWords;
+import fitworthy.printout.Verdict;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * What if: changes that help and the sheet's open choices, looked for when somebody asks and given up when the sheet
+ * changes. An offer is tried without a letter being written, and taken in one step that can be undone.
+ */
+public final class OffersPane implements Pane, Routes, Changes {
+
+    private final Desk desk;
+    private final Map<String, OfferSearch> searches = new ConcurrentHashMap<>();
+    /** One after the other, since each uses every processor that there is. */
+    private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "offers");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /**
+     * What is shown before a search and while it goes on.
+     *
+     * @param tried how many plans were looked at; -1 where no search goes on
+     * @param taken the offer that was taken just now; empty where none was
+     */
+    public record Looking(String address, int tried, String taken) {}
+
+    /** What was found. @param left the key of the offer that somebody came back from; empty where nobody did */
+    public record Shown(String address, Offered offered, String left) {}
+
+    /**
+     * The advice as it would be.
+     *
+     * @param verdict of the changed plan, in sentences
+     * @param changed what becomes of the findings and the axles
+     * @param writable whether it can be taken
+     */
+    public record Tried(
+            String address, Offered.Item item, List<String> verdict, String changed, List<EditWords.Left> left, boolean writable) {}
+
+    public OffersPane(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public String id() {
+        return "offers";
+    }
+
+    /** Whatever was looked for before is of another plan now. */
+    @Override
+    public String html(Seen seen) {
+        Optional<OfferSearch> last = Optional.ofNullable(searches.get(seen.sheet().name()));
+        last.filter(search -> !search.isOf(seen.now())).ifPresent(OfferSearch::cancel);
+        boolean taken = seen.before().isPresent() && !seen.asked("offer").isEmpty();
+        return looking(seen.sheet(), -1, taken ? last.map(search -> words(search, seen.asked("offer"))).orElse("") : "");
+    }
+
+    private static String words(OfferSearch search, String key) {
+        return offered(search)
+                .flatMap(offered -> offered.item(key))
+                .map(Offered.Item::words)
+                .orElse("");
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/sheets/{sheet}/offers", this::show);
+        routes.get("/sheets/{sheet}/try", this::attempt);
+    }
+
+    /** The search about what a sheet says now. */
+    private Optional<OfferSearch> search(OpenSheet sheet, Answer now) {
+        return Optional.ofNullable(searches.get(sheet.name())).filter(search -> search.isOf(now));
+    }
+
+    private static String looking(OpenSheet sheet, int tried, String taken) {
+        return Pages.html("told/looking.jte", Map.of("looking", new Looking(Addresses.of(sheet), tried, taken)));
+    }
+
+    /**
+     * Begins a search where none is about this plan, and tells how far it is or what it found. {@code longer} begins
+     * one that may take longer; {@code left} is the offer that somebody comes back from.
+     */
+    private void show(Context sent) {
+        OpenSheet sheet = Addresses.sheet(desk, sent);
+        Answer now = sheet.now();
+        if (now.advice().isEmpty()) {
+            sent.html(looking(sheet, -1, ""));
+            return;
+        }
+        boolean longer = sent.queryParam("longer") != null;
+        OfferSearch search = searches.compute(sheet.name(), (name, last) -> {
+            if (last != null && last.isOf(now) && !longer) {
+                return last;
+            }
+            if (last != null) {
+                last.cancel();
+            }
+            return new OfferSearch(now, longer ? OfferSearch.LONG : OfferSearch.SHORT, behind);
+        });
+        String left = Optional.ofNullable(sent.queryParam("left")).orElse("");
+        sent.html(offered(search)
+                .map(offered -> Pages.html(
+                        "told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered, left))))
+                .orElseGet(() -> looking(sheet, search.tried(), "")));
+    }
+
+    private static Optional<Offered> offered(OfferSearch search) {
+        return search.found()
+                .map(found -> Offered.of(search.answer().advice().orElseThrow(), found));
+    }
+
+    private Optional<Offered.Item> item(OpenSheet sheet, Answer now, String key) {
+        return search(sheet, now).flatMap(OffersPane::offered).flatMap(offered -> offered.item(key));
+    }
+
+    /** The advice as it would be with {@code offer}; nothing is written. */
+    private void attempt(Context sent) {
+        OpenSheet sheet = Addresses.sheet(desk, sent);
+        Answer now = sheet.now();
+        Optional<Offered.Item> item = item(
+                sheet, now, Optional.ofNullable(sent.queryParam("offer")).orElse(""));
+        sent.html(item.map(offer ->
+                        Pages.html("told/tried.jte", Map.of("tried", tried(Addresses.of(sheet), now, offer))))
+                .orElseGet(() -> looking(sheet, -1, "")));
+    }
+
+    private static Tried tried(String address, Answer now, Offered.Item offer) {
+        Optional<Answer> written = OfferedText.of(now, offer.changes()).map(now::to);
+        Arrangement as = now.arrangement().orElseThrow();
+        Arrangement then = written.flatMap(Answer::arrangement)
+                .orElseGet(() -> Arrangement.of(unwritten(now, offer.changes())));
+        return new Tried(
+                address,
+                offer,
+                List.of(Verdict.loaded(then.advice()), Verdict.of(then)),
+                EditWords.of(as, then),
+                EditWords.left(as, then),
+                written.isPresent());
+    }
+
+    private static Advice unwritten(Answer now, List<fitworthy.search.Change> changes) {
+        try {
+            return Adviser.advise(now.view().engine(), OfferedText.sheet(now, changes));
+        } catch (FaultsException e) {
+            throw new IllegalStateException("changes that made a sheet before make none now", e);
+        }
+    }
+
+    /** The last part of the address that takes an offer. */
+    @Override
+    public String name() {
+        return "take";
+    }
+
+    @Override
+    public Change change(Context sent) {
+        OpenSheet sheet = Addresses.sheet(desk, sent);
+        String key = Optional.ofNullable(sent.formParam("offer")).orElse("");
+        return new Taken(item(sheet, sheet.now(), key));
+    }
+
+    private record Taken(Optional<Offered.Item> offer) implements Change {
+
+        @Override
+        public String label() {
+            return offer.map(Offered.Item::words).orElse("an offer");
+        }
+
+        @Override
+        public String in(Answer now) throws FaultsException {
+            return offer.flatMap(item -> OfferedText.of(now, item.changes()))
+                    .orElseThrow(() -> new FaultsException(List.of(new Fault(
+                            now.place(),
+                            "",
+                            "this offer was for another state of the sheet, or cannot be written into it",
+                            "look for changes again"))));
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Severity;
+import fitworthy.printout.words.Wording;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What is said of a finding in few lines, wherever that is.
+ *
+ * @param said the finding
+ * @param whatToDo the figures of the worst loading and the order to the workshop; empty for a note, of which the title
+ *     tells enough
+ * @param beside what it rests on where that is guessed, who stands for it, and what a shop sets
+ * @param actor who acts on it
+ * @param under what is listed under it, each rule once
+ */
+public record FindingBrief(
+        Said said, Severity severity, String whatToDo, List<String> beside, String actor, List<Part> under) {
+
+    /** What was found by one rule. @param subjects what it was found on, the worst first */
+    public record Said(String id, List<String> subjects, String title, boolean waived) {}
+
+    /** What is listed under a finding. @param beside who stands for it */
+    public record Part(Said said, List<String> beside) {}
+
+    /** Those of some advice that are no milder than {@code mildest}, worst first. */
+    public static List<FindingBrief> all(Arrangement arrangement, Severity mildest) {
+        Advice advice = arrangement.advice();
+        Addressees addressees =
+                new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
+        return arrangement.told(mildest).stream()
+                .map(told -> of(arrangement, addressees, told))
+                .toList();
+    }
+
+    private static FindingBrief of(Arrangement arrangement, Addressees addressees, Told told) {
+        Group<Finding> head = told.head();
+        Map<String, List<Group<Finding>>> byRule =
+                told.all().collect(Collectors.groupingBy(Group::id, LinkedHashMap::new, Collectors.toList()));
+        List<Group<Finding>> alike = byRule.remove(head.id());
+        return new FindingBrief(
+                said(arrangement, alike),
+                head.severity(),
+                head.severity() == Severity.NOTE ? "" : whatToDo(head),
+                Stream.of(
+                                GuessWords.brief(arrangement, head).stream(),
+                                waivers(alike),
+                                HouseWords.severity(arrangement.advice(), head.id()).stream()
+                                        .map(set -> "Severity: " + set))
+                        .flatMap(lines -> lines)
+                        .toList(),
+                Words.capital(
+                        addressees.asked(head.card().ask().get(0), head.worst()).words()),
+                byRule.values().stream()
+                        .map(same ->
+                                new Part(said(arrangement, same), waivers(same).toList()))
+                        .toList());
+    }
+
+    private static Said said(Arrangement arrangement, List<Group<Finding>> same) {
+        List<String> subjects = new ArrayList<>();
+        same.forEach(group -> subjects.add(group.worst().judged().subject()));
+        String others = String.join(", ", subjects.subList(1, subjects.size()));
+        return new Said(
+                same.get(0).id(),
+                List.copyOf(subjects),
+                title(arrangement, same.get(0)) + (others.isEmpty() ? "" : "; also " + others),
+                same.get(0).isWaived());
+    }
+
+    /** What was found, and whether somebody stands for it or it rests on guesses. */
+    static String title(Arrangement arrangement, Group<Finding> group) {
+        return (group.isWaived() ? "Waived: " : "")
+                + GuessWords.before(arrangement, group)
+                + Wording.fill(group.card().title(), group.worst());
+    }
+
+    private static Stream<String> waivers(List<Group<Finding>> groups) {
+        return groups.stream().flatMap(group -> HouseWords.waivers(group).stream());
+    }
+
+    private static String whatToDo(Group<Finding> group) {
+        Finding worst = group.worst();
+        Optional<String> figures = worst.comparison()
+                .map(comparison -> Wording.brief(worst.judged(), comparison)
+                        + loading(group)
+                        + (comparison.uncertain() ? "; too close to call. " : ". "));
+        return Words.capital(figures.orElse("") + Wording.order(worst));
+    }
+
+    private static String loading(Group<Finding> group) {
+        String loading = group.worst().judged().loadCase();
+        int others = group.outcomes().size() - 1;
+        return loading.isEmpty() ? "" : " (" + loading + (others == 0 ? "" : " and " + others + " more") + ")";
+    }
+}

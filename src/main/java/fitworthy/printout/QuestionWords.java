@@ -1,0 +1,110 @@
+package fitworthy.printout;
+
+import fitworthy.advice.MissingFigure;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Question;
+import fitworthy.advice.Question.State;
+import fitworthy.advice.Settled;
+import fitworthy.advice.Stakes;
+import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A question in words: what it is about, what the answer can turn, and who has it; and what an answer settled. */
+public final class QuestionWords {
+
+    /** That nothing is to be asked. */
+    public static final String NONE =
+            "None: every check that applies had its information, and none rests on a guess.";
+
+    private QuestionWords() {}
+
+    /** The field of the sheet, with the parts that lack it, and what the sheet has of it. */
+    public static String field(Question question) {
+        return question.figure().field() + state(question.state());
+    }
+
+    /** What is asked, what hangs on it, and where it is found by whom; a line each. */
+    public static List<String> lines(Question question) {
+        MissingFigure figure = question.figure();
+        return List.of(
+                Words.capital(figure.missing().meaning()) + ".",
+                question.state() != State.GUESSED
+                        ? "Decides " + stakes(question.turns()) + "."
+                        : turns(question.turns()) + " " + resting(figure.stakes()) + ".",
+                "Find it: " + figure.missing().find() + ". Ask: "
+                        + question.ask().words() + ".");
+    }
+
+    private static String state(State state) {
+        return switch (state) {
+            case MISSING -> "";
+            case ASKED -> " (already asked)";
+            case GUESSED -> " (a guess)";
+        };
+    }
+
+    private static String turns(Stakes turns) {
+        return turns.isNothing() ? "Changes nothing within its spread." : "Can change " + stakes(turns) + ".";
+    }
+
+    private static String resting(Stakes rests) {
+        int checks = rests.checks().size();
+        return checks + (checks == 1 ? " check rests" : " checks rest") + " on it";
+    }
+
+    /** How many of which severity, and which is the worst. */
+    private static String stakes(Stakes stakes) {
+        String counts = SeverityWords.list(stakes::count);
+        return stakes.worst()
+                .map(worst -> counts + (stakes.checks().size() == 1 ? ": " : "; first ") + "whether \""
+                        + Wording.title(worst) + "\" (" + worst.id() + ")")
+                .orElse(counts);
+    }
+
+    /** A check by its title and rule. */
+    static String named(Judged judged) {
+        return Wording.title(judged) + " (" + judged.id() + ")";
+    }
+
+    /** How many checks were settled, and how. */
+    public static String settled(Settled settled) {
+        int count = settled.count();
+        List<String> parts = new ArrayList<>();
+        add(parts, settled.inOrder(), "in order");
+        add(parts, settled.off(), "with nothing to check");
+        add(parts, settled.found(), "found: " + SeverityWords.list(settled.found()::count));
+        return count == 0
+                ? "It settles no check by itself."
+                : "It settles " + count + (count == 1 ? " check: " : " checks: ") + String.join(", ", parts) + ".";
+    }
+
+    /** What was settled, each finding that is there now or no more, and what waits instead; a line each. */
+    public static List<String> lines(Settled settled) {
+        List<String> lines = new ArrayList<>(List.of(settled(settled)));
+        settled.found()
+                .checks()
+                .forEach(judged -> lines.add(
+                        Words.capital(Words.hyphenated(judged.card().severity().value().name())) + ": " + named(judged)));
+        settled.cleared().checks().forEach(judged -> lines.add("No more: " + named(judged)));
+        if (!settled.raised().isNothing()) {
+            lines.add(raised(settled) + ".");
+        }
+        return lines;
+    }
+
+    private static void add(List<String> parts, Stakes stakes, String words) {
+        if (!stakes.isNothing()) {
+            parts.add(stakes.checks().size() + " " + words);
+        }
+    }
+
+    /** How many checks wait or rest on a guess now, and did not. */
+    static String raised(Settled settled) {
+        int raised = settled.raised().checks().size();
+        return raised + (raised == 1 ? " more check waits" : " more checks wait")
+                + " for information or rests on a guess";
+    }
+}

@@ -1,0 +1,65 @@
+// What is read or typed in the advice stays so after a change: opened explanations and answers not yet sent. What a
+// change came to is said aloud.
+(() => {
+  const ASIDE = ['told', 'offers', 'asks'];
+  let opened = new Map();
+  let typed = new Map();
+
+  const said = document.createElement('div');
+  said.setAttribute('role', 'status');
+  said.className = 'unseen';
+  document.querySelector('.work')?.append(said);
+
+  function keep(area) {
+    opened = new Map([...area.querySelectorAll('details[open][id]')]
+      .map(details => [details.id, details.querySelector('.why')?.innerHTML ?? '']));
+    typed = new Map([...area.querySelectorAll('input[id]:not([type=hidden])')]
+      .filter(box => box.value !== box.defaultValue).map(box => [box.id, box.value]));
+  }
+
+  function restore() {
+    for (const [id, why] of opened) {
+      const details = document.getElementById(id);
+      const place = details?.querySelector('.why');
+      if (details && !details.open) {
+        if (place) place.innerHTML = why;
+        details.open = true;
+      }
+    }
+    for (const [id, value] of typed) {
+      const box = document.getElementById(id);
+      if (box) box.value = value;
+    }
+  }
+
+  const isAside = area => area && ASIDE.includes(area.id);
+  for (const [before, after] of [['htmx:oobBeforeSwap', 'htmx:oobAfterSwap'], ['htmx:beforeSwap', 'htmx:afterSwap']]) {
+    document.body.addEventListener(before, event => { if (isAside(event.detail.target)) keep(event.detail.target); });
+    document.body.addEventListener(after, event => {
+      if (!isAside(event.detail.target)) return;
+      restore();
+      const changed = event.detail.target.querySelector('.changed');
+      if (changed) said.textContent = changed.textContent;
+    });
+  }
+
+  // What was opened is asked for anew once it can be: its figures may be others now.
+  document.body.addEventListener('htmx:load', event => {
+    if (!event.target.closest('#told, #offers, #asks')) return;
+    for (const details of event.target.querySelectorAll('details[open][id]')) {
+      if (opened.has(details.id)) htmx.trigger(details, 'toggle');
+    }
+  });
+
+  // A field that is missing is found in the plan by its path.
+  document.body.addEventListener('click', event => {
+    const link = event.target.closest('a[data-path]');
+    const path = link?.dataset.path;
+    const field = path && [...document.querySelectorAll('#plan [name=path]')].find(hidden => hidden.value === path);
+    const box = field?.form?.querySelector('input:not([type=hidden]), select, textarea');
+    if (box) {
+      event.preventDefault();
+      box.focus();
+    }
+  });
+})();

@@ -1,0 +1,238 @@
+package fitworthy.counter.told;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Questions;
+import fitworthy.advice.View;
+import fitworthy.book.Severity;
+import fitworthy.counter.Served;
+import fitworthy.printout.ExplanationPrintout;
+import fitworthy.printout.ShortPrintout;
+import fitworthy.printout.Verdict;
+import fitworthy.shelf.Shelves;
+import fitworthy.shelf.Taken;
+import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is told beside the plan is what the terminal tells, and what is tried there comes out as it was told. */
+class ToldTest {
+
+    private static final Pattern PRINTED = Pattern.compile("\\[([a-z]+\\.[a-z0-9-]+)]");
+    private static final Pattern SHOWN = Pattern.compile("<details (?:class=\"under\" )?id=\"why-([a-z]+\\.[a-z0-9-]+)-");
+    private static final Pattern HEADING = Pattern.compile("(?m)^\\d+ (?:STOPS?|CHANGES?|TO CONFIRM|NOTES?)$");
+    private static final Pattern VERSION = Pattern.compile("id=\"version\" name=\"version\" value=\"([^\"]*)\"");
+
+    @TempDir
+    static Path folder;
+
+    private static Served served;
+
+    @BeforeAll
+    static void serve() throws Exception {
+        served = Served.copyIn(folder);
+    }
+
+    @AfterAll
+    static void close() {
+        served.close();
+    }
+
+    private static View.Read read(String sheet) throws Exception {
+        Path file = folder.resolve(sheet);
+        View view = new View(Books.engine(), null, null, Shelves.beside());
+        List<fitworthy.source.Fault> faults = new ArrayList<>();
+        return view.read(NodeReader.read(Place.of(file.toString()), Files.readString(file), faults), faults);
+    }
+
+    private static Advice advice(String sheet) throws Exception {
+        return Adviser.advise(Books.engine(), read(sheet).sheet());
+    }
+
+    private static List<String> found(Pattern pattern, String text) {
+        return pattern.matcher(text).results().map(ToldTest::firstGroup).toList();
+    }
+
+    private static String firstGroup(MatchResult match) {
+        return match.groupCount() == 0 ? match.group() : match.group(1);
+    }
+
+    private static String text(String html) {
+        return html.replaceAll("<[^>]*>", "")
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&#39;", "'")
+                .replace("&#34;", "\"")
+                .replace("&quot;", "\"")
+                .replace("&amp;", "&");
+    }
+
+    private static String packed(String text) {
+        return text.replaceAll("\\s", "");
+    }
+
+    private static String get(String path) throws Exception {
+        return served.get(path).body();
+    }
+
+    private static String version(String html) {
+        return found(VERSION, html).get(0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"touring.yaml", "weekender.yaml", "overloaded.yaml"})
+    void theFindingsAreThoseOfTheShortPrintout(String sheet) throws Exception {
+        Advice advice = advice(sheet);
+        StringWriter out = new StringWriter();
+        new ShortPrintout(new PrintWriter(out), (severity, text) -> text)
+                .print(advice, Questions.of(Books.engine(), advice), Severity.NOTE);
+        String page = get("/sheets/" + sheet);
+        List<String> printed = found(PRINTED, out.toString());
+        assertFalse(printed.isEmpty());
+        assertEquals(printed, found(SHOWN, page));
+        assertEquals(found(HEADING, out.toString()), found(HEADING, text(page)));
+        assertTrue(text(page).contains(Verdict.of(Arrangement.of(advice))));
+        assertTrue(text(page).contains(Verdict.loaded(advice)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"mass.gvm-tight", "mirrors.field-narrow", "mass.axle-over"})
+    void anExplanationHasTheFiguresOfExplain(String rule) throws Exception {
+        View.Read read = read("touring.yaml");
+        StringWriter out = new StringWriter();
+        ExplanationPrintout.print(
+                new PrintWriter(out),
+                Adviser.advise(Books.engine(), read.sheet()),
+                Taken.in(read.tree()),
+                rule);
+        // Behind what is said of the rule stands what was looked at, up to the caution.
+        String[] printed = out.toString().split("-{80}\\R|\\R\\R");
+        String shown = packed(text(get("/sheets/touring.yaml/explain?rule=" + rule)));
+        int looked = 0;
+        for (String paragraph : printed) {
+            if (paragraph.contains("worked out:")) {
+                assertTrue(shown.contains(packed(paragraph)), () -> paragraph + " in " + shown);
+                looked++;
+            }
+        }
+        assertTrue(looked > 0, out.toString());
+    }
+
+    @Test
+    void aLimitIsExplainedByTheNameOfItsMargin() throws Exception {
+        String shown = get("/sheets/touring.yaml/explain?limit=front+axle%3A+axle+limit&loading=towing");
+        assertTrue(text(shown).contains("1597"), shown);
+        assertEquals(404, served.get("/sheets/touring.yaml/explain?limit=no+such").statusCode());
+        assertEquals(404, served.get("/sheets/touring.yaml/explain?rule=no.such").statusCode());
+        assertTrue(text(get("/sheets/touring.yaml/explain?rule=room")).contains("In the loading 'towing':"));
+    }
+
+    @Test
+    void theChecksWithoutAFindingAreListedWhenAsked() throws Exception {
+        Arrangement arrangement = Arrangement.of(advice("touring.yaml"));
+        String open = text(get("/sheets/touring.yaml/checks?which=open"));
+        arrangement
+                .figuresToBring()
+                .forEach(figure -> figure.fields()
+                        .forEach(field -> assertTrue(open.contains(field.path()), () -> field + " in " + open)));
+        String met = get("/sheets/touring.yaml/checks?which=met");
+        arrangement.metByTopic().forEach((topic, rules) -> rules.keySet()
+                .forEach(rule -> assertTrue(met.contains(rule), rule)));
+        assertEquals(404, served.get("/sheets/touring.yaml/checks?which=all").statusCode());
+    }
+
+    @Test
+    void anOfferComesOutAsItWasToldAndIsUndone() throws Exception {
+        String sheet = "/sheets/overloaded.yaml";
+        Path file = folder.resolve("overloaded.yaml");
+        byte[] before = Files.readAllBytes(file);
+        String offers = offers(sheet);
+        List<String> keys = found(Pattern.compile("/try\\?offer=([a-z]+-\\d+)"), offers);
+        assertTrue(keys.size() > 3, offers);
+        int taken = 0;
+        for (String key : keys) {
+            String tried = get(sheet + "/try?offer=" + key);
+            if (!tried.contains(sheet + "/take")) {
+                continue;
+            }
+            String told = told(tried);
+            String changed = served.post(
+                            sheet + "/take", "version", version(get(sheet)), "offer", key)
+                    .body();
+            assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(file)), key);
+            Arrangement now = Arrangement.of(advice("overloaded.yaml"));
+            assertEquals(Verdict.loaded(now.advice()) + Verdict.of(now) + changed(changed), told, key);
+            served.post(sheet + "/undo", "version", version(changed));
+            assertArrayEquals(before, Files.readAllBytes(file), key);
+            taken++;
+            offers(sheet);
+        }
+        assertTrue(taken * 2 > keys.size(), taken + " of " + keys.size() + " could be taken");
+    }
+
+    /** Waits until the search is over. */
+    private static String offers(String sheet) throws Exception {
+        String shown = get(sheet + "/offers");
+        while (shown.contains("plans so far")) {
+            Thread.sleep(200);
+            shown = get(sheet + "/offers");
+        }
+        return shown;
+    }
+
+    private static String told(String tried) {
+        String status = tried.substring(tried.indexOf("<div class=\"as-it-would-be\">"), tried.indexOf("</div>", tried.indexOf("as-it-would-be")));
+        return text(status.replaceAll("\\R", ""));
+    }
+
+    private static String changed(String html) {
+        return text(found(Pattern.compile("<p class=\"changed\" dir=\"auto\">([^<]*)</p>"), html).get(0));
+    }
+
+    @Test
+    void anAnswerSettlesWhatIsSaid() throws Exception {
+        String sheet = "/sheets/touring.yaml";
+        Path file = folder.resolve("touring.yaml");
+        byte[] bytes = Files.readAllBytes(file);
+        Advice before = advice("touring.yaml");
+        Questions questions = Questions.of(Books.engine(), before);
+        String shown = get(sheet + "/questions?questions=all");
+        assertTrue(text(shown).contains(questions.questions().get(0).figure().field()), shown);
+        assertEquals(
+                questions.questions().size(), shown.split("<li>", -1).length - 1);
+        String path = "fitments.Front springs.suits";
+        String changed = served.post(
+                        sheet + "/answer", "version", version(get(sheet)), "path", path, "value", "yes", "unit", "", "answered", "yes", "field", "x")
+                .body();
+        Advice after = advice("touring.yaml");
+        assertTrue(Files.readString(file).contains("suits: yes"));
+        assertTrue(
+                text(changed)
+                        .contains(fitworthy.printout.QuestionWords.lines(
+                                        fitworthy.advice.Settled.of(before, after))
+                                .get(0)),
+                changed);
+        served.post(sheet + "/undo", "version", version(changed));
+        assertArrayEquals(bytes, Files.readAllBytes(file));
+    }
+}
