@@ -103,6 +103,7 @@ public final class WholeFile implements Closeable {
         try (WholeFile whole = new WholeFile(file.toAbsolutePath(), Set.of())) {
             whole.write(content);
             whole.force();
+            // Without a word about replacing, so that what has come there meanwhile stays.
             Files.move(whole.unfinished, whole.target);
         }
     }
