@@ -9,7 +9,6 @@ import fitworthy.Told;
 import fitworthy.Twigs;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.proof.Cases;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
@@ -355,7 +354,7 @@ class EveryFieldTest {
             Sheets.plainWith(changes);
             sheets.add(Sheets.treeWith(changes));
         }
-        Cases.read(Books.RULES, Books.shipped()).forEach(each -> sheets.add(each.tree()));
+        Books.cases().forEach(each -> sheets.add(each.tree()));
         for (int i = 0; i < sheets.size(); i++) {
             Node.Mapping sheet = sheets.get(i);
             // Of the many cases the first of sixty that has a value stands for all of them.
