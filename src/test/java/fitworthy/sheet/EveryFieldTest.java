@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -200,11 +201,17 @@ class EveryFieldTest {
 
     private record Found(Node.Mapping sheet, Twigs.Twig twig) {}
 
+    private static Map<String, List<Found>> places;
+
     private final Map<Node.Mapping, Told> told = new IdentityHashMap<>();
+
+    @BeforeAll
+    static void lookForPlaces() throws FaultsException {
+        places = places();
+    }
 
     @Test
     void everyFieldIsLookedAtUnlessItIsOnlyPrinted() throws FaultsException {
-        Map<String, List<Found>> places = places();
         Set<String> looked = new TreeSet<>();
         Set<String> expected = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
@@ -254,7 +261,6 @@ class EveryFieldTest {
     /** A field that is marked as deciding nothing, or as one of the search, is on no sheet whose advice turns with it. */
     @Test
     void whatIsOnlyPrintedDecidesNothing() throws FaultsException {
-        Map<String, List<Found>> places = places();
         Set<String> looked = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
             String name = field.getKey();
