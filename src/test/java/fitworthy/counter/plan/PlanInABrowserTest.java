@@ -98,7 +98,8 @@ class PlanInABrowserTest {
     }
 
     private long parts() {
-        return window.findElements(By.cssSelector("[id^=f-fitments_][id$=-fold-off]")).size();
+        return window.findElements(By.cssSelector("[id^=f-fitments_][id$=-fold-off]"))
+                .size();
     }
 
     private WebElement focused() {
