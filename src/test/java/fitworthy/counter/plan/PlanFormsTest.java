@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -256,7 +257,8 @@ class PlanFormsTest {
 
     private String first(String list) throws Exception {
         String found = served.get("/sheets/touring.yaml/plan/finder").body();
-        Matcher name = Pattern.compile("value=\"([^\"]+)\" hx-vals='\\{\"kind\":\"" + list.toUpperCase() + "\"")
+        Matcher name = Pattern.compile(
+                        "value=\"([^\"]+)\" hx-vals='\\{\"kind\":\"" + list.toUpperCase(Locale.ROOT) + "\"")
                 .matcher(found);
         assertTrue(name.find(), found);
         return name.group(1);

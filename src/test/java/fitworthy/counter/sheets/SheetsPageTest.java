@@ -12,6 +12,7 @@ import fitworthy.counter.Served;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -177,7 +178,7 @@ class SheetsPageTest {
             assertEquals(422, answer.statusCode());
             assertTrue(answer.body().contains("is there already, and is not written over"), taken);
         }
-        assertEquals(new String(before), Files.readString(folder.resolve("weekender.yaml")));
+        assertEquals(new String(before, StandardCharsets.UTF_8), Files.readString(folder.resolve("weekender.yaml")));
     }
 
     @Test
