@@ -33,8 +33,7 @@ public final class CopyPage implements Routes {
 
     private String sheet(Context sent) {
         String name = sent.pathParam("sheet");
-        folder.find(name).orElseThrow(() -> new NotFoundResponse("no such sheet"));
-        return name;
+        return folder.find(name).map(file -> name).orElseThrow(() -> new NotFoundResponse("no such sheet"));
     }
 
     private static void ask(Context sent, String to, String fault) {
