@@ -27,7 +27,7 @@ final class PasswordFile {
     static String read(Path file) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
         String text = InputFile.text(file, faults);
-        Names.refuse(faults);
+        FaultsException.refuse(faults);
         if (!isOwnersAlone(file)) {
             throw fault(file, "others may read this file", "chmod 600 " + file);
         }

@@ -115,7 +115,7 @@ public final class SheetDraft {
     public static Map<String, List<String>> added(
             Wanted wanted, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
         SheetDraft draft = new SheetDraft(
-                new Whole("", false, fuel, 0, "", List.of(), null, List.of(), Optional.empty()), usual);
+                new Whole(Heading.NONE, "", false, fuel, 0, "", List.of(), null, List.of(), Optional.empty()), usual);
         draft.names.addAll(taken);
         draft.add(wanted);
         Map<String, List<String>> added = new LinkedHashMap<>();

@@ -102,7 +102,9 @@ public final class WholeFile implements Closeable {
     public static void writeNew(Path file, byte[] content) throws IOException {
         try (WholeFile whole = new WholeFile(file.toAbsolutePath(), Set.of())) {
             whole.write(content);
-            whole.finish(false);
+            whole.force();
+            // Without a word about replacing, so that what has come there meanwhile stays.
+            Files.move(whole.unfinished, whole.target);
         }
     }
 
@@ -112,16 +114,8 @@ public final class WholeFile implements Closeable {
 
     /** Puts it in place of what the file holds now, once all of it is safely on the disk. */
     public void finish() throws IOException {
-        finish(true);
-    }
-
-    private void finish(boolean replacing) throws IOException {
         force();
-        if (replacing) {
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-        } else {
-            Files.move(unfinished, target);
-        }
+        Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
     }
 
     private void force() throws IOException {

@@ -4,8 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.cli.Ran;
+import fitworthy.Books;
+import fitworthy.advice.View;
 import fitworthy.counter.Served;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import fitworthy.shelf.Shelves;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.NodeReader;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -75,10 +82,12 @@ class NewPageTest {
         return served.post(path, fields.toArray(String[]::new));
     }
 
-    private static void isRead(Path sheet) {
-        Ran ran = Ran.of("check", sheet.toString());
-        assertEquals("", ran.err());
-        assertTrue(ran.code() == 0 || ran.code() == 1, "code " + ran.code());
+    /** Reads it as any other sheet is read. @throws FaultsException with what is wrong with it */
+    private static Sheet read(Path sheet) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        return new View(Books.engine(), null, null, Shelves.beside())
+                .read(NodeReader.read(sheet, faults), faults)
+                .sheet();
     }
 
     @Test
@@ -97,7 +106,9 @@ class NewPageTest {
                 "we have ordered a utility\n\n12. a roof rack: for two swags");
         assertEquals("/sheets/marek-and-una-lindqvist.yaml", page.uri().getPath());
         Path sheet = folder.resolve("marek-and-una-lindqvist.yaml");
-        isRead(sheet);
+        assertEquals(
+                List.of("Main tank", "Long-range tank", "Water tank"),
+                read(sheet).tanks().stream().map(Tank::name).toList());
         String text = Files.readString(sheet);
         assertTrue(text.startsWith("# we have ordered a utility\n#\n# 12. a roof rack: for two swags\n#"), text);
         for (String line : List.of(
@@ -118,7 +129,7 @@ class NewPageTest {
         assertEquals(2, look.body().split(">from the shelf<", -1).length - 1);
         made(List.of("Snorkel"), "vehicle", "Tarrenby 3.0 wagon", "file", "wagon");
         Path sheet = folder.resolve("wagon.yaml");
-        isRead(sheet);
+        assertEquals("Tarrenby 3.0 wagon", read(sheet).vehicle().name());
         assertTrue(Files.readString(sheet).contains("vehicle: Tarrenby 3.0 wagon\n"));
         assertTrue(Files.readString(sheet).contains("  - Snorkel\n"));
     }
@@ -169,7 +180,7 @@ class NewPageTest {
         assertTrue(page.body().contains("touring.yaml is there already"));
         assertEquals(before, Files.readString(folder.resolve("touring.yaml")));
         made(List.of(), "customer", "Touring");
-        isRead(folder.resolve("touring (2).yaml"));
+        assertEquals("Touring", read(folder.resolve("touring (2).yaml")).customer());
     }
 
     @Test
@@ -187,7 +198,7 @@ class NewPageTest {
         String odd = "\"x\": {a: [1, 'b'} # \\ \u2028 yes";
         HttpResponse<String> page = made(List.of(), "customer", odd, "quote", "no", "notes", odd, "file", "odd");
         assertEquals("/sheets/odd.yaml", page.uri().getPath());
-        isRead(folder.resolve("odd.yaml"));
+        assertEquals("no", read(folder.resolve("odd.yaml")).quote());
         String list = served.get("/?q=odd.yaml").body();
         assertTrue(list.contains("&#34;x&#34;: {a: [1, &#39;b&#39;} # \\"), list);
     }

@@ -2,14 +2,21 @@ package fitworthy.counter.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fitworthy.Books;
+import fitworthy.advice.View;
 import fitworthy.cli.Ran;
 import fitworthy.counter.Served;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.NodeReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -102,9 +109,12 @@ class SheetsPageTest {
     void aSheetWithFaultsSaysHowManyAndTheFirst() throws Exception {
         Path sheet = folder.resolve("broken.yaml");
         Files.writeString(sheet, "title: Broken\nregion: nowhere\nas-of: 2026-11-25\n");
-        long faults = Ran.of("check", sheet.toString()).err().lines()
-                .filter(line -> line.strip().startsWith("right:"))
-                .count();
+        List<Fault> found = new ArrayList<>();
+        int faults = assertThrows(
+                        FaultsException.class,
+                        () -> new View(Books.engine(), null, null).read(NodeReader.read(sheet, found), found))
+                .faults()
+                .size();
         assertTrue(faults > 1);
         String came = filledIn().stream()
                 .filter(words -> words.startsWith("fault"))
