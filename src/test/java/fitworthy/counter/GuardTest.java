@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ class GuardTest {
 
     private static Path folder;
     private static Served served;
-    private static final List<String> LOG = new ArrayList<>();
+    private static final List<String> LOG = Collections.synchronizedList(new ArrayList<>());
 
     @BeforeAll
     static void serve() throws Exception {
