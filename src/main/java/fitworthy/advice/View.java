@@ -3,11 +3,13 @@ package fitworthy.advice;
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SheetDraft;
 import fitworthy.shelf.Shelves;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.usual.Filling;
 import java.util.List;
@@ -55,6 +57,18 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
             tree = book().tables().shopWords().told(tree, faults);
         }
         return new Read(tree, Filling.sheet(tree, book(), faults));
+    }
+
+    /**
+     * The text of a new sheet.
+     *
+     * @param place where it will stand, beside its shelf
+     */
+    public String draft(SheetDraft.Whole whole, Place place, List<Fault> faults) {
+        return SheetDraft.text(
+                whole,
+                text -> Filling.filled(
+                        shelves.expanded(NodeReader.read(place, text, faults), faults), book(), faults));
     }
 
     /** What it is known again by: any other book, overlay, region or day has another key. The shelf goes with a sheet. */

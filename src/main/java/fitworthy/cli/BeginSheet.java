@@ -17,7 +17,6 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
-import fitworthy.usual.Filling;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -131,9 +130,8 @@ final class BeginSheet implements Callable<Integer> {
         SheetDraft.Whole whole = whole(words, engine.book());
         FaultsException.refuse(faults);
         newFile(to);
-        String text = SheetDraft.text(
-                whole, left -> Filling.filled(shelves.expanded(tree(left, faults), faults), engine.book(), faults));
-        write(text, new View(engine, null, null, shelves));
+        View view = new View(engine, null, null, shelves);
+        write(view.draft(whole, Place.of(name()), faults), view);
         return ExitCodes.IN_ORDER;
     }
 
@@ -152,6 +150,7 @@ final class BeginSheet implements Callable<Integer> {
 
     private SheetDraft.Whole whole(SheetWords words, Book of) {
         return new SheetDraft.Whole(
+                SheetDraft.Heading.NONE,
                 words.vehicle(vehicle),
                 words.isOnShelf(vehicle),
                 words.fuel(fuel),

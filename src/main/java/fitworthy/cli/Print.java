@@ -8,14 +8,10 @@ import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
-import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.Imprint;
+import fitworthy.printout.LookedFor;
 import fitworthy.printout.Readers;
 import fitworthy.printout.ReportWriter;
-import fitworthy.search.Alternatives;
-import fitworthy.search.Mender;
-import fitworthy.search.Mender.Mending;
-import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
@@ -28,7 +24,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -128,11 +123,10 @@ final class Print implements Callable<Integer> {
         }
         options.outputs(around).take("--html", html).take("--pdf", pdf);
         Instant time = time();
-        String software = Version.text();
         RuleEngine engine = options.engine(around);
         View.Read read = options.read(engine);
         Advice advice = Adviser.advise(engine, read.sheet());
-        Imprint imprint = new Imprint(options.fileName(), options.hash(), options.shelf(read), software, time);
+        Imprint imprint = options.imprint(read, time);
         Report report = report(engine, read, advice, imprint);
         // All is made before anything is written, so that two files on a desk are of one printing.
         Map<Path, byte[]> files = new LinkedHashMap<>();
@@ -146,7 +140,7 @@ final class Print implements Callable<Integer> {
                             pdf,
                             around.err(),
                             "the HTML page has them",
-                            () -> PdfLayout.of(report, paper.paper(), software, time)));
+                            () -> PdfLayout.of(report, paper.paper(), imprint.software(), time)));
         }
         for (Map.Entry<Path, byte[]> each : files.entrySet()) {
             OutputFile.write(each.getKey(), each.getValue());
@@ -176,23 +170,11 @@ final class Print implements Callable<Integer> {
         return new FaultsException(List.of(new Fault(Place.of(place), "", problem, mend)));
     }
 
-    /** Both searches share the time; the choices come first with half of it, and the changes have what is left. */
     private Report report(RuleEngine engine, View.Read read, Advice advice, Imprint imprint) {
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
-            Optional<Alternatives<ComparedPlan>> alternatives = alternatives(engine, read, limit);
-            Mending mending = Mender.mend(engine, read.tree(), read.sheet(), options.shelf(), limit, limit);
-            return ReportWriter.report(advice, mending, alternatives, imprint, readers.readers, paper.paper());
+            LookedFor lookedFor = LookedFor.of(engine, read, options.shelf(), limit, limit);
+            return ReportWriter.report(
+                    advice, lookedFor.mending(), lookedFor.alternatives(), imprint, readers.readers, paper.paper());
         }
-    }
-
-    private static Optional<Alternatives<ComparedPlan>> alternatives(
-            RuleEngine engine, View.Read read, TimeLimit limit) {
-        List<String> names =
-                read.sheet().options().stream().map(Sheet.Option::name).toList();
-        if (names.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                Alternatives.of(engine, read.tree(), read.sheet(), names, ComparedPlan::of, limit.share(0.5), limit));
     }
 }

@@ -2,10 +2,9 @@ package fitworthy.cli;
 
 import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
+import fitworthy.printout.Imprint;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Shelf;
-import fitworthy.shelf.Taken;
-import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.InputFile;
@@ -13,8 +12,8 @@ import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -70,25 +69,18 @@ final class SheetOptions {
         return sheetFile.equals(InputFile.STANDARD_INPUT);
     }
 
-    /** The name of the sheet's file. */
-    String fileName() {
+    private String fileName() {
         return isStandardInput() ? "standard input" : sheetFile.getFileName().toString();
     }
 
-    /** SHA-256 of the sheet's file as it was read, in hexadecimal. To be called after {@link #read}. */
-    String hash() {
-        return HexFormat.of().formatHex(Digests.sha256().digest(bytes));
+    /** What a printout of it was made from. To be called after {@link #read}. */
+    Imprint imprint(View.Read read, Instant printedAt) {
+        return Imprint.of(fileName(), bytes, read, shelf(), printedAt);
     }
 
     /** The shelf that the sheet takes from; none for a sheet on the standard input where none is named. */
     Shelf shelf() {
         return view.shelf(sheetFile);
-    }
-
-    /** What a sheet takes from its shelf, and how that is known again; empty where it takes nothing. */
-    String shelf(View.Read read) {
-        int taken = Taken.in(read.tree()).size();
-        return taken == 0 ? "" : taken + (taken == 1 ? " thing" : " things") + ", content " + shelf().content();
     }
 
     /** The load cases named, which the sheet has to have; an empty set stands for all of them. */

@@ -8,6 +8,7 @@ import fitworthy.document.PdfLayout;
 import fitworthy.document.PlainLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
+import fitworthy.printout.Imprint;
 import fitworthy.printout.Letters;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
@@ -119,7 +120,7 @@ final class WriteLetters implements Callable<Integer> {
                         pdf,
                         around.err(),
                         "--format text has them",
-                        () -> PdfLayout.letters(report, paper.paper(), Version.text(), Instant.now())));
+                        () -> PdfLayout.letters(report, paper.paper(), Imprint.thisProgram(), Instant.now())));
         int letters = report.sections().size();
         around.out().println(letters + (letters == 1 ? " letter" : " letters") + " printed to " + pdf + ".");
     }

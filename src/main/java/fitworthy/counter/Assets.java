@@ -21,6 +21,7 @@ final class Assets implements Routes {
             Map.entry("plan.js", OWN + "plan.js"),
             Map.entry("side.js", OWN + "side.js"),
             Map.entry("told.js", OWN + "told.js"),
+            Map.entry("output.js", OWN + "output.js"),
             Map.entry("base.css", OWN + "base.css"),
             Map.entry("plan.css", OWN + "plan.css"),
             Map.entry("side.css", OWN + "side.css"),

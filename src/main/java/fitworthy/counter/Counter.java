@@ -2,12 +2,17 @@ package fitworthy.counter;
 
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.handbook.BookPages;
+import fitworthy.counter.output.LettersPage;
+import fitworthy.counter.output.PrintPage;
+import fitworthy.counter.output.TablesPage;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.plan.PlanChanges;
 import fitworthy.counter.plan.PlanPane;
 import fitworthy.counter.plan.PlanRoutes;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
+import fitworthy.counter.sheets.CopyPage;
+import fitworthy.counter.sheets.NewPage;
 import fitworthy.counter.sheets.SheetsPage;
 import fitworthy.counter.side.LoadsPane;
 import fitworthy.counter.side.Moves;
@@ -55,6 +60,11 @@ public final class Counter implements AutoCloseable {
                 new Assets(),
                 new SheetsPage(desk),
                 new PlanRoutes(desk),
+                new CopyPage(desk.folder()),
+                new NewPage(desk),
+                new TablesPage(desk),
+                new LettersPage(desk),
+                new PrintPage(desk),
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,

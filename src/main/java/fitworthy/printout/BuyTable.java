@@ -32,7 +32,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What can be ordered now, what has to wait for what, and what should not be bought as planned. */
-final class BuyTable {
+public final class BuyTable {
 
     private static final String NOTHING = "nothing";
     private static final String INDENT = "  ";
@@ -157,7 +157,7 @@ final class BuyTable {
     }
 
     /** A table of every part with its price and days, and why it is not ordered now. */
-    static List<Block> blocks(Arrangement arrangement) {
+    public static List<Block> blocks(Arrangement arrangement) {
         BuyList list = BuyList.of(arrangement);
         if (list.parts().isEmpty()) {
             return List.of();

@@ -23,13 +23,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What is altered, which certificates are in the price, and what is asked of engineer and authority. */
-final class CertificateTables {
+public final class CertificateTables {
 
     private static final Set<Party> CERTIFYING = Set.of(Party.ENGINEER, Party.AUTHORITY);
 
     private CertificateTables() {}
 
-    static List<Block> blocks(Advice advice, List<Ranked> ranked) {
+    public static List<Block> blocks(Advice advice, List<Ranked> ranked) {
         List<Block> blocks = new ArrayList<>();
         List<Row> altering = Alterations.altering(advice.loadings().get(0).plan()).stream()
                 .map(CertificateTables::altering)

@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What the plan costs, and what of it has no price. */
-final class CostTable {
+public final class CostTable {
 
     /** Things without a price that are named in short. */
     private static final int MOST = 5;
@@ -48,7 +48,7 @@ final class CostTable {
     }
 
     /** The sums by group, then each certificate, then all of it. */
-    static List<Block> blocks(Advice advice) {
+    public static List<Block> blocks(Advice advice) {
         Costs costs = Costs.of(advice);
         if (costs.isEmpty()) {
             return List.of();

@@ -85,6 +85,14 @@ public final class Letters {
         return known;
     }
 
+    /** For each letter one of {@link #known()} that it is asked for by, in their order. */
+    public List<String> words() {
+        return asked.stream()
+                .map(Asked::whom)
+                .map(whom -> whom.of().isEmpty() ? word(whom.party()) : whom.of())
+                .toList();
+    }
+
     /** Whom there are letters to, in words. */
     public List<String> addressees() {
         return asked.stream().map(one -> one.whom().words()).toList();

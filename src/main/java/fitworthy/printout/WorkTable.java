@@ -16,11 +16,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The order in which the work can be done, with its days. */
-final class WorkTable {
+public final class WorkTable {
 
     private WorkTable() {}
 
-    static List<Block> blocks(Plan plan) {
+    public static List<Block> blocks(Plan plan) {
         WorkOrder order = WorkOrder.of(plan);
         if (!order.loops().isEmpty()) {
             return order.loops().stream()

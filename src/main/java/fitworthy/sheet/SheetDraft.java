@@ -58,6 +58,19 @@ public final class SheetDraft {
     public record Towed(String name, String mass, boolean shelf) {}
 
     /**
+     * What stands above all.
+     *
+     * @param notes lines that are kept as comments
+     * @param customer whom the quote is for; empty where it was not said
+     * @param quote the quote; empty where it was not said
+     */
+    public record Heading(List<String> notes, String customer, String quote) {
+
+        /** Nothing. */
+        public static final Heading NONE = new Heading(List.of(), "", "");
+    }
+
+    /**
      * What the sheet is to hold.
      *
      * @param fuel what the engine burns, diesel or petrol
@@ -66,6 +79,7 @@ public final class SheetDraft {
      * @param regions among which its region is to be chosen
      */
     public record Whole(
+            Heading heading,
             String vehicle,
             boolean shelf,
             Tank.Liquid fuel,
@@ -101,7 +115,7 @@ public final class SheetDraft {
     public static Map<String, List<String>> added(
             Wanted wanted, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
         SheetDraft draft = new SheetDraft(
-                new Whole("", false, fuel, 0, "", List.of(), null, List.of(), Optional.empty()), usual);
+                new Whole(Heading.NONE, "", false, fuel, 0, "", List.of(), null, List.of(), Optional.empty()), usual);
         draft.names.addAll(taken);
         draft.add(wanted);
         Map<String, List<String>> added = new LinkedHashMap<>();
@@ -116,9 +130,13 @@ public final class SheetDraft {
         names.add(MAIN_TANK);
         tanks.add("{name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes}");
         whole.parts().forEach(this::add);
-        List<String> lines = new ArrayList<>(List.of(
-                "# Put a figure in place of each 'ask'. What is left out is taken as usual, and counts as a guess.",
-                "title: " + quoted(whole.vehicle()),
+        List<String> lines = new ArrayList<>();
+        whole.heading().notes().forEach(note -> lines.add(("# " + Words.seen(note)).strip()));
+        lines.add("# Put a figure in place of each 'ask'. What is left out is taken as usual, and counts as a guess.");
+        lines.add("title: " + quoted(whole.vehicle()));
+        named("customer", whole.heading().customer(), lines);
+        named("quote", whole.heading().quote(), lines);
+        lines.addAll(List.of(
                 "region: " + whole.region() + "  # where it is registered: " + String.join(", ", whole.regions()),
                 "as-of: " + whole.day(),
                 "assume-usual: yes"));
@@ -137,6 +155,12 @@ public final class SheetDraft {
         });
         lines.add("trip: {people: " + whole.people() + "}");
         return String.join("\n", lines) + "\n";
+    }
+
+    private static void named(String field, String name, List<String> lines) {
+        if (!name.isEmpty()) {
+            lines.add(field + ": " + quoted(name));
+        }
     }
 
     private List<String> vehicle() {

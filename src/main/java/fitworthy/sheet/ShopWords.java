@@ -76,7 +76,8 @@ public record ShopWords(Map<String, Meaning> meanings) {
                     && things.stream().noneMatch(thing -> thing == Thing.CIRCUIT || thing == Thing.CARGO);
         }
 
-        private String onSheet() {
+        /** How it is written on a sheet. */
+        public String onSheet() {
             List<String> entries = new ArrayList<>();
             kinds.forEach(kind -> entries.add("kind: " + KINDS.get(kind.ordinal())));
             things.forEach(thing -> entries.add(thing.words));

@@ -94,6 +94,20 @@ public final class WholeFile implements Closeable {
         }
     }
 
+    /**
+     * Writes a file that is not there yet.
+     *
+     * @throws java.nio.file.FileAlreadyExistsException where something stands in its place, which is left as it is
+     */
+    public static void writeNew(Path file, byte[] content) throws IOException {
+        try (WholeFile whole = new WholeFile(file.toAbsolutePath(), Set.of())) {
+            whole.write(content);
+            whole.force();
+            // Without a word about replacing, so that what has come there meanwhile stays.
+            Files.move(whole.unfinished, whole.target);
+        }
+    }
+
     public void write(byte[] content) throws IOException {
         stream.write(content);
     }

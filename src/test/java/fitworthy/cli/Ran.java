@@ -13,10 +13,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** One run of the program, in process. */
-record Ran(int code, String out, String err) {
+public record Ran(int code, String out, String err) {
 
     /** A search may take as long as it needs, so that no test depends on how busy the machine is. */
-    static Ran of(String... given) {
+    public static Ran of(String... given) {
         boolean hurried = List.of(given).contains("--seconds") || given.length < 2 || given[1].startsWith("-");
         String[] args = hurried || !Set.of("mend", "compare", "print").contains(given[0])
                 ? given
@@ -40,7 +40,7 @@ record Ran(int code, String out, String err) {
     }
 
     /** Ends with this code and a text of at most eighty columns without colour, and says nothing beside it. */
-    Ran printed(int expected) {
+    public Ran printed(int expected) {
         assertEquals(expected, code, out + err);
         assertEquals("", err);
         assertFalse(out.isEmpty());
@@ -50,7 +50,7 @@ record Ran(int code, String out, String err) {
         return this;
     }
 
-    Ran says(String text) {
+    public Ran says(String text) {
         assertTrue(out.replaceAll("\\s+", " ").contains(text), () -> "'" + text + "' is not in\n" + out);
         return this;
     }

@@ -15,9 +15,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A counter on a copy of the shipped sheets, and a client that has opened its address. */
@@ -89,20 +88,24 @@ public final class Served implements AutoCloseable {
         return get(URI.create(at(path)));
     }
 
+    /** What is no text. */
+    public HttpResponse<byte[]> bytes(String path) throws Exception {
+        return client.send(
+                HttpRequest.newBuilder(URI.create(at(path))).build(), HttpResponse.BodyHandlers.ofByteArray());
+    }
+
     private HttpResponse<String> get(URI address) throws Exception {
         return client.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
     }
 
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
     /** A form as a page of the counter sends it. @param fields names and values in turn */
     public HttpResponse<String> post(String path, String... fields) throws Exception {
-        Map<String, String> form = new java.util.LinkedHashMap<>();
-        for (int i = 0; i < fields.length; i += 2) {
-            form.put(fields[i], fields[i + 1]);
-        }
-        String body = form.entrySet().stream()
-                .map(field -> List.of(field.getKey(), field.getValue()).stream()
-                        .map(text -> URLEncoder.encode(text, StandardCharsets.UTF_8))
-                        .collect(Collectors.joining("=")))
+        String body = IntStream.range(0, fields.length / 2)
+                .mapToObj(i -> encoded(fields[2 * i]) + "=" + encoded(fields[2 * i + 1]))
                 .collect(Collectors.joining("&"));
         HttpRequest request = HttpRequest.newBuilder(URI.create(at(path)))
                 .header("Content-Type", "application/x-www-form-urlencoded")

@@ -1,7 +1,9 @@
 package fitworthy.counter.desk;
 
+import fitworthy.source.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -46,5 +48,22 @@ public final class SheetFolder {
     /** Where a sheet of this name stands or would; empty where no sheet can be called so. */
     public Optional<Path> place(String name) {
         return NAME.matcher(name).matches() ? Optional.of(folder.resolve(name)) : Optional.empty();
+    }
+
+    /**
+     * Writes a new sheet.
+     *
+     * @param file as {@link #place} has it
+     * @return whether it was written; not where something of this name stands there, which is left as it is
+     */
+    public boolean add(Path file, byte[] content) {
+        try {
+            WholeFile.writeNew(file, content);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return false;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

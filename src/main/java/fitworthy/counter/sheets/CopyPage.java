@@ -1,0 +1,67 @@
+package fitworthy.counter.sheets;
+
+import fitworthy.counter.desk.SheetFolder;
+import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Routes;
+import fitworthy.source.Fault;
+import fitworthy.source.InputFile;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.ConflictResponse;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Copies a sheet to a new file, letter by letter. */
+public final class CopyPage implements Routes {
+
+    private final SheetFolder folder;
+
+    public CopyPage(SheetFolder folder) {
+        this.folder = folder;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/sheets/{sheet}/copy", sent -> ask(sent, FileName.ofCopy(sheet(sent), folder), ""));
+        routes.post("/sheets/{sheet}/copy", this::copy);
+    }
+
+    private String sheet(Context sent) {
+        String name = sent.pathParam("sheet");
+        folder.find(name).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+        return name;
+    }
+
+    private static void ask(Context sent, String to, String fault) {
+        sent.status(fault.isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT)
+                .html(Pages.html(
+                        "sheets/copy.jte", Map.of("sheet", sent.pathParam("sheet"), "to", to, "fault", fault)));
+    }
+
+    private void copy(Context sent) {
+        String from = sheet(sent);
+        String to = Optional.ofNullable(sent.formParam("to")).orElse("");
+        Optional<Path> place = FileName.place(to, folder);
+        if (place.isEmpty()) {
+            ask(sent, to, FileName.refused(to));
+        } else if (!folder.add(place.get(), content(folder.find(from).orElseThrow()))) {
+            ask(sent, to, FileName.taken(place.get()));
+        } else {
+            Sheets.open(sent, place.get());
+        }
+    }
+
+    private static byte[] content(Path sheet) {
+        List<Fault> faults = new ArrayList<>();
+        byte[] content = InputFile.bytes(sheet, faults);
+        if (content == null || content.length > InputFile.LARGEST_BYTES) {
+            throw new ConflictResponse("The sheet cannot be read, so that it cannot be copied either.");
+        }
+        return content;
+    }
+}

@@ -1,0 +1,56 @@
+package fitworthy.counter.sheets;
+
+import fitworthy.counter.desk.SheetFolder;
+import fitworthy.source.InputFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The sheets of a folder, what was changed last first. A file is read again whenever it may have changed. */
+final class Listing {
+
+    private final SheetFolder folder;
+    private final Map<String, Listed> read = new ConcurrentHashMap<>();
+
+    Listing(SheetFolder folder) {
+        this.folder = folder;
+    }
+
+    /** @param words all of which stand in what is listed of a sheet; empty for all sheets */
+    List<Listed> of(String words) {
+        List<String> names = folder.names();
+        read.keySet().retainAll(names);
+        return names.stream()
+                .flatMap(name -> sheet(name).stream())
+                .filter(sheet -> words.isBlank() || sheet.holds(words))
+                .sorted(Comparator.comparing(Listed::changed).reversed().thenComparing(Listed::file))
+                .toList();
+    }
+
+    /** Empty where it is there no more. */
+    Optional<Listed> sheet(String name) {
+        return folder.find(name).flatMap(this::now);
+    }
+
+    private Optional<Listed> now(Path file) {
+        String name = file.getFileName().toString();
+        try {
+            // Its text is compared as well: two changes may fall into one tick of the clock.
+            String text = InputFile.text(file, new ArrayList<>());
+            Listed before = read.get(name);
+            Listed sheet = before != null && before.text().equals(text == null ? "" : text)
+                    ? before.at(Files.getLastModifiedTime(file))
+                    : Listed.of(name, Files.getLastModifiedTime(file), text == null ? "" : text);
+            read.put(name, sheet);
+            return Optional.of(sheet);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,70 @@
+/* Copies a letter, and takes parts in line by line. What they do is done without them too, only by hand. */
+"use strict";
+
+document.addEventListener("click", function (event) {
+  const button = event.target.closest("button.copy");
+  if (!button) {
+    return;
+  }
+  const text = document.getElementById(button.dataset.copy);
+  const told = document.getElementById(button.dataset.copy + "-copied");
+  const select = function () {
+    text.focus();
+    text.select();
+    told.textContent = "Selected: copy it with Ctrl-C.";
+  };
+  if (navigator.clipboard) {
+    navigator.clipboard.writeText(text.value).then(function () {
+      told.textContent = "Copied.";
+    }, select);
+  } else {
+    select();
+  }
+});
+
+/* The field of the next part; a new one below the last. */
+function nextPart(input) {
+  const row = input.closest("li");
+  if (!row.nextElementSibling) {
+    const number = row.parentElement.children.length + 1;
+    const next = row.cloneNode(true);
+    next.querySelector("label").htmlFor = "part-" + number;
+    next.querySelector("label").textContent = "Part " + number;
+    next.querySelector("p").id = "part-" + number + "-said";
+    next.querySelector("p").textContent = "";
+    const field = next.querySelector("input");
+    field.id = "part-" + number;
+    field.value = "";
+    field.setAttribute("aria-describedby", "part-" + number + "-said part-help");
+    row.after(next);
+  }
+  return row.nextElementSibling.querySelector("input");
+}
+
+document.addEventListener("keydown", function (event) {
+  if (event.key === "Enter" && event.target.matches(".part-rows input")) {
+    event.preventDefault();
+    nextPart(event.target).focus();
+  }
+});
+
+/* A list that is pasted goes into as many fields as it has lines. */
+document.addEventListener("paste", function (event) {
+  if (!event.target.matches(".part-rows input")) {
+    return;
+  }
+  const lines = event.clipboardData.getData("text").split(/\r?\n/).map(function (line) {
+    return line.trim();
+  }).filter(Boolean);
+  if (lines.length < 2) {
+    return;
+  }
+  event.preventDefault();
+  let field = event.target;
+  lines.forEach(function (line, i) {
+    field = i === 0 ? field : nextPart(field);
+    field.value = line;
+  });
+  field.focus();
+  field.dispatchEvent(new Event("input", { bubbles: true }));
+});

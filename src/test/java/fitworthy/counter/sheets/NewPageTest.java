@@ -1,0 +1,205 @@
+package fitworthy.counter.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.advice.View;
+import fitworthy.counter.Served;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import fitworthy.shelf.Shelves;
+import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
+import fitworthy.source.NodeReader;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A new sheet of a vehicle and parts in a shop's own words. */
+class NewPageTest {
+
+    /** The twelve wishes of the letter in docs/first-answer.md, as somebody at the counter types them. */
+    private static final List<String> WISHES = List.of(
+            "alloy tray",
+            "canopy",
+            "bull bar",
+            "winch",
+            "spotlights",
+            "snorkel",
+            "long-range tank=70 L",
+            "water tank=60 L",
+            "lift kit",
+            "springs",
+            "tyres",
+            "second battery",
+            "charger",
+            "solar panel",
+            "fridge",
+            "drawers",
+            "UHF radio",
+            "aerial",
+            "roof rack");
+
+    @TempDir
+    Path folder;
+
+    private Served served;
+
+    @BeforeEach
+    void serve() throws Exception {
+        served = Served.copyIn(folder);
+    }
+
+    @AfterEach
+    void close() {
+        served.close();
+    }
+
+    private HttpResponse<String> made(List<String> parts, String... more) throws Exception {
+        return sent("/new", parts, more);
+    }
+
+    private HttpResponse<String> sent(String path, List<String> parts, String... more) throws Exception {
+        List<String> fields = new ArrayList<>(
+                List.of("vehicle", "Plover HD 2.7", "fuel", "diesel", "people", "2", "region", "au-qld", "do", "make"));
+        for (int i = 0; i < more.length; i += 2) {
+            int known = fields.indexOf(more[i]);
+            if (known >= 0) {
+                fields.set(known + 1, more[i + 1]);
+            } else {
+                fields.addAll(List.of(more[i], more[i + 1]));
+            }
+        }
+        parts.forEach(part -> fields.addAll(List.of("part", part)));
+        return served.post(path, fields.toArray(String[]::new));
+    }
+
+    /** Reads it as any other sheet is read. @throws FaultsException with what is wrong with it */
+    private static Sheet read(Path sheet) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        return new View(Books.engine(), null, null, Shelves.beside())
+                .read(NodeReader.read(sheet, faults), faults)
+                .sheet();
+    }
+
+    @Test
+    void theWishesOfALetterMakeASheetThatIsRead() throws Exception {
+        HttpResponse<String> page = made(
+                WISHES,
+                "customer",
+                "Marek and Una Lindqvist",
+                "quote",
+                "KT-0500",
+                "trailer",
+                "Van",
+                "trailer-mass",
+                "about 2850 kg",
+                "notes",
+                "we have ordered a utility\n\n12. a roof rack: for two swags");
+        assertEquals("/sheets/marek-and-una-lindqvist.yaml", page.uri().getPath());
+        Path sheet = folder.resolve("marek-and-una-lindqvist.yaml");
+        assertEquals(
+                List.of("Main tank", "Long-range tank", "Water tank"),
+                read(sheet).tanks().stream().map(Tank::name).toList());
+        String text = Files.readString(sheet);
+        assertTrue(text.startsWith("# we have ordered a utility\n#\n# 12. a roof rack: for two swags\n#"), text);
+        for (String line : List.of(
+                "customer: Marek and Una Lindqvist",
+                "quote: KT-0500",
+                "region: au-qld",
+                "capacity: 70 L",
+                "capacity: 60 L",
+                "mass: about 2850 kg",
+                "trip: {people: 2}")) {
+            assertTrue(text.contains(line), line);
+        }
+    }
+
+    @Test
+    void whatLiesOnTheShelfIsTakenFromIt() throws Exception {
+        HttpResponse<String> look = sent("/new/look", List.of("Snorkel"), "vehicle", "Tarrenby 3.0 wagon");
+        assertEquals(2, look.body().split(">from the shelf<", -1).length - 1);
+        made(List.of("Snorkel"), "vehicle", "Tarrenby 3.0 wagon", "file", "wagon");
+        Path sheet = folder.resolve("wagon.yaml");
+        assertEquals("Tarrenby 3.0 wagon", read(sheet).vehicle().name());
+        assertTrue(Files.readString(sheet).contains("vehicle: Tarrenby 3.0 wagon\n"));
+        assertTrue(Files.readString(sheet).contains("  - Snorkel\n"));
+    }
+
+    @Test
+    void aWordThatIsNotUnderstoodIsToldAtItsLineWithWhatItCouldBe() throws Exception {
+        HttpResponse<String> page = made(List.of("bull bar", "", "wnch=26 kg", "winch=26"), "file", "new");
+        assertEquals(422, page.statusCode());
+        String third = said(page.body(), "part-3");
+        assertTrue(third.contains("did you mean &#39;winch&#39;?"), third);
+        assertTrue(said(page.body(), "part-4").contains("Right: winch=26 kg"), said(page.body(), "part-4"));
+        assertEquals("kind: bull-bar", said(page.body(), "part-1"));
+        assertEquals("", said(page.body(), "part-2"));
+        assertTrue(page.body().contains("value=\"wnch=26 kg\""), "what was typed stays");
+        assertFalse(Files.exists(folder.resolve("new.yaml")));
+    }
+
+    private static String said(String page, String field) {
+        return page.replaceAll("(?s).*<p id=\"" + field + "-said\"[^>]*>([^<]*)</p>.*", "$1");
+    }
+
+    @Test
+    void whatIsMissingIsAskedForOnceItIsToBeMade() throws Exception {
+        HttpResponse<String> page = made(List.of(), "vehicle", "", "fuel", "", "people", "");
+        assertEquals(422, page.statusCode());
+        for (String field : List.of("vehicle", "fuel", "people")) {
+            assertEquals("This has to be filled in.", said(page.body(), field));
+        }
+        HttpResponse<String> typing = sent("/new/look", List.of(), "vehicle", "", "fuel", "", "people", "0");
+        assertEquals("", said(typing.body(), "vehicle"));
+        assertTrue(said(typing.body(), "people").contains("no number of people"));
+        assertTrue(typing.body().contains("Still to be filled in: vehicle, fuel."));
+    }
+
+    @Test
+    void lookingWritesNothing() throws Exception {
+        HttpResponse<String> page = made(List.of("winch=26 kg"), "file", "seen", "do", "look");
+        assertEquals(200, page.statusCode());
+        assertTrue(page.body().contains("kind: winch"));
+        assertFalse(Files.exists(folder.resolve("seen.yaml")));
+    }
+
+    @Test
+    void noFileIsWrittenOver() throws Exception {
+        String before = Files.readString(folder.resolve("touring.yaml"));
+        HttpResponse<String> page = made(List.of(), "file", "touring.yaml");
+        assertEquals(422, page.statusCode());
+        assertTrue(page.body().contains("touring.yaml is there already"));
+        assertEquals(before, Files.readString(folder.resolve("touring.yaml")));
+        made(List.of(), "customer", "Touring");
+        assertEquals("Touring", read(folder.resolve("touring (2).yaml")).customer());
+    }
+
+    @Test
+    void aNameThatIsNoneIsRefused() throws Exception {
+        for (String name : List.of("../out", "/tmp/out.yaml", ".hidden", "a/b.yaml")) {
+            HttpResponse<String> page = made(List.of(), "file", name);
+            assertEquals(422, page.statusCode(), name);
+            assertTrue(page.body().contains("is no name for a sheet"), name);
+        }
+        assertFalse(Files.exists(folder.resolveSibling("out.yaml")));
+    }
+
+    @Test
+    void whateverIsTypedStaysWords() throws Exception {
+        String odd = "\"x\": {a: [1, 'b'} # \\ \u2028 yes";
+        HttpResponse<String> page = made(List.of(), "customer", odd, "quote", "no", "notes", odd, "file", "odd");
+        assertEquals("/sheets/odd.yaml", page.uri().getPath());
+        assertEquals("no", read(folder.resolve("odd.yaml")).quote());
+        String list = served.get("/?q=odd.yaml").body();
+        assertTrue(list.contains("&#34;x&#34;: {a: [1, &#39;b&#39;} # \\"), list);
+    }
+}
