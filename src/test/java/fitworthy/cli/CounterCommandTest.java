@@ -48,12 +48,17 @@ class CounterCommandTest {
     private static void refused(String message, String... args) {
         Ran ran = Ran.of(Stream.concat(Stream.of("counter"), Stream.of(args)).toArray(String[]::new));
         ran.refused(2, message);
-        assertTrue(ran.err().contains("The command line cannot be used:") && ran.err().contains("right: "), ran.err());
+        assertTrue(
+                ran.err().contains("The command line cannot be used:")
+                        && ran.err().contains("right: "),
+                ran.err());
     }
 
     @Test
     void aFolderThatIsNoneIsRefused() throws IOException {
-        refused("FOLDER: " + home.resolve("none") + ": there is no such folder", home.resolve("none").toString());
+        refused(
+                "FOLDER: " + home.resolve("none") + ": there is no such folder",
+                home.resolve("none").toString());
         refused(": this is a file", sheets.resolve("plain.yaml").toString());
         refused("a folder of sheets, such as scenarios", home.resolve("none").toString());
     }
@@ -79,7 +84,11 @@ class CounterCommandTest {
         refused("--port: -1 is not a port", sheets.toString(), "--port", "-1");
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = String.valueOf(taken.getLocalPort());
-            refused("nothing can be served at port " + port + " of 127.0.0.1: Address already in use", sheets.toString(), "--port", port);
+            refused(
+                    "nothing can be served at port " + port + " of 127.0.0.1: Address already in use",
+                    sheets.toString(),
+                    "--port",
+                    port);
         }
     }
 
@@ -97,7 +106,11 @@ class CounterCommandTest {
             refused("this is no password that keeps anybody out", folder, "--password-file", weak.toString());
         }
         Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rw-------"));
-        refused("there is no such file", folder, "--password-file", home.resolve("none").toString());
+        refused(
+                "there is no such file",
+                folder,
+                "--password-file",
+                home.resolve("none").toString());
         for (String every : List.of("0.0.0.0", "::")) {
             refused("stands for every address", folder, "--host", every, "--password-file", open.toString());
         }
@@ -110,12 +123,16 @@ class CounterCommandTest {
     private Process started(String classPath, String... args) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-cp", classPath, "fitworthy.cli.Main"));
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                classPath,
+                "fitworthy.cli.Main"));
         command.addAll(List.of(args));
         ProcessBuilder builder = new ProcessBuilder(command);
-        builder.environment().putAll(Map.of(
-                "FITWORTHY_CACHE", Books.CACHE.toAbsolutePath().toString(),
-                "FITWORTHY_RULES", Books.RULES.toAbsolutePath().toString()));
+        builder.environment()
+                .putAll(Map.of(
+                        "FITWORTHY_CACHE", Books.CACHE.toAbsolutePath().toString(),
+                        "FITWORTHY_RULES", Books.RULES.toAbsolutePath().toString()));
         return builder.start();
     }
 
@@ -132,7 +149,8 @@ class CounterCommandTest {
             String address = out.readLine().strip();
             assertTrue(address.matches("http://127\\.0\\.0\\.1:\\d+/\\?key=[0-9a-f]{48}"), address);
             assertEquals("End with Ctrl-C.", out.readLine());
-            HttpURLConnection asked = (HttpURLConnection) URI.create(address).toURL().openConnection();
+            HttpURLConnection asked =
+                    (HttpURLConnection) URI.create(address).toURL().openConnection();
             asked.setInstanceFollowRedirects(false);
             assertEquals(303, asked.getResponseCode());
             // What a terminal sends on Ctrl-C is passed over by what was started in the background; this is not.
@@ -154,7 +172,9 @@ class CounterCommandTest {
                 .collect(Collectors.joining(File.pathSeparator));
         assertFalse(without.contains("javalin"));
         for (String[] args : new String[][] {
-            {"--help"}, {"counter", "--help"}, {"check", sheets.resolve("plain.yaml").toString()}
+            {"--help"},
+            {"counter", "--help"},
+            {"check", sheets.resolve("plain.yaml").toString()}
         }) {
             Process run = started(without, args);
             String out = all(run.getInputStream());

@@ -47,7 +47,9 @@ class LauncherTest {
                         "JAVA_HOME", home.resolve("java").toString(),
                         "FITWORTHY_CACHE", home.resolve("no-cache").toString()));
         Process run = builder.redirectErrorStream(true).start();
-        List<String> lines = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+        List<String> lines = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
         assertEquals(0, run.waitFor(), lines.toString());
         return lines;
     }
@@ -60,7 +62,8 @@ class LauncherTest {
 
     @Test
     void eachCommandFindsItsOwnLibrariesAlone() throws Exception {
-        for (String command : List.of("check", "mend", "batch", "effect", "learn", "prove", "questions", "counters", "")) {
+        for (String command :
+                List.of("check", "mend", "batch", "effect", "learn", "prove", "questions", "counters", "")) {
             assertEquals(1, path(command).size(), command);
         }
         for (String command : List.of("print", "letters", "handbook")) {

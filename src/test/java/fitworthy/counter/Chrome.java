@@ -65,8 +65,9 @@ public final class Chrome {
         try (InputStream script = Chrome.class.getResourceAsStream("/axe.min.js")) {
             window.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
         }
-        Object found = window.executeAsyncScript("const done = arguments[0]; axe.run(document).then(all => done(all.violations"
-                + ".flatMap(rule => rule.nodes.map(node => rule.id + ': ' + node.html + ' ' + node.failureSummary))));");
+        Object found = window.executeAsyncScript(
+                "const done = arguments[0]; axe.run(document).then(all => done(all.violations"
+                        + ".flatMap(rule => rule.nodes.map(node => rule.id + ': ' + node.html + ' ' + node.failureSummary))));");
         return ((List<?>) found).stream().map(String::valueOf).toList();
     }
 }

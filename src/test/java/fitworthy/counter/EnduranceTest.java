@@ -47,8 +47,16 @@ class EnduranceTest {
     private static String edited(Served served, String version, int from, int to) throws Exception {
         String now = version;
         for (int i = from; i < to; i++) {
-            HttpResponse<String> answer = served.post("/sheets/touring.yaml/set", "version", now, "path", "occupants.Ines.mass",
-                    "value", 50 + i % 40 + " kg", "field", "f");
+            HttpResponse<String> answer = served.post(
+                    "/sheets/touring.yaml/set",
+                    "version",
+                    now,
+                    "path",
+                    "occupants.Ines.mass",
+                    "value",
+                    50 + i % 40 + " kg",
+                    "field",
+                    "f");
             assertEquals(200, answer.statusCode());
             now = version(answer.body());
         }
@@ -58,14 +66,16 @@ class EnduranceTest {
     @Test
     void editsLeaveNothingBehind() throws Exception {
         try (Served served = Served.copyIn(folder)) {
-            String version = edited(served, version(served.get("/sheets/touring.yaml").body()), 0, 200);
+            String version =
+                    edited(served, version(served.get("/sheets/touring.yaml").body()), 0, 200);
             long memory = memory();
             int threads = Thread.activeCount();
             edited(served, version, 200, EDITS);
             long grown = memory() - memory;
             assertTrue(grown < NOISE, "grown by " + grown);
             assertTrue(Thread.activeCount() <= threads + 4, threads + " to " + Thread.activeCount());
-            assertTrue(Files.readString(folder.resolve("touring.yaml")).contains("mass: " + (50 + (EDITS - 1) % 40) + " kg"));
+            assertTrue(Files.readString(folder.resolve("touring.yaml"))
+                    .contains("mass: " + (50 + (EDITS - 1) % 40) + " kg"));
         }
     }
 
@@ -86,7 +96,9 @@ class EnduranceTest {
             assertTrue(written > 0, "nobody got a change through");
             String text = Files.readString(folder.resolve("touring.yaml"));
             assertTrue(text.matches("(?s).*name: Ines, mass: 5\\d kg.*"), text);
-            assertEquals(version(served.get("/sheets/touring.yaml").body()), version(served.get("/sheets/touring.yaml/look").body()));
+            assertEquals(
+                    version(served.get("/sheets/touring.yaml").body()),
+                    version(served.get("/sheets/touring.yaml/look").body()));
         }
     }
 
@@ -97,8 +109,16 @@ class EnduranceTest {
             HttpResponse<String> seen = served.get("/sheets/touring.yaml");
             assertEquals(200, seen.statusCode());
             assertTrue(seen.body().contains("</html>"));
-            HttpResponse<String> answer = served.post("/sheets/touring.yaml/set", "version", version(seen.body()),
-                    "path", "occupants.Ines.mass", "value", "5" + page + " kg", "field", "f");
+            HttpResponse<String> answer = served.post(
+                    "/sheets/touring.yaml/set",
+                    "version",
+                    version(seen.body()),
+                    "path",
+                    "occupants.Ines.mass",
+                    "value",
+                    "5" + page + " kg",
+                    "field",
+                    "f");
             assertTrue(answer.statusCode() == 200 || answer.statusCode() == 409, "" + answer.statusCode());
             written += version(answer.body()).equals(version(seen.body())) ? 0 : 1;
         }

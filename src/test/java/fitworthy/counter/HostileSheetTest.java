@@ -36,8 +36,8 @@ class HostileSheetTest {
         Files.writeString(folder.resolve(NAME), ReportTest.hostileSheet());
         List<String> wrong = new ArrayList<>();
         try (Served served = Served.in(folder)) {
-            Map<String, HttpResponse<String>> pages = Addresses.from(
-                    served, "/", MOST_PAGES, address -> address.equals("/") || address.contains(NAME));
+            Map<String, HttpResponse<String>> pages =
+                    Addresses.from(served, "/", MOST_PAGES, address -> address.equals("/") || address.contains(NAME));
             assertTrue(pages.size() > 2, pages.keySet().toString());
             assertTrue(pages.get("/sheets/" + NAME).body().contains("alert(1)"), "the sheet is not shown");
             pages.forEach((address, answer) -> look(address, answer, wrong));
@@ -59,8 +59,8 @@ class HostileSheetTest {
         NodeList all = parsed(answer.body()).getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);
-            boolean ownScript =
-                    element.getTagName().equals("script") && element.getAttribute("src").startsWith("/assets/");
+            boolean ownScript = element.getTagName().equals("script")
+                    && element.getAttribute("src").startsWith("/assets/");
             if (List.of("script", "img", "iframe", "object", "embed", "base").contains(element.getTagName())
                     && !ownScript
                     && !element.getAttribute("src").startsWith("/sheets/")) {

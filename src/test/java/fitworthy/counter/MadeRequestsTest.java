@@ -32,9 +32,45 @@ class MadeRequestsTest {
     private static final int COUNT = Integer.getInteger("requests", 2000);
     private static final long MOST_MEMORY = 60L << 20;
     private static final List<String> HOSTILE = List.of(
-            "..", "%2e%2e", "%2f", "%5c", "%00", "%c0%ae", "%e2%80%ae", "\u202E", "%", "%zz", "//", ";a=b", "?", "&&=", "'\"><script>",
-            "../../outside.yaml", "con", "shelf", ".git", "~", "\\", "a".repeat(3000), "\u0000", "\r\nX: y", "+", "%F0%9F%9A%9C", "-1",
-            "99999999999999999999", "NaN", "${x}", "[", "]", "{}", "#", "*", "!!java.lang.Runtime", "- a\n- b", "ask", "67 kg");
+            "..",
+            "%2e%2e",
+            "%2f",
+            "%5c",
+            "%00",
+            "%c0%ae",
+            "%e2%80%ae",
+            "\u202E",
+            "%",
+            "%zz",
+            "//",
+            ";a=b",
+            "?",
+            "&&=",
+            "'\"><script>",
+            "../../outside.yaml",
+            "con",
+            "shelf",
+            ".git",
+            "~",
+            "\\",
+            "a".repeat(3000),
+            "\u0000",
+            "\r\nX: y",
+            "+",
+            "%F0%9F%9A%9C",
+            "-1",
+            "99999999999999999999",
+            "NaN",
+            "${x}",
+            "[",
+            "]",
+            "{}",
+            "#",
+            "*",
+            "!!java.lang.Runtime",
+            "- a\n- b",
+            "ask",
+            "67 kg");
 
     private final Random random = new Random(20261128);
     private final List<String> log = Collections.synchronizedList(new ArrayList<>());
@@ -75,7 +111,8 @@ class MadeRequestsTest {
             if (random.nextInt(20) == 0) {
                 cut(request);
             } else {
-                int status = Raw.of(served.port(), request.getBytes(StandardCharsets.UTF_8)).status();
+                int status = Raw.of(served.port(), request.getBytes(StandardCharsets.UTF_8))
+                        .status();
                 assertTrue(status != 500, request);
             }
         }
@@ -115,7 +152,10 @@ class MadeRequestsTest {
     private String made() {
         String body = form();
         boolean post = random.nextBoolean();
-        StringBuilder request = new StringBuilder(seldom() ? any(List.of("PUT", "TRACE", "get", "", "OPTIONS", "X\u0000")) : post ? "POST" : "GET")
+        StringBuilder request = new StringBuilder(
+                        seldom()
+                                ? any(List.of("PUT", "TRACE", "get", "", "OPTIONS", "X\u0000"))
+                                : post ? "POST" : "GET")
                 .append(' ')
                 .append(path())
                 .append(seldom() ? any(List.of(" HTTP/1.0", " HTTP/2", "", " HTTP/1.1 x")) : " HTTP/1.1")
@@ -127,10 +167,26 @@ class MadeRequestsTest {
             request.append("\r\nOrigin: ")
                     .append(seldom() ? any(HOSTILE) : served.at(""))
                     .append("\r\nContent-Type: ")
-                    .append(seldom() ? any(List.of("text/plain", "x; charset=\"\"", "application/x-www-form-urlencoded; charset=x", "")) : "application/x-www-form-urlencoded");
+                    .append(
+                            seldom()
+                                    ? any(List.of(
+                                            "text/plain",
+                                            "x; charset=\"\"",
+                                            "application/x-www-form-urlencoded; charset=x",
+                                            ""))
+                                    : "application/x-www-form-urlencoded");
         }
         if (seldom()) {
-            request.append("\r\n").append(any(List.of("HX-Request", "Accept", "Range", "Expect", "Upgrade", "If-None-Match", "X\u0000", "Content-Encoding")))
+            request.append("\r\n")
+                    .append(any(List.of(
+                            "HX-Request",
+                            "Accept",
+                            "Range",
+                            "Expect",
+                            "Upgrade",
+                            "If-None-Match",
+                            "X\u0000",
+                            "Content-Encoding")))
                     .append(": ")
                     .append(any(HOSTILE));
         }
@@ -142,7 +198,10 @@ class MadeRequestsTest {
                     .append(seldom() ? "zz\r\n" : "\r\n0\r\n\r\n");
         } else {
             int length = body.getBytes(StandardCharsets.UTF_8).length;
-            request.append("\r\nContent-Length: ").append(post ? length : 0).append("\r\n\r\n").append(post ? body : "");
+            request.append("\r\nContent-Length: ")
+                    .append(post ? length : 0)
+                    .append("\r\n\r\n")
+                    .append(post ? body : "");
         }
         return request.toString();
     }
@@ -160,8 +219,12 @@ class MadeRequestsTest {
     private String form() {
         StringBuilder form = new StringBuilder("version=");
         for (String name : List.of("path", "value", "field", "loading", any(HOSTILE))) {
-            String value = seldom() ? any(HOSTILE) : any(List.of("title", "vehicle.name", "occupants.Ines.mass", "fitments.1.name", "a"));
-            form.append('&').append(name).append('=')
+            String value = seldom()
+                    ? any(HOSTILE)
+                    : any(List.of("title", "vehicle.name", "occupants.Ines.mass", "fitments.1.name", "a"));
+            form.append('&')
+                    .append(name)
+                    .append('=')
                     .append(seldom() ? value : URLEncoder.encode(value, StandardCharsets.UTF_8));
         }
         return seldom() ? form + "&x=" + "y".repeat(random.nextInt(90_000)) : form.toString();
