@@ -217,6 +217,14 @@ class GuardTest {
         refused(414, asked("GET", "/" + "x".repeat(20_000), ""));
     }
 
+    /** One came out as a fault of the counter. */
+    @Test
+    void aFormCutInWrongPiecesIsRefused() throws Exception {
+        for (String pieces : List.of("5\r\nabcdefgh\r\n0\r\n\r\n", "zz\r\nabc\r\n", "3\r\nabczz\r\n")) {
+            refused(400, asked("POST", UNDO, pieces, "Content-Length", "", "Transfer-Encoding", "chunked"));
+        }
+    }
+
     @Test
     void slowFormsAreGivenUp() throws Exception {
         long began = System.nanoTime();

@@ -113,7 +113,7 @@ class MadeRequestsTest {
             } else {
                 int status = Raw.of(served.port(), request.getBytes(StandardCharsets.UTF_8))
                         .status();
-                assertTrue(status != 500, request);
+                assertTrue(status != 500, () -> log + "\n" + request);
             }
         }
     }
