@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ class GuardTest {
 
     private static Path folder;
     private static Served served;
-    private static final List<String> LOG = new ArrayList<>();
+    private static final List<String> LOG = Collections.synchronizedList(new ArrayList<>());
 
     @BeforeAll
     static void serve() throws Exception {
@@ -214,6 +215,14 @@ class GuardTest {
                         .status());
         refused(431, asked("GET", "/", "", "X-Long", "x".repeat(20_000)));
         refused(414, asked("GET", "/" + "x".repeat(20_000), ""));
+    }
+
+    /** One came out as a fault of the counter. */
+    @Test
+    void aFormCutInWrongPiecesIsRefused() throws Exception {
+        for (String pieces : List.of("5\r\nabcdefgh\r\n0\r\n\r\n", "zz\r\nabc\r\n", "3\r\nabczz\r\n")) {
+            refused(400, asked("POST", UNDO, pieces, "Content-Length", "", "Transfer-Encoding", "chunked"));
+        }
     }
 
     @Test
