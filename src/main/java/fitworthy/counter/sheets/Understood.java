@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -140,11 +139,7 @@ public record Understood(
             return new Understood(
                     said,
                     missing,
-                    faults.stream()
-                            .filter(Objects::nonNull)
-                            .distinct()
-                            .map(Fault::toString)
-                            .toList(),
+                    faults.stream().distinct().map(Fault::toString).toList(),
                     text);
         }
 

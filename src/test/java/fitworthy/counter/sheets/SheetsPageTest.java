@@ -124,6 +124,13 @@ class SheetsPageTest {
     }
 
     @Test
+    void aFileThatIsNoTextSaysSoAtOnce() throws Exception {
+        Files.write(folder.resolve("photo.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0, 1});
+        String page = served.get("/?q=photo").body();
+        assertTrue(page.contains("1 fault: line 1: the file is not UTF-8 text"), page);
+    }
+
+    @Test
     void whereNoScriptRunsAllIsWorkedOutOnDemand() throws Exception {
         assertEquals(3, came(served.get("/?all=yes").body()).size());
     }
