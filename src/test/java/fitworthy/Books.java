@@ -3,10 +3,12 @@ package fitworthy;
 import fitworthy.book.Book;
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.RuleEngine;
+import fitworthy.proof.Cases;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -17,6 +19,7 @@ public final class Books {
     public static final Path CACHE = Path.of("target", "rule-cache");
 
     private static RuleEngine engine;
+    private static List<Cases.Case> cases;
 
     private Books() {}
 
@@ -30,6 +33,14 @@ public final class Books {
             engine = BookLoader.load(RULES, CACHE, sentence -> {});
         }
         return engine;
+    }
+
+    /** Its cases, read once: to read them takes longer than to look at them. */
+    public static synchronized List<Cases.Case> cases() throws FaultsException {
+        if (cases == null) {
+            cases = List.copyOf(Cases.read(RULES, shipped()));
+        }
+        return cases;
     }
 
     /**

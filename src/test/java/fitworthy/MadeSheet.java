@@ -2,7 +2,6 @@ package fitworthy;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.proof.Cases;
 import fitworthy.search.Change;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
@@ -66,8 +65,7 @@ public record MadeSheet(String from, List<String> changes, Node.Mapping tree, Sh
             }
             try {
                 REGIONS = List.copyOf(Books.shipped().regions().keySet());
-                Cases.read(Books.RULES, Books.shipped())
-                        .forEach(each -> CASES.add(new Base(each.toString(), each.tree())));
+                Books.cases().forEach(each -> CASES.add(new Base(each.toString(), each.tree())));
             } catch (FaultsException e) {
                 throw new IllegalStateException(e);
             }

@@ -18,9 +18,16 @@ public final class SheetFields {
 
     private static final Map<String, FieldSchema> ALL = new LinkedHashMap<>();
     private static final Set<String> IDLE = new HashSet<>();
+    /** The fields and every group that one stands in. */
+    private static final Set<String> BEGINNINGS = new HashSet<>();
 
     static {
         collect(Sheet.class, "");
+        for (String field : ALL.keySet()) {
+            for (int end = field.length(); end > 0; end = field.lastIndexOf('.', end - 1)) {
+                BEGINNINGS.add(field.substring(0, end));
+            }
+        }
     }
 
     private SheetFields() {}
@@ -58,8 +65,7 @@ public final class SheetFields {
     }
 
     private static boolean startsOne(String path) {
-        return path.contains(" of kind ")
-                && ALL.keySet().stream().anyMatch(each -> each.equals(path) || each.startsWith(path + "."));
+        return path.contains(" of kind ") && BEGINNINGS.contains(path);
     }
 
     private static void collect(Class<? extends Record> type, String path) {

@@ -8,6 +8,7 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
+import fitworthy.source.ReadText;
 import fitworthy.source.Trees;
 import fitworthy.source.WordField;
 import fitworthy.usual.Filling;
@@ -49,7 +50,8 @@ public record AnsweredText(View view, Place place, String text) {
      * @throws FaultsException where one of them is not what its field takes or can only be written by hand
      */
     public String with(List<FieldAnswer> answers, List<Fault> faults) throws FaultsException {
-        Node.Mapping whole = tree(text, faults);
+        Node.Mapping own = NodeReader.read(place, text, faults);
+        Node.Mapping whole = view.shelves().expanded(own, faults);
         FaultsException.refuse(faults);
         List<Placed> placed = new ArrayList<>();
         for (FieldAnswer answer : answers) {
@@ -59,7 +61,7 @@ public record AnsweredText(View view, Place place, String text) {
             whole = at.answered();
         }
         view.read(whole, faults);
-        return written(placed, faults);
+        return written(own, placed, faults);
     }
 
     /**
@@ -73,31 +75,26 @@ public record AnsweredText(View view, Place place, String text) {
         FaultsException.refuse(faults);
         Placed placed = Placed.of(answer, expanded(own), faults);
         FaultsException.refuse(faults);
-        return written(List.of(placed), faults);
+        return written(own, List.of(placed), faults);
     }
 
-    private String written(List<Placed> placed, List<Fault> faults) throws FaultsException {
-        String answered = text;
+    private String written(Node.Mapping own, List<Placed> placed, List<Fault> faults) throws FaultsException {
+        ReadText answered = new ReadText(text, own);
         for (Placed at : placed) {
             answered = at.answer().in(answered, at.whole(), at.path(), WORDS, faults);
             FaultsException.refuse(faults);
         }
         Node.Mapping wanted = placed.get(placed.size() - 1).answered();
-        if (!Trees.alike(expanded(wanted), expanded(NodeReader.read(place, answered, faults)))) {
+        if (!Trees.alike(expanded(wanted), expanded(answered.tree()))) {
             placed.forEach(at -> faults.add(at.answer().byHand(at.path())));
         }
         FaultsException.refuse(faults);
-        return answered;
+        return answered.text();
     }
 
     /** With what it takes from its shelf, as far as that can be used. */
     private Node.Mapping expanded(Node.Mapping tree) {
         Node.Mapping whole = view.shelves().expanded(tree, new ArrayList<>());
         return whole == null ? tree : whole;
-    }
-
-    /** What a text says, with what it takes from its shelf. */
-    private Node.Mapping tree(String read, List<Fault> faults) {
-        return view.shelves().expanded(NodeReader.read(place, read, faults), faults);
     }
 }

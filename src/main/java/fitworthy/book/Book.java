@@ -140,6 +140,9 @@ public record Book(
 
     /** This book with what a house sets over it. Its values stay; the cards carry the house's severities. */
     public Book with(House house) {
+        if (house == this.house) {
+            return this;
+        }
         Map<String, Card> rated = new TreeMap<>(cards);
         house.severities()
                 .forEach((id, set) ->

@@ -59,7 +59,7 @@ final class ServingOptions {
                             "encrypted: who listens in this network can read both. Use it only among people you trust.");
             around.err().flush();
         }
-        return new Serving(address, port, password, line -> {
+        return new Serving(host == null ? address.getHostAddress() : host, address, port, password, line -> {
             around.err().println(line);
             around.err().flush();
         });

@@ -50,7 +50,7 @@ public final class Counter implements AutoCloseable {
 
     /** @throws FaultsException where a file of the rule book cannot be read */
     public Counter(Desk desk, Serving serving) throws FaultsException, NotOpened {
-        names = new Names(serving.address());
+        names = new Names(serving);
         door = new Door(serving.password());
         OffersPane offers = new OffersPane(desk);
         QuestionsPane questions = new QuestionsPane(desk);
@@ -59,12 +59,12 @@ public final class Counter implements AutoCloseable {
                 door,
                 new Assets(),
                 new SheetsPage(desk),
+                new PlanRoutes(desk),
                 new CopyPage(desk.folder()),
                 new NewPage(desk),
                 new TablesPage(desk),
                 new LettersPage(desk),
                 new PrintPage(desk),
-                new PlanRoutes(desk),
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,

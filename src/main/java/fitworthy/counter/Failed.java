@@ -4,6 +4,8 @@ import fitworthy.counter.page.Pages;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.UnsupportedCharsetException;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -22,10 +24,10 @@ final class Failed {
             404, new Told("There is no such page", "Perhaps a sheet was renamed or deleted. Choose one of the sheets."),
             405, new Told("This address is not asked in this way", GO_BACK),
             408, new Told("What your browser sent did not come to its end", "Try again."),
+            409, new Told("This cannot be done now", "Go back and try again."),
             413, new Told("This is more than the counter takes at once", "A form may hold 64 kB. Put less into it."),
             415, new Told("This is of a kind that the counter does not take", GO_BACK),
             429, new Told("Not now", "Then try again."),
-            414, new Told("This address is too long", GO_BACK),
             500,
                     new Told(
                             "Something went wrong in the counter",
@@ -46,6 +48,9 @@ final class Failed {
         // From below, while a form is read.
         config.routes.exception(
                 HttpException.RuntimeException.class, (cause, sent) -> answer(sent, cause.getCode(), ""));
+        // Letters of a kind that is not known, or has no name that could be one.
+        config.routes.exception(UnsupportedCharsetException.class, (cause, sent) -> answer(sent, 415, ""));
+        config.routes.exception(IllegalCharsetNameException.class, (cause, sent) -> answer(sent, 415, ""));
         config.routes.exception(Exception.class, (cause, sent) -> {
             log(sent.method() + " " + sent.path(), cause);
             answer(sent, 500, "");

@@ -1,9 +1,8 @@
 package fitworthy.counter;
 
-import java.net.Inet6Address;
-import java.net.InetAddress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * As what the server is asked for. A page from elsewhere can have a name of its own lead to this machine, and only the
@@ -13,10 +12,10 @@ final class Names {
 
     private final List<String> hosts = new ArrayList<>();
 
-    Names(InetAddress address) {
-        String number = address.getHostAddress().replaceFirst("%.*", "");
-        hosts.add(address instanceof Inet6Address ? "[" + number + "]" : number);
-        if (address.isLoopbackAddress()) {
+    Names(Serving serving) {
+        String host = serving.host().toLowerCase(Locale.ROOT);
+        hosts.add(host.contains(":") ? "[" + host + "]" : host);
+        if (serving.address().isLoopbackAddress()) {
             hosts.addAll(List.of("localhost", "127.0.0.1", "[::1]"));
         }
     }

@@ -74,12 +74,9 @@ public record FieldAnswer(Place place, String field, String value) {
      * @param path where its field stands in the tree
      * @param words where a word makes room for it
      */
-    public String in(String text, Node.Mapping tree, NodePath path, WordField words, List<Fault> faults) {
-        Node.Mapping own = NodeReader.read(place, text, faults);
-        Optional<String> edited = own == null
-                ? Optional.empty()
-                : Insertion.of(own, tree, path, scalar(), words)
-                        .flatMap(insertion -> TextEdit.with(text, insertion.path(), insertion.value()));
+    public ReadText in(ReadText text, Node.Mapping tree, NodePath path, WordField words, List<Fault> faults) {
+        Optional<ReadText> edited = Insertion.of(text.tree(), tree, path, scalar(), words)
+                .flatMap(insertion -> TextEdit.with(text, insertion.path(), insertion.value()));
         if (edited.isEmpty()) {
             faults.add(byHand(path));
         }

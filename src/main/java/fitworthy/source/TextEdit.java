@@ -29,11 +29,18 @@ public final class TextEdit {
 
     /** The same for a value that may be a group or a list of others, which then stands on one line. */
     public static Optional<String> with(String text, NodePath path, Node value) {
+        return Optional.ofNullable(read("", text))
+                .flatMap(tree -> with(new ReadText(text, tree), path, value))
+                .map(ReadText::text);
+    }
+
+    /** The same for a text that has been read. */
+    static Optional<ReadText> with(ReadText text, NodePath path, Node value) {
         return edited(
                 text,
                 path,
                 before -> Trees.making(before, path, value),
-                List.of(quoted -> YamlText.with(text, path, value, quoted)));
+                List.of(quoted -> YamlText.with(text.text(), path, value, quoted)));
     }
 
     /** The text with a value in place of whatever stands at a path, be it a group or a list. */
@@ -76,26 +83,37 @@ public final class TextEdit {
                 List.of(quoted -> YamlCut.without(text, path)));
     }
 
-    /** @param wanted what is to come out of what stands there, null where that cannot be */
     private static Optional<String> edited(
             String text,
             NodePath path,
             UnaryOperator<Node.Mapping> wanted,
             List<Function<Boolean, Optional<String>>> ways) {
-        Node.Mapping before = read(text);
-        Node.Mapping after = before == null || path.isTop() ? null : wanted.apply(before);
+        return Optional.ofNullable(read("", text))
+                .flatMap(tree -> edited(new ReadText(text, tree), path, wanted, ways))
+                .map(ReadText::text);
+    }
+
+    /** @param wanted what is to come out of what stands there, null where that cannot be */
+    private static Optional<ReadText> edited(
+            ReadText text,
+            NodePath path,
+            UnaryOperator<Node.Mapping> wanted,
+            List<Function<Boolean, Optional<String>>> ways) {
+        Node.Mapping after = path.isTop() ? null : wanted.apply(text.tree());
+        String file = text.tree().place().file();
         return after == null
                 ? Optional.empty()
                 : ways.stream()
                         .flatMap(way -> Stream.of(false, true).flatMap(quoted -> way.apply(quoted).stream()))
-                        .filter(edited -> Trees.alike(after, read(edited)))
+                        .map(edited -> new ReadText(edited, read(file, edited)))
+                        .filter(edited -> Trees.alike(after, edited.tree()))
                         .findFirst();
     }
 
     /** Null where the text has a fault. */
-    private static Node.Mapping read(String text) {
+    private static Node.Mapping read(String file, String text) {
         List<Fault> faults = new ArrayList<>();
-        Node.Mapping root = NodeReader.read("", text, faults);
+        Node.Mapping root = NodeReader.read(file, text, faults);
         return faults.isEmpty() ? root : null;
     }
 }

@@ -51,15 +51,26 @@
     }
   });
 
-  // A field that is missing is found in the plan by its path.
+  // A field of the plan may lie in what is folded away, whose fields are fetched once it is opened.
+  function goTo(id) {
+    const box = document.getElementById(id);
+    const fold = [...document.querySelectorAll('#plan details[id]')]
+      .find(details => !details.open && (details.contains(box) || `${id}_`.startsWith(`${details.id}_`)));
+    if (fold) {
+      fold.addEventListener('htmx:load', () => goTo(id), {once: true});
+      fold.open = true;
+      if (box) goTo(id);
+    } else {
+      (box ?? document.getElementById('plan')).scrollIntoView({block: 'center'});
+      box?.focus();
+    }
+  }
+
   document.body.addEventListener('click', event => {
-    const link = event.target.closest('a[data-path]');
-    const path = link?.dataset.path;
-    const field = path && [...document.querySelectorAll('#plan [name=path]')].find(hidden => hidden.value === path);
-    const box = field?.form?.querySelector('input:not([type=hidden]), select, textarea');
-    if (box) {
+    const link = event.target.closest('a.field-link');
+    if (link) {
       event.preventDefault();
-      box.focus();
+      goTo(decodeURIComponent(link.hash.slice(1)));
     }
   });
 })();

@@ -295,7 +295,7 @@ class BuyListTest {
             Sheet sheet = Sheets.read(Sheets.scenario(scenario));
             hold(scenario, Adviser.advise(Books.engine(), sheet), wrong);
         }
-        for (Cases.Case text : Cases.read(Books.RULES, Books.shipped())) {
+        for (Cases.Case text : Books.cases()) {
             hold(text.toString(), Adviser.counted(Books.engine().with(text.house()), text.sheet()), wrong);
         }
         assertEquals(List.of(), wrong);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import fitworthy.proof.Cases;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.FaultsException;
 import java.util.Set;
@@ -17,7 +16,7 @@ class ExplanationsOfCasesTest {
     @Test
     void explanationsAgreeWithTheEngineOnEveryCase() throws FaultsException {
         int compared = 0;
-        for (Case each : Cases.read(Books.RULES, Books.shipped())) {
+        for (Case each : Books.cases()) {
             Advice advice = Adviser.advise(Books.engine(), each.sheet());
             Set<String> fired = new TreeSet<>();
             advice.findings()

@@ -224,7 +224,7 @@ class LessInformationTest {
                 "rules/plain-sheet.yaml")) {
             wholes.add(new Whole(file, Sheets.file(file), Books.engine()));
         }
-        for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+        for (Cases.Case each : Books.cases()) {
             wholes.add(new Whole(each.toString(), each.tree(), Books.engine().with(each.house())));
         }
         return wholes;

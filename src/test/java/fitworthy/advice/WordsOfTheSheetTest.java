@@ -88,7 +88,7 @@ class WordsOfTheSheetTest {
     @Test
     void adviceNamesNoThingThatIsNotOnTheSheet() throws FaultsException {
         Set<String> told = new TreeSet<>();
-        for (Cases.Case made : Cases.read(Books.RULES, Books.shipped())) {
+        for (Cases.Case made : Books.cases()) {
             Advice advice = Adviser.advise(Books.engine(), made.sheet());
             advice.findings().forEach(finding -> texts(finding).forEach(text -> check(finding, text, made, told)));
             advice.met()

@@ -2,6 +2,9 @@ package fitworthy.counter;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,5 +53,15 @@ public final class Chrome {
                 .map(folder -> Path.of(folder, name))
                 .filter(Files::isExecutable)
                 .findFirst();
+    }
+
+    /** What axe-core finds in the way of a reader who cannot see, on the page as it now is. */
+    public static List<String> inTheWay(ChromeDriver window) throws IOException {
+        try (InputStream script = Chrome.class.getResourceAsStream("/axe.min.js")) {
+            window.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        Object found = window.executeAsyncScript("const done = arguments[0]; axe.run(document).then(all => done(all.violations"
+                + ".flatMap(rule => rule.nodes.map(node => rule.id + ': ' + node.html + ' ' + node.failureSummary))));");
+        return ((List<?>) found).stream().map(String::valueOf).toList();
     }
 }

@@ -23,8 +23,9 @@ import java.util.stream.Stream;
 public final class Served implements AutoCloseable {
 
     private final Counter counter;
+    private final CookieManager cookies = new CookieManager();
     private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(new CookieManager())
+            .cookieHandler(cookies)
             .followRedirects(HttpClient.Redirect.NORMAL)
             .build();
 
@@ -40,9 +41,12 @@ public final class Served implements AutoCloseable {
 
     /** @param folder whose sheets are served as they are */
     public static Served in(Path folder) throws Exception {
+        return in(folder, Serving.here(0, System.err::println));
+    }
+
+    static Served in(Path folder, Serving serving) throws Exception {
         View view = new View(Books.engine(), null, null, Shelves.beside());
-        Served served = new Served(new Counter(
-                new Desk(new SheetFolder(folder), view, Books.RULES), Serving.here(0, System.err::println)));
+        Served served = new Served(new Counter(new Desk(new SheetFolder(folder), view, Books.RULES), serving));
         served.get(URI.create(served.counter.address()));
         return served;
     }
@@ -63,6 +67,17 @@ public final class Served implements AutoCloseable {
     /** The address that lets in. */
     public String address() {
         return counter.address();
+    }
+
+    int port() {
+        return counter.port();
+    }
+
+    /** The cookie that the client was let in with, as it is sent; empty where it was not. */
+    String cookie() {
+        return cookies.getCookieStore().getCookies().stream()
+                .map(cookie -> cookie.getName() + "=" + cookie.getValue())
+                .collect(Collectors.joining("; "));
     }
 
     public String at(String path) {

@@ -41,8 +41,7 @@ class PdfLayoutTest {
     private static final double MARGIN = 40;
 
     private static PDDocument read(Report report, Paper paper) throws Exception {
-        return Loader.loadPDF(PdfLayout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt())
-                .bytes());
+        return Loader.loadPDF(Printed.pdf(report, paper));
     }
 
     /** The text between the running lines, without spaces. */

@@ -9,7 +9,6 @@ import fitworthy.Sheets;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.MeasureKind.Answer;
-import fitworthy.proof.Cases;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;
@@ -32,7 +31,7 @@ class AnswersTest {
     @BeforeAll
     static void measureEverySheet() throws FaultsException, IOException {
         List<Sheet> sheets = new ArrayList<>();
-        Cases.read(Books.RULES, Books.shipped()).forEach(one -> sheets.add(one.sheet()));
+        Books.cases().forEach(one -> sheets.add(one.sheet()));
         try (Stream<Path> scenarios = Files.list(Path.of("scenarios"))) {
             for (Path scenario :
                     scenarios.filter(file -> file.toString().endsWith(".yaml")).toList()) {

@@ -11,7 +11,6 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
-import fitworthy.proof.Cases;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
@@ -127,7 +126,7 @@ class WorkingTest {
         Set<String> worked = new TreeSet<>();
         Set<String> checked = new TreeSet<>();
         List<Sheet> sheets = new ArrayList<>(List.of(touring()));
-        Cases.read(Books.RULES, Books.shipped()).forEach(each -> sheets.add(each.sheet()));
+        Books.cases().forEach(each -> sheets.add(each.sheet()));
         for (Sheet sheet : sheets) {
             for (Measure measure : measures(sheet)) {
                 if (measure.isKnown() && !WorkedOut.results(lines(measure)).isEmpty()) {

@@ -38,8 +38,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Everything that is asked is asked of whom the card names, once, and stands in its letter. */
 class AskedTest {
 
-    private static List<Cases.Case> cases;
-
     private static Advice advice(String changes) throws FaultsException {
         return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
     }
@@ -56,17 +54,10 @@ class AskedTest {
         return Books.shipped().topics().stream();
     }
 
-    private static synchronized List<Cases.Case> cases() throws FaultsException {
-        if (cases == null) {
-            cases = Cases.read(Books.RULES, Books.shipped());
-        }
-        return cases;
-    }
-
     @ParameterizedTest
     @MethodSource("topics")
     void everyAskOfTheCasesStandsInItsLetter(String topic) throws FaultsException {
-        for (Cases.Case one : cases()) {
+        for (Cases.Case one : Books.cases()) {
             if (one.topic().equals(topic)) {
                 holds(Adviser.advise(Books.engine(), one.sheet()), one.toString());
             }

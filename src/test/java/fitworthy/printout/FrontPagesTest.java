@@ -10,7 +10,6 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
-import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Section;
@@ -43,9 +42,7 @@ class FrontPagesTest {
     /** The pages of the PDF of a report, each as its lines of text. */
     private static List<String> pages(Report report, Paper paper) throws Exception {
         List<String> pages = new ArrayList<>();
-        try (PDDocument document =
-                Loader.loadPDF(PdfLayout.of(report, paper, "fitworthy 9.8.7", Printed.IMPRINT.printedAt())
-                        .bytes())) {
+        try (PDDocument document = Loader.loadPDF(Printed.pdf(report, paper))) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 PDFTextStripper stripper = new PDFTextStripper();
                 stripper.setStartPage(page);
@@ -259,16 +256,14 @@ class FrontPagesTest {
         for (String name : Printed.SCENARIOS) {
             for (Readers readers : Readers.values()) {
                 Report report = Printed.scenario(name, readers, Paper.A4).report();
-                try (PDDocument document =
-                        Loader.loadPDF(PdfLayout.of(report, Paper.A4, "x", Printed.IMPRINT.printedAt())
-                                .bytes())) {
+                try (PDDocument document = Loader.loadPDF(Printed.pdf(report, Paper.A4))) {
                     int last = document.getNumberOfPages() - 1;
                     if (ids(report).indexOf("pictures") == report.sections().size() - 1) {
-                        last = pages(report, Paper.A4)
-                                        .indexOf(pages(report, Paper.A4).stream()
-                                                .filter(text -> text.contains(" Pictures "))
-                                                .findFirst()
-                                                .orElseThrow())
+                        List<String> texts = pages(report, Paper.A4);
+                        last = texts.indexOf(texts.stream()
+                                        .filter(text -> text.contains(" Pictures "))
+                                        .findFirst()
+                                        .orElseThrow())
                                 - 1;
                     }
                     List<String> empty = new ArrayList<>();

@@ -64,7 +64,7 @@ class OneFigureTest {
             for (String each : Printed.SCENARIOS) {
                 found.add(Printed.scenario(each).advice());
             }
-            for (Cases.Case each : Cases.read(Books.RULES, Books.shipped())) {
+            for (Cases.Case each : Books.cases()) {
                 found.add(Adviser.advise(Books.engine().with(each.house()), each.sheet()));
             }
             all = found;

@@ -6,6 +6,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
+import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.search.Mender.Mending;
 import fitworthy.sheet.Sheet;
@@ -15,8 +16,12 @@ import fitworthy.source.NodeReader;
 import java.io.StringReader;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
@@ -32,17 +37,35 @@ public record Printed(Advice advice, Report report) {
     public static final Imprint IMPRINT = new Imprint(
             "sheet.yaml", "0123456789abcdef".repeat(4), "", "fitworthy 9.8.7", Instant.parse("2026-11-25T10:00:00Z"));
 
+    private static final Map<String, Advice> ADVICE = new HashMap<>();
+    private static final Map<List<Object>, Printed> MADE = new HashMap<>();
+    private static final Map<Report, Map<Paper, byte[]>> FILES = new IdentityHashMap<>();
+
     /** A scenario with everything that can be printed of it. */
     public static Printed scenario(String name) throws FaultsException {
         return scenario(name, Readers.WORKSHOP, Paper.A4);
     }
 
-    public static Printed scenario(String name, Readers readers, Paper paper) throws FaultsException {
-        return of(
-                SheetReader.sheet(
-                        Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>()),
-                readers,
-                paper);
+    /** The same for some readers, made once for all tests. */
+    public static synchronized Printed scenario(String name, Readers readers, Paper paper) throws FaultsException {
+        if (!ADVICE.containsKey(name)) {
+            Sheet sheet = SheetReader.sheet(
+                    Sheets.scenario(name), Books.shipped().regions().keySet(), new ArrayList<>());
+            ADVICE.put(name, Adviser.advise(Books.engine(), sheet));
+        }
+        return MADE.computeIfAbsent(List.of(name, readers, paper), fresh -> of(ADVICE.get(name), readers, paper));
+    }
+
+    /** The file that a report makes, laid out once for all tests. */
+    public static synchronized byte[] pdf(Report report, Paper paper) throws PdfLayout.TooLarge {
+        Map<Paper, byte[]> files = FILES.computeIfAbsent(report, fresh -> new EnumMap<>(Paper.class));
+        if (!files.containsKey(paper)) {
+            files.put(
+                    paper,
+                    PdfLayout.of(report, paper, "fitworthy 9.8.7", IMPRINT.printedAt())
+                            .bytes());
+        }
+        return files.get(paper);
     }
 
     /** The plain sheet with some of its text replaced. */
@@ -57,7 +80,10 @@ public record Printed(Advice advice, Report report) {
     }
 
     static Printed of(Sheet sheet, Readers readers, Paper paper) throws FaultsException {
-        Advice advice = Adviser.advise(Books.engine(), sheet);
+        return of(Adviser.advise(Books.engine(), sheet), readers, paper);
+    }
+
+    private static Printed of(Advice advice, Readers readers, Paper paper) {
         return new Printed(
                 advice,
                 ReportWriter.report(

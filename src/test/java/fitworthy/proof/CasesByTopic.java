@@ -16,15 +16,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class CasesByTopic {
 
-    private static List<Cases.Case> cases;
-
-    private static synchronized List<Cases.Case> cases() throws FaultsException {
-        if (cases == null) {
-            cases = Cases.read(Books.RULES, Books.shipped());
-        }
-        return cases;
-    }
-
     static Stream<String> topics() throws FaultsException {
         String asked = System.getProperty("topics", "");
         return asked.isEmpty() ? Books.shipped().topics().stream() : Stream.of(asked.split("\\+"));
@@ -34,7 +25,7 @@ class CasesByTopic {
     @MethodSource("topics")
     void everyCaseGivesTheAdviceItNames(String topic) throws FaultsException {
         List<String> problems = new ArrayList<>();
-        for (Cases.Case each : cases()) {
+        for (Cases.Case each : Books.cases()) {
             if (each.topic().equals(topic) && problems.isEmpty()) {
                 problems.addAll(CaseResult.of(Books.engine(), each).problems());
             }

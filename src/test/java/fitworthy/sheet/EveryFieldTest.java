@@ -9,7 +9,6 @@ import fitworthy.Told;
 import fitworthy.Twigs;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.proof.Cases;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
@@ -20,6 +19,7 @@ import fitworthy.source.Node;
 import fitworthy.source.Trees;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -199,13 +200,20 @@ class EveryFieldTest {
             "trailer.lightest",
             "trailer: {name: Van, mass: 3500 kg, ball: 0 kg, lightest: 3490 kg}");
 
-    private record Found(Node.Mapping sheet, Twigs.Twig twig) {}
+    /** @param values how many stand on the sheet */
+    private record Found(Node.Mapping sheet, Twigs.Twig twig, int values) {}
+
+    private static Map<String, List<Found>> places;
 
     private final Map<Node.Mapping, Told> told = new IdentityHashMap<>();
 
+    @BeforeAll
+    static void lookForPlaces() throws FaultsException {
+        places = places();
+    }
+
     @Test
     void everyFieldIsLookedAtUnlessItIsOnlyPrinted() throws FaultsException {
-        Map<String, List<Found>> places = places();
         Set<String> looked = new TreeSet<>();
         Set<String> expected = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
@@ -214,7 +222,7 @@ class EveryFieldTest {
                     && !FOR_THE_SEARCH.containsKey(name)
                     && !name.equals(FOR_THE_FILLING)) {
                 expected.add(name);
-                for (Found each : places.getOrDefault(name, List.of())) {
+                for (Found each : smallestFirst(places.getOrDefault(name, List.of()))) {
                     if (turns(each, field.getValue())) {
                         looked.add(name);
                         break;
@@ -255,7 +263,6 @@ class EveryFieldTest {
     /** A field that is marked as deciding nothing, or as one of the search, is on no sheet whose advice turns with it. */
     @Test
     void whatIsOnlyPrintedDecidesNothing() throws FaultsException {
-        Map<String, List<Found>> places = places();
         Set<String> looked = new TreeSet<>();
         for (Map.Entry<String, FieldSchema> field : SheetFields.all().entrySet()) {
             String name = field.getKey();
@@ -269,6 +276,11 @@ class EveryFieldTest {
             }
         }
         assertEquals(Set.of(), looked);
+    }
+
+    /** One place is enough, and a small sheet is soon looked at. */
+    private static List<Found> smallestFirst(List<Found> found) {
+        return found.stream().sorted(Comparator.comparing(Found::values)).toList();
     }
 
     private boolean turns(Found found, FieldSchema field) throws FaultsException {
@@ -355,15 +367,16 @@ class EveryFieldTest {
             Sheets.plainWith(changes);
             sheets.add(Sheets.treeWith(changes));
         }
-        Cases.read(Books.RULES, Books.shipped()).forEach(each -> sheets.add(each.tree()));
+        Books.cases().forEach(each -> sheets.add(each.tree()));
         for (int i = 0; i < sheets.size(); i++) {
             Node.Mapping sheet = sheets.get(i);
             // Of the many cases the first of sixty that has a value stands for all of them.
             int group = i < 3 + BY_HAND.size() ? -i : i / 60;
-            for (Twigs.Twig twig : Twigs.of(sheet)) {
+            List<Twigs.Twig> twigs = Twigs.of(sheet);
+            for (Twigs.Twig twig : twigs) {
                 String field = SheetFields.of(sheet, twig.path());
                 if (seen.add(field + " " + twig.value().text() + " " + group)) {
-                    places.computeIfAbsent(field, key -> new ArrayList<>()).add(new Found(sheet, twig));
+                    places.computeIfAbsent(field, key -> new ArrayList<>()).add(new Found(sheet, twig, twigs.size()));
                 }
             }
         }

@@ -25,7 +25,7 @@ class FieldAnswerTest {
 
     private String answered(String own, Node.Mapping tree, String typed) {
         FieldAnswer answer = FieldAnswer.parse(Place.of("--answer"), typed, faults);
-        return answer.in(own, tree, answer.path(tree, faults), WordField.NONE, faults);
+        return answer.in(new ReadText(own, NodeReader.read("", own, faults)), tree, answer.path(tree, faults), WordField.NONE, faults).text();
     }
 
     @Test

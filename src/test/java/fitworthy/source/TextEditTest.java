@@ -199,7 +199,7 @@ class TextEditTest {
 
     private static final List<String> ODD = List.of("about 7 kg +/- 1 kg", "a, b: \"c\" # d", "no", "7", "{x: 1}");
 
-    private static List<String> texts() throws IOException {
+    static List<String> texts() throws IOException {
         List<String> texts = new ArrayList<>();
         for (Path file : files("scenarios", "scenarios/.*yaml")) {
             texts.add(Files.readString(file));
@@ -220,7 +220,7 @@ class TextEditTest {
         return texts;
     }
 
-    private static List<Path> files(String folder, String pattern) throws IOException {
+    static List<Path> files(String folder, String pattern) throws IOException {
         try (Stream<Path> all = Files.walk(Path.of(folder))) {
             return all.filter(file -> file.toString().matches(pattern)).sorted().toList();
         }

@@ -8,7 +8,6 @@ import fitworthy.Books;
 import fitworthy.advice.Advice;
 import fitworthy.advice.View;
 import fitworthy.book.Book;
-import fitworthy.proof.Cases;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -143,7 +142,7 @@ class UsualFillingTest {
     void aCaseStandsOnEachUsualFigure() throws FaultsException {
         Book book = Books.shipped();
         Set<Use> used = new HashSet<>();
-        Cases.read(Books.RULES, book).forEach(text -> used.addAll(Filling.uses(text.tree(), book)));
+        Books.cases().forEach(text -> used.addAll(Filling.uses(text.tree(), book)));
         Set<String> unused = new TreeSet<>();
         book.usual().inOrder().forEach(entry -> {
             for (int i = 0; i < entry.figure().values().size(); i++) {

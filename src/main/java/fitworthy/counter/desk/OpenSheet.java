@@ -83,7 +83,7 @@ public final class OpenSheet implements AutoCloseable {
 
     /** Why a change to what a page shows is not made in what stands now; empty where it can be. */
     private Optional<Outcome> parted(String base, Answer before, Change change) {
-        Optional<Answer> shown = history.text(base, before.text()).map(before::to);
+        Optional<Answer> shown = shown(base, before);
         String mine;
         try {
             mine = change.in(shown.orElse(before));
@@ -105,11 +105,14 @@ public final class OpenSheet implements AutoCloseable {
         }
     }
 
-    /** What the change would make of the text that a page shows; empty where that is not known any more. */
-    public synchronized Optional<String> made(String base, Change change) throws FaultsException {
-        Answer before = now();
-        Optional<Answer> shown = history.text(base, before.text()).map(before::to);
-        return shown.isPresent() ? Optional.of(change.in(shown.get())) : Optional.empty();
+    /** What the change would make of the text that a page shows; of what stands now where that is not known any more. */
+    public synchronized String made(String base, Change change) throws FaultsException {
+        Answer standing = now();
+        return change.in(shown(base, standing).orElse(standing));
+    }
+
+    private Optional<Answer> shown(String base, Answer standing) {
+        return history.text(base, standing.text()).map(standing::to);
     }
 
     /** What {@link #undo} would undo, in a few words. */

@@ -9,6 +9,11 @@ import fitworthy.counter.desk.Outcome;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
+import fitworthy.source.FaultsException;
+import io.javalin.http.ConflictResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.stream.IntStream;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -41,14 +46,18 @@ public final class SheetPage implements Routes {
      * @param sheet its address
      * @param address to which mine was sent
      * @param lines what stands now, and what was wanted in its place
+     * @param shown the version that the page showed
      * @param version of what stands now
      * @param fields what was sent
      */
     public record Parted(
-            String sheet, String address, Lines lines, String version, List<Map.Entry<String, String>> fields) {}
+            String sheet, String address, Lines lines, String shown, String version, List<Map.Entry<String, String>> fields) {}
 
     private static final String VERSION = "version";
     private static final String OVER = "over";
+    private static final String SHOWN = "shown";
+    private static final Set<String> OWN = Set.of(VERSION, OVER, SHOWN, "copy");
+    private static final int MOST_COPIES = 99;
 
     private final Desk desk;
     private final List<Pane> panes;
@@ -65,7 +74,13 @@ public final class SheetPage implements Routes {
         routes.get("/sheets/{sheet}", this::show);
         changes.forEach(made -> routes.post(
                 "/sheets/{sheet}/" + made.name(),
-                sent -> answer(sent, sheet -> sheet.change(base(sent), made.change(sent)))));
+                sent -> {
+                    if (sent.formParam("copy") == null) {
+                        answer(sent, sheet -> sheet.change(base(sent), made.change(sent)));
+                    } else {
+                        copy(sent, made.change(sent));
+                    }
+                }));
         routes.get("/sheets/{sheet}/look", this::look);
         routes.post("/sheets/{sheet}/undo", sent -> answer(sent, sheet -> sheet.undo(base(sent))));
         routes.post("/sheets/{sheet}/redo", sent -> answer(sent, sheet -> sheet.redo(base(sent))));
@@ -78,6 +93,23 @@ public final class SheetPage implements Routes {
             sent.status(HttpStatus.NO_CONTENT);
         } else {
             answer(sent, sheet -> new Outcome.Done(sheet.now(), sheet.now()));
+        }
+    }
+
+    /** Keeps what a page wanted in a sheet of its own, where another hand has changed the same. */
+    private void copy(Context sent, Change change) {
+        OpenSheet sheet = sheet(sent);
+        try {
+            byte[] mine = sheet.made(Optional.ofNullable(sent.formParam(SHOWN)).orElse(""), change)
+                    .getBytes(StandardCharsets.UTF_8);
+            String kept = IntStream.rangeClosed(1, MOST_COPIES)
+                    .mapToObj(number -> sheet.name().replaceFirst("(?=\\.[a-z]+$)", " (mine" + (number == 1 ? "" : " " + number) + ")"))
+                    .filter(name -> desk.folder().place(name).filter(file -> desk.folder().add(file, mine)).isPresent())
+                    .findFirst()
+                    .orElseThrow(() -> new ConflictResponse("there are too many copies already"));
+            sent.html(Pages.html("sheet/kept.jte", Map.of("name", kept)));
+        } catch (FaultsException e) {
+            throw new ConflictResponse(e.getMessage());
         }
     }
 
@@ -138,10 +170,10 @@ shown(panes.stream().filter(pane -> !alone || pane.isNew(seen)), seen))));
                         "/sheets/" + sent.pathParam("sheet"),
                         sent.path(),
                         parted.lines(),
+                        base(sent),
                         parted.now().version(),
                         asked(sent.formParamMap()).entrySet().stream()
-                                .filter(field -> !field.getKey().equals(VERSION)
-                                        && !field.getKey().equals(OVER))
+                                .filter(field -> !OWN.contains(field.getKey()))
                                 .toList()))
                 : Optional.empty();
     }

@@ -26,6 +26,9 @@ import java.util.stream.Stream;
  */
 public final class ExplainPage implements Routes {
 
+    /** A figure that is missing, with where it is to be given. */
+    public record Lacking(MissingFigure figure, List<FieldLink> fields) {}
+
     private final Desk desk;
 
     public ExplainPage(Desk desk) {
@@ -82,25 +85,27 @@ public final class ExplainPage implements Routes {
 
     /** {@code which} is {@code open}, {@code held} or {@code met}. */
     private void checks(Context sent) {
-        Arrangement arrangement = Addresses.sheet(desk, sent)
-                .now()
-                .arrangement()
-                .orElseThrow(() -> new NotFoundResponse("the sheet has a fault"));
+        Answer now = Addresses.sheet(desk, sent).now();
+        Arrangement arrangement =
+                now.arrangement().orElseThrow(() -> new NotFoundResponse("the sheet has a fault"));
         String which = Optional.ofNullable(sent.queryParam("which")).orElse("");
         sent.html(
                 switch (which) {
-                    case "open" ->
-                        Pages.html(
-                                "told/open.jte",
-                                Map.of(
-                                        "figures", arrangement.figuresToBring(),
-                                        "gaps",
-                                                arrangement.gapsOfTheBook().stream()
-                                                        .map(MissingFigure::missing)
-                                                        .toList()));
+                    case "open" -> open(now, arrangement);
                     case "held" -> Pages.html("told/blocks.jte", Map.of("blocks", CheckTables.held(arrangement)));
                     case "met" -> Pages.html("told/blocks.jte", Map.of("blocks", CheckTables.met(arrangement)));
                     default -> throw new NotFoundResponse("no such checks");
                 });
+    }
+
+    private static String open(Answer now, Arrangement arrangement) {
+        List<Lacking> lacking = arrangement.figuresToBring().stream()
+                .map(figure -> new Lacking(
+                        figure,
+                        figure.fields().stream()
+                                .map(field -> FieldLink.of(now, field.path()))
+                                .toList()))
+                .toList();
+        return Pages.html("told/open.jte", Map.of("lacking", lacking, "gaps", arrangement.gapsOfTheBook()));
     }
 }

@@ -173,7 +173,7 @@ public final class OffersPane implements Pane, Routes, Changes {
     /** The last part of the address that takes an offer. */
     @Override
     public String name() {
-        return "take";
+        return "take-offer";
     }
 
     @Override

@@ -39,9 +39,9 @@ public final class QuestionsPane implements Pane, Routes {
      *
      * @param words what is asked, what hangs on it and who has the answer, a line each
      * @param boxes for the fields that a single value answers
-     * @param elsewhere the paths of those that take more than that
+     * @param elsewhere those that take more than that
      */
-    public record Item(String title, List<String> words, List<AnswerBox> boxes, List<String> elsewhere) {}
+    public record Item(String title, List<String> words, List<AnswerBox> boxes, List<FieldLink> elsewhere) {}
 
     /** @param settled what the answer before came to, a line each; none where there was none */
     public record Shown(String address, List<String> settled, List<Item> items, int all) {}
@@ -107,16 +107,20 @@ public final class QuestionsPane implements Pane, Routes {
         AnswerBoxes boxes = AnswerBoxes.of(now);
         List<Item> items = questions.stream()
                 .limit(which.equals("all") ? questions.size() : FIRST)
-                .map(question -> item(question, boxes.of(question)))
+                .map(question -> item(now, question, boxes.of(question)))
                 .toList();
         return Pages.html(
                 "told/questions.jte",
                 Map.of("shown", new Shown(Addresses.of(sheet), settled, items, questions.size())));
     }
 
-    private static Item item(Question question, List<AnswerBox> boxes) {
+    private static Item item(Answer now, Question question, List<AnswerBox> boxes) {
         List<String> elsewhere = new ArrayList<>(question.paths());
         boxes.forEach(box -> elsewhere.remove(box.path()));
-        return new Item(QuestionWords.field(question), QuestionWords.lines(question), boxes, elsewhere);
+        return new Item(
+                QuestionWords.field(question),
+                QuestionWords.lines(question),
+                boxes,
+                elsewhere.stream().map(path -> FieldLink.of(now, path)).toList());
     }
 }

@@ -24,6 +24,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -345,5 +348,39 @@ class OpenSheetTest {
                         .map(Fault::problem)
                         .toList());
         assertArrayEquals(bytes, Files.readAllBytes(file));
+    }
+
+    /**
+     * An editor that saves again and again while a page changes the sheet. Between the last look at the file and its
+     * exchange lie microseconds, so that one save in hundreds may still be lost; without that look a third of them were.
+     */
+    @Test
+    void whatAnEditorSavesBetweenIsNotOverwritten() throws Exception {
+        AtomicInteger saved = new AtomicInteger();
+        AtomicInteger lost = new AtomicInteger();
+        AtomicBoolean ended = new AtomicBoolean();
+        Thread editor = new Thread(() -> {
+            Random random = new Random(9);
+            while (!ended.get()) {
+                try {
+                    String mine = "longest-leg: " + (500 + saved.incrementAndGet()) + " km";
+                    Files.writeString(file, text().replaceAll("longest-leg: .*", mine));
+                    Thread.sleep(random.nextInt(12));
+                    lost.addAndGet(text().contains(mine) ? 0 : 1);
+                } catch (IOException | InterruptedException e) {
+                    lost.addAndGet(1000);
+                }
+            }
+        });
+        editor.start();
+        int done = 0;
+        for (int i = 0; i < 200; i++) {
+            done += change(new SetValue("occupants.Ines.mass", (50 + i % 40) + " kg")) instanceof Outcome.Done ? 1 : 0;
+        }
+        ended.set(true);
+        editor.join();
+        assertTrue(saved.get() > 20 && done > 100, saved + " saves, " + done + " changes");
+        assertTrue(lost.get() <= saved.get() / 20, lost + " lost of " + saved);
+        assertEquals(List.of(), sheet.now().faults());
     }
 }

@@ -3,10 +3,7 @@ package fitworthy.counter.told;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import fitworthy.counter.Chrome;
 import fitworthy.counter.Served;
 import java.nio.file.Files;
@@ -83,8 +80,7 @@ class ToldInBrowserTest {
                         + " values: {path: 'cargo.Tools and spares.mass', value: '80 kg', version: document.getElementById('version').value}})");
         until(driver -> isShown("rear axle") && isShown("kg less"));
         assertEquals("true", window.findElement(By.id(FIRST)).getAttribute("open"));
-        assertTrue(until(driver -> driver.findElement(By.id(FIRST)).getText().contains("Tools and spares")
-                && driver.findElement(By.id(FIRST)).getText().contains("80.0")));
+        until(driver -> driver.findElement(By.id(FIRST)).getText().contains("80.0"));
     }
 
     @Test
@@ -122,10 +118,6 @@ class ToldInBrowserTest {
             window.executeScript("document.getElementById(arguments[0]).querySelector('summary').click()", id);
         }
         until(driver -> isShown("in the rule book") && isShown("Assessed and in order"));
-        List<Rule> found = new AxeBuilder()
-                .include("#told, #offers, #asks")
-                .analyze(window)
-                .getViolations();
-        assertEquals(List.of(), found.stream().map(rule -> rule.getId() + rule.getNodes()).toList());
+        assertEquals(List.of(), Chrome.inTheWay(window));
     }
 }

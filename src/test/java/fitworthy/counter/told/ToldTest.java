@@ -15,6 +15,7 @@ import fitworthy.book.Severity;
 import fitworthy.counter.Served;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.printout.ShortPrintout;
+import fitworthy.printout.TextPrintout.Painter;
 import fitworthy.printout.Verdict;
 import fitworthy.shelf.Shelves;
 import fitworthy.shelf.Taken;
@@ -104,7 +105,7 @@ class ToldTest {
     void theFindingsAreThoseOfTheShortPrintout(String sheet) throws Exception {
         Advice advice = advice(sheet);
         StringWriter out = new StringWriter();
-        new ShortPrintout(new PrintWriter(out), (severity, text) -> text)
+        new ShortPrintout(new PrintWriter(out), Painter.NONE)
                 .print(advice, Questions.of(Books.engine(), advice), Severity.NOTE);
         String page = get("/sheets/" + sheet);
         List<String> printed = found(PRINTED, out.toString());
@@ -172,12 +173,12 @@ class ToldTest {
         int taken = 0;
         for (String key : keys) {
             String tried = get(sheet + "/try?offer=" + key);
-            if (!tried.contains(sheet + "/take")) {
+            if (!tried.contains(sheet + "/take-offer")) {
                 continue;
             }
             String told = told(tried);
             String changed = served.post(
-                            sheet + "/take", "version", version(get(sheet)), "offer", key)
+                            sheet + "/take-offer", "version", version(get(sheet)), "offer", key)
                     .body();
             assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(file)), key);
             Arrangement now = Arrangement.of(advice("overloaded.yaml"));

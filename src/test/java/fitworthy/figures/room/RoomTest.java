@@ -10,7 +10,6 @@ import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
-import fitworthy.proof.Cases;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
@@ -82,9 +81,7 @@ class RoomTest {
         for (String name : List.of("touring", "weekender", "overloaded")) {
             sheets.add(Sheets.read(Sheets.scenario(name)));
         }
-        Cases.read(Books.RULES, Books.shipped()).stream()
-                .filter(one -> TOPICS.contains(one.topic()))
-                .forEach(one -> sheets.add(one.sheet()));
+        Books.cases().stream().filter(one -> TOPICS.contains(one.topic())).forEach(one -> sheets.add(one.sheet()));
         return sheets;
     }
 

@@ -1,0 +1,251 @@
+package fitworthy.counter.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.SheetFields;
+import fitworthy.counter.Served;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.source.Node;
+import fitworthy.source.NodeReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The plan as forms, as the server sends them. */
+class PlanFormsTest {
+
+    private static final Pattern PATH = Pattern.compile("\"path\":\"([^\"]+)\",\"field\"");
+    private static final Pattern FOLD = Pattern.compile("hx-get=\"([^\"]*/plan/(?:fields|more)[^\"]*)\"");
+
+    @TempDir
+    Path folder;
+
+    private Served served;
+
+    @BeforeEach
+    void serve() throws Exception {
+        served = Served.copyIn(folder);
+    }
+
+    @AfterEach
+    void close() {
+        served.close();
+    }
+
+    /** Whatever the schema has of a sheet has a box, though the sheet itself is full of faults. */
+    @Test
+    void everyFieldOfTheSchemaCanBeReached() throws Exception {
+        String text = everything();
+        Files.writeString(folder.resolve("all.yaml"), text);
+        Node.Mapping tree = NodeReader.read("all.yaml", text, new ArrayList<>());
+        assertTrue(tree != null && served.get("/sheets/all.yaml").statusCode() == 200, text);
+        Set<String> missing = new TreeSet<>(SheetFields.all().keySet());
+        reached("/sheets/all.yaml").forEach(path -> missing.remove(SheetFields.of(tree, FieldPath.of(path))));
+        assertEquals("", String.join("\n", missing));
+    }
+
+    /** The paths of all boxes of a sheet, those included that are fetched once something is opened. */
+    private Set<String> reached(String page) throws Exception {
+        Set<String> paths = new LinkedHashSet<>();
+        Set<String> seen = new LinkedHashSet<>();
+        Deque<String> open = new ArrayDeque<>(List.of(page));
+        while (!open.isEmpty()) {
+            String html = served.get(open.pop()).body();
+            PATH.matcher(html).results().map(found -> found.group(1)).forEach(paths::add);
+            Matcher folds = FOLD.matcher(html);
+            while (folds.find()) {
+                if (seen.add(folds.group(1))) {
+                    open.push(folds.group(1));
+                }
+            }
+        }
+        return paths;
+    }
+
+    private static String everything() {
+        String common = fields(RecordSchema.of(Sheet.class).fields().stream()
+                .filter(field -> !field.name().equals("fitments"))
+                .toList(), "\n");
+        String parts = ChoiceWords.of(Fitment.Kind.class).stream()
+                .map(word -> {
+                    Fitment.Kind kind = Fitment.Kind.values()[ChoiceWords.of(Fitment.Kind.class).indexOf(word)];
+                    return "{" + fields(RecordSchema.of(Fitment.class).fields())
+                                    .replaceFirst("kind: [a-z-]+", "kind: " + word)
+                                    .replace("name: 'Alloy tray'", "name: " + word)
+                            + comma(fields(RecordSchema.of(kind.details()).fields())) + "}";
+                })
+                .collect(Collectors.joining(", "));
+        return common + "\nfitments: [" + parts + "]\n";
+    }
+
+    private static String comma(String fields) {
+        return fields.isEmpty() ? "" : ", " + fields;
+    }
+
+    private static String fields(List<FieldSchema> fields) {
+        return fields(fields, ", ");
+    }
+
+    private static String fields(List<FieldSchema> fields, String between) {
+        return fields.stream()
+                .filter(field -> field.content() != FieldSchema.Content.FIELDS_OF_KIND)
+                .map(field -> field.name() + ": " + value(field))
+                .collect(Collectors.joining(between));
+    }
+
+    private static String value(FieldSchema field) {
+        return switch (field.content()) {
+            case GROUP -> "{" + fields(RecordSchema.of(field.type().asSubclass(Record.class)).fields()) + "}";
+            case GROUPS -> "[{" + fields(RecordSchema.of(field.type().asSubclass(Record.class)).fields()) + "}]";
+            case FIGURES -> "{A tank: " + field.example() + "}";
+            case TEXTS -> "[A thing]";
+            case CHOICE -> ChoiceWords.of(field.type()).get(0);
+            default -> "'" + field.example().replace("'", "") + "'";
+        };
+    }
+
+    @Test
+    void thePageOfALongPlanIsLight() throws Exception {
+        String html = served.get("/sheets/touring.yaml").body();
+        String plan = html.substring(html.indexOf("<h2>Plan</h2>"));
+        assertTrue(plan.length() < 100_000, plan.length() + " letters");
+    }
+
+    @Test
+    void eachKindOfValueIsWrittenIntoTheSheet() throws Exception {
+        set("title", "Long way round", "", "title: Long way round\n");
+        set("as-of", "2026-11-26", "", "as-of: 2026-11-26\n");
+        set("fitments.6.mass", "61 +/- 2", "kg", "{from: Front bar, mass: 61 kg +/- 2 kg}");
+        set("fitments.6.mass", "0.0625 t", "kg", "{from: Front bar, mass: 0.0625 t}");
+        set("fitments.6.price", "1500.00 AUD", "", "price: 1500.00 AUD}");
+        set("fitments.6.keep", "yes", "", "keep: yes");
+        set("fitments.7.at", "at the front bar", "", "where: at the front bar");
+        set("cargo.1.at.x", "2250", "mm", "at: {x: 2250 mm, y: 0 mm, z: 950 mm}");
+        set("cases.2.carrying", "Bags in the cab, Camp gear", "", "carrying: [Bags in the cab, Camp gear]");
+        set("cases.2.filled.Main+tank", "40", "%", "Main tank: 40 %");
+        set("options.1.take", "steel", "", "take: steel");
+        set("trip.headroom", "", "mm", null);
+        assertFalse(sheet().contains("headroom"), sheet());
+    }
+
+    @Test
+    void aMarkSaysHowSureAValueIs() throws Exception {
+        mark("fitments.6.mass", "58 +/- 2", "kg", "about", "mass: about 58 kg +/- 2 kg");
+        set("fitments.6.mass", "59", "kg", "mass: 59 kg");
+        mark("fitments.6.mass", "59", "kg", "ask", "mass: ask");
+        mark("fitments.6.mass", "", "kg", "usual", "mass: usual");
+        String body = served.get("/sheets/touring.yaml/plan/fields?path=fitments.6").body();
+        assertTrue(body.contains("usual: "), "what is usual stands beside it");
+        assertTrue(told(post("mark", "path", "fitments.6.mass", "field", "f-x", "value", "", "mark", "stated"))
+                .contains("there is no value to mark"));
+        mark("fitments.6.mass", "", "kg", "", null);
+        assertTrue(sheet().contains("- Front bar\n") || sheet().contains("{from: Front bar}"), sheet());
+    }
+
+    @Test
+    void aValueThatCannotBeIsToldAtItsFieldAndNotWritten() throws Exception {
+        String before = sheet();
+        String mass = told(post("set", "path", "fitments.6.mass", "field", "f-x", "value", "99 L", "unit", "kg"));
+        assertTrue(mass.contains("has a unit of volume where one of mass belongs"), mass);
+        assertTrue(mass.contains("60 kg"), "what would be right: " + mass);
+        String place = told(post("set", "path", "cargo.2.at", "field", "f-x", "value", "beside the dog"));
+        assertTrue(place.contains("is no place in words"), place);
+        String day = told(post("set", "path", "ready-by", "field", "f-x", "value", "5 May"));
+        assertTrue(day.contains("not a date"), day);
+        assertEquals(before, sheet());
+    }
+
+    @Test
+    void thingsOfEveryListComeAndGo() throws Exception {
+        add("take", "{from: Winch, name: Winch 2}", "kind", "FITMENTS", "name", "Winch");
+        add("take", "Fuel can", "kind", "TANKS", "name", first("tanks"));
+        add("words", "{name: Steel bull bar, kind: bar, mass: ask, at: {x: ask}}", "filter", "steel bull bar");
+        add("words", "mass: 26 kg", "filter", "second winch=26 kg");
+        add("add", "{name: Aunt, mass: 70 kg, at: rear seats}",
+                "path", "occupants", "new-name", "Aunt", "new-mass", "70", "new-at", "rear seats");
+        add("add", "{name: Tool roll, mass: ask, at: {x: ask}}", "path", "cargo", "new-name", "Tool roll");
+        add("add", "{name: Radio lamp}", "path", "circuits", "new-name", "Radio lamp");
+        add("add", "{name: Empty}", "path", "cases", "new-name", "Empty");
+        add("add", "{name: Rust proofing, kind: paint}", "path", "jobs", "new-name", "Rust proofing", "new-kind", "paint");
+        add("add", "until: 2027-01-31", "path", "waivers", "new-rule", "mass.gvm-over", "new-reason", "agreed",
+                "new-by", "owner", "new-until", "2027-01-31");
+        add("add", "weighed: {front-axle: 1400 kg, rear-axle: 1600 kg}",
+                "path", "cases.1.weighed", "new-front-axle", "1400", "new-rear-axle", "1600");
+        add("instead", "{name: Front bar or Winch, choices:", "part", "Front bar", "other", "Winch");
+        add("instead", "{name: Canopy, parts: [Canopy]}", "part", "Steel tray", "other", "Canopy");
+        set("cases.3.towing", "no", "", "{name: towing, towing: no}");
+        add("take-off", null, "path", "trailer");
+        assertFalse(sheet().contains("trailer:"), sheet());
+        add("take", "trailer: " + first("trailers"), "kind", "TRAILERS", "name", first("trailers"));
+        String before = sheet();
+        for (String item : List.of("fitments.31", "tanks.5", "circuits.5", "cargo.3", "occupants.3", "cases.4", "jobs.3", "waivers.1")) {
+            post("take-off", "path", item);
+            assertTrue(sheet().lines().count() < before.lines().count(), item);
+            before = sheet();
+        }
+    }
+
+    private String first(String list) throws Exception {
+        String found = served.get("/sheets/touring.yaml/plan/finder").body();
+        Matcher name = Pattern.compile("value=\"([^\"]+)\" hx-vals='\\{\"kind\":\"" + list.toUpperCase() + "\"").matcher(found);
+        assertTrue(name.find(), found);
+        return name.group(1);
+    }
+
+    private void add(String change, String written, String... fields) throws Exception {
+        String html = post(change, fields);
+        assertEquals("", told(html), change + " " + String.join(" ", fields));
+        assertTrue(written == null || sheet().contains(written) || change.equals("take"), written + "\n" + sheet());
+    }
+
+    private void set(String path, String value, String unit, String written) throws Exception {
+        String html = post("set", "path", path, "field", "f-x", "value", value, "unit", unit);
+        assertEquals("", told(html), path);
+        assertTrue(written == null || sheet().contains(written), written + "\n" + sheet());
+    }
+
+    private void mark(String path, String value, String unit, String mark, String written) throws Exception {
+        String html = post("mark", "path", path, "field", "f-x", "value", value, "unit", unit, "mark", mark, "row", "yes");
+        assertEquals("", told(html), path);
+        assertTrue(written == null || sheet().contains(written), written + "\n" + sheet());
+    }
+
+    private String sheet() throws Exception {
+        return Files.readString(folder.resolve("touring.yaml"));
+    }
+
+    private String post(String change, String... fields) throws Exception {
+        String page = served.get("/sheets/touring.yaml").body();
+        List<String> sent = new ArrayList<>(List.of(fields));
+        sent.addAll(List.of("version", page.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1")));
+        return served.post("/sheets/touring.yaml/" + change, sent.toArray(String[]::new)).body();
+    }
+
+    /** What is said to be wrong; empty where nothing is. */
+    private static String told(String html) {
+        return Pattern.compile("(?s)(?:id=\"f-x-fault\"|id=\"faults\")[^>]*>(.*?)</(?:p|div)>")
+                .matcher(html)
+                .results()
+                .map(found -> found.group(1).strip())
+                .collect(Collectors.joining());
+    }
+}
