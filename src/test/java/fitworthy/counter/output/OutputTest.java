@@ -136,7 +136,7 @@ class OutputTest {
                 cells(printed, "work"),
                 cells(served.get("/sheets/touring.yaml/work").body(), "work"));
         assertTrue(cells(buy, "buy").contains("14800.00 AUD"), "the price of the stretch, as the shelf has it");
-        assertFalse(buy.contains("href=\"#"), "no link leads nowhere");
+        assertFalse(buy.contains("href=\"#finding"), "no link leads nowhere");
     }
 
     /** What stands in the tables of a section. */

@@ -194,10 +194,11 @@ class SheetsPageTest {
         }
         assertEquals(404, served.post("/sheets/none.yaml/copy", "to", "x").statusCode());
         assertEquals(before, names());
+        assertFalse(Files.exists(folder.resolveSibling("out.yaml")));
     }
 
     private Set<String> names() throws Exception {
-        try (var files = Files.walk(folder.getParent())) {
+        try (var files = Files.walk(folder)) {
             return Set.copyOf(files.map(Path::toString).toList());
         }
     }
