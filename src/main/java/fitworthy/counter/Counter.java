@@ -77,9 +77,7 @@ public final class Counter implements AutoCloseable {
                                 new AdvicePane(),
                                 questions,
                                 offers),
-                        Stream.concat(
-                                        PlanChanges.all().stream(),
-                                        Stream.of(new Moves(), new AnswerGiven(), offers))
+                        Stream.concat(PlanChanges.all().stream(), Stream.of(new Moves(), new AnswerGiven(), offers))
                                 .toList()),
                 new ExplainPage(desk),
                 offers,

@@ -27,8 +27,7 @@ import java.util.Optional;
  * @param faults what is wrong beside the fields
  * @param text the sheet that would be made; absent while anything is wrong or missing
  */
-public record Understood(
-        Map<String, Said> said, List<String> missing, List<String> faults, Optional<String> text) {
+public record Understood(Map<String, Said> said, List<String> missing, List<String> faults, Optional<String> text) {
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}

@@ -51,7 +51,11 @@ final class Verdicts {
 
     private String key(Listed sheet) {
         View view = desk.view();
-        return Digests.of(sheet.text(), sheet.file(), view.key(), view.shelves().of(place(sheet)).content());
+        return Digests.of(
+                sheet.text(),
+                sheet.file(),
+                view.key(),
+                view.shelves().of(place(sheet)).content());
     }
 
     private String place(Listed sheet) {

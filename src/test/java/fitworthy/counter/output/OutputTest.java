@@ -145,7 +145,10 @@ class OutputTest {
         assertTrue(begin > 0, section);
         return CELL.matcher(page.substring(begin, page.indexOf("</section>", begin)))
                 .results()
-                .map(cell -> cell.group(2).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").strip())
+                .map(cell -> cell.group(2)
+                        .replaceAll("<[^>]*>", " ")
+                        .replaceAll("\\s+", " ")
+                        .strip())
                 .toList();
     }
 
@@ -154,7 +157,8 @@ class OutputTest {
         String first = served.get("/sheets/overloaded.yaml/print?for=engineer").body();
         assertTrue(first.contains("value=\"engineer\" checked"));
         served.get("/sheets/overloaded.yaml/print.html?for=engineer");
-        String made = served.get("/sheets/overloaded.yaml/print/made?for=engineer").body();
+        String made =
+                served.get("/sheets/overloaded.yaml/print/made?for=engineer").body();
         assertTrue(made.contains("src=\"/sheets/overloaded.yaml/print.html?for=engineer&amp;paper=a4\""), made);
         assertEquals(
                 400, served.get("/sheets/overloaded.yaml/print?for=everybody").statusCode());

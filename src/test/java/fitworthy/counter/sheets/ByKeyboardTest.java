@@ -50,11 +50,14 @@ class ByKeyboardTest {
                 }
                 assertEquals("part-10", focused().getAttribute("id"));
                 until("#part-2-said.fault");
-                assertEquals(0, window.findElements(By.cssSelector("pre.sheet-text")).size());
+                assertEquals(
+                        0, window.findElements(By.cssSelector("pre.sheet-text")).size());
                 back("part-2");
                 type(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, "inch=26 kg");
                 until("pre.sheet-text");
-                assertEquals("kind: winch, 26 kg", window.findElement(By.id("part-2-said")).getText());
+                assertEquals(
+                        "kind: winch, 26 kg",
+                        window.findElement(By.id("part-2-said")).getText());
                 tabTo(By.cssSelector("button.first"));
                 type(Keys.ENTER);
                 new WebDriverWait(window, Duration.ofSeconds(60)).until(ExpectedConditions.urlContains("/sheets/"));

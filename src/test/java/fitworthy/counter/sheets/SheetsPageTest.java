@@ -32,7 +32,8 @@ class SheetsPageTest {
 
     private static final Pattern LISTED = Pattern.compile("<h2><a href=\"/sheets/([^\"]+)\">");
     private static final Pattern MISSING = Pattern.compile("name=\"missing\" value=\"([^\"]*)\"");
-    private static final Pattern CAME = Pattern.compile("(?s)<p id=\"came-\\w+\" class=\"came by-(\\w+)\"[^>]*>(.*?)</p>");
+    private static final Pattern CAME =
+            Pattern.compile("(?s)<p id=\"came-\\w+\" class=\"came by-(\\w+)\"[^>]*>(.*?)</p>");
 
     @TempDir
     Path folder;
@@ -70,7 +71,8 @@ class SheetsPageTest {
     private static List<String> came(String page) {
         return CAME.matcher(page)
                 .results()
-                .map(found -> found.group(1) + ": " + found.group(2).replaceAll("<[^>]*>\\w*", "").strip())
+                .map(found -> found.group(1) + ": "
+                        + found.group(2).replaceAll("<[^>]*>\\w*", "").strip())
                 .toList();
     }
 
@@ -90,8 +92,10 @@ class SheetsPageTest {
                     () -> name + " came to none of " + came);
         }
         assertEquals(
-                2, came.stream().filter(words -> words.startsWith("stop: Do not")).count());
-        assertEquals(1, came.stream().filter(words -> words.startsWith("none: ")).count());
+                2,
+                came.stream().filter(words -> words.startsWith("stop: Do not")).count());
+        assertEquals(
+                1, came.stream().filter(words -> words.startsWith("none: ")).count());
         assertFalse(MISSING.matcher(served.get("/").body()).find(), "it is known from now on");
     }
 
@@ -110,9 +114,8 @@ class SheetsPageTest {
         Path sheet = folder.resolve("broken.yaml");
         Files.writeString(sheet, "title: Broken\nregion: nowhere\nas-of: 2026-11-25\n");
         List<Fault> found = new ArrayList<>();
-        int faults = assertThrows(
-                        FaultsException.class,
-                        () -> new View(Books.engine(), null, null).read(NodeReader.read(sheet, found), found))
+        int faults = assertThrows(FaultsException.class, () -> new View(Books.engine(), null, null)
+                        .read(NodeReader.read(sheet, found), found))
                 .faults()
                 .size();
         assertTrue(faults > 1);
