@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.cli.Ran;
 import fitworthy.counter.Served;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -45,7 +46,7 @@ class OutputTest {
     }
 
     private static int pages(byte[] pdf) throws Exception {
-        assertEquals("%PDF", new String(pdf, 0, 4));
+        assertEquals("%PDF", new String(pdf, 0, 4, StandardCharsets.US_ASCII));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return document.getNumberOfPages();
         }

@@ -178,13 +178,13 @@ class SheetsPageTest {
 
     @Test
     void aCopyTakesNoFilesPlace() throws Exception {
-        byte[] before = Files.readAllBytes(folder.resolve("weekender.yaml"));
+        String before = Files.readString(folder.resolve("weekender.yaml"));
         for (String taken : List.of("weekender.yaml", "weekender", " weekender.yaml ", "touring.yaml")) {
             var answer = served.post("/sheets/touring.yaml/copy", "to", taken);
             assertEquals(422, answer.statusCode());
             assertTrue(answer.body().contains("is there already, and is not written over"), taken);
         }
-        assertEquals(new String(before), Files.readString(folder.resolve("weekender.yaml")));
+        assertEquals(before, Files.readString(folder.resolve("weekender.yaml")));
     }
 
     @Test
