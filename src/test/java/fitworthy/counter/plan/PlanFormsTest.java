@@ -206,7 +206,7 @@ class PlanFormsTest {
 
     private String first(String list) throws Exception {
         String found = served.get("/sheets/touring.yaml/plan/finder").body();
-        Matcher name = Pattern.compile("value=\"([^\"]+)\" hx-vals='\\{\"kind\":\"" + list.toUpperCase() + "\"").matcher(found);
+        Matcher name = Pattern.compile("value=\"([^\"]+)\" hx-vals='\\{\"kind\":\"" + list.toUpperCase(java.util.Locale.ROOT) + "\"").matcher(found);
         assertTrue(name.find(), found);
         return name.group(1);
     }
