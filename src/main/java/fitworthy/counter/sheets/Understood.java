@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -139,11 +138,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
             return new Understood(
                     said,
                     missing,
-                    faults.stream()
-                            .filter(Objects::nonNull)
-                            .distinct()
-                            .map(Fault::toString)
-                            .toList(),
+                    faults.stream().distinct().map(Fault::toString).toList(),
                     text);
         }
 

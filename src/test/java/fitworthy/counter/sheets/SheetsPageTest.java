@@ -128,6 +128,13 @@ class SheetsPageTest {
     }
 
     @Test
+    void aFileThatIsNoTextSaysSoAtOnce() throws Exception {
+        Files.write(folder.resolve("photo.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0, 1});
+        String page = served.get("/?q=photo").body();
+        assertTrue(page.contains("1 fault: line 1: the file is not UTF-8 text"), page);
+    }
+
+    @Test
     void whereNoScriptRunsAllIsWorkedOutOnDemand() throws Exception {
         assertEquals(3, came(served.get("/?all=yes").body()).size());
     }
@@ -172,13 +179,13 @@ class SheetsPageTest {
 
     @Test
     void aCopyTakesNoFilesPlace() throws Exception {
-        byte[] before = Files.readAllBytes(folder.resolve("weekender.yaml"));
+        String before = Files.readString(folder.resolve("weekender.yaml"));
         for (String taken : List.of("weekender.yaml", "weekender", " weekender.yaml ", "touring.yaml")) {
             var answer = served.post("/sheets/touring.yaml/copy", "to", taken);
             assertEquals(422, answer.statusCode());
             assertTrue(answer.body().contains("is there already, and is not written over"), taken);
         }
-        assertEquals(new String(before, StandardCharsets.UTF_8), Files.readString(folder.resolve("weekender.yaml")));
+        assertEquals(before, Files.readString(folder.resolve("weekender.yaml")));
     }
 
     @Test
@@ -191,10 +198,11 @@ class SheetsPageTest {
         }
         assertEquals(404, served.post("/sheets/none.yaml/copy", "to", "x").statusCode());
         assertEquals(before, names());
+        assertFalse(Files.exists(folder.resolveSibling("out.yaml")));
     }
 
     private Set<String> names() throws Exception {
-        try (var files = Files.walk(folder.getParent())) {
+        try (var files = Files.walk(folder)) {
             return Set.copyOf(files.map(Path::toString).toList());
         }
     }
