@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -68,7 +69,7 @@ public final class WorkOrder {
         List<Task> tasks = Task.of(plan);
         tasks.forEach(network::addVertex);
         connect(tasks);
-        network.vertexSet().forEach(task -> release.put(task, released(task)));
+        network.vertexSet().forEach(task -> release.put(task, released(task, task.lead())));
         loops = new KosarajuStrongConnectivityInspector<>(network)
                 .stronglyConnectedSets().stream()
                         .filter(set -> set.size() > 1)
@@ -78,14 +79,13 @@ public final class WorkOrder {
                                 .sorted()
                                 .toList())
                         .toList();
-        times = loops.isEmpty()
-                ? CriticalPath.of(
-                        network,
-                        release,
-                        network.vertexSet().stream().collect(Collectors.toMap(task -> task, task -> task.work()
-                                .days())))
-                : Map.of();
+        times = loops.isEmpty() ? times(release, task -> task.work().days()) : Map.of();
         turn = turn();
+    }
+
+    private Map<Task, CriticalPath.Times> times(Map<Task, Figure> release, Function<Task, Figure> takes) {
+        return CriticalPath.of(
+                network, release, network.vertexSet().stream().collect(Collectors.toMap(task -> task, takes)));
     }
 
     public static WorkOrder of(Plan plan) {
@@ -192,10 +192,25 @@ public final class WorkOrder {
 
     /** The day on which the last job is done where jobs go on side by side, in h from the sheet's day on. */
     Figure ready() {
+        return ready(times).orElse(NO_ORDER);
+    }
+
+    /** The same with every time that is not known taken as none, so that it cannot be sooner; nothing for a loop. */
+    Optional<Figure> readyAtLeast() {
+        return loops.isEmpty()
+                ? ready(times(
+                        network.vertexSet().stream()
+                                .collect(Collectors.toMap(
+                                        task -> task,
+                                        task -> released(task, task.lead().or(Figure.ZERO)))),
+                        task -> task.work().days().or(Figure.ZERO)))
+                : Optional.empty();
+    }
+
+    private Optional<Figure> ready(Map<Task, CriticalPath.Times> times) {
         return times.values().stream()
                 .map(time -> lastDay(time.start(), time.end()))
-                .reduce(Figure::most)
-                .orElse(NO_ORDER);
+                .reduce(Figure::most);
     }
 
     /** The same where one job is done after the other. */
@@ -287,20 +302,23 @@ public final class WorkOrder {
         return on.contains(carrier) || on.stream().anyMatch(next -> standsIn(next, carrier, byName));
     }
 
-    private Figure released(Task task) {
+    private Figure released(Task task, Figure lead) {
         LocalDate booked = task.work().booked();
-        return booked == null ? arrival(task) : arrival(task).most(Figure.of(WorkDays.before(first, booked), 0));
+        return booked == null ? arrival(lead) : arrival(lead).most(Figure.of(WorkDays.before(first, booked), 0));
     }
 
     /** A part can be fitted on the day it arrives. */
     Figure arrival(Task task) {
-        double days = Math.ceil(known(task.lead()) / DAY - NOTHING);
-        return task.lead()
-                .missingWith(
-                        Figure.ZERO,
-                        Figure.of(
-                                WorkDays.before(first, first.plusDays((long) days)),
-                                task.lead().tolerance() / DAY * WorkDays.SHARE));
+        return arrival(task.lead());
+    }
+
+    private Figure arrival(Figure lead) {
+        double days = Math.ceil(known(lead) / DAY - NOTHING);
+        return lead.missingWith(
+                Figure.ZERO,
+                Figure.of(
+                        WorkDays.before(first, first.plusDays((long) days)),
+                        lead.tolerance() / DAY * WorkDays.SHARE));
     }
 
     private record Turn(Task task, Figure start, Figure end) {}
