@@ -67,6 +67,10 @@ public final class MendingPrintout {
             page.wrapped(0, ChangeWords.noOffer(mending));
             page.blank();
         }
+        if (!mending.offers().isEmpty()) {
+            page.wrapped(0, "WHAT CLEARS EVERY STOP, the fewest changes first, then the least load given up:");
+            page.blank();
+        }
         plans("OFFER", mending.offers());
         plans("LIGHTER", mending.lighter());
     }

@@ -186,8 +186,8 @@ class MendCompareExplainTest {
                         + " km.")
                 .says(
                         "OFFER 1 fill 'Main tank' to 70 %, 24 L less Vehicle -20 kg; range 667 -> 467 km; water not known;"
-                                + " price not known; lead time not known.")
-                .says("OFFER 2 leave 'Luggage' behind Vehicle -60 kg; range 667 km;")
+                                + " parts not known; lead time not known.")
+                .says("OFFER 2 leave 'Luggage' behind Vehicle -60 kg; range 666 km;")
                 .says("WHAT WOULD JUST PASS");
     }
 
@@ -202,16 +202,16 @@ class MendCompareExplainTest {
     void mendShowsPriceAndLeadTime() throws IOException {
         Ran.of("mend", boxes("priced"))
                 .printed(0)
-                .says("OFFER 1 take 'none' for 'Box' Vehicle -120 kg; range 667 km; water not known; price 0 AUD"
+                .says("OFFER 1 take 'none' for 'Box' Vehicle -120 kg; range 666 km; water not known; parts 0 AUD"
                         + " (-400.00 AUD); lead time not known; without 'Steel box'.")
-                .says("OFFER 2 take 'alloy' for 'Box' Vehicle -50 kg; range 667 km; water not known; price 900 AUD"
+                .says("OFFER 2 take 'alloy' for 'Box' Vehicle -50 kg; range 666 km; water not known; parts 900 AUD"
                         + " (+500.00 AUD); lead time not known; without 'Steel box'; with 'Alloy box'.");
         String late = Files.writeString(
                         folder.resolve("late.yaml"),
                         Files.readString(Path.of(boxes("priced")))
                                 .replace("price: 900.00 AUD}", "price: 900.00 AUD, lead-time: 3 weeks}"))
                 .toString();
-        Ran.of("mend", late).printed(0).says("price 900 AUD (+500.00 AUD); lead time 0 -> 21 days;");
+        Ran.of("mend", late).printed(0).says("parts 900 AUD (+500.00 AUD); lead time 0 -> 21 days;");
     }
 
     @Test
@@ -332,7 +332,7 @@ class MendCompareExplainTest {
         List<String> racks = List.of("none", "rack");
         List<String> left = row(compared, "left, vehicle: GVM");
         List<String> stops = row(compared, "stops");
-        List<String> prices = row(compared, "price");
+        List<String> prices = row(compared, "parts");
         List<String> over = row(compared, "mass.gvm-over");
         compared.says("Fewest stops, and of those the fewest changes: plan 3, 4, 5, 6.")
                 .says("STOPS THAT REMAIN - plan 1, 2: Loaded mass is above the GVM (mass.gvm-over [vehicle])");
