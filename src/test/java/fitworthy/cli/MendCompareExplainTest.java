@@ -49,6 +49,17 @@ class MendCompareExplainTest {
         return sheet("hopeless.yaml", "gvm: 3000 kg", "gvm: 2300 kg");
     }
 
+    /** Nobody knows when the box comes, so that nobody knows when all is done. */
+    @Test
+    void aFigureThatIsNotKnownIsExplainedAsSuch() throws IOException {
+        String late = sheet(
+                "late.yaml",
+                "title: Plain wagon",
+                "title: Plain wagon\nready-by: 2026-12-01\n"
+                        + "fitments: [{name: Box, kind: other, mass: 0 kg, work: {days: 1}}]");
+        Ran.of("explain", late, "order.late").printed(0).says("headroom is not known");
+    }
+
     private static final String BOXES =
             """
             fitments:
