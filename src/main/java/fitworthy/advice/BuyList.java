@@ -215,9 +215,8 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             if (!figures.isEmpty()
                     && counts(outcome.judged())
                     && outcome.judged().card().settledBy() != Settled.CORRECTION) {
-                Set<String> parts = isOfUnknownLimit(outcome)
-                        ? burden.parts(outcome.judged())
-                        : concerned.parts(outcome.judged());
+                Set<String> parts =
+                        isOfUnknownLimit(outcome) ? burden.parts(outcome.judged()) : concerned.parts(outcome.judged());
                 parts.stream().filter(planned::containsKey).forEach(name -> lacking.computeIfAbsent(
                                 name, none -> new LinkedHashSet<>())
                         .addAll(figures));

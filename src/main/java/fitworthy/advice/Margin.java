@@ -46,15 +46,15 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left, S
         Set<Check> ratings = Ratings.of(advice).told();
         Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
-                .filter(outcome ->
-                        (isOfMass(outcome) || ratings.contains(outcome.check()))
-                                && outcome.comparison().isPresent())
+                .filter(outcome -> (isOfMass(outcome) || ratings.contains(outcome.check()))
+                        && outcome.comparison().isPresent())
                 .forEach(outcome -> {
                     MeasureKind kind = outcome.judged().measure().kind();
                     String limit = outcome.judged().subject() + ": " + kind.limitMeaning();
                     Margin margin = margins.computeIfAbsent(
                             limit, none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>()));
-                    boolean guessed = outcome instanceof Held || advice.guesses().containsKey(outcome.key());
+                    boolean guessed =
+                            outcome instanceof Held || advice.guesses().containsKey(outcome.key());
                     loadings(outcome, advice).forEach(loadCase -> {
                         margin.left.putIfAbsent(
                                 loadCase, outcome.comparison().orElseThrow().margin());

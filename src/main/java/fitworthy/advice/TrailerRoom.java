@@ -21,10 +21,7 @@ public record TrailerRoom(Trailer trailer, boolean towed, Figure heaviest, Strin
 
     /** That of an advice; nothing where the sheet has no trailer. */
     public static Optional<TrailerRoom> of(Advice advice) {
-        return advice.sheet()
-                .planned()
-                .trailer()
-                .map(trailer -> of(trailer, advice));
+        return advice.sheet().planned().trailer().map(trailer -> of(trailer, advice));
     }
 
     /** Whether a sheet has a trailer that no loading tows, so that what it does to the vehicle was not checked. */

@@ -46,13 +46,19 @@ public record UntilApproved(String part, List<Over> over) {
                     .filter(Measure.class::isInstance)
                     .map(Measure.class::cast)
                     .filter(measure -> RAISED.contains(measure.kind()))
-                    .filter(measure -> made(measure, loading.plan().vehicle().ratings()).isBelow(value(measure)))
+                    .filter(measure ->
+                            made(measure, loading.plan().vehicle().ratings()).isBelow(value(measure)))
                     .forEach(measure -> over.merge(
                             limit(measure),
                             new Over(
                                     limit(measure),
                                     measure.getValue()
-                                            - made(measure, loading.plan().vehicle().ratings()).value(),
+                                            - made(
+                                                            measure,
+                                                            loading.plan()
+                                                                    .vehicle()
+                                                                    .ratings())
+                                                    .value(),
                                     name),
                             (one, other) -> other.by() > one.by() ? other : one));
         }

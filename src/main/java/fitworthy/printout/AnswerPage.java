@@ -98,7 +98,11 @@ final class AnswerPage {
     private String first(List<Ranked> heads) {
         List<Missing> missing = Ratings.of(arrangement.advice()).missing();
         if (!missing.isEmpty()
-                && arrangement.advice().worst().filter(worst -> worst == Severity.STOP).isEmpty()) {
+                && arrangement
+                        .advice()
+                        .worst()
+                        .filter(worst -> worst == Severity.STOP)
+                        .isEmpty()) {
             return "Find out " + unknown(missing) + ". Until then nothing says that the plan is within its ratings.";
         }
         return TrailerRoom.of(arrangement.advice())
@@ -114,11 +118,9 @@ final class AnswerPage {
     /** The first few, each with where one finds it; those found in the same place together. */
     private static String unknown(List<Missing> missing) {
         Map<String, List<String>> byPlace = new LinkedHashMap<>();
-        missing.stream()
-                .limit(MOST_UNKNOWN)
-                .forEach(figure -> byPlace
-                        .computeIfAbsent(figure.find(), none -> new ArrayList<>())
-                        .add(figure.meaning().split(";")[0]));
+        missing.stream().limit(MOST_UNKNOWN).forEach(figure -> byPlace.computeIfAbsent(
+                        figure.find(), none -> new ArrayList<>())
+                .add(figure.meaning().split(";")[0]));
         int others = missing.size() - MOST_UNKNOWN;
         return byPlace.entrySet().stream()
                         .map(place -> String.join(", ", place.getValue()) + " (from " + place.getKey() + ")")

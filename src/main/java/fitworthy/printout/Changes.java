@@ -115,7 +115,8 @@ final class Changes {
             long changes = plan.found(Severity.CHANGE);
             told.add(ChangeWords.choices(alternatives.plans().get(i), i).replace("; ", ", ") + " (" + stops + " "
                     + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
-                    + SeverityWords.behind(changes, Severity.CHANGE) + ", parts " + TermsWords.price(plan.terms()) + ")");
+                    + SeverityWords.behind(changes, Severity.CHANGE) + ", parts " + TermsWords.price(plan.terms())
+                    + ")");
         }
         return new Paragraph("Open choices: " + String.join("; ", told)
                 + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + ".");

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /** Changes that would clear a plan's stops, as plain text. */
 public final class MendingPrintout {
 
-    private static final int MOST_LINES = 3;
+    private static final int MOST_LINES = 4;
 
     private final Page page;
     private final Advice planned;
@@ -85,7 +85,7 @@ public final class MendingPrintout {
         }
     }
 
-    /** Each in at most three lines. */
+    /** Each in at most four lines. */
     private void best(Mending mending) {
         if (mending.best().isEmpty()) {
             return;

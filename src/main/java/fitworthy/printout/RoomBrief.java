@@ -75,7 +75,8 @@ final class RoomBrief {
     private static Optional<String> overAlone(RoomLeft room) {
         List<String> over = room.loadings().stream()
                 .filter(loading -> loading.trailer()
-                        .filter(answer -> answer.most().isOver() && answer.most().taken() == 0)
+                        .filter(answer ->
+                                answer.most().isOver() && answer.most().taken() == 0)
                         .isPresent())
                 .map(InLoading::loading)
                 .toList();
@@ -103,15 +104,12 @@ final class RoomBrief {
      */
     private static String aboard(InLoading loading) {
         List<Answer> looked = Stream.<Predicate<Answer>>of(
-                        place -> !place.most().isOver() && !isOfRoof(place),
-                        place -> !isOfRoof(place),
-                        place -> true)
+                        place -> !place.most().isOver() && !isOfRoof(place), place -> !isOfRoof(place), place -> true)
                 .map(wanted -> loading.aboard().stream().filter(wanted).toList())
                 .filter(places -> !places.isEmpty())
                 .findFirst()
                 .orElse(List.of());
-        boolean known =
-                looked.stream().allMatch(place -> place.most().unknown().isEmpty());
+        boolean known = looked.stream().allMatch(place -> place.most().unknown().isEmpty());
         return looked.stream()
                 .min(Comparator.comparingDouble(RoomTable::least))
                 .map(least -> amount(least, known))
@@ -174,7 +172,11 @@ final class RoomBrief {
     }
 
     private static boolean isToStayBelowFull(Tank tank) {
-        return tank.room().most().governs().filter(step -> step.limit() != Limit.FULL).isPresent();
+        return tank.room()
+                .most()
+                .governs()
+                .filter(step -> step.limit() != Limit.FULL)
+                .isPresent();
     }
 
     private static boolean mayBeFullForAllThatIsKnown(Tank tank) {

@@ -157,12 +157,12 @@ final class RoomTable {
         Map<String, List<Answer>> alike = new LinkedHashMap<>();
         loading.aboard().stream()
                 .sorted((one, other) -> Double.compare(least(one), least(other)))
-                .forEach(answer -> alike.computeIfAbsent(
-amount(answer, "", "already"), none -> new ArrayList<>())
+                .forEach(answer -> alike.computeIfAbsent(amount(answer, "", "already"), none -> new ArrayList<>())
                         .add(answer));
         boolean none = alike.size() == 1 && loading.aboard().get(0).most().isOver();
         List<String> texts = new ArrayList<>();
-        alike.values().forEach(answers -> texts.add(amount(answers.get(0), none ? " anywhere" : where(answers), "already")));
+        alike.values()
+                .forEach(answers -> texts.add(amount(answers.get(0), none ? " anywhere" : where(answers), "already")));
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
             texts.add("on the roof not worked out");
         }

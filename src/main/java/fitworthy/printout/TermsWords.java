@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
-import fitworthy.printout.words.Wording;
 import fitworthy.figures.room.RoomMeasures;
+import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.search.Terms;
 import java.math.BigDecimal;
@@ -36,7 +36,7 @@ final class TermsWords {
         terms.masses();
         terms.travel(false);
         terms.money().ifPresent(terms.words::add);
-        if (before.leadTime() != after.leadTime() || before.leadTimesUnknown() != after.leadTimesUnknown()) {
+        if (before.leadTime() != after.leadTime()) {
             terms.words.add(terms.leadTime());
         }
         return terms.words;

@@ -50,8 +50,7 @@ final class Verdict {
             return "This plan cannot be judged yet: not all of its ratings are known and checked."
                     + counted(parts, waived);
         }
-        String first = worst
-                .map(found -> switch (found) {
+        String first = worst.map(found -> switch (found) {
                     case STOP -> "Do not go ahead with this plan as it stands.";
                     case CHANGE -> "Change the plan before you go ahead.";
                     case CONFIRM -> "Get what is listed agreed before you go ahead.";

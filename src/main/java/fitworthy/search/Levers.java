@@ -126,6 +126,6 @@ final class Levers {
     }
 
     private static int steps(double range, double step) {
-        return Math.max(1, (int) Math.ceil(range / step));
+        return Math.max(1, (int) Math.ceil(range / step - 1e-6));
     }
 }

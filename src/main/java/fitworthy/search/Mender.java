@@ -203,18 +203,14 @@ public final class Mender {
 
     /** What clears some stops, and makes none: by the tolerance where anything does, else as far as it goes. */
     private List<Offer> offers(Map<Pull, RunSummary> alone, Set<Key> stops) {
-        List<Offer> sure =
-                offers(alone, stops, pulls -> trials.clearsSurely(pulls, stops), trials.planned()::surely);
+        List<Offer> sure = offers(alone, stops, pulls -> trials.clearsSurely(pulls, stops), trials.planned()::surely);
         return sure.isEmpty()
                 ? offers(alone, stops, pulls -> trials.clears(pulls, stops), trials.planned()::margin)
                 : sure;
     }
 
     private List<Offer> offers(
-            Map<Pull, RunSummary> alone,
-            Set<Key> stops,
-            Predicate<List<Pull>> clears,
-            ToDoubleFunction<Key> left) {
+            Map<Pull, RunSummary> alone, Set<Key> stops, Predicate<List<Pull>> clears, ToDoubleFunction<Key> left) {
         Set<Key> watched = new LinkedHashSet<>(stops);
         helpful(alone, watched).forEach(pull -> alone.get(pull).stops().stream()
                 .filter(stop -> !trials.planned().stops().contains(stop))

@@ -193,11 +193,11 @@ class MendCompareExplainTest {
         Ran.of("mend", heavy())
                 .printed(0)
                 .says("WHAT HELPS MOST, one change at a time, the best first: 1 fill 'Main tank' to 70 %, 24 L less"
-                        + " Clears 1 stop (Loaded mass is above the GVM). No stop remains. Vehicle -20 kg; range 667 -> 467"
-                        + " km.")
+                        + " Clears 1 stop (Loaded mass is above the GVM). No stop remains. Vehicle -20 kg; range 666 -> 466"
+                        + " km; new note: Little of the GVM is left.")
                 .says(
-                        "OFFER 1 fill 'Main tank' to 70 %, 24 L less Vehicle -20 kg; range 667 -> 467 km; water not known;"
-                                + " parts not known; lead time not known.")
+                        "OFFER 1 fill 'Main tank' to 70 %, 24 L less Vehicle -20 kg; range 666 -> 466 km; water not known;"
+                                + " parts not known; lead time not known; new note: Little of the GVM is left.")
                 .says("OFFER 2 leave 'Luggage' behind Vehicle -60 kg; range 666 km;")
                 .says("WHAT WOULD JUST PASS");
     }
@@ -216,7 +216,7 @@ class MendCompareExplainTest {
                 .says("OFFER 1 take 'none' for 'Box' Vehicle -120 kg; range 666 km; water not known; parts 0 AUD"
                         + " (-400.00 AUD); lead time not known; without 'Steel box'.")
                 .says("OFFER 2 take 'alloy' for 'Box' Vehicle -50 kg; range 666 km; water not known; parts 900 AUD"
-                        + " (+500.00 AUD); lead time not known; without 'Steel box'; with 'Alloy box'.");
+                        + " (+500.00 AUD); lead time not known; without 'Steel box'; with 'Alloy box'; new note:");
         String late = Files.writeString(
                         folder.resolve("late.yaml"),
                         Files.readString(Path.of(boxes("priced")))
@@ -290,7 +290,7 @@ class MendCompareExplainTest {
 
     /** What helps most is read at a glance: each in at most three lines, the first begins with its number. */
     @Test
-    void eachSingleChangeIsToldInAtMostThreeLines() {
+    void eachSingleChangeIsToldInAtMostFourLines() {
         for (String scenario : List.of(TOURING, "scenarios/overloaded.yaml")) {
             List<String> lines = Ran.of("mend", scenario)
                     .printed(0)
@@ -303,7 +303,7 @@ class MendCompareExplainTest {
             int told = 0;
             for (String line : lines) {
                 told = line.matches(" *[0-9]+  .*") ? 1 : told + 1;
-                assertTrue(told <= 3, () -> scenario + ": " + line);
+                assertTrue(told <= 4, () -> scenario + ": " + line);
             }
             assertTrue(lines.size() > 8, lines.toString());
         }
@@ -348,7 +348,7 @@ class MendCompareExplainTest {
         compared.says("Fewest stops, and of those the fewest changes: plan 3, 4, 5, 6.")
                 .says("STOPS THAT REMAIN - plan 1, 2: Loaded mass is above the GVM (mass.gvm-over [vehicle])");
         assertEquals(
-                List.of("667 km"),
+                List.of("666 km"),
                 row(compared, "range, the least").stream().distinct().toList());
         for (int plan = 0; plan < 6; plan++) {
             String box = boxes.get(plan / 2);

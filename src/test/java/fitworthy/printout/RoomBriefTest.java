@@ -17,8 +17,7 @@ class RoomBriefTest {
 
     private static String printed(String changes) throws FaultsException {
         StringWriter out = new StringWriter();
-        RoomBrief.print(
-                new Page(new PrintWriter(out)), Adviser.advise(Books.engine(), Sheets.plainWith(changes)));
+        RoomBrief.print(new Page(new PrintWriter(out)), Adviser.advise(Books.engine(), Sheets.plainWith(changes)));
         return out.toString().replaceAll("\\s+", " ");
     }
 

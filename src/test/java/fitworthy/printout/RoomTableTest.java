@@ -21,7 +21,8 @@ class RoomTableTest {
               lightest: 1200 kg, coupling: {trailer: 3500 kg, ball: 350 kg}}
             """;
 
-    private static final String EVERYWHERE = "in the seats of Driver and Passenger, beside Luggage, at the rear end (GVM)";
+    private static final String EVERYWHERE =
+            "in the seats of Driver and Passenger, beside Luggage, at the rear end (GVM)";
 
     private static String printed(String changes) throws FaultsException {
         StringWriter out = new StringWriter();

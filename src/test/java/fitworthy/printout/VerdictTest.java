@@ -22,9 +22,8 @@ import org.junit.jupiter.api.Test;
 class VerdictTest {
 
     private static final String BAR = "vehicle: {tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}\n";
-    private static final String VAN =
-            BAR
-                    + """
+    private static final String VAN = BAR
+            + """
                     trailer: {name: Van, mass: %s kg +/- 0 kg, ball: %s kg +/- 0 kg, rated: 3500 kg, gtm: 3300 kg,
                       brakes: electric, lightest: 800 kg, coupling: {trailer: 3500 kg, ball: 350 kg}}
                     """;

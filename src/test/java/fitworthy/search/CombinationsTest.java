@@ -27,7 +27,8 @@ class CombinationsTest {
     private final SearchLimit limit = new SearchLimit(() -> false);
 
     private static RunSummary summary(double first, double second) {
-        return new RunSummary(Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of(), Map.of(), NOTHING);
+        return new RunSummary(
+                Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of(), Map.of(), NOTHING);
     }
 
     private Pull pull(String thing, int steps, double kilograms, double first, double second) {

@@ -64,10 +64,11 @@ class MenderTest {
                 trip: {longest-leg: 200 km}
                 """);
         assertEquals(List.of("fill 'Main tank' to 56 %, 35 L less", "leave 'Luggage' behind"), words(mending));
-        mending.offers().forEach(offer -> assertTrue(
-                offer.advice().findings().stream()
-                        .noneMatch(finding -> finding.judged().id().equals("mass.gvm-unsure")),
-                () -> words(mending).toString()));
+        mending.offers()
+                .forEach(offer -> assertTrue(
+                        offer.advice().findings().stream()
+                                .noneMatch(finding -> finding.judged().id().equals("mass.gvm-unsure")),
+                        () -> words(mending).toString()));
     }
 
     /** 300 km take 36 L, with a fifth of 45 L left over: the tank stays at 57 % or more. 28 kg are 34 L, 30 kg 36 L. */

@@ -317,8 +317,7 @@ public final class WorkOrder {
         return lead.missingWith(
                 Figure.ZERO,
                 Figure.of(
-                        WorkDays.before(first, first.plusDays((long) days)),
-                        lead.tolerance() / DAY * WorkDays.SHARE));
+                        WorkDays.before(first, first.plusDays((long) days)), lead.tolerance() / DAY * WorkDays.SHARE));
     }
 
     private record Turn(Task task, Figure start, Figure end) {}

@@ -73,9 +73,7 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
 
     /** The same as far as the limits are known; missing where no rating of the vehicle is, since the rest tells nothing. */
     public Figure atMost() {
-        return isOver()
-                ? over.get(0).leftAt(taken)
-                : isBounded() ? steps.get(0).most() : Figure.missing(missing());
+        return isOver() ? over.get(0).leftAt(taken) : isBounded() ? steps.get(0).most() : Figure.missing(missing());
     }
 
     private boolean isBounded() {

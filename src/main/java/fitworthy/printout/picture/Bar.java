@@ -48,8 +48,7 @@ final class Bar {
         if (!measure.isKnown()) {
             return "not checked";
         }
-        return Wording.spareOrOver(measure.getHeadroom(), measure.kind())
-                + (measure.getHeadroom() < 0 ? "" : " spare");
+        return Wording.spareOrOver(measure.getHeadroom(), measure.kind()) + (measure.getHeadroom() < 0 ? "" : " spare");
     }
 
     /** Whether the tolerance is large enough to turn the verdict. */
