@@ -1,8 +1,5 @@
 package fitworthy.figures.order;
 
-import static fitworthy.figures.measure.Working.row;
-
-import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Dimension;
@@ -14,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -117,33 +113,18 @@ public final class WorkOrder {
 
     /** The jobs one by one with their earliest days, as lines of a table. */
     List<String> table() {
-        return table(task -> times.get(task).start(), task -> times.get(task).end());
+        return lines(task -> times.get(task).start(), task -> times.get(task).end());
     }
 
     /** The same where one job is done after the other. */
     List<String> tableInTurn() {
         Map<Task, Turn> byTask = turn.stream().collect(Collectors.toMap(Turn::task, one -> one));
-        return table(task -> byTask.get(task).start(), task -> byTask.get(task).end());
+        return lines(task -> byTask.get(task).start(), task -> byTask.get(task).end());
     }
 
-    private List<String> table(Function<Task, Figure> start, Function<Task, Figure> end) {
-        List<String> lines = new ArrayList<>();
-        lines.add("a job begins when its part has come and the jobs before it are done, in working days from " + first);
-        lines.add(row("", "part", "begins", "takes", "ends"));
-        turn.stream()
-                .map(Turn::task)
-                .forEach(task -> lines.add(row(
-                        Working.marked(
-                                task.name(), Working.in("takes", task.work().days(), "days")),
-                        tenths(arrival(task)),
-                        tenths(start.apply(task)),
-                        tenths(task.work().days()),
-                        tenths(end.apply(task)))));
-        return lines;
-    }
-
-    private static String tenths(Figure days) {
-        return days.known() ? String.format(Locale.ROOT, "%.1f", days.value()) : "?";
+    private List<String> lines(Function<Task, Figure> start, Function<Task, Figure> end) {
+        return new OrderLines(first, this::arrival, start, end)
+                .of(turn.stream().map(Turn::task).toList());
     }
 
     /** When everything is done at the earliest, in working days from the sheet's day on. */
