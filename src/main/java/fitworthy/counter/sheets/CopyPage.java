@@ -27,7 +27,9 @@ public final class CopyPage implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/sheets/{sheet}/copy", sent -> ask(sent, FileName.ofCopy(sheet(sent).getFileName().toString(), folder), ""));
+        routes.get(
+                "/sheets/{sheet}/copy",
+                sent -> ask(sent, FileName.ofCopy(sheet(sent).getFileName().toString(), folder), ""));
         routes.post("/sheets/{sheet}/copy", this::copy);
     }
 

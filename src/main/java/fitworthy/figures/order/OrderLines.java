@@ -19,10 +19,7 @@ import java.util.function.Function;
  * @param end when it is done
  */
 record OrderLines(
-        LocalDate first,
-        Function<Task, Figure> arrival,
-        Function<Task, Figure> start,
-        Function<Task, Figure> end) {
+        LocalDate first, Function<Task, Figure> arrival, Function<Task, Figure> start, Function<Task, Figure> end) {
 
     /** A line for each of these under the heads of the columns. */
     List<String> of(List<Task> tasks) {

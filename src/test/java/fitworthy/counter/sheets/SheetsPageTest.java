@@ -12,7 +12,6 @@ import fitworthy.counter.Served;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
