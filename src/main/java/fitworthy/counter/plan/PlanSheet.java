@@ -11,6 +11,8 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.usual.Filling;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +32,11 @@ final class PlanSheet {
     PlanSheet(Answer answer) {
         this.answer = answer;
         this.whole = Filling.withItems(answer.whole());
+    }
+
+    /** Where what belongs to a sheet is asked for. */
+    static String address(String name) {
+        return "/sheets/" + URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     private Node.Mapping filled() {
