@@ -150,7 +150,7 @@ public final class ShortPrintout {
         }
         String missing = missing(questions);
         if (!missing.isEmpty()) {
-            page.wrapped(0, Words.capital(Verdict.open(counts)) + " (" + missing + ").");
+            page.wrapped(0, "Missing: " + missing + ".");
         }
         if (counts.held() > 0) {
             page.wrapped(0, GuessWords.count(counts) + ".");

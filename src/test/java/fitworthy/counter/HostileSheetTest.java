@@ -55,9 +55,9 @@ class HostileSheetTest {
         // A print brings its style along: shown, it has a policy of its own; else it is a file to keep.
         boolean isPage = answer.headers().firstValue("content-disposition").isEmpty()
                 && answer.headers()
-                .firstValue("content-security-policy")
-                .orElse("")
-                .startsWith("default-src 'none'; script-src 'self'");
+                        .firstValue("content-security-policy")
+                        .orElse("")
+                        .startsWith("default-src 'none'; script-src 'self'");
         NodeList all = parsed(answer.body()).getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);

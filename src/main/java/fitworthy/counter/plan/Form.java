@@ -46,9 +46,7 @@ final class Form {
     /** What opens at a path, without the fields that nobody said or asks for; of an item or a group. */
     Group body(NodePath path) {
         Optional<FieldSchema> begun = sheet.field(path).filter(field -> entries.isBegunWhole(field, path));
-        List<Items> begin = begun.stream()
-                .map(field -> items(field, path))
-                .toList();
+        List<Items> begin = begun.stream().map(field -> items(field, path)).toList();
         return begun.isPresent()
                 ? new Group("", List.of(), List.of(), List.of(), begin, Optional.empty(), "")
                 : shown("", fields(path), path);
@@ -95,8 +93,7 @@ final class Form {
             return Optional.empty();
         }
         NodePath thing = NodePath.of(steps.get(0).toString());
-        return Optional.of(fold(
-                steps.get(1) instanceof NodePath.Item item ? thing.to(item.position()) : thing));
+        return Optional.of(fold(steps.get(1) instanceof NodePath.Item item ? thing.to(item.position()) : thing));
     }
 
     private List<FieldSchema> topFields() {
@@ -122,23 +119,36 @@ final class Form {
         List<Fold> folds = new ArrayList<>();
         List<Items> lists = new ArrayList<>();
         if (part != Part.REST) {
-            fields.stream().filter(field -> isSaid(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
+            fields.stream()
+                    .filter(field -> isSaid(field, path))
+                    .forEach(field -> add(field, path, own, groups, folds, lists));
             fields.stream()
                     .filter(field -> !isSaid(field, path) && isShown(field, path))
                     .forEach(field -> add(field, path, own, groups, folds, lists));
         }
         if (part != Part.SAID) {
-            fields.stream().filter(field -> !isShown(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
+            fields.stream()
+                    .filter(field -> !isShown(field, path))
+                    .forEach(field -> add(field, path, own, groups, folds, lists));
         }
         return new Group(
-                legend, own, groups, folds, lists, part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty(), off(path));
+                legend,
+                own,
+                groups,
+                folds,
+                lists,
+                part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty(),
+                off(path));
     }
 
     /** Where a group can be taken off as a whole. */
     private String off(NodePath path) {
         return !path.isTop()
                         && sheet.own(path) != null
-                        && sheet.field(path).filter(FieldSchema::optional).filter(Form::isGroup).isPresent()
+                        && sheet.field(path)
+                                .filter(FieldSchema::optional)
+                                .filter(Form::isGroup)
+                                .isPresent()
                 ? FieldPath.text(path)
                 : "";
     }
@@ -154,7 +164,13 @@ final class Form {
                 opened.contains(key) ? Optional.of(group("", fields, path, Part.REST)) : Optional.empty());
     }
 
-    private void add(FieldSchema field, NodePath above, List<Entry> own, List<Group> groups, List<Fold> folds, List<Items> lists) {
+    private void add(
+            FieldSchema field,
+            NodePath above,
+            List<Entry> own,
+            List<Group> groups,
+            List<Fold> folds,
+            List<Items> lists) {
         NodePath path = above.to(field.name());
         switch (field.content()) {
             case GROUP -> {
@@ -167,14 +183,15 @@ final class Form {
                 }
             }
             case GROUPS -> lists.add(items(field, path));
-            case FIGURES -> groups.add(new Group(
-                    Names.title(field),
-                    entries.figures(field, path),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    Optional.empty(),
-                    ""));
+            case FIGURES ->
+                groups.add(new Group(
+                        Names.title(field),
+                        entries.figures(field, path),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        ""));
             default -> own.add(entries.of(field, path));
         }
     }
@@ -184,9 +201,7 @@ final class Form {
         Stream<Entry> words = field.description().inWords() ? Stream.of(entries.words(field, path)) : Stream.empty();
         return new Group(
                 Names.title(field),
-                Stream.concat(
-                                words,
-                                fields(path).stream().map(axis -> entries.of(axis, path.to(axis.name()))))
+                Stream.concat(words, fields(path).stream().map(axis -> entries.of(axis, path.to(axis.name()))))
                         .toList(),
                 List.of(),
                 List.of(),

@@ -15,4 +15,10 @@ import java.util.Optional;
  * @param off its path where it can be taken off as a whole; else empty
  */
 public record Group(
-        String legend, List<Entry> entries, List<Group> groups, List<Fold> folds, List<Items> lists, Optional<Fold> more, String off) {}
+        String legend,
+        List<Entry> entries,
+        List<Group> groups,
+        List<Fold> folds,
+        List<Items> lists,
+        Optional<Fold> more,
+        String off) {}

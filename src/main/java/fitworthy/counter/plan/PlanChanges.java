@@ -85,7 +85,9 @@ public final class PlanChanges {
     private static Change set(NodePath path, String typed, String unit, String mark) {
         String value = Unit.with(unit, typed);
         return new Edit(
-                label(path), FieldPath.text(path), sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
+                label(path),
+                FieldPath.text(path),
+                sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
     }
 
     private static Change mark(NodePath path, String typed, String unit, String mark) {
@@ -110,7 +112,8 @@ public final class PlanChanges {
     /** @param value empty where the field is to be left out */
     private static Change put(PlanSheet sheet, NodePath path, String value) {
         Optional<FieldSchema> field = sheet.field(path);
-        if (!value.isEmpty() && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
+        if (!value.isEmpty()
+                && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
             return new PutWhole(label(path), sheet.key(path), path, words(value));
         }
         if (path.steps().size() == NAME && path.last().equals(new NodePath.Named("name"))) {

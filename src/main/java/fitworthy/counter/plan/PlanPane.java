@@ -23,8 +23,19 @@ public final class PlanPane implements Pane {
 
     /** In which order a counter asks; what is not among them comes last. */
     private static final List<String> ORDER = List.of(
-            "vehicle", "fitments", "tanks", "circuits", "cargo", "occupants", "trailer", "trip", "cases", "options", "jobs",
-            "papers", "waivers");
+            "vehicle",
+            "fitments",
+            "tanks",
+            "circuits",
+            "cargo",
+            "occupants",
+            "trailer",
+            "trip",
+            "cases",
+            "options",
+            "jobs",
+            "papers",
+            "waivers");
 
     @Override
     public String id() {

@@ -49,8 +49,8 @@ public final class PlanRoutes implements Routes {
         try {
             String path = param(sent, "path");
             Group group = shown.apply(form, path.isEmpty() ? fitworthy.source.NodePath.TOP : FieldPath.of(path));
-            sent.html(Pages.html(
-                    "plan/group.jte", Map.of("group", group, "address", address(sent.pathParam("sheet")))));
+            sent.html(
+                    Pages.html("plan/group.jte", Map.of("group", group, "address", address(sent.pathParam("sheet")))));
         } catch (IllegalArgumentException e) {
             throw new BadRequestResponse("no such field");
         }

@@ -1,6 +1,5 @@
 package fitworthy.counter.plan;
 
-import fitworthy.advice.View;
 import fitworthy.counter.desk.Answer;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
@@ -161,7 +160,9 @@ final class PlanSheet {
         Class<? extends Record> type = Sheet.class;
         if (!path.above().isTop()) {
             Optional<FieldSchema> above = field(path.above());
-            if (above.map(FieldSchema::content).filter(FieldSchema.Content.FIGURES::equals).isPresent()) {
+            if (above.map(FieldSchema::content)
+                    .filter(FieldSchema.Content.FIGURES::equals)
+                    .isPresent()) {
                 return above;
             }
             if (above.map(FieldSchema::type).filter(Class::isRecord).isEmpty()) {
