@@ -144,7 +144,9 @@ public final class PlanChanges {
     private static Change add(NodePath list, Map<String, String> typed) {
         return new Edit("added", "", sheet -> {
             Node.Mapping item = new Node.Mapping(TYPED, Map.of());
-            FieldSchema field = sheet.field(list).orElseThrow(() -> new IllegalArgumentException("no list"));
+            FieldSchema field = sheet.field(list)
+                    .filter(found -> found.type() != null)
+                    .orElseThrow(() -> new IllegalArgumentException("no list"));
             Entries entries = new Entries(sheet);
             NodePath path = entries.beginning(field, list);
             for (Entry entry : entries.needed(field, list)) {
