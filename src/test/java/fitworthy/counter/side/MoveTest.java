@@ -167,8 +167,11 @@ class MoveTest {
     @Test
     void withoutAWheelbaseItSaysWhatIsMissing() throws Exception {
         try (Served served = Served.copyIn(folder)) {
-            Path shelf = folder.resolve("shelf/vehicles.yaml");
-            Files.writeString(shelf, Files.readString(shelf).replace("wheelbase: 2790 mm", "wheelbase: ask"));
+            Path sheet = folder.resolve("weekender.yaml");
+            String text = Files.readString(sheet);
+            Files.writeString(
+                    sheet,
+                    text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
             String page = served.get("/sheets/weekender.yaml").body();
             assertTrue(page.contains("There is no picture without vehicle.size.wheelbase"), page);
             assertFalse(page.contains("class=\"side-view\""));
