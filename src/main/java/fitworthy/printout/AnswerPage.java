@@ -5,6 +5,7 @@ import static fitworthy.document.Report.Column.text;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
+import fitworthy.book.Party;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Paragraph;
@@ -26,10 +27,12 @@ final class AnswerPage {
     private final FindingBlocks findings;
     private final Addressees addressees;
     private final RoomTable room;
+    private final Readers readers;
 
-    AnswerPage(Arrangement arrangement, FindingBlocks findings) {
+    AnswerPage(Arrangement arrangement, FindingBlocks findings, Readers readers) {
         this.arrangement = arrangement;
         this.findings = findings;
+        this.readers = readers;
         this.addressees = new Addressees(
                 arrangement.advice().sheet().planned(),
                 arrangement.advice().book().tables().shopWords());
@@ -58,7 +61,8 @@ final class AnswerPage {
             blocks.add(new Paragraph("As decided by "
                     + arrangement.advice().book().house().page().shop() + ", "
                     + HouseWords.looser(arrangement.advice()).size()
-                    + " limits or severities are looser than the book's. The annex lists them."));
+                    + " limits or severities are looser than the book's. "
+                    + Words.capital(readers.whole()) + " lists them."));
         }
         blocks.add(new Paragraph(
                 (CostTable.inShort(arrangement.advice()) + " " + GuessWords.restsOn(arrangement)).strip()));
@@ -96,7 +100,7 @@ final class AnswerPage {
                         text("Asks for", 8),
                         text("Finding", 30),
                         text("What to do", 43),
-                        text("Who acts", 15)),
+                        text("Whom to ask", 15)),
                 worst.stream().map(one -> row(one, brief)).toList());
     }
 
@@ -120,8 +124,8 @@ final class AnswerPage {
     }
 
     private String acts(Ranked one) {
-        return Words.capital(addressees
-                .asked(one.group().card().ask().get(0), one.group().worst())
-                .words());
+        Addressee whom =
+                addressees.asked(one.group().card().ask().get(0), one.group().worst());
+        return whom.party() == Party.BUILDER ? "The builder does it" : "Ask " + whom.words();
     }
 }
