@@ -120,9 +120,16 @@ class PassingValueTest {
                     new Passing(
                             "radio.aside",
                             part("", "at.y").path(),
-                            (sheet, subject, aside) -> fitment(sheet, subject).at().orElseThrow().y().value()
-                                    - Math.signum(
-                                                    sheet.vehicle().view().eye().y().value())
+                            (sheet, subject, aside) -> fitment(sheet, subject)
+                                            .at()
+                                            .orElseThrow()
+                                            .y()
+                                            .value()
+                                    - Math.signum(sheet.vehicle()
+                                                    .view()
+                                                    .eye()
+                                                    .y()
+                                                    .value())
                                             * aside)),
             Map.entry("body.legs-tip", part("body.feet-needed", "legs.spacing")),
             Map.entry("body.gas-mount-weak", part("body.gas-mount-needed", "mount")),
@@ -198,8 +205,10 @@ class PassingValueTest {
         Node.Mapping changed = Trees.with(
                 each.tree(),
                 path,
-                Wording.quantity(passing.inSheet()
-                                .of(each.sheet(), finding.judged().subject(), needed.getValue() + more), needed.kind())
+                Wording.quantity(
+                                passing.inSheet()
+                                        .of(each.sheet(), finding.judged().subject(), needed.getValue() + more),
+                                needed.kind())
                         + (needed.kind().unit().isEmpty()
                                 ? ""
                                 : " +/- 0 " + needed.kind().unit()));

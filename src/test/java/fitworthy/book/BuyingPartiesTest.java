@@ -29,7 +29,8 @@ class BuyingPartiesTest {
         Map<String, Set<Party>> unasked = new TreeMap<>();
         Set<Party> named = new TreeSet<>();
         Books.shipped().cards().forEach((id, card) -> {
-            Set<Party> asked = card.ask().stream().map(ask -> ask.party().value()).collect(Collectors.toSet());
+            Set<Party> asked =
+                    card.ask().stream().map(ask -> ask.party().value()).collect(Collectors.toSet());
             Set<Party> waited = WORDS.entrySet().stream()
                     .filter(word ->
                             word.getValue().matcher(card.buying().waitFor()).find())

@@ -117,8 +117,7 @@ class RadioRangeTest {
     @Test
     void howFarAsideIsTheSightAngleTheOtherWayRound() {
         Point eye = point(1.5, -0.4, 1.5);
-        assertEquals(
-                2, RadioRange.aside(eye, point(-0.5, -0.4, 1), exact(45)).value(), 1e-9);
+        assertEquals(2, RadioRange.aside(eye, point(-0.5, -0.4, 1), exact(45)).value(), 1e-9);
         for (double planned : new double[] {-0.3, -0.6}) {
             double aside =
                     RadioRange.aside(eye, point(-0.5, planned, 1), exact(10)).value();
