@@ -13,8 +13,8 @@
   function keep(area) {
     opened = new Map([...area.querySelectorAll('details[open][id]')]
       .map(details => [details.id, details.querySelector('.why')?.innerHTML ?? '']));
-    typed = new Map([...area.querySelectorAll('input[id]:not([type=hidden])')]
-      .filter(box => box.value !== box.defaultValue).map(box => [box.id, box.value]));
+    typed = new Map([...area.querySelectorAll('input[id]:not([type=hidden]), select[id]')]
+      .filter(box => box.value !== (box.defaultValue ?? '')).map(box => [box.id, box.value]));
   }
 
   function restore() {

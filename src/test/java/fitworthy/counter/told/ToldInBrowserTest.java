@@ -25,7 +25,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** The advice in a browser, by keyboard alone. */
 class ToldInBrowserTest {
 
-    private static final String FIRST = "why-mass.axle-over-rear+axle";
+    private static final String FIRST = "why-mass.gvm-tight-vehicle";
 
     @TempDir
     static Path folder;
@@ -36,6 +36,8 @@ class ToldInBrowserTest {
     @BeforeAll
     static void open() throws Exception {
         window = Chrome.window(1280, 900);
+        // A slow machine takes its time over a long page.
+        window.manage().timeouts().scriptTimeout(Duration.ofMinutes(4));
         served = Served.copyIn(folder);
         window.get(served.address());
     }
@@ -51,7 +53,7 @@ class ToldInBrowserTest {
     }
 
     private static <T> T until(Function<ChromeDriver, T> wanted) {
-        return new WebDriverWait(window, Duration.ofSeconds(60)).until(driver -> wanted.apply(window));
+        return new WebDriverWait(window, Duration.ofMinutes(2)).until(driver -> wanted.apply(window));
     }
 
     /** What has the focus gets these keys. */
@@ -69,25 +71,25 @@ class ToldInBrowserTest {
 
     @Test
     void anOpenedExplanationStaysOpenWhileOneEditsElsewhere() throws Exception {
-        window.get(served.at("/sheets/overloaded.yaml"));
+        window.get(served.at("/sheets/touring.yaml"));
         WebElement summary = window.findElement(By.id(FIRST)).findElement(By.tagName("summary"));
         window.executeScript("arguments[0].focus()", summary);
         type(Keys.ENTER);
         until(driver -> isShown("front = mass x (1 - at / wheelbase)"));
         window.executeAsyncScript(
                 "const done = arguments[0]; document.body.addEventListener('htmx:afterRequest', () => setTimeout(done, 300), {once: true});"
-                        + "htmx.ajax('POST', '/sheets/overloaded.yaml/answer', {source: document.querySelector('.work'), swap: 'none',"
-                        + " values: {path: 'cargo.Tools and spares.mass', value: '80 kg', version: document.getElementById('version').value}})");
-        until(driver -> isShown("rear axle") && isShown("kg less"));
+                        + "htmx.ajax('POST', '/sheets/touring.yaml/answer', {source: document.querySelector('.work'), swap: 'none',"
+                        + " values: {path: 'occupants.Ines.mass', value: '56 kg +/- 3 kg', version: document.getElementById('version').value}})");
+        until(driver -> isShown("ront axle 5 kg less"));
         assertEquals("true", window.findElement(By.id(FIRST)).getAttribute("open"));
-        until(driver -> driver.findElement(By.id(FIRST)).getText().contains("80.0"));
+        until(driver -> driver.findElement(By.id(FIRST)).getText().matches("(?s).*Ines +56\\.0.*"));
     }
 
     @Test
     void anOfferIsTriedTakenAndUndoneByKeyboard() throws Exception {
-        Path file = folder.resolve("weekender.yaml");
+        Path file = folder.resolve("overloaded.yaml");
         byte[] before = Files.readAllBytes(file);
-        window.get(served.at("/sheets/weekender.yaml"));
+        window.get(served.at("/sheets/overloaded.yaml"));
         focus("look-for-offers");
         type(Keys.ENTER);
         WebElement first = until(driver -> driver.findElements(By.cssSelector("[id^=try-]")).stream()
@@ -97,7 +99,8 @@ class ToldInBrowserTest {
         type(Keys.ENTER);
         until(driver -> driver.switchTo().activeElement().getAttribute("id").equals("tried"));
         assertArrayEquals(before, Files.readAllBytes(file));
-        String told = window.findElement(By.cssSelector(".as-it-would-be .changed")).getText();
+        String told =
+                window.findElement(By.cssSelector(".as-it-would-be .changed")).getText();
         type(Keys.TAB);
         type(Keys.ENTER);
         until(driver -> isShown("Undo takes it back"));
