@@ -199,7 +199,7 @@
     if (sending || waiting) {
       draw();
     }
-    const moved = document.querySelector(".moved");
+    const moved = document.querySelector("#loads .moved");
     told.textContent = moved ? moved.textContent : "";
   });
 

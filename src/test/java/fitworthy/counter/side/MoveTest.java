@@ -52,7 +52,7 @@ class MoveTest {
                 assertTrue(page.contains("<span class=\"figure\">" + figure), figure);
                 long change = Math.round(load(is, "towing", axle)) - Math.round(load(was, "towing", axle));
                 String told = (change > 0 ? "+" : "") + change + " kg";
-                assertTrue(page.contains("<ins class=\"changed\">" + told + "</ins>"), told);
+                assertTrue(page.contains("<ins class=\"by\">" + told + "</ins>"), told);
             }
         }
     }
