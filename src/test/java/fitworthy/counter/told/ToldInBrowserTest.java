@@ -86,6 +86,21 @@ class ToldInBrowserTest {
     }
 
     @Test
+    void aMissingAnswerLeadsToItsFieldInThePlan() {
+        window.get(served.at("/sheets/touring.yaml"));
+        window.executeScript("document.querySelector('#rest-open summary').click()");
+        WebElement link = until(driver -> driver.findElements(By.cssSelector("#rest-open .field-link")).stream()
+                .filter(field -> field.getText().equals("fitments.Front springs.suits"))
+                .findFirst()
+                .orElse(null));
+        link.sendKeys(Keys.ENTER);
+        until(driver -> driver.switchTo().activeElement().getAttribute("id").endsWith("_suits"));
+        assertEquals(
+                "Front springs",
+                window.executeScript("return document.getElementById(document.activeElement.id.replace('suits', 'name')).value"));
+    }
+
+    @Test
     void anOfferIsTriedTakenAndUndoneByKeyboard() throws Exception {
         Path file = folder.resolve("overloaded.yaml");
         byte[] before = Files.readAllBytes(file);
