@@ -39,7 +39,7 @@
       if (!isAside(event.detail.target)) return;
       restore(event.detail.target);
       // What was taken gets the focus, so that it is read anyway.
-      const changed = event.detail.target.querySelector('.changed');
+      const changed = event.detail.target.querySelector('.news');
       if (changed && event.detail.target.id !== 'offers') said.textContent = changed.textContent;
     });
   }
