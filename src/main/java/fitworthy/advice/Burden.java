@@ -3,6 +3,7 @@ package fitworthy.advice;
 import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Alterations;
@@ -12,6 +13,7 @@ import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment.Removed;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +30,9 @@ final class Burden {
     /** A part bears a good share where it puts this share or more of what is too much on the limit; see docs/method.md. */
     private static final double GOOD_SHARE = 0.1;
 
+    /** kg that count as none. */
+    private static final double NOTHING = 1e-6;
+
     private final Map<String, Loading> loadings;
 
     Burden(List<Loading> loadings) {
@@ -35,13 +40,30 @@ final class Burden {
                 .collect(Collectors.toMap(loading -> loading.loadCase().name(), Function.identity()));
     }
 
-    /** The parts and tanks, what is in them counted, that bear such a share in one of the loadings. */
+    /**
+     * The parts and tanks, what is in them counted, that bear such a share in one of the loadings; all that weigh something
+     * where nothing says how much is too much.
+     */
     Set<String> parts(Group<Finding> finding) {
         Set<String> parts = new LinkedHashSet<>();
-        for (Finding outcome : finding.outcomes()) {
-            Loading loading = loadings.get(outcome.judged().loadCase());
-            double least = GOOD_SHARE * tooMuch(outcome.comparison().orElseThrow());
-            Map<String, Double> shares = shares(loading, outcome.judged().measure());
+        finding.outcomes()
+                .forEach(outcome -> parts.addAll(parts(
+                        outcome.judged(),
+                        outcome.comparison()
+                                .map(comparison -> GOOD_SHARE * tooMuch(comparison))
+                                .orElse(NOTHING))));
+        return parts;
+    }
+
+    /** Those that put anything on a limit. */
+    Set<String> parts(Judged judged) {
+        return parts(judged, NOTHING);
+    }
+
+    private Set<String> parts(Judged judged, double least) {
+        Set<String> parts = new LinkedHashSet<>();
+        for (Loading loading : loadings(judged)) {
+            Map<String, Double> shares = shares(loading, judged.measure());
             loading.plan().sheet().fitments().stream()
                     .filter(part -> !part.isDone() && bears(part.name(), part.removes(), shares) >= least)
                     .forEach(part -> parts.add(part.name()));
@@ -52,6 +74,10 @@ final class Burden {
                     .forEach(tank -> parts.add(tank.name()));
         }
         return parts;
+    }
+
+    private Collection<Loading> loadings(Judged judged) {
+        return judged.loadCase().isEmpty() ? loadings.values() : List.of(loadings.get(judged.loadCase()));
     }
 
     /** kg; where a limit is kept by less than the tolerance, what is missing to keep it by that. */

@@ -3,6 +3,7 @@ package fitworthy.advice;
 import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Buying.Settled;
 import fitworthy.figures.order.Ordering;
 import fitworthy.figures.plan.Alterations;
@@ -214,16 +215,26 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             if (!figures.isEmpty()
                     && counts(outcome.judged())
                     && outcome.judged().card().settledBy() != Settled.CORRECTION) {
-                Set<String> parts = concerned.parts(outcome.judged());
+                Set<String> parts =
+                        isOfUnknownLimit(outcome) ? burden.parts(outcome.judged()) : concerned.parts(outcome.judged());
                 parts.stream().filter(planned::containsKey).forEach(name -> lacking.computeIfAbsent(
                                 name, none -> new LinkedHashSet<>())
                         .addAll(figures));
-                if (parts.isEmpty()
+                if ((parts.isEmpty() || isOfUnknownLimit(outcome))
                         && outcome.judged().card().buying().of().isEmpty()
                         && concerned.comesFirst(outcome.judged())) {
                     unknown.addAll(figures);
                 }
             }
+        }
+
+        /** Whether what it loads has a limit that nobody knows: nothing is added to it before. */
+        private static boolean isOfUnknownLimit(Outcome outcome) {
+            Judged judged = outcome.judged();
+            return outcome instanceof NotAssessed
+                    && judged.card().settledBy() == Settled.LESS_LOAD
+                    && judged.card().againstLimit()
+                    && Double.isNaN(judged.measure().getLimit());
         }
 
         /** What is taken of a choice for want of an answer, and is not in every other one. */

@@ -1,7 +1,9 @@
 package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Held;
+import fitworthy.book.Book;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.quantity.Missing;
@@ -16,8 +18,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * What is left of a limit in each loading. Of mass limits alone: what every loading is held against, in few enough rows
- * to be read.
+ * What is left of a limit in each loading. Of the mass limits, which every loading is held against, and of the other
+ * ratings that the verdict tells of: few enough rows to be read.
  *
  * @param limit what has the limit and what it is called, such as {@code vehicle: GVM}
  * @param kind of what is held against it
@@ -26,6 +28,8 @@ import java.util.stream.Stream;
  * @param guessed the load cases of these in which that rests on guesses
  */
 public record Margin(String limit, MeasureKind kind, Map<String, Double> left, Set<String> guessed) {
+
+    private static final String TOWING = "towing";
 
     /** What a rating limits; that a weighing differs from the parts by more than its tolerance is no such limit. */
     private static final Set<MeasureKind> LIMITED =
@@ -39,22 +43,39 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left, S
     /** Those of the advice, by the name of the limit. */
     static List<Margin> all(Advice advice) {
         SortedMap<String, Margin> margins = new TreeMap<>();
+        Set<Check> ratings = Ratings.of(advice).told();
         Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
-                .filter(outcome -> isOfMass(outcome) && outcome.comparison().isPresent())
+                .filter(outcome -> (isOfMass(outcome) || ratings.contains(outcome.check()))
+                        && outcome.comparison().isPresent())
                 .forEach(outcome -> {
                     MeasureKind kind = outcome.judged().measure().kind();
                     String limit = outcome.judged().subject() + ": " + kind.limitMeaning();
                     Margin margin = margins.computeIfAbsent(
                             limit, none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>()));
-                    String loadCase = outcome.judged().loadCase();
-                    margin.left.putIfAbsent(
-                            loadCase, outcome.comparison().orElseThrow().margin());
-                    if (outcome instanceof Held || advice.guesses().containsKey(outcome.key())) {
-                        margin.guessed.add(loadCase);
-                    }
+                    boolean guessed =
+                            outcome instanceof Held || advice.guesses().containsKey(outcome.key());
+                    loadings(outcome, advice).forEach(loadCase -> {
+                        margin.left.putIfAbsent(
+                                loadCase, outcome.comparison().orElseThrow().margin());
+                        if (guessed) {
+                            margin.guessed.add(loadCase);
+                        }
+                    });
                 });
         return List.copyOf(margins.values());
+    }
+
+    /** What the loading does not change holds in all of them; of a trailer in those that tow it. */
+    private static List<String> loadings(Outcome outcome, Advice advice) {
+        String loadCase = outcome.judged().loadCase();
+        boolean ofTrailer = Book.topic(outcome.judged().id()).equals(TOWING);
+        return !loadCase.isEmpty()
+                ? List.of(loadCase)
+                : advice.loadings().stream()
+                        .filter(loading -> !ofTrailer || loading.towing() || TrailerRoom.isLeftUntowed(advice))
+                        .map(loading -> loading.loadCase().name())
+                        .toList();
     }
 
     /** What is missing to know what is left of the mass limits, in the order of the rules. */

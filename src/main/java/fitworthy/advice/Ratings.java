@@ -3,15 +3,18 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
 import fitworthy.book.House.SetSeverity;
 import fitworthy.book.Severity;
+import fitworthy.quantity.Missing;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -19,9 +22,9 @@ import java.util.stream.Stream;
  * coupling and towing. Neither a waiver nor a milder severity that a house sets changes a rating.
  *
  * @param assessed each rating with the loading that leaves least of it, the least first
- * @param open how many ratings could not be checked
+ * @param unchecked what could not be checked of them, in every loading
  */
-public record Ratings(List<Assessed> assessed, long open) {
+public record Ratings(List<Assessed> assessed, List<NotAssessed> unchecked) {
 
     private static final Set<String> TOPICS = Set.of("mass", "towing", "tyres");
     private static final Set<String> UNITS = Set.of("kg", "kN");
@@ -35,12 +38,25 @@ public record Ratings(List<Assessed> assessed, long open) {
                         isRating(advice, outcome) && outcome.comparison().isPresent())
                 .sorted(Comparator.comparingDouble(Ratings::margin))
                 .forEach(outcome -> least.putIfAbsent(outcome.check(), outcome));
-        long open = advice.notAssessed().stream()
-                .filter(outcome -> isRating(advice, outcome))
-                .map(Outcome::check)
+        return new Ratings(
+                List.copyOf(least.values()),
+                advice.notAssessed().stream()
+                        .filter(outcome -> isRating(advice, outcome))
+                        .toList());
+    }
+
+    /** How many ratings could not be checked. */
+    public long open() {
+        return unchecked.stream().map(Outcome::check).distinct().count();
+    }
+
+    /** What somebody can bring so that they can be. */
+    public List<Missing> missing() {
+        return unchecked.stream()
+                .flatMap(outcome -> outcome.waitsFor().stream())
+                .filter(figure -> !figure.isInBook())
                 .distinct()
-                .count();
-        return new Ratings(List.copyOf(least.values()), open);
+                .toList();
     }
 
     /** Those that are passed, the one that is passed by most first. */
@@ -59,6 +75,14 @@ public record Ratings(List<Assessed> assessed, long open) {
     /** The one of which least is left; nothing where none could be checked. */
     public Optional<Assessed> least() {
         return assessed.stream().findFirst();
+    }
+
+    /** Those that are passed or close, and the one of which least is left. */
+    Set<Check> told() {
+        return Stream.of(passed(), close(), least().stream().toList())
+                .flatMap(List::stream)
+                .map(Outcome::check)
+                .collect(Collectors.toSet());
     }
 
     private static double margin(Assessed outcome) {

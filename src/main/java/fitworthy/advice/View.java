@@ -67,8 +67,7 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
     public String draft(SheetDraft.Whole whole, Place place, List<Fault> faults) {
         return SheetDraft.text(
                 whole,
-                text -> Filling.filled(
-                        shelves.expanded(NodeReader.read(place, text, faults), faults), book(), faults));
+                text -> Filling.filled(shelves.expanded(NodeReader.read(place, text, faults), faults), book(), faults));
     }
 
     /** What it is known again by: any other book, overlay, region or day has another key. The shelf goes with a sheet. */

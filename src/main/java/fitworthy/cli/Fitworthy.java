@@ -102,6 +102,9 @@ public final class Fitworthy implements Runnable {
         } catch (OutOfMemoryError e) {
             err.println("The memory did not suffice, and no advice was given. Give the program more, such as by");
             err.println("JAVA_TOOL_OPTIONS=-Xmx512m.");
+        } catch (NoClassDefFoundError e) {
+            err.println("A library of the program was not found: " + e.getMessage() + ".");
+            err.println("Start it by bin/fitworthy, which knows where its libraries are.");
         }
         return ExitCodes.OUR_FAULT;
     }

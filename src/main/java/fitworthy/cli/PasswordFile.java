@@ -27,7 +27,9 @@ final class PasswordFile {
     static String read(Path file) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
         String text = InputFile.text(file, faults);
-        FaultsException.refuse(faults);
+        if (!faults.isEmpty()) {
+            throw fault(file, faults.get(0).problem(), faults.get(0).mend());
+        }
         if (!isOwnersAlone(file)) {
             throw fault(file, "others may read this file", "chmod 600 " + file);
         }

@@ -26,7 +26,9 @@ import fitworthy.counter.told.QuestionsPane;
 import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.util.List;
+import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 
 /** The page at the counter, served on this machine until it is closed. */
@@ -77,9 +79,7 @@ public final class Counter implements AutoCloseable {
                                 new AdvicePane(),
                                 questions,
                                 offers),
-                        Stream.concat(
-                                        PlanChanges.all().stream(),
-                                        Stream.of(new Moves(), new AnswerGiven(), offers))
+                        Stream.concat(PlanChanges.all().stream(), Stream.of(new Moves(), new AnswerGiven(), offers))
                                 .toList()),
                 new ExplainPage(desk),
                 offers,
@@ -105,8 +105,15 @@ public final class Counter implements AutoCloseable {
         return "http://" + names.first(port()) + door.entry();
     }
 
+    /** Requests that are answered just now are waited for, but no longer than a few seconds. */
     @Override
     public void close() {
-        server.stop();
+        try {
+            server.stop();
+        } catch (JavalinException e) {
+            if (!(e.getCause() instanceof TimeoutException)) {
+                throw e;
+            }
+        }
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.EofException;
 
 /** What went wrong, in words that say what to do. More of it is for the line that is logged. */
 final class Failed {
@@ -45,9 +46,10 @@ final class Failed {
 
     void addTo(JavalinConfig config) {
         config.routes.exception(HttpResponseException.class, Failed::answer);
-        // From below, while a form is read.
+        // From below, while a form is read: too much of it, and one without an end.
         config.routes.exception(
                 HttpException.RuntimeException.class, (cause, sent) -> answer(sent, cause.getCode(), ""));
+        config.routes.exception(EofException.class, (cause, sent) -> answer(sent, 400, ""));
         // Letters of a kind that is not known, or has no name that could be one.
         config.routes.exception(UnsupportedCharsetException.class, (cause, sent) -> answer(sent, 415, ""));
         config.routes.exception(IllegalCharsetNameException.class, (cause, sent) -> answer(sent, 415, ""));

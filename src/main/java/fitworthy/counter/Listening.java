@@ -20,6 +20,9 @@ final class Listening {
 
     private static final Duration PATIENCE = Duration.ofSeconds(5);
 
+    /** The same once the counter is closed, so that a browser that keeps its connection does not hold it up. */
+    private static final Duration CLOSING = Duration.ofMillis(100);
+
     private static final int MOST_THREADS = 32;
 
     private Listening() {}
@@ -38,6 +41,7 @@ final class Listening {
             connector.setHost(serving.address().getHostAddress());
             connector.setPort(serving.port());
             connector.setIdleTimeout(OPEN.toMillis());
+            connector.setShutdownIdleTimeout(CLOSING.toMillis());
             return connector;
         });
         config.jetty.modifyServer(server -> {

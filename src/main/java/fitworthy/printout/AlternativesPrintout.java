@@ -129,7 +129,7 @@ public final class AlternativesPrintout {
         }
         row("range, the least", plans.stream(), plan -> TermsWords.range(plan.terms()));
         row("water lasts, the least", plans.stream(), plan -> TermsWords.water(plan.terms()));
-        row("price", plans.stream(), plan -> TermsWords.price(plan.terms()));
+        row("parts", plans.stream(), plan -> TermsWords.price(plan.terms()));
         row("lead time, the longest", plans.stream(), plan -> TermsWords.leadTime(plan.terms()));
         page.blank();
     }

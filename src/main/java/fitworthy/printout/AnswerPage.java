@@ -5,31 +5,46 @@ import static fitworthy.document.Report.Column.text;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
+import fitworthy.advice.Ratings;
+import fitworthy.advice.TrailerRoom;
+import fitworthy.book.Party;
+import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Particular;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.picture.Pictures;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The first page: what is asked first, what to do first, the margin to each limit, and what it costs. */
 final class AnswerPage {
 
     static final String HEADING = "In short";
 
+    /** Figures of ratings that are named. */
+    private static final int MOST_UNKNOWN = 4;
+
     private final Arrangement arrangement;
     private final FindingBlocks findings;
     private final Addressees addressees;
     private final RoomTable room;
+    private final Readers readers;
 
-    AnswerPage(Arrangement arrangement, FindingBlocks findings) {
+    AnswerPage(Arrangement arrangement, FindingBlocks findings, Readers readers) {
         this.arrangement = arrangement;
         this.findings = findings;
+        this.readers = readers;
         this.addressees = new Addressees(
                 arrangement.advice().sheet().planned(),
                 arrangement.advice().book().tables().shopWords());
@@ -58,7 +73,8 @@ final class AnswerPage {
             blocks.add(new Paragraph("As decided by "
                     + arrangement.advice().book().house().page().shop() + ", "
                     + HouseWords.looser(arrangement.advice()).size()
-                    + " limits or severities are looser than the book's. The annex lists them."));
+                    + " limits or severities are looser than the book's. "
+                    + Words.capital(readers.whole()) + " lists them."));
         }
         blocks.add(new Paragraph(
                 (CostTable.inShort(arrangement.advice()) + " " + GuessWords.restsOn(arrangement)).strip()));
@@ -82,7 +98,45 @@ final class AnswerPage {
         return answers;
     }
 
+    /** What no other change helps against comes first: a rating that nobody knows, a trailer that is too heavy empty. */
     private String first(List<Ranked> heads) {
+        List<Missing> missing = Ratings.of(arrangement.advice()).missing();
+        if (!missing.isEmpty()
+                && arrangement
+                        .advice()
+                        .worst()
+                        .filter(worst -> worst == Severity.STOP)
+                        .isEmpty()) {
+            return "Find out " + unknown(missing) + ". Until then nothing says that the plan is within its ratings.";
+        }
+        return TrailerRoom.of(arrangement.advice())
+                        .filter(TrailerRoom::isTooHeavyEmpty)
+                        .map(room -> room.trailer().name() + " cannot be towed by this build even empty: "
+                                + kilograms(room.trailer().lightest()) + " at its lightest, "
+                                + kilograms(room.heaviest()) + " allowed (" + room.governs()
+                                + "). Another trailer, or less on the vehicle. ")
+                        .orElse("")
+                + found(heads);
+    }
+
+    /** The first few, each with where one finds it; those found in the same place together. */
+    private static String unknown(List<Missing> missing) {
+        Map<String, List<String>> byPlace = new LinkedHashMap<>();
+        missing.stream().limit(MOST_UNKNOWN).forEach(figure -> byPlace.computeIfAbsent(
+                        figure.find(), none -> new ArrayList<>())
+                .add(figure.meaning().split(";")[0]));
+        int others = missing.size() - MOST_UNKNOWN;
+        return byPlace.entrySet().stream()
+                        .map(place -> String.join(", ", place.getValue()) + " (from " + place.getKey() + ")")
+                        .collect(Collectors.joining(", "))
+                + (others > 0 ? " and " + others + " more" : "");
+    }
+
+    private static String kilograms(Figure mass) {
+        return Wording.quantity(mass.value(), RoomMeasures.TRAILER);
+    }
+
+    private String found(List<Ranked> heads) {
         return heads.isEmpty()
                 ? "Nothing was found that has to be done."
                 : Wording.order(heads.get(0).group().worst()) + " " + acts(heads.get(0)) + ".";
@@ -96,7 +150,7 @@ final class AnswerPage {
                         text("Asks for", 8),
                         text("Finding", 30),
                         text("What to do", 43),
-                        text("Who acts", 15)),
+                        text("Whom to ask", 15)),
                 worst.stream().map(one -> row(one, brief)).toList());
     }
 
@@ -120,8 +174,8 @@ final class AnswerPage {
     }
 
     private String acts(Ranked one) {
-        return Words.capital(addressees
-                .asked(one.group().card().ask().get(0), one.group().worst())
-                .words());
+        Addressee whom =
+                addressees.asked(one.group().card().ask().get(0), one.group().worst());
+        return whom.party() == Party.BUILDER ? "The builder does it" : "Ask " + whom.words();
     }
 }

@@ -5,6 +5,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
@@ -81,9 +82,32 @@ public final class ChangeWords {
     public static List<String> terms(Advice planned, Offer offer) {
         List<String> terms = new ArrayList<>();
         terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
+        left(planned, offer).ifPresent(terms::add);
         terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
         stops(offer.advice()).forEach(stop -> terms.add("Stop that remains: " + need(stop)));
         return terms;
+    }
+
+    /** What is left of each limit that the plan passes, in the loading that leaves least. */
+    private static Optional<String> left(Advice planned, Offer offer) {
+        List<String> left = stops(planned).stream()
+                .filter(stop -> stop.worst().comparison().isPresent())
+                .flatMap(stop -> least(offer.advice(), stop.worst().check()).stream())
+                .toList();
+        return left.isEmpty() ? Optional.empty() : Optional.of("Left then: " + String.join(", ", left) + ".");
+    }
+
+    private static Optional<String> least(Advice advice, Check check) {
+        return Stream.<List<? extends Assessed>>of(advice.met(), advice.held())
+                .flatMap(List::stream)
+                .filter(outcome ->
+                        outcome.check().equals(check) && outcome.comparison().isPresent())
+                .min(Comparator.comparingDouble(
+                        outcome -> outcome.comparison().orElseThrow().margin()))
+                .map(outcome -> Verdict.name(outcome) + " "
+                        + Wording.margin(
+                                outcome.comparison().orElseThrow().margin(),
+                                outcome.judged().measure().kind()));
     }
 
     /** A stop and what it needs. */
@@ -141,16 +165,13 @@ public final class ChangeWords {
     public static String cleared(Advice planned, Offer offer, boolean named) {
         List<Group<Finding>> before = of(Severity.STOP, planned);
         List<Group<Finding>> stops = gone(before, offer);
-        int changes = gone(of(Severity.CHANGE, planned), offer).size();
+        List<Group<Finding>> changes = gone(of(Severity.CHANGE, planned), offer);
         List<String> parts = new ArrayList<>();
         if (!stops.isEmpty()) {
-            parts.add(stops.size() + " " + SeverityWords.behind(stops.size(), Severity.STOP)
-                    + (named
-                            ? " (" + stops.stream().map(ChangeWords::title).collect(Collectors.joining("; ")) + ")"
-                            : ""));
+            parts.add(counted(stops, named));
         }
-        if (changes > 0) {
-            parts.add(changes + " " + SeverityWords.behind(changes, Severity.CHANGE));
+        if (!changes.isEmpty()) {
+            parts.add(counted(changes, named));
         }
         int left = stops(offer.advice()).size();
         String remain = left == 0
@@ -159,6 +180,15 @@ public final class ChangeWords {
         return parts.isEmpty()
                 ? "Clears no stop. Over by: " + nearer(planned, offer, named) + "."
                 : "Clears " + String.join(" and ", parts) + "." + remain;
+    }
+
+    /** How many of one severity, and which. */
+    private static String counted(List<Group<Finding>> findings, boolean named) {
+        return findings.size() + " "
+                + SeverityWords.behind(findings.size(), findings.get(0).severity())
+                + (named
+                        ? " (" + findings.stream().map(ChangeWords::title).collect(Collectors.joining("; ")) + ")"
+                        : "");
     }
 
     private static List<Group<Finding>> gone(List<Group<Finding>> before, Offer offer) {
@@ -197,6 +227,7 @@ public final class ChangeWords {
         Set<String> after = aboard(offer.advice().sheet());
         TermsWords.without("without", before, after, words).ifPresent(effects::add);
         TermsWords.without("with", after, before, words).ifPresent(effects::add);
+        effects.addAll(LostWords.of(planned.sheet(), offer.changes()));
         List<String> fresh = fresh(planned, offer);
         if (!fresh.isEmpty()) {
             effects.add(String.join(", ", fresh));
@@ -212,13 +243,12 @@ public final class ChangeWords {
         return effects;
     }
 
-    /** Stops, changes and what is to be confirmed that the plan did not have. */
+    /** What is found that the plan did not have. */
     private static List<String> fresh(Advice planned, Offer offer) {
         Set<Check> before = planned.findings().stream().map(Outcome::check).collect(Collectors.toSet());
         return Arrangement.of(offer.advice()).findings().stream()
-                .filter(group -> group.severity().compareTo(Severity.CONFIRM) <= 0
-                        && !before.contains(group.worst().check()))
-                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + group.id())
+                .filter(group -> !before.contains(group.worst().check()))
+                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + title(group))
                 .toList();
     }
 
@@ -293,7 +323,7 @@ public final class ChangeWords {
         long stops = plan.found(Severity.STOP);
         long changes = plan.found(Severity.CHANGE);
         return stops + " " + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
-                + SeverityWords.behind(changes, Severity.CHANGE) + ", " + TermsWords.price(plan.terms());
+                + SeverityWords.behind(changes, Severity.CHANGE) + ", parts " + TermsWords.price(plan.terms());
     }
 
     /** The choices of a combination. @param number from 0; the first is the plan as written */

@@ -76,8 +76,7 @@ public final class EditWords {
 
     private static Map<String, String> left(Arrangement arrangement) {
         return arrangement.margins().stream()
-                .collect(Collectors.toMap(
-                        Margin::limit, margin -> Wording.spareOrOver(margin.least(), margin.kind())));
+                .collect(Collectors.toMap(Margin::limit, margin -> Wording.spareOrOver(margin.least(), margin.kind())));
     }
 
     private static Set<Check> checks(Arrangement arrangement) {

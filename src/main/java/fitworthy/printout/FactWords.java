@@ -57,6 +57,9 @@ final class FactWords {
             return Wording.marked(practice);
         }
         double number = (Double) property.read(owner);
+        if (Double.isNaN(number)) {
+            return "not known";
+        }
         return property == Property.SPARE
                 ? Wording.number(number, "%", 1) + " %"
                 : Wording.quantity(number, ((Measure) owner).kind());

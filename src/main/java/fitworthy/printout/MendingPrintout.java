@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /** Changes that would clear a plan's stops, as plain text. */
 public final class MendingPrintout {
 
-    private static final int MOST_LINES = 3;
+    private static final int MOST_LINES = 4;
 
     private final Page page;
     private final Advice planned;
@@ -67,6 +67,10 @@ public final class MendingPrintout {
             page.wrapped(0, ChangeWords.noOffer(mending));
             page.blank();
         }
+        if (!mending.offers().isEmpty()) {
+            page.wrapped(0, "WHAT CLEARS EVERY STOP, the fewest changes first, then the least load given up:");
+            page.blank();
+        }
         plans("OFFER", mending.offers());
         plans("LIGHTER", mending.lighter());
     }
@@ -81,7 +85,7 @@ public final class MendingPrintout {
         }
     }
 
-    /** Each in at most three lines. */
+    /** Each in at most four lines. */
     private void best(Mending mending) {
         if (mending.best().isEmpty()) {
             return;

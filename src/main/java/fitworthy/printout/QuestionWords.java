@@ -16,8 +16,7 @@ import java.util.List;
 public final class QuestionWords {
 
     /** That nothing is to be asked. */
-    public static final String NONE =
-            "None: every check that applies had its information, and none rests on a guess.";
+    public static final String NONE = "None: every check that applies had its information, and none rests on a guess.";
 
     private QuestionWords() {}
 
@@ -86,8 +85,8 @@ public final class QuestionWords {
         List<String> lines = new ArrayList<>(List.of(settled(settled)));
         settled.found()
                 .checks()
-                .forEach(judged -> lines.add(
-                        Words.capital(Words.hyphenated(judged.card().severity().value().name())) + ": " + named(judged)));
+                .forEach(judged -> lines.add(Words.capital(Words.hyphenated(
+                                judged.card().severity().value().name())) + ": " + named(judged)));
         settled.cleared().checks().forEach(judged -> lines.add("No more: " + named(judged)));
         if (!settled.raised().isNothing()) {
             lines.add(raised(settled) + ".");

@@ -4,6 +4,8 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.RoomLeft;
 import fitworthy.advice.RoomLeft.Answer;
 import fitworthy.advice.RoomLeft.InLoading;
+import fitworthy.advice.RoomLeft.Tank;
+import fitworthy.advice.TrailerRoom;
 import fitworthy.document.Page;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Step;
@@ -43,14 +45,10 @@ public final class RoomBrief {
             return;
         }
         rows.forEach(row -> page.line(line(row, widths)));
-        String tanks = room.loadings().stream()
-                .map(RoomBrief::notFull)
-                .filter(loading -> !loading.isEmpty())
-                .collect(Collectors.joining("; "));
-        if (!tanks.isEmpty()) {
-            page.wrapped(0, "Not to be filled to the top: " + tanks + ".");
-        }
+        tanks(page, room, "Not to be filled to the top: ", RoomBrief::isToStayBelowFull);
+        tanks(page, room, "Not known whether to be filled to the top: ", RoomBrief::mayBeFullForAllThatIsKnown);
         trailer(advice).ifPresent(line -> page.wrapped(0, line));
+        overAlone(room).ifPresent(line -> page.wrapped(0, line));
         List<String> full = room.loadings().stream()
                 .flatMap(loading -> placesFull(loading).stream())
                 .distinct()
@@ -68,7 +66,25 @@ public final class RoomBrief {
                 .trailer()
                 .filter(towed -> towed.mass().known())
                 .map(towed -> towed.name() + " as planned: " + kilograms(towed.mass())
-                        + (towed.lightest().known() ? "; at its lightest " + kilograms(towed.lightest()) : "") + ".");
+                        + (towed.lightest().known() ? "; at its lightest " + kilograms(towed.lightest()) : "")
+                        + (TrailerRoom.of(advice).orElseThrow().isTooHeavyEmpty()
+                                ? ": this build cannot tow it even empty"
+                                : "")
+                        + ".");
+    }
+
+    /** The loadings in which the vehicle is over a limit before a trailer is on. */
+    private static Optional<String> overAlone(RoomLeft room) {
+        List<String> over = room.loadings().stream()
+                .filter(loading -> loading.trailer()
+                        .filter(answer ->
+                                answer.most().isOver() && answer.most().taken() == 0)
+                        .isPresent())
+                .map(InLoading::loading)
+                .toList();
+        return over.isEmpty()
+                ? Optional.empty()
+                : Optional.of("The vehicle alone is over, without a trailer (" + String.join(", ", over) + ").");
     }
 
     private static String kilograms(Figure mass) {
@@ -84,16 +100,22 @@ public final class RoomBrief {
                 : full.stream().map(Answer::subject).toList();
     }
 
-    /** The answer for people and cargo: of the places that bear more, but for the roof, the one that bears least. */
-    private static Optional<Answer> aboard(InLoading loading) {
-        return Stream.<Predicate<Answer>>of(
-                        place -> !place.most().isOver() && !isOfRoof(place),
-                        place -> !place.most().isOver(),
-                        place -> true)
-                .map(looked ->
-                        loading.aboard().stream().filter(looked).min(Comparator.comparingDouble(RoomTable::least)))
-                .flatMap(Optional::stream)
-                .findFirst();
+    /**
+     * What people and cargo may weigh wherever they are put: of the places that bear more, but for the roof, as much as
+     * the one that bears least, and not known where that of any of them is not. Where none bears more, what is passed.
+     */
+    private static String aboard(InLoading loading) {
+        List<Answer> looked = Stream.<Predicate<Answer>>of(
+                        place -> !place.most().isOver() && !isOfRoof(place), place -> !isOfRoof(place), place -> true)
+                .map(wanted -> loading.aboard().stream().filter(wanted).toList())
+                .filter(places -> !places.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+        boolean known = looked.stream().allMatch(place -> place.most().unknown().isEmpty());
+        return looked.stream()
+                .min(Comparator.comparingDouble(RoomTable::least))
+                .map(least -> amount(least, known))
+                .orElse(NONE);
     }
 
     private static boolean isOfRoof(Answer place) {
@@ -104,8 +126,10 @@ public final class RoomBrief {
     public static List<String> row(InLoading loading) {
         return List.of(
                 loading.loading(),
-                loading.trailer().map(RoomBrief::amount).orElse(NONE),
-                aboard(loading).map(RoomBrief::amount).orElse(NONE),
+                loading.trailer()
+                        .map(answer -> amount(answer, answer.most().unknown().isEmpty()))
+                        .orElse(NONE),
+                aboard(loading),
                 loading.range()
                         .filter(range -> range.measure().isKnown())
                         .map(range -> RoomTable.about(range) + Wording.value(range.measure()))
@@ -120,7 +144,8 @@ public final class RoomBrief {
         return line.toString().stripTrailing();
     }
 
-    private static String amount(Answer answer) {
+    /** @param known whether nothing that is not known could make it less */
+    private static String amount(Answer answer, boolean known) {
         String by = answer.most()
                 .governs()
                 .map(Step::limit)
@@ -128,18 +153,36 @@ public final class RoomBrief {
                 .orElse("");
         return answer.most().isOver()
                 ? "none" + by
-                : answer.figured().measure().isKnown()
-                        ? RoomTable.about(answer.figured())
-                                + Wording.value(answer.figured().measure())
-                                + by
+                : answer.most().atMost().known()
+                        ? (known ? "" : "at most ") + RoomTable.about(answer.figured()) + RoomTable.atMost(answer) + by
                         : "not known";
     }
 
-    private static String notFull(InLoading loading) {
-        String tanks = loading.tanks().stream()
-                .filter(tank -> !RoomTable.isFull(tank))
-                .map(tank -> tank.fill().subject())
-                .collect(Collectors.joining(", "));
-        return tanks.isEmpty() ? "" : tanks + " (" + loading.loading() + ")";
+    /** A line of the tanks of which that is so, loading by loading; none where it is of none. */
+    private static void tanks(Page page, RoomLeft room, String words, Predicate<Tank> wanted) {
+        String tanks = room.loadings().stream()
+                .map(loading -> loading.tanks().stream()
+                        .filter(wanted)
+                        .map(tank -> tank.fill().subject())
+                        .collect(Collectors.collectingAndThen(
+                                Collectors.joining(", "),
+                                names -> names.isEmpty() ? "" : names + " (" + loading.loading() + ")")))
+                .filter(loading -> !loading.isEmpty())
+                .collect(Collectors.joining("; "));
+        if (!tanks.isEmpty()) {
+            page.wrapped(0, words + tanks + ".");
+        }
+    }
+
+    private static boolean isToStayBelowFull(Tank tank) {
+        return tank.room()
+                .most()
+                .governs()
+                .filter(step -> step.limit() != Limit.FULL)
+                .isPresent();
+    }
+
+    private static boolean mayBeFullForAllThatIsKnown(Tank tank) {
+        return !isToStayBelowFull(tank) && !RoomTable.isFull(tank);
     }
 }

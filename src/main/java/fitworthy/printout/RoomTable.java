@@ -21,6 +21,7 @@ import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Trailer;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,12 +30,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What each loading leaves for more, in words: a line for each question, loadings that come to the same together. */
 final class RoomTable {
 
     private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
     private static final String TRAILER = "Heaviest trailer";
+    /** How many places that come to the same are named. */
+    private static final int PLACES = 4;
     /** Columns of the question in the terminal. */
     private static final int QUESTION = 18;
 
@@ -139,6 +143,7 @@ final class RoomTable {
         return by
                 + (most.figure().known() && lightest.known() && lightest.isAbove(most.figure())
                         ? "; it cannot be loaded to less than " + kilograms(lightest.value())
+                                + ", so this build cannot tow it even empty"
                         : "");
     }
 
@@ -152,23 +157,26 @@ final class RoomTable {
         Map<String, List<Answer>> alike = new LinkedHashMap<>();
         loading.aboard().stream()
                 .sorted((one, other) -> Double.compare(least(one), least(other)))
-                .forEach(answer -> alike.computeIfAbsent(
-                                Wording.value(answer.figured().measure())
-                                        + answer.most().governs().map(Step::limit),
-                                none -> new ArrayList<>())
+                .forEach(answer -> alike.computeIfAbsent(amount(answer, "", "already"), none -> new ArrayList<>())
                         .add(answer));
-        int widest = alike.values().stream().mapToInt(List::size).max().orElse(0);
+        boolean none = alike.size() == 1 && loading.aboard().get(0).most().isOver();
         List<String> texts = new ArrayList<>();
-        boolean elsewhere = false;
-        for (List<Answer> answers : alike.values()) {
-            boolean rest = !elsewhere && answers.size() == widest && (widest > 1 || alike.size() == 1);
-            elsewhere |= rest;
-            String where = rest
-                    ? alike.size() == 1 ? " anywhere" : " elsewhere"
-                    : " " + answers.stream().map(Answer::subject).collect(Collectors.joining(", "));
-            texts.add(amount(answers.get(0), where, "already"));
+        alike.values()
+                .forEach(answers -> texts.add(amount(answers.get(0), none ? " anywhere" : where(answers), "already")));
+        if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
+            texts.add("on the roof not worked out");
         }
         return String.join("; ", texts);
+    }
+
+    private static String where(List<Answer> answers) {
+        return " " + Words.few(answers.stream().map(Answer::subject).toList(), PLACES);
+    }
+
+    private static boolean isOnRoof(Answer place) {
+        return Stream.of(place.most().steps(), place.most().over(), place.most().unknown())
+                .flatMap(List::stream)
+                .anyMatch(step -> step.limit() == Limit.ROOF);
     }
 
     static double least(Answer answer) {
@@ -242,10 +250,11 @@ final class RoomTable {
         return most.unknown().isEmpty()
                 ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by
                 : "not known without " + fields(most.missing())
-                        + (most.steps().isEmpty() ? where : ", at most " + atMost(answer) + by);
+                        + (most.atMost().known() ? ", at most " + atMost(answer) + by : where);
     }
 
-    private static String atMost(Answer answer) {
+    /** As far as the limits are known. */
+    static String atMost(Answer answer) {
         return Wording.quantity(
                 answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
                 answer.figured().measure().kind());

@@ -1,6 +1,8 @@
 package fitworthy.printout;
 
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
 import fitworthy.search.Terms;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -45,7 +47,7 @@ final class TermsWords {
         TermsWords terms = new TermsWords(before, after);
         terms.masses();
         terms.travel(true);
-        terms.words.add("price " + terms.sums()
+        terms.words.add("parts " + terms.sums()
                 + terms.money().map(added -> " (" + added + ")").orElse(""));
         terms.words.add(before.leadTime() == 0 && after.leadTime() == 0 ? "lead time " + NOT_KNOWN : terms.leadTime());
         return terms.words;
@@ -61,7 +63,8 @@ final class TermsWords {
     }
 
     private String leadTime() {
-        return "lead time " + change(days(before), days(after)) + " days";
+        return "lead time " + change(days(before), days(after)) + " days"
+                + (after.leadTimesUnknown() == 0 ? "" : " (" + after.leadTimesUnknown() + " not known)");
     }
 
     private static String days(Terms terms) {
@@ -101,7 +104,8 @@ final class TermsWords {
         Optional<String> told = before.keySet().stream()
                 .filter(after::containsKey)
                 .min((one, other) -> {
-                    int share = Double.compare(share(one, before, after), share(other, before, after));
+                    int share = Double.compare(
+                            Figure.rounded(share(one, before, after)), Figure.rounded(share(other, before, after)));
                     return share != 0 ? share : Double.compare(before.get(one), before.get(other));
                 });
         if (told.isEmpty()) {
@@ -112,11 +116,17 @@ final class TermsWords {
         }
         String loading = told.filter(name -> share(name, before, after) < 1)
                 .orElseGet(() -> most(before, after).orElse(told.get()));
-        String from = Wording.number(before.get(loading), unit, decimals);
-        String to = Wording.number(after.get(loading), unit, decimals);
+        String from = number(before.get(loading), unit, decimals);
+        String to = number(after.get(loading), unit, decimals);
         if (all || !from.equals(to)) {
             words.add(what + " " + change(from, to) + " " + unit + (before.size() > 1 ? " (" + loading + ")" : ""));
         }
+    }
+
+    /** A distance as 'check' tells it, to the safe side. */
+    private static String number(double value, String unit, int decimals) {
+        double told = unit.equals(RoomMeasures.RANGE.unit()) ? RoomMeasures.RANGE.printed(value, -1) : value;
+        return Wording.number(told, unit, decimals);
     }
 
     private static Optional<String> most(Map<String, Double> before, Map<String, Double> after) {
@@ -173,7 +183,7 @@ final class TermsWords {
     private static String least(Map<String, Double> byLoading, String unit, int decimals) {
         return byLoading.values().stream()
                 .min(Double::compare)
-                .map(value -> Wording.number(value, unit, decimals) + " " + unit)
+                .map(value -> number(value, unit, decimals) + " " + unit)
                 .orElse("-");
     }
 

@@ -7,13 +7,18 @@ import fitworthy.advice.Arrangement.Headings;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Ratings;
+import fitworthy.advice.TrailerRoom;
+import fitworthy.advice.UntilApproved;
+import fitworthy.book.Severity;
+import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
-import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What advice comes to, in words. */
@@ -39,10 +44,13 @@ public final class Verdict {
             parts.add(GuessWords.count(arrangement.counts()));
         }
         String waived = HouseWords.waived(arrangement);
-        String first = arrangement
-                .advice()
-                .worst()
-                .map(worst -> switch (worst) {
+        Optional<Severity> worst = arrangement.advice().worst();
+        if (worst.filter(found -> found != Severity.NOTE).isEmpty()
+                && Ratings.of(arrangement.advice()).open() > 0) {
+            return "This plan cannot be judged yet: not all of its ratings are known and checked."
+                    + counted(parts, waived);
+        }
+        String first = worst.map(found -> switch (found) {
                     case STOP -> "Do not go ahead with this plan as it stands.";
                     case CHANGE -> "Change the plan before you go ahead.";
                     case CONFIRM -> "Get what is listed agreed before you go ahead.";
@@ -52,8 +60,11 @@ public final class Verdict {
                         waived.isEmpty()
                                 ? "No fault found in what was checked."
                                 : "No fault found except what is waived.");
-        return first
-                + (parts.isEmpty() ? "" : " " + String.join(", ", parts) + ".")
+        return first + counted(parts, waived);
+    }
+
+    private static String counted(List<String> parts, String waived) {
+        return (parts.isEmpty() ? "" : " " + String.join(", ", parts) + ".")
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
     }
 
@@ -63,8 +74,28 @@ public final class Verdict {
                 + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing";
     }
 
-    /** Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare. */
+    /**
+     * Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare;
+     * then of a trailer that no loading tows, whether it could be.
+     */
     public static String loaded(Advice advice) {
+        return ofLoadings(advice) + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "");
+    }
+
+    private static String untowed(Advice advice) {
+        TrailerRoom room = TrailerRoom.of(advice).orElseThrow();
+        String none = "No loading tows " + room.trailer().name();
+        return room.tooHeavyBy()
+                .map(over -> none + "; at " + kilograms(room.trailer().mass().value()) + " it is " + kilograms(over)
+                        + " too heavy (" + room.governs() + ").")
+                .orElse(none + ", so what it does to the vehicle is not checked.");
+    }
+
+    private static String kilograms(double mass) {
+        return Wording.quantity(mass, RoomMeasures.TRAILER);
+    }
+
+    private static String ofLoadings(Advice advice) {
         Ratings ratings = Ratings.of(advice);
         List<Assessed> passed = ratings.passed();
         if (!passed.isEmpty()) {
@@ -81,7 +112,7 @@ public final class Verdict {
         return "Loaded as planned it is within its ratings in every loading" + raised(advice)
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
-                        .map(least -> "; least spare: " + name(least) + " " + amount(advice, least) + in(least))
+                        .map(least -> "; least spare: " + name(least) + " " + spare(advice, least) + in(least))
                         .orElse("")
                 + (ratings.close().isEmpty()
                         ? ""
@@ -90,26 +121,51 @@ public final class Verdict {
                 + ".";
     }
 
-    /** Ratings that a part raises hold once somebody has approved them. */
+    /** Ratings that a part raises hold once somebody has approved them; what is over until then. */
     private static String raised(Advice advice) {
-        return advice.sheet().planned().fitments().stream()
-                .filter(part -> part.kind() == Fitment.Kind.RATING_UPGRADE && !part.isDone())
-                .findFirst()
-                .map(kit -> ", once " + kit.name() + " is approved")
+        return UntilApproved.of(advice)
+                .map(until -> until.over().isEmpty()
+                        ? ", with " + until.part() + " approved or not"
+                        : ", once " + until.part() + " is approved; until then over: " + over(until))
                 .orElse("");
+    }
+
+    private static String over(UntilApproved until) {
+        Map<String, List<String>> byLoading = new LinkedHashMap<>();
+        until.over().forEach(over -> byLoading
+                .computeIfAbsent(over.loading(), none -> new ArrayList<>())
+                .add(over.limit() + " by " + kilograms(LoadMeasures.LOADED.printed(over.by(), 1))));
+        return byLoading.entrySet().stream()
+                .map(entry -> String.join(", ", entry.getValue()) + " (" + entry.getKey() + ")")
+                .collect(Collectors.joining(", "));
     }
 
     /** The ratings that are passed, those of one loading together. */
     private static String over(Advice advice, List<Assessed> passed) {
         Map<String, List<String>> byLoading = new LinkedHashMap<>();
         passed.stream().limit(NAMED).forEach(rating -> byLoading
-                .computeIfAbsent(in(rating), none -> new ArrayList<>())
+                .computeIfAbsent(in(advice, rating), none -> new ArrayList<>())
                 .add(name(rating) + " by " + amount(advice, rating)));
         int others = passed.size() - NAMED;
         return byLoading.entrySet().stream()
                         .map(entry -> String.join(", ", entry.getValue()) + entry.getKey())
                         .collect(Collectors.joining("; "))
                 + (others > 0 ? "; and " + others + " more" : "");
+    }
+
+    /** In which loading it is passed furthest, and whether in all alike or in how many others. */
+    private static String in(Advice advice, Assessed rating) {
+        List<String> amounts = advice.findings().stream()
+                .filter(finding -> finding.check().equals(rating.check()))
+                .map(finding -> amount(advice, finding))
+                .toList();
+        int loadings = advice.loadings().size();
+        if (rating.judged().loadCase().isEmpty() || amounts.size() <= 1) {
+            return in(rating);
+        }
+        return amounts.size() == loadings && amounts.stream().distinct().count() == 1
+                ? " (every loading)"
+                : " (" + rating.judged().loadCase() + " and " + (amounts.size() - 1) + " more)";
     }
 
     private static String in(Assessed rating) {
@@ -122,12 +178,19 @@ public final class Verdict {
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 
+    private static String spare(Advice advice, Assessed rating) {
+        return (isGuessed(advice, rating) ? "about " : "")
+                + Wording.margin(
+                        rating.comparison().orElseThrow().margin(),
+                        rating.judged().measure().kind());
+    }
+
     private static boolean isGuessed(Advice advice, Assessed rating) {
         return rating instanceof Held || advice.guesses().containsKey(rating.key());
     }
 
     /** What a rating is called in a sentence. */
-    private static String name(Assessed rating) {
+    static String name(Assessed rating) {
         String subject = rating.judged().subject();
         String limit = rating.judged().measure().kind().limitMeaning();
         return subject.startsWith("vehicle") || subject.equals("roof")

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -57,12 +58,18 @@ final class Combinations {
      * @param watched the limits
      * @param alone what each of the pulls does alone, and perhaps others
      * @param planned the plan without changes
+     * @param left what is left of a limit there, all of it or what is sure
      */
     Combinations(
-            List<Pull> pulls, List<Key> watched, Map<Pull, RunSummary> alone, RunSummary planned, SearchLimit limit) {
+            List<Pull> pulls,
+            List<Key> watched,
+            Map<Pull, RunSummary> alone,
+            RunSummary planned,
+            ToDoubleFunction<Key> left,
+            SearchLimit limit) {
         this.limit = limit;
         this.pulls = pulls;
-        this.before = watched.stream().mapToDouble(planned::margin).toArray();
+        this.before = watched.stream().mapToDouble(left).toArray();
         this.most = new double[before.length];
         for (Pull pull : pulls) {
             double[] gain = watched.stream()

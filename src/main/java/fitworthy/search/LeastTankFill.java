@@ -20,9 +20,15 @@ final class LeastTankFill {
 
     private final Sheet sheet;
 
-    /** @param sheet with only the chosen parts in it */
-    LeastTankFill(Sheet sheet) {
+    private final double reserve;
+
+    /**
+     * @param sheet with only the chosen parts in it
+     * @param reserve the part of the fuel that is left at the end of the longest leg, 0 to below 1
+     */
+    LeastTankFill(Sheet sheet, double reserve) {
         this.sheet = sheet;
+        this.reserve = reserve;
     }
 
     /**
@@ -64,7 +70,7 @@ final class LeastTankFill {
                 .orElse(sheet.trailer().isPresent());
         Engine engine = sheet.vehicle().engine();
         Figure consumption = towing ? engine.consumptionTowing().or(engine.consumption()) : engine.consumption();
-        return sheet.trip().longestLeg().times(consumption).times(1 / PER_100_KM);
+        return sheet.trip().longestLeg().times(consumption).times(1 / PER_100_KM / (1 - reserve));
     }
 
     private Figure water() {

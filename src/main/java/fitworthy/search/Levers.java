@@ -30,8 +30,10 @@ final class Levers {
     /**
      * Every lever that the sheet leaves open, what the cards of these findings say would put them right, tyres and wheels
      * of the rating that they name, and what lies on the shelf in place of a part.
+     *
+     * @param reserve the part of the fuel that stays in the tanks at the end of the longest leg, 0 to 1
      */
-    static List<Lever> of(Node.Mapping root, Sheet sheet, Collection<Finding> findings, Shelf shelf) {
+    static List<Lever> of(Node.Mapping root, Sheet sheet, Collection<Finding> findings, Shelf shelf, double reserve) {
         Set<Change.PutRight> right = new LinkedHashSet<>();
         findings.forEach(finding -> putRight(root, finding.judged()).ifPresent(right::add));
         List<Lever> levers = new ArrayList<>();
@@ -58,7 +60,7 @@ final class Levers {
                     cargo.mass().value()));
             moves(levers, "cargo", cargo.name(), cargo.at().x(), cargo.mayMove());
         }
-        LeastTankFill needed = new LeastTankFill(planned);
+        LeastTankFill needed = new LeastTankFill(planned, reserve);
         for (Tank tank : planned.tanks()) {
             tank(sheet, tank, needed.of(tank)).ifPresent(levers::add);
         }
@@ -124,6 +126,6 @@ final class Levers {
     }
 
     private static int steps(double range, double step) {
-        return Math.max(1, (int) Math.ceil(range / step));
+        return Math.max(1, (int) Math.ceil(range / step - 1e-6));
     }
 }

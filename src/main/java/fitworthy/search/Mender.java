@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -126,7 +127,7 @@ public final class Mender {
 
     private Mending search() {
         Map<Pull, RunSummary> alone =
-                alone(Levers.of(root, sheet, trials.advised().findings(), shelf).stream()
+                alone(Levers.of(root, sheet, trials.advised().findings(), shelf, trials.fuelReserve()).stream()
                         .map(Pull::full)
                         .toList());
         List<Offer> best = best(alone);
@@ -153,7 +154,8 @@ public final class Mender {
                 ? List.of(pull)
                 : combinations(List.of(pull), cleared, alone).weakened(List.of(pull), pulls -> trials.run(pulls)
                         .filter(mild -> trials.breaksNothing(mild)
-                                && ranking.cleared(mild).containsAll(cleared))
+                                && ranking.cleared(mild).containsAll(cleared)
+                                && cleared.stream().allMatch(key -> mild.isSure(key) || !full.isSure(key)))
                         .isPresent());
     }
 
@@ -199,15 +201,22 @@ public final class Mender {
         }
     }
 
-    /** What clears some stops, and makes none. */
+    /** What clears some stops, and makes none: by the tolerance where anything does, else as far as it goes. */
     private List<Offer> offers(Map<Pull, RunSummary> alone, Set<Key> stops) {
-        Predicate<List<Pull>> clears = pulls -> trials.clears(pulls, stops);
+        List<Offer> sure = offers(alone, stops, pulls -> trials.clearsSurely(pulls, stops), trials.planned()::surely);
+        return sure.isEmpty()
+                ? offers(alone, stops, pulls -> trials.clears(pulls, stops), trials.planned()::margin)
+                : sure;
+    }
+
+    private List<Offer> offers(
+            Map<Pull, RunSummary> alone, Set<Key> stops, Predicate<List<Pull>> clears, ToDoubleFunction<Key> left) {
         Set<Key> watched = new LinkedHashSet<>(stops);
         helpful(alone, watched).forEach(pull -> alone.get(pull).stops().stream()
                 .filter(stop -> !trials.planned().stops().contains(stop))
                 .forEach(watched::add));
         List<Pull> helpful = helpful(alone, watched);
-        Combinations combinations = combinations(helpful, watched, alone);
+        Combinations combinations = combinations(helpful, watched, alone, left);
         List<Offer> offers = new ArrayList<>();
         List<Set<String>> enough = new ArrayList<>();
         for (int size = 1; size <= MOST_CHANGES && offers.size() < MOST_OFFERS; size++) {
@@ -239,7 +248,12 @@ public final class Mender {
     }
 
     private Combinations combinations(List<Pull> pulls, Set<Key> watched, Map<Pull, RunSummary> alone) {
-        return new Combinations(pulls, List.copyOf(watched), alone, trials.planned(), limit);
+        return combinations(pulls, watched, alone, trials.planned()::margin);
+    }
+
+    private Combinations combinations(
+            List<Pull> pulls, Set<Key> watched, Map<Pull, RunSummary> alone, ToDoubleFunction<Key> left) {
+        return new Combinations(pulls, List.copyOf(watched), alone, trials.planned(), left, limit);
     }
 
     private static boolean covered(List<Pull> pulls, List<Set<String>> enough) {

@@ -1,6 +1,7 @@
 package fitworthy.search;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.DoesNotApply;
@@ -13,9 +14,11 @@ import fitworthy.book.Severity;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a search has to know of a plan that was run through the book. Outcomes go by rule, subject and load case.
@@ -24,6 +27,7 @@ import java.util.stream.Collectors;
  *     a word decides
  * @param open by rule and load case, on how many subjects it lacks a figure: a part taken in place of another that lacks
  *     the same figure hides nothing
+ * @param tolerances of what is left of each limit, as far as it has one
  * @param terms what the plan comes to besides
  */
 record RunSummary(
@@ -32,6 +36,7 @@ record RunSummary(
         Set<Key> stops,
         Set<Key> changes,
         Map<Gap, Long> open,
+        Map<Key, Double> tolerances,
         Terms terms) {
 
     /** A rule that lacks figures in a load case. */
@@ -39,6 +44,11 @@ record RunSummary(
 
     static RunSummary of(Advice advice) {
         Map<Key, Double> margins = new HashMap<>();
+        Map<Key, Double> tolerances = new HashMap<>();
+        Stream.<List<? extends Assessed>>of(advice.met(), advice.held(), advice.findings())
+                .flatMap(List::stream)
+                .forEach(outcome -> outcome.comparison()
+                        .ifPresent(comparison -> tolerances.put(outcome.key(), comparison.tolerance())));
         Set<Key> findings = new HashSet<>();
         Set<Key> stops = new LinkedHashSet<>();
         Set<Key> changes = new HashSet<>();
@@ -71,6 +81,7 @@ record RunSummary(
                 advice.notAssessed().stream()
                         .map(open -> new Gap(open.key().rule(), open.key().loadCase()))
                         .collect(Collectors.groupingBy(gap -> gap, Collectors.counting())),
+                tolerances,
                 Terms.of(advice));
     }
 
@@ -106,6 +117,16 @@ record RunSummary(
     /** What is left of a limit; without end where the question no longer arises. */
     double margin(Key key) {
         return margins.getOrDefault(key, Double.POSITIVE_INFINITY);
+    }
+
+    /** What is left of a limit even if all is off by its tolerance to the worse. */
+    double surely(Key key) {
+        return margin(key) - tolerances.getOrDefault(key, 0.0);
+    }
+
+    /** Whether a limit is kept by its tolerance or more, so that it is not too close to call. */
+    boolean isSure(Key key) {
+        return !findings.contains(key) && surely(key) >= 0;
     }
 
     /** How much more is left of a limit than before. */

@@ -1,6 +1,7 @@
 package fitworthy.search;
 
 import fitworthy.advice.Advice;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.water.WaterMeasures;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
  * @param water likewise how long the drinking water lasts, h
  * @param price of everything planned, by currency
  * @param leadTime the longest that is given of what is planned, h; 0 where none is
+ * @param leadTimesUnknown of how much that is planned none is given
  */
 public record Terms(
         Map<String, Double> vehicle,
@@ -34,7 +36,8 @@ public record Terms(
         Map<String, Double> range,
         Map<String, Double> water,
         Map<String, BigDecimal> price,
-        double leadTime) {
+        double leadTime,
+        long leadTimesUnknown) {
 
     /** The terms of the plan that advice is about. */
     public static Terms of(Advice advice) {
@@ -50,7 +53,12 @@ public record Terms(
                 known(onTrip, FuelRange::of),
                 known(onTrip, WaterMeasures::lasting),
                 Prices.of(planned),
-                leadTime(planned));
+                leadTimes(planned)
+                        .filter(Figure::known)
+                        .mapToDouble(Figure::value)
+                        .max()
+                        .orElse(0),
+                leadTimes(planned).filter(time -> !time.known()).count());
     }
 
     /** How much more is paid than for another plan; 0 where prices are in several currencies: no sum says what is less. */
@@ -84,15 +92,11 @@ public record Terms(
         return known;
     }
 
-    private static double leadTime(Sheet planned) {
+    private static Stream<Figure> leadTimes(Sheet planned) {
         return Stream.concat(
-                        planned.fitments().stream()
-                                .filter(part -> !part.isDone())
-                                .map(Fitment::leadTime),
-                        planned.tanks().stream().filter(tank -> !tank.isDone()).map(Tank::leadTime))
-                .filter(Figure::known)
-                .mapToDouble(Figure::value)
-                .max()
-                .orElse(0);
+                planned.fitments().stream().filter(part -> !part.isDone()).map(Fitment::leadTime),
+                planned.tanks().stream()
+                        .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                        .map(Tank::leadTime));
     }
 }

@@ -3,6 +3,7 @@ package fitworthy.search;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Key;
+import fitworthy.book.Practice;
 import fitworthy.engine.RuleEngine;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
@@ -18,6 +19,8 @@ import java.util.function.IntConsumer;
 
 /** Runs a plan with changes through the book, every set of changes once. By any thread. */
 final class Trials {
+
+    private static final String FUEL_RESERVE = "fuel.range-reserve-least";
 
     private final RuleEngine engine;
     private final Node.Mapping root;
@@ -59,6 +62,13 @@ final class Trials {
         return advised;
     }
 
+    /** The part of the fuel that the book wants left at the end of the longest leg, 0 to 1; none where it says none. */
+    double fuelReserve() {
+        return engine.book().lookup(FUEL_RESERVE, sheet.region(), sheet.asOf()) instanceof Practice.Lookup.Found found
+                ? found.practice().value()
+                : 0;
+    }
+
     /** How many changed plans were run. */
     int count() {
         return runs.size();
@@ -93,6 +103,14 @@ final class Trials {
         return run(pulls)
                 .filter(summary -> Collections.disjoint(summary.stops(), stops) && harmless(summary))
                 .isPresent();
+    }
+
+    /** The same, and each of them by the tolerance or more: an offer leaves nothing too close to call. */
+    boolean clearsSurely(List<Pull> pulls, Set<Key> stops) {
+        return clears(pulls, stops)
+                && run(pulls)
+                        .filter(summary -> stops.stream().allMatch(summary::isSure))
+                        .isPresent();
     }
 
     /** Whether nothing that was in order has to be changed now, and no more figures are missing. */

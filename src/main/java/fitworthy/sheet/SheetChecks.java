@@ -55,6 +55,18 @@ final class SheetChecks {
         }
         new OrderChecks(sheet, faults).run();
         waivers();
+        wanted();
+    }
+
+    /** A day that is over before the sheet's own; another day to look at it on makes an old sheet late, not wrong. */
+    private void wanted() {
+        NodePath readyBy = NodePath.of("ready-by");
+        if (sheet.readyBy() != null
+                && sheet.asOf() != null
+                && sheet.readyBy().isBefore(sheet.asOf())
+                && faults.areOfOneFile(readyBy, NodePath.of("as-of"))) {
+            faults.tell("is before the sheet's day, " + sheet.asOf(), "ready-by: a day that is still to come", readyBy);
+        }
     }
 
     private void region() {

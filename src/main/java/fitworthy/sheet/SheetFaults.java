@@ -35,6 +35,11 @@ final class SheetFaults {
         faults.add(new Fault(places.place(path), path.toString(), problem, mend));
     }
 
+    /** Whether two values stand in the same file. */
+    boolean areOfOneFile(NodePath one, NodePath other) {
+        return places.place(one).file().equals(places.place(other).file());
+    }
+
     /** Whether reading found a fault with the value of a path. */
     boolean foundWhenReading(NodePath path) {
         return pathsWhenRead.contains(path.toString());

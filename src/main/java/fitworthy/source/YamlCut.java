@@ -98,7 +98,10 @@ final class YamlCut {
             return before < 0 ? cut : cut.substring(0, before) + cut.substring(before + 1);
         }
         if (!last) {
-            return places.spliced(begin, places.isBlank(behind, next) ? next : behind, "");
+            boolean endsLine = text.substring(behind, next).contains("\n");
+            return spot.index() > 0 && endsLine
+                    ? places.spliced(behindLast(begin), behind, "")
+                    : places.spliced(begin, places.isBlank(behind, next) ? next : behind, "");
         }
         int before = places.end(group.at(spot.index() - 1));
         return places.isBlank(comma(before, begin) + 1, begin)
@@ -106,6 +109,15 @@ final class YamlCut {
                 : text.substring(0, comma(before, begin))
                         + text.substring(comma(before, begin) + 1, begin)
                         + text.substring(end);
+    }
+
+    /** Behind the last letter before a place. */
+    private int behindLast(int place) {
+        int behind = place;
+        while (behind > 0 && Character.isWhitespace(text.charAt(behind - 1))) {
+            behind--;
+        }
+        return behind;
     }
 
     /** Where a comma stands that is not within a comment; -1 where there is none. */

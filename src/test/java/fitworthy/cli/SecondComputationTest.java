@@ -1027,7 +1027,7 @@ class SecondComputationTest {
         sum += 520 + 210 + 130 + 940 + 310 + 1980 + 640;
         int steel = sum - 5350 + 3100;
         Ran.of("compare", TOURING)
-                .says("price " + sum + " AUD " + (sum + 410) + " AUD " + steel + " AUD " + (steel + 410) + " AUD");
+                .says("parts " + sum + " AUD " + (sum + 410) + " AUD " + steel + " AUD " + (steel + 410) + " AUD");
     }
 
     // ---- what would just pass

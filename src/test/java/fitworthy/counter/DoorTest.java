@@ -45,7 +45,9 @@ class DoorTest {
             assertEquals("", served.cookie());
             assertTrue(served.post("/enter", "password", PASSWORD).body().contains("touring.yaml"));
             assertEquals(200, served.get("/sheets/touring.yaml").statusCode());
-            assertEquals("/sheets/touring.yaml", served.get("/sheets/touring.yaml").uri().getPath());
+            assertEquals(
+                    "/sheets/touring.yaml",
+                    served.get("/sheets/touring.yaml").uri().getPath());
         }
     }
 

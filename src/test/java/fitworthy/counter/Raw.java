@@ -50,9 +50,11 @@ record Raw(int status, Map<String, String> headers, String body) {
         }
         String[] parts = text.split("\r\n\r\n", 2);
         Map<String, String> headers = new TreeMap<>();
-        parts[0].lines().skip(1).forEach(line -> headers.put(
-                line.substring(0, line.indexOf(':')).toLowerCase(java.util.Locale.ROOT),
-                line.substring(line.indexOf(':') + 1).strip()));
+        parts[0].lines()
+                .skip(1)
+                .forEach(line -> headers.put(
+                        line.substring(0, line.indexOf(':')).toLowerCase(java.util.Locale.ROOT),
+                        line.substring(line.indexOf(':') + 1).strip()));
         return new Raw(Integer.parseInt(text.substring(9, 12)), headers, parts.length < 2 ? "" : parts[1]);
     }
 }

@@ -55,7 +55,7 @@ final class Browser {
     static JsonNode ask(Path folder, String html, int width, String first, String expression) throws Exception {
         Optional<Path> chromium = chromium();
         assumeTrue(
-                chromium.isPresent(),
+                chromium.isPresent() || "browser".equals(System.getenv("CI")),
                 "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
         String last = "<script>addEventListener('load', () => Promise.resolve(" + expression
                 + ").catch(e => 'failed: ' + e).then(found => { const pre = parent.document.createElement('pre'); "

@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
@@ -19,6 +20,9 @@ class RoomTableTest {
             trailer: {name: Van, mass: 2000 kg +/- 0 kg, ball: 200 kg +/- 0 kg, rated: 3500 kg, gtm: 3100 kg, brakes: electric,
               lightest: 1200 kg, coupling: {trailer: 3500 kg, ball: 350 kg}}
             """;
+
+    private static final String EVERYWHERE =
+            "in the seats of Driver and Passenger, beside Luggage, at the rear end (GVM)";
 
     private static String printed(String changes) throws FaultsException {
         StringWriter out = new StringWriter();
@@ -60,10 +64,34 @@ class RoomTableTest {
         says(printed("vehicle: {ratings: {gvm: 2450 kg}}"), "a limit stays passed even with Main tank empty");
     }
 
+    /** Rear end 3900 mm behind the front axle: 558.947 x 2850 / 3900 = 408.5 kg on the rear axle, less than the GVM's 480. */
+    @Test
+    void eachPlaceIsNamedAndTheRoofIsNotOneOfThem() throws FaultsException {
+        says(
+                printed("title: Plain"),
+                "255 kg in the seats of Driver and Passenger (front axle); 408 kg at the rear end (rear axle); 480 kg"
+                        + " beside Luggage (GVM); on the roof not worked out");
+        String rack = printed(
+                "fitments: [{name: Rack, kind: roof-rack, mass: 30 kg, roof: yes, at: {x: 1400 mm, y: 0 mm, z: 1900 mm}}]");
+        says(rack, "70 kg +/- 2 kg on Rack (roof)");
+        assertFalse(rack.contains("not worked out"), rack);
+    }
+
+    /** The rear tyres alone would allow some thousand kilograms: no rating of the vehicle, no figure. */
+    @Test
+    void noFigureIsToldWithoutAnyRatingOfTheVehicle() throws FaultsException {
+        String none = printed("vehicle: {ratings: {gvm: unknown, front-axle: unknown, rear-axle: unknown}}");
+        says(none, "not known without vehicle.ratings.gvm; vehicle.ratings.front-axle");
+        assertFalse(none.contains("at most"), none);
+        says(
+                printed("vehicle: {ratings: {gvm: unknown, front-axle: unknown}}"),
+                "at most 408 kg at the rear end (rear axle)");
+    }
+
     @Test
     void whatRestsOnAGuessSaysAbout() throws FaultsException {
-        says(printed("vehicle: {ratings: {gvm: about 2700 kg +/- 60 kg}}"), "about 180 kg +/- 60 kg anywhere (GVM)");
-        says(printed("vehicle: {ratings: {gvm: 2700 kg +/- 60 kg}}"), "cargo 180 kg +/- 60 kg anywhere (GVM)");
+        says(printed("vehicle: {ratings: {gvm: about 2700 kg +/- 60 kg}}"), "about 180 kg +/- 60 kg " + EVERYWHERE);
+        says(printed("vehicle: {ratings: {gvm: 2700 kg +/- 60 kg}}"), "cargo 180 kg +/- 60 kg " + EVERYWHERE);
     }
 
     @Test

@@ -110,7 +110,7 @@ class ShortPrintoutTest {
     void whatIsOverItsRatingsIsSaidWithHowMuch() throws FaultsException {
         assertEquals(
                 "Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit by 143 kg"
-                        + " (towing the van); roof limit by 16 kg (without the van).",
+                        + " (towing the van); roof limit by 16 kg (every loading).",
                 Verdict.loaded(Printed.scenario("overloaded").advice()));
     }
 

@@ -20,14 +20,15 @@ class CombinationsTest {
 
     private static final Key FIRST = new Key("mass.gvm-over", "car", "");
     private static final Key SECOND = new Key("mass.rear-over", "car", "");
-    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
+    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0, 0);
     private static final RunSummary PLANNED = summary(-100, 0);
 
     private final Map<Pull, RunSummary> alone = new HashMap<>();
     private final SearchLimit limit = new SearchLimit(() -> false);
 
     private static RunSummary summary(double first, double second) {
-        return new RunSummary(Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of(), NOTHING);
+        return new RunSummary(
+                Map.of(FIRST, first, SECOND, second), Set.of(), Set.of(), Set.of(), Map.of(), Map.of(), NOTHING);
     }
 
     private Pull pull(String thing, int steps, double kilograms, double first, double second) {
@@ -37,7 +38,7 @@ class CombinationsTest {
     }
 
     private Combinations of(SearchLimit within, Pull... pulls) {
-        return new Combinations(List.of(pulls), List.of(FIRST, SECOND), alone, PLANNED, within);
+        return new Combinations(List.of(pulls), List.of(FIRST, SECOND), alone, PLANNED, PLANNED::margin, within);
     }
 
     private List<String> names(int size, Pull... pulls) {

@@ -17,8 +17,12 @@ class LeastTankFillTest {
             "  - {name: %s, liquid: water, capacity: 50 L, fill: %s, stock: yes, at: {x: 2400 mm, y: 0 mm, z: 600 mm}}\n";
 
     private static double least(String tank, String changes) throws FaultsException {
+        return least(tank, changes, 0);
+    }
+
+    private static double least(String tank, String changes, double reserve) throws FaultsException {
         Sheet sheet = Sheets.plainWith(changes);
-        return new LeastTankFill(sheet)
+        return new LeastTankFill(sheet, reserve)
                 .of(sheet.tanks().stream()
                         .filter(one -> one.name().equals(tank))
                         .findFirst()
@@ -35,6 +39,12 @@ class LeastTankFillTest {
         assertEquals(60 / 80.0, main("trip: {longest-leg: 500 km}"), 1e-9);
         assertEquals(0, main("trip: {longest-leg: 0 km}"), 1e-9);
         assertEquals(1, main("trip: {longest-leg: 700 km}"), 1e-9);
+    }
+
+    /** 48 L for 400 km are four fifths of 60 L. */
+    @Test
+    void whatTheBookWantsLeftIsLeft() throws FaultsException {
+        assertEquals(60 / 80.0, least("Main tank", "trip: {longest-leg: 400 km}", 0.2), 1e-9);
     }
 
     /** 400 km take 64 L towing and 48 L without; without load cases the trailer is on. */

@@ -24,7 +24,7 @@ class LeverTest {
 
     private static List<Lever> levers(String changes) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith(changes);
-        return Levers.of(tree, Sheets.read(tree), List.of(), Shelf.NONE);
+        return Levers.of(tree, Sheets.read(tree), List.of(), Shelf.NONE, 0);
     }
 
     private static List<Lever> on(String thing, String changes) throws FaultsException {
@@ -190,13 +190,13 @@ class LeverTest {
                 """);
         Sheet sheet = Sheets.read(tree);
         List<Finding> findings = Adviser.advise(Books.engine(), sheet).findings();
-        List<Lever> once = Levers.of(tree, sheet, findings, Shelf.NONE);
+        List<Lever> once = Levers.of(tree, sheet, findings, Shelf.NONE, 0);
         assertEquals("fitments.Bar.airbag-statement", once.get(0).thing());
         assertEquals("Bar", once.get(1).thing());
         assertEquals(1, once.get(0).steps());
         assertEquals(0, once.get(0).kilograms());
         List<Lever> twice = Levers.of(
-                tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList(), Shelf.NONE);
+                tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList(), Shelf.NONE, 0);
         assertEquals(once.size(), twice.size());
     }
 }

@@ -58,6 +58,32 @@ class MenderTest {
         assertTrue(mending.complete());
     }
 
+    /** 20 kg over with luggage of 60 kg +/- 9 kg: 29 kg have to go for certain, which 35 L of diesel weigh, 34 L not. */
+    @Test
+    void anOfferLeavesNothingTooCloseToCall() throws FaultsException {
+        Mending mending = mend(
+                """
+                vehicle: {ratings: {gvm: 2500 kg}}
+                cargo: [{name: Luggage, mass: 60 kg +/- 9 kg}]
+                trip: {longest-leg: 200 km}
+                """);
+        assertEquals(List.of("fill 'Main tank' to 56 %, 35 L less", "leave 'Luggage' behind"), words(mending));
+        mending.offers()
+                .forEach(offer -> assertTrue(
+                        offer.advice().findings().stream()
+                                .noneMatch(finding -> finding.judged().id().equals("mass.gvm-unsure")),
+                        () -> words(mending).toString()));
+    }
+
+    /** 300 km take 36 L, with a fifth of 45 L left over: the tank stays at 57 % or more. 28 kg are 34 L, 30 kg 36 L. */
+    @Test
+    void theFuelReserveIsKept() throws FaultsException {
+        assertEquals(
+                List.of("fill 'Main tank' to 58 %, 34 L less", "leave 'Luggage' behind"),
+                words(mend("vehicle: {ratings: {gvm: 2492 kg}}")));
+        assertEquals(List.of("leave 'Luggage' behind"), words(mend("vehicle: {ratings: {gvm: 2490 kg}}")));
+    }
+
     /**
      * 100 kg over: neither 67.2 kg of fuel nor 60 kg of luggage is enough, both together leave 27.2 kg more than
      * needed.

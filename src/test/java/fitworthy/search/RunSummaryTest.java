@@ -18,11 +18,11 @@ import org.junit.jupiter.api.Test;
 class RunSummaryTest {
 
     private static final Key A = new Key("a", "car", "");
-    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0);
+    private static final Terms NOTHING = new Terms(Map.of(), Optional.empty(), Map.of(), Map.of(), Map.of(), 0, 0);
     private static final Gap OPEN = new Gap("a", "");
 
     private static RunSummary summary(Map<Key, Double> margins, Set<Key> stops, Map<Gap, Long> open) {
-        return new RunSummary(margins, stops, stops, Set.of(), open, NOTHING);
+        return new RunSummary(margins, stops, stops, Set.of(), open, Map.of(), NOTHING);
     }
 
     /** The wagon weighs 2520 kg: 20 over a GVM of 2500, 480 within one of 3000. */

@@ -290,6 +290,10 @@ class SheetReaderTest {
                     "region: nz",
                     "2:9 region: the rule book has no region 'nz'" + " -> region: one of any, au, ..."),
             new Spoilt(
+                    "vehicle:\n",
+                    "ready-by: 2026-11-24\nvehicle:\n",
+                    "4:11 ready-by: is before the sheet's day, 2026-11-25 -> ready-by: a day that is still to come"),
+            new Spoilt(
                     "rear-axle: 1050",
                     "rear-axle: 1000",
                     "9:11 vehicle.mass.kerb: front and rear axle sum to 2290 kg,"

@@ -25,7 +25,9 @@ class FieldAnswerTest {
 
     private String answered(String own, Node.Mapping tree, String typed) {
         FieldAnswer answer = FieldAnswer.parse(Place.of("--answer"), typed, faults);
-        return answer.in(new ReadText(own, NodeReader.read("", own, faults)), tree, answer.path(tree, faults), WordField.NONE, faults).text();
+        ReadText text = new ReadText(own, tree("sheet.yaml", own));
+        ReadText answered = answer.in(text, tree, answer.path(tree, faults), WordField.NONE, faults);
+        return answered == null ? null : answered.text();
     }
 
     @Test

@@ -23,7 +23,9 @@ class TextEditProperties {
     private static final List<Node> ITEMS = List.of(
             word("Front bar"),
             word("a, b: \"c\" # d"),
-            new Node.Mapping(NOWHERE, java.util.Map.of()).with("name", word("Box")).with("mass", word("about 5 kg")));
+            new Node.Mapping(NOWHERE, java.util.Map.of())
+                    .with("name", word("Box"))
+                    .with("mass", word("about 5 kg")));
 
     private static Node.Scalar word(String text) {
         return new Node.Scalar(NOWHERE, text, false);
@@ -52,11 +54,16 @@ class TextEditProperties {
         List<String> leftLines = edited.lines().toList();
         int above = path.above().in(root).place().line() - 1;
         assertEquals(lines.subList(0, Math.max(0, above - 1)), leftLines.subList(0, Math.max(0, above - 1)));
-        int last = lastLine(path.in(root), path.in(root).place().line());
+        // The second field of an item comes up to the dash where the first is gone.
+        int joined = isFirst(path, root) ? 1 : 0;
+        int last = Math.min(
+                lines.size(), lastLine(path.in(root), path.in(root).place().line()) + joined);
         int below = lines.size() - last;
         assertEquals(lines.subList(last, lines.size()), leftLines.subList(leftLines.size() - below, leftLines.size()));
         // A comment goes only with what it stands beside or straight above.
-        long comments = lines.subList(0, above).stream().filter(line -> line.contains("#")).count();
+        long comments = lines.subList(0, above).stream()
+                .filter(line -> line.contains("#"))
+                .count();
         assertTrue(leftLines.stream().filter(line -> line.contains("#")).count() >= comments - 1);
     }
 
@@ -75,8 +82,8 @@ class TextEditProperties {
                                 .map(path -> path.to("not-there")))
                 .toList();
         NodePath list = lists.get(place % lists.size());
-        String edited =
-                TextEdit.appended(text, list, ITEMS.get(kind)).orElseThrow(() -> new AssertionError(list + "\n" + text));
+        String edited = TextEdit.appended(text, list, ITEMS.get(kind))
+                .orElseThrow(() -> new AssertionError(list + "\n" + text));
         int count = list.in(root) instanceof Node.Listing items ? items.items().size() : 0;
         Node.Listing after = (Node.Listing) list.in(tree(edited));
         assertEquals(count + 1, after.items().size());
@@ -106,7 +113,8 @@ class TextEditProperties {
         int above = path.above().in(root).place().line() - 1;
         assertEquals(lines.subList(0, Math.max(0, above - 1)), after.subList(0, Math.max(0, above - 1)));
         int below = lines.size() - lastLine(path.in(root), path.in(root).place().line());
-        assertEquals(lines.subList(lines.size() - below, lines.size()), after.subList(after.size() - below, after.size()));
+        assertEquals(
+                lines.subList(lines.size() - below, lines.size()), after.subList(after.size() - below, after.size()));
     }
 
     private static Node.Mapping tree(String text) {
@@ -114,6 +122,10 @@ class TextEditProperties {
         Node.Mapping root = NodeReader.read("sheet", text, faults);
         assertEquals(List.of(), faults, text);
         return root;
+    }
+
+    private static boolean isFirst(NodePath path, Node root) {
+        return children(path.above().in(root)).get(0) == path.in(root);
     }
 
     private static int lastLine(Node node, int line) {

@@ -47,17 +47,10 @@ public final class LettersPage implements Routes {
     public void addTo(RoutesConfig routes) {
         routes.get("/sheets/{sheet}/letters", sent -> Output.of(sent, desk, answer -> show(sent, answer)));
         add(routes, "txt", "text/plain; charset=utf-8", (letters, sent) -> bytes(plain(letters)));
-        add(
-                routes,
-                "md",
-                "text/markdown; charset=utf-8",
-                (letters, sent) -> bytes(MarkdownLayout.letters(letters)));
-        add(
-                routes,
-                "pdf",
-                "application/pdf",
-                (letters, sent) -> PdfLayout.letters(letters, paper(sent), Imprint.thisProgram(), Instant.now())
-                        .bytes());
+        add(routes, "md", "text/markdown; charset=utf-8", (letters, sent) -> bytes(MarkdownLayout.letters(letters)));
+        add(routes, "pdf", "application/pdf", (letters, sent) -> PdfLayout.letters(
+                        letters, paper(sent), Imprint.thisProgram(), Instant.now())
+                .bytes());
     }
 
     private static Paper paper(Context sent) {
@@ -82,8 +75,7 @@ public final class LettersPage implements Routes {
             each.add(new Letter(section, letters.words().get(each.size()), plain(alone(all, section))));
         }
         sent.html(Pages.html(
-                "output/letters.jte",
-                Map.of("name", sent.pathParam("sheet"), "of", all.title(), "letters", each)));
+                "output/letters.jte", Map.of("name", sent.pathParam("sheet"), "of", all.title(), "letters", each)));
     }
 
     private static Report alone(Report all, Section section) {

@@ -16,8 +16,7 @@ final class Output {
 
     /** Answers by what is made of a sheet; where it has a fault, with a page that says so. */
     static void of(Context sent, Desk desk, Consumer<Answer> made) {
-        OpenSheet sheet =
-                desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+        OpenSheet sheet = desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
         Answer answer = sheet.now();
         if (answer.faults().isEmpty()) {
             made.accept(answer);

@@ -39,8 +39,7 @@ public final class PrintPage implements Routes {
 
         static Chosen of(Context sent) {
             return new Chosen(
-                    Choice.of(Readers.class, sent.queryParam("for")),
-                    Choice.of(Paper.class, sent.queryParam("paper")));
+                    Choice.of(Readers.class, sent.queryParam("for")), Choice.of(Paper.class, sent.queryParam("paper")));
         }
 
         /** The same as the end of an address. */
@@ -122,13 +121,17 @@ public final class PrintPage implements Routes {
         Imprint imprint = imprint(answer);
         Report report = report(answer, chosen, imprint);
         Download.send(
-                sent, Choice.word(chosen.readers()) + ".pdf", "application/pdf", drawn(report, chosen.paper(), imprint));
+                sent,
+                Choice.word(chosen.readers()) + ".pdf",
+                "application/pdf",
+                drawn(report, chosen.paper(), imprint));
     }
 
     /** One at a time, since drawing takes much memory. */
     private synchronized byte[] drawn(Report report, Paper paper, Imprint imprint) {
         try {
-            return PdfLayout.of(report, paper, imprint.software(), imprint.printedAt()).bytes();
+            return PdfLayout.of(report, paper, imprint.software(), imprint.printedAt())
+                    .bytes();
         } catch (PdfLayout.TooLarge e) {
             throw new ConflictResponse("There is no PDF: " + e.getMessage());
         }

@@ -4,14 +4,14 @@ import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Several;
-import fitworthy.shelf.Kind;
-import fitworthy.shelf.SheetWords;
-import fitworthy.schema.ChoiceWords;
 import fitworthy.quantity.Mark;
-import fitworthy.sheet.ShopWords.Thing;
+import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.sheet.SheetDraft.Wanted;
+import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
+import fitworthy.shelf.Kind;
+import fitworthy.shelf.SheetWords;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -39,9 +39,12 @@ final class Adding {
     static Change take(String kind, String name) {
         Kind taken = Kind.valueOf(kind);
         String field = taken.inSheet();
-        return new Edit(name + " added", "", sheet -> taken == Kind.TRAILERS
-                ? new PutWhole(name + " as trailer", field, NodePath.of(field), word(name))
-                : new AddItem(field, fromShelf(sheet, name)));
+        return new Edit(
+                name + " added",
+                "",
+                sheet -> taken == Kind.TRAILERS
+                        ? new PutWhole(name + " as trailer", field, NodePath.of(field), word(name))
+                        : new AddItem(field, fromShelf(sheet, name)));
     }
 
     /** Its name alone, or beside that one of its own where another thing has it. */
@@ -86,10 +89,15 @@ final class Adding {
     private static Liquid fuel(PlanSheet sheet, Wanted wanted) throws FaultsException {
         NodePath field = NodePath.of("vehicle", "engine", "fuel");
         int fuel = ChoiceWords.of(Liquid.class)
-                .indexOf(sheet.filledText(field).map(text -> Mark.read(text).text()).orElse(""));
+                .indexOf(sheet.filledText(field)
+                        .map(text -> Mark.read(text).text())
+                        .orElse(""));
         if (fuel < 0 && wanted.meaning().things().stream().anyMatch(thing -> FUEL.contains(thing))) {
             throw Edit.refused(
-                    sheet, field.toString(), "nobody has said what the engine burns", "diesel or petrol, at the vehicle");
+                    sheet,
+                    field.toString(),
+                    "nobody has said what the engine burns",
+                    "diesel or petrol, at the vehicle");
         }
         return Liquid.values()[Math.max(0, fuel)];
     }
@@ -108,8 +116,7 @@ final class Adding {
     private static NodePath shifted(PlanSheet sheet, NodePath path) {
         List<NodePath.Step> steps = path.steps();
         NodePath list = NodePath.of(steps.get(0).toString());
-        NodePath shifted =
-                list.to(sheet.items(list).size() + ((NodePath.Item) steps.get(1)).position());
+        NodePath shifted = list.to(sheet.items(list).size() + ((NodePath.Item) steps.get(1)).position());
         for (NodePath.Step step : steps.subList(2, steps.size())) {
             shifted = shifted.to(step.toString());
         }
@@ -152,7 +159,9 @@ final class Adding {
     private static boolean holds(Node choice, String part) {
         return choice instanceof Node.Mapping group
                 && group.get("parts") instanceof Node.Listing parts
-                && parts.items().stream().anyMatch(name -> name instanceof Node.Scalar word && word.text().equals(part));
+                && parts.items().stream()
+                        .anyMatch(name ->
+                                name instanceof Node.Scalar word && word.text().equals(part));
     }
 
     private static Node choice(String part) {

@@ -23,7 +23,7 @@ record Edit(String label, String joins, Made made) implements Change {
     public String label(Answer before) {
         try {
             return made.in(new PlanSheet(before)).label(before);
-        } catch (FaultsException e) {
+        } catch (FaultsException | IllegalArgumentException e) {
             return label;
         }
     }
@@ -31,7 +31,13 @@ record Edit(String label, String joins, Made made) implements Change {
     @Override
     public String in(Answer now) throws FaultsException {
         FaultsException.refuse(now.tree() == null ? now.faults() : List.of());
-        return made.in(new PlanSheet(now)).in(now);
+        PlanSheet sheet = new PlanSheet(now);
+        try {
+            return made.in(sheet).in(now);
+        } catch (IllegalArgumentException e) {
+            // No form of the page asks for it.
+            throw refused(sheet, "", "there is no such field or list", "one of the page");
+        }
     }
 
     /** That it cannot be made, and what would be right. */

@@ -41,7 +41,9 @@ final class Entries {
         String written = written(path);
         boolean marked = field.content() == Content.FIGURE
                 || field.content() == Content.FIGURES
-                || field.content() == Content.CHOICE && !field.tellsKind() && !field.description().needed();
+                || field.content() == Content.CHOICE
+                        && !field.tellsKind()
+                        && !field.description().needed();
         Mark.Marked read = marked ? Mark.read(written) : new Mark.Marked(Mark.STATED, written);
         String unit = Unit.of(field, read.text());
         return new Entry(
@@ -52,7 +54,9 @@ final class Entries {
                 field.tellsKind() ? Box.KIND : choices(field, path).isEmpty() ? Box.TEXT : Box.CHOICE,
                 Unit.without(unit, read.text()),
                 unit,
-                written.isEmpty() ? "" : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
+                written.isEmpty()
+                        ? ""
+                        : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
                 marked ? MARKS : List.of(),
                 choices(field, path),
                 NAMED.getOrDefault(called(field), ""),
@@ -84,7 +88,9 @@ final class Entries {
                 Box.TEXT,
                 read.text(),
                 "",
-                written.isEmpty() ? "" : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
+                written.isEmpty()
+                        ? ""
+                        : read.mark() == Mark.ASKED ? "ask" : read.mark().word(),
                 MARKS,
                 List.of(),
                 "names-places",

@@ -1,8 +1,8 @@
 package fitworthy.counter.plan;
 
+import fitworthy.sheet.ShopWords;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.Shelf;
-import fitworthy.sheet.ShopWords;
 import fitworthy.source.Node;
 import java.util.Collection;
 import java.util.List;
@@ -42,10 +42,14 @@ public record Finder(String filter, List<Found> lists, Collection<String> words)
     private static Found found(Kind kind, Map<String, Node.Mapping> things, String filter) {
         return new Found(
                 kind.name(),
-                kind == Kind.OCCUPANTS ? "People" : kind == Kind.FITMENTS ? "Parts" : fitworthy.source.Words.capital(kind.onShelf()),
+                kind == Kind.OCCUPANTS
+                        ? "People"
+                        : kind == Kind.FITMENTS ? "Parts" : fitworthy.source.Words.capital(kind.onShelf()),
                 things.entrySet().stream()
                         .map(thing -> line(thing.getKey(), thing.getValue()))
-                        .filter(line -> (line.name() + " " + line.facts()).toLowerCase(Locale.ROOT).contains(filter))
+                        .filter(line -> (line.name() + " " + line.facts())
+                                .toLowerCase(Locale.ROOT)
+                                .contains(filter))
                         .toList());
     }
 

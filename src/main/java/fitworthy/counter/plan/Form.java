@@ -1,14 +1,18 @@
 package fitworthy.counter.plan;
 
+import fitworthy.counter.plan.Group.Fold;
+import fitworthy.counter.plan.Group.Items;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.NodePath;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -38,6 +42,11 @@ final class Form {
         this.opened = opened;
     }
 
+    /** The keys of what is open, as a page sends them. */
+    static Set<String> opened(String keys) {
+        return Arrays.stream(keys.split("\\R")).filter(key -> !key.isEmpty()).collect(Collectors.toSet());
+    }
+
     /** The fields of the whole sheet that hold one value each. */
     Group job() {
         return shown("", topFields(), NodePath.TOP);
@@ -46,12 +55,7 @@ final class Form {
     /** What opens at a path, without the fields that nobody said or asks for; of an item or a group. */
     Group body(NodePath path) {
         Optional<FieldSchema> begun = sheet.field(path).filter(field -> entries.isBegunWhole(field, path));
-        List<Items> begin = begun.stream()
-                .map(field -> items(field, path))
-                .toList();
-        return begun.isPresent()
-                ? new Group("", List.of(), List.of(), List.of(), begin, Optional.empty(), "")
-                : shown("", fields(path), path);
+        return begun.map(field -> Group.ofItems(items(field, path))).orElseGet(() -> shown("", fields(path), path));
     }
 
     /** The other fields of what stands at a path. */
@@ -95,8 +99,7 @@ final class Form {
             return Optional.empty();
         }
         NodePath thing = NodePath.of(steps.get(0).toString());
-        return Optional.of(fold(
-                steps.get(1) instanceof NodePath.Item item ? thing.to(item.position()) : thing));
+        return Optional.of(fold(steps.get(1) instanceof NodePath.Item item ? thing.to(item.position()) : thing));
     }
 
     private List<FieldSchema> topFields() {
@@ -122,23 +125,36 @@ final class Form {
         List<Fold> folds = new ArrayList<>();
         List<Items> lists = new ArrayList<>();
         if (part != Part.REST) {
-            fields.stream().filter(field -> isSaid(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
+            fields.stream()
+                    .filter(field -> isSaid(field, path))
+                    .forEach(field -> add(field, path, own, groups, folds, lists));
             fields.stream()
                     .filter(field -> !isSaid(field, path) && isShown(field, path))
                     .forEach(field -> add(field, path, own, groups, folds, lists));
         }
         if (part != Part.SAID) {
-            fields.stream().filter(field -> !isShown(field, path)).forEach(field -> add(field, path, own, groups, folds, lists));
+            fields.stream()
+                    .filter(field -> !isShown(field, path))
+                    .forEach(field -> add(field, path, own, groups, folds, lists));
         }
         return new Group(
-                legend, own, groups, folds, lists, part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty(), off(path));
+                legend,
+                own,
+                groups,
+                folds,
+                lists,
+                part == Part.SAID ? Optional.of(more(fields, path)) : Optional.empty(),
+                off(path));
     }
 
     /** Where a group can be taken off as a whole. */
     private String off(NodePath path) {
         return !path.isTop()
                         && sheet.own(path) != null
-                        && sheet.field(path).filter(FieldSchema::optional).filter(Form::isGroup).isPresent()
+                        && sheet.field(path)
+                                .filter(FieldSchema::optional)
+                                .filter(Form::isGroup)
+                                .isPresent()
                 ? FieldPath.text(path)
                 : "";
     }
@@ -154,7 +170,13 @@ final class Form {
                 opened.contains(key) ? Optional.of(group("", fields, path, Part.REST)) : Optional.empty());
     }
 
-    private void add(FieldSchema field, NodePath above, List<Entry> own, List<Group> groups, List<Fold> folds, List<Items> lists) {
+    private void add(
+            FieldSchema field,
+            NodePath above,
+            List<Entry> own,
+            List<Group> groups,
+            List<Fold> folds,
+            List<Items> lists) {
         NodePath path = above.to(field.name());
         switch (field.content()) {
             case GROUP -> {
@@ -167,14 +189,7 @@ final class Form {
                 }
             }
             case GROUPS -> lists.add(items(field, path));
-            case FIGURES -> groups.add(new Group(
-                    Names.title(field),
-                    entries.figures(field, path),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    Optional.empty(),
-                    ""));
+            case FIGURES -> groups.add(Group.ofEntries(Names.title(field), entries.figures(field, path)));
             default -> own.add(entries.of(field, path));
         }
     }
@@ -182,17 +197,10 @@ final class Form {
     /** A place has words beside its coordinates where its field takes them. */
     private Group place(FieldSchema field, NodePath path) {
         Stream<Entry> words = field.description().inWords() ? Stream.of(entries.words(field, path)) : Stream.empty();
-        return new Group(
+        return Group.ofEntries(
                 Names.title(field),
-                Stream.concat(
-                                words,
-                                fields(path).stream().map(axis -> entries.of(axis, path.to(axis.name()))))
-                        .toList(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                "");
+                Stream.concat(words, fields(path).stream().map(axis -> entries.of(axis, path.to(axis.name()))))
+                        .toList());
     }
 
     private static boolean isPlace(FieldSchema field) {

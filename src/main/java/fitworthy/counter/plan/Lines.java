@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 /** What a thing of the plan says while it is closed. */
 final class Lines {
 
-    private static final List<String> FACTS =
-            List.of("kind", "liquid", "covers", "mass", "capacity", "current", "at", "price", "take", "subject", "until");
+    private static final List<String> FACTS = List.of(
+            "kind", "liquid", "covers", "mass", "capacity", "current", "at", "price", "take", "subject", "until");
 
     private final PlanSheet sheet;
     private final Set<String> leftOut;
@@ -27,9 +27,8 @@ final class Lines {
                 .flatMap(field -> sheet.text(path.to(field)).stream())
                 .findFirst()
                 .orElseGet(() -> sheet.field(path).map(Names::title).orElse(""));
-        List<String> facts = FACTS.stream()
-                .flatMap(field -> fact(path.to(field)).stream())
-                .toList();
+        List<String> facts =
+                FACTS.stream().flatMap(field -> fact(path.to(field)).stream()).toList();
         List<String> marks = new ArrayList<>();
         if (leftOut.contains(name)) {
             marks.add("left out");
@@ -51,7 +50,8 @@ final class Lines {
     private Optional<String> fact(NodePath path) {
         Node node = sheet.at(path);
         if (node instanceof Node.Mapping place) {
-            return sheet.text(path.to("where")).or(() -> sheet.text(path.to("x")).map(x -> "x " + x));
+            return sheet.text(path.to("where"))
+                    .or(() -> sheet.text(path.to("x")).map(x -> "x " + x));
         }
         return sheet.text(path).or(() -> sheet.filledText(path)).map(text -> text.replaceAll("\\s*(\\+/-|±).*", ""));
     }

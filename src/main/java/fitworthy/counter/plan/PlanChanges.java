@@ -85,7 +85,9 @@ public final class PlanChanges {
     private static Change set(NodePath path, String typed, String unit, String mark) {
         String value = Unit.with(unit, typed);
         return new Edit(
-                label(path), FieldPath.text(path), sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
+                label(path),
+                FieldPath.text(path),
+                sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
     }
 
     private static Change mark(NodePath path, String typed, String unit, String mark) {
@@ -110,7 +112,8 @@ public final class PlanChanges {
     /** @param value empty where the field is to be left out */
     private static Change put(PlanSheet sheet, NodePath path, String value) {
         Optional<FieldSchema> field = sheet.field(path);
-        if (!value.isEmpty() && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
+        if (!value.isEmpty()
+                && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
             return new PutWhole(label(path), sheet.key(path), path, words(value));
         }
         if (path.steps().size() == NAME && path.last().equals(new NodePath.Named("name"))) {
@@ -141,7 +144,9 @@ public final class PlanChanges {
     private static Change add(NodePath list, Map<String, String> typed) {
         return new Edit("added", "", sheet -> {
             Node.Mapping item = new Node.Mapping(TYPED, Map.of());
-            FieldSchema field = sheet.field(list).orElseThrow(() -> new IllegalArgumentException("no list"));
+            FieldSchema field = sheet.field(list)
+                    .filter(found -> found.type() != null)
+                    .orElseThrow(() -> new IllegalArgumentException("no list"));
             Entries entries = new Entries(sheet);
             NodePath path = entries.beginning(field, list);
             for (Entry entry : entries.needed(field, list)) {

@@ -9,7 +9,6 @@ import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Kind;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +22,19 @@ public final class PlanPane implements Pane {
 
     /** In which order a counter asks; what is not among them comes last. */
     private static final List<String> ORDER = List.of(
-            "vehicle", "fitments", "tanks", "circuits", "cargo", "occupants", "trailer", "trip", "cases", "options", "jobs",
-            "papers", "waivers");
+            "vehicle",
+            "fitments",
+            "tanks",
+            "circuits",
+            "cargo",
+            "occupants",
+            "trailer",
+            "trip",
+            "cases",
+            "options",
+            "jobs",
+            "papers",
+            "waivers");
 
     @Override
     public String id() {
@@ -37,7 +47,7 @@ public final class PlanPane implements Pane {
             return "";
         }
         PlanSheet sheet = new PlanSheet(seen.now());
-        Set<String> opened = opened(seen.asked("opened"));
+        Set<String> opened = Form.opened(seen.asked("opened"));
         return Pages.html(
                 "plan/plan.jte",
                 Map.of(
@@ -47,7 +57,7 @@ public final class PlanPane implements Pane {
                                         ? Optional.of(Finder.of(sheet, seen.asked("filter")))
                                         : Optional.empty(),
                         "names", names(sheet),
-                        "address", PlanRoutes.address(seen.sheet().name()),
+                        "address", PlanSheet.address(seen.sheet().name()),
                         "opened", String.join("\n", opened)));
     }
 
@@ -74,12 +84,8 @@ public final class PlanPane implements Pane {
                                 "entry", form.entry(field, path),
                                 "row", !seen.asked("row").isEmpty(),
                                 "thing", form.thing(path),
-                                "address", PlanRoutes.address(seen.sheet().name()))))
+                                "address", PlanSheet.address(seen.sheet().name()))))
                 .orElse("");
-    }
-
-    static Set<String> opened(String keys) {
-        return Arrays.stream(keys.split("\\R")).filter(key -> !key.isEmpty()).collect(Collectors.toSet());
     }
 
     private static List<Section> sections(PlanSheet sheet, Form form) {
@@ -88,7 +94,7 @@ public final class PlanPane implements Pane {
                 .sorted(Comparator.comparingInt(field -> place(field.name())))
                 .map(field -> section(field, form))
                 .collect(Collectors.toList());
-        sections.add(0, new Section("f-job", "Job", Optional.of(form.job()), Optional.empty(), Optional.empty()));
+        sections.add(0, new Section("f-job", "Job", form.job()));
         return sections;
     }
 
@@ -103,9 +109,7 @@ public final class PlanPane implements Pane {
         return new Section(
                 FieldPath.id(path),
                 Names.title(field),
-                Optional.empty(),
-                list ? Optional.empty() : Optional.of(form.fold(path)),
-                list ? Optional.of(form.items(field, path)) : Optional.empty());
+                list ? Group.ofItems(form.items(field, path)) : Group.ofFold(form.fold(path)));
     }
 
     private static List<String> names(PlanSheet sheet, String list) {

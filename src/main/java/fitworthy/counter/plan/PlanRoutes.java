@@ -4,12 +4,11 @@ import fitworthy.counter.desk.Desk;
 import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.source.NodePath;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -31,11 +30,6 @@ public final class PlanRoutes implements Routes {
         routes.get("/sheets/{sheet}/plan/found", sent -> finder(sent, "plan/found.jte"));
     }
 
-    /** Where what belongs to a sheet is asked for. */
-    static String address(String name) {
-        return "/sheets/" + URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
-    }
-
     private PlanSheet sheet(Context sent) {
         OpenSheet sheet = desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
         if (sheet.now().tree() == null) {
@@ -44,13 +38,14 @@ public final class PlanRoutes implements Routes {
         return new PlanSheet(sheet.now());
     }
 
-    private void fields(Context sent, BiFunction<Form, fitworthy.source.NodePath, Group> shown) {
-        Form form = new Form(sheet(sent), PlanPane.opened(param(sent, "opened")));
+    private void fields(Context sent, BiFunction<Form, NodePath, Group> shown) {
+        Form form = new Form(sheet(sent), Form.opened(param(sent, "opened")));
         try {
             String path = param(sent, "path");
-            Group group = shown.apply(form, path.isEmpty() ? fitworthy.source.NodePath.TOP : FieldPath.of(path));
+            Group group = shown.apply(form, path.isEmpty() ? NodePath.TOP : FieldPath.of(path));
             sent.html(Pages.html(
-                    "plan/group.jte", Map.of("group", group, "address", address(sent.pathParam("sheet")))));
+                    "plan/group.jte",
+                    Map.of("group", group, "titled", true, "address", PlanSheet.address(sent.pathParam("sheet")))));
         } catch (IllegalArgumentException e) {
             throw new BadRequestResponse("no such field");
         }
@@ -61,7 +56,7 @@ public final class PlanRoutes implements Routes {
                 template,
                 Map.of(
                         "finder", Finder.of(sheet(sent), param(sent, "filter")),
-                        "address", address(sent.pathParam("sheet")))));
+                        "address", PlanSheet.address(sent.pathParam("sheet")))));
     }
 
     private static String param(Context sent, String name) {

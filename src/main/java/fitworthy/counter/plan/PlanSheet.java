@@ -1,6 +1,5 @@
 package fitworthy.counter.plan;
 
-import fitworthy.advice.View;
 import fitworthy.counter.desk.Answer;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
@@ -12,6 +11,8 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.usual.Filling;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,11 @@ final class PlanSheet {
     PlanSheet(Answer answer) {
         this.answer = answer;
         this.whole = Filling.withItems(answer.whole());
+    }
+
+    /** Where what belongs to a sheet is asked for. */
+    static String address(String name) {
+        return "/sheets/" + URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     private Node.Mapping filled() {
@@ -161,7 +167,9 @@ final class PlanSheet {
         Class<? extends Record> type = Sheet.class;
         if (!path.above().isTop()) {
             Optional<FieldSchema> above = field(path.above());
-            if (above.map(FieldSchema::content).filter(FieldSchema.Content.FIGURES::equals).isPresent()) {
+            if (above.map(FieldSchema::content)
+                    .filter(FieldSchema.Content.FIGURES::equals)
+                    .isPresent()) {
                 return above;
             }
             if (above.map(FieldSchema::type).filter(Class::isRecord).isEmpty()) {

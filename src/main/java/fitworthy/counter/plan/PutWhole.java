@@ -24,6 +24,9 @@ record PutWhole(String label, String key, NodePath path, Node value) implements 
         String room = path.in(now.tree()) == null ? new SetValue(key, "ask").in(now) : now.text();
         return TextEdit.exchanged(room, path, value)
                 .orElseThrow(() -> new FaultsException(List.of(new Fault(
-                        now.place(), key, "this cannot be written as the file is laid out", "write it there by hand"))));
+                        now.place(),
+                        key,
+                        "this cannot be written as the file is laid out",
+                        "write it there by hand"))));
     }
 }

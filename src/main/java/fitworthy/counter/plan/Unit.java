@@ -23,7 +23,9 @@ final class Unit {
     }
 
     private static String unitOf(String figure) {
-        return figure.replaceAll("\\s*(\\+/-|±).*", "").replaceAll("^" + NUMBER + "\\s*", "").strip();
+        return figure.replaceAll("\\s*(\\+/-|±).*", "")
+                .replaceAll("^" + NUMBER + "\\s*", "")
+                .strip();
     }
 
     /** A figure without the unit beside the box, where it is its own and that of its tolerance. */
@@ -34,7 +36,9 @@ final class Unit {
         String bare = Pattern.compile("(?<=[0-9])\\s*" + Pattern.quote(unit) + "(?=$|\\s*(\\+/-|±))")
                 .matcher(written)
                 .replaceAll("");
-        return bare.matches(BARE) && with(unit, bare).replace(" ", "").equals(written.replace(" ", "")) ? bare : written;
+        return bare.matches(BARE) && with(unit, bare).replace(" ", "").equals(written.replace(" ", ""))
+                ? bare
+                : written;
     }
 
     /** A figure as typed with the unit beside the box, where it was typed without any. */

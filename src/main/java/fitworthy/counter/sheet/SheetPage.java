@@ -10,21 +10,21 @@ import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import fitworthy.source.FaultsException;
-import io.javalin.http.ConflictResponse;
-import java.nio.charset.StandardCharsets;
-import java.util.Set;
-import java.util.stream.IntStream;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The page of one sheet: its panes, and what becomes of them after a change. */
@@ -51,7 +51,12 @@ public final class SheetPage implements Routes {
      * @param fields what was sent
      */
     public record Parted(
-            String sheet, String address, Lines lines, String shown, String version, List<Map.Entry<String, String>> fields) {}
+            String sheet,
+            String address,
+            Lines lines,
+            String shown,
+            String version,
+            List<Map.Entry<String, String>> fields) {}
 
     private static final String VERSION = "version";
     private static final String OVER = "over";
@@ -72,15 +77,13 @@ public final class SheetPage implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/sheets/{sheet}", this::show);
-        changes.forEach(made -> routes.post(
-                "/sheets/{sheet}/" + made.name(),
-                sent -> {
-                    if (sent.formParam("copy") == null) {
-                        answer(sent, sheet -> sheet.change(base(sent), made.change(sent)));
-                    } else {
-                        copy(sent, made.change(sent));
-                    }
-                }));
+        changes.forEach(made -> routes.post("/sheets/{sheet}/" + made.name(), sent -> {
+            if (sent.formParam("copy") == null) {
+                answer(sent, sheet -> sheet.change(base(sent), made.change(sent)));
+            } else {
+                copy(sent, made.change(sent));
+            }
+        }));
         routes.get("/sheets/{sheet}/look", this::look);
         routes.post("/sheets/{sheet}/undo", sent -> answer(sent, sheet -> sheet.undo(base(sent))));
         routes.post("/sheets/{sheet}/redo", sent -> answer(sent, sheet -> sheet.redo(base(sent))));
@@ -103,8 +106,12 @@ public final class SheetPage implements Routes {
             byte[] mine = sheet.made(Optional.ofNullable(sent.formParam(SHOWN)).orElse(""), change)
                     .getBytes(StandardCharsets.UTF_8);
             String kept = IntStream.rangeClosed(1, MOST_COPIES)
-                    .mapToObj(number -> sheet.name().replaceFirst("(?=\\.[a-z]+$)", " (mine" + (number == 1 ? "" : " " + number) + ")"))
-                    .filter(name -> desk.folder().place(name).filter(file -> desk.folder().add(file, mine)).isPresent())
+                    .mapToObj(number -> sheet.name()
+                            .replaceFirst("(?=\\.[a-z]+$)", " (mine" + (number == 1 ? "" : " " + number) + ")"))
+                    .filter(name -> desk.folder()
+                            .place(name)
+                            .filter(file -> desk.folder().add(file, mine))
+                            .isPresent())
                     .findFirst()
                     .orElseThrow(() -> new ConflictResponse("there are too many copies already"));
             sent.html(Pages.html("sheet/kept.jte", Map.of("name", kept)));
@@ -147,13 +154,18 @@ public final class SheetPage implements Routes {
         sent.html(Pages.html(
                 "sheet/changed.jte",
                 Map.of(
-                        "version", outcome.now().version(),
-                        "field", seen.asked("field"),
-                        "faults", outcome instanceof Outcome.Refused refused ? refused.faults() : List.of(),
-                        "beside", panes.stream().map(pane -> pane.beside(seen)).collect(Collectors.joining()),
-                        "parted", parted(sent, outcome),
+                        "version",
+                        outcome.now().version(),
+                        "field",
+                        seen.asked("field"),
+                        "faults",
+                        outcome instanceof Outcome.Refused refused ? refused.faults() : List.of(),
+                        "beside",
+                        panes.stream().map(pane -> pane.beside(seen)).collect(Collectors.joining()),
+                        "parted",
+                        parted(sent, outcome),
                         "panes",
-shown(panes.stream().filter(pane -> !alone || pane.isNew(seen)), seen))));
+                        shown(panes.stream().filter(pane -> !alone || pane.isNew(seen)), seen))));
     }
 
     /** Panes by their ids, in order. */

@@ -17,7 +17,12 @@ import java.util.List;
 public record CameTo(String sort, String mark, String words) {
 
     static CameTo of(Arrangement arrangement) {
-        String worst = arrangement.advice().worst().map(Severity::name).map(Words::hyphenated).orElse("none");
+        String worst = arrangement
+                .advice()
+                .worst()
+                .map(Severity::name)
+                .map(Words::hyphenated)
+                .orElse("none");
         return new CameTo(worst, worst.equals("none") ? "" : worst, Verdict.of(arrangement));
     }
 

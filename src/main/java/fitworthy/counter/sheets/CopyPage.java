@@ -27,14 +27,14 @@ public final class CopyPage implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/sheets/{sheet}/copy", sent -> ask(sent, FileName.ofCopy(sheet(sent), folder), ""));
+        routes.get(
+                "/sheets/{sheet}/copy",
+                sent -> ask(sent, FileName.ofCopy(sheet(sent).getFileName().toString(), folder), ""));
         routes.post("/sheets/{sheet}/copy", this::copy);
     }
 
-    private String sheet(Context sent) {
-        String name = sent.pathParam("sheet");
-        folder.find(name).orElseThrow(() -> new NotFoundResponse("no such sheet"));
-        return name;
+    private Path sheet(Context sent) {
+        return folder.find(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
     }
 
     private static void ask(Context sent, String to, String fault) {
@@ -44,12 +44,12 @@ public final class CopyPage implements Routes {
     }
 
     private void copy(Context sent) {
-        String from = sheet(sent);
+        Path from = sheet(sent);
         String to = Optional.ofNullable(sent.formParam("to")).orElse("");
         Optional<Path> place = FileName.place(to, folder);
         if (place.isEmpty()) {
             ask(sent, to, FileName.refused(to));
-        } else if (!folder.add(place.get(), content(folder.find(from).orElseThrow()))) {
+        } else if (!folder.add(place.get(), content(from))) {
             ask(sent, to, FileName.taken(place.get()));
         } else {
             Sheets.open(sent, place.get());

@@ -21,7 +21,8 @@ final class FileName {
 
     /** A free name made of words, such as {@code ines-and-tobias-varga.yaml}. */
     static String of(String words, SheetFolder folder) {
-        String plain = OTHERS.matcher(Normalizer.normalize(words, Normalizer.Form.NFC).toLowerCase(Locale.ROOT))
+        String plain = OTHERS.matcher(
+                        Normalizer.normalize(words, Normalizer.Form.NFC).toLowerCase(Locale.ROOT))
                 .replaceAll("-")
                 .replaceAll("^-|-$", "");
         String name = plain.isEmpty() ? "new-sheet" : cut(plain);

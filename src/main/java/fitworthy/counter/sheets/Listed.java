@@ -1,6 +1,7 @@
 package fitworthy.counter.sheets;
 
 import fitworthy.source.Digests;
+import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
@@ -14,13 +15,15 @@ import java.util.stream.Stream;
  * A sheet in the list, as its file has it; what it does not say is empty.
  *
  * @param file the name of its file
- * @param text what the file holds
+ * @param text what the file holds; empty where it cannot be read as text
+ * @param unreadable why it cannot be
  * @param day whose practice values apply
  */
 public record Listed(
         String file,
         FileTime changed,
         String text,
+        List<Fault> unreadable,
         String title,
         String customer,
         String quote,
@@ -28,12 +31,13 @@ public record Listed(
         String day) {
 
     /** Reads no more of it than is listed; a file that is no sheet is listed by its name. */
-    static Listed of(String file, FileTime changed, String text) {
+    static Listed of(String file, FileTime changed, String text, List<Fault> unreadable) {
         Node.Mapping tree = NodeReader.read(Place.of(file), text, new ArrayList<>());
         return new Listed(
                 file,
                 changed,
                 text,
+                unreadable,
                 word(tree, "title"),
                 word(tree, "customer"),
                 word(tree, "quote"),
@@ -43,7 +47,7 @@ public record Listed(
 
     /** The same, changed at another time. */
     Listed at(FileTime time) {
-        return new Listed(file, time, text, title, customer, quote, vehicle, day);
+        return new Listed(file, time, text, unreadable, title, customer, quote, vehicle, day);
     }
 
     private static String vehicle(Node.Mapping tree) {

@@ -1,10 +1,12 @@
 package fitworthy.counter.sheets;
 
 import fitworthy.counter.desk.SheetFolder;
+import fitworthy.source.Fault;
 import fitworthy.source.InputFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,12 +43,14 @@ final class Listing {
     private Optional<Listed> now(Path file) {
         String name = file.getFileName().toString();
         try {
-            // Its text is compared as well: two changes may fall into one tick of the clock.
-            String text = InputFile.text(file, new ArrayList<>());
+            FileTime changed = Files.getLastModifiedTime(file);
+            List<Fault> faults = new ArrayList<>();
+            String text = InputFile.text(file, faults);
             Listed before = read.get(name);
-            Listed sheet = before != null && before.text().equals(text == null ? "" : text)
-                    ? before.at(Files.getLastModifiedTime(file))
-                    : Listed.of(name, Files.getLastModifiedTime(file), text == null ? "" : text);
+            // Its text is compared, since two changes may fall into one tick of the clock.
+            Listed sheet = before != null && before.text().equals(text)
+                    ? before.at(changed)
+                    : Listed.of(name, changed, text == null ? "" : text, List.copyOf(faults));
             read.put(name, sheet);
             return Optional.of(sheet);
         } catch (IOException e) {

@@ -37,7 +37,8 @@ public final class NewPage implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/new", sent -> {
-            Typed typed = Typed.nothing(Optional.ofNullable(desk.view().region()).orElse("any"));
+            Typed typed =
+                    Typed.nothing(Optional.ofNullable(desk.view().region()).orElse("any"));
             show(sent, typed, understood(typed), "", HttpStatus.OK);
         });
         routes.post("/new", this::make);
@@ -79,13 +80,16 @@ public final class NewPage implements Routes {
         Map<String, Object> values = values(typed, understood, fileFault);
         View view = desk.view();
         Shelf shelf = view.shelves().of(place("new.yaml").file());
-        Collection<String> parts = new TreeSet<>(view.book().tables().shopWords().all());
+        Collection<String> parts =
+                new TreeSet<>(view.book().tables().shopWords().all());
         PARTS.forEach(kind -> parts.addAll(shelf.of(kind).keySet()));
         values.put("regions", view.book().regions());
         values.put(
                 "offered",
                 new Offered(
-                        shelf.of(Kind.VEHICLES).keySet(), shelf.of(Kind.TRAILERS).keySet(), parts));
+                        shelf.of(Kind.VEHICLES).keySet(),
+                        shelf.of(Kind.TRAILERS).keySet(),
+                        parts));
         sent.status(status).html(Pages.html("sheets/new.jte", values));
     }
 

@@ -51,9 +51,10 @@ public final class SheetsPage implements Routes {
                 Map.of(
                         "words", words,
                         "lines", lines,
-                        "missing", missing(lines.stream()
-                                .filter(line -> line.came().isEmpty())
-                                .map(Line::sheet)),
+                        "missing",
+                                missing(lines.stream()
+                                        .filter(line -> line.came().isEmpty())
+                                        .map(Line::sheet)),
                         "swapped", part)));
     }
 

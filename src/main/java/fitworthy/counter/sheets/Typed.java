@@ -78,18 +78,14 @@ public record Typed(
     /** The parts, with fields that are still free. */
     public List<String> rows() {
         int filled = (int) parts.stream().filter(part -> !part.isEmpty()).count();
-        List<String> typed = filled == parts.size()
-                ? parts
-                : parts.subList(0, parts.size() - trailing());
-        return Stream.concat(
-                        typed.stream(), Stream.generate(() -> "").limit(Math.max(FREE, ROWS - typed.size())))
+        List<String> typed = filled == parts.size() ? parts : parts.subList(0, parts.size() - trailing());
+        return Stream.concat(typed.stream(), Stream.generate(() -> "").limit(Math.max(FREE, ROWS - typed.size())))
                 .toList();
     }
 
     private int trailing() {
         int trailing = 0;
-        while (trailing < parts.size()
-                && parts.get(parts.size() - 1 - trailing).isEmpty()) {
+        while (trailing < parts.size() && parts.get(parts.size() - 1 - trailing).isEmpty()) {
             trailing++;
         }
         return trailing;

@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,8 +27,7 @@ import java.util.Optional;
  * @param faults what is wrong beside the fields
  * @param text the sheet that would be made; absent while anything is wrong or missing
  */
-public record Understood(
-        Map<String, Said> said, List<String> missing, List<String> faults, Optional<String> text) {
+public record Understood(Map<String, Said> said, List<String> missing, List<String> faults, Optional<String> text) {
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}
@@ -140,11 +138,7 @@ public record Understood(
             return new Understood(
                     said,
                     missing,
-                    faults.stream()
-                            .filter(Objects::nonNull)
-                            .distinct()
-                            .map(Fault::toString)
-                            .toList(),
+                    faults.stream().distinct().map(Fault::toString).toList(),
                     text);
         }
 

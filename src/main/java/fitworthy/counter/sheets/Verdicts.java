@@ -36,7 +36,9 @@ final class Verdicts {
 
     /** Empty where it would first have to be worked out. */
     Optional<CameTo> known(Listed sheet) {
-        return Optional.ofNullable(known.get(key(sheet)));
+        return sheet.unreadable().isEmpty()
+                ? Optional.ofNullable(known.get(key(sheet)))
+                : Optional.of(CameTo.of(sheet.unreadable()));
     }
 
     CameTo of(Listed sheet) {
@@ -49,7 +51,11 @@ final class Verdicts {
 
     private String key(Listed sheet) {
         View view = desk.view();
-        return Digests.of(sheet.text(), sheet.file(), view.key(), view.shelves().of(place(sheet)).content());
+        return Digests.of(
+                sheet.text(),
+                sheet.file(),
+                view.key(),
+                view.shelves().of(place(sheet)).content());
     }
 
     private String place(Listed sheet) {

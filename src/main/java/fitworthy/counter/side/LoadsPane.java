@@ -66,8 +66,7 @@ public final class LoadsPane implements Pane {
         Loading loading = Shown.loading(seen, advice);
         String shown = loading.loadCase().name();
         Compared compared = new Compared(
-                advice,
-                recent.find(seen.asked("since")).or(seen::before).flatMap(Answer::advice));
+                advice, recent.find(seen.asked("since")).or(seen::before).flatMap(Answer::advice));
         List<Load> loads = KINDS.stream()
                 .flatMap(kind -> measures(advice, shown, kind))
                 .map(measure -> new Load(name(measure), LimitBar.of(measure), compared.change(measure, shown)))
@@ -98,7 +97,8 @@ public final class LoadsPane implements Pane {
         for (int i = 0; i < cells.size(); i++) {
             String loading = loadings.get(i);
             Optional<Measure> measure = measures(advice, loading, margin.kind())
-                    .filter(of -> margin.limit().equals(of.getSubject() + ": " + margin.kind().limitMeaning()))
+                    .filter(of -> margin.limit()
+                            .equals(of.getSubject() + ": " + margin.kind().limitMeaning()))
                     .findFirst();
             rows.add(new Row(
                     loading,

@@ -31,7 +31,8 @@ record Move(String path, int along, String hold) implements Change {
 
     private static final Pattern PLACE = Pattern.compile("(?:fitments|tanks|occupants|cargo)\\.(.+)\\.at");
     private static final Pattern TOLERANCE = Pattern.compile(QuantityText.TOLERANCE + ".*", Pattern.DOTALL);
-    private static final Pattern TAPED = Pattern.compile("(.+?)\\s+(behind|ahead of|in front of)\\s+(.+)", Pattern.DOTALL);
+    private static final Pattern TAPED =
+            Pattern.compile("(.+?)\\s+(behind|ahead of|in front of)\\s+(.+)", Pattern.DOTALL);
     private static final String WHERE = "where";
     private static final String X = "x";
 
@@ -53,7 +54,10 @@ record Move(String path, int along, String hold) implements Change {
         NodePath at = PLACE.matcher(path).matches() ? NodePath.find(path, tree) : null;
         if (at == null) {
             throw new FaultsException(List.of(new Fault(
-                    now.place(), path, "nothing on the sheet has this place", "a part, tank, person or piece of cargo")));
+                    now.place(),
+                    path,
+                    "nothing on the sheet has this place",
+                    "a part, tank, person or piece of cargo")));
         }
         FieldAnswer answer = answer(now, tree, at);
         return new AnsweredText(now.view(), now.place(), now.text()).with(answer);
@@ -80,7 +84,8 @@ record Move(String path, int along, String hold) implements Change {
         boolean stated = stood.map(x -> Mark.read(x.text()))
                 .filter(x -> x.mark() == Mark.STATED)
                 .isPresent();
-        return (stated ? "" : "about ") + along + " mm" + own.map(x -> tolerance(x.text())).orElse("");
+        return (stated ? "" : "about ") + along + " mm"
+                + own.map(x -> tolerance(x.text())).orElse("");
     }
 
     private static String tolerance(String written) {
@@ -100,8 +105,10 @@ record Move(String path, int along, String hold) implements Change {
             double was = millimetres(Mark.read(stood.text()).text());
             double behind = (measured.group(2).equals("behind") ? off : -off) + along - was;
             return Optional.of(marked.mark()
-                    .before(QuantityText.shown(Math.abs(behind) / 1000, "mm") + tolerance(measured.group(1))
-                            + (behind < 0 ? " ahead of " : " behind ") + measured.group(3)));
+                    .before(QuantityText.shown(Math.abs(behind) / 1000, "mm")
+                            + tolerance(measured.group(1))
+                            + (behind < 0 ? " ahead of " : " behind ")
+                            + measured.group(3)));
         } catch (QuantityText.Unreadable e) {
             return Optional.empty();
         }

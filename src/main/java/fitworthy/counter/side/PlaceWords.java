@@ -16,6 +16,9 @@ final class PlaceWords {
         boolean behindRear = wheelbase.known() && x.value() > wheelbase.value();
         double from = behindRear ? x.value() - wheelbase.value() : x.value();
         String distance = x.mark().before(Wording.number(Math.abs(from), "mm", 0) + " mm");
-        return distance + (from < 0 ? " ahead of the front axle" : behindRear ? " behind the rear axle" : " behind the front axle");
+        return distance
+                + (from < 0
+                        ? " ahead of the front axle"
+                        : behindRear ? " behind the rear axle" : " behind the front axle");
     }
 }

@@ -3,7 +3,6 @@ package fitworthy.counter.side;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.printout.RoomBrief;
-import java.util.List;
 import java.util.Map;
 
 /** What each loading leaves for more. */
@@ -26,7 +25,12 @@ public final class RoomPane implements Pane {
                                 "rows",
                                 room.loadings().stream().map(RoomBrief::row).toList(),
                                 "loading",
-                                seen.now().advice().map(advice -> Shown.loading(seen, advice).loadCase().name()).orElse(""))))
+                                seen.now()
+                                        .advice()
+                                        .map(advice -> Shown.loading(seen, advice)
+                                                .loadCase()
+                                                .name())
+                                        .orElse(""))))
                 .orElse("");
     }
 }

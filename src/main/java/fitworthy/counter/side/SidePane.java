@@ -62,8 +62,7 @@ public final class SidePane implements Pane {
                 MarginTable.loadings(advice),
                 name,
                 drawing,
-                drawing.map(drawn -> Handle.of(drawn, plan))
-                        .orElse(List.of()),
+                drawing.map(drawn -> Handle.of(drawn, plan)).orElse(List.of()),
                 plan.wheelbase().missing());
     }
 }

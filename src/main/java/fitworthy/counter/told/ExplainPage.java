@@ -86,8 +86,7 @@ public final class ExplainPage implements Routes {
     /** {@code which} is {@code open}, {@code held} or {@code met}. */
     private void checks(Context sent) {
         Answer now = Addresses.sheet(desk, sent).now();
-        Arrangement arrangement =
-                now.arrangement().orElseThrow(() -> new NotFoundResponse("the sheet has a fault"));
+        Arrangement arrangement = now.arrangement().orElseThrow(() -> new NotFoundResponse("the sheet has a fault"));
         String which = Optional.ofNullable(sent.queryParam("which")).orElse("");
         sent.html(
                 switch (which) {

@@ -45,8 +45,8 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
             notes.add(ChangeWords.noOffer(mending));
         }
         List<Group> groups = new ArrayList<>();
-        BiFunction<String, Offer, Item> whole =
-                (key, offer) -> new Item(key, words(offer.changes()), ChangeWords.terms(planned, offer), offer.changes());
+        BiFunction<String, Offer, Item> whole = (key, offer) ->
+                new Item(key, words(offer.changes()), ChangeWords.terms(planned, offer), offer.changes());
         add(groups, "Changes that clear every stop", "offer", mending.offers(), whole);
         add(groups, "Lighter plans", "lighter", mending.lighter(), whole);
         add(
@@ -66,7 +66,8 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
         return new Offered(
                 notes,
                 groups,
-                mending.complete() && found.alternatives().map(Alternatives::complete).orElse(true));
+                mending.complete()
+                        && found.alternatives().map(Alternatives::complete).orElse(true));
     }
 
     private static String words(List<Change> changes) {
@@ -95,7 +96,8 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
         }
         if (!items.isEmpty()) {
             groups.add(new Group(
-                    "Open choices; as written: " + ChangeWords.choices(all.plans().get(0), 1) + " ("
+                    "Open choices; as written: "
+                            + ChangeWords.choices(all.plans().get(0), 1) + " ("
                             + ChangeWords.counts(all.plans().get(0).kept()) + ")",
                     items));
         }

@@ -67,7 +67,8 @@ final class OfferedText {
     private static String edited(Answer now, TreeDifference difference) throws FaultsException {
         Answer made = now;
         for (TreeDifference.Put put : difference.put()) {
-            made = made.to(new SetValue(put.path().byNames(made.whole()), put.value().text()).in(made));
+            made = made.to(
+                    new SetValue(put.path().byNames(made.whole()), put.value().text()).in(made));
         }
         String text = made.text();
         for (NodePath gone : difference.gone()) {
@@ -80,15 +81,14 @@ final class OfferedText {
     private static Stream<String> swapped(Change.Swap swap, Answer now, Node.Mapping after) {
         NodePath path = NodePath.find("fitments." + swap.part(), after);
         Node.Mapping fitted = (Node.Mapping) path.in(after);
-        Node.Mapping byName = new Node.Mapping(Place.of(""), Map.of())
-                .with(FROM, new Node.Scalar(Place.of(""), swap.other(), false));
+        Node.Mapping byName =
+                new Node.Mapping(Place.of(""), Map.of()).with(FROM, new Node.Scalar(Place.of(""), swap.other(), false));
         for (var field : fitted.entries().entrySet()) {
             Node onShelf = swap.fields().get(field.getKey());
             if (onShelf == null || !Trees.alike(onShelf, field.getValue().value())) {
                 byName = byName.with(field.getKey(), field.getValue().value());
             }
         }
-        return Stream.of(byName, fitted)
-                .flatMap(node -> TextEdit.exchanged(now.text(), path, node).stream());
+        return Stream.of(byName, fitted).flatMap(node -> TextEdit.exchanged(now.text(), path, node).stream());
     }
 }

@@ -86,10 +86,14 @@ public final class OffersPane implements Pane, Routes, Changes {
     /** Whatever was looked for before is of another plan now. */
     @Override
     public String html(Seen seen) {
-        Optional<OfferSearch> last = Optional.ofNullable(searches.get(seen.sheet().name()));
+        Optional<OfferSearch> last =
+                Optional.ofNullable(searches.get(seen.sheet().name()));
         last.filter(search -> !search.isOf(seen.now())).ifPresent(OfferSearch::cancel);
         boolean taken = seen.before().isPresent() && !seen.asked("offer").isEmpty();
-        return looking(seen.sheet(), -1, taken ? last.map(search -> words(search, seen.asked("offer"))).orElse("") : "");
+        return looking(
+                seen.sheet(),
+                -1,
+                taken ? last.map(search -> words(search, seen.asked("offer"))).orElse("") : "");
     }
 
     private static String words(OfferSearch search, String key) {
@@ -137,14 +141,13 @@ public final class OffersPane implements Pane, Routes, Changes {
         });
         String left = Optional.ofNullable(sent.queryParam("left")).orElse("");
         sent.html(offered(search)
-                .map(offered -> Pages.html(
-                        "told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered, left))))
+                .map(offered ->
+                        Pages.html("told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered, left))))
                 .orElseGet(() -> looking(sheet, search.tried(), "")));
     }
 
     private static Optional<Offered> offered(OfferSearch search) {
-        return search.found()
-                .map(found -> Offered.of(search.answer().advice().orElseThrow(), found));
+        return search.found().map(found -> Offered.of(search.answer().advice().orElseThrow(), found));
     }
 
     private Optional<Offered.Item> item(OpenSheet sheet, Answer now, String key) {
@@ -155,18 +158,18 @@ public final class OffersPane implements Pane, Routes, Changes {
     private void attempt(Context sent) {
         OpenSheet sheet = Addresses.sheet(desk, sent);
         Answer now = sheet.now();
-        Optional<Offered.Item> item = item(
-                sheet, now, Optional.ofNullable(sent.queryParam("offer")).orElse(""));
-        sent.html(item.map(offer ->
-                        Pages.html("told/tried.jte", Map.of("tried", tried(Addresses.of(sheet), now, offer))))
-                .orElseGet(() -> looking(sheet, -1, "")));
+        Optional<Offered.Item> item =
+                item(sheet, now, Optional.ofNullable(sent.queryParam("offer")).orElse(""));
+        sent.html(
+                item.map(offer -> Pages.html("told/tried.jte", Map.of("tried", tried(Addresses.of(sheet), now, offer))))
+                        .orElseGet(() -> looking(sheet, -1, "")));
     }
 
     private static Tried tried(String address, Answer now, Offered.Item offer) {
         Optional<Answer> written = OfferedText.of(now, offer.changes()).map(now::to);
         Arrangement as = now.arrangement().orElseThrow();
-        Arrangement then = written.flatMap(Answer::arrangement)
-                .orElseGet(() -> Arrangement.of(unwritten(now, offer.changes())));
+        Arrangement then =
+                written.flatMap(Answer::arrangement).orElseGet(() -> Arrangement.of(unwritten(now, offer.changes())));
         return new Tried(
                 address,
                 offer,

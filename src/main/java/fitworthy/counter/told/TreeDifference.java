@@ -41,8 +41,7 @@ record TreeDifference(List<Put> put, List<NodePath> gone) {
 
     private static void fields(Node before, Node.Mapping after, NodePath path, List<Put> put, List<NodePath> gone) {
         if (before instanceof Node.Mapping group) {
-            group.entries()
-                    .forEach((name, entry) -> compare(entry.value(), after.get(name), path.to(name), put, gone));
+            group.entries().forEach((name, entry) -> compare(entry.value(), after.get(name), path.to(name), put, gone));
         }
         // A word that now stands beside others is moved there by whoever writes these.
         after.entries().forEach((name, entry) -> {

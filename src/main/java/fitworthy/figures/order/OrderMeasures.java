@@ -30,6 +30,12 @@ public final class OrderMeasures implements Topic {
             0,
             "days until all is done, with work side by side wherever it can be",
             "days until it is wanted");
+    private static final MeasureKind READY_LEAST = rated(
+            "order.ready-least",
+            "days",
+            0,
+            "days until all is done at the very least, where a time is not known and is taken as none",
+            "days until it is wanted");
     private static final MeasureKind READY_IN_TURN = rated(
             "order.ready-in-turn",
             "days",
@@ -49,7 +55,7 @@ public final class OrderMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LOOP, REVERSED, BOOKED, READY, READY_IN_TURN, SLACK, WAIT, ONCE, WEIGHED);
+        return List.of(LOOP, REVERSED, BOOKED, READY, READY_LEAST, READY_IN_TURN, SLACK, WAIT, ONCE, WEIGHED);
     }
 
     @Override
@@ -131,6 +137,9 @@ public final class OrderMeasures implements Topic {
                 Measure.of(READY_IN_TURN, WHOLE, order.readyInTurn(), limit).worked(order::tableInTurn));
         if (!ready.known()) {
             measures.add(Measure.of(SLACK, WHOLE, ready));
+            order.readyAtLeast()
+                    .ifPresent(least -> measures.add(
+                            Measure.of(READY_LEAST, WHOLE, least, limit).worked(order::table)));
         }
         if (ready.isAtMost(limit)) {
             tasks.stream()

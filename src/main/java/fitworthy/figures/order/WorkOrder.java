@@ -1,8 +1,5 @@
 package fitworthy.figures.order;
 
-import static fitworthy.figures.measure.Working.row;
-
-import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Dimension;
@@ -14,8 +11,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -68,7 +65,7 @@ public final class WorkOrder {
         List<Task> tasks = Task.of(plan);
         tasks.forEach(network::addVertex);
         connect(tasks);
-        network.vertexSet().forEach(task -> release.put(task, released(task)));
+        network.vertexSet().forEach(task -> release.put(task, released(task, task.lead())));
         loops = new KosarajuStrongConnectivityInspector<>(network)
                 .stronglyConnectedSets().stream()
                         .filter(set -> set.size() > 1)
@@ -78,14 +75,13 @@ public final class WorkOrder {
                                 .sorted()
                                 .toList())
                         .toList();
-        times = loops.isEmpty()
-                ? CriticalPath.of(
-                        network,
-                        release,
-                        network.vertexSet().stream().collect(Collectors.toMap(task -> task, task -> task.work()
-                                .days())))
-                : Map.of();
+        times = loops.isEmpty() ? times(release, task -> task.work().days()) : Map.of();
         turn = turn();
+    }
+
+    private Map<Task, CriticalPath.Times> times(Map<Task, Figure> release, Function<Task, Figure> takes) {
+        return CriticalPath.of(
+                network, release, network.vertexSet().stream().collect(Collectors.toMap(task -> task, takes)));
     }
 
     public static WorkOrder of(Plan plan) {
@@ -117,33 +113,18 @@ public final class WorkOrder {
 
     /** The jobs one by one with their earliest days, as lines of a table. */
     List<String> table() {
-        return table(task -> times.get(task).start(), task -> times.get(task).end());
+        return lines(task -> times.get(task).start(), task -> times.get(task).end());
     }
 
     /** The same where one job is done after the other. */
     List<String> tableInTurn() {
         Map<Task, Turn> byTask = turn.stream().collect(Collectors.toMap(Turn::task, one -> one));
-        return table(task -> byTask.get(task).start(), task -> byTask.get(task).end());
+        return lines(task -> byTask.get(task).start(), task -> byTask.get(task).end());
     }
 
-    private List<String> table(Function<Task, Figure> start, Function<Task, Figure> end) {
-        List<String> lines = new ArrayList<>();
-        lines.add("a job begins when its part has come and the jobs before it are done, in working days from " + first);
-        lines.add(row("", "part", "begins", "takes", "ends"));
-        turn.stream()
-                .map(Turn::task)
-                .forEach(task -> lines.add(row(
-                        Working.marked(
-                                task.name(), Working.in("takes", task.work().days(), "days")),
-                        tenths(arrival(task)),
-                        tenths(start.apply(task)),
-                        tenths(task.work().days()),
-                        tenths(end.apply(task)))));
-        return lines;
-    }
-
-    private static String tenths(Figure days) {
-        return days.known() ? String.format(Locale.ROOT, "%.1f", days.value()) : "?";
+    private List<String> lines(Function<Task, Figure> start, Function<Task, Figure> end) {
+        return new OrderLines(first, this::arrival, start, end)
+                .of(turn.stream().map(Turn::task).toList());
     }
 
     /** When everything is done at the earliest, in working days from the sheet's day on. */
@@ -192,10 +173,25 @@ public final class WorkOrder {
 
     /** The day on which the last job is done where jobs go on side by side, in h from the sheet's day on. */
     Figure ready() {
+        return ready(times).orElse(NO_ORDER);
+    }
+
+    /** The same with every time that is not known taken as none, so that it cannot be sooner; nothing for a loop. */
+    Optional<Figure> readyAtLeast() {
+        return loops.isEmpty()
+                ? ready(times(
+                        network.vertexSet().stream()
+                                .collect(Collectors.toMap(
+                                        task -> task,
+                                        task -> released(task, task.lead().or(Figure.ZERO)))),
+                        task -> task.work().days().or(Figure.ZERO)))
+                : Optional.empty();
+    }
+
+    private Optional<Figure> ready(Map<Task, CriticalPath.Times> times) {
         return times.values().stream()
                 .map(time -> lastDay(time.start(), time.end()))
-                .reduce(Figure::most)
-                .orElse(NO_ORDER);
+                .reduce(Figure::most);
     }
 
     /** The same where one job is done after the other. */
@@ -287,20 +283,22 @@ public final class WorkOrder {
         return on.contains(carrier) || on.stream().anyMatch(next -> standsIn(next, carrier, byName));
     }
 
-    private Figure released(Task task) {
+    private Figure released(Task task, Figure lead) {
         LocalDate booked = task.work().booked();
-        return booked == null ? arrival(task) : arrival(task).most(Figure.of(WorkDays.before(first, booked), 0));
+        return booked == null ? arrival(lead) : arrival(lead).most(Figure.of(WorkDays.before(first, booked), 0));
     }
 
     /** A part can be fitted on the day it arrives. */
     Figure arrival(Task task) {
-        double days = Math.ceil(known(task.lead()) / DAY - NOTHING);
-        return task.lead()
-                .missingWith(
-                        Figure.ZERO,
-                        Figure.of(
-                                WorkDays.before(first, first.plusDays((long) days)),
-                                task.lead().tolerance() / DAY * WorkDays.SHARE));
+        return arrival(task.lead());
+    }
+
+    private Figure arrival(Figure lead) {
+        double days = Math.ceil(known(lead) / DAY - NOTHING);
+        return lead.missingWith(
+                Figure.ZERO,
+                Figure.of(
+                        WorkDays.before(first, first.plusDays((long) days)), lead.tolerance() / DAY * WorkDays.SHARE));
     }
 
     private record Turn(Task task, Figure start, Figure end) {}

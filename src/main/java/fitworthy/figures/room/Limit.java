@@ -1,5 +1,8 @@
 package fitworthy.figures.room;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** What may bound what is still taken. */
 public enum Limit {
     TOW_RATING("tow rating", Of.VEHICLE),
@@ -38,6 +41,9 @@ public enum Limit {
         TANK
     }
 
+    private static final Set<Limit> RATINGS =
+            EnumSet.of(TOW_RATING, TOW_RATING_UNBRAKED, BALL_RATING, GVM, GCM, FRONT_AXLE, REAR_AXLE, ROOF);
+
     private final String words;
     private final Of of;
 
@@ -49,6 +55,11 @@ public enum Limit {
     /** As people are told of it. */
     public String words() {
         return words;
+    }
+
+    /** Whether the maker of the vehicle rates it so. */
+    public boolean isRating() {
+        return RATINGS.contains(this);
     }
 
     /** Whose limit it is: another trailer has others. */

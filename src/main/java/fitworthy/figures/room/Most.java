@@ -71,11 +71,15 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
         return unknown.isEmpty() ? atMost() : Figure.missing(missing());
     }
 
-    /** The same as far as the limits are known; missing where none is. */
+    /** The same as far as the limits are known; missing where no rating of the vehicle is, since the rest tells nothing. */
     public Figure atMost() {
-        return isOver()
-                ? over.get(0).leftAt(taken)
-                : steps.isEmpty() ? Figure.missing(missing()) : steps.get(0).most();
+        return isOver() ? over.get(0).leftAt(taken) : isBounded() ? steps.get(0).most() : Figure.missing(missing());
+    }
+
+    private boolean isBounded() {
+        return unknown.isEmpty()
+                ? !steps.isEmpty()
+                : steps.stream().anyMatch(step -> step.limit().isRating());
     }
 
     /** What has to be known before all limits are. */

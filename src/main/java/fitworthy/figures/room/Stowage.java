@@ -98,6 +98,7 @@ final class Stowage {
         boxes(spots);
         racks(spots);
         cargo(spots);
+        rearEnd(spots);
         return spots;
     }
 
@@ -138,6 +139,16 @@ final class Stowage {
         plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
                 .of(rack)
                 .ifPresent(at -> spots.add(new Spot("on " + rack.name(), at, rack.roof(), Optional.empty()))));
+    }
+
+    /** As far back as anything can stand, where it puts most on the rear axle. */
+    private void rearEnd(List<Spot> spots) {
+        List<Fitment> bodies = loading.bodies();
+        spots.add(new Spot(
+                "at the rear end",
+                new Point(plan.wheelbase().plus(loading.rearOverhang()), Figure.of(0, 0), Figure.of(0, 0)),
+                Choice.of(YesNo.NO),
+                bodies.isEmpty() ? Optional.empty() : Optional.of(bodies.get(bodies.size() - 1))));
     }
 
     /** Where a piece of cargo has its place, whether it is aboard or not. */

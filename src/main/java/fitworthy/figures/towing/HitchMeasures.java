@@ -43,7 +43,8 @@ public final class HitchMeasures implements Topic {
             rated("towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling");
     public static final MeasureKind FORCE =
             rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
-    public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "its limit");
+    public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "ball load limit");
+    private static final MeasureKind TOWED = yesNo("towing.towed", "whether a loading tows it");
     private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
     private static final MeasureKind BALL_SHARE =
             number("towing.ball-share", "%", 1, "ball load as a share of the loaded trailer");
@@ -74,6 +75,7 @@ public final class HitchMeasures implements Topic {
                 COUPLING_PLATE,
                 FORCE,
                 BALL,
+                TOWED,
                 BALL_LOAD,
                 BALL_SHARE,
                 BALL_NEEDED,
@@ -88,6 +90,9 @@ public final class HitchMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         plan.sheet().trailer().ifPresent(trailer -> {
+            measures.add(Measure.of(
+                    TOWED, trailer.name(), Choice.yesNo(plan.cases().stream().anyMatch(loading -> loading.towing()
+                            .is(YesNo.YES)))));
             masses(plan, trailer, measures);
             couplings(plan, trailer, measures);
             ball(plan, trailer, measures);

@@ -57,8 +57,7 @@ final class Bar {
         if (!measure.isKnown()) {
             return "not checked";
         }
-        String amount = Wording.quantity(Math.abs(measure.getHeadroom()), measure.kind());
-        return amount + (measure.getHeadroom() < 0 ? " over" : " spare");
+        return Wording.spareOrOver(measure.getHeadroom(), measure.kind()) + (measure.getHeadroom() < 0 ? "" : " spare");
     }
 
     /** Whether the tolerance is large enough to turn the verdict. */

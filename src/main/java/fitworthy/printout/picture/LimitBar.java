@@ -25,8 +25,7 @@ public record LimitBar(String shapes, String of, String left, boolean over) {
         return new LimitBar(
                 svg.shapes(),
                 Bar.of(measure),
-                Bar.left(measure)
-                        + (within ? " +/- " + Wording.quantity(measure.getTolerance(), measure.kind()) : ""),
+                Bar.left(measure) + (within ? " +/- " + Wording.quantity(measure.getTolerance(), measure.kind()) : ""),
                 measure.isKnown() && measure.getHeadroom() < 0);
     }
 }

@@ -122,8 +122,9 @@ final class MarginBars {
         return Double.isNaN(measure.getLimit())
                 ? "limit not known"
                 : (measure.isKnown()
+                                // As the margin beside it, to the safe side.
                                 ? Wording.number(
-                                        measure.getValue(),
+                                        measure.kind().printed(measure.getValue(), 1),
                                         measure.kind().unit(),
                                         measure.kind().decimals())
                                 : "?")

@@ -211,7 +211,8 @@ final class MassMarks {
         List<Line> lines = new ArrayList<>();
         for (Mark mark : marks) {
             String number = String.valueOf(mark.number());
-            lines.add(new Line(number, mark.mass().name(), SideDrawing.shown(mark.mass().mass()), "key-" + number));
+            lines.add(new Line(
+                    number, mark.mass().name(), SideDrawing.shown(mark.mass().mass()), "key-" + number));
         }
         if (!lighter.isEmpty()) {
             lines.add(new Line("", lighterWords(), SideDrawing.shown(lighterSum()), "key-lighter"));
@@ -264,15 +265,7 @@ final class MassMarks {
                         y + part * ROW,
                         names.get(i).get(part));
             }
-            svg.text(
-                    line.id(),
-                    Svg.SMALL,
-                    Anchor.END,
-                    sum,
-                    Svg.BLACK,
-                    x + column - 10,
-                    y,
-                    line.mass());
+            svg.text(line.id(), Svg.SMALL, Anchor.END, sum, Svg.BLACK, x + column - 10, y, line.mass());
         }
         return top + 10 + down[rows];
     }

@@ -14,7 +14,8 @@ import java.util.List;
  * @param marks every mass in it, by its number; the circle of one has the id {@code picture-side-mass-NUMBER}
  * @param key what stands in its key
  */
-public record SideDrawing(String shapes, double width, double height, double front, double metre, List<Mark> marks, List<Line> key) {
+public record SideDrawing(
+        String shapes, double width, double height, double front, double metre, List<Mark> marks, List<Line> key) {
 
     /**
      * A mass in the drawing.

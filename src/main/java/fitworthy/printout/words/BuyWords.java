@@ -78,7 +78,7 @@ public final class BuyWords {
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
-                : "first " + figures(((After) reason).parts());
+                : "once these can be ordered: " + figures(((After) reason).parts());
     }
 
     private static String found(Found found) {
@@ -90,7 +90,7 @@ public final class BuyWords {
         return switch (found.finding().card().settledBy()) {
             case ANOTHER_CHOICE -> filled(buying.instead(), worst, firstSentence(Wording.remedy(worst)));
             case ANSWER, CORRECTION -> filled(buying.waitFor(), worst, title(found.finding()));
-            case LESS_LOAD -> load(worst);
+            case LESS_LOAD -> worst.comparison().isPresent() ? load(worst) : title(found.finding());
             case WORK -> title(found.finding());
         };
     }
@@ -99,9 +99,17 @@ public final class BuyWords {
         return words.isEmpty() ? otherwise : Wording.fill(words, finding);
     }
 
+    /** What has to be done before anything is ordered; of a limit of the vehicle by how much. */
+    public static String toSettle(Group<Finding> finding) {
+        return finding.card().settledBy() == Settled.LESS_LOAD
+                ? title(finding)
+                : firstSentence(Wording.remedy(finding.worst()));
+    }
+
     /** The title of a finding; of a limit of the vehicle by how much. */
     public static String title(Group<Finding> finding) {
         return finding.card().settledBy() == Settled.LESS_LOAD
+                        && finding.worst().comparison().isPresent()
                 ? Words.capital(load(finding.worst()))
                 : Wording.fill(finding.card().title(), finding.worst());
     }

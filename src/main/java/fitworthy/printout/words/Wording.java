@@ -169,10 +169,10 @@ public final class Wording {
         return kind.unit().equals(SHARE) ? number(value, SHARE, kind.decimals()) + " points" : quantity(value, kind);
     }
 
-    /** A margin without words: negative where the limit is passed, and then rounded as one that a remedy asks for. */
+    /** A margin without words, negative where the limit is passed; to the safe side, as what may be added is. */
     public static String margin(double margin, MeasureKind kind) {
         MeasureKind shown = finer(kind, finer -> margin < 0 && printsAsZero(margin, finer));
-        return quantity(margin < 0 ? shown.printed(margin, -1) : -shown.printed(-margin), shown);
+        return quantity(shown.printed(margin, -1), shown);
     }
 
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */

@@ -18,7 +18,7 @@ final class OrderRemedies {
     private OrderRemedies() {}
 
     static void into(RemedyTable table) {
-        table.rule("order.late order.late-in-turn", says("a day ", " later", later("ready-by")));
+        table.rule("order.late order.late-already order.late-in-turn", says("a day ", " later", later("ready-by")));
         table.rule("order.booked-early", says("at least ", " later", (tree, sheet, finding, amount) -> Stream.of(
                         "fitments.", "jobs.", "tanks.")
                 .map(list -> list + finding.judged().subject() + ".work.booked")

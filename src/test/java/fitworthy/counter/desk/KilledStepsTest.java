@@ -7,9 +7,9 @@ import fitworthy.Books;
 import fitworthy.advice.View;
 import fitworthy.counter.edit.SetValue;
 import fitworthy.shelf.Shelves;
-import java.io.BufferedReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,7 +73,8 @@ class KilledStepsTest {
     }
 
     /** The last step that was said to be done. */
-    private static int killed(Path file, int millis) throws Exception {
+    private int killed(Path file, int millis) throws Exception {
+        Path said = folder.resolve("said");
         Process writer = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
@@ -83,17 +84,18 @@ class KilledStepsTest {
                         Writer.class.getName(),
                         file.toString())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .redirectOutput(said.toFile())
                 .start();
-        try (BufferedReader out = writer.inputReader()) {
-            String said = out.readLine();
-            Thread.sleep(millis);
-            writer.destroyForcibly();
-            for (String line = out.readLine(); line != null; line = out.readLine()) {
-                said = line;
+        try {
+            while (writer.isAlive() && Files.size(said) == 0) {
+                Thread.sleep(5);
             }
-            return Integer.parseInt(said);
+            Thread.sleep(millis);
         } finally {
-            writer.destroyForcibly();
+            writer.destroyForcibly().waitFor();
         }
+        String all = Files.readString(said);
+        List<String> lines = all.substring(0, all.lastIndexOf('\n')).lines().toList();
+        return Integer.parseInt(lines.get(lines.size() - 1));
     }
 }

@@ -43,7 +43,11 @@ class SheetPageTest {
             String told = served.get(follow + one).body();
             assertEquals(other, version(told));
             assertTrue(told.contains("Undo <span class=\"step\">mass of Ines</span>"), told);
-            assertFalse(served.get("/sheets/touring.yaml/look?version=" + other).body().isEmpty(), "looked at otherwise");
+            assertFalse(
+                    served.get("/sheets/touring.yaml/look?version=" + other)
+                            .body()
+                            .isEmpty(),
+                    "looked at otherwise");
         }
     }
 
@@ -77,8 +81,7 @@ class SheetPageTest {
             String shown = version(served.get("/sheets/touring.yaml").body());
             String first = sheet();
             set(served, shown, INES, "70 kg");
-            served.post(
-                    "/sheets/touring.yaml/set", "copy", "yes", "shown", shown, "path", INES, "value", "60 kg");
+            served.post("/sheets/touring.yaml/set", "copy", "yes", "shown", shown, "path", INES, "value", "60 kg");
             assertTrue(sheet().contains("mass: 70 kg"));
             assertEquals(
                     first.replace("mass: 66 kg +/- 3 kg", "mass: 60 kg"),

@@ -32,7 +32,8 @@ class SheetsPageTest {
 
     private static final Pattern LISTED = Pattern.compile("<h2><a href=\"/sheets/([^\"]+)\">");
     private static final Pattern MISSING = Pattern.compile("name=\"missing\" value=\"([^\"]*)\"");
-    private static final Pattern CAME = Pattern.compile("(?s)<p id=\"came-\\w+\" class=\"came by-(\\w+)\"[^>]*>(.*?)</p>");
+    private static final Pattern CAME =
+            Pattern.compile("(?s)<p id=\"came-\\w+\" class=\"came by-(\\w+)\"[^>]*>(.*?)</p>");
 
     @TempDir
     Path folder;
@@ -70,7 +71,8 @@ class SheetsPageTest {
     private static List<String> came(String page) {
         return CAME.matcher(page)
                 .results()
-                .map(found -> found.group(1) + ": " + found.group(2).replaceAll("<[^>]*>\\w*", "").strip())
+                .map(found -> found.group(1) + ": "
+                        + found.group(2).replaceAll("<[^>]*>\\w*", "").strip())
                 .toList();
     }
 
@@ -90,8 +92,10 @@ class SheetsPageTest {
                     () -> name + " came to none of " + came);
         }
         assertEquals(
-                2, came.stream().filter(words -> words.startsWith("stop: Do not")).count());
-        assertEquals(1, came.stream().filter(words -> words.startsWith("none: ")).count());
+                2,
+                came.stream().filter(words -> words.startsWith("stop: Do not")).count());
+        assertEquals(
+                1, came.stream().filter(words -> words.startsWith("none: ")).count());
         assertFalse(MISSING.matcher(served.get("/").body()).find(), "it is known from now on");
     }
 
@@ -110,9 +114,8 @@ class SheetsPageTest {
         Path sheet = folder.resolve("broken.yaml");
         Files.writeString(sheet, "title: Broken\nregion: nowhere\nas-of: 2026-11-25\n");
         List<Fault> found = new ArrayList<>();
-        int faults = assertThrows(
-                        FaultsException.class,
-                        () -> new View(Books.engine(), null, null).read(NodeReader.read(sheet, found), found))
+        int faults = assertThrows(FaultsException.class, () -> new View(Books.engine(), null, null)
+                        .read(NodeReader.read(sheet, found), found))
                 .faults()
                 .size();
         assertTrue(faults > 1);
@@ -121,6 +124,13 @@ class SheetsPageTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(came.contains(faults + " faults, the first: line "), came);
+    }
+
+    @Test
+    void aFileThatIsNoTextSaysSoAtOnce() throws Exception {
+        Files.write(folder.resolve("photo.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0, 1});
+        String page = served.get("/?q=photo").body();
+        assertTrue(page.contains("1 fault: line 1: the file is not UTF-8 text"), page);
     }
 
     @Test
@@ -168,13 +178,13 @@ class SheetsPageTest {
 
     @Test
     void aCopyTakesNoFilesPlace() throws Exception {
-        byte[] before = Files.readAllBytes(folder.resolve("weekender.yaml"));
+        String before = Files.readString(folder.resolve("weekender.yaml"));
         for (String taken : List.of("weekender.yaml", "weekender", " weekender.yaml ", "touring.yaml")) {
             var answer = served.post("/sheets/touring.yaml/copy", "to", taken);
             assertEquals(422, answer.statusCode());
             assertTrue(answer.body().contains("is there already, and is not written over"), taken);
         }
-        assertEquals(new String(before), Files.readString(folder.resolve("weekender.yaml")));
+        assertEquals(before, Files.readString(folder.resolve("weekender.yaml")));
     }
 
     @Test
@@ -187,10 +197,11 @@ class SheetsPageTest {
         }
         assertEquals(404, served.post("/sheets/none.yaml/copy", "to", "x").statusCode());
         assertEquals(before, names());
+        assertFalse(Files.exists(folder.resolveSibling("out.yaml")));
     }
 
     private Set<String> names() throws Exception {
-        try (var files = Files.walk(folder.getParent())) {
+        try (var files = Files.walk(folder)) {
             return Set.copyOf(files.map(Path::toString).toList());
         }
     }

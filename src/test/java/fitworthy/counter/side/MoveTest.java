@@ -52,7 +52,7 @@ class MoveTest {
                 assertTrue(page.contains("<span class=\"figure\">" + figure), figure);
                 long change = Math.round(load(is, "towing", axle)) - Math.round(load(was, "towing", axle));
                 String told = (change > 0 ? "+" : "") + change + " kg";
-                assertTrue(page.contains("<ins class=\"changed\">" + told + "</ins>"), told);
+                assertTrue(page.contains("<ins class=\"by\">" + told + "</ins>"), told);
             }
         }
     }
@@ -117,7 +117,10 @@ class MoveTest {
             String page = move(served, "touring.yaml", "cargo.Camp gear.at", "2000000");
             assertTrue(page.contains("class=\"fault\""), page);
             assertEquals(before, Files.readString(folder.resolve("touring.yaml")));
-            assertEquals(400, sent(served, "touring.yaml", "cargo.Camp gear.at", "far back").statusCode());
+            assertEquals(
+                    400,
+                    sent(served, "touring.yaml", "cargo.Camp gear.at", "far back")
+                            .statusCode());
         }
     }
 
@@ -149,7 +152,8 @@ class MoveTest {
     @Test
     void thePictureShowsTheLoadingThatIsAskedFor() throws Exception {
         try (Served served = Served.copyIn(folder)) {
-            String towing = served.get("/sheets/touring.yaml/look?loading=towing").body();
+            String towing =
+                    served.get("/sheets/touring.yaml/look?loading=towing").body();
             assertTrue(towing.contains("data-path=\"fitments.Canopy.at\""));
             assertTrue(towing.contains("aria-label=\"Winch, 39 kg, 790 mm ahead of the front axle\""));
             assertTrue(towing.contains("picture-side-draw"));
@@ -163,8 +167,10 @@ class MoveTest {
     @Test
     void withoutAWheelbaseItSaysWhatIsMissing() throws Exception {
         try (Served served = Served.copyIn(folder)) {
-            Path shelf = folder.resolve("shelf/vehicles.yaml");
-            Files.writeString(shelf, Files.readString(shelf).replace("wheelbase: 2790 mm", "wheelbase: ask"));
+            Path sheet = folder.resolve("weekender.yaml");
+            String text = Files.readString(sheet);
+            Files.writeString(
+                    sheet, text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
             String page = served.get("/sheets/weekender.yaml").body();
             assertTrue(page.contains("There is no picture without vehicle.size.wheelbase"), page);
             assertFalse(page.contains("class=\"side-view\""));
@@ -186,11 +192,20 @@ class MoveTest {
         return answer.body();
     }
 
-    private static HttpResponse<String> sent(Served served, String sheet, String path, String x)
-            throws Exception {
+    private static HttpResponse<String> sent(Served served, String sheet, String path, String x) throws Exception {
         String page = served.get("/sheets/" + sheet).body();
         String version = page.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
         return served.post(
-                "/sheets/" + sheet + "/place", "version", version, "path", path, "x", x, "hold", "a", "loading", "towing");
+                "/sheets/" + sheet + "/place",
+                "version",
+                version,
+                "path",
+                path,
+                "x",
+                x,
+                "hold",
+                "a",
+                "loading",
+                "towing");
     }
 }

@@ -114,7 +114,8 @@ class ToldInBrowserTest {
         type(Keys.ENTER);
         until(driver -> driver.switchTo().activeElement().getAttribute("id").equals("tried"));
         assertArrayEquals(before, Files.readAllBytes(file));
-        String told = window.findElement(By.cssSelector(".as-it-would-be .news")).getText();
+        String told =
+                window.findElement(By.cssSelector(".as-it-would-be .news")).getText();
         type(Keys.TAB);
         type(Keys.ENTER);
         until(driver -> isShown("Undo takes it back"));

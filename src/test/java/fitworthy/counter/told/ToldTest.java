@@ -40,7 +40,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ToldTest {
 
     private static final Pattern PRINTED = Pattern.compile("\\[([a-z]+\\.[a-z0-9-]+)]");
-    private static final Pattern SHOWN = Pattern.compile("<details (?:class=\"under\" )?id=\"why-([a-z]+\\.[a-z0-9-]+)-");
+    private static final Pattern SHOWN =
+            Pattern.compile("<details (?:class=\"under\" )?id=\"why-([a-z]+\\.[a-z0-9-]+)-");
     private static final Pattern HEADING = Pattern.compile("(?m)^\\d+ (?:STOPS?|CHANGES?|TO CONFIRM|NOTES?)$");
     private static final Pattern VERSION = Pattern.compile("id=\"version\" name=\"version\" value=\"([^\"]*)\"");
 
@@ -122,10 +123,7 @@ class ToldTest {
         View.Read read = read("touring.yaml");
         StringWriter out = new StringWriter();
         ExplanationPrintout.print(
-                new PrintWriter(out),
-                Adviser.advise(Books.engine(), read.sheet()),
-                Taken.in(read.tree()),
-                rule);
+                new PrintWriter(out), Adviser.advise(Books.engine(), read.sheet()), Taken.in(read.tree()), rule);
         // Behind what is said of the rule stands what was looked at, up to the caution.
         String[] printed = out.toString().split("-{80}\\R|\\R\\R");
         String shown = packed(text(get("/sheets/touring.yaml/explain?rule=" + rule)));
@@ -143,8 +141,10 @@ class ToldTest {
     void aLimitIsExplainedByTheNameOfItsMargin() throws Exception {
         String shown = get("/sheets/touring.yaml/explain?limit=front+axle%3A+axle+limit&loading=towing");
         assertTrue(text(shown).contains("1597"), shown);
-        assertEquals(404, served.get("/sheets/touring.yaml/explain?limit=no+such").statusCode());
-        assertEquals(404, served.get("/sheets/touring.yaml/explain?rule=no.such").statusCode());
+        assertEquals(
+                404, served.get("/sheets/touring.yaml/explain?limit=no+such").statusCode());
+        assertEquals(
+                404, served.get("/sheets/touring.yaml/explain?rule=no.such").statusCode());
         assertTrue(text(get("/sheets/touring.yaml/explain?rule=room")).contains("In the loading 'towing':"));
     }
 
@@ -152,10 +152,8 @@ class ToldTest {
     void theChecksWithoutAFindingAreListedWhenAsked() throws Exception {
         Arrangement arrangement = Arrangement.of(advice("touring.yaml"));
         String open = text(get("/sheets/touring.yaml/checks?which=open"));
-        arrangement
-                .figuresToBring()
-                .forEach(figure -> figure.fields()
-                        .forEach(field -> assertTrue(open.contains(field.path()), () -> field + " in " + open)));
+        arrangement.figuresToBring().forEach(figure -> figure.fields()
+                .forEach(field -> assertTrue(open.contains(field.path()), () -> field + " in " + open)));
         String met = get("/sheets/touring.yaml/checks?which=met");
         arrangement.metByTopic().forEach((topic, rules) -> rules.keySet()
                 .forEach(rule -> assertTrue(met.contains(rule), rule)));
@@ -177,8 +175,7 @@ class ToldTest {
                 continue;
             }
             String told = told(tried);
-            String changed = served.post(
-                            sheet + "/take-offer", "version", version(get(sheet)), "offer", key)
+            String changed = served.post(sheet + "/take-offer", "version", version(get(sheet)), "offer", key)
                     .body();
             assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(file)), key);
             Arrangement now = Arrangement.of(advice("overloaded.yaml"));
@@ -202,12 +199,15 @@ class ToldTest {
     }
 
     private static String told(String tried) {
-        String status = tried.substring(tried.indexOf("<div class=\"as-it-would-be\">"), tried.indexOf("</div>", tried.indexOf("as-it-would-be")));
+        String status = tried.substring(
+                tried.indexOf("<div class=\"as-it-would-be\">"),
+                tried.indexOf("</div>", tried.indexOf("as-it-would-be")));
         return text(status.replaceAll("\\R", ""));
     }
 
     private static String changed(String html) {
-        return text(found(Pattern.compile("<p class=\"news\" dir=\"auto\">([^<]*)</p>"), html).get(0));
+        return text(found(Pattern.compile("<p class=\"news\" dir=\"auto\">([^<]*)</p>"), html)
+                .get(0));
     }
 
     @Test
@@ -219,18 +219,28 @@ class ToldTest {
         Questions questions = Questions.of(Books.engine(), before);
         String shown = get(sheet + "/questions?questions=all");
         assertTrue(text(shown).contains(questions.questions().get(0).figure().field()), shown);
-        assertEquals(
-                questions.questions().size(), shown.split("<li>", -1).length - 1);
+        assertEquals(questions.questions().size(), shown.split("<li>", -1).length - 1);
         String path = "fitments.Front springs.suits";
         String changed = served.post(
-                        sheet + "/answer", "version", version(get(sheet)), "path", path, "value", "yes", "unit", "", "answered", "yes", "field", "x")
+                        sheet + "/answer",
+                        "version",
+                        version(get(sheet)),
+                        "path",
+                        path,
+                        "value",
+                        "yes",
+                        "unit",
+                        "",
+                        "answered",
+                        "yes",
+                        "field",
+                        "x")
                 .body();
         Advice after = advice("touring.yaml");
         assertTrue(Files.readString(file).contains("suits: yes"));
         assertTrue(
                 text(changed)
-                        .contains(fitworthy.printout.QuestionWords.lines(
-                                        fitworthy.advice.Settled.of(before, after))
+                        .contains(fitworthy.printout.QuestionWords.lines(fitworthy.advice.Settled.of(before, after))
                                 .get(0)),
                 changed);
         served.post(sheet + "/undo", "version", version(changed));

@@ -235,7 +235,7 @@ class RoomTest {
     /** Where something may be added. */
     private record Spot(Point at, Choice<YesNo> roof) {}
 
-    /** The seats and the places of cargo, as the room names them. */
+    /** The seats, the places of cargo and the rear end, as the room names them. */
     private static Map<String, Spot> spots(Loading loading) {
         Map<String, Spot> spots = new HashMap<>();
         Sheet sheet = loading.plan().sheet();
@@ -248,6 +248,11 @@ class RoomTest {
         sheet.cargo().stream()
                 .filter(piece -> rooms.contains("beside " + piece.name()))
                 .forEach(piece -> spots.put("beside " + piece.name(), new Spot(piece.at(), piece.roof())));
+        Figure end = loading.plan().wheelbase().plus(loading.rearOverhang());
+        if (end.known()) {
+            Figure none = Figure.of(0, 0);
+            spots.put("at the rear end", new Spot(new Point(end, none, none), Choice.of(YesNo.NO)));
+        }
         return spots;
     }
 
@@ -372,6 +377,8 @@ class RoomTest {
         assertEquals(92.5 * 3260 / 3500, aboard(towing, "beside Camp gear"), 0.1); // 86.2
         assertEquals(92.5 * 3260 / 3240, aboard(towing, "in the middle of Canopy"), 0.1); // 93.1
         assertEquals(95.6, aboard(towing, "in the seats of Ines and Tobias"), 0.1);
+        // The alloy tray ends 2270 + 1970 = 4240 mm behind the front axle.
+        assertEquals(92.5 * 3260 / 4240, aboard(towing, "at the rear end"), 0.1); // 71.1
         Room on = room("touring", "canopy on"); // front axle 1740 - 1678.6 = 61.4 left
         assertEquals(61.4 / (1 - 1480.0 / 3260), aboard(on, "in the seats of Ines and Tobias"), 0.1); // 112.5
         assertEquals(61.4 / (1 - 2200.0 / 3260), aboard(on, "beside Bags in the cab"), 0.2); // 188.8
@@ -380,6 +387,8 @@ class RoomTest {
         Room weekend = room("weekender", "weekend");
         assertEquals(127.75 / (1 - 1450.0 / 2790), aboard(weekend, "in the seats of Odile and Friend"), 0.1); // 266.0
         assertEquals(2850 - 2479.24, aboard(weekend, "beside Bags and tent"), 0.1); // 370.8
+        // Rear axle 1680 - (2479.24 - 1262.25) = 463.0 left, the rear end 2790 + 1020 mm back.
+        assertEquals(463.0 * 2790 / 3810, aboard(weekend, "at the rear end"), 0.1); // 339.0
 
         // Overloaded, wheelbase 3080: 2904.8 of 3050 without the van, rear axle 870 + 1993783.5 / 3080 = 1517.3 of
         // 1850. The ball takes a

@@ -1,0 +1,95 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.BuyList;
+import fitworthy.advice.BuyList.Decision;
+import fitworthy.advice.Margin;
+import fitworthy.source.FaultsException;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** The first sentences, on the plain wagon: 2520 kg loaded, a GVM of 3000 kg, a tow rating of 3000 kg. */
+class VerdictTest {
+
+    private static final String BAR = "vehicle: {tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}\n";
+    private static final String VAN = BAR
+            + """
+                    trailer: {name: Van, mass: %s kg +/- 0 kg, ball: %s kg +/- 0 kg, rated: 3500 kg, gtm: 3300 kg,
+                      brakes: electric, lightest: 800 kg, coupling: {trailer: 3500 kg, ball: 350 kg}}
+                    """;
+    private static final String BOX =
+            """
+            fitments:
+              - {name: Box, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2700 mm, y: 0 mm, z: 700 mm}}
+              - {name: Sticker, kind: other, mass: 0 kg}
+            """;
+
+    private static Advice advice(String changes) throws FaultsException {
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
+    }
+
+    private static Map<String, Decision> decisions(String changes) throws FaultsException {
+        return BuyList.of(Arrangement.of(advice(changes))).parts().stream()
+                .collect(Collectors.toMap(BuyList.Part::name, BuyList.Part::decision));
+    }
+
+    @Test
+    void aTrailerThatNoLoadingTowsIsSaidWithHowMuchItIsTooHeavy() throws FaultsException {
+        String alone = "cases: [{name: alone}]\n";
+        String heavy = Verdict.loaded(advice(VAN.formatted(3100, 310) + alone));
+        assertTrue(heavy.endsWith("No loading tows Van; at 3100 kg it is 100 kg too heavy (tow rating)."), heavy);
+        String light = Verdict.loaded(advice(VAN.formatted(2000, 200) + alone));
+        assertTrue(light.endsWith("No loading tows Van, so what it does to the vehicle is not checked."), light);
+        assertFalse(Verdict.loaded(advice(VAN.formatted(2000, 200))).contains("No loading"), "the one loading tows it");
+        assertEquals(
+                Map.of("Box", Decision.WAIT, "Sticker", Decision.ORDER_NOW),
+                decisions(BOX + VAN.formatted(2000, 200) + alone));
+    }
+
+    @Test
+    void withoutARatingNothingIsJudgedAndNothingThatWeighsIsOrdered() throws FaultsException {
+        assertTrue(Verdict.of(Arrangement.of(advice("title: Plain"))).startsWith("No fault found"), "all is known");
+        String unknown = "vehicle: {ratings: {gvm: unknown}}\n";
+        String verdict = Verdict.of(Arrangement.of(advice(unknown)));
+        assertTrue(verdict.startsWith("This plan cannot be judged yet"), verdict);
+        assertEquals(Map.of("Box", Decision.ORDER_NOW, "Sticker", Decision.ORDER_NOW), decisions(BOX));
+        assertEquals(Map.of("Box", Decision.WAIT, "Sticker", Decision.ORDER_NOW), decisions(BOX + unknown));
+    }
+
+    /** 2520 kg on the maker's 2400 kg, until the kit's 3000 kg hold. */
+    @Test
+    void whatIsOverUntilTheKitIsApprovedIsSaid() throws FaultsException {
+        String kit = "fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3000 kg}]\n";
+        String over = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2400 kg}}"));
+        assertTrue(
+                over.contains("once Kit is approved; until then over: GVM by 120 kg (everything aboard); least spare"),
+                over);
+        String kept = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2520 kg}}"));
+        assertTrue(kept.contains("in every loading, with Kit approved or not; least spare"), kept);
+    }
+
+    /** 290 kg on a ball rated for 300 kg: less is spare than of the tow rating, 100 kg, or of any axle. */
+    @Test
+    void theRatingThatTheVerdictNamesIsInTheTable() throws FaultsException {
+        Advice ball = advice(VAN.formatted(2900, 290));
+        assertTrue(Verdict.loaded(ball).contains("least spare: ball load limit 10 kg"), Verdict.loaded(ball));
+        List<Margin> row = Arrangement.of(ball).margins().stream()
+                .filter(margin -> margin.limit().equals("vehicle: ball load limit"))
+                .toList();
+        assertEquals(Map.of("everything aboard", 10.0), row.get(0).left());
+        assertTrue(
+                Arrangement.of(advice(VAN.formatted(1000, 100))).margins().stream()
+                        .noneMatch(margin -> margin.limit().contains("ball")),
+                "200 kg are spare on the ball, 161 kg of the front axle");
+    }
+}
