@@ -97,7 +97,8 @@ class ToldInBrowserTest {
         until(driver -> driver.switchTo().activeElement().getAttribute("id").endsWith("_suits"));
         assertEquals(
                 "Front springs",
-                window.executeScript("return document.getElementById(document.activeElement.id.replace('suits', 'name')).value"));
+                window.executeScript(
+                        "return document.getElementById(document.activeElement.id.replace('suits', 'name')).value"));
     }
 
     @Test
