@@ -11,15 +11,21 @@ import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.ShopWords;
 import fitworthy.sheet.ShopWords.Meaning;
+import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
+import fitworthy.source.Words;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Who is asked on one sheet. A maker is that of one part, since nobody says which parts one firm makes. */
 final class Addressees {
 
     private static final String THE = "the ";
+    /** What a card calls springs. */
+    private static final Set<String> SPRINGS = Set.of("springs", "lifting parts");
 
     private final ShopWords words;
     private final List<Fitment> fitments;
@@ -71,6 +77,19 @@ final class Addressees {
                         kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing))
                 .map(Fitment::name)
                 .toList();
-        return meant.contains(subject) ? subject : meant.size() == 1 ? meant.get(0) : said;
+        return meant.contains(subject)
+                ? subject
+                : meant.size() == 1 ? meant.get(0) : springs(thing, subject).orElse(said);
+    }
+
+    /** The planned springs of the axle that a finding is about. */
+    private Optional<String> springs(String thing, String subject) {
+        return fitments.stream()
+                .filter(fitment -> SPRINGS.contains(thing)
+                        && fitment.details() instanceof SuspensionDetails.Springs springs
+                        && springs.end().known()
+                        && subject.equals(Words.hyphenated(springs.end().value().name()) + " axle"))
+                .map(Fitment::name)
+                .findFirst();
     }
 }

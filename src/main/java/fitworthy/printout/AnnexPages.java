@@ -107,7 +107,7 @@ final class AnnexPages {
     }
 
     /** What the advice answers for and what not, and what it was made from, so that it can be made again. */
-    static List<Block> about(Advice advice, Imprint imprint) {
+    static List<Block> about(Advice advice, Imprint imprint, Readers readers) {
         List<String> points = new ArrayList<>(List.of(
                 "It rests on the figures of the build sheet named below. Nothing was measured, weighed or seen.",
                 "It answers the questions of the rule book and no others. What is not named here was not looked at.",
@@ -115,7 +115,8 @@ final class AnnexPages {
                 "A check in order was held against the practice values of the region and day named above, and against"
                         + " nothing else. No regulation was read in full for this book.",
                 "Dates of the order of work are the earliest; holidays are not known."));
-        points.add("How good the evidence is stands with every finding in full, from best to weakest: "
+        points.add("How good the evidence is stands with every finding "
+                + (readers == Readers.CUSTOMER ? "in the full print" : "in full") + ", from best to weakest: "
                 + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(
                 new Points(points), new Notice(advice.book().cover().caution()), new Facts(madeFrom(advice, imprint)));

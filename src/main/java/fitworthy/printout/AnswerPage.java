@@ -7,6 +7,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
+import fitworthy.book.Party;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
@@ -38,10 +39,12 @@ final class AnswerPage {
     private final FindingBlocks findings;
     private final Addressees addressees;
     private final RoomTable room;
+    private final Readers readers;
 
-    AnswerPage(Arrangement arrangement, FindingBlocks findings) {
+    AnswerPage(Arrangement arrangement, FindingBlocks findings, Readers readers) {
         this.arrangement = arrangement;
         this.findings = findings;
+        this.readers = readers;
         this.addressees = new Addressees(
                 arrangement.advice().sheet().planned(),
                 arrangement.advice().book().tables().shopWords());
@@ -70,7 +73,8 @@ final class AnswerPage {
             blocks.add(new Paragraph("As decided by "
                     + arrangement.advice().book().house().page().shop() + ", "
                     + HouseWords.looser(arrangement.advice()).size()
-                    + " limits or severities are looser than the book's. The annex lists them."));
+                    + " limits or severities are looser than the book's. "
+                    + Words.capital(readers.whole()) + " lists them."));
         }
         blocks.add(new Paragraph(
                 (CostTable.inShort(arrangement.advice()) + " " + GuessWords.restsOn(arrangement)).strip()));
@@ -146,7 +150,7 @@ final class AnswerPage {
                         text("Asks for", 8),
                         text("Finding", 30),
                         text("What to do", 43),
-                        text("Who acts", 15)),
+                        text("Whom to ask", 15)),
                 worst.stream().map(one -> row(one, brief)).toList());
     }
 
@@ -170,8 +174,8 @@ final class AnswerPage {
     }
 
     private String acts(Ranked one) {
-        return Words.capital(addressees
-                .asked(one.group().card().ask().get(0), one.group().worst())
-                .words());
+        Addressee whom =
+                addressees.asked(one.group().card().ask().get(0), one.group().worst());
+        return whom.party() == Party.BUILDER ? "The builder does it" : "Ask " + whom.words();
     }
 }

@@ -39,6 +39,9 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     /** Two things to bring, each with its article; of what has a comma nobody knows what belongs together. */
     private static final Pattern TWO = Pattern.compile("(" + ARTICLES + "[^,]*) and (" + ARTICLES + "[^,]*)");
 
+    /** Speaks of a thing that it does not name. */
+    private static final Pattern ITS = Pattern.compile("\\bits\\b");
+
     /** What one finding asks. */
     record Point(Group<Finding> finding, Ask ask) {
 
@@ -72,7 +75,14 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         /** What it is, as the answer to "please tell us". */
         String what() {
             String meaning = missing.meaning().split(";", 2)[0];
-            return of.isEmpty() ? Words.capital(meaning) : of + ": " + meaning;
+            String thing = of.isEmpty() && ITS.matcher(meaning).find() ? inside(missing.path()) : of;
+            return thing.isEmpty() ? Words.capital(meaning) : thing + ": " + meaning;
+        }
+
+        /** What has a field of the vehicle or trailer, as in "Mirrors, left"; empty where that is the whole. */
+        private static String inside(String path) {
+            List<String> steps = List.of(path.split("\\."));
+            return steps.size() < 3 ? "" : Words.capital(String.join(", ", steps.subList(1, steps.size() - 1)));
         }
     }
 

@@ -36,6 +36,7 @@ public final class BuyTable {
 
     private static final String NOTHING = "nothing";
     private static final String INDENT = "  ";
+    private static final String LATEST = "Latest order day";
 
     /** What is named in short. */
     private static final int MOST_PARTS = 9;
@@ -61,7 +62,7 @@ public final class BuyTable {
         page.hanging(INDENT + "Order now: ", now.isEmpty() ? NOTHING : names(now) + ".");
         grouped(page, Decision.WAIT, list);
         grouped(page, Decision.NOT_AS_PLANNED, list);
-        earliest(list).ifPresent(line -> page.wrapped(INDENT.length(), line));
+        earliest(list).ifPresent(line -> page.wrapped(INDENT.length(), LATEST + ": " + line));
         page.blank();
     }
 
@@ -84,20 +85,19 @@ public final class BuyTable {
         return parts.stream().map(Part::name).collect(Collectors.joining(", "));
     }
 
-    /** Which part has to be ordered first; none where that is not known of any. */
+    /** Which part has to be ordered first, and by when; none where that is not known of any. */
     private static Optional<String> earliest(BuyList list) {
         return list.parts().stream()
                 .filter(part -> part.lastDay().isPresent())
                 .min(Comparator.comparing(part -> part.lastDay().orElseThrow()))
-                .map(part -> "First to order: " + part.name() + ", by "
-                        + part.lastDay().orElseThrow()
+                .map(part -> part.name() + " by " + part.lastDay().orElseThrow()
                         + (list.wanted() == null ? "." : ", to be ready by " + list.wanted() + "."));
     }
 
     /** What is settled before anything is ordered, in a line each. */
     static List<String> first(BuyList list) {
         List<String> lines =
-                new ArrayList<>(list.first().stream().map(BuyWords::title).toList());
+                new ArrayList<>(list.first().stream().map(BuyWords::toSettle).toList());
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
                     + BuyWords.figures(
@@ -117,7 +117,7 @@ public final class BuyTable {
     }
 
     /** The parts under each decision, those with the same first reason together; nothing where none is to be bought. */
-    static List<Block> inShort(Arrangement arrangement) {
+    static List<Block> inShort(Arrangement arrangement, Readers readers) {
         BuyList list = BuyList.of(arrangement);
         if (list.parts().isEmpty()) {
             return List.of();
@@ -149,10 +149,12 @@ public final class BuyTable {
                                                                         .substring(1)))
                                         .collect(Collectors.joining(". "))
                                 + "."
-                                + (byReason.size() > MOST_REASONS ? " The annex names the others." : "")));
+                                + (byReason.size() > MOST_REASONS
+                                        ? " " + Words.capital(readers.whole()) + " names the others."
+                                        : "")));
             }
         }
-        earliest(list).ifPresent(line -> facts.add(new Particular("Soonest", line)));
+        earliest(list).ifPresent(line -> facts.add(new Particular(LATEST, line)));
         return List.of(new Subheading(3, "What to buy", ""), new Facts(facts));
     }
 

@@ -45,6 +45,9 @@ public final class ChangeWords {
     /** Plans that are numbered one by one; of more the number tells enough. */
     private static final int MOST_PLANS = 8;
 
+    /** Before the verdict on a changed plan. */
+    public static final String THEN = "Then: ";
+
     private ChangeWords() {}
 
     /** How far the search went; told before what it found where that is not all. */
@@ -80,7 +83,7 @@ public final class ChangeWords {
         List<String> terms = new ArrayList<>();
         terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
         left(planned, offer).ifPresent(terms::add);
-        terms.add("Then: " + Verdict.of(Arrangement.of(offer.advice())));
+        terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
         stops(offer.advice()).forEach(stop -> terms.add("Stop that remains: " + need(stop)));
         return terms;
     }

@@ -43,7 +43,9 @@ public final class CostTable {
         Costs costs = Costs.of(advice);
         return costs.isEmpty()
                 ? "Nothing is to be paid for."
-                : "Price: " + sums(costs.total()) + " for parts and certificates. "
+                : (costs.total().sums().isEmpty()
+                                ? "Price not known. "
+                                : "Price: " + sums(costs.total()) + " for parts and certificates. ")
                         + String.join(" ", notCounted(costs, MOST));
     }
 
@@ -53,24 +55,33 @@ public final class CostTable {
         if (costs.isEmpty()) {
             return List.of();
         }
+        boolean unpriced =
+                costs.groups().values().stream().anyMatch(sum -> !sum.unpriced().isEmpty());
         List<Row> rows = new ArrayList<>();
-        costs.groups().forEach((group, sum) -> rows.add(row(group.words(), sum)));
+        costs.groups()
+                .forEach((group, sum) ->
+                        rows.add(row(unpriced, false, group.words(), sums(sum), String.join(", ", sum.unpriced()))));
         costs.certificates()
-                .forEach(paper -> rows.add(Row.of(
+                .forEach(paper -> rows.add(row(
+                        unpriced,
+                        false,
                         paper.name(),
                         paper.price() == null ? "no price" : paper.price().toString(),
                         "")));
-        rows.add(new Row(List.of("All that has a price", sums(costs.total()), ""), "", true));
+        rows.add(row(unpriced, true, "All that has a price", sums(costs.total()), ""));
         List<Block> blocks = new ArrayList<>(List.of(new Table(
                 "Price by group, as the sheet gives it; what is done is paid for",
-                List.of(text("Group or certificate", 38), figure("Price", 24), text("Without a price", 38)),
+                unpriced
+                        ? List.of(text("Group or certificate", 38), figure("Price", 24), text("Without a price", 38))
+                        : List.of(text("Group or certificate", 76), figure("Price", 24)),
                 rows)));
         notCounted(costs).forEach(line -> blocks.add(new Paragraph(line)));
         return blocks;
     }
 
-    private static Row row(String name, Sum sum) {
-        return Row.of(name, sums(sum), String.join(", ", sum.unpriced()));
+    /** @param unpriced whether there is a column for what has no price @param all whether it is the sum */
+    private static Row row(boolean unpriced, boolean all, String... cells) {
+        return new Row(List.of(cells).subList(0, unpriced ? 3 : 2), "", all);
     }
 
     static String sums(Sum sum) {

@@ -61,8 +61,7 @@ public record FindingBrief(
                                         .map(set -> "Severity: " + set))
                         .flatMap(lines -> lines)
                         .toList(),
-                Words.capital(
-                        addressees.asked(head.card().ask().get(0), head.worst()).words()),
+                addressees.asked(head.card().ask().get(0), head.worst()).words(),
                 byRule.values().stream()
                         .map(same ->
                                 new Part(said(arrangement, same), waivers(same).toList()))

@@ -109,7 +109,7 @@ public final class GuessWords {
                 .distinct()
                 .toList();
         if (guesses.isEmpty()) {
-            return "The advice rests on no guesses.";
+            return "No figure is marked as a guess.";
         }
         int others = guesses.size() - NAMED;
         return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess: " : " guesses: ")
@@ -120,11 +120,10 @@ public final class GuessWords {
     /** What a figure is and of what, without the name of its field. */
     static String plain(Missing guess) {
         String path = guess.path();
+        String meaning = guess.meaning().split(";", 2)[0];
         int from = path.indexOf('.');
         int to = path.lastIndexOf('.');
-        return from < to && !path.startsWith("vehicle.")
-                ? path.substring(from + 1, to) + ": " + guess.meaning()
-                : guess.meaning();
+        return from < to && !path.startsWith("vehicle.") ? path.substring(from + 1, to) + ": " + meaning : meaning;
     }
 
     private static String percent(double share) {

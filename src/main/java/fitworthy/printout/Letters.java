@@ -187,8 +187,11 @@ public final class Letters {
             case BUILDER -> "A list for our own house, not to be sent.";
             case CUSTOMER -> GREETING + "Before the work begins we need your answers.";
             case PART_MAKER ->
-                GREETING + "We plan changes to this vehicle. One of the parts is yours"
-                        + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".";
+                GREETING
+                        + (whom.of().startsWith("the ")
+                                ? "We plan changes to this vehicle and ask you about " + whom.of() + " on it."
+                                : "We plan changes to this vehicle. One of the parts is yours"
+                                        + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".");
             case TRAILER_MAKER ->
                 GREETING + "We plan changes to the vehicle that tows your trailer"
                         + sheet.trailer().map(trailer -> ", " + trailer.name()).orElse("") + ".";

@@ -33,6 +33,7 @@ final class OthersPage {
     private static final int MOST_FIGURES = 3;
 
     private final Arrangement arrangement;
+    private final Readers readers;
     private final FindingBlocks findings;
     private final Mending mending;
     private final Optional<Alternatives<ComparedPlan>> alternatives;
@@ -41,7 +42,9 @@ final class OthersPage {
             Arrangement arrangement,
             FindingBlocks findings,
             Mending mending,
-            Optional<Alternatives<ComparedPlan>> alternatives) {
+            Optional<Alternatives<ComparedPlan>> alternatives,
+            Readers readers) {
+        this.readers = readers;
         this.arrangement = arrangement;
         this.findings = findings;
         this.mending = mending;
@@ -55,7 +58,7 @@ final class OthersPage {
     List<Block> blocks(List<Ranked> others, double room) {
         List<Block> after = new ArrayList<>();
         after.add(new Paragraph(open()));
-        after.addAll(BuyTable.inShort(arrangement));
+        after.addAll(BuyTable.inShort(arrangement, readers));
         after.addAll(Changes.inShort(arrangement, mending, alternatives));
         double left = room
                 - signatures().stream().mapToDouble(Depth::of).sum()
@@ -103,10 +106,10 @@ final class OthersPage {
         return blocks;
     }
 
-    private static String more(List<Ranked> more) {
+    private String more(List<Ranked> more) {
         Map<Severity, Long> counts = more.stream()
                 .collect(Collectors.groupingBy(one -> one.group().severity(), TreeMap::new, Collectors.counting()));
-        return "And " + more.size() + " more in the annex: "
+        return "And " + more.size() + " more in " + readers.whole() + ": "
                 + SeverityWords.list(severity -> counts.getOrDefault(severity, 0L)) + ".";
     }
 
@@ -119,7 +122,7 @@ final class OthersPage {
             its.forEach(one -> rows.add(row(one)));
         });
         return new Table(
-                "Every other finding, by who acts on it",
+                "Every other finding, by who acts or is asked first",
                 List.of(text("No.", 5), text("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
                 rows);
     }

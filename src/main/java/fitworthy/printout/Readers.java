@@ -9,5 +9,10 @@ public enum Readers {
     /** The same as for anybody, with order of work, workings and everything that is in order. */
     WORKSHOP,
     /** Mass sheet, alterations, certificates and workings, then the findings. */
-    ENGINEER
+    ENGINEER;
+
+    /** What has all that the first pages leave out: a customer's copy has no annex. */
+    String whole() {
+        return this == CUSTOMER ? "the full print" : "the annex";
+    }
 }

@@ -66,8 +66,8 @@ public final class ReportWriter {
         } else {
             FrontPages front = new FrontPages(
                     ranked,
-                    new AnswerPage(arrangement, findings),
-                    new OthersPage(arrangement, findings, mending, alternatives),
+                    new AnswerPage(arrangement, findings, readers),
+                    new OthersPage(arrangement, findings, mending, alternatives, readers),
                     readers == Readers.CUSTOMER ? AnnexPages.fewPictures(advice, paper) : AnnexPages.pictures(advice),
                     paper,
                     Depth.ofHead(head()));
@@ -83,13 +83,19 @@ public final class ReportWriter {
                         front.otherPictures(),
                         true);
             }
+            if (readers == Readers.WORKSHOP) {
+                add(
+                        "work",
+                        "Order of work",
+                        WorkTable.blocks(advice.loadings().get(0).plan()));
+            }
             if (readers != Readers.CUSTOMER) {
                 annex(front);
             }
             if (readers == Readers.WORKSHOP) {
                 workshop();
             }
-            add("about", ABOUT, AnnexPages.about(advice, imprint));
+            add("about", ABOUT, AnnexPages.about(advice, imprint, readers));
             if (!front.isFull()) {
                 add("pictures", "Pictures", front.otherPictures());
             }
@@ -118,7 +124,6 @@ public final class ReportWriter {
     }
 
     private void workshop() {
-        add("work", "Order of work", WorkTable.blocks(advice.loadings().get(0).plan()));
         add("workings", "How the figures were worked out", Workings.blocks(ranked));
         add("counts", "Checks by loading", List.of(CheckTables.counts(arrangement)));
         add("met", "In order", CheckTables.met(arrangement));
@@ -133,7 +138,7 @@ public final class ReportWriter {
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
         add("sources", "Sources", AnnexPages.sources(advice));
         add("signatures", "Signatures", OthersPage.signatures());
-        add("about", ABOUT, AnnexPages.about(advice, imprint));
+        add("about", ABOUT, AnnexPages.about(advice, imprint, Readers.ENGINEER));
         add("pictures", "Pictures", AnnexPages.pictures(advice));
     }
 

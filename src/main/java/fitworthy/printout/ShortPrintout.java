@@ -145,7 +145,8 @@ public final class ShortPrintout {
     private void questions(Questions questions, Counts counts) {
         List<Question> all = questions.questions();
         if (!all.isEmpty()) {
-            page.line("ASK FIRST ('fitworthy questions SHEET' lists all " + all.size() + ")");
+            page.line("ASK FIRST ('fitworthy questions SHEET' lists " + (all.size() == 1 ? "it" : "all " + all.size())
+                    + ")");
             all.stream().limit(QUESTIONS).forEach(question -> page.hanging(ITEM, question(question)));
         }
         String missing = missing(questions);

@@ -76,7 +76,7 @@ public sealed interface ElectricalDetails extends Details {
 
     /** What charges the second battery: a converter, or a relay that joins the batteries. */
     record Charger(
-            @Field(value = "what it is fed by; the alternator where left out", find = "the plan") Choice<Source> from,
+            @Field(value = "what it is fed by; the alternator where left out", find = "the plan") Choice<Source> fedBy,
             @Field(
                             value =
                                     "whether it only joins the batteries, as a relay or an isolator does, so that it gives"

@@ -34,6 +34,12 @@
     return best && best.handle;
   }
 
+  /** Whatever is asked for meanwhile does not take the picture out of the hand. */
+  function grasp(by) {
+    pointer = by;
+    document.getElementById("side-moving").value = by ? "yes" : "";
+  }
+
   /** Takes hold of a thing; of the one that is held anew where that was let go. */
   function hold(handle, anew) {
     if (anew || !held || held.path !== handle.dataset.path) {
@@ -74,7 +80,6 @@
           x: sent.along,
           hold: sent.id,
           since: sent.since,
-          moving: pointer ? "yes" : "",
         },
       });
     } finally {
@@ -104,7 +109,7 @@
     event.preventDefault();
     handle.focus();
     hold(handle, true);
-    pointer = { id: event.pointerId, x: event.clientX, along: held.along };
+    grasp({ id: event.pointerId, x: event.clientX, along: held.along });
     // Not by the handle itself, which a page that was shown anew no longer has.
     document.getElementById("side").setPointerCapture(event.pointerId);
   });
@@ -123,7 +128,7 @@
       return;
     }
     const moved = held.along !== pointer.along || held.version;
-    pointer = null;
+    grasp(null);
     if (moved) {
       send();
     }
@@ -194,7 +199,7 @@
     if (sending || waiting) {
       draw();
     }
-    const moved = document.querySelector(".moved");
+    const moved = document.querySelector("#loads .moved");
     told.textContent = moved ? moved.textContent : "";
   });
 

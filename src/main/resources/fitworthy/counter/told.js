@@ -2,8 +2,8 @@
 // change came to is said aloud.
 (() => {
   const ASIDE = ['told', 'offers', 'asks'];
-  let opened = new Map();
-  let typed = new Map();
+  const opened = {};
+  const typed = {};
 
   const said = document.createElement('div');
   said.setAttribute('role', 'status');
@@ -11,14 +11,14 @@
   document.querySelector('.work')?.append(said);
 
   function keep(area) {
-    opened = new Map([...area.querySelectorAll('details[open][id]')]
+    opened[area.id] = new Map([...area.querySelectorAll('details[open][id]')]
       .map(details => [details.id, details.querySelector('.why')?.innerHTML ?? '']));
-    typed = new Map([...area.querySelectorAll('input[id]:not([type=hidden]), select[id]')]
+    typed[area.id] = new Map([...area.querySelectorAll('input[id]:not([type=hidden]), select[id]')]
       .filter(box => box.value !== (box.defaultValue ?? '')).map(box => [box.id, box.value]));
   }
 
-  function restore() {
-    for (const [id, why] of opened) {
+  function restore(area) {
+    for (const [id, why] of opened[area.id]) {
       const details = document.getElementById(id);
       const place = details?.querySelector('.why');
       if (details && !details.open) {
@@ -26,7 +26,7 @@
         details.open = true;
       }
     }
-    for (const [id, value] of typed) {
+    for (const [id, value] of typed[area.id]) {
       const box = document.getElementById(id);
       if (box) box.value = value;
     }
@@ -37,29 +37,32 @@
     document.body.addEventListener(before, event => { if (isAside(event.detail.target)) keep(event.detail.target); });
     document.body.addEventListener(after, event => {
       if (!isAside(event.detail.target)) return;
-      restore();
-      const changed = event.detail.target.querySelector('.changed');
-      if (changed) said.textContent = changed.textContent;
+      restore(event.detail.target);
+      // What was taken gets the focus, so that it is read anyway.
+      const changed = event.detail.target.querySelector('.news');
+      if (changed && event.detail.target.id !== 'offers') said.textContent = changed.textContent;
     });
   }
 
   // What was opened is asked for anew once it can be: its figures may be others now.
   document.body.addEventListener('htmx:load', event => {
-    if (!event.target.closest('#told, #offers, #asks')) return;
+    const before = opened[event.target.closest('#told, #offers, #asks')?.id];
+    if (!before) return;
     for (const details of event.target.querySelectorAll('details[open][id]')) {
-      if (opened.has(details.id)) htmx.trigger(details, 'toggle');
+      if (before.has(details.id)) htmx.trigger(details, 'toggle');
     }
   });
 
   // A field of the plan may lie in what is folded away, whose fields are fetched once it is opened.
   function goTo(id) {
     const box = document.getElementById(id);
-    const fold = [...document.querySelectorAll('#plan details[id]')]
-      .find(details => !details.open && (details.contains(box) || `${id}_`.startsWith(`${details.id}_`)));
+    const holds = details => details.contains(box) || `${id}_`.startsWith(`${details.id.replace(/-(fold|more)$/, '')}_`);
+    const fold = [...document.querySelectorAll('#plan details[id]')].find(details => !details.open && holds(details));
     if (fold) {
-      fold.addEventListener('htmx:load', () => goTo(id), {once: true});
+      const fetched = fold.querySelector('.body')?.childElementCount > 0;
+      if (!fetched) fold.addEventListener('htmx:load', () => goTo(id), {once: true});
       fold.open = true;
-      if (box) goTo(id);
+      if (fetched) goTo(id);
     } else {
       (box ?? document.getElementById('plan')).scrollIntoView({block: 'center'});
       box?.focus();

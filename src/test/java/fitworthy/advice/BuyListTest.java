@@ -212,6 +212,22 @@ class BuyListTest {
         assertEquals(List.of(), stops(part(list(stretch.formatted("yes")), "Stretch")));
     }
 
+    /** The airbox in its place decides what the snorkel joins. */
+    @Test
+    void aSnorkelWaitsForTheCureOfALeakingAirbox() throws FaultsException {
+        String snorkel =
+                """
+                vehicle: {intake: {airbox: {inlet-bore: 76 mm, lid-sealed: yes, known-dust-leak: %s, drain: none}}}
+                fitments:
+                  - {name: Snorkel, kind: snorkel, mass: 6 kg +/- 0 kg, at: {x: 300 mm, y: -820 mm, z: 1450 mm},
+                     head-height: 2020 mm, bore: 90 mm, pre-cleaner: no, joints: [{name: duct, sealed: yes}]}
+                """;
+        Part waiting = part(list(snorkel.formatted("yes")), "Snorkel");
+        assertEquals(Decision.WAIT, waiting.decision());
+        assertTrue(found(waiting).contains("intake.known-leak-kept"));
+        assertEquals(List.of(), found(part(list(snorkel.formatted("no")), "Snorkel")));
+    }
+
     private static List<String> stops(Part part) {
         return part.reasons().stream()
                 .filter(reason ->

@@ -37,15 +37,26 @@ class PassingValueTest {
     /**
      * A measure that says what would pass, the path of the field that it is said of, and what it makes of that field.
      */
-    private record Passing(
-            String measure, BiFunction<Sheet, String, String> path, BiFunction<Sheet, Double, Double> inSheet) {
+    private record Passing(String measure, BiFunction<Sheet, String, String> path, InSheet inSheet) {
         Passing(String measure, BiFunction<Sheet, String, String> path) {
-            this(measure, path, (sheet, value) -> value);
+            this(measure, path, (sheet, subject, value) -> value);
         }
+    }
+
+    /** What a sheet says for a value that a remedy gives. */
+    private interface InSheet {
+        double of(Sheet sheet, String subject, double value);
     }
 
     private static Passing part(String measure, String field) {
         return new Passing(measure, (sheet, subject) -> "fitments." + subject + "." + field);
+    }
+
+    private static Fitment fitment(Sheet sheet, String name) {
+        return sheet.fitments().stream()
+                .filter(part -> part.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Passing field(String measure, String path) {
@@ -103,13 +114,23 @@ class PassingValueTest {
             Map.entry("electrical.lead-too-deep", CAPACITY),
             Map.entry("electrical.lithium-too-deep", CAPACITY),
             Map.entry("across.bar-wrong-twice", part("across.bar-heaviest", "mass")),
-            // Towards the passenger's side, which is the left where the eye is right of the centre line.
+            // The passenger's side is the left where the eye is right of the centre line.
             Map.entry(
                     "radio.in-sight",
                     new Passing(
                             "radio.aside",
                             part("", "at.y").path(),
-                            (sheet, aside) -> sheet.vehicle().view().eye().y().value() + aside)),
+                            (sheet, subject, aside) -> fitment(sheet, subject)
+                                            .at()
+                                            .orElseThrow()
+                                            .y()
+                                            .value()
+                                    - Math.signum(sheet.vehicle()
+                                                    .view()
+                                                    .eye()
+                                                    .y()
+                                                    .value())
+                                            * aside)),
             Map.entry("body.legs-tip", part("body.feet-needed", "legs.spacing")),
             Map.entry("body.gas-mount-weak", part("body.gas-mount-needed", "mount")),
             Map.entry(
@@ -184,7 +205,10 @@ class PassingValueTest {
         Node.Mapping changed = Trees.with(
                 each.tree(),
                 path,
-                Wording.quantity(passing.inSheet().apply(each.sheet(), needed.getValue() + more), needed.kind())
+                Wording.quantity(
+                                passing.inSheet()
+                                        .of(each.sheet(), finding.judged().subject(), needed.getValue() + more),
+                                needed.kind())
                         + (needed.kind().unit().isEmpty()
                                 ? ""
                                 : " +/- 0 " + needed.kind().unit()));

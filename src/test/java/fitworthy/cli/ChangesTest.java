@@ -202,8 +202,8 @@ class ChangesTest {
                             + "\n");
             edit(
                     book.resolve("water/cards.yaml"),
-                    "about: [water.reserve, water.reserve-needed]",
-                    "about: [water.reserve, water.reserve-needed, water.days, water.use, water.needed]");
+                    "about: [water.reserve, water.reserve-needed, water.reserve-short]",
+                    "about: [water.reserve, water.reserve-needed, water.reserve-short, water.days, water.use, water.needed]");
         }
         List<String> told = told();
         assertEquals(1, told.size(), told.toString());
@@ -238,7 +238,7 @@ class ChangesTest {
                 "ask 2 of ->the tank",
                 "in-region au ask 1 party ->route",
                 "in-region au ask 1 what ->where water is",
-                "remedy Set out with {water.reserve-needed}. That leaves {limit} or more")) {
+                "remedy Set out with {water.reserve-needed}, {water.reserve-short} more than planned. That leaves")) {
             assertTrue(told.get(0).contains(part), told.get(0));
         }
         changes().printed(1).says("- severity: stop (before: change)");

@@ -71,8 +71,8 @@ class EveryViewTest {
     }
 
     private static void shown(String selector) {
-        new WebDriverWait(window, Duration.ofMinutes(2)).until(page -> !window.findElements(By.cssSelector(selector))
-                .isEmpty());
+        new WebDriverWait(window, Duration.ofMinutes(2))
+                .until(page -> !window.findElements(By.cssSelector(selector)).isEmpty());
     }
 
     private static void click(String id) {

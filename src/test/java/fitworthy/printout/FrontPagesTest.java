@@ -93,7 +93,9 @@ class FrontPagesTest {
 
     private static void twoPages(String name, Report report, Paper paper) throws Exception {
         List<String> pages = pages(report, paper);
-        assertTrue(pages.get(0).contains("The advice rests on"), name + ": the first page goes on");
+        assertTrue(
+                pages.get(0).contains("The advice rests on") || pages.get(0).contains("No figure is marked as a guess"),
+                name + ": the first page goes on");
         assertTrue(
                 pages.subList(0, Math.min(2, pages.size())).stream()
                         .anyMatch(page -> page.contains(SIGN) && page.contains("Signature")),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Sheets;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -306,6 +307,14 @@ class ShelvesTest {
                 Node.Mapping changes = new Node.Mapping(Place.of("sheet"), Map.of()).with(kind.inSheet(), taken);
                 Sheets.read(Trees.merged(Sheets.treeWith("title: plain"), changes));
             }
+        }
+    }
+
+    /** A charger had such a field once, and was then looked for on the shelf. */
+    @Test
+    void nothingThatMayLieThereHasAFieldOfTheNameThatTakesIt() {
+        for (Kind kind : Kind.values()) {
+            assertEquals(List.of(), RecordSchema.at(kind.record(), NodePath.of("from")), kind.name());
         }
     }
 }

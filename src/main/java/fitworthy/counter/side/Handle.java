@@ -22,6 +22,11 @@ public record Handle(String path, String words, List<Mark> marks, long along) {
 
     private static final double RING = 2;
 
+    /** What its element is called, wherever it stands among the others. */
+    public String id() {
+        return "handle-" + path.replace(' ', '+');
+    }
+
     /** @return where the middle of its ring is, in tenths of a unit of the drawing, as for the others */
     public String x() {
         return tenths(marks.get(0).x());

@@ -11,6 +11,7 @@ import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.sheet.SheetPage.Changes;
+import fitworthy.printout.ChangeWords;
 import fitworthy.printout.EditWords;
 import fitworthy.printout.Verdict;
 import fitworthy.source.Fault;
@@ -63,7 +64,15 @@ public final class OffersPane implements Pane, Routes, Changes {
             List<String> verdict,
             String changed,
             List<EditWords.Left> left,
-            boolean writable) {}
+            boolean writable) {
+
+        /** What is won and lost beside the verdict. */
+        public List<String> lines() {
+            return item.lines().stream()
+                    .filter(line -> !line.startsWith(ChangeWords.THEN))
+                    .toList();
+        }
+    }
 
     public OffersPane(Desk desk) {
         this.desk = desk;

@@ -306,7 +306,7 @@ public final class EnergyFlow {
     }
 
     private static boolean fromAlternator(Fitment charger) {
-        Charger.Source from = ((Charger) charger.details()).from().value();
+        Charger.Source from = ((Charger) charger.details()).fedBy().value();
         return from == null || from == Charger.Source.ALTERNATOR;
     }
 

@@ -33,7 +33,7 @@ public final class RadioMeasures implements Topic {
     private static final MeasureKind SIGHT =
             number("radio.sight", "deg", 1, "angle from straight ahead at which the driver sees it");
     private static final MeasureKind ASIDE =
-            number("radio.aside", "mm", 0, "distance to the side of the driver's eye that clears the view ahead");
+            number("radio.aside", "mm", 0, "distance to the passenger's side that clears the view ahead");
     private static final MeasureKind SEPARATION = number("radio.separation", "", 2, "wavelengths between the aerials");
     private static final MeasureKind HEIGHT =
             rated("radio.height", "mm", 0, "height of its tip", "headroom on the way");
@@ -114,12 +114,13 @@ public final class RadioMeasures implements Topic {
                             in("eye aside", eye.y(), "mm"),
                             in("eye back", eye.x(), "mm"),
                             in("aerial back", at.x(), "mm")));
-            measures.add(Measure.enough(ASIDE, fitment.name(), RadioRange.aside(eye, at.x(), least))
+            measures.add(Measure.enough(ASIDE, fitment.name(), RadioRange.aside(eye, at, least))
                     .worked(
-                            "aside = (eye back - aerial back) x tan(least)",
+                            "aside = max(0, (eye back - aerial back) x tan(least) + to the eye)",
                             in("eye back", eye.x(), "mm"),
                             in("aerial back", at.x(), "mm"),
-                            in("least", least, "deg")));
+                            in("least", least, "deg"),
+                            in("to the eye", RadioRange.toTheEye(eye, at), "mm")));
         });
         boolean roof = aerial.place().is(RadioDetails.AerialPlace.ROOF);
         if (roof && !aerial.folds().is(YesNo.YES)) {

@@ -94,9 +94,21 @@ public final class RadioRange {
     }
 
     /**
-     * How far aside of the eye in m an object ahead of it is seen at an angle: {@link #sightAngle} the other way round.
+     * How far in m an object ahead of the eye has to move to the passenger's side to be seen at an angle:
+     * {@link #sightAngle} the other way round. Never below zero.
      */
-    public static Figure aside(Point eye, Figure along, Figure angle) {
-        return Derived.of(v -> (v[0] - v[1]) * Math.tan(Math.toRadians(v[2])), eye.x(), along, angle);
+    public static Figure aside(Point eye, Point object, Figure angle) {
+        return Derived.of(
+                v -> Math.max(0, (v[0] - v[1]) * Math.tan(Math.toRadians(v[2])) + v[3]),
+                eye.x(),
+                object.x(),
+                angle,
+                toTheEye(eye, object));
+    }
+
+    /** From an object to straight ahead of the eye in m, to the passenger's side; below zero where it is past that. */
+    public static Figure toTheEye(Point eye, Point object) {
+        Figure left = eye.y().minus(object.y());
+        return eye.y().known() && eye.y().value() > 0 ? left.times(-1) : left;
     }
 }

@@ -38,6 +38,9 @@ public final class WaterMeasures implements Topic {
     private static final MeasureKind RESERVE_NEEDED = number(
                     "water.reserve-needed", "L", 0, "water needed for the way and the days in reserve")
             .byLoading();
+    private static final MeasureKind RESERVE_SHORT = number(
+                    "water.reserve-short", "L", 0, "water lacking for the way and the days in reserve")
+            .byLoading();
     private static final MeasureKind SURGE = number("water.surge", "L", 1, "most water that can run from side to side")
             .byLoading();
     private static final MeasureKind BAFFLED = yesNo("water.baffled", "whether baffles divide the tank");
@@ -67,7 +70,8 @@ public final class WaterMeasures implements Topic {
                 FROST_GUARDED,
                 CLEARANCE,
                 NEEDED,
-                RESERVE_NEEDED);
+                RESERVE_NEEDED,
+                RESERVE_SHORT);
     }
 
     @Override
@@ -117,7 +121,7 @@ public final class WaterMeasures implements Topic {
                             in("use", trip.waterUse(), "L"),
                             days)
                     .worked(aboard));
-            needed(loading, people, measures);
+            needed(loading, people, litres, measures);
             if (!held.isEmpty() && !litres.isZero()) {
                 Figure largest = held.stream().reduce(Figure::most).orElseThrow();
                 measures.add(Measure.of(LARGEST, SUPPLY, largest.dividedBy(litres))
@@ -161,7 +165,7 @@ public final class WaterMeasures implements Topic {
     }
 
     /** One amount for both questions, so that who carries it hears of neither again. */
-    private static void needed(Loading loading, Figure people, List<Measure> measures) {
+    private static void needed(Loading loading, Figure people, Figure litres, List<Measure> measures) {
         Sheet.Trip trip = loading.plan().sheet().trip();
         Figure least = loading.plan().practice(PracticeId.WATER_PERSON_DAY_LEAST);
         Figure more = loading.plan().practice(PracticeId.WATER_RESERVE_LEAST);
@@ -170,8 +174,8 @@ public final class WaterMeasures implements Topic {
         Working.Input persons = in("people", people, "");
         Working.Input days = in("days", trip.days(), "days");
         Measure way = Measure.enough(NEEDED, SUPPLY, used.known() ? advised.most(used) : advised);
-        Measure reserve = Measure.enough(
-                RESERVE_NEEDED, SUPPLY, more.missingWith(used, advised.or(used).most(used)));
+        Figure whole = more.missingWith(used, advised.or(used).most(used));
+        Measure reserve = Measure.enough(RESERVE_NEEDED, SUPPLY, whole);
         Working both = new Working.Formula(
                 "needed = max(people x least x days, people x use x (days + more))",
                 List.of(
@@ -187,6 +191,9 @@ public final class WaterMeasures implements Topic {
                 List.of(persons, in("use", trip.waterUse(), "L"), days, in("more", more, "days")));
         measures.add(way.worked(used.known() ? both : alone));
         measures.add(reserve.worked(advised.known() ? both : reserveAlone));
+        measures.add(Measure.enough(RESERVE_SHORT, SUPPLY, whole.minus(litres).most(Figure.of(0, 0)))
+                .worked("short = max(0, needed - water)", in("needed", whole, "L"), in("water", litres, "L"))
+                .worked(loading.aboard("water", tanks(loading.plan()))));
     }
 
     /** Whether the supply is asked about. */

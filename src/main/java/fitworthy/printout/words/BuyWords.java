@@ -78,7 +78,7 @@ public final class BuyWords {
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
-                : "first " + figures(((After) reason).parts());
+                : "once these can be ordered: " + figures(((After) reason).parts());
     }
 
     private static String found(Found found) {
@@ -97,6 +97,13 @@ public final class BuyWords {
 
     private static String filled(String words, Finding finding, String otherwise) {
         return words.isEmpty() ? otherwise : Wording.fill(words, finding);
+    }
+
+    /** What has to be done before anything is ordered; of a limit of the vehicle by how much. */
+    public static String toSettle(Group<Finding> finding) {
+        return finding.card().settledBy() == Settled.LESS_LOAD
+                ? title(finding)
+                : firstSentence(Wording.remedy(finding.worst()));
     }
 
     /** The title of a finding; of a limit of the vehicle by how much. */

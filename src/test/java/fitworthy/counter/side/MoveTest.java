@@ -52,7 +52,7 @@ class MoveTest {
                 assertTrue(page.contains("<span class=\"figure\">" + figure), figure);
                 long change = Math.round(load(is, "towing", axle)) - Math.round(load(was, "towing", axle));
                 String told = (change > 0 ? "+" : "") + change + " kg";
-                assertTrue(page.contains("<ins class=\"changed\">" + told + "</ins>"), told);
+                assertTrue(page.contains("<ins class=\"by\">" + told + "</ins>"), told);
             }
         }
     }
@@ -170,8 +170,7 @@ class MoveTest {
             Path sheet = folder.resolve("weekender.yaml");
             String text = Files.readString(sheet);
             Files.writeString(
-                    sheet,
-                    text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
+                    sheet, text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
             String page = served.get("/sheets/weekender.yaml").body();
             assertTrue(page.contains("There is no picture without vehicle.size.wheelbase"), page);
             assertFalse(page.contains("class=\"side-view\""));

@@ -86,6 +86,22 @@ class ToldInBrowserTest {
     }
 
     @Test
+    void aMissingAnswerLeadsToItsFieldInThePlan() {
+        window.get(served.at("/sheets/touring.yaml"));
+        window.executeScript("document.querySelector('#rest-open summary').click()");
+        WebElement link = until(driver -> driver.findElements(By.cssSelector("#rest-open .field-link")).stream()
+                .filter(field -> field.getText().equals("fitments.Front springs.suits"))
+                .findFirst()
+                .orElse(null));
+        link.sendKeys(Keys.ENTER);
+        until(driver -> driver.switchTo().activeElement().getAttribute("id").endsWith("_suits"));
+        assertEquals(
+                "Front springs",
+                window.executeScript(
+                        "return document.getElementById(document.activeElement.id.replace('suits', 'name')).value"));
+    }
+
+    @Test
     void anOfferIsTriedTakenAndUndoneByKeyboard() throws Exception {
         Path file = folder.resolve("overloaded.yaml");
         byte[] before = Files.readAllBytes(file);
@@ -100,12 +116,12 @@ class ToldInBrowserTest {
         until(driver -> driver.switchTo().activeElement().getAttribute("id").equals("tried"));
         assertArrayEquals(before, Files.readAllBytes(file));
         String told =
-                window.findElement(By.cssSelector(".as-it-would-be .changed")).getText();
+                window.findElement(By.cssSelector(".as-it-would-be .news")).getText();
         type(Keys.TAB);
         type(Keys.ENTER);
         until(driver -> isShown("Undo takes it back"));
         assertFalse(Arrays.equals(before, Files.readAllBytes(file)));
-        assertEquals(told, window.findElement(By.cssSelector("#told .changed")).getText());
+        assertEquals(told, window.findElement(By.cssSelector("#told .news")).getText());
         WebElement undo = window.findElement(By.cssSelector("[hx-post$='/undo']"));
         window.executeScript("arguments[0].focus()", undo);
         type(Keys.ENTER);

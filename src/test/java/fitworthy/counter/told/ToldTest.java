@@ -206,7 +206,7 @@ class ToldTest {
     }
 
     private static String changed(String html) {
-        return text(found(Pattern.compile("<p class=\"changed\" dir=\"auto\">([^<]*)</p>"), html)
+        return text(found(Pattern.compile("<p class=\"news\" dir=\"auto\">([^<]*)</p>"), html)
                 .get(0));
     }
 

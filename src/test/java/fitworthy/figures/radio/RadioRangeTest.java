@@ -117,10 +117,21 @@ class RadioRangeTest {
     @Test
     void howFarAsideIsTheSightAngleTheOtherWayRound() {
         Point eye = point(1.5, -0.4, 1.5);
-        assertEquals(2, RadioRange.aside(eye, exact(-0.5), exact(45)).value(), 1e-9);
-        double aside = RadioRange.aside(eye, exact(-0.5), exact(10)).value();
-        assertEquals(
-                10, RadioRange.sightAngle(eye, point(-0.5, -0.4 + aside, 1)).value(), 1e-9);
+        assertEquals(2, RadioRange.aside(eye, point(-0.5, -0.4, 1), exact(45)).value(), 1e-9);
+        for (double planned : new double[] {-0.3, -0.6}) {
+            double aside =
+                    RadioRange.aside(eye, point(-0.5, planned, 1), exact(10)).value();
+            Point moved = point(-0.5, planned + aside, 1);
+            assertEquals(10, RadioRange.sightAngle(eye, moved).value(), 1e-9);
+            assertEquals(0, RadioRange.aside(eye, moved, exact(10)).value(), 1e-9);
+        }
+    }
+
+    /** The driver sits on the left, so that the passenger's side is the right, where places are below zero. */
+    @Test
+    void thePassengerSitsOnTheOtherSideOfTheDriver() {
+        Point eye = point(1.5, 0.4, 1.5);
+        assertEquals(2.1, RadioRange.aside(eye, point(-0.5, 0.5, 1), exact(45)).value(), 1e-9);
     }
 
     @Test
