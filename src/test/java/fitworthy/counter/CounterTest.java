@@ -39,7 +39,8 @@ class CounterTest {
             ChromeDriver window = Chrome.window(1280, 900);
             try {
                 window.get(served.address());
-                window.findElement(By.linkText("touring.yaml")).click();
+                window.findElement(By.linkText("Long-range tourer with lift-off canopy and camper"))
+                        .click();
                 assertEquals(
                         "touring.yaml", window.findElement(By.tagName("h1")).getText());
             } finally {
