@@ -12,7 +12,6 @@ import fitworthy.quantity.Missing;
 import fitworthy.sheet.Waiver;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -101,34 +100,6 @@ public final class Arrangement {
         /** What one mistake came to, the finding that is told in full first. */
         public Stream<Group<Finding>> all() {
             return Stream.concat(Stream.of(head), parts.stream());
-        }
-    }
-
-    /**
-     * How many checks ended in which way, and how many figures are missing; there is no other count. A check is a rule on
-     * a subject, however many loadings it was looked at in; one that ended in several ways in different loadings counts
-     * for each.
-     *
-     * @param found by severity, those with a finding that is not waived
-     * @param waived those with a finding that is
-     * @param notAssessed those that lack a figure
-     * @param figuresMissing fields of the sheet, of each part by itself, and practice values that these lack
-     * @param met those that are in order
-     * @param held those that are if guesses of the sheet hold, which are not among these
-     * @param doesNotApply those whose question does not arise
-     */
-    public record Counts(
-            Map<Severity, Long> found,
-            long waived,
-            long notAssessed,
-            long figuresMissing,
-            long met,
-            long held,
-            long doesNotApply) {
-
-        /** How many have a finding of a severity that is not waived. */
-        public long found(Severity severity) {
-            return found.getOrDefault(severity, 0L);
         }
     }
 
@@ -304,39 +275,12 @@ public final class Arrangement {
 
     /** Counts over all loadings, each check once. */
     public Counts counts() {
-        return counts(outcome -> true);
+        return Counts.of(advice, outcome -> true);
     }
 
     /** Counts of one loading. @param loadCase its name, empty for what does not depend on the loading */
     public Counts counts(String loadCase) {
-        return counts(outcome -> outcome.judged().loadCase().equals(loadCase));
-    }
-
-    private Counts counts(Predicate<Outcome> wanted) {
-        Map<Severity, Long> found = new EnumMap<>(Severity.class);
-        groups(advice.findings().stream().filter(wanted).filter(finding -> finding.waiver()
-                        .isEmpty()))
-                .forEach(group -> found.merge(group.severity(), 1L, Long::sum));
-        return new Counts(
-                found,
-                checks(
-                        advice.findings().stream()
-                                .filter(finding -> finding.waiver().isPresent()),
-                        wanted),
-                checks(advice.notAssessed().stream(), wanted),
-                advice.notAssessed().stream()
-                        .filter(wanted)
-                        .flatMap(outcome -> outcome.waitsFor().stream())
-                        .map(Missing::path)
-                        .distinct()
-                        .count(),
-                checks(advice.met().stream(), wanted),
-                checks(advice.held().stream(), wanted),
-                checks(advice.doesNotApply().stream(), wanted));
-    }
-
-    private static long checks(Stream<? extends Outcome> outcomes, Predicate<Outcome> wanted) {
-        return outcomes.filter(wanted).map(Outcome::check).distinct().count();
+        return Counts.of(advice, outcome -> outcome.judged().loadCase().equals(loadCase));
     }
 
     private static <O extends Assessed> List<Group<O>> groups(Stream<O> outcomes) {

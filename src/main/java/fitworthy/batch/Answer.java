@@ -5,7 +5,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.View;

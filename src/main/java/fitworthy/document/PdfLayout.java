@@ -16,7 +16,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
-import java.io.OutputStream;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -29,20 +28,14 @@ import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Document;
@@ -254,49 +247,6 @@ public record PdfLayout(byte[] bytes, String lacking) {
         XRLog.setLoggingEnabled(false);
         for (Logger each : LOGGERS) {
             each.setLevel(Level.OFF);
-        }
-    }
-
-    /**
-     * The pages of the PDF, each tidied when the next is begun. The renderer marks a background behind every box, to be
-     * left out of reading, though most have none; what describes these marks took more memory than all else drawn.
-     */
-    private static final class PdfPages implements PageSupplier {
-        /** A mark around nothing. No text looks like it: one with a line's end in it is written in hexadecimal. */
-        private static final Pattern EMPTY = Pattern.compile("/Artifact /(\\w+) BDC\nEMC\n");
-
-        private PDPage last;
-
-        @Override
-        public PDPage requestPage(PDDocument document, float width, float height, int number, int shadow) {
-            if (last != null) {
-                tidy();
-            }
-            last = new PDPage(new PDRectangle(width, height));
-            document.addPage(last);
-            return last;
-        }
-
-        /** Drops empty marks from the last page; what describes the others is written with the page. */
-        void tidy() {
-            COSDictionary marks = last.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
-            COSStream content = last.getCOSObject().getCOSStream(COSName.CONTENTS);
-            try {
-                String drawn;
-                try (InputStream in = content.createInputStream()) {
-                    drawn = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
-                }
-                String tidy = EMPTY.matcher(drawn).replaceAll(mark -> {
-                    marks.removeItem(COSName.getPDFName(mark.group(1)));
-                    return "";
-                });
-                try (OutputStream out = content.createOutputStream(COSName.FLATE_DECODE)) {
-                    out.write(tidy.getBytes(StandardCharsets.ISO_8859_1));
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            marks.getValues().forEach(mark -> mark.setDirect(true));
         }
     }
 

@@ -4,7 +4,7 @@ import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;

@@ -1,8 +1,8 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Counts;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;

@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Counts;
 import fitworthy.book.Severity;
 
 /** What advice comes to in numbers, as JSON has them. */

@@ -2,7 +2,7 @@ package fitworthy.printout;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Counts;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Question;
 import fitworthy.advice.Questions;

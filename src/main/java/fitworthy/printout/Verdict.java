@@ -2,8 +2,8 @@ package fitworthy.printout;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
 import fitworthy.advice.Arrangement.Headings;
+import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Ratings;

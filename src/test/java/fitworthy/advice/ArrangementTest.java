@@ -269,8 +269,7 @@ class ArrangementTest {
         assertEquals(3, arrangement.counts().notAssessed());
         assertEquals(2, arrangement.counts("second").notAssessed());
         assertEquals(1, arrangement.counts("").notAssessed());
-        for (Arrangement.Counts counts :
-                List.of(arrangement.counts(), arrangement.counts("second"), arrangement.counts(""))) {
+        for (Counts counts : List.of(arrangement.counts(), arrangement.counts("second"), arrangement.counts(""))) {
             assertEquals(1, counts.figuresMissing());
             assertEquals(0, counts.waived());
             assertEquals(0, counts.found(Severity.STOP));

@@ -8,6 +8,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Counts;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Figure;
@@ -87,7 +88,7 @@ class FirstAnswerDocTest {
 
     @Test
     void fewChecksAreNotMade() {
-        Arrangement.Counts counts = Arrangement.of(advice).counts();
+        Counts counts = Arrangement.of(advice).counts();
         long found = advice.findings().stream()
                 .map(finding -> finding.check())
                 .distinct()

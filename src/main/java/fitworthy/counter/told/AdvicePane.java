@@ -2,7 +2,7 @@ package fitworthy.counter.told;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Counts;
+import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.book.Severity;
 import fitworthy.counter.desk.Answer;
