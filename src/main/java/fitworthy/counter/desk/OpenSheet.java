@@ -124,14 +124,6 @@ public final class OpenSheet implements AutoCloseable {
         return history.redoes();
     }
 
-    public synchronized boolean canUndo() {
-        return undoes().isPresent();
-    }
-
-    public synchronized boolean canRedo() {
-        return redoes().isPresent();
-    }
-
     /** Takes back the last step. @param base the version that the page shows */
     public synchronized Outcome undo(String base) {
         Answer before = now();

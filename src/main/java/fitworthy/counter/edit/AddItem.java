@@ -6,8 +6,6 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
 import fitworthy.source.TextEdit;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /**
  * Puts one more item at the end of a list, which is begun where it is not there.
@@ -22,17 +20,6 @@ public record AddItem(String list, Node item) implements Change {
     /** A word, such as the name of something on the shelf. */
     public static AddItem word(String list, String word) {
         return new AddItem(list, scalar(word));
-    }
-
-    /** A group of fields with their values, in order; those without a value are left out. */
-    public static AddItem group(String list, Map<String, String> fields) {
-        Map<String, Node.Entry> entries = new LinkedHashMap<>();
-        fields.forEach((name, value) -> {
-            if (!value.isBlank()) {
-                entries.put(name, new Node.Entry(NOWHERE, scalar(value.strip())));
-            }
-        });
-        return new AddItem(list, new Node.Mapping(NOWHERE, entries));
     }
 
     private static Node scalar(String text) {

@@ -3,6 +3,7 @@ package fitworthy.counter.handbook;
 import fitworthy.book.Book;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
@@ -16,7 +17,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -48,10 +48,10 @@ public final class BookPages implements Routes {
 
     private void search(Context sent) {
         RuleSearch.Wanted wanted = new RuleSearch.Wanted(
-                asked(sent, "words"),
-                asked(sent, "measure"),
-                asked(sent, "region"),
-                !asked(sent, "due").isEmpty());
+                Sent.query(sent, "words").strip(),
+                Sent.query(sent, "measure").strip(),
+                Sent.query(sent, "region").strip(),
+                !Sent.query(sent, "due").strip().isEmpty());
         Map<String, List<RuleSearch.Found>> found = rules.find(wanted, LocalDate.now());
         boolean partly = sent.header("HX-Request") != null;
         sent.html(Pages.html(
@@ -112,9 +112,5 @@ public final class BookPages implements Routes {
         return IntStream.range(0, sections.size())
                 .mapToObj(i -> new Shown(sections.get(i).heading(), BookLinks.to(markup.get(i), here, engine.book())))
                 .toList();
-    }
-
-    private static String asked(Context sent, String name) {
-        return Optional.ofNullable(sent.queryParam(name)).orElse("").strip();
     }
 }

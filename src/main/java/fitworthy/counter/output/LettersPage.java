@@ -4,6 +4,7 @@ import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.document.MarkdownLayout;
 import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
@@ -24,7 +25,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The letters to those who have to be asked: to be read, copied and taken along. */
 public final class LettersPage implements Routes {
@@ -97,7 +97,7 @@ public final class LettersPage implements Routes {
 
     private static void send(Context sent, Answer answer, String ending, String type, Layout layout) {
         Letters letters = Letters.of(answer.advice().orElseThrow());
-        String to = Optional.ofNullable(sent.queryParam("to")).orElse("");
+        String to = Sent.query(sent, "to");
         if (!to.isEmpty() && !letters.known().contains(to)) {
             throw new BadRequestResponse("There is no party '" + to + "'.");
         }

@@ -4,8 +4,8 @@ import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.page.Pages;
+import fitworthy.counter.page.Sent;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -16,7 +16,7 @@ final class Output {
 
     /** Answers by what is made of a sheet; where it has a fault, with a page that says so. */
     static void of(Context sent, Desk desk, Consumer<Answer> made) {
-        OpenSheet sheet = desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+        OpenSheet sheet = Sent.sheet(sent, desk);
         Answer answer = sheet.now();
         if (answer.faults().isEmpty()) {
             made.accept(answer);

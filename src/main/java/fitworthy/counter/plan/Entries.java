@@ -1,5 +1,6 @@
 package fitworthy.counter.plan;
 
+import fitworthy.counter.page.FieldPath;
 import fitworthy.counter.plan.Entry.Box;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;

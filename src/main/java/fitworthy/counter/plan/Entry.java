@@ -1,5 +1,6 @@
 package fitworthy.counter.plan;
 
+import fitworthy.counter.page.FieldPath;
 import java.util.List;
 
 /**

@@ -1,5 +1,6 @@
 package fitworthy.counter.plan;
 
+import fitworthy.counter.page.FieldPath;
 import fitworthy.counter.plan.Group.Fold;
 import fitworthy.counter.plan.Group.Items;
 import fitworthy.schema.FieldSchema;

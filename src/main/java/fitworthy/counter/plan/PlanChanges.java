@@ -5,6 +5,8 @@ import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Rename;
 import fitworthy.counter.edit.SetValue;
 import fitworthy.counter.edit.TakeOff;
+import fitworthy.counter.page.FieldPath;
+import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
@@ -37,12 +39,24 @@ public final class PlanChanges {
     /** Every one, with the last part of its address. */
     public static List<Changes> all() {
         return List.of(
-                made("set", sent -> set(path(sent), param(sent, "value"), param(sent, "unit"), param(sent, "mark"))),
-                made("mark", sent -> mark(path(sent), param(sent, "value"), param(sent, "unit"), param(sent, "mark"))),
+                made(
+                        "set",
+                        sent -> set(
+                                path(sent),
+                                Sent.form(sent, "value"),
+                                Sent.form(sent, "unit"),
+                                Sent.form(sent, "mark"))),
+                made(
+                        "mark",
+                        sent -> mark(
+                                path(sent),
+                                Sent.form(sent, "value"),
+                                Sent.form(sent, "unit"),
+                                Sent.form(sent, "mark"))),
                 made("add", sent -> add(path(sent), news(sent))),
-                made("take", sent -> Adding.take(param(sent, "kind"), param(sent, "name"))),
-                made("words", sent -> Adding.words(param(sent, "filter"))),
-                made("instead", sent -> Adding.instead(param(sent, "part"), param(sent, "other"))),
+                made("take", sent -> Adding.take(Sent.form(sent, "kind"), Sent.form(sent, "name"))),
+                made("words", sent -> Adding.words(Sent.form(sent, "filter"))),
+                made("instead", sent -> Adding.instead(Sent.form(sent, "part"), Sent.form(sent, "other"))),
                 made("take-off", sent -> takeOff(path(sent))));
     }
 
@@ -64,12 +78,8 @@ public final class PlanChanges {
         };
     }
 
-    private static String param(Context sent, String name) {
-        return Optional.ofNullable(sent.formParam(name)).orElse("");
-    }
-
     private static NodePath path(Context sent) {
-        return FieldPath.of(param(sent, "path"));
+        return FieldPath.of(Sent.form(sent, "path"));
     }
 
     private static Map<String, String> news(Context sent) {

@@ -1,6 +1,7 @@
 package fitworthy.counter.plan;
 
 import fitworthy.book.Book;
+import fitworthy.counter.page.FieldPath;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.schema.FieldSchema;

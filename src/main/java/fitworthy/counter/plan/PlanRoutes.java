@@ -2,15 +2,16 @@ package fitworthy.counter.plan;
 
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.desk.OpenSheet;
+import fitworthy.counter.page.FieldPath;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.source.NodePath;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
 
 /** What the plan shows only once it is opened. */
@@ -31,7 +32,7 @@ public final class PlanRoutes implements Routes {
     }
 
     private PlanSheet sheet(Context sent) {
-        OpenSheet sheet = desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+        OpenSheet sheet = Sent.sheet(sent, desk);
         if (sheet.now().tree() == null) {
             throw new NotFoundResponse("the sheet cannot be read");
         }
@@ -39,9 +40,9 @@ public final class PlanRoutes implements Routes {
     }
 
     private void fields(Context sent, BiFunction<Form, NodePath, Group> shown) {
-        Form form = new Form(sheet(sent), Form.opened(param(sent, "opened")));
+        Form form = new Form(sheet(sent), Form.opened(Sent.query(sent, "opened")));
         try {
-            String path = param(sent, "path");
+            String path = Sent.query(sent, "path");
             Group group = shown.apply(form, path.isEmpty() ? NodePath.TOP : FieldPath.of(path));
             sent.html(Pages.html(
                     "plan/group.jte",
@@ -55,11 +56,7 @@ public final class PlanRoutes implements Routes {
         sent.html(Pages.html(
                 template,
                 Map.of(
-                        "finder", Finder.of(sheet(sent), param(sent, "filter")),
+                        "finder", Finder.of(sheet(sent), Sent.query(sent, "filter")),
                         "address", PlanSheet.address(sent.pathParam("sheet")))));
-    }
-
-    private static String param(Context sent, String name) {
-        return Optional.ofNullable(sent.queryParam(name)).orElse("");
     }
 }

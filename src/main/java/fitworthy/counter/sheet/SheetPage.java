@@ -9,12 +9,12 @@ import fitworthy.counter.desk.Outcome;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.source.FaultsException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -103,8 +103,7 @@ public final class SheetPage implements Routes {
     private void copy(Context sent, Change change) {
         OpenSheet sheet = sheet(sent);
         try {
-            byte[] mine = sheet.made(Optional.ofNullable(sent.formParam(SHOWN)).orElse(""), change)
-                    .getBytes(StandardCharsets.UTF_8);
+            byte[] mine = sheet.made(Sent.form(sent, SHOWN), change).getBytes(StandardCharsets.UTF_8);
             String kept = IntStream.rangeClosed(1, MOST_COPIES)
                     .mapToObj(number -> sheet.name()
                             .replaceFirst("(?=\\.[a-z]+$)", " (mine" + (number == 1 ? "" : " " + number) + ")"))
@@ -121,7 +120,7 @@ public final class SheetPage implements Routes {
     }
 
     private OpenSheet sheet(Context sent) {
-        return desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
+        return Sent.sheet(sent, desk);
     }
 
     /** The version that the page shows; or, where both hands have been looked at, that on top of which mine is put. */

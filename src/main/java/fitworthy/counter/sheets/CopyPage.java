@@ -3,6 +3,7 @@ package fitworthy.counter.sheets;
 import fitworthy.counter.desk.SheetFolder;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.source.Fault;
 import fitworthy.source.InputFile;
 import io.javalin.config.RoutesConfig;
@@ -45,7 +46,7 @@ public final class CopyPage implements Routes {
 
     private void copy(Context sent) {
         Path from = sheet(sent);
-        String to = Optional.ofNullable(sent.formParam("to")).orElse("");
+        String to = Sent.form(sent, "to");
         Optional<Path> place = FileName.place(to, folder);
         if (place.isEmpty()) {
             ask(sent, to, FileName.refused(to));

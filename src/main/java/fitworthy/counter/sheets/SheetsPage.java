@@ -3,6 +3,7 @@ package fitworthy.counter.sheets;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ public final class SheetsPage implements Routes {
     }
 
     private void list(Context sent) {
-        String words = Optional.ofNullable(sent.queryParam("q")).orElse("");
+        String words = Sent.query(sent, "q");
         // Where no script runs, nothing fills in later.
         boolean all = sent.queryParam("all") != null;
         List<Line> lines = listing.of(words).stream()
@@ -67,7 +68,7 @@ public final class SheetsPage implements Routes {
         long start = System.nanoTime();
         Map<String, CameTo> came = new LinkedHashMap<>();
         List<Listed> left = new ArrayList<>();
-        Stream.of(Optional.ofNullable(sent.formParam("missing")).orElse("").split(BETWEEN))
+        Stream.of(Sent.form(sent, "missing").split(BETWEEN))
                 .flatMap(name -> listing.sheet(name).stream())
                 .forEach(sheet -> {
                     if (came.isEmpty() || System.nanoTime() - start < SPELL) {

@@ -1,9 +1,9 @@
 package fitworthy.counter.sheets;
 
+import fitworthy.counter.page.Sent;
 import fitworthy.sheet.SheetDraft.Heading;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -40,7 +40,7 @@ public record Typed(
 
     static Typed of(Context sent) {
         return new Typed(
-                sent(sent, "notes").strip(),
+                Sent.form(sent, "notes").strip(),
                 line(sent, "customer"),
                 line(sent, "quote"),
                 line(sent, "vehicle"),
@@ -53,12 +53,8 @@ public record Typed(
                 line(sent, "file"));
     }
 
-    private static String sent(Context sent, String field) {
-        return Optional.ofNullable(sent.formParam(field)).orElse("");
-    }
-
     private static String line(Context sent, String field) {
-        return LINES.matcher(sent(sent, field)).replaceAll(" ").strip();
+        return LINES.matcher(Sent.form(sent, field)).replaceAll(" ").strip();
     }
 
     Heading heading() {

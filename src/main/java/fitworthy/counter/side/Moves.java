@@ -1,10 +1,10 @@
 package fitworthy.counter.side;
 
 import fitworthy.counter.desk.Change;
+import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
-import java.util.Optional;
 
 /** Moves a thing along the vehicle. */
 public final class Moves implements Changes {
@@ -17,15 +17,11 @@ public final class Moves implements Changes {
     /** Of {@code path}, {@code x} in mm and {@code hold}, which is another each time that a thing is taken hold of. */
     @Override
     public Change change(Context sent) {
-        String path = sent(sent, "path");
+        String path = Sent.form(sent, "path");
         try {
-            return new Move(path, Integer.parseInt(sent(sent, "x")), sent(sent, "hold"));
+            return new Move(path, Integer.parseInt(Sent.form(sent, "x")), Sent.form(sent, "hold"));
         } catch (NumberFormatException e) {
             throw new BadRequestResponse("x is no whole number of mm");
         }
-    }
-
-    private static String sent(Context sent, String name) {
-        return Optional.ofNullable(sent.formParam(name)).orElse("");
     }
 }

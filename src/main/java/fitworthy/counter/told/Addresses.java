@@ -1,9 +1,6 @@
 package fitworthy.counter.told;
 
-import fitworthy.counter.desk.Desk;
 import fitworthy.counter.desk.OpenSheet;
-import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -13,11 +10,6 @@ import java.util.stream.Collectors;
 final class Addresses {
 
     private Addresses() {}
-
-    /** The sheet that a request is about. */
-    static OpenSheet sheet(Desk desk, Context sent) {
-        return desk.sheet(sent.pathParam("sheet")).orElseThrow(() -> new NotFoundResponse("no such sheet"));
-    }
 
     /** The page of a sheet. */
     static String of(OpenSheet sheet) {

@@ -2,10 +2,10 @@ package fitworthy.counter.told;
 
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.SetValue;
+import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
-import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Writes the answer to a question into its field. A bare number gets the unit that stands beside its box. */
@@ -20,16 +20,12 @@ public final class AnswerGiven implements Changes {
 
     @Override
     public Change change(Context sent) {
-        String value = sent(sent, "value").strip();
-        String unit = sent(sent, "unit");
-        String path = sent(sent, "path");
+        String value = Sent.form(sent, "value").strip();
+        String unit = Sent.form(sent, "unit");
+        String path = Sent.form(sent, "path");
         if (path.isEmpty() || value.isEmpty()) {
             throw new BadRequestResponse("an answer has a path and a value");
         }
         return new SetValue(path, BARE.matcher(value).matches() ? (value + " " + unit).strip() : value);
-    }
-
-    private static String sent(Context sent, String name) {
-        return Optional.ofNullable(sent.formParam(name)).orElse("");
     }
 }

@@ -8,6 +8,7 @@ import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.printout.CheckTables;
 import fitworthy.printout.Explained;
 import fitworthy.printout.RoomPrintout;
@@ -46,8 +47,8 @@ public final class ExplainPage implements Routes {
      * {@code loading} narrow it. {@code limit} stands for the rule and subject of a margin, by the margin's name.
      */
     private void explain(Context sent) {
-        Answer now = Addresses.sheet(desk, sent).now();
-        String loading = Optional.ofNullable(sent.queryParam("loading")).orElse("");
+        Answer now = Sent.sheet(sent, desk).now();
+        String loading = Sent.query(sent, "loading");
         Explained explained = now.arrangement()
                 .flatMap(arrangement -> sent.queryParam("limit") == null
                         ? rule(now, arrangement, sent.queryParam("rule"), sent.queryParams("subject"), loading)
@@ -85,9 +86,9 @@ public final class ExplainPage implements Routes {
 
     /** {@code which} is {@code open}, {@code held} or {@code met}. */
     private void checks(Context sent) {
-        Answer now = Addresses.sheet(desk, sent).now();
+        Answer now = Sent.sheet(sent, desk).now();
         Arrangement arrangement = now.arrangement().orElseThrow(() -> new NotFoundResponse("the sheet has a fault"));
-        String which = Optional.ofNullable(sent.queryParam("which")).orElse("");
+        String which = Sent.query(sent, "which");
         sent.html(
                 switch (which) {
                     case "open" -> open(now, arrangement);

@@ -2,11 +2,12 @@ package fitworthy.counter.told;
 
 import fitworthy.counter.desk.Answer;
 import fitworthy.printout.ComparedPlan;
+import fitworthy.printout.LookedFor;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender;
 import fitworthy.search.Mender.Mending;
+import fitworthy.search.SearchTime;
 import fitworthy.sheet.Sheet;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -17,24 +18,23 @@ import java.util.function.BooleanSupplier;
 /** A search for changes to one text of a sheet, behind the page. It ends by itself once its time is up. */
 final class OfferSearch {
 
-    static final Duration SHORT = Duration.ofSeconds(5);
-    static final Duration LONG = Duration.ofSeconds(30);
+    /** In seconds. */
+    static final double SHORT = 5;
+
+    static final double LONG = 30;
 
     private final Answer answer;
-    private final Duration most;
+    private final double most;
     private final AtomicInteger tried = new AtomicInteger();
     private volatile boolean cancelled;
-    private final CompletableFuture<Found> found;
-
-    /** @param alternatives where the sheet leaves a choice open */
-    record Found(Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {}
+    private final CompletableFuture<LookedFor> found;
 
     /**
      * @param answer to a sheet without faults
-     * @param most how long it may look for changes, and as long again at open choices
+     * @param most how long it may look for changes, in seconds, and as long again at open choices
      * @param behind what it runs on
      */
-    OfferSearch(Answer answer, Duration most, Executor behind) {
+    OfferSearch(Answer answer, double most, Executor behind) {
         this.answer = answer;
         this.most = most;
         this.found = CompletableFuture.supplyAsync(this::search, behind);
@@ -56,7 +56,7 @@ final class OfferSearch {
     }
 
     /** Empty while it goes on. */
-    Optional<Found> found() {
+    Optional<LookedFor> found() {
         return Optional.ofNullable(found.getNow(null));
     }
 
@@ -65,7 +65,7 @@ final class OfferSearch {
         cancelled = true;
     }
 
-    private Found search() {
+    private LookedFor search() {
         var read = answer.read().orElseThrow();
         var engine = answer.view().engine();
         var shelf = answer.view().shelves().of(answer.place().file());
@@ -73,7 +73,7 @@ final class OfferSearch {
         int mended = tried.get();
         List<String> options =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
-        return new Found(
+        return new LookedFor(
                 mending,
                 options.isEmpty()
                         ? Optional.empty()
@@ -88,7 +88,7 @@ final class OfferSearch {
     }
 
     private BooleanSupplier untilTimeIsUp() {
-        long start = System.nanoTime();
-        return () -> cancelled || System.nanoTime() - start > most.toNanos();
+        SearchTime time = new SearchTime(most);
+        return () -> cancelled || time.getAsBoolean();
     }
 }

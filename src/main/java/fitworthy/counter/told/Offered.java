@@ -3,9 +3,9 @@ package fitworthy.counter.told;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.book.Severity;
-import fitworthy.counter.told.OfferSearch.Found;
 import fitworthy.printout.ChangeWords;
 import fitworthy.printout.ComparedPlan;
+import fitworthy.printout.LookedFor;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
@@ -38,7 +38,7 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
     public record Item(String key, String words, List<String> lines, List<Change> changes) {}
 
     /** @param planned what the book says of the plan without changes */
-    static Offered of(Advice planned, Found found) {
+    static Offered of(Advice planned, LookedFor found) {
         Mending mending = found.mending();
         List<String> notes = new ArrayList<>(List.of(ChangeWords.effort(mending)));
         if (mending.offers().isEmpty() && Arrangement.of(planned).finds(Severity.STOP)) {

@@ -10,6 +10,7 @@ import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import fitworthy.printout.ChangeWords;
 import fitworthy.printout.EditWords;
@@ -123,7 +124,7 @@ public final class OffersPane implements Pane, Routes, Changes {
      * one that may take longer; {@code left} is the offer that somebody comes back from.
      */
     private void show(Context sent) {
-        OpenSheet sheet = Addresses.sheet(desk, sent);
+        OpenSheet sheet = Sent.sheet(sent, desk);
         Answer now = sheet.now();
         if (now.advice().isEmpty()) {
             sent.html(looking(sheet, -1, ""));
@@ -139,7 +140,7 @@ public final class OffersPane implements Pane, Routes, Changes {
             }
             return new OfferSearch(now, longer ? OfferSearch.LONG : OfferSearch.SHORT, behind);
         });
-        String left = Optional.ofNullable(sent.queryParam("left")).orElse("");
+        String left = Sent.query(sent, "left");
         sent.html(offered(search)
                 .map(offered ->
                         Pages.html("told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered, left))))
@@ -156,10 +157,9 @@ public final class OffersPane implements Pane, Routes, Changes {
 
     /** The advice as it would be with {@code offer}; nothing is written. */
     private void attempt(Context sent) {
-        OpenSheet sheet = Addresses.sheet(desk, sent);
+        OpenSheet sheet = Sent.sheet(sent, desk);
         Answer now = sheet.now();
-        Optional<Offered.Item> item =
-                item(sheet, now, Optional.ofNullable(sent.queryParam("offer")).orElse(""));
+        Optional<Offered.Item> item = item(sheet, now, Sent.query(sent, "offer"));
         sent.html(
                 item.map(offer -> Pages.html("told/tried.jte", Map.of("tried", tried(Addresses.of(sheet), now, offer))))
                         .orElseGet(() -> looking(sheet, -1, "")));
@@ -195,8 +195,8 @@ public final class OffersPane implements Pane, Routes, Changes {
 
     @Override
     public Change change(Context sent) {
-        OpenSheet sheet = Addresses.sheet(desk, sent);
-        String key = Optional.ofNullable(sent.formParam("offer")).orElse("");
+        OpenSheet sheet = Sent.sheet(sent, desk);
+        String key = Sent.form(sent, "offer");
         return new Taken(item(sheet, sheet.now(), key));
     }
 

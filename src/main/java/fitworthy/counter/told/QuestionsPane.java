@@ -10,6 +10,7 @@ import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.printout.QuestionWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -83,14 +84,10 @@ public final class QuestionsPane implements Pane, Routes {
 
     /** Those of the sheet as its file says it now; {@code questions=all} for more than the first. */
     private void show(Context sent) {
-        OpenSheet sheet = Addresses.sheet(desk, sent);
+        OpenSheet sheet = Sent.sheet(sent, desk);
         Optional<Asked> found = find(sheet);
         sent.html(found.map(now -> html(
-                        sheet,
-                        now.answer(),
-                        now.questions().questions(),
-                        Optional.ofNullable(sent.queryParam("questions")).orElse(""),
-                        List.of()))
+                        sheet, now.answer(), now.questions().questions(), Sent.query(sent, "questions"), List.of()))
                 .orElseGet(() -> Pages.html("told/waiting.jte", Map.of())));
     }
 

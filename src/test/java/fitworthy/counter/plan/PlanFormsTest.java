@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.SheetFields;
 import fitworthy.counter.Served;
+import fitworthy.counter.page.FieldPath;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;

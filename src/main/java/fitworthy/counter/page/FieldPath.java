@@ -1,4 +1,4 @@
-package fitworthy.counter.plan;
+package fitworthy.counter.page;
 
 import fitworthy.source.NodePath;
 import java.net.URLDecoder;
@@ -10,13 +10,13 @@ import java.util.stream.Collectors;
  * The way to a field as a page sends it: by the positions of items, which stay while a name is typed in. A name with a
  * dot or of digits alone is written with signs for them, so that it is never taken for two steps or for a position.
  */
-final class FieldPath {
+public final class FieldPath {
 
     private static final String DIGITS = "[0-9]+";
 
     private FieldPath() {}
 
-    static String text(NodePath path) {
+    public static String text(NodePath path) {
         return path.steps().stream().map(FieldPath::text).collect(Collectors.joining("."));
     }
 
@@ -29,7 +29,7 @@ final class FieldPath {
     }
 
     /** @throws IllegalArgumentException where it is no path */
-    static NodePath of(String text) {
+    public static NodePath of(String text) {
         NodePath path = NodePath.TOP;
         for (String step : text.split("\\.")) {
             path = step.matches("[1-9][0-9]{0,6}")
@@ -40,7 +40,7 @@ final class FieldPath {
     }
 
     /** The id that the element of a field has. */
-    static String id(NodePath path) {
+    public static String id(NodePath path) {
         return "f-" + text(path).replace('.', '_').replaceAll("[^A-Za-z0-9_-]", "-");
     }
 }
