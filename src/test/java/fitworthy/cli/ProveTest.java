@@ -513,8 +513,8 @@ class ProveTest {
             String told = ran.err();
             for (String fault : new String[] {
                 "water.drl:13:55: ",
-                "water.drl:31:69: a backslash has no place in a rule file",
-                "water.drl:46: water.undrinkable: this rule has no card",
+                "water.drl:32:69: a backslash has no place in a rule file",
+                "water.drl:47: water.undrinkable: this rule has no card",
                 "cites 'sphere-corse', which sources.yaml does not list",
                 "no field has this name"
             }) {

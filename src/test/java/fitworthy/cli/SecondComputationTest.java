@@ -1038,7 +1038,8 @@ class SecondComputationTest {
         double copper = Math.ceil(10 * 13 * drop(5.2, 50, 13, 50) / 3) / 10;
         int needed = (int) Math.ceil((45 + 16 + 1.5 + 50) / 0.75);
         double pull = Math.ceil(1.5 * CANOPY_ON.mass());
-        double aside = Math.ceil((1450 + 850) * Math.tan(Math.toRadians(10)));
+        // 10 deg to the left of the eye, from where the aerial is planned: eye y -380, Tall aerial y -500
+        double aside = Math.ceil(-380 + (1450 + 850) * Math.tan(Math.toRadians(10)) - -500);
         int litres = 2 * 6 * (4 + 3);
         return Stream.of(
                 says("Use copper of 34.0 mm2", "electrical.drop-critical", "Charger feed"),

@@ -40,8 +40,20 @@ final class SightRemedies {
         }
         table.rule("radio.in-sight", says("Move it ", " or more", (tree, sheet, finding, amount) -> {
             double eye = sheet.planned().vehicle().view().eye().y().value();
+            double planned = sheet.planned().fitments().stream()
+                    .filter(part -> part.name().equals(finding.judged().subject()))
+                    .findFirst()
+                    .orElseThrow()
+                    .at()
+                    .orElseThrow()
+                    .y()
+                    .value();
             return set(at("fitments.{subject}.at.y"))
-                    .done(tree, sheet, finding, new Amount(eye + Math.signum(-eye) * amount.value(), amount.unit()));
+                    .done(
+                            tree,
+                            sheet,
+                            finding,
+                            new Amount(planned + Math.signum(-eye) * amount.value(), amount.unit()));
         }));
         table.rule("radio.too-high", says("by ", "\\.", less(at("fitments.{subject}.tip"))));
         table.rule("radio.power-over", says("set of ", " or less", set(at("fitments.{subject}.power"))));

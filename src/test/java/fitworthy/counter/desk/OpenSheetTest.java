@@ -356,6 +356,8 @@ class OpenSheetTest {
         assertArrayEquals(bytes, Files.readAllBytes(file));
     }
 
+    private static final int MOST_CHANGES = 100_000;
+
     /**
      * An editor that saves again and again while a page changes the sheet. Between the last look at the file and its
      * exchange lie microseconds, so that one save in hundreds may still be lost.
@@ -380,7 +382,8 @@ class OpenSheetTest {
         });
         editor.start();
         int done = 0;
-        for (int i = 0; i < 60; i++) {
+        // The file is empty for as long as the editor is kept from writing, and every change is refused meanwhile.
+        for (int i = 0; i < 60 || i < MOST_CHANGES && (done <= 10 || saved.get() <= 5); i++) {
             done += change(new SetValue("occupants.Ines.mass", (50 + i % 40) + " kg")) instanceof Outcome.Done ? 1 : 0;
         }
         ended.set(true);
