@@ -23,7 +23,6 @@ import fitworthy.counter.told.AnswerGiven;
 import fitworthy.counter.told.ExplainPage;
 import fitworthy.counter.told.OffersPane;
 import fitworthy.counter.told.QuestionsPane;
-import fitworthy.source.FaultsException;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
@@ -50,8 +49,7 @@ public final class Counter implements AutoCloseable {
         }
     }
 
-    /** @throws FaultsException where a file of the rule book cannot be read */
-    public Counter(Desk desk, Serving serving) throws FaultsException, NotOpened {
+    public Counter(Desk desk, Serving serving) throws NotOpened {
         names = new Names(serving);
         door = new Door(serving.password());
         OffersPane offers = new OffersPane(desk);

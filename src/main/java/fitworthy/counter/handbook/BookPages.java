@@ -11,6 +11,7 @@ import fitworthy.handbook.Handbook;
 import fitworthy.proof.References;
 import fitworthy.source.FaultsException;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.file.Path;
@@ -23,20 +24,30 @@ import java.util.stream.IntStream;
 /** The rule book, to be read: its rules by what one searches, a page of each, and its chapters. Nothing is written. */
 public final class BookPages implements Routes {
 
+    private final Path folder;
     private final RuleEngine engine;
-    private final References references;
-    private final RuleSearch rules;
-    private final List<Report.Section> chapters;
+    private Read read;
 
-    /**
-     * @param folder of the rule book that the engine holds
-     * @throws FaultsException where a file of its cases cannot be read
-     */
-    public BookPages(Path folder, RuleEngine engine) throws FaultsException {
+    /** What the pages show of. @param chapters those that are not the pages of rules */
+    private record Read(References references, RuleSearch rules, List<Report.Section> chapters) {}
+
+    /** @param folder of the rule book that the engine holds */
+    public BookPages(Path folder, RuleEngine engine) {
+        this.folder = folder;
         this.engine = engine;
-        this.references = References.of(folder, engine.book());
-        this.rules = new RuleSearch(references);
-        this.chapters = Handbook.chapters(engine, references);
+    }
+
+    /** Read when somebody first asks, since that takes longer than all else that a counter begins with. */
+    private synchronized Read read() {
+        if (read == null) {
+            try {
+                References references = References.of(folder, engine.book());
+                read = new Read(references, new RuleSearch(references), Handbook.chapters(engine, references));
+            } catch (FaultsException e) {
+                throw new ConflictResponse("The cases of the rule book cannot be read. Run 'fitworthy prove'.");
+            }
+        }
+        return read;
     }
 
     @Override
@@ -52,7 +63,7 @@ public final class BookPages implements Routes {
                 Sent.query(sent, "measure").strip(),
                 Sent.query(sent, "region").strip(),
                 !Sent.query(sent, "due").strip().isEmpty());
-        Map<String, List<RuleSearch.Found>> found = rules.find(wanted, LocalDate.now());
+        Map<String, List<RuleSearch.Found>> found = read().rules().find(wanted, LocalDate.now());
         boolean partly = sent.header("HX-Request") != null;
         sent.html(Pages.html(
                 partly ? "handbook/found.jte" : "handbook/search.jte",
@@ -61,9 +72,9 @@ public final class BookPages implements Routes {
                         : Map.of(
                                 "found", found,
                                 "wanted", wanted,
-                                "measures", rules.measures(),
+                                "measures", read().rules().measures(),
                                 "regions", engine.book().regions(),
-                                "chapters", chapters)));
+                                "chapters", read().chapters())));
     }
 
     private void rule(Context sent) {
@@ -74,12 +85,12 @@ public final class BookPages implements Routes {
         }
         show(
                 sent,
-                Handbook.page(engine, references, id).sections(),
+                Handbook.page(engine, read().references(), id).sections(),
                 book.cards().get(id).title());
     }
 
     private void chapter(Context sent) {
-        Report.Section chapter = chapters.stream()
+        Report.Section chapter = read().chapters().stream()
                 .filter(section -> section.id().equals(sent.pathParam("id")))
                 .findFirst()
                 .orElseThrow(() -> new NotFoundResponse("The rule book has no chapter of this name."));
@@ -98,7 +109,7 @@ public final class BookPages implements Routes {
                         "cover",
                         engine.book().cover(),
                         "chapters",
-                        chapters,
+                        read().chapters(),
                         "sections",
                         shown(sections))));
     }

@@ -86,7 +86,7 @@ class EnergyFlowTest {
                 sum(way("fitments: [{name: Charger, isolator: yes, input: 40 A, output: 0 A}]")
                         .chargerOutputs()),
                 1e-9);
-        assertEquals(List.of(), way("fitments: [{name: Charger, from: sun}]").chargerOutputs());
+        assertEquals(List.of(), way("fitments: [{name: Charger, fed-by: sun}]").chargerOutputs());
     }
 
     /** By hand: 240 V x 6 A x 4 h are 5760 Wh, at 90 % 6400 Wh, 500 Ah of 12.8 V; 12 V x 5 A x 8 h are 480 Wh, 37.5 Ah. */
