@@ -153,7 +153,8 @@ class FrontPagesTest {
                 firstPage("overloaded"),
                 "Within its ratings? Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit",
                 "Heaviest trailer?",
-                "What first? " + first("overloaded"),
+                "What first? Touring van cannot be towed by this build even empty: 2450 kg at its lightest, 1451 kg allowed (GVM)."
+                        + " Another trailer, or less on the vehicle. " + first("overloaded"),
                 "Order today? Nothing yet");
         says(
                 firstPage("weekender"),

@@ -19,9 +19,15 @@ class PairsOfFaultsTest {
                     SheetReaderTest.SHAPE.stream(), SheetReaderTest.BEYOND_SHAPE.stream())
             .toList();
 
+    private static final String READY_EARLY = "ready-by: 2026-11-24\nvehicle:\n";
+
     /** What cannot be told beside another fault, and why. */
     private static final List<Hidden> HIDDEN = List.of(
             new Hidden("rear-axle: 1000", "kerb: unknown", "there is no kerb mass to hold the axles against"),
+            new Hidden(READY_EARLY, "unknown", "there is no day to be before"),
+            new Hidden(READY_EARLY, "25/11/2026", "the same"),
+            new Hidden(READY_EARLY, "2026-02-30", "the same"),
+            new Hidden(READY_EARLY, "+12026-11-25", "the same"),
             new Hidden("rear-axle: 1000", "", "the same where it is left out"),
             new Hidden("rear-axle: 1000", "front-axle: 0 kg", "the other axle mass cannot be"),
             new Hidden("[Diver]", "{mass", "the person without a name may be this one"),

@@ -91,7 +91,7 @@ public final class HitchMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         plan.sheet().trailer().ifPresent(trailer -> {
             measures.add(Measure.of(
-                    TOWED, trailer.name(), Choice.yesNo(plan.cases().stream().anyMatch(loading -> loading.towing()
+                    TOWED, "trailer", Choice.yesNo(plan.cases().stream().anyMatch(loading -> loading.towing()
                             .is(YesNo.YES)))));
             masses(plan, trailer, measures);
             couplings(plan, trailer, measures);

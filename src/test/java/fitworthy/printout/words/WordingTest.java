@@ -79,8 +79,8 @@ class WordingTest {
         assertEquals("-0.4 kg", Wording.margin(-0.4, mass));
         assertEquals("-2 kg", Wording.margin(-1.2, mass));
         assertEquals("0 kg", Wording.margin(0, mass));
-        assertEquals("96 kg", Wording.margin(95.6, mass));
-        assertEquals("95 kg", Wording.margin(95.5, mass)); // 3804.5 of 3900 is printed as 3805
+        assertEquals("95 kg", Wording.margin(95.6, mass)); // what may still be added is never rounded up
+        assertEquals("95 kg", Wording.margin(95.5, mass));
         assertEquals("95 kg", Wording.margin(95.4, mass));
     }
 
