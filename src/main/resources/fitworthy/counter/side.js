@@ -59,7 +59,11 @@
     const across = ((held.along - Number(handle.dataset.along)) / 1000) * Number(view().dataset.metre);
     const marks = handle.dataset.marks.split(" ").map((number) => document.getElementById("picture-side-mass-" + number));
     for (const part of [handle, ...marks]) {
-      part.setAttribute("transform", `translate(${across} 0)`);
+      if (across) {
+        part.setAttribute("transform", `translate(${across} 0)`);
+      } else {
+        part.removeAttribute("transform");
+      }
     }
   }
 
@@ -181,12 +185,6 @@
     const scroll = event.target.id === "side" && event.target.querySelector(".side-scroll");
     scrolled = scroll ? scroll.scrollLeft : scrolled;
   });
-  document.addEventListener("htmx:oobAfterSwap", (event) => {
-    const scroll = event.target.id === "side" && event.target.querySelector(".side-scroll");
-    if (scroll) {
-      scroll.scrollLeft = scrolled;
-    }
-  });
 
   // What came of a move is told to those who hear the page.
   const told = document.createElement("p");
@@ -194,13 +192,21 @@
   told.setAttribute("role", "status");
   document.getElementById("main").append(told);
 
-  document.addEventListener("htmx:afterSettle", () => {
+  // At once, since what is shown anew a moment later takes the place of what has not settled.
+  document.addEventListener("htmx:oobAfterSwap", (event) => {
+    const pane = event.detail.target;
+    const scroll = pane.id === "side" && pane.querySelector(".side-scroll");
+    if (scroll) {
+      scroll.scrollLeft = scrolled;
+    }
     // A later place that is still to be sent is drawn already.
-    if (sending || waiting) {
+    if (pane.id === "side" && (sending || waiting)) {
       draw();
     }
-    const moved = document.querySelector("#loads .moved");
-    told.textContent = moved ? moved.textContent : "";
+    if (pane.id === "loads") {
+      const moved = pane.querySelector(".moved");
+      told.textContent = moved ? moved.textContent : "";
+    }
   });
 
   // A line of the key finds its mark.
