@@ -2,12 +2,11 @@ package fitworthy.counter.output;
 
 import fitworthy.advice.View;
 import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.LastUsed;
 import fitworthy.printout.LookedFor;
 import fitworthy.search.SearchTime;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.Digests;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
@@ -25,12 +24,7 @@ final class Searches {
         thread.setDaemon(true);
         return thread;
     });
-    private final Map<String, Search> begun = new LinkedHashMap<>(MOST, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Search> eldest) {
-            return size() > MOST;
-        }
-    };
+    private final LastUsed<Search> begun = new LastUsed<>(MOST);
 
     /** One that waits, runs or is done. */
     static final class Search {
@@ -70,18 +64,16 @@ final class Searches {
         View view = answer.view();
         Shelf shelf = view.shelves().of(answer.place().file());
         String key = Digests.of(answer.version(), answer.place().file(), view.key(), shelf.content());
-        synchronized (begun) {
-            return begun.computeIfAbsent(key, none -> {
-                Search search = new Search();
-                one.execute(() -> {
-                    try {
-                        search.run(answer, shelf);
-                    } catch (RuntimeException e) {
-                        search.found.completeExceptionally(e);
-                    }
-                });
-                return search;
+        return begun.get(key, () -> {
+            Search search = new Search();
+            one.execute(() -> {
+                try {
+                    search.run(answer, shelf);
+                } catch (RuntimeException e) {
+                    search.found.completeExceptionally(e);
+                }
             });
-        }
+            return search;
+        });
     }
 }

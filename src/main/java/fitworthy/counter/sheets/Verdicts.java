@@ -4,16 +4,14 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.View;
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.LastUsed;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** What sheets come to, each worked out once for the same text beside the same shelf. By any thread. */
@@ -23,12 +21,7 @@ final class Verdicts {
     private static final int MOST = 2000;
 
     private final Desk desk;
-    private final Map<String, CameTo> known = Collections.synchronizedMap(new LinkedHashMap<>(64, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, CameTo> eldest) {
-            return size() > MOST;
-        }
-    });
+    private final LastUsed<CameTo> known = new LastUsed<>(MOST);
 
     Verdicts(Desk desk) {
         this.desk = desk;
@@ -36,9 +29,7 @@ final class Verdicts {
 
     /** Empty where it would first have to be worked out. */
     Optional<CameTo> known(Listed sheet) {
-        return sheet.unreadable().isEmpty()
-                ? Optional.ofNullable(known.get(key(sheet)))
-                : Optional.of(CameTo.of(sheet.unreadable()));
+        return sheet.unreadable().isEmpty() ? known.find(key(sheet)) : Optional.of(CameTo.of(sheet.unreadable()));
     }
 
     CameTo of(Listed sheet) {

@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
 import fitworthy.counter.desk.Answer;
+import fitworthy.counter.desk.LastUsed;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.figures.mass.LoadMeasures;
@@ -28,7 +29,10 @@ public final class LoadsPane implements Pane {
     private static final List<MeasureKind> KINDS = List.of(
             LoadMeasures.AXLE, LoadMeasures.LOADED, LoadMeasures.COMBINED, HitchMeasures.BALL, LoadMeasures.ROOF);
 
-    private final Recent recent = new Recent();
+    /** How many answers that were shown can be compared with, so that a change made of many is told as one. */
+    private static final int MOST = 8;
+
+    private final LastUsed<Answer> recent = new LastUsed<>(MOST);
 
     /** A limit in the loading that is shown. @param changed by how much it has; empty where it has not */
     public record Load(String name, LimitBar bar, String changed) {}
@@ -54,7 +58,7 @@ public final class LoadsPane implements Pane {
 
     @Override
     public String html(Seen seen) {
-        recent.add(seen.now());
+        recent.put(seen.now().version(), seen.now());
         return seen.now()
                 .arrangement()
                 .map(arrangement -> Pages.html("side/loads.jte", Map.of("view", view(seen, arrangement))))
