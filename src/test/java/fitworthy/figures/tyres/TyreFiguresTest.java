@@ -46,7 +46,7 @@ class TyreFiguresTest {
     }
 
     /**
-     * The encyclopaedia copy prints 680 kg for 95; memory of ISO 4000-1 says 690 kg, which fits the even steps beside
+     * The encyclopaedia copy prints 680 kg for 95; three lists say 690 kg, which fits the even steps beside
      * it.
      */
     @Test
