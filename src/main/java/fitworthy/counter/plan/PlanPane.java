@@ -55,11 +55,17 @@ public final class PlanPane implements Pane {
                         "sections", sections(sheet, new Form(sheet, opened)),
                         "finder",
                                 opened.contains(Finder.KEY)
-                                        ? Optional.of(Finder.of(sheet, seen.asked("filter")))
+                                        ? Optional.of(Finder.of(sheet, filter(seen)))
                                         : Optional.empty(),
                         "names", names(sheet),
                         "address", PlanSheet.address(seen.sheet().name()),
                         "opened", String.join("\n", opened)));
+    }
+
+    /** What is typed to find something; nothing once it has been added in these words. */
+    private static String filter(Seen seen) {
+        boolean added = seen.before().isPresent() && seen.asked("field").equals("finder-box");
+        return added ? "" : seen.asked("filter");
     }
 
     /** Not while one types, unless the answer decides which fields there are. */
