@@ -53,6 +53,7 @@ public final class PlanPane implements Pane {
                 "plan/plan.jte",
                 Map.of(
                         "sections", sections(sheet, new Form(sheet, opened)),
+                        "doubled", Doubled.of(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)
                                         ? Optional.of(Finder.of(sheet, filter(seen)))
@@ -78,6 +79,16 @@ public final class PlanPane implements Pane {
     /** What stands beside the field that was changed, and the line of the thing that it is of. */
     @Override
     public String beside(Seen seen) {
+        return title(seen) + besideField(seen);
+    }
+
+    /** The title stands above all panes. */
+    private static String title(Seen seen) {
+        return Pages.html(
+                "sheet/title.jte", Map.of("title", seen.title(), "name", seen.sheet().name(), "swapped", true));
+    }
+
+    private String besideField(Seen seen) {
         if (seen.asked("path").isEmpty() || seen.before().isEmpty() || isNew(seen)) {
             return "";
         }
