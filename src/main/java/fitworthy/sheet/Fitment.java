@@ -145,7 +145,18 @@ public record Fitment(
         RADIO(RadioDetails.Radio.class, "2 kg", "x: 800 mm, y: 0 mm, z: 1100 mm");
 
         private static final Set<Kind> SINGLE = EnumSet.of(
-                TOW_BAR, TRAY, CANOPY, TYRES, WHEELS, SNORKEL, AIRBOX, BAR, SPRINGS, BODY_LIFT, ROOF_RACK, BRAKE_CONTROLLER);
+                TOW_BAR,
+                TRAY,
+                CANOPY,
+                TYRES,
+                WHEELS,
+                SNORKEL,
+                AIRBOX,
+                BAR,
+                SPRINGS,
+                BODY_LIFT,
+                ROOF_RACK,
+                BRAKE_CONTROLLER);
 
         private final Class<? extends Record> details;
         private final Map<String, String> examples;

@@ -111,8 +111,9 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
      * null where it is not understood.
      */
     public Wanted part(String typed) {
-        String right = right("part", "bull bar") + ", " + right("part", "winch=26 kg") + ", "
-                + right("part", "NAME=other") + " for what no check knows, or " + right("part", "Dog=cargo") + " for a load";
+        String right =
+                right("part", "bull bar") + ", " + right("part", "winch=26 kg") + ", " + right("part", "NAME=other")
+                        + " for what no check knows, or " + right("part", "Dog=cargo") + " for a load";
         String name = name("part", before(typed), right);
         String said = after(typed);
         boolean figure = FIGURE.matcher(said).matches();

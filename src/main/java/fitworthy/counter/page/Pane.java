@@ -19,7 +19,8 @@ public interface Pane {
 
         /** What the sheet calls itself; the name of its file where it has no title. */
         public String title() {
-            return now.tree() != null && now.tree().get("title") instanceof Node.Scalar title
+            return now.tree() != null
+                            && now.tree().get("title") instanceof Node.Scalar title
                             && !title.text().isBlank()
                     ? title.text()
                     : sheet.name();

@@ -33,7 +33,9 @@ public record Doubled(String what, List<Part> parts) {
             int known = ChoiceWords.of(Fitment.Kind.class).indexOf(kind);
             if (known >= 0 && Fitment.Kind.values()[known].isSingle() && !leftOut.contains(name)) {
                 String what = kind.replace('-', ' ')
-                        + sheet.text(path.to("end")).map(end -> " at the " + end).orElse("");
+                        + sheet.text(path.to("end"))
+                                .map(end -> " at the " + end)
+                                .orElse("");
                 found.computeIfAbsent(what, none -> new ArrayList<>()).add(new Part(name, FieldPath.text(path)));
             }
         }

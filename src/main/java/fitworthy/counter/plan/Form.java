@@ -24,8 +24,8 @@ final class Form {
     private static final int FEW = 2;
 
     /** What a customer's letter commonly says of the trip. */
-    private static final Set<String> OF_LETTERS = Set.of(
-            "trip.longest-leg", "trip.days", "trip.terrain", "trip.dust", "trip.top-speed", "trip.people");
+    private static final Set<String> OF_LETTERS =
+            Set.of("trip.longest-leg", "trip.days", "trip.terrain", "trip.dust", "trip.top-speed", "trip.people");
 
     /** Which fields of a group are shown. */
     private enum Part {

@@ -85,7 +85,8 @@ public final class PlanPane implements Pane {
     /** The title stands above all panes. */
     private static String title(Seen seen) {
         return Pages.html(
-                "sheet/title.jte", Map.of("title", seen.title(), "name", seen.sheet().name(), "swapped", true));
+                "sheet/title.jte",
+                Map.of("title", seen.title(), "name", seen.sheet().name(), "swapped", true));
     }
 
     private String besideField(Seen seen) {

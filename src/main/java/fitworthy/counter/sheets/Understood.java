@@ -2,10 +2,10 @@ package fitworthy.counter.sheets;
 
 import fitworthy.advice.View;
 import fitworthy.book.Book;
+import fitworthy.quantity.Mark;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.Tank;
-import fitworthy.quantity.Mark;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
@@ -117,10 +117,11 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
 
         /** What the shelf says that a vehicle burns; told at the field, which then need not be filled in. */
         private Optional<String> burns(String vehicle) {
-            Optional<String> fuel = NodePath.of("engine", "fuel").in(shelf.of(Kind.VEHICLES).get(vehicle.strip()))
-                            instanceof Node.Scalar word
-                    ? Optional.of(Mark.read(word.text()).text()).filter(text -> !text.isEmpty())
-                    : Optional.empty();
+            Optional<String> fuel =
+                    NodePath.of("engine", "fuel").in(shelf.of(Kind.VEHICLES).get(vehicle.strip()))
+                                    instanceof Node.Scalar word
+                            ? Optional.of(Mark.read(word.text()).text()).filter(text -> !text.isEmpty())
+                            : Optional.empty();
             fuel.ifPresent(word -> said.put("fuel", new Said(false, word + ", as the shelf says")));
             return fuel;
         }
@@ -129,8 +130,8 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
         private static String again(Wanted part, List<Wanted> others) {
             return others.stream()
                     .filter(other -> other.meaning().kinds().stream()
-                            .anyMatch(kind -> kind.isSingle()
-                                    && part.meaning().kinds().contains(kind)))
+                            .anyMatch(kind ->
+                                    kind.isSingle() && part.meaning().kinds().contains(kind)))
                     .findFirst()
                     .map(other -> ". Of the same kind as " + other.name() + ": empty one line if they are the same")
                     .orElse("");
@@ -193,9 +194,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
 
     /** The field that is first to be put right, in the order of the page; empty where none is. */
     String first() {
-        return Stream.concat(
-                        FIELDS.stream(),
-                        said.keySet().stream().filter(field -> !FIELDS.contains(field)))
+        return Stream.concat(FIELDS.stream(), said.keySet().stream().filter(field -> !FIELDS.contains(field)))
                 .filter(field -> said.containsKey(field) && said.get(field).fault())
                 .findFirst()
                 .orElse("");

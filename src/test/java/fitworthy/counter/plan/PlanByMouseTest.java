@@ -121,17 +121,17 @@ class PlanByMouseTest {
         window.get(served.at("/new"));
         for (int line = 1; line <= 14; line++) {
             press("#part-" + line);
-            keys("snorkel");
+            keys("winch");
             String said = "#part-" + line + "-said";
-            await(() -> window.findElement(By.cssSelector(said)).getText().startsWith("kind: snorkel"));
+            await(() -> window.findElement(By.cssSelector(said)).getText().startsWith("kind: winch"));
         }
         assertEquals(15, window.findElements(By.cssSelector(".part-rows li")).size());
         press("#part-14");
-        keys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE);
+        keys(Keys.BACK_SPACE.toString().repeat("winch".length()));
         WebElement last = window.findElement(By.id("part-15"));
         await(() -> window.findElement(By.id("part-14-said")).getText().isEmpty());
         int top = last.getRect().getY();
-        keys("snorkel");
+        keys("winch");
         await(() -> !window.findElement(By.id("part-14-said")).getText().isEmpty());
         assertEquals(top, last.getRect().getY());
     }

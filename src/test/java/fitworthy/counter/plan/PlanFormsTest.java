@@ -274,8 +274,7 @@ class PlanFormsTest {
     @Test
     void whatALetterSaysOfTheTripIsInReach() throws Exception {
         served.post("/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "2", "do", "make", "file", "short");
-        String trip =
-                served.get("/sheets/short.yaml/plan/fields?path=trip").body();
+        String trip = served.get("/sheets/short.yaml/plan/fields?path=trip").body();
         for (String field : List.of("longest-leg", "days", "terrain", "dust", "top-speed", "people")) {
             assertTrue(trip.contains("id=\"f-trip_" + field + "\""), field);
         }
@@ -287,8 +286,9 @@ class PlanFormsTest {
         assertTrue(page().contains("<small>touring.yaml</small></h1>"), page());
         String renamed = post("set", "path", "title", "field", "f-title", "value", "Long way round");
         assertTrue(renamed.contains("\"true\">Long way round <small>touring.yaml</small></h1>"), renamed);
-        String bare = post("set", "path", "title", "field", "f-title", "value", "");
-        assertTrue(bare.contains("\"true\">touring.yaml</h1>"), bare);
+        Files.writeString(folder.resolve("bare.yaml"), "customer: Ines Varga\n");
+        String bare = served.get("/sheets/bare.yaml").body();
+        assertTrue(bare.contains(">bare.yaml</h1>"), bare);
     }
 
     private String first(String list) throws Exception {

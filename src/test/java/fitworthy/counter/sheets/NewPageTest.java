@@ -202,8 +202,7 @@ class NewPageTest {
     void oneGoesOnTypingWhereSomethingIsWrong() throws Exception {
         assertEquals("customer", focus(served.get("/new").body()));
         assertEquals("part-2", focus(made(List.of("bull bar", "wnch", "snrkel")).body()));
-        assertEquals(
-                "people", focus(made(List.of("wnch"), "people", "").body()));
+        assertEquals("people", focus(made(List.of("wnch"), "people", "").body()));
         assertEquals("file", focus(made(List.of(), "file", "a/b.yaml").body()));
     }
 
