@@ -8,8 +8,10 @@ import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import fitworthy.schema.Variant;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** A planned part. Beside the fields here each kind has its own, see {@link Details}. */
 public record Fitment(
@@ -142,6 +144,20 @@ public record Fitment(
         AERIAL(RadioDetails.Aerial.class, "1 kg", "x: -700 mm, y: 0 mm, z: 1200 mm"),
         RADIO(RadioDetails.Radio.class, "2 kg", "x: 800 mm, y: 0 mm, z: 1100 mm");
 
+        private static final Set<Kind> SINGLE = EnumSet.of(
+                TOW_BAR,
+                TRAY,
+                CANOPY,
+                TYRES,
+                WHEELS,
+                SNORKEL,
+                AIRBOX,
+                BAR,
+                SPRINGS,
+                BODY_LIFT,
+                ROOF_RACK,
+                BRAKE_CONTROLLER);
+
         private final Class<? extends Record> details;
         private final Map<String, String> examples;
 
@@ -157,6 +173,11 @@ public record Fitment(
         @Override
         public Class<? extends Record> details() {
             return details;
+        }
+
+        /** Whether a vehicle has one of them, or one at each end, so that a second may be the same said twice. */
+        public boolean isSingle() {
+            return SINGLE.contains(this);
         }
 
         @Override

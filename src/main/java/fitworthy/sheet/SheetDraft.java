@@ -34,6 +34,7 @@ public final class SheetDraft {
     private static final Set<String> TAKEN = Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
 
     private static final String MAIN_TANK = "Main tank";
+    private static final String MASS = "mass";
     private static final String PLACE_ASKED = ", at: {x: ask}";
 
     private final Whole whole;
@@ -49,10 +50,11 @@ public final class SheetDraft {
     /**
      * A part, or what else is planned.
      *
-     * @param figure a mass, or what a tank holds; empty where it was not said
+     * @param field what the figure is of, such as mass or length, or capacity of a tank
+     * @param figure empty where it was not said
      * @param shelf the list of a sheet that takes it from the shelf; empty where it does not lie there
      */
-    public record Wanted(String name, Meaning meaning, String figure, String shelf) {}
+    public record Wanted(String name, Meaning meaning, String field, String figure, String shelf) {}
 
     /** A trailer. @param mass empty where it was not said */
     public record Towed(String name, String mass, boolean shelf) {}
@@ -212,15 +214,15 @@ public final class SheetDraft {
         if (!wanted.shelf().isEmpty()) {
             boolean tank = wanted.shelf().equals("tanks");
             (tank ? tanks : wanted.shelf().equals("cargo") ? cargo : fitments)
-                    .add(taken(wanted.name(), free(wanted.name()), tank ? "capacity" : "mass", wanted.figure()));
+                    .add(taken(wanted.name(), free(wanted.name()), wanted.field(), wanted.figure()));
             return;
         }
         List<Kind> kinds = wanted.meaning().kinds();
         String first = "";
         for (Kind kind : kinds) {
             String name = first.isEmpty()
-                    ? part(Words.capital(wanted.name()), kind, wanted.figure())
-                    : part(Words.capital(Words.hyphenated(kind.name()).replace('-', ' ')), kind, "");
+                    ? part(Words.capital(wanted.name()), kind, wanted.field(), wanted.figure())
+                    : part(Words.capital(Words.hyphenated(kind.name()).replace('-', ' ')), kind, MASS, "");
             first = first.isEmpty() ? name : first;
         }
         for (Thing thing : wanted.meaning().things()) {
@@ -240,7 +242,7 @@ public final class SheetDraft {
     }
 
     /** Lists a part, at each end where its kind has to say at which. @return the name that it has */
-    private String part(String name, Kind kind, String figure) {
+    private String part(String name, Kind kind, String said, String figure) {
         String word = Words.hyphenated(kind.name());
         String first = "";
         for (String end : ends(name, kind)) {
@@ -249,10 +251,12 @@ public final class SheetDraft {
             NodePath path = NodePath.of("fitments").to(fitments.size() + 1);
             String needed = RecordSchema.of(kind.details()).fields().stream()
                     .filter(field -> field.description().needed() && field.content() == FieldSchema.Content.FIGURE)
+                    .filter(field -> !field.name().equals(said))
                     .map(field -> unless(path.to(field.name()), ", " + field.name() + ": ask"))
                     .collect(Collectors.joining());
             fitments.add("{name: " + quoted(own) + ", kind: " + word + (end.isEmpty() ? "" : ", end: " + end) + needed
-                    + unknown(path, figure) + "}");
+                    + (said.equals(MASS) ? unknown(path, figure) : ", " + said + ": " + figure + unknown(path, ""))
+                    + "}");
             first = first.isEmpty() ? own : first;
         }
         return first;

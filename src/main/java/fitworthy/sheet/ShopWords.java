@@ -127,10 +127,10 @@ public record ShopWords(Map<String, Meaning> meanings) {
     }
 
     private Optional<Meaning> exact(String plain) {
-        return Optional.ofNullable(meanings.get(plain)).or(() -> KINDS.stream()
-                .filter(kind -> plain(kind).equals(plain))
+        return Optional.ofNullable(meanings.get(plain)).or(() -> terms().stream()
+                .filter(term -> plain(term).equals(plain))
                 .findFirst()
-                .map(kind -> Meaning.of(List.of(kind))));
+                .map(term -> Meaning.of(List.of(term))));
     }
 
     /** Every word that means something. */

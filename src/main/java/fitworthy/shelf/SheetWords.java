@@ -4,7 +4,9 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
 import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.Plausible;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.SheetDraft.Towed;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.ShopWords;
@@ -12,11 +14,13 @@ import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
 import fitworthy.source.Fault;
+import fitworthy.source.Node;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -36,6 +40,8 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
     private static final Pattern PLAIN = Pattern.compile("[a-z0-9]+");
     /** What of a shelf is a part of a plan. */
     private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
+    /** What customers say of a part beside its mass. */
+    private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
     /** What the engine may burn. */
     private static final List<String> FUELS = List.of("diesel", "petrol");
 
@@ -100,12 +106,14 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
     }
 
     /**
-     * A part or another thing by its name, or under a name of its own ({@code Nellie=canopy}), with its mass or what it
-     * holds where that was typed ({@code winch=26 kg}); null where it is not understood.
+     * A part or another thing by its name, or under a name of its own ({@code Nellie=canopy}), with its mass,
+     * what it holds or another measure of its kind where that was typed ({@code winch=26 kg}, {@code canopy=1.8 m});
+     * null where it is not understood.
      */
     public Wanted part(String typed) {
-        String right = right("part", "bull bar") + ", " + right("part", "winch=26 kg") + ", or "
-                + right("part", "NAME=other") + " for what no check knows";
+        String right =
+                right("part", "bull bar") + ", " + right("part", "winch=26 kg") + ", " + right("part", "NAME=other")
+                        + " for what no check knows, or " + right("part", "Dog=cargo") + " for a load";
         String name = name("part", before(typed), right);
         String said = after(typed);
         boolean figure = FIGURE.matcher(said).matches();
@@ -113,7 +121,7 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
         Optional<Kind> kept = KEPT.stream()
                 .filter(kind -> word.equals(name) && shelf.of(kind).containsKey(name))
                 .findFirst();
-        Optional<Meaning> meaning = kept.map(SheetWords::meaning).or(() -> words.of(word));
+        Optional<Meaning> meaning = kept.map(kind -> meaning(kind, name)).or(() -> words.of(word));
         if (meaning.isEmpty()) {
             if (!name.isEmpty()) {
                 tell(
@@ -125,20 +133,65 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
             }
             return null;
         }
-        boolean tank = meaning.get().isTank();
+        Optional<FieldSchema> measure = measure(meaning.get(), figure ? said : "");
+        measure.ifPresentOrElse(
+                field -> figure(
+                        "part",
+                        said,
+                        field.description().in(),
+                        field.description().within(),
+                        right("part", name + "=" + field.example())),
+                () -> massOrCapacity(name, meaning.get(), figure ? said : ""));
+        return new Wanted(
+                name,
+                meaning.get(),
+                measure.map(FieldSchema::name).orElse(meaning.get().isTank() ? "capacity" : "mass"),
+                figure ? said : "",
+                kept.map(Kind::inSheet).orElse(""));
+    }
+
+    private void massOrCapacity(String name, Meaning meaning, String typed) {
+        boolean tank = meaning.isTank();
+        String mass = meaning.kinds().stream()
+                .map(kind -> kind.examples().get("mass"))
+                .findFirst()
+                .orElse("20 kg");
         figure(
                 "part",
-                figure ? said : "",
+                typed,
                 tank ? Dimension.VOLUME : Dimension.MASS,
                 tank ? Plausible.CAPACITY : Plausible.PART_MASS,
-                right("part", name + (tank ? "=140 L" : "=26 kg")));
-        return new Wanted(
-                name, meaning.get(), figure ? said : "", kept.map(Kind::inSheet).orElse(""));
+                right("part", name + "=" + (tank ? "140 L" : mass)));
+    }
+
+    /** What else than its mass a figure of a part tells by its unit, such as the length of a canopy. */
+    private static Optional<FieldSchema> measure(Meaning meaning, String typed) {
+        return meaning.kinds().stream()
+                .limit(typed.isEmpty() ? 0 : 1)
+                .flatMap(kind -> RecordSchema.of(kind.details()).fields().stream())
+                .filter(field -> field.content() == FieldSchema.Content.FIGURE)
+                .filter(field -> MEASURES.contains(field.name())
+                        && isIn(field.description().in(), typed))
+                .findFirst();
+    }
+
+    private static boolean isIn(Dimension dimension, String typed) {
+        try {
+            QuantityText.parse(Mark.read(typed).text(), dimension);
+            return true;
+        } catch (QuantityText.Unreadable e) {
+            return false;
+        }
     }
 
     /** What the name of something on the shelf stands for, as far as it says what a figure of it is. */
-    private static Meaning meaning(Kind kept) {
-        return new Meaning(List.of(), kept == Kind.TANKS ? List.of(Thing.FUEL_TANK) : List.of(Thing.CARGO));
+    private Meaning meaning(Kind kept, String name) {
+        if (kept == Kind.TANKS) {
+            return new Meaning(List.of(), List.of(Thing.FUEL_TANK));
+        }
+        return shelf.of(kept).get(name).get("kind") instanceof Node.Scalar kind
+                ? Meaning.of(List.of(kind.text()))
+                : new Meaning(List.of(), List.of(Thing.CARGO));
     }
 
     private static String before(String typed) {

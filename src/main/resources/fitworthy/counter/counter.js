@@ -12,11 +12,11 @@ function follow() {
 setInterval(follow, FOLLOW_EVERY);
 document.addEventListener("visibilitychange", follow);
 
-/* What is being typed stays, though the field itself is shown anew. */
+/* What is being typed stays, though the field itself is shown anew. A mark is sent at once, and follows the value. */
 let typing = null;
 document.addEventListener("htmx:beforeSwap", () => {
   const field = document.activeElement;
-  typing = field && field.id && field.matches(".work input, .work textarea, .work select") ? field : null;
+  typing = field && field.id && field.matches(".work input, .work textarea, .work select:not(.mark)") ? field : null;
 });
 document.addEventListener("htmx:afterSettle", () => {
   const anew = typing && !typing.isConnected && document.getElementById(typing.id);

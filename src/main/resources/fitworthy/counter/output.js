@@ -48,6 +48,13 @@ document.addEventListener("keydown", function (event) {
   }
 });
 
+/* There is always one more line than are filled in. */
+document.addEventListener("input", function (event) {
+  if (event.target.matches(".part-rows li:last-child input") && event.target.value) {
+    nextPart(event.target);
+  }
+});
+
 /* A list that is pasted goes into as many fields as it has lines. */
 document.addEventListener("paste", function (event) {
   if (!event.target.matches(".part-rows input")) {

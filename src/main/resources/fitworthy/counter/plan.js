@@ -7,6 +7,42 @@ document.addEventListener("toggle", (event) => {
   }
 }, true);
 
+// What is said at the field that one leaves stays while the pointer is down, so that nothing moves away below it.
+document.addEventListener("pointerdown", () => {
+  document.activeElement?.closest("#plan .field")?.classList.add("held");
+}, true);
+["pointerup", "pointercancel"].forEach((end) => document.addEventListener(end, () => setTimeout(() => {
+  document.querySelectorAll("#plan .held").forEach((field) => field.classList.remove("held"));
+}), true));
+
+// The list that was found stays where it was scrolled to. What was added in words leaves its box free for the next.
+let scrolled = 0;
+document.addEventListener("htmx:beforeSwap", (event) => {
+  const box = document.getElementById("finder-box");
+  scrolled = document.getElementById("finder-found")?.scrollTop ?? 0;
+  if (box && event.detail.pathInfo.requestPath.endsWith("/words")
+    && event.detail.serverResponse.includes('id="finder-box"')) {
+    box.value = "";
+    scrolled = 0;
+  }
+});
+document.addEventListener("htmx:afterSettle", () => {
+  const found = document.getElementById("finder-found");
+  if (found && scrolled) {
+    found.scrollTop = scrolled;
+  }
+});
+
+// Arrow keys go through what was found, which is one step for the Tab key.
+document.addEventListener("keydown", (event) => {
+  const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+  if (step && event.target.matches("#finder-box, #finder-found button")) {
+    const stops = [document.getElementById("finder-box"), ...document.querySelectorAll("#finder-found button")];
+    stops[stops.indexOf(event.target) + step]?.focus();
+    event.preventDefault();
+  }
+});
+
 // Enter moves on to the next field, as it does on paper; a form's own button is pressed by it as everywhere.
 document.addEventListener("keydown", (event) => {
   const box = event.target;

@@ -2,6 +2,7 @@ package fitworthy.counter.page;
 
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.OpenSheet;
+import fitworthy.source.Node;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,6 +16,15 @@ public interface Pane {
      * @param asked what this page has chosen, such as a loading, by name
      */
     record Seen(OpenSheet sheet, Answer now, Optional<Answer> before, Map<String, String> asked) {
+
+        /** What the sheet calls itself; the name of its file where it has no title. */
+        public String title() {
+            return now.tree() != null
+                            && now.tree().get("title") instanceof Node.Scalar title
+                            && !title.text().isBlank()
+                    ? title.text()
+                    : sheet.name();
+        }
 
         public String asked(String name) {
             return asked.getOrDefault(name, "");

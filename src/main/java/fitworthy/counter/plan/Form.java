@@ -23,6 +23,10 @@ final class Form {
     /** So few further fields are shown at once. */
     private static final int FEW = 2;
 
+    /** What a customer's letter commonly says of the trip. */
+    private static final Set<String> OF_LETTERS =
+            Set.of("trip.longest-leg", "trip.days", "trip.terrain", "trip.dust", "trip.top-speed", "trip.people");
+
     /** Which fields of a group are shown. */
     private enum Part {
         SAID,
@@ -216,11 +220,12 @@ final class Form {
         return sheet.at(above.to(field.name())) != null;
     }
 
-    /** A kind, a place and what is needed is shown whether anybody has said it or not. */
+    /** A kind, a place, what is needed and what customers say is shown whether anybody has said it here or not. */
     private boolean isShown(FieldSchema field, NodePath above) {
         return isSaid(field, above)
                 || field.description().needed()
                 || isPlace(field)
+                || OF_LETTERS.contains(above.to(field.name()).toString())
                 || sheet.isAsked(above.to(field.name()));
     }
 }

@@ -53,13 +53,20 @@ public final class PlanPane implements Pane {
                 "plan/plan.jte",
                 Map.of(
                         "sections", sections(sheet, new Form(sheet, opened)),
+                        "doubled", Doubled.of(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)
-                                        ? Optional.of(Finder.of(sheet, seen.asked("filter")))
+                                        ? Optional.of(Finder.of(sheet, filter(seen)))
                                         : Optional.empty(),
                         "names", names(sheet),
                         "address", PlanSheet.address(seen.sheet().name()),
                         "opened", String.join("\n", opened)));
+    }
+
+    /** What is typed to find something; nothing once it has been added in these words. */
+    private static String filter(Seen seen) {
+        boolean added = seen.before().isPresent() && seen.asked("field").equals("finder-box");
+        return added ? "" : seen.asked("filter");
     }
 
     /** Not while one types, unless the answer decides which fields there are. */
@@ -72,6 +79,17 @@ public final class PlanPane implements Pane {
     /** What stands beside the field that was changed, and the line of the thing that it is of. */
     @Override
     public String beside(Seen seen) {
+        return title(seen) + besideField(seen);
+    }
+
+    /** The title stands above all panes. */
+    private static String title(Seen seen) {
+        return Pages.html(
+                "sheet/title.jte",
+                Map.of("title", seen.title(), "name", seen.sheet().name(), "swapped", true));
+    }
+
+    private String besideField(Seen seen) {
         if (seen.asked("path").isEmpty() || seen.before().isEmpty() || isNew(seen)) {
             return "";
         }

@@ -137,6 +137,7 @@ public final class SheetPage implements Routes {
                 "sheet/page.jte",
                 Map.of(
                         "name", sheet.name(),
+                        "title", seen.title(),
                         "version", seen.now().version(),
                         "panes", shown(panes.stream(), seen))));
     }

@@ -25,6 +25,8 @@ public final class NewPage implements Routes {
 
     private static final List<Kind> PARTS = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
 
+    private static final String FILE = "file";
+
     private final Desk desk;
 
     public NewPage(Desk desk) {
@@ -39,7 +41,7 @@ public final class NewPage implements Routes {
         routes.get("/new", sent -> {
             Typed typed =
                     Typed.nothing(Optional.ofNullable(desk.view().region()).orElse("any"));
-            show(sent, typed, understood(typed), "", HttpStatus.OK);
+            show(sent, typed, understood(typed), "", "customer", HttpStatus.OK);
         });
         routes.post("/new", this::make);
         routes.post("/new/look", sent -> {
@@ -66,23 +68,32 @@ public final class NewPage implements Routes {
         String name = typed.file().isEmpty() ? FileName.of(typed.words(), folder()) : typed.file();
         Optional<Path> file = FileName.place(name, folder());
         if ("look".equals(sent.formParam("do")) || !understood.isWhole()) {
-            show(sent, typed, understood, "", understood.isWhole() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
+            show(
+                    sent,
+                    typed,
+                    understood,
+                    "",
+                    understood.first(),
+                    understood.isWhole() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
         } else if (file.isEmpty()) {
-            show(sent, typed, understood, FileName.refused(name), HttpStatus.UNPROCESSABLE_CONTENT);
+            show(sent, typed, understood, FileName.refused(name), FILE, HttpStatus.UNPROCESSABLE_CONTENT);
         } else if (!folder().add(file.get(), understood.text().orElseThrow().getBytes(StandardCharsets.UTF_8))) {
-            show(sent, typed, understood, FileName.taken(file.get()), HttpStatus.UNPROCESSABLE_CONTENT);
+            show(sent, typed, understood, FileName.taken(file.get()), FILE, HttpStatus.UNPROCESSABLE_CONTENT);
         } else {
             Sheets.open(sent, file.get());
         }
     }
 
-    private void show(Context sent, Typed typed, Understood understood, String fileFault, HttpStatus status) {
+    /** @param focus the id of the field in which one goes on typing; empty for none */
+    private void show(
+            Context sent, Typed typed, Understood understood, String fileFault, String focus, HttpStatus status) {
         Map<String, Object> values = values(typed, understood, fileFault);
         View view = desk.view();
         Shelf shelf = view.shelves().of(place("new.yaml").file());
         Collection<String> parts =
                 new TreeSet<>(view.book().tables().shopWords().all());
         PARTS.forEach(kind -> parts.addAll(shelf.of(kind).keySet()));
+        values.put("focus", focus);
         values.put("regions", view.book().regions());
         values.put(
                 "offered",

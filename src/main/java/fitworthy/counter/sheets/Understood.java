@@ -2,13 +2,17 @@ package fitworthy.counter.sheets;
 
 import fitworthy.advice.View;
 import fitworthy.book.Book;
+import fitworthy.quantity.Mark;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.Tank;
+import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
@@ -18,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was understood of a new sheet, and what was not.
@@ -28,6 +33,9 @@ import java.util.Optional;
  * @param text the sheet that would be made; absent while anything is wrong or missing
  */
 public record Understood(Map<String, Said> said, List<String> missing, List<String> faults, Optional<String> text) {
+
+    /** The fields before the parts, in the order of the page. */
+    private static final List<String> FIELDS = List.of("vehicle", "fuel", "people", "region", "trailer");
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}
@@ -78,7 +86,8 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
             if (kept) {
                 said.put("vehicle", new Said(false, "from the shelf"));
             }
-            Tank.Liquid fuel = needed("fuel", typed.fuel(), words -> words.fuel(typed.fuel()));
+            String burns = kept ? burns(typed.vehicle()).orElse(typed.fuel()) : typed.fuel();
+            Tank.Liquid fuel = needed("fuel", burns, words -> words.fuel(burns));
             Integer people = needed("people", typed.people(), words -> words.people(typed.people()));
             String region = at("region", words -> words.region(typed.region()));
             Optional<SheetDraft.Towed> trailer = at("trailer", words -> words.trailer(typed.towed()));
@@ -86,7 +95,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
                     .ifPresent(towed -> said.putIfAbsent("trailer", new Said(false, "from the shelf")));
             List<Wanted> parts = new ArrayList<>();
             for (int i = 0; i < typed.parts().size(); i++) {
-                part("part-" + (i + 1), typed.parts().get(i)).ifPresent(parts::add);
+                part("part-" + (i + 1), typed.parts().get(i), parts).ifPresent(parts::add);
             }
             if (!missing.isEmpty()
                     || !faults.isEmpty()
@@ -106,7 +115,30 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
                     trailer));
         }
 
-        private Optional<Wanted> part(String field, String typed) {
+        /** What the shelf says that a vehicle burns; told at the field, which then need not be filled in. */
+        private Optional<String> burns(String vehicle) {
+            Optional<String> fuel =
+                    NodePath.of("engine", "fuel").in(shelf.of(Kind.VEHICLES).get(vehicle.strip()))
+                                    instanceof Node.Scalar word
+                            ? Optional.of(Mark.read(word.text()).text()).filter(text -> !text.isEmpty())
+                            : Optional.empty();
+            fuel.ifPresent(word -> said.put("fuel", new Said(false, word + ", as the shelf says")));
+            return fuel;
+        }
+
+        /** That another line has a part of the kind already, where a vehicle has but one. */
+        private static String again(Wanted part, List<Wanted> others) {
+            return others.stream()
+                    .filter(other -> other.meaning().kinds().stream()
+                            .anyMatch(kind ->
+                                    kind.isSingle() && part.meaning().kinds().contains(kind)))
+                    .findFirst()
+                    .map(other -> ". Of the same kind as " + other.name() + ": empty one line if they are the same")
+                    .orElse("");
+        }
+
+        /** @param others those of the lines above */
+        private Optional<Wanted> part(String field, String typed, List<Wanted> others) {
             if (typed.isEmpty()) {
                 return Optional.empty();
             }
@@ -117,7 +149,8 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
                         new Said(
                                 false,
                                 (part.shelf().isEmpty() ? part.meaning().onSheet() : "from the shelf")
-                                        + (part.figure().isEmpty() ? "" : ", " + part.figure())));
+                                        + (part.figure().isEmpty() ? "" : ", " + part.figure())
+                                        + again(part, others)));
             }
             return Optional.ofNullable(part);
         }
@@ -157,6 +190,14 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
         Map<String, Said> all = new LinkedHashMap<>(said);
         missing.forEach(field -> all.put(field, new Said(true, "This has to be filled in.")));
         return new Understood(all, missing, faults, text);
+    }
+
+    /** The field that is first to be put right, in the order of the page; empty where none is. */
+    String first() {
+        return Stream.concat(FIELDS.stream(), said.keySet().stream().filter(field -> !FIELDS.contains(field)))
+                .filter(field -> said.containsKey(field) && said.get(field).fault())
+                .findFirst()
+                .orElse("");
     }
 
     public boolean isWhole() {

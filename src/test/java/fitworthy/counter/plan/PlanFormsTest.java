@@ -254,6 +254,43 @@ class PlanFormsTest {
         }
     }
 
+    @Test
+    void theSameSpringsTwiceAreToldAndOneIsLeftOut() throws Exception {
+        assertFalse(page().contains("Planned more than once"));
+        add("words", "{name: Rear lift kit, kind: springs, end: rear, lift: 50 mm", "filter", "rear lift kit=50 mm");
+        assertFalse(page().contains("springs at the front. If"), "there is one set at the front");
+        Matcher leave = Pattern.compile("hx-vals='\\{\"path\":\"(fitments.[0-9]+)\"\\}'>Leave out Rear lift kit")
+                .matcher(page());
+        assertTrue(leave.find(), page());
+        add("take-off", null, "path", leave.group(1));
+        assertFalse(page().contains("Planned more than once"));
+        assertFalse(sheet().contains("lift kit"), sheet());
+    }
+
+    private String page() throws Exception {
+        return served.get("/sheets/touring.yaml").body();
+    }
+
+    @Test
+    void whatALetterSaysOfTheTripIsInReach() throws Exception {
+        served.post("/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "2", "do", "make", "file", "short");
+        String trip = served.get("/sheets/short.yaml/plan/fields?path=trip").body();
+        for (String field : List.of("longest-leg", "days", "terrain", "dust", "top-speed", "people")) {
+            assertTrue(trip.contains("id=\"f-trip_" + field + "\""), field);
+        }
+        assertFalse(trip.contains("id=\"f-trip_parked\""), "what nobody says nor asks for stays closed");
+    }
+
+    @Test
+    void theTitleStandsAboveWithTheFileBesideIt() throws Exception {
+        assertTrue(page().contains("<small>touring.yaml</small></h1>"), page());
+        String renamed = post("set", "path", "title", "field", "f-title", "value", "Long way round");
+        assertTrue(renamed.contains("\"true\">Long way round <small>touring.yaml</small></h1>"), renamed);
+        Files.writeString(folder.resolve("bare.yaml"), "customer: Ines Varga\n");
+        String bare = served.get("/sheets/bare.yaml").body();
+        assertTrue(bare.contains(">bare.yaml</h1>"), bare);
+    }
+
     private String first(String list) throws Exception {
         String found = served.get("/sheets/touring.yaml/plan/finder").body();
         Matcher name = Pattern.compile(

@@ -18,6 +18,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -140,11 +142,75 @@ class NewPageTest {
         assertEquals(422, page.statusCode());
         String third = said(page.body(), "part-3");
         assertTrue(third.contains("did you mean 'winch'?"), third);
-        assertTrue(said(page.body(), "part-4").contains("Right: winch=26 kg"), said(page.body(), "part-4"));
+        assertTrue(said(page.body(), "part-4").contains("Right: winch=38 kg"), said(page.body(), "part-4"));
         assertEquals("kind: bar", said(page.body(), "part-1"));
         assertEquals("", said(page.body(), "part-2"));
         assertTrue(page.body().contains("value=\"wnch=26 kg\""), "what was typed stays");
         assertFalse(Files.exists(folder.resolve("new.yaml")));
+    }
+
+    @Test
+    void whatTheShelfSaysOfTheFuelIsNotAsked() throws Exception {
+        String look = sent("/new/look", List.of(), "vehicle", "Tarrenby 3.0 wagon", "fuel", "")
+                .body();
+        assertEquals("diesel, as the shelf says", said(look, "fuel"));
+        assertFalse(look.contains("Still to be filled in"), look);
+        String other = sent("/new/look", List.of(), "vehicle", "Tarrenby 3.0", "fuel", "")
+                .body();
+        assertEquals("", said(other, "fuel"));
+        assertTrue(other.contains("Still to be filled in: fuel"), other);
+    }
+
+    @Test
+    void aMeasureGoesIntoItsFieldAndAnExampleFitsThePart() throws Exception {
+        HttpResponse<String> page = made(
+                List.of("canopy=1.8 m", "lift kit=50 mm", "second battery=100 Ah", "solar panel=200 W", "tray=86 kg"),
+                "file",
+                "measured");
+        assertEquals("/sheets/measured.yaml", page.uri().getPath());
+        String text = Files.readString(folder.resolve("measured.yaml"));
+        for (String line : List.of(
+                "{name: Canopy, kind: canopy, length: 1.8 m}",
+                "{name: Lift kit front, kind: springs, end: front, lift: 50 mm}",
+                "{name: Lift kit rear, kind: springs, end: rear, lift: 50 mm}",
+                "kind: battery, capacity: 100 Ah}",
+                "kind: solar-panel, power: 200 W}",
+                "{name: Tray, kind: tray, mass: 86 kg}")) {
+            assertTrue(text.contains(line), line + "\n" + text);
+        }
+        String refused =
+                made(List.of("canopy=1.8 L", "canopy=99 m", "winch=2 m", "dog")).body();
+        assertTrue(said(refused, "part-1").endsWith("Right: canopy=120 kg"), said(refused, "part-1"));
+        assertTrue(said(refused, "part-2").contains("is not between"), said(refused, "part-2"));
+        assertTrue(said(refused, "part-3").endsWith("Right: winch=38 kg"), said(refused, "part-3"));
+        assertTrue(said(refused, "part-4").endsWith("or Dog=cargo for a load"), said(refused, "part-4"));
+        assertEquals(
+                "a load, listed under cargo",
+                said(sent("/new/look", List.of("dog=cargo")).body(), "part-1"));
+    }
+
+    @Test
+    void theSamePartOnTwoLinesIsTold() throws Exception {
+        String look = sent("/new/look", List.of("lift kit", "battery", "second battery", "Rear springs"))
+                .body();
+        assertEquals("kind: springs", said(look, "part-1"));
+        assertEquals("kind: battery", said(look, "part-3"));
+        assertTrue(said(look, "part-4").endsWith("Of the same kind as lift kit: empty one line if they are the same"));
+    }
+
+    @Test
+    void oneGoesOnTypingWhereSomethingIsWrong() throws Exception {
+        assertEquals("customer", focus(served.get("/new").body()));
+        assertEquals("part-2", focus(made(List.of("bull bar", "wnch", "snrkel")).body()));
+        assertEquals("people", focus(made(List.of("wnch"), "people", "").body()));
+        assertEquals("file", focus(made(List.of(), "file", "a/b.yaml").body()));
+    }
+
+    private static String focus(String page) {
+        Matcher field =
+                Pattern.compile("<input id=\"([^\"]+)\"[^>]* autofocus[ >]").matcher(page);
+        assertTrue(field.find(), page);
+        return field.group(1);
     }
 
     private static String said(String page, String field) {
