@@ -59,6 +59,7 @@ final class Print implements Callable<Integer> {
     /** Those for whom it is printed, as typed. */
     enum For {
         anybody(Readers.ANYBODY),
+        quote(Readers.QUOTE),
         customer(Readers.CUSTOMER),
         workshop(Readers.WORKSHOP),
         engineer(Readers.ENGINEER);
@@ -93,7 +94,7 @@ final class Print implements Callable<Integer> {
             paramLabel = "WHOM",
             defaultValue = "anybody",
             description =
-                    "For whom. A customer gets two pages and the pictures. A workshop gets order of work, workings and"
+                    "For whom. With a quote go two pages alone. A customer gets them and the pictures. A workshop gets order of work, workings and"
                             + " all that is in order too. For an engineer it leads with mass sheet, certificates and workings."
                             + " Where left out: two pages and an annex.")
     private For readers;

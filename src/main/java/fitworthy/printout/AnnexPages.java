@@ -116,7 +116,7 @@ final class AnnexPages {
                         + " nothing else. No regulation was read in full for this book.",
                 "Dates of the order of work are the earliest; holidays are not known."));
         points.add("How good the evidence is stands with every finding "
-                + (readers == Readers.CUSTOMER ? "in the full print" : "in full") + ", from best to weakest: "
+                + (readers.hasAnnex() ? "in full" : "in the full print") + ", from best to weakest: "
                 + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(
                 new Points(points), new Notice(advice.book().cover().caution()), new Facts(madeFrom(advice, imprint)));

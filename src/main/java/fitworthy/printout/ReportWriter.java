@@ -68,36 +68,12 @@ public final class ReportWriter {
                     ranked,
                     new AnswerPage(arrangement, findings, readers),
                     new OthersPage(arrangement, findings, mending, alternatives, readers),
-                    readers == Readers.CUSTOMER ? AnnexPages.fewPictures(advice, paper) : AnnexPages.pictures(advice),
+                    readers.hasAnnex() ? AnnexPages.pictures(advice) : AnnexPages.fewPictures(advice, paper),
                     paper,
                     Depth.ofHead(head()));
             sections.addAll(front.sections());
-            if (readers == Readers.CUSTOMER) {
-                add("room", "Room left", front.room());
-            }
-            // Pictures first where they begin a page anyway, else last, so that no page is left half empty for one.
-            if (front.isFull()) {
-                add(
-                        "pictures",
-                        readers == Readers.CUSTOMER ? "Pictures" : "Annex: pictures",
-                        front.otherPictures(),
-                        true);
-            }
-            if (readers == Readers.WORKSHOP) {
-                add(
-                        "work",
-                        "Order of work",
-                        WorkTable.blocks(advice.loadings().get(0).plan()));
-            }
-            if (readers != Readers.CUSTOMER) {
-                annex(front);
-            }
-            if (readers == Readers.WORKSHOP) {
-                workshop();
-            }
-            add("about", ABOUT, AnnexPages.about(advice, imprint, readers));
-            if (!front.isFull()) {
-                add("pictures", "Pictures", front.otherPictures());
+            if (readers != Readers.QUOTE) {
+                behind(front, readers);
             }
         }
         return new Report(
@@ -108,6 +84,33 @@ public final class ReportWriter {
                 head().verdict(),
                 head().particulars(),
                 sections);
+    }
+
+    /** What stands behind the first pages. */
+    private void behind(FrontPages front, Readers readers) {
+        if (readers == Readers.CUSTOMER) {
+            add("room", "Room left", front.room());
+        }
+        // Pictures first where they begin a page anyway, else last, so that no page is left half empty for one.
+        if (front.isFull()) {
+            add("pictures", readers.hasAnnex() ? "Annex: pictures" : "Pictures", front.otherPictures(), true);
+        }
+        if (readers == Readers.WORKSHOP) {
+            add(
+                    "work",
+                    "Order of work",
+                    WorkTable.blocks(advice.loadings().get(0).plan()));
+        }
+        if (readers.hasAnnex()) {
+            annex(front);
+        }
+        if (readers == Readers.WORKSHOP) {
+            workshop();
+        }
+        add("about", ABOUT, AnnexPages.about(advice, imprint, readers));
+        if (!front.isFull()) {
+            add("pictures", "Pictures", front.otherPictures());
+        }
     }
 
     private void annex(FrontPages front) {

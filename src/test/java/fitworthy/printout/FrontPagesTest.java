@@ -91,6 +91,22 @@ class FrontPagesTest {
         }
     }
 
+    @Test
+    void withAQuoteGoTwoPagesAlone() throws Exception {
+        for (Paper paper : Paper.values()) {
+            for (String name : Printed.SCENARIOS) {
+                Report report = Printed.scenario(name, Readers.QUOTE, paper).report();
+                List<String> pages = pages(report, paper);
+                assertTrue(pages.size() <= 2, name + " on " + paper);
+                says(pages.get(0), "Advice, not certification", "local codes", "licensed engineer");
+                assertFalse(String.join("", pages).contains("the annex"), name + " has no annex");
+            }
+            List<String> many = pages(many(Readers.QUOTE, paper).report(), paper);
+            assertEquals(2, many.size());
+            says(many.get(1), "more in the full print");
+        }
+    }
+
     private static void twoPages(String name, Report report, Paper paper) throws Exception {
         List<String> pages = pages(report, paper);
         assertTrue(

@@ -1,10 +1,13 @@
 package fitworthy.counter.sheet;
 
+import fitworthy.advice.Advice;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
+import fitworthy.printout.Verdict;
+import fitworthy.source.Words;
 import java.util.Map;
 
-/** Whether the sheet can be read, and what can be undone. */
+/** What it comes to in a line, whether the sheet can be read, and what can be undone. */
 public final class SheetState implements Pane {
 
     @Override
@@ -17,6 +20,17 @@ public final class SheetState implements Pane {
         return Pages.html(
                 "sheet/state.jte",
                 Map.of(
+                        "mark",
+                                seen.now()
+                                        .advice()
+                                        .flatMap(Advice::worst)
+                                        .map(worst -> Words.hyphenated(worst.name()))
+                                        .orElse("none"),
+                        "verdict",
+                                seen.now()
+                                        .advice()
+                                        .map(Verdict::loaded)
+                                        .orElse("No advice while the sheet has a fault."),
                         "sheet", seen.sheet(),
                         "undo", seen.sheet().undoes(),
                         "redo", seen.sheet().redoes(),

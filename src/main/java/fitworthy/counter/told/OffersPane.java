@@ -27,8 +27,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
 /**
- * What if: changes that help and the sheet's open choices, looked for when somebody asks and given up when the sheet
- * changes. An offer is tried without a letter being written, and taken in one step that can be undone.
+ * What if: changes that help and the sheet's open choices, looked for when somebody asks, and told to be of another state
+ * once the sheet changes. An offer is tried without a letter being written, and taken in one step that can be undone.
  */
 public final class OffersPane implements Pane, Routes, Changes {
 
@@ -45,12 +45,17 @@ public final class OffersPane implements Pane, Routes, Changes {
      * What is shown before a search and while it goes on.
      *
      * @param tried how many plans were looked at; -1 where no search goes on
+     */
+    public record Looking(String address, int tried) {}
+
+    /**
+     * What was found.
+     *
+     * @param left the key of the offer that somebody came back from; empty where nobody did
+     * @param current whether the sheet still says what it was found for; else it can be read, but not tried
      * @param taken the offer that was taken just now; empty where none was
      */
-    public record Looking(String address, int tried, String taken) {}
-
-    /** What was found. @param left the key of the offer that somebody came back from; empty where nobody did */
-    public record Shown(String address, Offered offered, String left) {}
+    public record Shown(String address, Offered offered, String left, boolean current, String taken) {}
 
     /**
      * The advice as it would be.
@@ -84,24 +89,32 @@ public final class OffersPane implements Pane, Routes, Changes {
         return "offers";
     }
 
-    /** Whatever was looked for before is of another plan now. */
+    /** What was found for another state of the sheet stays, told as such; what is still looked for is given up. */
     @Override
     public String html(Seen seen) {
         Optional<OfferSearch> last =
                 Optional.ofNullable(searches.get(seen.sheet().name()));
-        last.filter(search -> !search.isOf(seen.now())).ifPresent(OfferSearch::cancel);
+        boolean current = last.filter(search -> search.isOf(seen.now())).isPresent();
+        if (!current) {
+            last.ifPresent(OfferSearch::cancel);
+        }
         boolean taken = seen.before().isPresent() && !seen.asked("offer").isEmpty();
-        return looking(
-                seen.sheet(),
-                -1,
-                taken ? last.map(search -> words(search, seen.asked("offer"))).orElse("") : "");
+        return last.flatMap(OffersPane::offered)
+                .map(offered -> shown(new Shown(
+                        Addresses.of(seen.sheet()),
+                        offered,
+                        "",
+                        current,
+                        taken ? words(offered, seen.asked("offer")) : "")))
+                .orElseGet(() -> looking(seen.sheet(), -1));
     }
 
-    private static String words(OfferSearch search, String key) {
-        return offered(search)
-                .flatMap(offered -> offered.item(key))
-                .map(Offered.Item::words)
-                .orElse("");
+    private static String words(Offered offered, String key) {
+        return offered.item(key).map(Offered.Item::words).orElse("");
+    }
+
+    private static String shown(Shown shown) {
+        return Pages.html("told/offers.jte", Map.of("shown", shown));
     }
 
     @Override
@@ -115,8 +128,8 @@ public final class OffersPane implements Pane, Routes, Changes {
         return Optional.ofNullable(searches.get(sheet.name())).filter(search -> search.isOf(now));
     }
 
-    private static String looking(OpenSheet sheet, int tried, String taken) {
-        return Pages.html("told/looking.jte", Map.of("looking", new Looking(Addresses.of(sheet), tried, taken)));
+    private static String looking(OpenSheet sheet, int tried) {
+        return Pages.html("told/looking.jte", Map.of("looking", new Looking(Addresses.of(sheet), tried)));
     }
 
     /**
@@ -127,7 +140,7 @@ public final class OffersPane implements Pane, Routes, Changes {
         OpenSheet sheet = Sent.sheet(sent, desk);
         Answer now = sheet.now();
         if (now.advice().isEmpty()) {
-            sent.html(looking(sheet, -1, ""));
+            sent.html(looking(sheet, -1));
             return;
         }
         boolean longer = sent.queryParam("longer") != null;
@@ -142,9 +155,8 @@ public final class OffersPane implements Pane, Routes, Changes {
         });
         String left = Sent.query(sent, "left");
         sent.html(offered(search)
-                .map(offered ->
-                        Pages.html("told/offers.jte", Map.of("shown", new Shown(Addresses.of(sheet), offered, left))))
-                .orElseGet(() -> looking(sheet, search.tried(), "")));
+                .map(offered -> shown(new Shown(Addresses.of(sheet), offered, left, true, "")))
+                .orElseGet(() -> looking(sheet, search.tried())));
     }
 
     private static Optional<Offered> offered(OfferSearch search) {
@@ -162,7 +174,7 @@ public final class OffersPane implements Pane, Routes, Changes {
         Optional<Offered.Item> item = item(sheet, now, Sent.query(sent, "offer"));
         sent.html(
                 item.map(offer -> Pages.html("told/tried.jte", Map.of("tried", tried(Addresses.of(sheet), now, offer))))
-                        .orElseGet(() -> looking(sheet, -1, "")));
+                        .orElseGet(() -> looking(sheet, -1)));
     }
 
     private static Tried tried(String address, Answer now, Offered.Item offer) {
