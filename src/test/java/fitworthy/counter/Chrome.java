@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.openqa.selenium.Dimension;
@@ -46,6 +47,13 @@ public final class Chrome {
         ChromeDriver window = new ChromeDriver(service, options);
         window.manage().window().setSize(new Dimension(width, height));
         return window;
+    }
+
+    /** As on a screen of this size, px: a window by itself is never narrower than 500 px. */
+    public static void screen(ChromeDriver window, int width, int height) {
+        window.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
     /** Where a browser has to be there, to be without one is a failure. */

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -80,10 +79,7 @@ class EveryViewTest {
     }
 
     private static List<String> foundIn(int width, int height) throws IOException {
-        // A window by itself is never narrower than 500 px.
-        window.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+        Chrome.screen(window, width, height);
         List<String> found = new ArrayList<>();
         for (List<String> view : VIEWS) {
             show(view);

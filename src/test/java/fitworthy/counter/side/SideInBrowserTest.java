@@ -186,6 +186,34 @@ class SideInBrowserTest {
         assertEquals(untouched, Files.readString(sheet));
     }
 
+    @Test
+    void onANarrowScreenThePictureStaysWhereItWasScrolledTo() {
+        Chrome.screen(window, 360, 740);
+        try {
+            window.get(served.at("/sheets/touring.yaml"));
+            until(shown -> rear() > 0);
+            // By the focus, as it is for whoever moves it by key.
+            window.executeScript("arguments[0].focus()", handle());
+            until(shown -> scrolled() > 50);
+            long scrolled = scrolled();
+            int rear = rear();
+            leap(Keys.ARROW_RIGHT);
+            leap(Keys.ARROW_RIGHT);
+            until(shown -> written() == 3700);
+            assertCarried(rear);
+            until(shown -> focused().startsWith("Camp gear, 140 kg, 440 mm behind"));
+            assertEquals(scrolled, scrolled(), "px");
+        } finally {
+            Chrome.screen(window, 1280, 900);
+        }
+    }
+
+    /** How far the picture is scrolled to the right, px. */
+    private static long scrolled() {
+        return ((Number) window.executeScript("return Math.round(document.querySelector('.side-scroll').scrollLeft)"))
+                .longValue();
+    }
+
     /** All that was told to those who hear the page. */
     private static String said() {
         return String.valueOf(window.executeScript("return said.join('')"));
