@@ -174,7 +174,8 @@ public final class Verdict {
     }
 
     private static String amount(Advice advice, Assessed rating) {
-        return (isGuessed(advice, rating) ? "about " : "")
+        return Wording.atLeast(rating.judged().measure())
+                + (isGuessed(advice, rating) ? "about " : "")
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 

@@ -69,13 +69,18 @@ public final class Wording {
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
+    /** Before a number that is the least that it can be. */
+    public static String atLeast(Measure measure) {
+        return measure.isAtLeast() ? "at least " : "";
+    }
+
     /** A measure's value with its unit, or its word. */
     public static String value(Measure measure) {
         return !measure.isKnown()
                 ? "not known"
                 : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
                         ? HYPHEN.matcher(measure.getWord()).replaceAll(" ")
-                        : quantity(measure.getValue(), measure.kind());
+                        : atLeast(measure) + quantity(measure.getValue(), measure.kind());
     }
 
     /** A practice value with its unit, with as many digits as it needs and no more. */
@@ -100,7 +105,8 @@ public final class Wording {
 
     /** The same in short: the value, and by how much it passes or keeps the limit. */
     public static String brief(Judged judged, Comparison comparison) {
-        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
+        return atLeast(judged.measure())
+                + quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
                 + (noneAllowed(judged, comparison)
                         ? limit(judged, comparison)
                         : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
@@ -108,7 +114,8 @@ public final class Wording {
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
-        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
+        return atLeast(judged.measure())
+                + quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
                 + eitherWay(comparison.valueTolerance(), judged.measure().kind());
     }
 
@@ -156,10 +163,13 @@ public final class Wording {
     public static String margin(Judged judged, Comparison comparison) {
         double margin = asPrinted(judged, comparison).margin();
         String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
-        return (printsAsZero(margin, kind(judged, comparison)) ? "none" : amount(judged, comparison)) + spare;
+        return (printsAsZero(margin, kind(judged, comparison))
+                        ? "none"
+                        : atLeast(judged.measure()) + amount(judged, comparison))
+                + spare;
     }
 
-    /** The margin alone, without a sign. */
+    /** The margin alone, without a sign; of what is not known whole it is the least. */
     public static String amount(Judged judged, Comparison comparison) {
         return difference(Math.abs(asPrinted(judged, comparison).margin()), kind(judged, comparison));
     }
