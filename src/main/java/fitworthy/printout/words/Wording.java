@@ -185,6 +185,20 @@ public final class Wording {
         return quantity(shown.printed(margin, -1), shown);
     }
 
+    /**
+     * A measure's kind with the digits in which its value, its limit and what lies between are printed to the safe side:
+     * as few as show on which side of the limit it is.
+     */
+    public static MeasureKind kind(Measure measure) {
+        double margin = measure.getHeadroom();
+        return finer(
+                measure.kind(),
+                finer -> {
+                    double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
+                    return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
+                });
+    }
+
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */
     public static String spareOrOver(double margin, MeasureKind kind) {
         return margin < 0 ? margin(margin, kind).substring(1) + " over" : margin(margin, kind);
@@ -199,8 +213,9 @@ public final class Wording {
         MeasureKind kind = finer(
                 judged.measure().kind(),
                 finer -> comparison.margin() < 0
-                        && (printsAsZero(comparison.margin(), finer)
-                                || printsAlike(inDigits(judged, comparison, finer), finer)));
+                        ? printsAsZero(comparison.margin(), finer)
+                                || printsAlike(inDigits(judged, comparison, finer), finer)
+                        : crosses(judged, inDigits(judged, comparison, finer), finer));
         Comparison printed = inDigits(judged, comparison, kind);
         boolean nearest = isNearest(comparison.value(), printed.value(), kind)
                 && isNearest(comparison.limit(), printed.limit(), kind);
@@ -218,6 +233,12 @@ public final class Wording {
         return quantity(value, kind).equals(quantity(printed, kind));
     }
 
+    /** Whether what is kept would print as passed. */
+    private static boolean crosses(Judged judged, Comparison printed, MeasureKind kind) {
+        double left = (printed.limit() - printed.value()) * (judged.card().atLeast() ? -1 : 1);
+        return left < 0 && !printsAsZero(left, kind);
+    }
+
     private static boolean printsAlike(Comparison printed, MeasureKind kind) {
         return quantity(printed.value(), kind).equals(quantity(printed.limit(), kind));
     }
@@ -233,8 +254,8 @@ public final class Wording {
 
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
-     * stands and the margin is what lies between the two others. To the nearest digit; but to the safe side what the
-     * card's remedy names, so that doing as it says is enough.
+     * stands and the margin is what lies between the two others. What is passed is told to the nearest digit; to the safe
+     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
         return inDigits(judged, each, kind(judged, each));
@@ -244,7 +265,8 @@ public final class Wording {
         String remedy = judged.card().remedy();
         int stricter = judged.card().atLeast() ? 1 : -1;
         boolean passed = each.margin() < 0;
-        boolean margin = asksForMargin(judged, each);
+        // Nothing that is kept may look further from its limit than it is.
+        boolean margin = !passed || asksForMargin(judged, each);
         double value = margin || remedy.contains("{enough}")
                 ? kind.printed(each.value(), -stricter)
                 : kind.printed(each.value());
