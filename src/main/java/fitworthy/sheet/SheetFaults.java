@@ -48,7 +48,9 @@ final class SheetFaults {
 
     /** A value as it is written, without its mark. */
     String written(NodePath path) {
-        return path.in(places.node()) instanceof Node.Scalar value ? Mark.read(value.text()).text() : "";
+        return path.in(places.node()) instanceof Node.Scalar value
+                ? Mark.read(value.text()).text()
+                : "";
     }
 
     /** Where a value stands, as file and line. */

@@ -329,11 +329,10 @@ class MendCompareExplainTest {
         Ran.of("compare", "scenarios/overloaded.yaml")
                 .printed(0)
                 .says("There is nothing to compare: the sheet leaves no choice open.")
-                .says(
-                        "'Roof rack with tent' could be left open, since the shelf has 'Flat roof rack' too: add -"
-                                + " Flat roof rack to fitments, and options: [{name: Roof rack with tent, choices: [{name:"
-                                + " as planned, parts: [Roof rack with tent]}, {name: from the shelf, parts: [Flat roof"
-                                + " rack]}]}]");
+                .says("'Roof rack with tent' could be left open, since the shelf has 'Flat roof rack' too: add -"
+                        + " Flat roof rack to fitments, and options: [{name: Roof rack with tent, choices: [{name:"
+                        + " as planned, parts: [Roof rack with tent]}, {name: from the shelf, parts: [Flat roof"
+                        + " rack]}]}]");
     }
 
     /** The figures of each column are those that a run of check on the sheet with that choice prints. */

@@ -61,11 +61,19 @@ final class Bar {
     }
 
     private static double value(Measure measure) {
-        return kind(measure).printed(measure.getValue(), 1);
+        return printed(measure, measure.getValue(), 1);
     }
 
     private static double limit(Measure measure) {
-        return kind(measure).printed(measure.getLimit(), -1);
+        return printed(measure, measure.getLimit(), -1);
+    }
+
+    /** To the nearest digit where the safe side would show what is kept as passed in any digits. */
+    private static double printed(Measure measure, double number, int way) {
+        MeasureKind kind = kind(measure);
+        boolean crosses = measure.getHeadroom() >= 0
+                && kind.printed(measure.getValue(), 1) > kind.printed(measure.getLimit(), -1);
+        return crosses ? kind.printed(number) : kind.printed(number, way);
     }
 
     /** What is left of the limit, or by how much it is passed. */
@@ -86,7 +94,8 @@ final class Bar {
 
     /** The same in words: value, limit and what is left. */
     static String words(Measure measure) {
-        return Wording.atLeast(measure) + known(measure, value(measure)) + " of " + known(measure, limit(measure)) + ", "
+        return Wording.atLeast(measure) + known(measure, value(measure)) + " of " + known(measure, limit(measure))
+                + ", "
                 + left(measure)
                 + (uncertain(measure)
                         ? " with a tolerance of " + Wording.quantity(measure.getTolerance(), measure.kind())

@@ -38,6 +38,9 @@ public final class Wording {
     /** A tolerance of so many of the last digit makes one more digit meaningless. */
     private static final int COARSE = 10;
 
+    /** So many letters may two names of loadings have to stand beside each other. */
+    private static final int TWO_NAMES = 30;
+
     private static final String HOUSE = " (house value)";
     /** Behind the id of a practice value that is a share: so much of the limit. */
     private static final String OF_LIMIT = " of limit";
@@ -159,7 +162,16 @@ public final class Wording {
         return eitherWay(comparison.tolerance(), judged.measure().kind()).strip();
     }
 
-    /** How much is spare, or by how much the limit is passed; of shares in points. */
+    /** The loading in which it is worst, and the others: by name where it is one and there is room, else how many. */
+    public static String loadings(String worst, List<String> others) {
+        return others.isEmpty()
+                ? worst
+                : others.size() == 1 && worst.length() + others.get(0).length() <= TWO_NAMES
+                        ? worst + "; also " + others.get(0)
+                        : worst + " and " + others.size() + " more";
+    }
+
+    /** How much is spare, or by how much the limit is passed; of shares in percentage points. */
     public static String margin(Judged judged, Comparison comparison) {
         double margin = asPrinted(judged, comparison).margin();
         String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
@@ -174,9 +186,13 @@ public final class Wording {
         return difference(Math.abs(asPrinted(judged, comparison).margin()), kind(judged, comparison));
     }
 
-    /** What lies between two values of a measure, with its unit; between two shares it is so many points. */
+    /** What lies between two values of a measure, with its unit; between two shares it is in percentage points. */
     public static String difference(double value, MeasureKind kind) {
-        return kind.unit().equals(SHARE) ? number(value, SHARE, kind.decimals()) + " points" : quantity(value, kind);
+        if (!kind.unit().equals(SHARE)) {
+            return quantity(value, kind);
+        }
+        String number = number(value, SHARE, kind.decimals());
+        return number + (number.equals("1") ? " percentage point" : " percentage points");
     }
 
     /** A margin without words, negative where the limit is passed; to the safe side, as what may be added is. */
@@ -191,12 +207,10 @@ public final class Wording {
      */
     public static MeasureKind kind(Measure measure) {
         double margin = measure.getHeadroom();
-        return finer(
-                measure.kind(),
-                finer -> {
-                    double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
-                    return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
-                });
+        return finer(measure.kind(), finer -> {
+            double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
+            return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
+        });
     }
 
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */
@@ -258,7 +272,18 @@ public final class Wording {
      * side stands what is kept, and what the card's remedy names, so that doing as it says is enough.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
-        return inDigits(judged, each, kind(judged, each));
+        MeasureKind kind = kind(judged, each);
+        Comparison safe = inDigits(judged, each, kind);
+        return each.margin() < 0 || !crosses(judged, safe, kind)
+                ? safe
+                // Kept by less than any digit shows: to the nearest one the two are alike.
+                : new Comparison(
+                        kind.printed(each.value()),
+                        kind.printed(each.limit()),
+                        Math.abs(kind.printed(each.limit()) - kind.printed(each.value())),
+                        each.valueTolerance(),
+                        each.limitTolerance(),
+                        each.house());
     }
 
     private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {

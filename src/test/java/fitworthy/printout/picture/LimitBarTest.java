@@ -26,12 +26,19 @@ class LimitBarTest {
         assertEquals("95 kg spare", bar(3804.4, 3900).left());
         assertEquals("3804 kg of 3900 kg", bar(3804, 3900).of());
         assertEquals("96 kg spare", bar(3804, 3900).left());
+        assertEquals("2519.4 kg of 2519.6 kg", bar(2519.4, 2519.6).of());
+        assertEquals("0.2 kg spare", bar(2519.4, 2519.6).left());
+        assertEquals("2519 kg of 2519 kg", bar(2519.00001, 2519.00002).of());
+        assertEquals("0 kg spare", bar(2519.00001, 2519.00002).left());
     }
 
     @Test
     void whatIsKnownOfAnOverloadIsTheLeastOfIt() {
         Measure open = Measure.of(
-                        LoadMeasures.LOADED, "vehicle", Figure.missing(new Missing("cargo.Dog.mass", "its mass", "a scale")), Figure.of(3900, 0))
+                        LoadMeasures.LOADED,
+                        "vehicle",
+                        Figure.missing(new Missing("cargo.Dog.mass", "its mass", "a scale")),
+                        Figure.of(3900, 0))
                 .atLeast(Figure.of(3901, 0));
         assertEquals("at least 3901 kg of 3900 kg", LimitBar.of(open).of());
         assertEquals("at least 1 kg over", LimitBar.of(open).left());
@@ -39,7 +46,8 @@ class LimitBarTest {
 
     /** In tenths of a kilogram, on both sides of the limit. */
     @Property(seed = "4711")
-    void itAddsUpToTheSafeSide(@ForAll @IntRange(max = 60000) int value, @ForAll @IntRange(min = -300, max = 300) int off) {
+    void itAddsUpToTheSafeSide(
+            @ForAll @IntRange(max = 60000) int value, @ForAll @IntRange(min = -300, max = 300) int off) {
         int limit = Math.max(1, value + off);
         LimitBar bar = bar(value / 10.0, limit / 10.0);
         BigDecimal used = number(bar.of().split(" of ")[0]);
