@@ -26,8 +26,10 @@ import java.util.stream.Stream;
  * @param left by load case, in the unit used inside, negative where the limit is passed; a case is absent where it was
  *     not assessed
  * @param guessed the load cases of these in which that rests on guesses
+ * @param atLeast those in which more may be passed, since not all of it is known
  */
-public record Margin(String limit, MeasureKind kind, Map<String, Double> left, Set<String> guessed) {
+public record Margin(
+        String limit, MeasureKind kind, Map<String, Double> left, Set<String> guessed, Set<String> atLeast) {
 
     private static final String TOWING = "towing";
 
@@ -52,12 +54,16 @@ public record Margin(String limit, MeasureKind kind, Map<String, Double> left, S
                     MeasureKind kind = outcome.judged().measure().kind();
                     String limit = outcome.judged().subject() + ": " + kind.limitMeaning();
                     Margin margin = margins.computeIfAbsent(
-                            limit, none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>()));
+                            limit,
+                            none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>(), new HashSet<>()));
                     boolean guessed =
                             outcome instanceof Held || advice.guesses().containsKey(outcome.key());
                     loadings(outcome, advice).forEach(loadCase -> {
                         margin.left.putIfAbsent(
                                 loadCase, outcome.comparison().orElseThrow().margin());
+                        if (outcome.judged().measure().isAtLeast()) {
+                            margin.atLeast.add(loadCase);
+                        }
                         if (guessed) {
                             margin.guessed.add(loadCase);
                         }

@@ -3,16 +3,14 @@ package fitworthy.cli;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
+import fitworthy.document.Page;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.AlternativesPrintout;
 import fitworthy.printout.ComparedPlan;
 import fitworthy.search.Alternatives;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
-import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
-import fitworthy.source.Place;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -33,9 +31,12 @@ import picocli.CommandLine.Option;
             "  fitworthy compare scenarios/touring.yaml --option Tray",
             "",
             "Exit code 0 where every combination was looked at and one of them has nothing",
-            "to act on, else 1."
+            "to act on, or nothing is open to compare, else 1."
         })
 final class Compare implements Callable<Integer> {
+
+    private static final String EXAMPLE =
+            "options: [{name: To choose, choices: [{name: with, parts: [%s]}, {name: without}]}]";
 
     /** Parts that are named with what the shelf has in their place. */
     private static final int MOST_OPENED = 5;
@@ -68,31 +69,22 @@ final class Compare implements Callable<Integer> {
         View.Read read = options.read(engine);
         List<String> known =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
-        List<Fault> faults = new ArrayList<>();
-        if (known.isEmpty()) {
-            faults.add(new Fault(
-                    Place.of("SHEET"),
-                    "options",
-                    "the sheet leaves no choice open, so that there is nothing to compare",
-                    "add what is still open to the sheet, such as options: [{name: To choose, choices: [{name: with,"
-                            + " parts: [" + part(read.sheet()) + "]}, {name: without}]}]"));
-            Alternatives.openable(read.tree(), read.sheet(), options.shelf()).entrySet().stream()
-                    .limit(MOST_OPENED)
-                    .map(entry -> couldBe(entry.getKey(), entry.getValue()))
-                    .forEach(faults::add);
-        } else {
-            faults.addAll(Names.faults(
-                    "--option",
-                    names,
-                    known,
-                    "the sheet has no option",
-                    "one of "
-                            + read.sheet().options().stream()
-                                    .map(option -> option.name() + " (" + choices(option) + ")")
-                                    .collect(Collectors.joining(", "))
-                            + "; all choices of it are compared"));
+        if (known.isEmpty() && names.isEmpty()) {
+            nothing(read);
+            return ExitCodes.IN_ORDER;
         }
-        FaultsException.refuse(faults);
+        FaultsException.refuse(Names.faults(
+                "--option",
+                names,
+                known,
+                "the sheet has no option",
+                known.isEmpty()
+                        ? EXAMPLE.formatted(part(read.sheet()))
+                        : "one of "
+                                + read.sheet().options().stream()
+                                        .map(option -> option.name() + " (" + choices(option) + ")")
+                                        .collect(Collectors.joining(", "))
+                                + "; all choices of it are compared"));
         Advice planned = Adviser.advise(engine, read.sheet());
         Alternatives<ComparedPlan> alternatives;
         try (TimeLimit limit = TimeLimit.of(seconds, around.err())) {
@@ -105,16 +97,29 @@ final class Compare implements Callable<Integer> {
         return alternatives.complete() && oneInOrder ? ExitCodes.IN_ORDER : ExitCodes.SOMETHING_TO_DO;
     }
 
+    /** Says that nothing is open, how a choice is written, and what the shelf has for one. */
+    private void nothing(View.Read read) {
+        Page page = new Page(around.out());
+        page.wrapped(0, "There is nothing to compare: the sheet leaves no choice open.");
+        page.wrapped(0, "A choice is written so:");
+        page.wrapped(2, EXAMPLE.formatted(part(read.sheet())));
+        Alternatives.openable(read.tree(), read.sheet(), options.shelf()).entrySet().stream()
+                .limit(MOST_OPENED)
+                .forEach(entry -> couldBe(entry.getKey(), entry.getValue(), page));
+        page.flush();
+    }
+
     /** That something on the shelf could be fitted in place of a part, and how that is written. */
-    private static Fault couldBe(String part, List<String> others) {
+    private static void couldBe(String part, List<String> others, Page page) {
         String other = others.get(0);
-        return new Fault(
-                Place.of("SHEET"),
-                "options",
-                "'" + part + "' could be left open, since the shelf has '" + String.join("', '", others) + "' too",
-                "add - " + other + " to fitments, and options: [{name: " + part
-                        + ", choices: [{name: as planned, parts: [" + part + "]}, {name: from the shelf, parts: ["
-                        + other + "]}]}]");
+        page.wrapped(
+                0,
+                "'" + part + "' could be left open, since the shelf has '" + String.join("', '", others)
+                        + "' too: add - " + other + " to fitments, and");
+        page.wrapped(
+                2,
+                "options: [{name: " + part + ", choices: [{name: as planned, parts: [" + part
+                        + "]}, {name: from the shelf, parts: [" + other + "]}]}]");
     }
 
     /** A part that could be left, as an example. */

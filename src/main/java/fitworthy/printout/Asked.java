@@ -40,7 +40,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     private static final Pattern TWO = Pattern.compile("(" + ARTICLES + "[^,]*) and (" + ARTICLES + "[^,]*)");
 
     /** Speaks of a thing that it does not name. */
-    private static final Pattern ITS = Pattern.compile("\\bits\\b");
+    private static final Pattern ITS = Pattern.compile("\\bits?\\b");
 
     /** What one finding asks. */
     record Point(Group<Finding> finding, Ask ask) {
@@ -82,7 +82,9 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         /** What has a field of the vehicle or trailer, as in "Mirrors, left"; empty where that is the whole. */
         private static String inside(String path) {
             List<String> steps = List.of(path.split("\\."));
-            return steps.size() < 3 ? "" : Words.capital(String.join(", ", steps.subList(1, steps.size() - 1)));
+            return steps.size() < 3
+                    ? steps.get(0).equals("trailer") ? "Trailer" : ""
+                    : Words.capital(String.join(", ", steps.subList(1, steps.size() - 1)));
         }
     }
 

@@ -101,7 +101,10 @@ public record FindingBrief(
 
     private static String loading(Group<Finding> group) {
         String loading = group.worst().judged().loadCase();
-        int others = group.outcomes().size() - 1;
-        return loading.isEmpty() ? "" : " (" + loading + (others == 0 ? "" : " and " + others + " more") + ")";
+        List<String> others = group.outcomes().stream()
+                .map(outcome -> outcome.judged().loadCase())
+                .filter(other -> !other.equals(loading))
+                .toList();
+        return loading.isEmpty() ? "" : " (" + Wording.loadings(loading, others) + ")";
     }
 }

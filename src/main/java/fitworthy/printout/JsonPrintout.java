@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import fitworthy.advice.Advice;
@@ -167,7 +168,8 @@ public final class JsonPrintout {
             Double tolerance,
             Double limit,
             Double margin,
-            Boolean toleranceCouldTurnIt) {
+            Boolean toleranceCouldTurnIt,
+            @JsonInclude(JsonInclude.Include.NON_NULL) Boolean atLeast) {
 
         static Head of(Outcome outcome) {
             Judged judged = outcome.judged();
@@ -185,7 +187,8 @@ public final class JsonPrintout {
                     compared == null ? null : Wording.exact(compared.tolerance(), kind),
                     compared == null ? null : Wording.exact(compared.limit(), kind),
                     compared == null ? null : Wording.exact(compared.margin(), kind),
-                    compared == null ? null : compared.uncertain());
+                    compared == null ? null : compared.uncertain(),
+                    judged.measure().isAtLeast() ? true : null);
         }
     }
 

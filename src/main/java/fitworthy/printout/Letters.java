@@ -286,6 +286,7 @@ public final class Letters {
                         one.missing().stream().map(lacking -> item(party, lacking)),
                         party == Party.CUSTOMER ? sheet.options().stream().map(Letters::item) : Stream.<String>empty())
                 .flatMap(some -> some)
+                .distinct()
                 .toList();
     }
 

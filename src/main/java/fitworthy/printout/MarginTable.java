@@ -35,7 +35,8 @@ public final class MarginTable {
     public static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
-                        ? Wording.spareOrOver(margin.left().get(loading), margin.kind())
+                        ? (margin.atLeast().contains(loading) ? "at least " : "")
+                                + Wording.spareOrOver(margin.left().get(loading), margin.kind())
                                 + (margin.guessed().contains(loading) ? " (about)" : "")
                         : "-")
                 .toList();

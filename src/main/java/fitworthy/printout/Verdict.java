@@ -5,6 +5,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Headings;
 import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
@@ -155,17 +156,26 @@ public final class Verdict {
 
     /** In which loading it is passed furthest, and whether in all alike or in how many others. */
     private static String in(Advice advice, Assessed rating) {
-        List<String> amounts = advice.findings().stream()
+        List<Finding> findings = advice.findings().stream()
                 .filter(finding -> finding.check().equals(rating.check()))
-                .map(finding -> amount(advice, finding))
                 .toList();
+        List<String> amounts =
+                findings.stream().map(finding -> amount(advice, finding)).toList();
         int loadings = advice.loadings().size();
         if (rating.judged().loadCase().isEmpty() || amounts.size() <= 1) {
             return in(rating);
         }
         return amounts.size() == loadings && amounts.stream().distinct().count() == 1
                 ? " (every loading)"
-                : " (" + rating.judged().loadCase() + " and " + (amounts.size() - 1) + " more)";
+                : " ("
+                        + Wording.loadings(
+                                rating.judged().loadCase(),
+                                findings.stream()
+                                        .map(finding -> finding.judged().loadCase())
+                                        .filter(other ->
+                                                !other.equals(rating.judged().loadCase()))
+                                        .toList())
+                        + ")";
     }
 
     private static String in(Assessed rating) {
@@ -174,7 +184,8 @@ public final class Verdict {
     }
 
     private static String amount(Advice advice, Assessed rating) {
-        return (isGuessed(advice, rating) ? "about " : "")
+        return Wording.atLeast(rating.judged().measure())
+                + (isGuessed(advice, rating) ? "about " : "")
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 

@@ -6,6 +6,8 @@ import fitworthy.source.NodePath;
 /** Figures of which one cannot be above the other: where it is, one of them is misread or stands in the wrong field. */
 final class OrderChecks {
 
+    private static final String TOGETHER = "the figures that belong together";
+    private static final String LENGTH = "the length of the trailer";
     private static final NodePath VEHICLE = NodePath.of("vehicle");
 
     private final Sheet sheet;
@@ -69,11 +71,11 @@ final class OrderChecks {
     }
 
     private void trailer(Trailer trailer, NodePath path) {
-        notAbove(trailer.ball(), path.to("ball"), trailer.mass(), "the mass of the trailer");
-        notAbove(trailer.gtm(), path.to("gtm"), trailer.rated(), "the most it may weigh");
-        notAbove(trailer.lightest(), path.to("lightest"), trailer.mass(), "its mass when loaded");
-        notAbove(trailer.drawbar(), path.to("drawbar"), trailer.length(), "the length of the trailer");
-        notAbove(trailer.axle(), path.to("axle"), trailer.length(), "the length of the trailer");
+        ofTrailer(trailer.ball(), path.to("ball"), trailer.mass(), path.to("mass"), "the mass of the trailer");
+        ofTrailer(trailer.gtm(), path.to("gtm"), trailer.rated(), path.to("rated"), "the most it may weigh");
+        ofTrailer(trailer.lightest(), path.to("lightest"), trailer.mass(), path.to("mass"), "its mass when loaded");
+        ofTrailer(trailer.drawbar(), path.to("drawbar"), trailer.length(), path.to("length"), LENGTH);
+        ofTrailer(trailer.axle(), path.to("axle"), trailer.length(), path.to("length"), LENGTH);
     }
 
     private void circuit(Circuit circuit, NodePath path) {
@@ -95,10 +97,45 @@ final class OrderChecks {
 
     /** @param most what the figure is at most; nothing is told where their tolerances could make both right */
     private void notAbove(Figure figure, NodePath path, Figure most, String called) {
-        if (figure.value() - figure.tolerance() > most.value() + most.tolerance()
-                && figure.isAbove(most)
-                && !faults.foundWhenReading(path)) {
-            faults.tell("is above " + called, "the figures that belong together", path);
+        if (isAbove(figure, most) && !faults.foundWhenReading(path)) {
+            faults.tell("is above " + called, TOGETHER, path);
         }
+    }
+
+    /** The same of a trailer, which may have one of the two from a shelf: the sheet's own line is the one to look at. */
+    private void ofTrailer(Figure figure, NodePath path, Figure most, NodePath mostPath, String called) {
+        if (faults.areOfOneFile(path, mostPath)) {
+            notAbove(figure, path, most, called);
+            return;
+        }
+        // That the shelf's figure may be a guess for this trailer is no reason not to tell that the two disagree.
+        boolean isOfShelf = faults.isInSheet(mostPath);
+        if (!(isOfShelf ? isAbove(figure.exact(), most) : isAbove(figure, most.exact()))
+                || faults.foundWhenReading(path)
+                || faults.foundWhenReading(mostPath)) {
+            return;
+        }
+        if (isOfShelf) {
+            faults.tell(
+                    "is below " + faults.written(path) + ", which the shelf gives as " + path + " ("
+                            + faults.place(path) + ")",
+                    hereToo(path),
+                    mostPath);
+        } else {
+            faults.tell(
+                    "is above " + called + ", which the shelf gives as " + faults.written(mostPath) + " ("
+                            + faults.place(mostPath) + ")",
+                    hereToo(mostPath),
+                    path);
+        }
+    }
+
+    private static String hereToo(NodePath path) {
+        String field = path.steps().get(1).toString();
+        return TOGETHER + ": beside 'from' " + field + " too, as it is for this trailer, or " + field + ": ask";
+    }
+
+    private static boolean isAbove(Figure figure, Figure most) {
+        return figure.value() - figure.tolerance() > most.value() + most.tolerance() && figure.isAbove(most);
     }
 }

@@ -1,5 +1,6 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Mark;
 import fitworthy.schema.Bound;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
@@ -38,6 +39,23 @@ final class SheetFaults {
     /** Whether two values stand in the same file. */
     boolean areOfOneFile(NodePath one, NodePath other) {
         return places.place(one).file().equals(places.place(other).file());
+    }
+
+    /** Whether a value stands in the sheet's own file, and not in one that it takes from. */
+    boolean isInSheet(NodePath path) {
+        return places.place(path).file().equals(places.beginning().file());
+    }
+
+    /** A value as it is written, without its mark. */
+    String written(NodePath path) {
+        return path.in(places.node()) instanceof Node.Scalar value
+                ? Mark.read(value.text()).text()
+                : "";
+    }
+
+    /** Where a value stands, as file and line. */
+    String place(NodePath path) {
+        return places.place(path).file() + ":" + places.place(path).line();
     }
 
     /** Whether reading found a fault with the value of a path. */

@@ -1,5 +1,6 @@
 package fitworthy.shelf;
 
+import fitworthy.quantity.Mark;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -23,6 +24,8 @@ import java.util.stream.Stream;
 final class Expansion {
 
     static final String FROM = "from";
+
+    private static final List<String> BY_MASS = List.of("ball", "lightest");
 
     private static final Node.Mapping NOTHING_OVER = new Node.Mapping(Place.of(""), Map.of());
 
@@ -104,7 +107,24 @@ final class Expansion {
                     "takes more than " + NodeReader.MOST_VALUES + " values from the shelf",
                     "one sheet a vehicle");
         }
-        return Trees.merged(thing.with("name", name), over);
+        return Trees.merged(known(kind, thing, over).with("name", name), over);
+    }
+
+    /** What hangs on how a trailer is loaded and built is no more than a guess for one of another mass. */
+    private static Node.Mapping known(Kind kind, Node.Mapping thing, Node.Mapping over) {
+        if (kind != Kind.TRAILERS || over.get("mass") == null) {
+            return thing;
+        }
+        Node.Mapping known = thing;
+        for (String field : BY_MASS) {
+            if (over.get(field) == null
+                    && thing.get(field) instanceof Node.Scalar value
+                    && Mark.read(value.text()).mark() == Mark.STATED) {
+                String guess = Mark.ABOUT.before(value.text());
+                known = known.with(field, new Node.Scalar(value.place(), guess, false));
+            }
+        }
+        return known;
     }
 
     private Node noShelf(Node.Scalar name, NodePath path) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -45,6 +46,28 @@ class LettersTest {
                         "To the auto electrician")),
                 headings.toString());
         assertEquals(headings.size(), headings.stream().distinct().count(), headings.toString());
+    }
+
+    /** Each question once in a letter, and each says what it is about. */
+    @Test
+    void nothingIsAskedTwiceInALetter() throws IOException {
+        Ran ran = Ran.of("letters", TOURING).printed(1);
+        for (String letter : ran.out().split("-{80}\n")) {
+            List<String> items = Pattern.compile("^ *[0-9]+\\. ", Pattern.MULTILINE)
+                    .splitAsStream(letter)
+                    .skip(1)
+                    .map(item -> item.split("\n\n")[0].replaceAll("\\s+", " "))
+                    .toList();
+            assertEquals(items.stream().distinct().toList(), items);
+        }
+        String winching = Files.writeString(
+                        folder.resolve("points.yaml"),
+                        Files.readString(PLAIN)
+                                + "fitments: [{name: Winch, kind: winch, mass: 30 kg, at: {x: -800 mm, y: 0 mm, z: 700 mm}}]\n")
+                .toString();
+        Ran points = Ran.of("letters", winching);
+        assertFalse(points.out().contains(". What it was made for"), points.out());
+        points.says("Recovery, front: what it was made for.");
     }
 
     @Test

@@ -149,11 +149,11 @@ class MendCompareExplainTest {
                                 "today"),
                         new Refused(
                                 2,
-                                "SHEET: options: the sheet leaves no choice open, so that there is nothing to compare\n"
-                                        + "    right: add what is still open to the sheet, such as options: [{name: To"
-                                        + " choose, choices: [{name: with, parts: [Alloy tray]}, {name: without}]}]",
+                                "--option: the sheet has no option 'Box'\n    right: options: [{name: To choose,",
                                 "compare",
-                                PLAIN),
+                                PLAIN,
+                                "--option",
+                                "Box"),
                         new Refused(
                                 2,
                                 "--option: the sheet has no option 'alloy'\n    right: one of Box (steel, alloy, none),",
@@ -327,12 +327,12 @@ class MendCompareExplainTest {
     @Test
     void compareSaysWhatTheShelfHasInPlaceOfAPart() {
         Ran.of("compare", "scenarios/overloaded.yaml")
-                .refused(
-                        2,
-                        "'Roof rack with tent' could be left open, since the shelf has 'Flat roof rack' too\n    right: add -"
-                                + " Flat roof rack to fitments, and options: [{name: Roof rack with tent, choices: [{name:"
-                                + " as planned, parts: [Roof rack with tent]}, {name: from the shelf, parts: [Flat roof"
-                                + " rack]}]}]");
+                .printed(0)
+                .says("There is nothing to compare: the sheet leaves no choice open.")
+                .says("'Roof rack with tent' could be left open, since the shelf has 'Flat roof rack' too: add -"
+                        + " Flat roof rack to fitments, and options: [{name: Roof rack with tent, choices: [{name:"
+                        + " as planned, parts: [Roof rack with tent]}, {name: from the shelf, parts: [Flat roof"
+                        + " rack]}]}]");
     }
 
     /** The figures of each column are those that a run of check on the sheet with that choice prints. */

@@ -29,7 +29,14 @@ class StandardInputTest {
                 Ran.of("explain", PLAIN.toString(), "mass.gvm-over"),
                 BatchTest.piped(plain(), "explain", "-", "mass.gvm-over"));
         assertEquals(Ran.of("mend", PLAIN.toString()), BatchTest.piped(plain(), "mend", "-"));
-        BatchTest.piped(plain(), "compare", "-").refused(2, "there is nothing to compare");
+        assertEquals(
+                """
+                There is nothing to compare: the sheet leaves no choice open.
+                A choice is written so:
+                  options: [{name: To choose, choices: [{name: with, parts: [Alloy tray]},
+                  {name: without}]}]
+                """,
+                BatchTest.piped(plain(), "compare", "-").printed(0).out());
     }
 
     @Test

@@ -178,6 +178,27 @@ class FrontPagesTest {
                 "Order today? Drawers, Fridge.");
     }
 
+    /** Without a rating nothing is first but to find it out; a stop is first all the same. */
+    @Test
+    void withoutARatingThatIsWhatIsFirst() throws Exception {
+        String unknown = "vehicle: {ratings: {gvm: unknown}}\n";
+        says(
+                pages(
+                                Printed.of(Sheets.plainWith(unknown), Readers.CUSTOMER, Paper.A4)
+                                        .report(),
+                                Paper.A4)
+                        .get(0),
+                "What first? Find out",
+                "Until then nothing says that the plan is within its ratings.");
+        String over = "vehicle: {ratings: {gvm: unknown, front-axle: 1328 kg}}\n";
+        String page = pages(
+                        Printed.of(Sheets.plainWith(over), Readers.CUSTOMER, Paper.A4)
+                                .report(),
+                        Paper.A4)
+                .get(0);
+        says(page, "What first? Take at least 1 kg off the front axle.");
+    }
+
     private static String first(String scenario) throws FaultsException {
         Arrangement arrangement = Arrangement.of(Printed.scenario(scenario).advice());
         return Wording.order(Ranked.of(arrangement).get(0).group().worst());

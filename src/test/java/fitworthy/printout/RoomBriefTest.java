@@ -59,4 +59,20 @@ class RoomBriefTest {
         says(rack + "vehicle: {ratings: {gvm: 2530 kg, roof: 10 kg}}", "everything aboard - none (GVM)");
         says(rack + "vehicle: {ratings: {roof: 10 kg}}", "No more load on Rack.");
     }
+
+    /** A tow rating of 3000 kg and a GCM that leaves more. */
+    @Test
+    void aTrailerThatIsTooHeavyEmptyIsSaidToBe() throws FaultsException {
+        String van = "vehicle: {tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}\n"
+                + "trailer: {name: Van, mass: 3400 kg +/- 0 kg, ball: 200 kg +/- 0 kg, rated: 3500 kg, gtm: 3300 kg,\n"
+                + "  brakes: electric, lightest: %s, coupling: {trailer: 3500 kg, ball: 350 kg}}\n";
+        String words = "at its lightest %s: this build cannot tow it even empty.";
+        says(van.formatted("3001 kg"), "Van as planned: 3400 kg; " + words.formatted("3001 kg"));
+        says(van.formatted("3000 kg"), "Van as planned: 3400 kg; at its lightest 3000 kg.");
+        says(van.formatted("about 3001 kg"), words.formatted("about 3001 kg"));
+        assertFalse(
+                printed(van.formatted("3001 kg").replace("{tow-bar", "{ratings: {gvm: unknown}, tow-bar"))
+                        .contains("even empty"),
+                "without a GVM nobody knows how heavy a trailer may be");
+    }
 }

@@ -120,6 +120,57 @@ class ShelvesTest {
         assertEquals("sheet.yaml:6 no", at(tree, "fitments.2.joints.lid.sealed"));
     }
 
+    private static final String TRAILERS =
+            "trailers: [{name: Van, mass: 3350 kg, rated: 3500 kg, ball: 335 kg +/- 8 kg,\n"
+                    + "  lightest: about 2450 kg, gtm: 3200 kg}]\n";
+
+    /** The load on the ball and the empty mass hang on how a trailer is loaded and built. */
+    @Test
+    void ofATrailerOfAnotherMassTheShelfKnowsTheLoadOnTheBallAsAGuess() throws IOException {
+        shelf("trailers.yaml", TRAILERS);
+        assertEquals("trailers.yaml:1 335 kg +/- 8 kg", at(expanded("trailer: Van\n"), "trailer.ball"));
+        assertEquals(
+                "trailers.yaml:1 335 kg +/- 8 kg", at(expanded("trailer: {from: Van, width: 2 m}\n"), "trailer.ball"));
+        Node.Mapping other = expanded("trailer: {from: Van, mass: 2850 kg}\n");
+        assertEquals("trailers.yaml:1 about 335 kg +/- 8 kg", at(other, "trailer.ball"));
+        assertEquals("trailers.yaml:2 about 2450 kg", at(other, "trailer.lightest"));
+        assertEquals("trailers.yaml:1 3500 kg", at(other, "trailer.rated"));
+        assertEquals(
+                "sheet.yaml:1 270 kg",
+                at(expanded("trailer: {from: Van, mass: 2850 kg, ball: 270 kg}\n"), "trailer.ball"));
+    }
+
+    /** Whose figure is whose, and the sheet's own line, which its writer can put right. */
+    @Test
+    void aTrailerThatContradictsItsShelfIsToldOnTheSheet() throws IOException {
+        Path shelf = shelf("trailers.yaml", TRAILERS);
+        assertEquals(
+                List.of(sheet() + " trailer.mass: is below 2450 kg, which the shelf gives as trailer.lightest ("
+                        + shelf.resolve("trailers.yaml") + ":2)"),
+                refusedFor("trailer: {from: Van, mass: 2449 kg, ball: 200 kg}"));
+        assertEquals(List.of(), refusedFor("trailer: {from: Van, mass: 2450 kg, ball: 200 kg}"));
+        assertEquals(
+                List.of(sheet() + " trailer.gtm: is above the most it may weigh, which the shelf gives as 3500 kg ("
+                        + shelf.resolve("trailers.yaml") + ":1)"),
+                refusedFor("trailer: {from: Van, gtm: 3501 kg}"));
+    }
+
+    private String sheet() {
+        return folder.resolve("sheet.yaml") + "";
+    }
+
+    private List<String> refusedFor(String trailer) {
+        try {
+            SheetReader.sheet(expanded(trailer), Set.of("au"), new ArrayList<>());
+            return List.of();
+        } catch (FaultsException refused) {
+            return refused.faults().stream()
+                    .filter(fault -> fault.path().startsWith("trailer"))
+                    .map(fault -> fault.place().file() + " " + fault.path() + ": " + fault.problem())
+                    .toList();
+        }
+    }
+
     @Test
     void whatWasTakenIsToldWithWhatTheSheetSays() throws IOException {
         shelf("parts.yaml", PARTS);

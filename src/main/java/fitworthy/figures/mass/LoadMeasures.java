@@ -8,6 +8,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.LeastLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Masses;
@@ -85,11 +86,16 @@ public final class LoadMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         AxleLoads axles = loading.axles();
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
-        measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm()).worked(sheet));
+        LeastLoads least = loading.least();
+        measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm())
+                .worked(sheet)
+                .atLeast(least.total()));
         measures.add(Measure.of(AXLE, "front axle", axles.front(), ratings.frontAxle())
-                .worked(sheet));
-        measures.add(
-                Measure.of(AXLE, "rear axle", axles.rear(), ratings.rearAxle()).worked(sheet));
+                .worked(sheet)
+                .atLeast(least.front()));
+        measures.add(Measure.of(AXLE, "rear axle", axles.rear(), ratings.rearAxle())
+                .worked(sheet)
+                .atLeast(least.rear()));
         List<PointMass> counted = loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.COUNTED)
                 .toList();
@@ -160,7 +166,8 @@ public final class LoadMeasures implements Topic {
             measures.add(Measure.of(
                             ROOF, "roof", roof.sum(), loading.plan().ratings().roof())
                     .worked(new Working.Sum("load", roof.loads()))
-                    .given(roof.told().toArray(Choice<?>[]::new)));
+                    .given(roof.told().toArray(Choice<?>[]::new))
+                    .atLeast(roof.least()));
         }
     }
 
@@ -182,7 +189,8 @@ public final class LoadMeasures implements Topic {
                         in("loaded", loading.axles().total(), "kg"),
                         in("ball", ball, "kg"),
                         in("trailer", trailer, "kg"))
-                .worked(MassWorkings.axles(loading.masses(), plan.wheelbase())));
+                .worked(MassWorkings.axles(loading.masses(), plan.wheelbase()))
+                .atLeast(loading.leastCombined()));
         measures.add(Measure.of(BALL, "tow ball", ball));
         measures.add(Measure.of(
                         BALL_LIFT, "front axle", ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))

@@ -145,7 +145,11 @@ final class WeighbridgeMeasures implements Topic {
             measures.add(Measure.of(UNEXPLAINED, "vehicle", found).worked(new Working.Sum("found", residuals)));
         }
         boolean decides = over.value() > 0 && found.isAtLeast(over);
-        measures.add(Measure.of(FOUND_OVER, "vehicle", Choice.yesNo(decides)));
+        // By how much the GVM is passed tells what passes it; that it is passed may be known without.
+        measures.add(
+                over.known()
+                        ? Measure.of(FOUND_OVER, "vehicle", Choice.yesNo(decides))
+                        : Measure.of(FOUND_OVER, "vehicle", "", over.missing()));
     }
 
     private static void residual(String axle, Figure residual, Figure reading, Figure parts, List<Measure> measures) {

@@ -27,6 +27,7 @@ public final class Measure {
     private final Mark mark;
     private final List<Missing> missing;
     private final List<Working> workings;
+    private final boolean atLeast;
 
     private Measure(
             MeasureKind kind,
@@ -47,9 +48,10 @@ public final class Measure {
         this.mark = mark;
         this.missing = missing;
         this.workings = List.of();
+        this.atLeast = false;
     }
 
-    private Measure(Measure measure, String loadCase, List<Working> workings) {
+    private Measure(Measure measure, String loadCase, List<Working> workings, boolean atLeast) {
         this.kind = measure.kind;
         this.subject = measure.subject;
         this.loadCase = loadCase;
@@ -61,6 +63,7 @@ public final class Measure {
         this.mark = measure.mark;
         this.missing = measure.missing;
         this.workings = workings;
+        this.atLeast = atLeast;
     }
 
     /** A number. */
@@ -145,12 +148,32 @@ public final class Measure {
             return this;
         }
         Figure none = figure == null ? null : Figure.missing(lacking);
-        return new Measure(new Measure(kind, subject, none, limit, "", Mark.STATED, lacking), loadCase, workings);
+        return new Measure(
+                new Measure(kind, subject, none, limit, "", Mark.STATED, lacking), loadCase, workings, false);
+    }
+
+    /**
+     * This measure; where its number is not known and what is known of it passes the limit already, that: no figure that
+     * is missing may soften it.
+     *
+     * @param least the least that the number can be
+     */
+    public Measure atLeast(Figure least) {
+        if (isKnown()) {
+            return this;
+        }
+        Measure known = of(kind, subject, least, limit);
+        return known.isKnown() && known.getHeadroom() < 0 ? new Measure(known, loadCase, workings, true) : this;
+    }
+
+    /** Whether its number is the least that it can be, and the rest of it is not known. Not for rules. */
+    public boolean isAtLeast() {
+        return atLeast;
     }
 
     /** The same measure, as it holds in a load case. */
     public Measure in(String loadCase) {
-        return new Measure(this, loadCase, workings);
+        return new Measure(this, loadCase, workings, atLeast);
     }
 
     /**
@@ -163,7 +186,7 @@ public final class Measure {
     public Measure worked(Working... further) {
         List<Working> all = new ArrayList<>(workings);
         all.addAll(List.of(further));
-        return new Measure(this, loadCase, List.copyOf(all));
+        return new Measure(this, loadCase, List.copyOf(all), atLeast);
     }
 
     public MeasureKind kind() {

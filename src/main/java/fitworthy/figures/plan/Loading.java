@@ -19,6 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The plan loaded in one way: every mass and what the axles carry.
@@ -28,8 +29,10 @@ import java.util.Set;
  * @param off parts and tanks that are off, or stand in or on what is
  * @param masses every mass, the correction to a weighbridge reading included
  * @param axles the loads of these masses
+ * @param sure masses that sum up to the same, of which more may be known
  */
-public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointMass> masses, AxleLoads axles) {
+public record Loading(
+        Plan plan, LoadCase loadCase, Set<String> off, List<PointMass> masses, AxleLoads axles, List<PointMass> sure) {
 
     /** What a weighbridge showed against the summed parts. @param front kg, reading less sum @param rear likewise */
     public record Residual(Figure front, Figure rear) {}
@@ -53,17 +56,18 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
         return plan.cases().stream()
                 .filter(loadCase -> loadCase.weighed().isPresent())
                 .map(loadCase -> {
-                    List<PointMass> masses = withoutBall(Masses.of(plan, loadCase));
-                    return new Loading(
-                            plan, loadCase, plan.off(loadCase), masses, AxleLoads.of(masses, plan.wheelbase()));
+                    return of(plan, loadCase, withoutBall(Masses.of(plan, loadCase)));
                 })
                 .toList();
     }
 
     /** The parts alone, without any weighbridge correction. */
     private static Loading summed(Plan plan, LoadCase loadCase) {
-        List<PointMass> masses = Masses.of(plan, loadCase);
-        return new Loading(plan, loadCase, plan.off(loadCase), masses, AxleLoads.of(masses, plan.wheelbase()));
+        return of(plan, loadCase, Masses.of(plan, loadCase));
+    }
+
+    private static Loading of(Plan plan, LoadCase loadCase, List<PointMass> masses) {
+        return new Loading(plan, loadCase, plan.off(loadCase), masses, AxleLoads.of(masses, plan.wheelbase()), masses);
     }
 
     public boolean towing() {
@@ -88,6 +92,21 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
     public Figure combined() {
         // The trailer's whole mass already holds the load on the ball.
         return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
+    }
+
+    /** What the axles carry at least, by what is known of it. */
+    public LeastLoads least() {
+        return axles.front().known() && axles.rear().known()
+                ? new LeastLoads(axles.front(), axles.rear(), axles.total())
+                : LeastLoads.of(sure, plan.wheelbase());
+    }
+
+    /** What vehicle and trailer weigh at least, in kg, by what is known of it. */
+    public Figure leastCombined() {
+        Figure vehicle = LeastLoads.of(withoutBall(sure), plan.wheelbase()).total();
+        return trailer()
+                .map(trailer -> vehicle.plus(trailer.mass().or(Figure.ZERO)))
+                .orElse(vehicle);
     }
 
     /** Whether the trip is set out on in this loading: not where the sheet says so, nor on a weighbridge. */
@@ -225,15 +244,39 @@ public record Loading(Plan plan, LoadCase loadCase, Set<String> off, List<PointM
                 reading.rearAxle(),
                 differing.rear(),
                 plan.wheelbase().exact()));
-        return new Loading(plan, loadCase, off, corrected, AxleLoads.of(corrected, plan.wheelbase()));
+        AxleLoads axles = AxleLoads.of(corrected, plan.wheelbase());
+        return new Loading(
+                plan,
+                loadCase,
+                off,
+                corrected,
+                axles,
+                axles.total().known() ? corrected : sinceWeighed(reading, known, onlyWeighed));
+    }
+
+    /** The reading itself, with what came aboard since and without what went. */
+    private List<PointMass> sinceWeighed(LoadCase.Weighed reading, Set<PointMass> known, List<PointMass> onlyWeighed) {
+        Figure rear = plan.wheelbase().exact();
+        return Stream.of(
+                        Stream.of(
+                                atAxle("front axle as weighed", reading.frontAxle(), Figure.of(0, 0)),
+                                atAxle("rear axle as weighed", reading.rearAxle(), rear)),
+                        masses.stream().filter(mass -> mass.sort() == Sort.BALL || !known.contains(mass)),
+                        onlyWeighed.stream().map(PointMass::takenOff))
+                .flatMap(each -> each)
+                .toList();
     }
 
     private PointMass residual(String axle, Figure residual, Figure reading, Figure differing, Figure x) {
         Figure mass = residual.known()
                 ? Figure.of(residual.value(), Math.hypot(reading.tolerance(), differing.tolerance()))
                 : residual;
+        return atAxle("weighbridge less parts, " + axle, mass, x);
+    }
+
+    private PointMass atAxle(String name, Figure mass, Figure x) {
         return new PointMass(
-                "weighbridge less parts, " + axle,
+                name,
                 Sort.RESIDUAL,
                 mass,
                 new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()),

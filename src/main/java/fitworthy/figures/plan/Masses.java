@@ -116,7 +116,7 @@ public final class Masses {
         PointMass known = done && on ? part.exact() : part;
         if (done) {
             masses.add(new PointMass(
-                    part.name() + ", in the kerb mass",
+                    PointMass.inKerbMass(part.name()),
                     Sort.COUNTED,
                     known.mass().times(-1),
                     new Point(

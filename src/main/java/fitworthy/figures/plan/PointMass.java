@@ -42,9 +42,19 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, Choice<Ye
         return mass.times(Figure.of(1, 0).minus(at.x().dividedBy(wheelbase)));
     }
 
+    /** What a part is called that is taken out of the kerb mass. */
+    static String inKerbMass(String part) {
+        return part + ", in the kerb mass";
+    }
+
     /** What the springs carry of it. */
     public PointMass sprung() {
         return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof, 0);
+    }
+
+    /** The same taken away, as what is taken off. */
+    PointMass takenOff() {
+        return new PointMass(name, Sort.REMOVED, mass.times(-1), at, roof, unsprung);
     }
 
     /** The same taken away. */

@@ -7,6 +7,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What is carried on the roof, with what was on it when the vehicle was weighed, wherever along it that is.
@@ -32,6 +33,14 @@ public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
                     told.add(part.roof());
                 });
         return new RoofLoad(loads, told);
+    }
+
+    /** What is known to be on it, in kg. */
+    public Figure least() {
+        return Working.total(IntStream.range(0, loads.size())
+                .filter(i -> told.get(i).is(YesNo.YES) && loads.get(i).figure().known())
+                .mapToObj(loads::get)
+                .toList());
     }
 
     /** All of it, in kg. */

@@ -1,6 +1,7 @@
 package fitworthy.printout.picture;
 
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Wording;
 import java.util.Optional;
@@ -43,13 +44,36 @@ final class Bar {
         svg.line(part.isEmpty() ? "" : part + "-limit", Pen.BOLD, limit, y - 2, limit, y + height + 2);
     }
 
-    /** The value and its limit. */
+    /**
+     * The value and its limit, each to the safe side, so that what is left is what lies between them as printed: with
+     * more digits where a limit is passed, or kept, by less than the usual ones show.
+     */
     static String of(Measure measure) {
-        return shown(measure, measure.getValue()) + " of " + shown(measure, measure.getLimit());
+        return Wording.atLeast(measure) + shown(measure, value(measure)) + " of " + shown(measure, limit(measure));
     }
 
     private static String shown(Measure measure, double value) {
-        return Double.isNaN(value) ? "? " + measure.kind().unit() : Wording.quantity(value, measure.kind());
+        return Double.isNaN(value) ? "? " + measure.kind().unit() : Wording.quantity(value, kind(measure));
+    }
+
+    private static MeasureKind kind(Measure measure) {
+        return Wording.kind(measure);
+    }
+
+    private static double value(Measure measure) {
+        return printed(measure, measure.getValue(), 1);
+    }
+
+    private static double limit(Measure measure) {
+        return printed(measure, measure.getLimit(), -1);
+    }
+
+    /** To the nearest digit where the safe side would show what is kept as passed in any digits. */
+    private static double printed(Measure measure, double number, int way) {
+        MeasureKind kind = kind(measure);
+        boolean crosses = measure.getHeadroom() >= 0
+                && kind.printed(measure.getValue(), 1) > kind.printed(measure.getLimit(), -1);
+        return crosses ? kind.printed(number) : kind.printed(number, way);
     }
 
     /** What is left of the limit, or by how much it is passed. */
@@ -57,7 +81,10 @@ final class Bar {
         if (!measure.isKnown()) {
             return "not checked";
         }
-        return Wording.spareOrOver(measure.getHeadroom(), measure.kind()) + (measure.getHeadroom() < 0 ? "" : " spare");
+        double left = limit(measure) - value(measure);
+        return Wording.atLeast(measure)
+                + Wording.quantity(Math.abs(left), kind(measure))
+                + (measure.getHeadroom() < 0 ? " over" : " spare");
     }
 
     /** Whether the tolerance is large enough to turn the verdict. */
@@ -67,13 +94,15 @@ final class Bar {
 
     /** The same in words: value, limit and what is left. */
     static String words(Measure measure) {
-        return known(measure, measure.getValue()) + " of " + known(measure, measure.getLimit()) + ", " + left(measure)
+        return Wording.atLeast(measure) + known(measure, value(measure)) + " of " + known(measure, limit(measure))
+                + ", "
+                + left(measure)
                 + (uncertain(measure)
                         ? " with a tolerance of " + Wording.quantity(measure.getTolerance(), measure.kind())
                         : "");
     }
 
     private static String known(Measure measure, double value) {
-        return Double.isNaN(value) ? "an amount not known" : Wording.quantity(value, measure.kind());
+        return Double.isNaN(value) ? "an amount not known" : Wording.quantity(value, kind(measure));
     }
 }

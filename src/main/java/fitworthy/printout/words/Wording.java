@@ -38,6 +38,9 @@ public final class Wording {
     /** A tolerance of so many of the last digit makes one more digit meaningless. */
     private static final int COARSE = 10;
 
+    /** So many letters may two names of loadings have to stand beside each other. */
+    private static final int TWO_NAMES = 30;
+
     private static final String HOUSE = " (house value)";
     /** Behind the id of a practice value that is a share: so much of the limit. */
     private static final String OF_LIMIT = " of limit";
@@ -69,13 +72,18 @@ public final class Wording {
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
+    /** Before a number that is the least that it can be. */
+    public static String atLeast(Measure measure) {
+        return measure.isAtLeast() ? "at least " : "";
+    }
+
     /** A measure's value with its unit, or its word. */
     public static String value(Measure measure) {
         return !measure.isKnown()
                 ? "not known"
                 : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
                         ? HYPHEN.matcher(measure.getWord()).replaceAll(" ")
-                        : quantity(measure.getValue(), measure.kind());
+                        : atLeast(measure) + quantity(measure.getValue(), measure.kind());
     }
 
     /** A practice value with its unit, with as many digits as it needs and no more. */
@@ -100,7 +108,8 @@ public final class Wording {
 
     /** The same in short: the value, and by how much it passes or keeps the limit. */
     public static String brief(Judged judged, Comparison comparison) {
-        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
+        return atLeast(judged.measure())
+                + quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
                 + (noneAllowed(judged, comparison)
                         ? limit(judged, comparison)
                         : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
@@ -108,7 +117,8 @@ public final class Wording {
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
-        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
+        return atLeast(judged.measure())
+                + quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
                 + eitherWay(comparison.valueTolerance(), judged.measure().kind());
     }
 
@@ -152,27 +162,55 @@ public final class Wording {
         return eitherWay(comparison.tolerance(), judged.measure().kind()).strip();
     }
 
-    /** How much is spare, or by how much the limit is passed; of shares in points. */
+    /** The loading in which it is worst, and the others: by name where it is one and there is room, else how many. */
+    public static String loadings(String worst, List<String> others) {
+        return others.isEmpty()
+                ? worst
+                : others.size() == 1 && worst.length() + others.get(0).length() <= TWO_NAMES
+                        ? worst + "; also " + others.get(0)
+                        : worst + " and " + others.size() + " more";
+    }
+
+    /** How much is spare, or by how much the limit is passed; of shares in percentage points. */
     public static String margin(Judged judged, Comparison comparison) {
         double margin = asPrinted(judged, comparison).margin();
         String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
-        return (printsAsZero(margin, kind(judged, comparison)) ? "none" : amount(judged, comparison)) + spare;
+        return (printsAsZero(margin, kind(judged, comparison))
+                        ? "none"
+                        : atLeast(judged.measure()) + amount(judged, comparison))
+                + spare;
     }
 
-    /** The margin alone, without a sign. */
+    /** The margin alone, without a sign; of what is not known whole it is the least. */
     public static String amount(Judged judged, Comparison comparison) {
         return difference(Math.abs(asPrinted(judged, comparison).margin()), kind(judged, comparison));
     }
 
-    /** What lies between two values of a measure, with its unit; between two shares it is so many points. */
+    /** What lies between two values of a measure, with its unit; between two shares it is in percentage points. */
     public static String difference(double value, MeasureKind kind) {
-        return kind.unit().equals(SHARE) ? number(value, SHARE, kind.decimals()) + " points" : quantity(value, kind);
+        if (!kind.unit().equals(SHARE)) {
+            return quantity(value, kind);
+        }
+        String number = number(value, SHARE, kind.decimals());
+        return number + (number.equals("1") ? " percentage point" : " percentage points");
     }
 
     /** A margin without words, negative where the limit is passed; to the safe side, as what may be added is. */
     public static String margin(double margin, MeasureKind kind) {
         MeasureKind shown = finer(kind, finer -> margin < 0 && printsAsZero(margin, finer));
         return quantity(shown.printed(margin, -1), shown);
+    }
+
+    /**
+     * A measure's kind with the digits in which its value, its limit and what lies between are printed to the safe side:
+     * as few as show on which side of the limit it is.
+     */
+    public static MeasureKind kind(Measure measure) {
+        double margin = measure.getHeadroom();
+        return finer(measure.kind(), finer -> {
+            double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
+            return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
+        });
     }
 
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */
@@ -189,8 +227,9 @@ public final class Wording {
         MeasureKind kind = finer(
                 judged.measure().kind(),
                 finer -> comparison.margin() < 0
-                        && (printsAsZero(comparison.margin(), finer)
-                                || printsAlike(inDigits(judged, comparison, finer), finer)));
+                        ? printsAsZero(comparison.margin(), finer)
+                                || printsAlike(inDigits(judged, comparison, finer), finer)
+                        : crosses(judged, inDigits(judged, comparison, finer), finer));
         Comparison printed = inDigits(judged, comparison, kind);
         boolean nearest = isNearest(comparison.value(), printed.value(), kind)
                 && isNearest(comparison.limit(), printed.limit(), kind);
@@ -208,6 +247,12 @@ public final class Wording {
         return quantity(value, kind).equals(quantity(printed, kind));
     }
 
+    /** Whether what is kept would print as passed. */
+    private static boolean crosses(Judged judged, Comparison printed, MeasureKind kind) {
+        double left = (printed.limit() - printed.value()) * (judged.card().atLeast() ? -1 : 1);
+        return left < 0 && !printsAsZero(left, kind);
+    }
+
     private static boolean printsAlike(Comparison printed, MeasureKind kind) {
         return quantity(printed.value(), kind).equals(quantity(printed.limit(), kind));
     }
@@ -223,18 +268,30 @@ public final class Wording {
 
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
-     * stands and the margin is what lies between the two others. To the nearest digit; but to the safe side what the
-     * card's remedy names, so that doing as it says is enough.
+     * stands and the margin is what lies between the two others. What is passed is told to the nearest digit; to the safe
+     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
-        return inDigits(judged, each, kind(judged, each));
+        MeasureKind kind = kind(judged, each);
+        Comparison safe = inDigits(judged, each, kind);
+        return each.margin() < 0 || !crosses(judged, safe, kind)
+                ? safe
+                // Kept by less than any digit shows: to the nearest one the two are alike.
+                : new Comparison(
+                        kind.printed(each.value()),
+                        kind.printed(each.limit()),
+                        Math.abs(kind.printed(each.limit()) - kind.printed(each.value())),
+                        each.valueTolerance(),
+                        each.limitTolerance(),
+                        each.house());
     }
 
     private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
         String remedy = judged.card().remedy();
         int stricter = judged.card().atLeast() ? 1 : -1;
         boolean passed = each.margin() < 0;
-        boolean margin = asksForMargin(judged, each);
+        // Nothing that is kept may look further from its limit than it is.
+        boolean margin = !passed || asksForMargin(judged, each);
         double value = margin || remedy.contains("{enough}")
                 ? kind.printed(each.value(), -stricter)
                 : kind.printed(each.value());
