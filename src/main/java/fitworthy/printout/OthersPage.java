@@ -157,6 +157,9 @@ final class OthersPage {
         }
         parts.add(arrangement.counts().met()
                 + (arrangement.counts().met() == 1 ? " check is in order." : " checks are in order."));
+        if (readers == Readers.QUOTE) {
+            parts.add("The full print has each finding in full, what was not checked and what all of it rests on.");
+        }
         return String.join(" ", parts);
     }
 

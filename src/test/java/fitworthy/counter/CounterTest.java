@@ -42,7 +42,8 @@ class CounterTest {
                 window.findElement(By.linkText("Long-range tourer with lift-off canopy and camper"))
                         .click();
                 assertEquals(
-                        "touring.yaml", window.findElement(By.tagName("h1")).getText());
+                        "Long-range tourer with lift-off canopy and camper touring.yaml",
+                        window.findElement(By.tagName("h1")).getText());
             } finally {
                 window.quit();
             }

@@ -99,6 +99,7 @@ class FrontPagesTest {
                 List<String> pages = pages(report, paper);
                 assertTrue(pages.size() <= 2, name + " on " + paper);
                 says(pages.get(0), "Advice, not certification", "local codes", "licensed engineer");
+                says(String.join(" ", pages), "The full print has each finding in full, what was not checked");
                 assertFalse(String.join("", pages).contains("the annex"), name + " has no annex");
             }
             List<String> many = pages(many(Readers.QUOTE, paper).report(), paper);

@@ -5,12 +5,12 @@ import fitworthy.source.NodePath;
 import java.util.List;
 
 /** Changes as a person would say them. */
-final class Labels {
+public final class Labels {
 
     private Labels() {}
 
     /** {@code fitments.Front bar.mass} as {@code mass of Front bar}. */
-    static String field(String path) {
+    public static String field(String path) {
         List<String> steps = List.of(path.split("\\.(?=[^0-9 ])"));
         return steps.size() < 2
                 ? path

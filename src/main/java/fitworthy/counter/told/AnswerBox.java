@@ -1,5 +1,6 @@
 package fitworthy.counter.told;
 
+import fitworthy.counter.edit.Labels;
 import java.util.List;
 
 /**
@@ -12,4 +13,10 @@ import java.util.List;
  * @param unit what stands beside the box; empty where nothing does
  * @param example as a sheet would write it
  */
-public record AnswerBox(String id, String path, String guess, List<String> choices, String unit, String example) {}
+public record AnswerBox(String id, String path, String guess, List<String> choices, String unit, String example) {
+
+    /** The field as a person would say it. */
+    public String words() {
+        return Labels.field(path);
+    }
+}

@@ -152,8 +152,12 @@ class ToldTest {
     void theChecksWithoutAFindingAreListedWhenAsked() throws Exception {
         Arrangement arrangement = Arrangement.of(advice("touring.yaml"));
         String open = text(get("/sheets/touring.yaml/checks?which=open"));
-        arrangement.figuresToBring().forEach(figure -> figure.fields()
-                .forEach(field -> assertTrue(open.contains(field.path()), () -> field + " in " + open)));
+        assertTrue(open.contains("approval of Rating kit"), open);
+        arrangement.figuresToBring().forEach(figure -> figure.fields().forEach(field -> {
+            String last = field.path().substring(field.path().lastIndexOf('.') + 1);
+            assertTrue(open.contains(last + " of "), () -> field + " in " + open);
+            assertFalse(open.contains(field.path()), () -> field + " is no word of a person's");
+        }));
         String met = get("/sheets/touring.yaml/checks?which=met");
         arrangement.metByTopic().forEach((topic, rules) -> rules.keySet()
                 .forEach(rule -> assertTrue(met.contains(rule), rule)));
@@ -186,6 +190,44 @@ class ToldTest {
             offers(sheet);
         }
         assertTrue(taken * 2 > keys.size(), taken + " of " + keys.size() + " could be taken");
+    }
+
+    @Test
+    void whatWasFoundStaysAfterAChangeAndIsToldToBeOfBefore() throws Exception {
+        String sheet = "/sheets/overloaded.yaml";
+        List<String> words = found(Pattern.compile("<p dir=\"auto\"><b>([^<]*)</b></p>"), offers(sheet));
+        assertFalse(words.isEmpty());
+        String page = get(sheet);
+        assertTrue(page.contains("Try it"), "what was found is there on a page that is opened anew");
+        String changed = served.post(
+                        sheet + "/set", "version", version(page), "path", "customer", "value", "Somebody else")
+                .body();
+        String offered = changed.substring(changed.indexOf("hx-swap-oob=\"innerHTML:#offers\""));
+        assertEquals(words, found(Pattern.compile("<p dir=\"auto\"><b>([^<]*)</b></p>"), offered));
+        assertTrue(offered.contains("Found before the last change") && offered.contains("Look again"), offered);
+        assertFalse(offered.contains("Try it"), offered);
+        String undone =
+                served.post(sheet + "/undo", "version", version(changed)).body();
+        assertTrue(undone.contains("Try it"), "the plan is again what it was found for");
+    }
+
+    @Test
+    void theVerdictStandsInTheBarAndFollows() throws Exception {
+        String sheet = "/sheets/overloaded.yaml";
+        String page = get(sheet);
+        Pattern bar = Pattern.compile(
+                "<span class=\"outcome ([a-z]+)\">[a-z]+</span> <span dir=\"auto\">([^<]*)</span></a></p>");
+        Advice before = advice("overloaded.yaml");
+        assertEquals(List.of("stop"), found(bar, page));
+        assertTrue(page.contains(Verdict.loaded(before)));
+        String changed = served.post(
+                        sheet + "/set", "version", version(page), "path", "vehicle.ratings.gvm", "value", "3060 kg")
+                .body();
+        String now = Verdict.loaded(advice("overloaded.yaml"));
+        assertFalse(now.equals(Verdict.loaded(before)));
+        String state = changed.substring(changed.indexOf("innerHTML:#state"), changed.indexOf("class=\"jump\""));
+        assertTrue(text(state).contains(now), state);
+        served.post(sheet + "/undo", "version", version(changed));
     }
 
     /** Waits until the search is over. */
