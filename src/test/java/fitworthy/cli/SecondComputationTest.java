@@ -1042,14 +1042,14 @@ class SecondComputationTest {
         double aside = Math.ceil(-380 + (1450 + 850) * Math.tan(Math.toRadians(10)) - -500);
         int litres = 2 * 6 * (4 + 3);
         return Stream.of(
-                says("Use copper of 34.0 mm2", "electrical.drop-critical", "Charger feed"),
+                says("Use 34.0 mm2 copper", "electrical.drop-critical", "Charger feed"),
                 says(
                         String.format(Locale.ROOT, "%.1f mm2 would just do", copper),
                         "electrical.drop-critical",
                         "Charger feed"),
                 says("an alternator of at least " + needed + " A", "electrical.alternator-over", "alternator", ON),
                 says(
-                        String.format(Locale.ROOT, "Fit one rated to pull %.0f kg or more", pull),
+                        String.format(Locale.ROOT, "Fit one that pulls %.0f kg or more", pull),
                         "recovery.winch-small",
                         "Winch",
                         ON),

@@ -104,7 +104,7 @@ class FrontPagesTest {
             }
             List<String> many = pages(many(Readers.QUOTE, paper).report(), paper);
             assertEquals(2, many.size());
-            says(many.get(1), "more in the full print");
+            says(many.get(1), "The full print has each finding in full");
         }
     }
 

@@ -46,7 +46,7 @@ final class ElectricalRemedies {
         }));
         table.rule(
                 "electrical.drop-critical electrical.drop-other",
-                says("copper of ", ",", set(at("circuits.{subject}.cable.section"))),
+                says("Use ", " copper,", set(at("circuits.{subject}.cable.section"))),
                 says("shorten the run\\. ", " would", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
