@@ -172,7 +172,7 @@ class MoveTest {
             Files.writeString(
                     sheet, text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
             String page = served.get("/sheets/weekender.yaml").body();
-            assertTrue(page.contains("There is no picture without vehicle.size.wheelbase"), page);
+            assertTrue(page.contains("There is no picture without this: distance between the axles as made"), page);
             assertFalse(page.contains("class=\"side-view\""));
         }
     }
